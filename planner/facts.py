@@ -73,7 +73,7 @@ class PainAnswer:
 
 @dataclass(frozen=True, slots=True)
 class WarningSign:
-    """A red flag (ids in the reading contract). Training stops until an order of kind `restart` at a later or equal day."""
+    """A red flag (ids in the reading contract). Training stops until a `restart` order, same day or later."""
 
     on: date
     sign: str
@@ -233,7 +233,7 @@ class Record:
 
 @dataclass(frozen=True, slots=True)
 class PlannedSet:
-    """One set as asked for. `reps` None (and no `hold_s`): as many as the ceiling `rpe` allows. A warm-up has no `rpe`."""
+    """One set as asked for. `reps` None (and no `hold_s`): as many as the ceiling `rpe` allows. A warm-up has none."""
 
     movement: str
     part: Part

@@ -14,7 +14,7 @@ Value = float | int | str | bool | date | None
 
 @dataclass(frozen=True)
 class Reason:
-    """Why, in numbers. `code` names a sentence of the wording catalogue; `values` are its slots, units in their names."""
+    """Why, in numbers. `code` names a sentence of the wording catalogue; `values` are its slots, units in the names."""
 
     code: str
     values: Mapping[str, Value] = field(default_factory=dict)
@@ -98,7 +98,7 @@ class Forecast:
 
 @dataclass(frozen=True)
 class LadderPosition:
-    """Where an athlete stands on one ladder. `dose` as in "2x2" or "2x1 pause top"; `gates` are those of `next_rung`."""
+    """Where an athlete stands on one ladder. `dose` as in "2x1 pause top"; `gates`: those of `next_rung`."""
 
     ladder: str
     rung: str
@@ -124,7 +124,7 @@ class BlockPosition:
 
 @dataclass(frozen=True)
 class Alert:
-    """Something the coach should hear. `urgency` 3: now (stop, warning sign, pain over 5); 2: needs a decision; 1: note."""
+    """Something the coach should hear. `urgency` 3: now (a stop, pain over 5); 2: wants a decision; 1: a note."""
 
     code: str
     urgency: int

@@ -9,9 +9,17 @@ from zoneinfo import ZoneInfo
 
 from planner.facts import Moment, Pause, PlannedSet, Rom, Side
 
-INTENTS = ["report", "pain", "bodyweight", "plan_today", "plan_week", "why", "progress", "move", "missed", "away", "ill", "equipment", "correction", "undo", "for_coach", "pause", "resume", "stop", "help", "smalltalk", "unknown"]
-RED_FLAGS = ["pop", "bruising", "swelling", "deformity", "numbness", "sudden_weakness", "night_pain", "chest_pain", "breathless", "dizziness", "locking", "fever"]
-SITES = ["elbow_inner", "elbow_outer", "elbow", "biceps", "forearm", "wrist", "hand", "shoulder", "neck", "upper_back", "lower_back", "chest", "hip", "knee", "ankle", "other"]
+INTENTS = (
+    "report pain bodyweight plan_today plan_week why progress move missed away ill equipment correction undo for_coach "
+    "pause resume stop help smalltalk unknown"
+).split()
+RED_FLAGS = (
+    "pop bruising swelling deformity numbness sudden_weakness night_pain chest_pain breathless dizziness locking fever"
+).split()
+SITES = (
+    "elbow_inner elbow_outer elbow biceps forearm wrist hand shoulder neck upper_back lower_back chest hip knee ankle "
+    "other"
+).split()
 
 
 @dataclass(frozen=True)
@@ -112,4 +120,3 @@ def _plain(value: Any) -> Any:
     if isinstance(value, (list, tuple)):
         return [_plain(item) for item in value]
     return value.isoformat() if isinstance(value, date) else value
-
