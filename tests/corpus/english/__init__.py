@@ -1,0 +1,1 @@
+"""Messages in English, a file a theme; each file has one `THEME`."""

@@ -1,0 +1,1 @@
+"""Messages in Spanish, a file a theme; each file has one `THEME`."""
