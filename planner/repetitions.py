@@ -1,0 +1,111 @@
+"""Repetitions and load: what a set says of a maximum, and what a maximum says of a set.
+
+`n` is reps to failure, reps + (10 - RPE): a real number from 1. Loads are system loads [kg].
+"""
+
+from __future__ import annotations
+
+import math
+
+MAX_REPS_AS_EVIDENCE = 12
+
+
+class NoEvidence(ValueError):
+    """The set is too far from a maximum (or no rep at all) to say anything of it."""
+
+    def __init__(self, reps_to_failure: float) -> None:
+        super().__init__(f"{reps_to_failure:g} reps to failure say nothing of a maximum")
+        self.reps_to_failure = reps_to_failure
+
+
+def reps_to_failure(reps: float, rpe: float, reserve_bias: float = 0.0) -> float:
+    """Reps that the load would have allowed.
+
+    `reserve_bias`: the athlete's own habit, further reps left for every rep said to be left (0: taken at their word).
+
+    Source: RIR = 10 - RPE, Zourdos et al. 2016.
+    """
+    return reps + (10.0 - rpe) * (1.0 + reserve_bias)
+
+
+def brzycki(n: float) -> float:
+    """1RM over load. Brzycki 1993, 36 / (37 - n); n below 37."""
+    return 36.0 / (37.0 - n)
+
+
+def epley(n: float) -> float:
+    """1RM over load. Epley 1985, 1 + n / 30; above 1 even for a single."""
+    return 1.0 + n / 30.0
+
+
+def epley_from_one(n: float) -> float:
+    """Epley with a single worth itself: a straight line from 1 at n = 1 to the published value at n = 2.
+
+    Why: at n = 1 the load is the maximum, and a step between 1 and 1.5 reps would make loads jump with half a point
+    of effort.
+    """
+    return epley(n) if n >= 2.0 else 1.0 + (n - 1.0) / 15.0
+
+
+def one_rep_max_factor(n: float) -> float:
+    """1RM over load by the lower of Brzycki 1993 and Epley 1985: equal at n = 10, Brzycki below, Epley above.
+
+    The lower one: too high costs a tendon, too low costs a week.
+    """
+    return min(brzycki(n), epley(n))
+
+
+def one_rep_max_kg(system_load_kg: float, reps: float, rpe: float, most: float = MAX_REPS_AS_EVIDENCE) -> float:
+    """Estimate the one-rep maximum of the system load [kg] from one set.
+
+    Args:
+        system_load_kg: Bodyweight + added load - assistance [kg], above 0.
+        reps: Repetitions completed, at least 1.
+        rpe: Effort, 0 to 10; 10 leaves nothing in reserve.
+        most: Reps to failure beyond which a set is no evidence.
+
+    Raises:
+        NoEvidence: No rep completed, or more than `most` reps to failure.
+
+    Sources:
+        Brzycki 1993, Epley 1985; RIR = 10 - RPE: Zourdos et al. 2016.
+    """
+    n = reps_to_failure(reps, rpe)
+    if reps < 1 or n > most:
+        raise NoEvidence(n)
+    return system_load_kg * one_rep_max_factor(n)
+
+
+def load_ratio(n_evidence: float, n_wanted: float, steepness: float = 1.0) -> float:
+    """Load for `n_wanted` reps to failure over the load that `n_evidence` reps were done with.
+
+    Whichever equation gives less for this pair: one curve turned to fewer reps is bolder than the other (a 10RM as a
+    3RM is 1.259 by Brzycki, 1.212 by Epley). `steepness` is the athlete's own: below 1 their reps fall faster with
+    load than the equations say.
+    """
+    by_brzycki = brzycki(n_evidence) / brzycki(min(n_wanted, 36.0))
+    by_epley = epley_from_one(n_evidence) / epley_from_one(n_wanted)
+    return math.pow(min(by_brzycki, by_epley), steepness)
+
+
+def system_load_kg_for(
+    e1rm_kg: float, reps: float, rpe: float, n_evidence: float = 1.0, steepness: float = 1.0, reserve_bias: float = 0.0
+) -> float:
+    """System load [kg] at which `reps` reps are RPE `rpe`, from an estimated maximum.
+
+    `n_evidence`: the reps to failure (about) that the estimate came from. The estimate is taken back to that load
+    first, then over to the wanted reps, so that the pair decides and not one curve twice.
+    """
+    n_evidence = min(max(n_evidence, 1.0), float(MAX_REPS_AS_EVIDENCE))
+    shown_kg = e1rm_kg / math.pow(one_rep_max_factor(n_evidence), steepness)
+    wanted = reps_to_failure(reps, rpe, reserve_bias)
+    return shown_kg * load_ratio(n_evidence, wanted, steepness)
+
+
+def expected_reps_to_failure(e1rm_kg: float, system_load_kg: float, steepness: float = 1.0) -> float:
+    """Reps that a load should allow, by the lower curve; below 1 where the load is over the maximum, never below 0."""
+    ratio = math.pow(e1rm_kg / system_load_kg, 1.0 / steepness)
+    n = 37.0 - 36.0 / ratio
+    if n > 10.0:
+        n = 30.0 * (ratio - 1.0)
+    return max(0.0, n)
