@@ -1,0 +1,78 @@
+"""An athlete's own ways: how many reps "two left" means for them, and how fast their reps fall with load.
+
+Both are neutral until the record itself shows otherwise: they can only be told apart from strength where one athlete
+has trained at different efforts and rep counts, so each is a ridge regression of the trend's surprises on how far a
+session differed from the sessions before it. With no difference nothing is learned, and the mean stays where it was.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from planner.evidence import Measurement
+from planner.repetitions import one_rep_max_factor
+from planner.trend import Surprise
+
+# Before any evidence, two athletes in three are within these of neutral. Habits outside the limits are more likely
+# bad notes than bad judges. Common practice, no source.
+STEEPNESS_SD, STEEPNESS_LIMITS = 0.15, (0.6, 1.2)
+RESERVE_SD, RESERVE_LIMITS = 0.3, (-0.3, 0.6)
+LEAST_SURPRISES = 12
+_MEMORY = 0.25  # weight of the newest session in "the sessions before"
+_FARTHEST = 3.0  # a surprise further off, in standard deviations, is a slip of the pen
+
+
+@dataclass(frozen=True, slots=True)
+class Habits:
+    """`steepness`: exponent on 1RM over load; below 1 reps fall faster with load than the equations say.
+    `reserve_bias`: further reps left for every rep said to be left."""
+
+    steepness: float = 1.0
+    reserve_bias: float = 0.0
+
+    @property
+    def neutral(self) -> bool:
+        return self.steepness == 1.0 and self.reserve_bias == 0.0
+
+    def corrected(self, one: Measurement) -> Measurement:
+        """The measurement as this athlete's sets are to be understood. Floors are what was done and stay near it."""
+        n = min(one.n + self.reserve_bias * one.reserve, 30.0)
+        return one._replace(log_e1rm=one.log_load + self.steepness * math.log(one_rep_max_factor(n)))
+
+
+NEUTRAL = Habits()
+
+
+def learn(surprises: Iterable[Surprise]) -> Habits:
+    """Habits from the surprises of a trend that took every set at its word, in order of day."""
+    a11, a12, a22 = 1.0 / STEEPNESS_SD**2, 0.0, 1.0 / RESERVE_SD**2
+    b1 = b2 = 0.0
+    usual: tuple[float, float] | None = None
+    count = 0
+    for one, difference, variance in surprises:
+        curve = math.log(one_rep_max_factor(one.n))
+        reserve = one.reserve / (37.0 - one.n)
+        if usual is None:
+            usual = (curve, reserve)
+            continue
+        if difference * difference <= _FARTHEST**2 * variance:
+            x1, x2 = curve - usual[0], reserve - usual[1]
+            a11 += x1 * x1 / variance
+            a12 += x1 * x2 / variance
+            a22 += x2 * x2 / variance
+            b1 -= x1 * difference / variance
+            b2 -= x2 * difference / variance
+            count += 1
+        usual = (usual[0] + _MEMORY * (curve - usual[0]), usual[1] + _MEMORY * (reserve - usual[1]))
+    if count < LEAST_SURPRISES:
+        return NEUTRAL
+    determinant = a11 * a22 - a12 * a12
+    steepness = 1.0 + (a22 * b1 - a12 * b2) / determinant
+    bias = (a11 * b2 - a12 * b1) / determinant
+    return Habits(_within(steepness, STEEPNESS_LIMITS), _within(bias, RESERVE_LIMITS))
+
+
+def _within(value: float, limits: tuple[float, float]) -> float:
+    return round(min(max(value, limits[0]), limits[1]), 4)

@@ -1,0 +1,102 @@
+"""Strength of an athlete from the record: a trend for each movement and side, and the best sets of late."""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from collections.abc import Mapping
+from datetime import date, timedelta
+
+from planner.evidence import Errors, Key, Measurement, counts, errors_of, measure
+from planner.facts import Record, Session, Side
+from planner.habits import Habits, learn
+from planner.loading import Basis, BestSet
+from planner.movements import movement
+from planner.repetitions import reps_to_failure
+from planner.rules import Rules
+from planner.trend import Model, Surprise, Trend, follow, model_of
+
+
+class BodyweightHistory:
+    """Bodyweight [kg] on any day: the newest word up to it, before the first word the roster's."""
+
+    def __init__(self, record: Record) -> None:
+        known = sorted(record.bodyweights, key=lambda fact: fact.on)
+        self._days = [fact.on for fact in known]
+        self._kg = [fact.kg for fact in known]
+        self._first = record.athlete.bodyweight_kg
+
+    def on(self, day: date) -> float:
+        index = bisect_right(self._days, day)
+        return self._kg[index - 1] if index else self._first
+
+
+class Followed:
+    """The trend of one movement and side with the habits learned on the way."""
+
+    __slots__ = ("habits", "trend")
+
+    def __init__(self, trend: Trend, habits: Habits) -> None:
+        self.trend = trend
+        self.habits = habits
+
+    def basis(self, on: date, rules: Rules) -> Basis:
+        """What loads on day `on` are made from: the cautious percentile of the estimate."""
+        e1rm_kg = self.trend.at(on).percentile_kg(rules.number("strength.cautious_percentile"))
+        return Basis(e1rm_kg, self.trend.n_evidence, self.habits.steepness, self.habits.reserve_bias)
+
+
+def strength_of(record: Record, on: date, rules: Rules) -> Mapping[Key, Followed]:
+    """A trend for every movement and side with evidence up to the end of day `on`."""
+    found = measurements_of(record, on, errors_of(rules))
+    model = model_of(rules)
+    followed = ((key, _followed(measurements, model)) for key, measurements in found.items())
+    return {key: one for key, one in followed if one is not None}
+
+
+def measurements_of(record: Record, on: date, errors: Errors) -> dict[Key, list[Measurement]]:
+    """Measurements up to the end of day `on` in order of day, by movement and side."""
+    bodyweight = BodyweightHistory(record)
+    found: dict[Key, list[Measurement]] = {}
+    for session in sorted(record.sessions, key=lambda session: session.on):
+        if session.on > on:
+            break
+        for key, measurement in measure(session, bodyweight.on(session.on), errors).items():
+            found.setdefault(key, []).append(measurement)
+    return found
+
+
+def _followed(measurements: list[Measurement], model: Model) -> Followed | None:
+    surprises: list[Surprise] = []
+    trend = follow(measurements, model, surprises)
+    if trend is None:
+        return None
+    habits = learn(surprises)
+    if not habits.neutral:
+        trend = follow((habits.corrected(one) for one in measurements), model) or trend
+    return Followed(trend, habits)
+
+
+def best_sets(record: Record, movement_id: str, side: Side | None, on: date, rules: Rules) -> tuple[BestSet, ...]:
+    """Sets of a movement and side in the days before `on` (`strength.best_set_days`), for the cap on a rise.
+
+    The added load counts with the bodyweight of day `on`: a rise is a rise of what hangs on the belt, and a heavier
+    athlete must not be given more for it.
+    """
+    since = on - timedelta(days=rules.whole("strength.best_set_days"))
+    body_kg = BodyweightHistory(record).on(on) * movement(movement_id).bodyweight_share
+    return tuple(
+        best
+        for session in record.sessions
+        if since <= session.on < on
+        for best in _done(session, movement_id, side, body_kg)
+    )
+
+
+def _done(session: Session, movement_id: str, side: Side | None, body_kg: float) -> list[BestSet]:
+    done = []
+    for work in session.sets:
+        if work.movement != movement_id or work.side not in (side, None) or not counts(work) or not work.reps:
+            continue
+        n = float(work.reps) if work.rpe is None else reps_to_failure(work.reps, 10.0 if work.failed else work.rpe)
+        done.append(BestSet(body_kg + work.load_kg - work.assist_kg, float(work.reps), n))
+    return done

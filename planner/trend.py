@@ -1,0 +1,222 @@
+"""The trend of one movement and side: a local linear trend with a damped slope, in log system load.
+
+A Kalman filter over irregular days in plain floats: five years of an athlete must fold in milliseconds. Level is log
+kg, slope log kg a week. Sources: Durbin & Koopman (local linear trend); the damping, `rules.toml`.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date
+from statistics import NormalDist
+from typing import NamedTuple
+
+from planner.evidence import Measurement
+from planner.rules import Rules
+
+DAYS_A_WEEK = 7.0
+
+
+class Model(NamedTuple):
+    """The trend's own numbers: the `trend.` rules, squared. `doubt` in standard deviations."""
+
+    damping: float
+    level_variance: float
+    slope_variance: float
+    first_level_variance: float
+    first_slope_variance: float
+    doubt: float
+
+
+class State(NamedTuple):
+    """Level and slope with their covariance."""
+
+    level: float
+    slope: float
+    var_level: float
+    cov: float
+    var_slope: float
+
+
+class Surprise(NamedTuple):
+    """A measurement against what was expected of it: difference (log) and its variance."""
+
+    measurement: Measurement
+    difference: float
+    variance: float
+
+
+def model_of(rules: Rules) -> Model:
+    return Model(
+        damping=rules.number("trend.slope_damping"),
+        level_variance=rules.number("trend.level_sd") ** 2,
+        slope_variance=rules.number("trend.slope_sd") ** 2,
+        first_level_variance=rules.number("trend.first_level_sd") ** 2,
+        first_slope_variance=rules.number("trend.first_slope_sd") ** 2,
+        doubt=rules.number("trend.doubtful_sds"),
+    )
+
+
+def advance(state: State, weeks: float, model: Model) -> State:
+    """The state `weeks` later with nothing seen between: the level drifts along the fading slope, doubt grows.
+
+    Whole weeks are taken one by one, so that it agrees with the weekly model; part of a week at the end in proportion.
+    """
+    level, slope, p11, p12, p22 = state
+    damping, level_variance, slope_variance = model.damping, model.level_variance, model.slope_variance
+    while weeks > 1e-9:
+        step = 1.0 if weeks >= 1.0 else weeks
+        kept = damping if step == 1.0 else damping**step
+        reach = step if damping == 1.0 else (1.0 - kept) / (1.0 - damping)
+        level += reach * slope
+        slope *= kept
+        p11 += reach * (2.0 * p12 + reach * p22) + step * level_variance
+        p12 = kept * (p12 + reach * p22)
+        p22 = kept * kept * p22 + step * slope_variance
+        weeks -= step
+    return State(level, slope, p11, p12, p22)
+
+
+def update(state: State, value: float, variance: float) -> State:
+    """The state after a measurement `value` (log) with `variance`."""
+    level, slope, p11, p12, p22 = state
+    total = p11 + variance
+    gain_level, gain_slope = p11 / total, p12 / total
+    difference = value - level
+    return State(
+        level + gain_level * difference,
+        slope + gain_slope * difference,
+        p11 * variance / total,
+        p12 * variance / total,
+        p22 - gain_slope * p12,
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class Estimate:
+    """Strength on one day. `sd_log`: standard deviation of the log 1RM; `slope_log` a week."""
+
+    e1rm_kg: float
+    sd_log: float
+    slope_log: float
+
+    def percentile_kg(self, percent: float) -> float:
+        """The 1RM [kg] that the true one is below with `percent` % probability, 0 < percent < 100."""
+        return self.e1rm_kg * math.exp(NormalDist().inv_cdf(percent / 100.0) * self.sd_log)
+
+
+@dataclass(frozen=True)
+class Trend:
+    """A followed trend, as of its last measurement on `on`.
+
+    `n_evidence`: reps to failure that the estimates came from, the newer the more. `estimated_on`: the last day with a
+    true estimate, None with floors alone. `doubtful`: days whose measurement was far from expected and counted little.
+    """
+
+    on: date
+    state: State
+    model: Model
+    n_evidence: float
+    measured: int
+    estimated_on: date | None
+    doubtful: tuple[date, ...]
+
+    def state_on(self, on: date) -> State:
+        """The state on a day at or after the last measurement."""
+        return advance(self.state, max(0, (on - self.on).days) / DAYS_A_WEEK, self.model)
+
+    def at(self, on: date) -> Estimate:
+        """The estimate for a day at or after the last measurement."""
+        state = self.state_on(on)
+        return Estimate(math.exp(state.level), math.sqrt(state.var_level), state.slope)
+
+
+def follow(
+    measurements: Iterable[Measurement],
+    model: Model,
+    surprises: list[Surprise] | None = None,
+    start: State | None = None,
+) -> Trend | None:
+    """The trend through measurements in order of day; None where there is none.
+
+    A floor below (a ceiling above) what is expected says nothing new. A measurement more than `model.doubt` standard
+    deviations away is doubted: its weight falls with the square of the distance. Two doubted in a row on the same side
+    are no slip any more, and the level moves over.
+
+    Args:
+        surprises: Filled with each estimate against what was expected of it.
+        start: The state on the first day before its measurement; without it that measurement starts the trend.
+    """
+    state: State | None = start
+    last: date | None = None
+    n_evidence, measured, estimated_on = 0.0, 0, None
+    doubtful: list[date] = []
+    doubted_side = 0.0
+    for one in measurements:
+        measured += 1
+        if state is None:
+            state = State(one.log_e1rm, 0.0, one.variance + model.first_level_variance, 0.0, model.first_slope_variance)
+            last, n_evidence = one.on, one.n
+            estimated_on = one.on if one.kind == "estimate" else None
+            continue
+        if last is not None and one.on > last:
+            state = advance(state, (one.on - last).days / DAYS_A_WEEK, model)
+        last = one.on
+        difference = one.log_e1rm - state.level
+        if one.kind == "floor":
+            if difference <= 0.0:
+                continue
+        elif one.kind == "ceiling":
+            if difference >= 0.0:
+                continue
+        else:
+            estimated_on = one.on
+            if surprises is not None:
+                surprises.append(Surprise(one, difference, state.var_level + one.variance))
+        variance = one.variance
+        distance = abs(difference) / math.sqrt(state.var_level + variance)
+        if distance > model.doubt:
+            side = math.copysign(1.0, difference)
+            if side == doubted_side:
+                state = state._replace(var_level=state.var_level + difference * difference / 4.0)
+                doubted_side = 0.0
+            else:
+                variance *= (distance / model.doubt) ** 2
+                variance += state.var_level * ((distance / model.doubt) ** 2 - 1.0)
+                doubtful.append(one.on)
+                doubted_side = side
+        else:
+            doubted_side = 0.0
+            share = state.var_level / (state.var_level + variance)
+            n_evidence = one.n if n_evidence == 0.0 else n_evidence + share * (one.n - n_evidence)
+        state = update(state, one.log_e1rm, variance)
+    if state is None or last is None:
+        return None
+    return Trend(last, state, model, n_evidence, measured, estimated_on, tuple(doubtful))
+
+
+def theil_sen(days: Sequence[float], values: Sequence[float]) -> tuple[float, float]:
+    """Slope and intercept by the median of all pairs' slopes: for charts, where one bad day must not tilt a line.
+
+    Raises:
+        ValueError: Fewer than two different days.
+
+    Source: Theil 1950, Sen 1968.
+    """
+    slopes = sorted(
+        (values[j] - values[i]) / (days[j] - days[i])
+        for i in range(len(days))
+        for j in range(i + 1, len(days))
+        if days[j] != days[i]
+    )
+    if not slopes:
+        raise ValueError("a slope needs two different days")
+    slope = _median(slopes)
+    return slope, _median(sorted(values)) - slope * _median(sorted(days))
+
+
+def _median(ordered: Sequence[float]) -> float:
+    middle = len(ordered) // 2
+    return ordered[middle] if len(ordered) % 2 else (ordered[middle - 1] + ordered[middle]) / 2.0
