@@ -1,0 +1,83 @@
+"""Print how planners do with the same virtual athletes, side by side."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+import time
+from concurrent.futures import ProcessPoolExecutor
+from itertools import repeat
+from statistics import mean
+
+from tests.bench.simulation.season import BLOCKS_LATE, START, Season, live, timedelta
+
+PLANNERS = {
+    "slowrung": ([sys.executable, "-m", "bot.main", "rehearse"], False),
+    "fixed": ([sys.executable, "-m", "tests.bench.simulation.fixed_plan"], False),
+    "oracle": ([sys.executable, "-m", "tests.bench.simulation.oracle"], True),
+}
+
+
+def run_one(name: str, seed: int, weeks: int, keep_log: bool) -> Season:
+    command, tell_hidden = PLANNERS[name]
+    return live(command, seed, weeks, tell_hidden=tell_hidden, keep_log=keep_log)
+
+
+def late(season: Season, weeks: int) -> tuple[int, int]:
+    """(promotions too late or still owed, rungs earned early enough to judge)."""
+    end = START + timedelta(weeks=weeks)
+    got = {rung: day for day, rung, _ in season.promotions}
+    judged = [(r, d) for r, d in season.earned.items() if d + BLOCKS_LATE < end and r != "counterweight"]
+    return sum(got.get(r, end) > d + BLOCKS_LATE for r, d in judged), len(judged)
+
+
+def figures(seasons: list[Season], weeks: int) -> dict[str, str]:
+    tops = [pair for s in seasons for pair in s.top_sets]
+    promotions = [p for s in seasons for p in s.promotions]
+    lateness = [late(s, weeks) for s in seasons]
+    gained = [s.strength_end / s.strength_start - 1 for s in seasons]
+    return {
+        "effort felt against aimed, mean distance": f"{mean(abs(f - a) for a, f in tops):.2f}",
+        "effort felt minus aimed, mean": f"{mean(f - a for a, f in tops):+.2f}",
+        "impossible sets": f"{100 * sum(s.impossible for s in seasons) / sum(s.sets_asked for s in seasons):.2f} %",
+        "breaches": str(sum(len(s.breaches) for s in seasons)),
+        "pain-days (3 or more)": f"{sum(s.pain_days for s in seasons)} of {sum(s.days for s in seasons)}",
+        "strength gained": f"{100 * mean(gained):.1f} %",
+        "promotions without margin": f"{sum(not ok for _, _, ok in promotions)} of {len(promotions)}",
+        "promotions later than three blocks": f"{sum(a for a, _ in lateness)} of {sum(b for _, b in lateness)}",
+        "errors and oddities": str(sum(len(s.strange) for s in seasons)),
+    }
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("--athletes", type=int, default=40)
+    parser.add_argument("--weeks", type=int, default=52)
+    parser.add_argument("--jobs", type=int, default=2)
+    parser.add_argument("--seed", type=int, default=1)
+    parser.add_argument("--planners", default="slowrung,fixed,oracle")
+    parser.add_argument("--log", action="store_true", help="print one athlete's whole conversation and stop")
+    asked = parser.parse_args()
+    if asked.log:
+        season = run_one(asked.planners.split(",")[0], asked.seed, asked.weeks, True)
+        print("\n".join([*season.log, *season.strange, *season.breaches]))
+        return
+    table = {}
+    for name in asked.planners.split(","):
+        began = time.perf_counter()
+        seeds = range(asked.seed, asked.seed + asked.athletes)
+        with ProcessPoolExecutor(asked.jobs) as pool:
+            seasons = list(pool.map(run_one, repeat(name), seeds, repeat(asked.weeks), repeat(False)))
+        table[name] = figures(seasons, asked.weeks) | {"seconds": f"{time.perf_counter() - began:.0f}"}
+        for s in seasons[:3]:
+            for oddity in (s.strange + s.breaches)[:3]:
+                print(f"  {name} {s.seed}: {oddity}")
+    for row in next(iter(table.values())):
+        print(f"{row:44s}" + "".join(f"{table[name][row]:>18s}" for name in table))
+    print(
+        f"{'':44s}" + "".join(f"{name:>18s}" for name in table) + f"   ({asked.athletes} athletes, {asked.weeks} weeks)"
+    )
+
+
+if __name__ == "__main__":
+    main()

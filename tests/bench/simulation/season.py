@@ -1,0 +1,224 @@
+"""One virtual athlete through months of a planner: what was asked, what was felt, what hurt."""
+
+from __future__ import annotations
+
+import random
+import tempfile
+from dataclasses import dataclass, field
+from datetime import UTC, date, datetime, time, timedelta
+from pathlib import Path
+from typing import Any
+
+from tests.bench.simulation.hidden import PROOF, RUNG_LOAD, Hidden
+from tests.bench.simulation.protocol import PlannerProcess
+from tests.bench.simulation.voice import report
+
+START = date(2027, 1, 4)
+HANDLE = "ada"
+MARGIN = {"one_arm_pull_up": 2, "counterweight": 2}
+GATES = {"archer_elbow_lower": 0.45, "hand_on_biceps": 0.75}
+BLOCKS_LATE = timedelta(weeks=15)
+
+
+@dataclass
+class Season:
+    """What came of it."""
+
+    seed: int
+    top_sets: list[tuple[float, float]] = field(default_factory=list)  # aimed, felt
+    sets_asked: int = 0
+    impossible: int = 0
+    pain_days: int = 0
+    days: int = 0
+    breaches: list[str] = field(default_factory=list)
+    promotions: list[tuple[date, str, bool]] = field(default_factory=list)  # day, rung, with margin
+    earned: dict[str, date] = field(default_factory=dict)
+    strength_start: float = 0.0
+    strength_end: float = 0.0
+    strange: list[str] = field(default_factory=list)  # questions asked back, errors
+    log: list[str] = field(default_factory=list)
+
+
+def roster(body: Hidden, rng: random.Random) -> tuple[str, str]:
+    """(TOML, unit) of a roster with the one athlete, placed by an honest test."""
+    unit = "lb" if rng.random() < 0.15 else "kg"
+    step = "plate_step_lb = 2.5" if unit == "lb" else f"plate_step_kg = {rng.choice([0.5, 1.25, 2.5])}"
+    added = body.pull / (1 + 3 * body.slope) - body.bodyweight_kg
+    reps = 3 if added > 0 else 5
+    days = rng.choice(['["monday", "thursday"]', '["tuesday", "friday"]', '["monday", "wednesday", "saturday"]'])
+    text = f"""
+[coach]
+name = "Inês"
+timezone = "Europe/Lisbon"
+summary = {{ day = "sunday", at = "18:00" }}
+
+[[athlete]]
+handle = "{HANDLE}"
+name = "Ada"
+timezone = "Europe/Lisbon"
+language = "en"
+unit = "{unit}"
+bodyweight_kg = {body.bodyweight_kg}
+{step}
+equipment = ["bar", "rings", "belt", "bands"]
+training_days = {days}
+plan_at = "07:30"
+ladder = "one_arm_pull_up"
+screened = true
+tests = [
+  {{ date = 2027-01-02, movement = "pull_up", reps = {reps}, load_kg = {max(0.0, round(added * 0.97, 1))}, rpe = 9.0 }},
+]
+"""
+    return text, unit
+
+
+def live(command: list[str], seed: int, weeks: int, *, tell_hidden: bool = False, keep_log: bool = False) -> Season:
+    """Run one athlete. `tell_hidden`: the planner is an oracle and gets the strength with each line."""
+    body = Hidden.born(seed)
+    rng = random.Random(seed * 7919 + 1)
+    season = Season(seed, strength_start=body.pull)
+    text, unit = roster(body, rng)
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / "roster.toml"
+        path.write_text(text, encoding="utf-8")
+        planner = PlannerProcess([*command, "--roster", str(path)])
+        try:
+            Life(planner, body, rng, season, unit, tell_hidden, keep_log).run(weeks)
+        finally:
+            planner.close()
+    season.strength_end = body.pull
+    return season
+
+
+class Life:
+    """The days of one athlete and the presses of the coach."""
+
+    def __init__(
+        self,
+        planner: PlannerProcess,
+        body: Hidden,
+        rng: random.Random,
+        season: Season,
+        unit: str,
+        tell_hidden: bool,
+        keep_log: bool,
+    ) -> None:
+        self.planner, self.body, self.rng, self.season, self.unit = planner, body, rng, season, unit
+        self.tell_hidden, self.keep_log = tell_hidden, keep_log
+        self.plan: dict[str, Any] | None = None
+        self.rungs_seen: set[str] = set()
+        self.loads: dict[str, float] = {}
+
+    def run(self, weeks: int) -> None:
+        trained_yesterday = False
+        for n in range(weeks * 7):
+            day = START + timedelta(days=n)
+            self.body.wake()
+            self.note_earned(day)
+            self.plan = None
+            self.tell(day, time(7, 35))
+            if trained_yesterday:
+                self.tell(day, time(7, 50), self.pain_words("this morning"))
+            trained_yesterday = self.train(day)
+            self.season.days += 1
+            self.season.pain_days += self.body.pain >= 3
+
+    def train(self, day: date) -> bool:
+        if not self.plan or self.plan["date"] != day.isoformat() or not self.plan["sets"]:
+            return False
+        if self.rng.random() < 0.05:
+            return False
+        self.judge_plan(day, self.plan)
+        done = [self.perform(s, self.plan["sets"]) for s in self.plan["sets"]]
+        self.tell(day, time(18, 30), report([d for d in done if d], self.unit, self.rng))
+        self.tell(day, time(19, 0), self.pain_words("after"))
+        return True
+
+    def perform(self, planned: dict[str, Any], whole: list[dict[str, Any]]) -> dict[str, Any]:
+        """Do one set as the body allows; say what was felt."""
+        done = dict(planned)
+        if planned["part"] in ("warm_up", "accessory") or planned["hold_s"] is not None:
+            done["rpe"] = planned["rpe"] if planned["part"] == "accessory" and self.rng.random() < 0.3 else None
+            done["reps"] = planned["reps"] if planned["reps"] is not None or planned["hold_s"] is not None else 10
+            return done
+        most = self.body.most_reps(planned)
+        self.season.sets_asked += 1
+        ceiling = planned["rpe"] or 9.0
+        wanted = planned["reps"] if planned["reps"] is not None else max(0, int(most - (10 - ceiling)))
+        reps = wanted if most >= wanted - 0.25 else max(0, int(most))
+        felt = min(10.0, 10 - (most - reps)) if reps else 10.0
+        if reps < wanted:
+            self.season.impossible += self.plan is not None and self.plan["kind"] != "test"
+        self.body.trains(planned, reps, felt)
+        done |= {"reps": reps, "failed": reps < wanted, "rpe": self.body.says_of(felt)}
+        last_of_kind = [s for s in whole if s["part"] == planned["part"] and s["movement"] == planned["movement"]][-1]
+        if not planned["side"] and last_of_kind is not planned:
+            done["rpe"] = None
+        elif not planned["side"] and planned["part"] == "main" and planned["rpe"] and planned["reps"]:
+            self.season.top_sets.append((planned["rpe"], felt))
+        return done
+
+    # ---------------------------------------------------------------- what the plan must not do
+
+    def judge_plan(self, day: date, plan: dict[str, Any]) -> None:
+        seen_main = False
+        for s in plan["sets"]:
+            seen_main = seen_main or s["part"] == "main"
+            if s["part"] == "skill" and seen_main and plan["kind"] != "test":
+                self.season.breaches.append(f"{day} skill after main")
+            if s["side"] and s["eccentric"]:
+                self.season.breaches.append(f"{day} one-arm eccentric")
+            rung = s["rung"]
+            if s["part"] == "skill" and plan["kind"] != "test" and rung in RUNG_LOAD and rung not in self.rungs_seen:
+                self.rungs_seen.add(rung)
+                margin = min(self.body.rung_reps(rung, side) for side in ("left", "right")) >= MARGIN.get(rung, PROOF)
+                self.season.promotions.append((day, rung, margin))
+
+    def note_earned(self, day: date) -> None:
+        """The first day on which a rung could be held with margin, its gate reached."""
+        relative = self.body.pull / self.body.bodyweight_kg - 1
+        gate = 0.0
+        for rung in RUNG_LOAD:
+            gate = GATES.get(rung, gate)
+            held = min(self.body.rung_reps(rung, side) for side in ("left", "right")) >= MARGIN.get(rung, PROOF)
+            if rung not in self.season.earned and held and relative >= gate:
+                self.season.earned[rung] = day
+
+    # ---------------------------------------------------------------- talking
+
+    def pain_words(self, when: str) -> str:
+        return f"right elbow {self.body.pain}/10 {when}" if self.body.pain else "no pain"
+
+    def tell(self, day: date, at: time, words: str | None = None) -> None:
+        moment = datetime.combine(day, at, UTC).isoformat()
+        line: dict[str, Any] = {"at": moment}
+        if words is not None:
+            line |= {"from": HANDLE, "text": words}
+        if self.tell_hidden:
+            b = self.body
+            line["hidden"] = {
+                "pull": b.pull,
+                "slope": b.slope,
+                "bodyweight_kg": b.bodyweight_kg,
+                "damage": b.damage,
+                "rungs": {r: min(b.rung_reps(r, s) for s in ("left", "right")) for r in RUNG_LOAD},
+            }
+        if self.keep_log and words is not None:
+            self.season.log.append(f"{moment[:16]} {HANDLE}: {words}")
+        for answer in self.planner.tell(line):
+            self.hear(answer, moment)
+
+    def hear(self, answer: dict[str, Any], moment: str) -> None:
+        if "error" in answer:
+            self.season.strange.append(f"{moment} {answer['error']}")
+            return
+        if self.keep_log:
+            self.season.log.append(f"{moment[:16]} -> {answer['to']}: {answer['text']} {answer['buttons'] or ''}")
+        if answer.get("plan") and answer["to"] == HANDLE:
+            self.plan = answer["plan"] if answer["plan"]["date"] == moment[:10] else self.plan
+        if answer["to"] == "coach" and "Approve" in answer["buttons"]:
+            press: dict[str, Any] = {"at": moment, "from": "coach", "press": "Approve"}
+            if answer.get("about"):
+                press["about"] = answer["about"]
+            for more in self.planner.tell(press):
+                self.hear(more, moment)
