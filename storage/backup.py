@@ -1,0 +1,156 @@
+"""Copies of the database while it is in use, kept in number, and put back."""
+
+from __future__ import annotations
+
+import os
+import shutil
+import sqlite3
+import subprocess
+from datetime import UTC, datetime
+from pathlib import Path
+
+import sqlalchemy as sa
+
+from storage.errors import BackupFailed
+
+KEEP = 14
+_PREFIX = "slowrung-"
+
+
+def backup(url: str, directory: Path, now: datetime, keep: int = KEEP) -> Path:
+    """Copy the database into `directory` under a name with the moment (UTC), and let go of the oldest copies.
+
+    Raises BackupFailed; then no copy was let go.
+    """
+    from storage.store import sqlite_path
+
+    stem = _PREFIX + now.astimezone(UTC).strftime("%Y%m%dT%H%M%SZ")
+    path = sqlite_path(url)
+    if path is not None:
+        made = copy_file(path, free_name(directory, stem))
+    elif url.startswith("sqlite"):
+        raise BackupFailed("A database in memory can't be backed up. Name a file for it.")
+    else:
+        made = dump_postgres(url, free_name(directory, stem, ".dump"))
+    rotate(directory, keep)
+    return made
+
+
+def rotate(directory: Path, keep: int = KEEP) -> list[Path]:
+    """Delete all but the newest `keep` copies that `backup` made; what was deleted. Copies from before an upgrade
+    have other names and stay."""
+    made = sorted(path for path in directory.glob(f"{_PREFIX}*Z*") if path.suffix in (".sqlite3", ".dump"))
+    old = made[:-keep] if keep else made
+    for path in old:
+        path.unlink()
+    return old
+
+
+def copies(directory: Path) -> list[Path]:
+    """Every copy in the directory, of any kind, oldest name first: what still knows somebody who was erased."""
+    return sorted(path for path in directory.glob("*") if path.suffix in (".sqlite3", ".dump"))
+
+
+def restore(copy: Path, database: Path) -> Path | None:
+    """Put a copy in the database's place, with the bot stopped; where the former file went, None if there was none.
+
+    Raises BackupFailed where the copy is damaged; then nothing was touched.
+    """
+    if not copy.is_file():
+        raise BackupFailed(f"There is no backup {copy}.")
+    database.parent.mkdir(parents=True, exist_ok=True)
+    fresh = copy_file(copy, database.with_name(database.name + ".restoring"))
+    former = None
+    if database.exists():
+        former = free_name(database.parent, f"{database.stem}-before-restore")
+        for end in ("-wal", "-shm"):
+            beside = database.with_name(database.name + end)
+            if beside.exists():
+                # The log belongs to the former file; under the new one it would be read as its own.
+                beside.replace(former.with_name(former.name + end))
+        database.replace(former)
+    fresh.replace(database)
+    return former
+
+
+def copy_file(source: Path, target: Path) -> Path:
+    """Copy a SQLite database that may be in use, check the copy, and only then give it its name.
+
+    Raises BackupFailed.
+    """
+    target.parent.mkdir(parents=True, exist_ok=True)
+    part = target.with_name(target.name + ".part")
+    part.unlink(missing_ok=True)
+    try:
+        with _closing(source) as old, _closing(part) as new:
+            # All at once: a copy in steps starts over at every write.
+            old.backup(new, pages=-1)
+            # A copy in one file, readable from any place.
+            new.execute("PRAGMA journal_mode = DELETE")
+            found = new.execute("PRAGMA integrity_check(3)").fetchall()
+        if found != [("ok",)]:
+            raise BackupFailed(f"The copy of {source} is damaged: {found[0][0]}. The database is likely so too.")
+        part.chmod(0o600)
+        _to_disk(part)
+        part.replace(target)
+        _to_disk(target.parent)
+    except (sqlite3.Error, OSError) as error:
+        raise BackupFailed(f"{source} could not be copied to {target}: {error}.") from error
+    finally:
+        part.unlink(missing_ok=True)
+    return target
+
+
+def dump_postgres(url: str, target: Path) -> Path:
+    """Dump a PostgreSQL database with pg_dump (custom format, for pg_restore). Raises BackupFailed."""
+    program = shutil.which("pg_dump")
+    if program is None:
+        raise BackupFailed("pg_dump was not found. Install the PostgreSQL client, or back up on the server.")
+    target.parent.mkdir(parents=True, exist_ok=True)
+    parsed = sa.make_url(url).set(drivername="postgresql")
+    # The password goes by the environment: a command line is seen by everyone on the machine.
+    environment = {**os.environ, "PGPASSWORD": parsed.password or os.environ.get("PGPASSWORD", "")}
+    address = parsed.set(password=None).render_as_string()
+    done = subprocess.run(  # noqa: S603  fixed program, no shell
+        [program, "--format=custom", f"--file={target}", f"--dbname={address}"],
+        env=environment,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    if done.returncode:
+        target.unlink(missing_ok=True)
+        raise BackupFailed(f"pg_dump failed: {done.stderr.strip()}")
+    target.chmod(0o600)
+    return target
+
+
+def free_name(directory: Path, stem: str, suffix: str = ".sqlite3") -> Path:
+    """A path in the directory that nothing has yet."""
+    path = directory / f"{stem}{suffix}"
+    number = 2
+    while path.exists():
+        path = directory / f"{stem}-{number}{suffix}"
+        number += 1
+    return path
+
+
+class _closing:
+    """A raw SQLite connection that is closed at the end; a `with` of the connection itself only commits."""
+
+    def __init__(self, path: Path) -> None:
+        self._connection = sqlite3.connect(path, timeout=15)
+
+    def __enter__(self) -> sqlite3.Connection:
+        return self._connection
+
+    def __exit__(self, *_: object) -> None:
+        self._connection.close()
+
+
+def _to_disk(path: Path) -> None:
+    handle = os.open(path, os.O_RDONLY)
+    try:
+        os.fsync(handle)
+    finally:
+        os.close(handle)

@@ -1,0 +1,77 @@
+"""Where people are reached: the addresses of each person on each channel."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+import sqlalchemy as sa
+from sqlmodel import Field, Session, UniqueConstraint
+
+from storage import persons
+from storage.database import BigId, Row, conflict_insert, run, table_of
+from storage.persons import Person, Someone, Who, owned_by, owner_columns
+
+
+class Chat(Row, table=True):
+    """One address of one person. `blocked`: the service says that they take no messages from us."""
+
+    # Whoever writes from an address is one person; without this a message could count for two.
+    __table_args__ = (UniqueConstraint("channel", "address"),)
+
+    channel: str
+    address: str
+    coach_id: int | None = Field(default=None, foreign_key="coach.id", sa_type=BigId, index=True)
+    athlete_id: int | None = Field(default=None, foreign_key="athlete.id", sa_type=BigId, index=True)
+    blocked: bool = False
+    bound_at: datetime
+
+
+chats = table_of(Chat)
+
+
+def who_at(tx: Session, channel: str, address: str) -> Who | None:
+    statement = sa.select(chats.c.athlete_id, chats.c.coach_id)
+    row = run(tx, statement.where(chats.c.channel == channel, chats.c.address == address)).first()
+    if row is None:
+        return None
+    return Who("athlete", row.athlete_id) if row.athlete_id is not None else Who("coach", row.coach_id)
+
+
+def person_at(tx: Session, channel: str, address: str) -> Person | None:
+    """Who writes from that address; None for a stranger."""
+    who = who_at(tx, channel, address)
+    return None if who is None else persons.person(tx, who)
+
+
+def addresses_of(tx: Session, who: Someone, *, blocked: bool = False) -> list[tuple[str, str]]:
+    """Channel and address, newest bound first; the blocked ones only when asked for."""
+    statement = sa.select(chats.c.channel, chats.c.address).where(owned_by(chats, who))
+    if not blocked:
+        statement = statement.where(sa.not_(chats.c.blocked))
+    found = run(tx, statement.order_by(chats.c.bound_at.desc(), chats.c.id.desc()))
+    return [(row.channel, row.address) for row in found]
+
+
+def bind_chat(tx: Session, channel: str, address: str, who: Someone, now: datetime) -> None:
+    """From now on the address is that person's, whoever's it was before."""
+    values = {**owner_columns(who), "blocked": False, "bound_at": now}
+    statement = conflict_insert(tx, chats).values(channel=channel, address=address, **values)
+    run(tx, statement.on_conflict_do_update(index_elements=["channel", "address"], set_=values))
+
+
+def unbind_chat(tx: Session, channel: str, address: str) -> None:
+    run(tx, sa.delete(chats).where(chats.c.channel == channel, chats.c.address == address))
+
+
+def set_blocked(tx: Session, channel: str, address: str, blocked: bool) -> None:
+    """The service said that the address takes no messages, or takes them again."""
+    here = sa.update(chats).where(chats.c.channel == channel, chats.c.address == address)
+    run(tx, here, {"blocked": blocked})
+
+
+def move_chat(tx: Session, channel: str, old: str, new: str, now: datetime) -> None:
+    """The service gave a chat a new address (Telegram does when a group grows)."""
+    who = who_at(tx, channel, old)
+    if who is not None:
+        unbind_chat(tx, channel, old)
+        bind_chat(tx, channel, new, who, now)

@@ -1,0 +1,137 @@
+"""The engine: SQLite in a file or in memory, or PostgreSQL; and what every table is made of."""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Mapping, Sequence
+from typing import Any, TypeVar
+
+import sqlalchemy as sa
+from sqlalchemy import event
+from sqlalchemy.pool import StaticPool
+from sqlmodel import Field, Session, SQLModel
+
+# Before any model: without names Alembic can drop no constraint later.
+SQLModel.metadata.naming_convention = {
+    "ix": "ix_%(table_name)s_%(column_0_N_name)s",
+    "uq": "uq_%(table_name)s_%(column_0_N_name)s",
+    "ck": "ck_%(table_name)s_%(constraint_name)s",
+    "fk": "fk_%(table_name)s_%(column_0_name)s_%(referred_table_name)s",
+    "pk": "pk_%(table_name)s",
+}
+
+# Chat services hand out ids beyond 32 bits; SQLite counts up only an INTEGER primary key.
+BigId = sa.BigInteger().with_variant(sa.Integer(), "sqlite")
+Json = sa.JSON(none_as_null=True)
+
+BUSY_TIMEOUT_S = 15
+
+
+class Row(SQLModel):
+    """What every table has. Rows read are loose copies: changing one changes nothing stored."""
+
+    id: int | None = Field(default=None, primary_key=True, sa_type=BigId)
+
+
+R = TypeVar("R", bound=SQLModel)
+
+
+def table_of(model: type[SQLModel]) -> sa.Table:
+    """The Core table of a model, for statements that skip the ORM."""
+    return SQLModel.metadata.tables[str(model.__tablename__)]
+
+
+def run(tx: Session, statement: sa.Executable, values: Any = None) -> sa.CursorResult[Any]:
+    """Execute a Core statement in the transaction, past the ORM (which costs three times as much a row)."""
+    return tx.connection().execute(statement, values)
+
+
+def loose(model: type[R], found: sa.Row[Any] | None) -> R | None:
+    return None if found is None else model(**found._mapping)
+
+
+def loose_all(model: type[R], found: Sequence[sa.Row[Any]]) -> list[R]:
+    return [model(**row._mapping) for row in found]
+
+
+def insert_row(tx: Session, row: SQLModel) -> int:
+    """Insert one row and give its id, which is set on `row` as well."""
+    values = row.model_dump(exclude={"id"})
+    key = run(tx, sa.insert(table_of(type(row))), values).inserted_primary_key
+    assert key is not None
+    row_id = int(key[0])
+    row.id = row_id  # type: ignore[attr-defined]
+    return row_id
+
+
+def insert_ignoring(tx: Session, table: sa.Table, rows: Sequence[Mapping[str, Any]]) -> list[int]:
+    """Insert what breaks no unique constraint; give the ids of the rows that are new. One statement."""
+    if not rows:
+        return []
+    statement = conflict_insert(tx, table).values(list(rows)).on_conflict_do_nothing().returning(table.c.id)
+    return [int(row[0]) for row in run(tx, statement)]
+
+
+def conflict_insert(tx: Session, table: sa.Table) -> Any:
+    """An insert that knows ON CONFLICT, of the dialect in use."""
+    from sqlalchemy.dialects import postgresql, sqlite
+
+    return postgresql.insert(table) if on_postgres(tx) else sqlite.insert(table)
+
+
+def on_postgres(tx: Session) -> bool:
+    return tx.connection().dialect.name == "postgresql"
+
+
+def in_memory(url: str) -> bool:
+    parsed = sa.make_url(url)
+    return parsed.get_backend_name() == "sqlite" and parsed.database in (None, "", ":memory:")
+
+
+def writing_engine(url: str, *, foreign_keys: bool = True) -> sa.Engine:
+    """The engine that writes: one connection on SQLite, a pool of eight on PostgreSQL.
+
+    `foreign_keys` False is for migrations, which rebuild tables on SQLite.
+    """
+    if sa.make_url(url).get_backend_name() != "sqlite":
+        return sa.create_engine(url, pool_size=8, max_overflow=2, pool_pre_ping=True)
+    connect = {"check_same_thread": False, "timeout": BUSY_TIMEOUT_S}
+    if in_memory(url):
+        engine = sa.create_engine(url, poolclass=StaticPool, connect_args=connect)
+    else:
+        engine = sa.create_engine(url, pool_size=1, max_overflow=0, connect_args=connect)
+    _prepare(engine, begin="BEGIN IMMEDIATE", pragmas=_writer_pragmas(foreign_keys))
+    return engine
+
+
+def reading_engine(url: str) -> sa.Engine:
+    """Connections to a SQLite file that can only read, and never checkpoint."""
+    connect = {"check_same_thread": False, "timeout": BUSY_TIMEOUT_S}
+    engine = sa.create_engine(url, pool_size=4, max_overflow=4, connect_args=connect)
+    _prepare(engine, begin="BEGIN", pragmas=("query_only = ON", "wal_autocheckpoint = 0"))
+    return engine
+
+
+def _writer_pragmas(foreign_keys: bool) -> tuple[str, ...]:
+    return (
+        "journal_mode = WAL",
+        # NORMAL can lose a commit that the chat service was already told of.
+        "synchronous = FULL",
+        f"foreign_keys = {'ON' if foreign_keys else 'OFF'}",
+        # Erased words must be gone from the file, not only from the tables.
+        "secure_delete = ON",
+    )
+
+
+def _prepare(engine: sa.Engine, begin: str, pragmas: tuple[str, ...]) -> None:
+    @event.listens_for(engine, "connect")
+    def on_connect(connection: sqlite3.Connection, _record: object) -> None:
+        # The driver's own transactions begin too late and leave DDL and savepoints out.
+        connection.isolation_level = None
+        for pragma in pragmas:
+            connection.execute(f"PRAGMA {pragma}")
+
+    @event.listens_for(engine, "begin")
+    def on_begin(connection: sa.Connection) -> None:
+        # IMMEDIATE: a read that turns into a write would meet "database is locked" beside another writer.
+        connection.exec_driver_sql(begin)

@@ -1,0 +1,118 @@
+"""What is to happen when: the next plan, check, nudge or summary of each person, as rows with their UTC time."""
+
+from __future__ import annotations
+
+from datetime import date, datetime, timedelta
+from typing import Any
+
+import sqlalchemy as sa
+from sqlmodel import Field, Index, Session, UniqueConstraint
+
+from storage.database import BigId, Row, conflict_insert, loose, loose_all, on_postgres, run, table_of
+from storage.persons import Someone, Who, owned_by, owner_columns, try_lock
+
+MAX_ATTEMPTS = 5
+_OPEN = "done_at IS NULL"
+
+
+class Due(Row, table=True):
+    """One thing due to one person for one local day. Done at `done_at`; given up, with the reason, counts as done."""
+
+    __table_args__ = (
+        # A day's plan falls due once, however often the schedule is worked out. (Nulls are never equal, so each
+        # constraint speaks of its own kind of person.)
+        UniqueConstraint("athlete_id", "kind", "for_date"),
+        UniqueConstraint("coach_id", "kind", "for_date"),
+        Index("ix_due_open", "due_at", sqlite_where=sa.text(_OPEN), postgresql_where=sa.text(_OPEN)),
+    )
+
+    athlete_id: int | None = Field(default=None, foreign_key="athlete.id", sa_type=BigId)
+    coach_id: int | None = Field(default=None, foreign_key="coach.id", sa_type=BigId)
+    kind: str
+    for_date: date
+    due_at: datetime
+    done_at: datetime | None = None
+    attempts: int = 0
+    given_up_because: str | None = None
+
+    @property
+    def who(self) -> Who:
+        if self.athlete_id is not None:
+            return Who("athlete", self.athlete_id)
+        assert self.coach_id is not None
+        return Who("coach", self.coach_id)
+
+
+dues = table_of(Due)
+_open = dues.c.done_at.is_(None)
+
+
+def schedule(tx: Session, who: Someone, kind: str, for_date: date, due_at: datetime) -> None:
+    """Set the moment; a row not yet done is moved, one that is done stays done."""
+    values = {**owner_columns(who), "kind": kind, "for_date": for_date, "due_at": due_at, "attempts": 0}
+    target = ["athlete_id" if who.role == "athlete" else "coach_id", "kind", "for_date"]
+    statement = conflict_insert(tx, dues).values(**values)
+    run(tx, statement.on_conflict_do_update(index_elements=target, set_={"due_at": due_at}, where=_open))
+
+
+def due_now(tx: Session, now: datetime, limit: int = 100) -> list[Due]:
+    """What is due, the longest first. A list to work through with `take`, row by row."""
+    query = sa.select(dues).where(_open, dues.c.due_at <= now).order_by(dues.c.due_at, dues.c.id).limit(limit)
+    return loose_all(Due, run(tx, query).all())
+
+
+def take(tx: Session, due_id: int, now: datetime) -> Due | None:
+    """One row to handle in this transaction, its person locked. None: done, moved, or in other hands meanwhile."""
+    query = sa.select(dues).where(dues.c.id == due_id, _open, dues.c.due_at <= now)
+    found = loose(Due, run(tx, query).first())
+    if found is None or not on_postgres(tx):
+        return found
+    if not try_lock(tx, found.who):
+        return None
+    return loose(Due, run(tx, query.with_for_update(skip_locked=True)).first())
+
+
+def next_due_at(tx: Session) -> datetime | None:
+    """The moment of the next open row; None: there is none."""
+    query = sa.select(dues.c.due_at).where(_open).order_by(dues.c.due_at).limit(1)
+    found: datetime | None = run(tx, query).scalar()
+    return found
+
+
+def open_for(tx: Session, who: Someone, kind: str | None = None) -> list[Due]:
+    """What is yet to come for a person, the nearest first."""
+    query = sa.select(dues).where(owned_by(dues, who), _open)
+    if kind is not None:
+        query = query.where(dues.c.kind == kind)
+    return loose_all(Due, run(tx, query.order_by(dues.c.due_at, dues.c.id)).all())
+
+
+def was_done(tx: Session, who: Someone, kind: str, for_date: date) -> bool:
+    """Whether that row has been handled."""
+    query = sa.select(dues.c.id).where(owned_by(dues, who), dues.c.kind == kind, dues.c.for_date == for_date)
+    return run(tx, query.where(dues.c.done_at.is_not(None))).first() is not None
+
+
+def finish(tx: Session, due_id: int, now: datetime) -> None:
+    run(tx, sa.update(dues).where(dues.c.id == due_id), {"done_at": now})
+
+
+def note_failure(tx: Session, due_id: int, why: str, now: datetime) -> bool:
+    """Count a failed try, in a transaction of its own. True: given up now. Retries after 0, 60, 240 and 540 s."""
+    attempts = int(run(tx, sa.select(dues.c.attempts).where(dues.c.id == due_id)).scalar_one()) + 1
+    values: dict[str, Any] = {"attempts": attempts, "due_at": now + timedelta(seconds=60 * (attempts - 1) ** 2)}
+    given_up = attempts >= MAX_ATTEMPTS
+    if given_up:
+        values = {"attempts": attempts, "done_at": now, "given_up_because": why}
+    run(tx, sa.update(dues).where(dues.c.id == due_id), values)
+    return given_up
+
+
+def cancel(tx: Session, who: Someone, kind: str | None = None, for_date: date | None = None) -> int:
+    """Drop open rows of a person: of one kind, of one day, or all; how many."""
+    here = sa.delete(dues).where(owned_by(dues, who), _open)
+    if kind is not None:
+        here = here.where(dues.c.kind == kind)
+    if for_date is not None:
+        here = here.where(dues.c.for_date == for_date)
+    return int(run(tx, here).rowcount)

@@ -1,0 +1,166 @@
+"""The planner's facts as rows, and rows as the planner's facts."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import MISSING, dataclass, fields
+from datetime import date
+from functools import lru_cache
+from typing import Any
+
+import sqlalchemy as sa
+
+from planner import facts as f
+from planner.plan import Decision, Reason
+from storage import fact_tables as t
+from storage.database import table_of
+
+Fact = (
+    f.Session
+    | f.PainAnswer
+    | f.WarningSign
+    | f.Bodyweight
+    | f.Absence
+    | f.Resume
+    | f.Move
+    | f.Equipment
+    | f.Clip
+    | f.Order
+    | f.SentPlan
+)
+Convert = Callable[[Any], Any]
+
+
+@dataclass(frozen=True)
+class Form:
+    """How one kind of fact is stored. `day`: the column by which its facts are ordered."""
+
+    kind: str
+    fact: type[Any]
+    table: sa.Table
+    day: str
+    to_column: Mapping[str, Convert]
+    from_column: Mapping[str, Convert]
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """The fact's fields that are columns of the same name. The sets of a session are rows of their own."""
+        elsewhere = {"fact", "sets"} if self.fact is f.Session else {"fact"}
+        return tuple(field.name for field in fields(self.fact) if field.name not in elsewhere)
+
+    def values(self, fact: Any) -> dict[str, Any]:
+        """Column values of a fact."""
+        return {name: self.to_column.get(name, _same)(getattr(fact, name)) for name in self.names}
+
+
+def _same(value: Any) -> Any:
+    return value
+
+
+def set_names() -> tuple[str, ...]:
+    """The columns of a performed set, in the order of a WorkSet's fields."""
+    return tuple(field.name for field in fields(f.WorkSet))
+
+
+def set_values(work: f.WorkSet) -> dict[str, Any]:
+    return {name: getattr(work, name) for name in set_names()} | {"pauses": ",".join(work.pauses)}
+
+
+@lru_cache(maxsize=64)
+def pauses_from(text: str) -> tuple[Any, ...]:
+    return tuple(text.split(",")) if text else ()
+
+
+_PLANNED_DEFAULTS = {field.name: field.default for field in fields(f.PlannedSet) if field.default is not MISSING}
+
+
+def planned_to_json(planned: tuple[f.PlannedSet, ...]) -> list[dict[str, Any]]:
+    """Planned sets, each with the fields that differ from the default."""
+    return [
+        {
+            field.name: list(value) if isinstance(value, tuple) else value
+            for field in fields(f.PlannedSet)
+            if (value := getattr(one, field.name)) != _PLANNED_DEFAULTS.get(field.name, MISSING)
+        }
+        for one in planned
+    ]
+
+
+def planned_from_json(data: list[dict[str, Any]]) -> tuple[f.PlannedSet, ...]:
+    return tuple(
+        f.PlannedSet(**{**one, "pauses": tuple(one["pauses"])}) if "pauses" in one else f.PlannedSet(**one)
+        for one in data
+    )
+
+
+def decisions_to_json(decisions: tuple[Decision, ...]) -> list[dict[str, Any]]:
+    return [
+        {
+            "on": decision.on.isoformat(),
+            "kind": decision.kind,
+            "about": decision.about,
+            "reasons": [
+                {"code": reason.code, "values": {name: _value_to_json(v) for name, v in reason.values.items()}}
+                for reason in decision.reasons
+            ],
+        }
+        for decision in decisions
+    ]
+
+
+def decisions_from_json(data: list[dict[str, Any]]) -> tuple[Decision, ...]:
+    return tuple(
+        Decision(
+            on=date.fromisoformat(one["on"]),
+            kind=one["kind"],
+            about=one["about"],
+            reasons=tuple(
+                Reason(reason["code"], {name: _value_from_json(v) for name, v in reason["values"].items()})
+                for reason in one["reasons"]
+            ),
+        )
+        for one in data
+    )
+
+
+def _value_to_json(value: Any) -> Any:
+    # A day must come back as a day, and a word that looks like one as a word.
+    return {"day": value.isoformat()} if isinstance(value, date) else value
+
+
+def _value_from_json(value: Any) -> Any:
+    return date.fromisoformat(value["day"]) if isinstance(value, dict) else value
+
+
+def _form(
+    kind: str,
+    fact: type[Any],
+    model: type[t.Said],
+    day: str = "on",
+    to_column: Mapping[str, Convert] | None = None,
+    from_column: Mapping[str, Convert] | None = None,
+) -> Form:
+    return Form(kind, fact, table_of(model), day, to_column or {}, from_column or {})
+
+
+FORMS = (
+    _form("session", f.Session, t.Report),
+    _form("pain", f.PainAnswer, t.PainFact),
+    _form("sign", f.WarningSign, t.SignFact),
+    _form("bodyweight", f.Bodyweight, t.BodyweightFact),
+    _form("absence", f.Absence, t.AbsenceFact, "since"),
+    _form("resume", f.Resume, t.ResumeFact),
+    _form("move", f.Move, t.MoveFact, "said_on"),
+    _form("equipment", f.Equipment, t.EquipmentFact, "since", {"has": sorted}, {"has": frozenset}),
+    _form("clip", f.Clip, t.ClipFact),
+    _form("order", f.Order, t.OrderFact),
+    _form(
+        "sent_plan",
+        f.SentPlan,
+        t.PlanSent,
+        to_column={"sets": planned_to_json, "holds": list},
+        from_column={"sets": planned_from_json, "holds": tuple},
+    ),
+)
+BY_KIND = {form.kind: form for form in FORMS}
+BY_FACT = {form.fact: form for form in FORMS}

@@ -1,0 +1,155 @@
+"""Facts are added and withdrawn here; each change leaves its mark on the athlete, by which cached records are known."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Any, Literal
+
+import sqlalchemy as sa
+from sqlmodel import Session
+
+from planner import facts as f
+from planner.plan import Decision
+from storage import fact_queries
+from storage.database import run, table_of
+from storage.fact_forms import BY_FACT, BY_KIND, FORMS, Fact, decisions_from_json, decisions_to_json, set_values
+from storage.fact_tables import ClipFact, PerformedSet, PlanSent, Report
+from storage.persons import touch
+
+SaidBy = Literal["athlete", "coach", "bot"]
+
+reports = table_of(Report)
+performed_sets = table_of(PerformedSet)
+clips = table_of(ClipFact)
+plans_sent = table_of(PlanSent)
+
+
+def add(
+    tx: Session,
+    athlete_id: int,
+    fact: Fact,
+    said_by: SaidBy,
+    said_at: datetime,
+    cause: int | None,
+    *,
+    decisions: tuple[Decision, ...] = (),
+    media: str | None = None,
+) -> int:
+    """Add one fact and give its id (which counts within its kind).
+
+    Args:
+        cause: The inbox row of the message that says it; None for a roster or the bot itself.
+        decisions: With a SentPlan, what it carried.
+        media: With a Clip, the service's id of the video.
+    """
+    form = BY_FACT[type(fact)]
+    values = {"athlete_id": athlete_id, "said_by": said_by, "said_at": said_at, "cause": cause, **form.values(fact)}
+    if isinstance(fact, f.SentPlan):
+        values["decisions"] = decisions_to_json(decisions)
+    if isinstance(fact, f.Clip):
+        values["media"] = media
+    fact_id = _insert(tx, form.table, values)
+    if isinstance(fact, f.Session):
+        _insert_sets(tx, athlete_id, fact_id, fact.sets)
+    touch(tx, athlete_id)
+    return fact_id
+
+
+def withdraw(tx: Session, kind: str, fact_id: int, at: datetime) -> bool:
+    """Take one fact back. False: there is none that stands. A report that it had replaced stands again."""
+    table = BY_KIND[kind].table
+    here = sa.update(table).where(table.c.id == fact_id, table.c.withdrawn_at.is_(None))
+    row = run(tx, here.values(withdrawn_at=at).returning(table.c.athlete_id)).first()
+    if row is None:
+        return False
+    if kind == "session":
+        replaced = sa.select(reports.c.replaces).where(reports.c.id == fact_id).scalar_subquery()
+        run(tx, sa.update(reports).where(reports.c.id == replaced), {"withdrawn_at": None})
+    touch(tx, row.athlete_id)
+    return True
+
+
+def caused_by(tx: Session, athlete_id: int, cause: int) -> list[tuple[str, int]]:
+    """Kind and id of the standing facts that a message brought; plans that were sent are none of them."""
+    found: list[tuple[str, int]] = []
+    for form in FORMS:
+        c = form.table.c
+        standing = sa.select(c.id).where(c.athlete_id == athlete_id, c.cause == cause, c.withdrawn_at.is_(None))
+        found += [(form.kind, row.id) for row in run(tx, standing.where(c.said_by != "bot").order_by(c.id))]
+    return found
+
+
+def withdraw_caused_by(tx: Session, athlete_id: int, cause: int, at: datetime) -> list[tuple[str, int]]:
+    """Undo a message: withdraw all the facts it brought. What went out before stays sent."""
+    found = caused_by(tx, athlete_id, cause)
+    for kind, fact_id in found:
+        withdraw(tx, kind, fact_id, at)
+    return found
+
+
+def last_cause(tx: Session, athlete_id: int, said_by: SaidBy = "athlete") -> int | None:
+    """The newest message of the athlete (or of the coach about them) of which a fact still stands."""
+    newest = [
+        sa.select(sa.func.max(form.table.c.cause).label("cause")).where(
+            form.table.c.athlete_id == athlete_id,
+            form.table.c.said_by == said_by,
+            form.table.c.withdrawn_at.is_(None),
+        )
+        for form in FORMS
+    ]
+    found: int | None = run(tx, sa.select(sa.func.max(sa.union_all(*newest).subquery().c.cause))).scalar()
+    return found
+
+
+def replace_session(
+    tx: Session, report_id: int, session: f.Session, said_at: datetime, cause: int | None, said_by: SaidBy = "athlete"
+) -> int:
+    """Correct a report: the old one is withdrawn, the new one's id given. Withdrawing the new restores the old."""
+    old = run(tx, sa.select(reports).where(reports.c.id == report_id)).one()
+    run(tx, sa.update(reports).where(reports.c.id == report_id), {"withdrawn_at": said_at})
+    values = BY_KIND["session"].values(session)
+    who = {"athlete_id": old.athlete_id, "said_by": said_by, "said_at": said_at, "cause": cause}
+    new_id = _insert(tx, reports, {**who, **values, "replaces": report_id})
+    _insert_sets(tx, old.athlete_id, new_id, session.sets)
+    touch(tx, old.athlete_id)
+    return new_id
+
+
+def sessions(tx: Session, athlete_id: int) -> tuple[f.Session, ...]:
+    """The athlete's standing reports, by day, then by arrival."""
+    return fact_queries.sessions_of(tx, [athlete_id]).get(athlete_id, ())
+
+
+def mark_clip_seen(tx: Session, clip_id: int) -> None:
+    """The coach has looked at it."""
+    row = run(
+        tx, sa.update(clips).where(clips.c.id == clip_id).values(seen_by_coach=True).returning(clips.c.athlete_id)
+    )
+    for (athlete_id,) in row:
+        touch(tx, athlete_id)
+
+
+def clip_media(tx: Session, clip_id: int) -> str | None:
+    """The service's id of a clip."""
+    found: str | None = run(tx, sa.select(clips.c.media).where(clips.c.id == clip_id)).scalar()
+    return found
+
+
+def decisions_sent(tx: Session, athlete_id: int, limit: int = 60) -> tuple[Decision, ...]:
+    """The decisions of the newest `limit` plans that went out, oldest plan first."""
+    newest = sa.select(plans_sent.c.decisions).where(plans_sent.c.athlete_id == athlete_id)
+    found = run(tx, newest.order_by(plans_sent.c.on.desc(), plans_sent.c.id.desc()).limit(limit)).all()
+    return tuple(one for row in reversed(found) for one in decisions_from_json(row.decisions))
+
+
+def _insert(tx: Session, table: sa.Table, values: dict[str, Any]) -> int:
+    key = run(tx, sa.insert(table), values).inserted_primary_key
+    assert key is not None
+    return int(key[0])
+
+
+def _insert_sets(tx: Session, athlete_id: int, report_id: int, sets: tuple[f.WorkSet, ...]) -> None:
+    if sets:
+        whose = {"athlete_id": athlete_id, "report_id": report_id}
+        rows = [{**whose, "position": at, **set_values(work)} for at, work in enumerate(sets)]
+        run(tx, sa.insert(performed_sets), rows)

@@ -1,0 +1,102 @@
+"""How the database does: numbers for the operator's check and for metrics."""
+
+from __future__ import annotations
+
+import sqlite3
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+import sqlalchemy as sa
+from sqlmodel import Field, Session, SQLModel
+
+from storage.database import Row, conflict_insert, on_postgres, run, table_of
+from storage.due import dues
+from storage.inbox import incoming
+from storage.outbox import outgoing
+
+# Below this, two connections that write or checkpoint at once can, rarely, corrupt a file in WAL mode.
+SQLITE_WITHOUT_WAL_RESET_BUG = (3, 51, 3)
+
+
+class Heartbeat(Row, table=True):
+    """When a recurring task last ran to its end ("sweep", "backup")."""
+
+    name: str = Field(unique=True)
+    at: datetime
+
+
+heartbeats = table_of(Heartbeat)
+
+
+@dataclass(frozen=True)
+class Health:
+    """`rows` by table; ages at the moment of asking, None where nothing waits or nothing ran yet."""
+
+    rows: dict[str, int]
+    unhandled: int
+    oldest_unhandled: timedelta | None
+    set_aside: int
+    unsent: int
+    oldest_unsent: timedelta | None
+    given_up: int
+    overdue: int
+    oldest_overdue: timedelta | None
+    beats: dict[str, timedelta]
+    database: str
+    revision: str | None
+    wal_reset_bug: bool
+
+
+def beat(tx: Session, name: str, now: datetime) -> None:
+    """Note that a task ran to its end."""
+    statement = conflict_insert(tx, heartbeats).values(name=name, at=now)
+    run(tx, statement.on_conflict_do_update(index_elements=["name"], set_={"at": now}))
+
+
+def last_beat(tx: Session, name: str) -> datetime | None:
+    found: datetime | None = run(tx, sa.select(heartbeats.c.at).where(heartbeats.c.name == name)).scalar()
+    return found
+
+
+def look(tx: Session, now: datetime) -> Health:
+    """Count everything. Some milliseconds; a minute's rhythm is often enough."""
+    unhandled, first_in = _waiting(tx, incoming.c.received_at, incoming.c.handled_at.is_(None))
+    still_owed = sa.and_(outgoing.c.sent_at.is_(None), outgoing.c.given_up_because.is_(None), outgoing.c.due_at <= now)
+    unsent, first_out = _waiting(tx, outgoing.c.due_at, still_owed)
+    overdue, first_due = _waiting(tx, dues.c.due_at, sa.and_(dues.c.done_at.is_(None), dues.c.due_at <= now))
+    return Health(
+        rows={table.name: _count(tx, table) for table in SQLModel.metadata.sorted_tables},
+        unhandled=unhandled,
+        oldest_unhandled=first_in and now - first_in,
+        set_aside=_count(tx, incoming, incoming.c.set_aside_because.is_not(None)),
+        unsent=unsent,
+        oldest_unsent=first_out and now - first_out,
+        given_up=_count(tx, outgoing, outgoing.c.given_up_because.is_not(None)),
+        overdue=overdue,
+        oldest_overdue=first_due and now - first_due,
+        beats={row.name: now - row.at for row in run(tx, sa.select(heartbeats).order_by(heartbeats.c.name))},
+        database=_version(tx),
+        revision=_revision(tx),
+        wal_reset_bug=not on_postgres(tx) and sqlite3.sqlite_version_info < SQLITE_WITHOUT_WAL_RESET_BUG,
+    )
+
+
+def _count(tx: Session, table: sa.Table, where: sa.ColumnElement[bool] | None = None) -> int:
+    query = sa.select(sa.func.count()).select_from(table)
+    return int(run(tx, query if where is None else query.where(where)).scalar_one())
+
+
+def _waiting(tx: Session, at: sa.Column[datetime], where: sa.ColumnElement[bool]) -> tuple[int, datetime | None]:
+    row = run(tx, sa.select(sa.func.count(), sa.func.min(at, type_=at.type)).where(where)).one()
+    return int(row[0]), row[1]
+
+
+def _version(tx: Session) -> str:
+    if on_postgres(tx):
+        return f"PostgreSQL {run(tx, sa.text('SHOW server_version')).scalar_one()}"
+    return f"SQLite {sqlite3.sqlite_version}"
+
+
+def _revision(tx: Session) -> str | None:
+    found: str | None = run(tx, sa.text("SELECT version_num FROM alembic_version")).scalar()
+    return found

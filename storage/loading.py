@@ -1,0 +1,127 @@
+"""A roster goes into the database: new people are added, known ones get their new settings."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime
+from typing import Any
+from zoneinfo import ZoneInfo
+
+import sqlalchemy as sa
+from sqlmodel import Session
+
+from planner.facts import Session as Training
+from planner.facts import WorkSet
+from storage import facts
+from storage.database import run
+from storage.persons import (
+    Athlete,
+    Coach,
+    add_athlete,
+    add_coach,
+    athletes_of,
+    coaches,
+    new_stamp,
+    schedule_to_json,
+    update_athlete,
+    update_coach,
+)
+from storage.roster import Roster, RosterAthlete, RosterTest
+
+
+@dataclass(frozen=True)
+class LoadedRoster:
+    """`athlete_ids` by handle, in the roster's order. `added`: handles that are new. `absent`: handles of the same
+    coach that the roster doesn't name; they stay as they were."""
+
+    coach_id: int
+    coach_added: bool
+    athlete_ids: dict[str, int]
+    added: tuple[str, ...]
+    absent: tuple[str, ...]
+
+
+def load_roster(tx: Session, roster: Roster, now: datetime) -> LoadedRoster:
+    """Put a checked roster in. The coach is known by name, an athlete by handle.
+
+    `now` dates the tests' entry and, in each new athlete's own zone, the day they started. Loading a roster again
+    changes settings and adds new tests; it touches no other fact and no start day.
+    """
+    coach_id, coach_added = _coach(tx, roster)
+    known = {row.handle: row for row in athletes_of(tx, coach_id)}
+    ids: dict[str, int] = {}
+    added: list[str] = []
+    for entry in roster.athletes:
+        row = known.get(entry.handle)
+        if row is None:
+            started = now.astimezone(ZoneInfo(entry.timezone)).date()
+            ids[entry.handle] = add_athlete(
+                tx, Athlete(coach_id=coach_id, handle=entry.handle, started_on=started, **_settings(entry))
+            )
+            added.append(entry.handle)
+        else:
+            assert row.id is not None
+            ids[entry.handle] = row.id
+            update_athlete(tx, row.id, _settings(entry))
+        _add_tests(tx, ids[entry.handle], entry.tests, now)
+    absent = tuple(handle for handle in known if handle not in ids)
+    return LoadedRoster(coach_id, coach_added, ids, tuple(added), absent)
+
+
+def _coach(tx: Session, roster: Roster) -> tuple[int, bool]:
+    given = roster.coach
+    settings: dict[str, Any] = {
+        "timezone": given.timezone,
+        "language": given.language,
+        "unit": given.unit,
+        "summary_day": given.summary_day,
+        "summary_at": given.summary_at,
+    }
+    known = run(tx, sa.select(coaches.c.id).where(coaches.c.name == given.name)).scalar()
+    if known is None:
+        return add_coach(tx, Coach(name=given.name, **settings)), True
+    update_coach(tx, known, settings)
+    return int(known), False
+
+
+def _settings(entry: RosterAthlete) -> dict[str, Any]:
+    return {
+        "name": entry.name,
+        "timezone": entry.timezone,
+        "language": entry.language,
+        "unit": entry.unit,
+        "bodyweight_kg": entry.bodyweight_kg,
+        "plate_step": entry.plate_step,
+        "plate_unit": entry.plate_unit,
+        "equipment": sorted(entry.equipment),
+        "schedule": schedule_to_json(entry.schedule),
+        "plan_at": entry.plan_at,
+        "ladders": [[entry.ladder, entry.rung]],
+        "screened": entry.screened,
+        "stamp": new_stamp(),
+    }
+
+
+def _add_tests(tx: Session, athlete_id: int, tests: tuple[RosterTest, ...], now: datetime) -> None:
+    by_day: dict[date, list[WorkSet]] = {}
+    for test in sorted(tests, key=lambda test: test.on):
+        by_day.setdefault(test.on, []).append(_as_set(test))
+    if not by_day:
+        return
+    known = {(old.on, old.sets) for old in facts.sessions(tx, athlete_id) if old.is_test}
+    for on, sets in by_day.items():
+        if (on, tuple(sets)) not in known:
+            facts.add(tx, athlete_id, Training(on, tuple(sets), is_test=True), "coach", now, None)
+
+
+def _as_set(test: RosterTest) -> WorkSet:
+    return WorkSet(
+        movement=test.movement,
+        reps=test.reps,
+        side=test.side,
+        hold_s=test.hold_s,
+        load_kg=test.load_kg,
+        assist_kg=test.assist_kg,
+        rpe=test.rpe,
+        rom=test.rom,
+    )

@@ -1,0 +1,187 @@
+"""What is owed to people: written with what caused it, sent by delivery alone, at least once."""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+from typing import Any
+
+import sqlalchemy as sa
+from sqlmodel import Field, Index, Session, UniqueConstraint
+
+from storage.chats import chats
+from storage.database import BigId, Json, Row, insert_ignoring, loose_all, on_postgres, run, table_of
+from storage.persons import athletes
+
+# A send may wait 20 s for the service; a claim that outlives this belongs to a process that died.
+LEASE = timedelta(seconds=90)
+_OPEN = "sent_at IS NULL AND given_up_because IS NULL"
+
+ALERT, REPLY, PLAN, SUMMARY = range(4)
+
+
+class Outgoing(Row, table=True):
+    """A message owed to one address.
+
+    `to`: a handle or "coach"; `about`: the handle a coach's message is about. `importance`: 0 alerts, 1 replies and
+    questions, 2 plans, 3 summaries. `buttons`: rows of label and data. `cause` and `part` name what asked for it
+    ("incoming:17", 0). `athlete_id` and `coach_id` (whose it is and whom it is about) are found when it is posted.
+    """
+
+    __table_args__ = (
+        # One cause can ask twice (a redelivered update, a second sweep); the message goes once.
+        UniqueConstraint("cause", "part"),
+        Index("ix_outgoing_open", "channel", "due_at", sqlite_where=sa.text(_OPEN), postgresql_where=sa.text(_OPEN)),
+        Index("ix_outgoing_open_address", "channel", "address", sqlite_where=sa.text(_OPEN),
+              postgresql_where=sa.text(_OPEN)),
+    )  # fmt: skip
+
+    channel: str
+    address: str
+    to: str
+    about: str | None = None
+    athlete_id: int | None = Field(default=None, foreign_key="athlete.id", sa_type=BigId, index=True)
+    coach_id: int | None = Field(default=None, foreign_key="coach.id", sa_type=BigId, index=True)
+    text: str
+    buttons: list[list[str]] = Field(default_factory=list, sa_type=Json)
+    picture: bytes | None = None
+    picture_alt: str | None = None
+    media: str | None = None  # the service's id of a clip that goes along
+    plan: dict[str, Any] | None = Field(default=None, sa_type=Json)
+    importance: int = REPLY
+    cause: str
+    part: int = 0
+    due_at: datetime
+    stale_after: datetime | None = None
+    claimed_until: datetime | None = None
+    attempts: int = 0
+    not_before: datetime | None = None
+    sent_at: datetime | None = None
+    service_id: str | None = None
+    given_up_at: datetime | None = None
+    given_up_because: str | None = None
+
+
+outgoing = table_of(Outgoing)
+_open = sa.and_(outgoing.c.sent_at.is_(None), outgoing.c.given_up_because.is_(None))
+
+
+def post(tx: Session, message: Outgoing) -> int | None:
+    """Owe a message. None: the same cause and part has asked for it before, and nothing is done."""
+    _own(tx, message)
+    new = insert_ignoring(tx, outgoing, [message.model_dump(exclude={"id"})])
+    return new[0] if new else None
+
+
+def claim(
+    tx: Session, now: datetime, limit: int, channel: str | None = None, lease: timedelta = LEASE
+) -> list[Outgoing]:
+    """Take messages to send, the most important first; at most one an address, so that each chat keeps its order.
+
+    What is not marked, deferred or given up until `lease` has passed can be claimed again. A message that waits
+    after a failure holds back the less important and later ones of its chat. Call until nothing comes.
+    """
+    before = outgoing.alias()
+    ahead = sa.exists().where(
+        before.c.channel == outgoing.c.channel,
+        before.c.address == outgoing.c.address,
+        before.c.id != outgoing.c.id,
+        before.c.sent_at.is_(None),
+        before.c.given_up_because.is_(None),
+        sa.or_(
+            before.c.claimed_until > now,
+            sa.and_(
+                before.c.due_at <= now,
+                sa.tuple_(before.c.importance, before.c.id) < sa.tuple_(outgoing.c.importance, outgoing.c.id),
+            ),
+        ),
+    )
+    query = sa.select(outgoing).where(
+        _open,
+        outgoing.c.due_at <= now,
+        sa.or_(outgoing.c.not_before.is_(None), outgoing.c.not_before <= now),
+        sa.or_(outgoing.c.claimed_until.is_(None), outgoing.c.claimed_until <= now),
+        sa.not_(ahead),
+    )
+    if channel is not None:
+        query = query.where(outgoing.c.channel == channel)
+    query = query.order_by(outgoing.c.importance, outgoing.c.id).limit(limit)
+    if on_postgres(tx):
+        query = query.with_for_update(of=outgoing, skip_locked=True)
+    found = loose_all(Outgoing, run(tx, query).all())
+    if found:
+        until = now + lease
+        ids = [row.id for row in found]
+        run(tx, sa.update(outgoing).where(outgoing.c.id.in_(ids)), {"claimed_until": until})
+        for row in found:
+            row.claimed_until = until
+    return found
+
+
+def mark_sent(tx: Session, outgoing_id: int, now: datetime, service_id: str | None = None) -> None:
+    """The service accepted it."""
+    values = {"sent_at": now, "service_id": service_id, "claimed_until": None}
+    run(tx, sa.update(outgoing).where(outgoing.c.id == outgoing_id), values)
+
+
+def defer(tx: Session, outgoing_id: int, until: datetime) -> None:
+    """Not now: try again at that moment. Counts as an attempt."""
+    here = sa.update(outgoing).where(outgoing.c.id == outgoing_id)
+    run(tx, here.values(not_before=until, claimed_until=None, attempts=outgoing.c.attempts + 1))
+
+
+def give_up(tx: Session, outgoing_id: int, why: str, now: datetime) -> None:
+    """It will not be sent, and why."""
+    values = {"given_up_because": why, "given_up_at": now, "claimed_until": None}
+    run(tx, sa.update(outgoing).where(outgoing.c.id == outgoing_id), values)
+
+
+def drop_stale(tx: Session, now: datetime) -> int:
+    """Give up what is of no use any more (yesterday's plan after an outage); how many."""
+    stale = sa.update(outgoing).where(_open, outgoing.c.stale_after <= now)
+    not_in_flight = sa.or_(outgoing.c.claimed_until.is_(None), outgoing.c.claimed_until <= now)
+    values = {"given_up_because": "stale", "given_up_at": now}
+    return int(run(tx, stale.where(not_in_flight), values).rowcount)
+
+
+def withdraw_unsent(tx: Session, cause: str) -> int:
+    """Take back what a cause asked for and was not yet taken up by delivery; how many. (A newer plan, an undo.)"""
+    here = sa.delete(outgoing).where(_open, outgoing.c.cause == cause, outgoing.c.claimed_until.is_(None))
+    return int(run(tx, here).rowcount)
+
+
+def with_button(tx: Session, channel: str, address: str, limit: int = 200) -> list[Outgoing]:
+    """The newest sent messages to an address that carry buttons, newest first: where a press by label belongs."""
+    query = sa.select(outgoing).where(
+        outgoing.c.channel == channel, outgoing.c.address == address, outgoing.c.sent_at.is_not(None)
+    )
+    found = loose_all(Outgoing, run(tx, query.order_by(outgoing.c.id.desc()).limit(limit)).all())
+    return [row for row in found if row.buttons]
+
+
+def next_open_at(tx: Session) -> datetime | None:
+    """When the next message may be claimed; None: nothing is owed."""
+    at = sa.func.coalesce(outgoing.c.not_before, outgoing.c.due_at)
+    found: datetime | None = run(
+        tx, sa.select(sa.type_coerce(sa.func.min(at), outgoing.c.due_at.type)).where(_open)
+    ).scalar()
+    return found
+
+
+def given_up_since(tx: Session, since: datetime) -> list[Outgoing]:
+    """What was given up from that moment on, oldest first."""
+    query = sa.select(outgoing).where(outgoing.c.given_up_at >= since).order_by(outgoing.c.id)
+    return loose_all(Outgoing, run(tx, query).all())
+
+
+def _own(tx: Session, message: Outgoing) -> None:
+    """Find whose message it is, so that erasing an athlete finds it: who lives at the address, whom it is about."""
+    if message.athlete_id is None and message.coach_id is None:
+        here = sa.select(chats.c.athlete_id, chats.c.coach_id)
+        row = run(tx, here.where(chats.c.channel == message.channel, chats.c.address == message.address)).first()
+        if row is not None:
+            message.athlete_id, message.coach_id = row.athlete_id, row.coach_id
+    if message.athlete_id is None and message.coach_id is not None and message.about is not None:
+        about = sa.select(athletes.c.id).where(
+            athletes.c.coach_id == message.coach_id, athletes.c.handle == message.about
+        )
+        message.athlete_id = run(tx, about).scalar()

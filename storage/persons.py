@@ -1,0 +1,228 @@
+"""Coaches and athletes: who they are and how they train."""
+
+from __future__ import annotations
+
+import secrets
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date, time
+from typing import Any, Literal, Protocol
+
+import sqlalchemy as sa
+from sqlmodel import Field, Session, UniqueConstraint
+
+from planner.facts import Cycle, Weekly
+from storage.database import BigId, Json, Row, insert_row, loose, loose_all, on_postgres, run, table_of
+from storage.errors import NoSuchPerson
+
+Role = Literal["coach", "athlete"]
+
+
+class Coach(Row, table=True):
+    """A coach. `summary_day` Monday 0, `summary_at` local time; both None: no weekly summary."""
+
+    name: str
+    timezone: str
+    language: str = "en"
+    unit: str = "kg"
+    summary_day: int | None = None
+    summary_at: time | None = None
+    # Changed with every rule of the coach, so that no record is taken from the cache that lacks it.
+    stamp: int = Field(default=0, sa_type=BigId)
+
+
+class Athlete(Row, table=True):
+    """An athlete of one coach, with the settings the roster gave and messages changed since.
+
+    `equipment` a list, `schedule` as `schedule_to_json` makes it, `ladders` pairs of ladder and rung (None: to be
+    placed), `rules` the coach's values for this athlete alone. `silenced`: asked to be left alone.
+    """
+
+    # Handles are how a coach names an athlete; two of one name would get each other's orders.
+    __table_args__ = (UniqueConstraint("coach_id", "handle"),)
+
+    coach_id: int = Field(foreign_key="coach.id", sa_type=BigId)
+    handle: str
+    name: str
+    timezone: str
+    language: str = "en"
+    unit: str = "kg"
+    bodyweight_kg: float
+    plate_step: float = 1.25
+    plate_unit: str = "kg"
+    equipment: list[str] = Field(default_factory=list, sa_type=Json)
+    schedule: dict[str, Any] = Field(default_factory=dict, sa_type=Json)
+    plan_at: time
+    ladders: list[list[str | None]] = Field(default_factory=list, sa_type=Json)
+    screened: bool = False
+    started_on: date
+    silenced: bool = False
+    rules: dict[str, Any] = Field(default_factory=dict, sa_type=Json)
+    # A new number with every change of a setting or fact: what a cached record is known by. Not a counter: one that
+    # was rolled back would come again for something else.
+    stamp: int = Field(default=0, sa_type=BigId)
+
+
+coaches = table_of(Coach)
+athletes = table_of(Athlete)
+
+
+class Someone(Protocol):
+    """Whoever has a role and an id: a `Person` or a `Who`."""
+
+    @property
+    def role(self) -> Role: ...
+    @property
+    def id(self) -> int: ...
+
+
+@dataclass(frozen=True, slots=True)
+class Who:
+    """A person by role and id, where no more is at hand."""
+
+    role: Role
+    id: int
+
+
+@dataclass(frozen=True, slots=True)
+class Person:
+    """Someone the bot talks with. `coach_id` is the coach's own id for a coach; their `handle` is "coach"."""
+
+    role: Role
+    id: int
+    coach_id: int
+    name: str
+    handle: str
+    timezone: str
+    language: str
+
+
+def owner_columns(who: Someone) -> dict[str, int | None]:
+    """The two columns by which rows belong to either an athlete or a coach."""
+    return {
+        "athlete_id": who.id if who.role == "athlete" else None,
+        "coach_id": who.id if who.role == "coach" else None,
+    }
+
+
+def owned_by(table: sa.Table, who: Someone) -> sa.ColumnElement[bool]:
+    column = table.c.athlete_id if who.role == "athlete" else table.c.coach_id
+    return column == who.id
+
+
+def coach(tx: Session, coach_id: int) -> Coach:
+    found = loose(Coach, run(tx, sa.select(coaches).where(coaches.c.id == coach_id)).first())
+    if found is None:
+        raise NoSuchPerson(f"There is no coach {coach_id}.")
+    return found
+
+
+def athlete(tx: Session, athlete_id: int) -> Athlete:
+    found = loose(Athlete, run(tx, sa.select(athletes).where(athletes.c.id == athlete_id)).first())
+    if found is None:
+        raise NoSuchPerson(f"There is no athlete {athlete_id}.")
+    return found
+
+
+def athlete_by_handle(tx: Session, coach_id: int, handle: str) -> Athlete | None:
+    """The coach's athlete of that handle, case aside; None if there is none."""
+    mine = sa.select(athletes).where(athletes.c.coach_id == coach_id)
+    for row in run(tx, mine.where(sa.func.lower(athletes.c.handle) == handle.lower())):
+        return loose(Athlete, row)
+    return None
+
+
+def athletes_of(tx: Session, coach_id: int) -> list[Athlete]:
+    """The coach's athletes by handle."""
+    statement = sa.select(athletes).where(athletes.c.coach_id == coach_id).order_by(athletes.c.handle)
+    return loose_all(Athlete, run(tx, statement).all())
+
+
+def all_coaches(tx: Session) -> list[Coach]:
+    return loose_all(Coach, run(tx, sa.select(coaches).order_by(coaches.c.id)).all())
+
+
+def all_athlete_ids(tx: Session) -> list[int]:
+    return [row[0] for row in run(tx, sa.select(athletes.c.id).order_by(athletes.c.id))]
+
+
+def person(tx: Session, who: Someone) -> Person:
+    """Raises NoSuchPerson."""
+    return person_of(athlete(tx, who.id) if who.role == "athlete" else coach(tx, who.id))
+
+
+def person_of(row: Athlete | Coach) -> Person:
+    assert row.id is not None
+    if isinstance(row, Coach):
+        return Person("coach", row.id, row.id, row.name, "coach", row.timezone, row.language)
+    return Person("athlete", row.id, row.coach_id, row.name, row.handle, row.timezone, row.language)
+
+
+def coach_of(tx: Session, athlete_id: int) -> Person:
+    """The coach of an athlete."""
+    return person_of(coach(tx, athlete(tx, athlete_id).coach_id))
+
+
+def add_coach(tx: Session, row: Coach) -> int:
+    return insert_row(tx, row)
+
+
+def add_athlete(tx: Session, row: Athlete) -> int:
+    return insert_row(tx, row)
+
+
+def update_athlete(tx: Session, athlete_id: int, changes: Mapping[str, Any]) -> None:
+    """Change settings by column name."""
+    run(tx, sa.update(athletes).where(athletes.c.id == athlete_id), {**changes, "stamp": new_stamp()})
+
+
+def update_coach(tx: Session, coach_id: int, changes: Mapping[str, Any]) -> None:
+    """Change settings by column name."""
+    run(tx, sa.update(coaches).where(coaches.c.id == coach_id), {**changes, "stamp": new_stamp()})
+
+
+def touch(tx: Session, athlete_id: int) -> None:
+    """Note that something of this athlete changed."""
+    run(tx, sa.update(athletes).where(athletes.c.id == athlete_id), {"stamp": new_stamp()})
+
+
+def touch_coach(tx: Session, coach_id: int) -> None:
+    """Note that something of all this coach's athletes changed."""
+    run(tx, sa.update(coaches).where(coaches.c.id == coach_id), {"stamp": new_stamp()})
+
+
+def new_stamp() -> int:
+    return secrets.randbits(62)
+
+
+def lock(tx: Session, who: Someone) -> None:
+    """Wait until no other transaction works on this person, and keep them until the end of this one.
+
+    SQLite has one writer anyway. Rows that point at the person can still be added by others (NO KEY).
+    """
+    if on_postgres(tx):
+        run(tx, _locking(who).with_for_update(key_share=True))
+
+
+def try_lock(tx: Session, who: Someone) -> bool:
+    """As `lock`, but False at once where another transaction works on this person."""
+    if not on_postgres(tx):
+        return True
+    return run(tx, _locking(who).with_for_update(key_share=True, skip_locked=True)).first() is not None
+
+
+def _locking(who: Someone) -> sa.Select[Any]:
+    table = athletes if who.role == "athlete" else coaches
+    return sa.select(table.c.id).where(table.c.id == who.id)
+
+
+def schedule_to_json(schedule: Weekly | Cycle) -> dict[str, Any]:
+    if isinstance(schedule, Weekly):
+        return {"days": sorted(schedule.days)}
+    return {"length": schedule.length, "train": sorted(schedule.train), "since": schedule.since.isoformat()}
+
+
+def schedule_from_json(data: Mapping[str, Any]) -> Weekly | Cycle:
+    if "days" in data:
+        return Weekly(frozenset(data["days"]))
+    return Cycle(data["length"], frozenset(data["train"]), date.fromisoformat(data["since"]))

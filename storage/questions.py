@@ -1,0 +1,94 @@
+"""Questions put to people and not yet answered: what a bare "8" is the answer to."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Any
+
+import sqlalchemy as sa
+from sqlmodel import Field, Index, Session
+
+from storage.database import BigId, Json, Row, insert_row, loose_all, run, table_of
+from storage.persons import Someone, owned_by, owner_columns
+
+_ONE_ASK = sa.text("kind = 'ask' AND answered_at IS NULL AND expired_at IS NULL")
+
+
+class Question(Row, table=True):
+    """One question. `text` is the message it asks about, `about` and `span` the field and words that were unclear.
+
+    `data` is the asker's own. Open until it is answered or expired.
+    """
+
+    __table_args__ = (
+        # Two open "what did you mean" at once, and an answer would fit both.
+        Index("uq_question_open_ask_athlete", "athlete_id", unique=True, sqlite_where=_ONE_ASK,
+              postgresql_where=_ONE_ASK),
+        Index("uq_question_open_ask_coach", "coach_id", unique=True, sqlite_where=_ONE_ASK,
+              postgresql_where=_ONE_ASK),
+    )  # fmt: skip
+
+    athlete_id: int | None = Field(default=None, foreign_key="athlete.id", sa_type=BigId, index=True)
+    coach_id: int | None = Field(default=None, foreign_key="coach.id", sa_type=BigId, index=True)
+    asked_at: datetime
+    kind: str
+    text: str = ""
+    about: str | None = None
+    span: str | None = None
+    cause: int | None = Field(default=None, sa_type=BigId)
+    data: dict[str, Any] = Field(default_factory=dict, sa_type=Json)
+    answered_at: datetime | None = None
+    expired_at: datetime | None = None
+
+
+questions = table_of(Question)
+_open = sa.and_(questions.c.answered_at.is_(None), questions.c.expired_at.is_(None))
+
+
+def ask(
+    tx: Session,
+    who: Someone,
+    kind: str,
+    asked_at: datetime,
+    *,
+    text: str = "",
+    about: str | None = None,
+    span: str | None = None,
+    cause: int | None = None,
+    data: dict[str, Any] | None = None,
+) -> int:
+    """Note a question. An open one of kind "ask" expires when another is asked."""
+    if kind == "ask":
+        expire(tx, who, "ask", asked_at)
+    row = Question(
+        asked_at=asked_at, kind=kind, text=text, about=about, span=span, cause=cause, data=data or {},
+        **owner_columns(who),
+    )  # fmt: skip
+    return insert_row(tx, row)
+
+
+def open_question(tx: Session, who: Someone, kind: str | None = None) -> Question | None:
+    """The newest open question to a person, of one kind or any."""
+    found = open_questions(tx, who, kind)
+    return found[0] if found else None
+
+
+def open_questions(tx: Session, who: Someone, kind: str | None = None) -> list[Question]:
+    """Open questions to a person, newest first."""
+    query = sa.select(questions).where(owned_by(questions, who), _open)
+    if kind is not None:
+        query = query.where(questions.c.kind == kind)
+    return loose_all(Question, run(tx, query.order_by(questions.c.id.desc())).all())
+
+
+def close(tx: Session, question_id: int, now: datetime) -> None:
+    """It was answered."""
+    run(tx, sa.update(questions).where(questions.c.id == question_id, _open), {"answered_at": now})
+
+
+def expire(tx: Session, who: Someone, kind: str | None, now: datetime) -> int:
+    """Open questions to a person (of a kind) lapse unanswered; how many."""
+    here = sa.update(questions).where(owned_by(questions, who), _open)
+    if kind is not None:
+        here = here.where(questions.c.kind == kind)
+    return int(run(tx, here, {"expired_at": now}).rowcount)
