@@ -1,0 +1,212 @@
+"""Words by language, from `words/<language>/*.toml`: read once, compiled to tries of tokens.
+
+A book is one file: tables of lists of phrases, `[table] name = ["phrase", …]`. In a phrase `#` stands for a number,
+`*` for any one token, `...` for up to three. Phrases are folded and cut like messages, so "pull-ups" and "w/" may be
+written as people write them. German and Spanish books also hold what the English ones say of the trade.
+"""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+from pathlib import Path
+from typing import Any, NamedTuple
+
+from rapidfuzz import process
+from rapidfuzz.distance import OSA
+
+from bot.reading.text import fold
+from bot.reading.tokens import Token, tokenize
+
+WORDS = Path(__file__).parent / "words"
+FALLBACK = "en"
+GAP = 3  # tokens that "..." may skip
+
+
+class Hit(NamedTuple):
+    """A phrase found at tokens[start:end]."""
+
+    start: int
+    end: int
+    table: str
+    name: str
+
+
+@dataclass
+class _Node:
+    next: dict[str, _Node]
+    hits: list[tuple[str, str]]
+
+
+def _key(token: Token) -> str:
+    return "#" if token.kind == "num" and not token.spelled else token.word
+
+
+class Book:
+    """The phrases of one file (and of its English sister) as a trie."""
+
+    def __init__(self) -> None:
+        self._root = _Node({}, [])
+        self.words: set[str] = set()
+
+    def add(self, table: str, name: str, phrase: str) -> None:
+        node = self._root
+        marks = fold(phrase).text.replace("...", " \x01 ")
+        for piece in marks.split():
+            keys = ["..."] if piece == "\x01" else [t.text for t in tokenize(piece)]
+            for key in keys:
+                if key.isalpha():
+                    self.words.add(key)
+                node = node.next.setdefault(key, _Node({}, []))
+        if (table, name) not in node.hits:
+            node.hits.append((table, name))
+
+    def at(self, tokens: Sequence[Token], start: int) -> list[Hit]:
+        """Every phrase that begins at tokens[start], longest first."""
+        found: list[Hit] = []
+        self._walk(self._root, tokens, start, start, found)
+        found.sort(key=lambda hit: -hit.end)
+        return found
+
+    def _walk(self, node: _Node, tokens: Sequence[Token], start: int, at: int, found: list[Hit]) -> None:
+        found.extend(Hit(start, at, table, name) for table, name in node.hits)
+        if not node.next:
+            return
+        gap = node.next.get("...")
+        if gap is not None:
+            for skip in range(GAP + 1):
+                if at + skip <= len(tokens):
+                    self._walk(gap, tokens, start, at + skip, found)
+        if at >= len(tokens):
+            return
+        token = tokens[at]
+        after = node.next.get(token.word)
+        if after is not None:
+            self._walk(after, tokens, start, at + 1, found)
+        if token.value is not None and token.kind == "num":
+            after = node.next.get("#")
+            if after is not None:
+                self._walk(after, tokens, start, at + 1, found)
+        after = node.next.get("*")
+        if after is not None and token.kind != "nl":
+            self._walk(after, tokens, start, at + 1, found)
+
+    def find(self, tokens: Sequence[Token]) -> list[Hit]:
+        """The longest phrase at every place, left to right, none over another."""
+        hits: list[Hit] = []
+        at = 0
+        while at < len(tokens):
+            found = self.at(tokens, at)
+            if found and found[0].end > at:
+                hits.append(found[0])
+                at = found[0].end
+            else:
+                at += 1
+        return hits
+
+    def every(self, tokens: Sequence[Token]) -> Iterator[Hit]:
+        """Every phrase at every place, also those inside longer ones."""
+        for at in range(len(tokens)):
+            yield from self.at(tokens, at)
+
+
+@lru_cache(maxsize=256)
+def table(language: str, name: str) -> dict[str, Any]:
+    """The raw data of words/<language>/<name>.toml; empty where the language has no such file."""
+    path = WORDS / language / f"{name}.toml"
+    if not path.is_file():
+        return {}
+    with path.open("rb") as file:
+        return tomllib.load(file)
+
+
+def _sources(language: str) -> tuple[str, ...]:
+    return (language,) if language == FALLBACK else (language, FALLBACK)
+
+
+@lru_cache(maxsize=256)
+def book(language: str, name: str, mixed: bool = True) -> Book:
+    """The compiled phrases of a file. `mixed`: with the English ones beside those of the language."""
+    made = Book()
+    for source in _sources(language) if mixed else (language,):
+        for table_name, entries in table(source, name).items():
+            if not isinstance(entries, dict):
+                continue
+            for key, phrases in entries.items():
+                if isinstance(phrases, list):
+                    for phrase in phrases:
+                        if isinstance(phrase, str):
+                            made.add(table_name, key, phrase)
+    return made
+
+
+@lru_cache(maxsize=1)
+def languages() -> tuple[str, ...]:
+    """The languages that have words, English first."""
+    found = sorted(path.name for path in WORDS.iterdir() if path.is_dir())
+    return (FALLBACK, *(name for name in found if name != FALLBACK))
+
+
+@lru_cache(maxsize=8)
+def _spellings(language: str) -> tuple[frozenset[str], tuple[str, ...]]:
+    """Words that are no typing errors, and the words that one may be corrected to."""
+    known: set[str] = set()
+    wanted: set[str] = set()
+    for source in _sources(language):
+        for path in (WORDS / source).glob("*.toml"):
+            known |= book(source, path.stem, False).words
+        known |= set(fold(" ".join(table(source, "common").get("words", []))).text.split())
+        for name in ("movements", "grammar", "numbers"):
+            wanted |= book(source, name, False).words
+    for word in list(known):
+        known.add(word + "s")
+    return frozenset(known), tuple(sorted(word for word in wanted if len(word) >= 4))
+
+
+@lru_cache(maxsize=16384)
+def spelled(word: str, language: str) -> tuple[str, ...]:
+    """The words of the trade that `word` may be a typing error of: none, one, or several that are equally near.
+
+    Whole words of five letters or more, one slip (two from seven letters on), the first letter as it should be or
+    changed places with the second.
+    """
+    known, wanted = _spellings(language)
+    if len(word) < 5 or len(word) > 20 or word in known:
+        return ()
+    slips = 2 if len(word) >= 7 else 1
+    near = process.extract(word, wanted, scorer=OSA.distance, score_cutoff=slips, limit=8)
+    near = [
+        hit
+        for hit in near
+        if (hit[0][0] == word[0] or sorted(hit[0][:2]) == sorted(word[:2])) and (hit[1] < 2 or len(hit[0]) >= 6)
+    ]
+    if not near:
+        return ()
+    best = min(distance for _, distance, _ in near)
+    return tuple(sorted(candidate for candidate, distance, _ in near if distance == best))
+
+
+@lru_cache(maxsize=8)
+def _telltales(language: str) -> frozenset[str]:
+    words = set(fold(" ".join(table(language, "common").get("words", []))).text.split())
+    for path in (WORDS / language).glob("*.toml"):
+        words |= book(language, path.stem, False).words
+    return frozenset(words)
+
+
+def guess_language(words: Sequence[str], hint: str | None) -> str:
+    """The language of a message: the hint, unless the words speak clearly for another; English where nothing does."""
+    names = languages()
+    base = hint.split("-")[0].lower() if hint else None
+    counts = dict.fromkeys(names, 0)
+    for word in words[:200]:
+        homes = [name for name in names if word in _telltales(name)]
+        if len(homes) == 1:
+            counts[homes[0]] += 1
+    best = max(names, key=lambda name: counts[name])
+    if base in names:
+        assert base is not None
+        return best if counts[best] >= 3 and counts[base] == 0 else base
+    return best

@@ -1,0 +1,104 @@
+"""A message as the readers see it. This page is the contract between them.
+
+A reader is a pure function `find_xxx(message: Message) -> list[Claim]`. A claim says what the tokens
+[start, end) mean; the assembler takes claimed tokens out of the set grammar's way ("slept 6.5h", "elbow 3/10", "on the
+3rd"). `kind` names what `value` is:
+
+    kind          value
+    day           datetime.date: the day trained ("yesterday", "on the 3rd"); find_dates
+    span          reading.Span: the days a move, an absence … speaks of
+    pain          reading.PainRead
+    red_flag      str; past_flag: str
+    bodyweight    kg; sleep: hours; duration: minutes; session_rpe: 0-10
+    correction    reading.Correction; undo: None
+    noise         None: words with numbers that mean nothing here (rest times, clocks, temperatures, other people's)
+    intent        str; found last, from the message and all claims
+
+`ask` (an `Ask`) on a claim is a question that goes out with the reading; value None then where nothing is certain.
+Claims of one reader must not overlap each other. Claims may have start == end == 0 when no words carry them.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+from datetime import date, datetime, timedelta
+from typing import Any
+
+from bot.reading.lexicon import Book, book, guess_language, spelled
+from bot.reading.numbers import say_numbers
+from bot.reading.reading import Ask, Context
+from bot.reading.text import Folded, fold
+from bot.reading.tokens import Token, tokenize
+
+NIGHT_ENDS_AT = 4  # before this hour it is still the evening before
+
+
+@dataclass(frozen=True, slots=True)
+class Claim:
+    """Tokens [start, end) mean `value`."""
+
+    start: int
+    end: int
+    kind: str
+    value: Any
+    ask: Ask | None = None
+
+
+@dataclass(frozen=True)
+class Message:
+    """What was written, cut into tokens, with all that is known beside it."""
+
+    folded: Folded
+    tokens: tuple[Token, ...]
+    language: str
+    context: Context
+    local: datetime  # when it was sent, where the athlete is
+    doubts: tuple[int, ...] = field(default=())  # tokens that are typing errors of several words of the trade
+
+    @property
+    def text(self) -> str:
+        """The message, verbatim."""
+        return self.folded.original
+
+    @property
+    def at_night(self) -> bool:
+        """Sent before 04:00: "today" and "yesterday" both mean the evening before, "tomorrow" is asked."""
+        return self.local.hour < NIGHT_ENDS_AT
+
+    @property
+    def today(self) -> date:
+        """The day that "today" means, and a report without a day."""
+        return self.local.date() - timedelta(days=self.at_night)
+
+    def span(self, start: int, end: int) -> str:
+        """The words of tokens [start, end), verbatim: for `ask` and `unread`."""
+        if start >= end:
+            return ""
+        return self.folded.span(self.tokens[start].start, self.tokens[end - 1].end)
+
+    def book(self, name: str, mixed: bool = True) -> Book:
+        """The phrases of words/<language>/<name>.toml."""
+        return book(self.language, name, mixed)
+
+
+def read_message(text: str, context: Context) -> Message:
+    """Fold and cut a message, find its language, mend typing errors, see numbers said in words."""
+    folded = fold(text)
+    cut = tokenize(folded.text)
+    language = guess_language([token.text for token in cut if token.kind == "word"], context.language)
+    tokens: list[Token] = []
+    doubts: list[int] = []
+    for token in cut:
+        if token.kind == "word":
+            word = token.text.removesuffix("'s")
+            candidates = spelled(word, language)
+            if len(candidates) == 1:
+                token = replace(token, word=candidates[0])
+            elif word != token.text:
+                token = replace(token, word=word)
+            if len(candidates) > 1:
+                doubts.append(len(tokens))
+        tokens.append(token)
+    tokens = say_numbers(tokens, language)
+    local = context.sent_at.astimezone(context.timezone)
+    return Message(folded, tuple(tokens), language, context, local, tuple(doubts))

@@ -1,0 +1,87 @@
+"""Numbers said in words: "twenty two point five", "zweiundzwanzig", "veinticinco", "ten and a half".
+
+A word that says a number keeps its kind and gets a `value` (`spelled`), since "one arm" and "a un brazo" are no
+counts: the set grammar decides. Words that belong together become one token.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from functools import lru_cache
+
+from bot.reading.lexicon import FALLBACK, table
+from bot.reading.text import fold_word
+from bot.reading.tokens import Token
+
+
+@lru_cache(maxsize=8)
+def _words(language: str) -> tuple[dict[str, float], frozenset[str], frozenset[str], tuple[tuple[str, ...], ...]]:
+    """Value of each number word, words that join tens and units, words for the point, ways to say "and a half"."""
+    values: dict[str, float] = {}
+    joins: set[str] = set()
+    points: set[str] = set()
+    halves: set[tuple[str, ...]] = set()
+    for source in (FALLBACK, language):
+        data = table(source, "numbers")
+        plain = {fold_word(word): float(n) for word, n in data.get("value", {}).items()}
+        joiner = fold_word(data.get("compound", ""))
+        if joiner:
+            units = {w: n for w, n in plain.items() if n < 10}
+            tens = {w: n for w, n in plain.items() if n >= 20 and n % 10 == 0 and n < 100}
+            plain |= {unit + joiner + ten: u + t for unit, u in units.items() for ten, t in tens.items()}
+        values |= plain
+        joins |= {fold_word(word) for word in data.get("join", [])}
+        points |= {fold_word(word) for word in data.get("point", [])}
+        halves |= {tuple(fold_word(phrase).split()) for phrase in data.get("half", [])}
+    return values, frozenset(joins), frozenset(points), tuple(sorted(halves, key=len, reverse=True))
+
+
+def say_numbers(tokens: Sequence[Token], language: str) -> list[Token]:
+    """The same tokens with the value of number words filled in, those that are one number made one."""
+    values, joins, points, halves = _words(language)
+    out: list[Token] = []
+    i = 0
+    while i < len(tokens):
+        token = tokens[i]
+        value = values.get(token.text) if token.kind == "word" else None
+        if value is None and not (token.kind == "num" and not token.comma):
+            out.append(token)
+            i += 1
+            continue
+        end = i + 1
+        if value is None:
+            value = token.value or 0.0
+        else:
+            if value >= 20 and value % 10 == 0 and value < 100:
+                after = end + 1 if end < len(tokens) and tokens[end].text in joins else end
+                unit = values.get(tokens[after].text) if after < len(tokens) else None
+                if unit is not None and 1 <= unit < 10 and tokens[after].space | (after > end):
+                    value, end = value + unit, after + 1
+            if end + 1 < len(tokens) and tokens[end].text in points:
+                tenth = values.get(
+                    tokens[end + 1].text, tokens[end + 1].value if tokens[end + 1].kind == "num" else None
+                )
+                if tenth is not None and 0 <= tenth < 10:
+                    value, end = value + tenth / 10, end + 2
+        for half in halves:
+            if tuple(t.text for t in tokens[end : end + len(half)]) == half:
+                value, end = value + 0.5, end + len(half)
+                break
+        if end == i + 1 and token.kind == "num":
+            out.append(token)
+        else:
+            last = tokens[end - 1]
+            said = " ".join(t.text for t in tokens[i:end])
+            out.append(
+                replace(
+                    token,
+                    text=said,
+                    word=said if end > i + 1 else token.word,
+                    end=last.end,
+                    value=value,
+                    spelled=token.kind == "word",
+                )
+            )
+        i = end
+    return out

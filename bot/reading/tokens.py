@@ -1,0 +1,123 @@
+"""Cut a folded text into tokens: numbers, words, signs and line ends, each with its place.
+
+"5x3@20kg" is six tokens; hyphens inside words are left out ("pull-ups" is "pull" and "ups"). A decimal comma makes
+one number of "22,5"; "5,5,4" stays three numbers. Where "5,5" could be either, the token says so (`comma`).
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, replace
+from typing import Literal
+
+Kind = Literal["num", "word", "sym", "nl", "clock", "date"]
+
+PIECES = re.compile(
+    r"(?P<date>\d{4}-\d{2}-\d{2}(?!\d))"
+    r"|(?P<clock>\d{1,3}:\d{2}(?::\d{2})?(?![\d:]))"
+    r"|(?P<num>\d+(?:\.\d+)?|\.\d+)"
+    r"|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)"
+    r"|(?P<nl>\n)"
+    r"|(?P<sym>\S)"
+)
+MOST_DIGITS = 9  # no number of the trade is longer; what is longer is no number to us
+
+
+@dataclass(frozen=True, slots=True)
+class Token:
+    """One token. `text` is folded; `start` and `end` are places in the folded text.
+
+    value: of a number (a word that says one too, once the message is read), or seconds of a "1:30" clock.
+    space: white space stands before it. comma: written "5,5": a decimal, or two numbers.
+    word: as corrected for typing errors, for look-ups; equal to `text` where there was none.
+    """
+
+    kind: Kind
+    text: str
+    start: int
+    end: int
+    value: float | None = None
+    space: bool = False
+    comma: bool = False
+    word: str = ""
+    spelled: bool = False  # a number said in words
+
+
+def _cut(text: str) -> list[Token]:
+    tokens: list[Token] = []
+    end = 0
+    for match in PIECES.finditer(text):
+        kind: Kind = match.lastgroup  # type: ignore[assignment]
+        piece = match.group()
+        value: float | None = None
+        if kind == "num":
+            if len(piece) > MOST_DIGITS:
+                kind = "sym"
+            else:
+                value = float(piece)
+        elif kind == "clock":
+            parts = [int(part) for part in piece.split(":")]
+            value = float(sum(part * 60**power for power, part in enumerate(reversed(parts))))
+        tokens.append(
+            Token(kind, piece, match.start(), match.end(), value, match.start() > end or not tokens, word=piece)
+        )
+        end = match.end()
+    return tokens
+
+
+def _tight(left: Token, right: Token) -> bool:
+    return left.end == right.start
+
+
+def _chain(tokens: list[Token], at: int) -> int:
+    """How many whole numbers hang together by tight commas from `at` on."""
+    count = 1
+    while (
+        at + 2 < len(tokens)
+        and tokens[at].kind == "num"
+        and tokens[at + 1].text == ","
+        and tokens[at + 2].kind == "num"
+        and _tight(tokens[at], tokens[at + 1])
+        and _tight(tokens[at + 1], tokens[at + 2])
+        and "." not in tokens[at].text
+        and "." not in tokens[at + 2].text
+    ):
+        count += 1
+        at += 2
+    return count
+
+
+def tokenize(text: str) -> list[Token]:
+    """All tokens of a folded text, in order."""
+    raw = _cut(text)
+    tokens: list[Token] = []
+    i = 0
+    while i < len(raw):
+        token = raw[i]
+        if token.kind == "num":
+            chain = _chain(raw, i)
+            if chain == 2 and len(raw[i + 2].text) <= 2:
+                last = raw[i + 2]
+                whole = text[token.start : last.end]
+                value = float(whole.replace(",", "."))
+                tokens.append(replace(token, text=whole, end=last.end, value=value, comma=True, word=whole))
+                i += 3
+                continue
+            if chain > 2:
+                tokens.extend(raw[i : i + 2 * chain - 1])
+                i += 2 * chain - 1
+                continue
+        if (
+            token.text == "-"
+            and tokens
+            and i + 1 < len(raw)
+            and tokens[-1].kind == "word"
+            and raw[i + 1].kind == "word"
+            and _tight(tokens[-1], token)
+            and _tight(token, raw[i + 1])
+        ):
+            i += 1
+            continue
+        tokens.append(token)
+        i += 1
+    return tokens
