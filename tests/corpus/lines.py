@@ -125,7 +125,7 @@ def line(
         "tags": tags(gold, theme, today, unit),
     }
     either = {
-        "intents": [intents(gold, d) for d in does_or],
+        "intents": [list(dict.fromkeys(intents(gold, d))) for d in does_or],
         "pain": [notation.pain(p) for p in pain_or],
         "sets": [notation.sets(s) for s in sets_or],
         "dates": [span(d) for d in dates_or],
