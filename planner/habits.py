@@ -3,12 +3,15 @@
 Both are neutral until the record itself shows otherwise: they can only be told apart from strength where one athlete
 has trained at different efforts and rep counts, so each is a ridge regression of the trend's surprises on how far a
 session differed from the sessions before it. With no difference nothing is learned, and the mean stays where it was.
+
+A told effort is noisy, and a regression on a noisy number learns the noise: what a session differed by is therefore
+taken from its reps and from whether it went to failure, not from the effort as told.
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from planner.evidence import Measurement
@@ -21,6 +24,7 @@ STEEPNESS_SD, STEEPNESS_LIMITS = 0.15, (0.6, 1.2)
 RESERVE_SD, RESERVE_LIMITS = 0.3, (-0.3, 0.6)
 LEAST_SURPRISES = 12
 _MEMORY = 0.25  # weight of the newest session in "the sessions before"
+_TO_FAILURE = 0.5  # reps in reserve up to which a set counts as one to failure
 _FARTHEST = 3.0  # a surprise further off, in standard deviations, is a slip of the pen
 
 
@@ -45,29 +49,29 @@ class Habits:
 NEUTRAL = Habits()
 
 
-def learn(surprises: Iterable[Surprise]) -> Habits:
+def learn(surprises: Sequence[Surprise]) -> Habits:
     """Habits from the surprises of a trend that took every set at its word, in order of day."""
+    kept = [one.measurement.reserve for one in surprises if one.measurement.reserve > _TO_FAILURE]
+    if len(surprises) <= LEAST_SURPRISES or not kept:
+        return NEUTRAL
+    usual_reserve = sum(kept) / len(kept)
     a11, a12, a22 = 1.0 / STEEPNESS_SD**2, 0.0, 1.0 / RESERVE_SD**2
     b1 = b2 = 0.0
     usual: tuple[float, float] | None = None
-    count = 0
     for one, difference, variance in surprises:
-        curve = math.log(one_rep_max_factor(one.n))
-        reserve = one.reserve / (37.0 - one.n)
+        reserve = 0.0 if one.reserve <= _TO_FAILURE else usual_reserve
+        n = one.n - one.reserve + reserve
+        curve, left = math.log(one_rep_max_factor(n)), reserve / (37.0 - n)
         if usual is None:
-            usual = (curve, reserve)
-            continue
+            usual = (curve, left)
         if difference * difference <= _FARTHEST**2 * variance:
-            x1, x2 = curve - usual[0], reserve - usual[1]
+            x1, x2 = curve - usual[0], left - usual[1]
             a11 += x1 * x1 / variance
             a12 += x1 * x2 / variance
             a22 += x2 * x2 / variance
             b1 -= x1 * difference / variance
             b2 -= x2 * difference / variance
-            count += 1
-        usual = (usual[0] + _MEMORY * (curve - usual[0]), usual[1] + _MEMORY * (reserve - usual[1]))
-    if count < LEAST_SURPRISES:
-        return NEUTRAL
+        usual = (usual[0] + _MEMORY * (curve - usual[0]), usual[1] + _MEMORY * (left - usual[1]))
     determinant = a11 * a22 - a12 * a12
     steepness = 1.0 + (a22 * b1 - a12 * b2) / determinant
     bias = (a11 * b2 - a12 * b1) / determinant
