@@ -15,6 +15,7 @@ from typing import Any, Literal, cast, get_args
 
 from planner.datafile import DataError, DataFile, read
 from planner.facts import Pause, Rom
+from planner.movements import movement
 
 Number = float | str  # a value, or the name of a rule
 Work = Literal["volume", "main", "skill", "hold"]
@@ -96,7 +97,6 @@ class Rung:
     rom: Rom
     one_sided: bool
     alternative: bool
-    equipment: frozenset[str]
     next: tuple[str, ...]
     gates: tuple[GateRule, ...]
     proof: Proof
@@ -137,14 +137,14 @@ class Ladder:
         """The next rung that the equipment allows and no order excludes; None at the top or where nothing fits."""
         for name in self.by_id[rung_id].next:
             rung = self.by_id[name]
-            if rung.equipment <= has and rung.movement not in excluded:
+            if rung.movement not in excluded and movement(rung.movement).possible_with(has):
                 return rung
         return None
 
 
 _LADDER_KEYS = frozenset({"id", "pattern", "joints", "doses", "variants", "rung"})
 _RUNG_KEYS = frozenset(
-    "id work movement rom roms one_sided alternative equipment next proof gates doses variants other_day".split()
+    "id work movement rom roms one_sided alternative next proof gates doses variants other_day".split()
 )
 _PATTERNS = frozenset({"pull", "push", "lever", "legs", "trunk"})
 
@@ -209,7 +209,6 @@ def _rung(raw: Mapping[str, Any], doses: list[list[int]], variants: list[Mapping
         rom=roms[0],
         one_sided=raw.get("one_sided", False),
         alternative=raw.get("alternative", False),
-        equipment=frozenset(raw.get("equipment", ())),
         next=tuple(raw.get("next", ())),
         gates=tuple(_gate(gate) for gate in raw.get("gates", ())),
         proof=Proof(**raw.get("proof", {})),

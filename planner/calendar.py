@@ -1,0 +1,80 @@
+"""Days: which are training days, which of them are pulling days, and where a missed or moved session goes."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from datetime import date, timedelta
+from functools import lru_cache
+from itertools import combinations
+
+from planner.facts import Cycle, Move, Weekly
+
+DAY = timedelta(days=1)
+
+
+def week_length(schedule: Weekly | Cycle) -> int:
+    """Days of one microcycle: the calendar's week, or the athlete's own cycle."""
+    return schedule.length if isinstance(schedule, Cycle) else 7
+
+
+def is_training_day(schedule: Weekly | Cycle, day: date) -> bool:
+    if isinstance(schedule, Cycle):
+        return (day - schedule.since).days % schedule.length + 1 in schedule.train
+    return day.weekday() in schedule.days
+
+
+def next_training_day(schedule: Weekly | Cycle, day: date) -> date | None:
+    """`day` itself or the first training day after it; None where the schedule has none."""
+    for ahead in range(week_length(schedule)):
+        if is_training_day(schedule, day + timedelta(ahead)):
+            return day + timedelta(ahead)
+    return None
+
+
+@lru_cache(maxsize=512)
+def pulling_offsets(offsets: tuple[int, ...], length: int, count: int, gap_days: int) -> tuple[int, ...]:
+    """Which training days of a week are for pulling: up to `count`, at least `gap_days` apart (also from the last to
+    the next week's first), as evenly spread as can be, the earliest such. `offsets` are days from the week's start."""
+    for wanted in range(min(count, len(offsets)), 1, -1):
+        best = max(combinations(offsets, wanted), key=lambda days: (_least_gap(days, length), [-day for day in days]))
+        if _least_gap(best, length) >= gap_days:
+            return best
+    return offsets[:1]
+
+
+def _least_gap(days: tuple[int, ...], length: int) -> int:
+    following = (*days[1:], days[0] + length)
+    return min(after - day for day, after in zip(days, following, strict=True))
+
+
+def week_days(schedule: Weekly | Cycle, start: date) -> tuple[date, ...]:
+    """The training days of the microcycle that starts on `start`."""
+    days = (start + timedelta(ahead) for ahead in range(week_length(schedule)))
+    return tuple(day for day in days if is_training_day(schedule, day))
+
+
+def pulling_days(schedule: Weekly | Cycle, start: date, count: int, gap_days: int) -> tuple[date, ...]:
+    """The pulling days of the microcycle that starts on `start`."""
+    length = week_length(schedule)
+    offsets = tuple((day - start).days for day in week_days(schedule, start))
+    return tuple(start + timedelta(offset) for offset in pulling_offsets(offsets, length, count, gap_days))
+
+
+def moved(moves: Mapping[date, Move], day: date) -> date:
+    """Where the session of `day` was moved to, moves of moves followed."""
+    seen = {day}
+    while day in moves and moves[day].moved_to not in seen:
+        day = moves[day].moved_to
+        seen.add(day)
+    return day
+
+
+def slide(start: date, not_before: date, next_on: date, gap_days: int, taken: frozenset[date]) -> date | None:
+    """The first free day from `start` that leaves `gap_days` to the session before (`not_before` is the first day that
+    does) and to the next one on `next_on`; None where none fits: the session is dropped, never doubled."""
+    day = max(start, not_before)
+    while (next_on - day).days >= gap_days:
+        if day not in taken:
+            return day
+        day += DAY
+    return None
