@@ -1,0 +1,72 @@
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from planner.repetitions import (
+    NoEvidence,
+    expected_reps_to_failure,
+    load_ratio,
+    one_rep_max_factor,
+    one_rep_max_kg,
+    system_load_kg_for,
+)
+
+
+def test_eight_clean_pull_ups_at_75_kg_prove_about_93_kg():
+    # Brzycki 1993: 75 * 36 / (37 - 8)
+    assert one_rep_max_kg(75.0, reps=8, rpe=10) == pytest.approx(93.10, abs=0.005)
+
+
+def test_reps_in_reserve_count_as_reps_to_failure():
+    assert one_rep_max_kg(100.0, reps=5, rpe=8) == one_rep_max_kg(100.0, reps=7, rpe=10)
+
+
+def test_a_single_with_nothing_left_is_the_maximum_itself():
+    assert one_rep_max_kg(100.0, reps=1, rpe=10) == pytest.approx(100.0)
+
+
+@pytest.mark.parametrize(("reps", "rpe"), [(13, 10), (10, 7), (0, 10)])
+def test_too_far_from_a_maximum_is_no_evidence(reps, rpe):
+    with pytest.raises(NoEvidence):
+        one_rep_max_kg(75.0, reps, rpe)
+
+
+def test_eight_clean_pull_ups_mean_six_with_two_and_a_half_kilograms_at_rpe_nine():
+    # The trade's check at 75 kg, by the lower curve: 7 reps to failure are left at 77.5 kg.
+    n = expected_reps_to_failure(one_rep_max_kg(75.0, 8, 10), 77.5)
+
+    assert n == pytest.approx(7.0, abs=0.1)
+
+
+@given(st.floats(1, 12))
+def test_expected_reps_turn_the_lower_curve_around(n):
+    assert expected_reps_to_failure(80.0 * one_rep_max_factor(n), 80.0) == pytest.approx(n, abs=1e-9)
+
+
+@given(st.floats(1, 12), st.floats(1, 16), st.floats(1, 16))
+def test_more_reps_never_allow_more_load(evidence, one, other):
+    fewer, more = sorted((one, other))
+
+    assert load_ratio(evidence, fewer) >= load_ratio(evidence, more) - 1e-12
+
+
+@given(st.floats(1, 12))
+def test_the_same_reps_give_the_same_load_back(n):
+    assert load_ratio(n, n) == pytest.approx(1.0)
+
+
+def test_a_load_from_strength_goes_by_the_pair_of_rep_counts():
+    # Ten clean reps at 75 kg: as a triple 1.212 times the load by Epley, not 1.259 by Brzycki.
+    e1rm = one_rep_max_kg(75.0, 10, 10)
+
+    assert system_load_kg_for(e1rm, 3, 10, n_evidence=10) == pytest.approx(75.0 * 1.1**-1 * (4 / 3))
+
+
+def test_whose_reps_fall_faster_gets_less_for_fewer_reps():
+    assert load_ratio(10, 3, steepness=0.7) < load_ratio(10, 3)
+
+
+def test_whose_reserve_is_larger_than_said_gets_the_load_that_they_mean():
+    plain = system_load_kg_for(100.0, 5, 7)
+
+    assert system_load_kg_for(100.0, 5, 7, reserve_bias=0.3) < plain
