@@ -60,6 +60,7 @@ class Hidden:
     fatigue: float = 0.0
     damage: float = 0.0
     strain_today: float = 0.0
+    usual_strain: float = 4.0  # what training days were like of late: the tendon knows this much
     idle_days: int = 0
     form: float = 1.0
 
@@ -78,18 +79,21 @@ class Hidden:
             asymmetry=abs(rng.gauss(0.0, 0.03)),
             weaker=rng.choice(["left", "right"]),
             response=rng.uniform(0.006, 0.012),
-            tendon=rng.uniform(9.0, 13.0),
+            tendon=rng.uniform(7.5, 11.5),
             effort_bias=rng.gauss(0.5, 0.5),
         )
 
     def wake(self) -> None:
         """A new day: recovery, the tendon's slow answer to yesterday, today's form."""
         rng = self.rng
-        over = max(0.0, self.strain_today - self.tendon)
+        # Too much for the tendon, or a jump over what it knows: both hurt, days later and for days.
+        over = max(0.0, self.strain_today - self.tendon) + max(0.0, self.strain_today - 1.5 * self.usual_strain - 2.0)
         self.damage = self.damage * 0.86 + over * 0.22
         # Collagen answers over months: a little for what was borne, nothing for what was too much.
         if self.strain_today > 0.5 * self.tendon and over == 0:
             self.tendon *= 1.006
+        if self.strain_today:
+            self.usual_strain += 0.12 * (self.strain_today - self.usual_strain)
         self.idle_days = 0 if self.strain_today else self.idle_days + 1
         self.strain_today = 0.0
         self.fatigue *= 0.62

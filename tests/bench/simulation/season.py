@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Any
 
 from tests.bench.simulation.hidden import PROOF, RUNG_LOAD, Hidden
+from tests.bench.simulation.invariants import Watch
 from tests.bench.simulation.protocol import PlannerProcess
 from tests.bench.simulation.voice import report
 
@@ -17,6 +18,7 @@ START = date(2027, 1, 4)
 HANDLE = "ada"
 MARGIN = {"one_arm_pull_up": 2, "counterweight": 2}
 GATES = {"archer_elbow_lower": 0.45, "hand_on_biceps": 0.75}
+KG_PER_LB = 0.45359237
 BLOCKS_LATE = timedelta(weeks=15)
 
 
@@ -39,13 +41,15 @@ class Season:
     log: list[str] = field(default_factory=list)
 
 
-def roster(body: Hidden, rng: random.Random) -> tuple[str, str]:
-    """(TOML, unit) of a roster with the one athlete, placed by an honest test."""
+def roster(body: Hidden, rng: random.Random) -> tuple[str, str, Watch]:
+    """(TOML, unit, watch) of a roster with the one athlete, placed by an honest test."""
     unit = "lb" if rng.random() < 0.15 else "kg"
-    step = "plate_step_lb = 2.5" if unit == "lb" else f"plate_step_kg = {rng.choice([0.5, 1.25, 2.5])}"
+    step_kg = 2.5 * KG_PER_LB if unit == "lb" else rng.choice([0.5, 1.25, 2.5])
+    step = "plate_step_lb = 2.5" if unit == "lb" else f"plate_step_kg = {step_kg}"
     added = body.pull / (1 + 3 * body.slope) - body.bodyweight_kg
     reps = 3 if added > 0 else 5
     days = rng.choice(['["monday", "thursday"]', '["tuesday", "friday"]', '["monday", "wednesday", "saturday"]'])
+    load_kg = max(0.0, round(added * 0.97, 1))
     text = f"""
 [coach]
 name = "Inês"
@@ -66,10 +70,12 @@ plan_at = "07:30"
 ladder = "one_arm_pull_up"
 screened = true
 tests = [
-  {{ date = 2027-01-02, movement = "pull_up", reps = {reps}, load_kg = {max(0.0, round(added * 0.97, 1))}, rpe = 9.0 }},
+  {{ date = 2027-01-02, movement = "pull_up", reps = {reps}, load_kg = {load_kg}, rpe = 9.0 }},
 ]
 """
-    return text, unit
+    watch = Watch(body.bodyweight_kg, step_kg, body.weaker)
+    watch.lifts.append((START - timedelta(days=2), "pull_up", body.bodyweight_kg + load_kg, reps))
+    return text, unit, watch
 
 
 def live(command: list[str], seed: int, weeks: int, *, tell_hidden: bool = False, keep_log: bool = False) -> Season:
@@ -77,13 +83,13 @@ def live(command: list[str], seed: int, weeks: int, *, tell_hidden: bool = False
     body = Hidden.born(seed)
     rng = random.Random(seed * 7919 + 1)
     season = Season(seed, strength_start=body.pull)
-    text, unit = roster(body, rng)
+    text, unit, watch = roster(body, rng)
     with tempfile.TemporaryDirectory() as folder:
         path = Path(folder) / "roster.toml"
         path.write_text(text, encoding="utf-8")
         planner = PlannerProcess([*command, "--roster", str(path)])
         try:
-            Life(planner, body, rng, season, unit, tell_hidden, keep_log).run(weeks)
+            Life(planner, body, rng, season, unit, watch, tell_hidden, keep_log).run(weeks)
         finally:
             planner.close()
     season.strength_end = body.pull
@@ -100,14 +106,18 @@ class Life:
         rng: random.Random,
         season: Season,
         unit: str,
+        watch: Watch,
         tell_hidden: bool,
         keep_log: bool,
     ) -> None:
         self.planner, self.body, self.rng, self.season, self.unit = planner, body, rng, season, unit
+        self.watch = watch
+        self.style = rng.choice(["plain", "plain", "reserve", "slashes", "brief"])
+        self.away_until: date | None = None
+        self.quiet_days = 0
         self.tell_hidden, self.keep_log = tell_hidden, keep_log
         self.plan: dict[str, Any] | None = None
         self.rungs_seen: set[str] = set()
-        self.loads: dict[str, float] = {}
 
     def run(self, weeks: int) -> None:
         trained_yesterday = False
@@ -122,21 +132,28 @@ class Life:
             trained_yesterday = self.train(day)
             self.season.days += 1
             self.season.pain_days += self.body.pain >= 3
+            self.go_away(day)
+            self.ask_the_coach(day)
 
     def train(self, day: date) -> bool:
         if not self.plan or self.plan["date"] != day.isoformat() or not self.plan["sets"]:
             return False
+        if self.away_until and day <= self.away_until:
+            self.season.breaches.append(f"{day} a plan while away")
+            return False
         if self.rng.random() < 0.05:
             return False
-        self.judge_plan(day, self.plan)
-        done = [self.perform(s, self.plan["sets"]) for s in self.plan["sets"]]
-        self.tell(day, time(18, 30), report([d for d in done if d], self.unit, self.rng))
+        plan = self.plan
+        self.judge_plan(day, plan)
+        done = [self.perform(s, plan["sets"]) for s in plan["sets"]]
+        self.watch.done(day, plan, done)
+        self.tell(day, time(18, 30), report(done, self.unit, self.rng, self.style))
         self.tell(day, time(19, 0), self.pain_words("after"))
         return True
 
     def perform(self, planned: dict[str, Any], whole: list[dict[str, Any]]) -> dict[str, Any]:
         """Do one set as the body allows; say what was felt."""
-        done = dict(planned)
+        done = planned | {"ceiling": planned["rpe"]}
         if planned["part"] in ("warm_up", "accessory") or planned["hold_s"] is not None:
             done["rpe"] = planned["rpe"] if planned["part"] == "accessory" and self.rng.random() < 0.3 else None
             done["reps"] = planned["reps"] if planned["reps"] is not None or planned["hold_s"] is not None else 10
@@ -161,13 +178,8 @@ class Life:
     # ---------------------------------------------------------------- what the plan must not do
 
     def judge_plan(self, day: date, plan: dict[str, Any]) -> None:
-        seen_main = False
+        self.season.breaches += [f"{day} {breach}" for breach in self.watch.plan(day, plan)]
         for s in plan["sets"]:
-            seen_main = seen_main or s["part"] == "main"
-            if s["part"] == "skill" and seen_main and plan["kind"] != "test":
-                self.season.breaches.append(f"{day} skill after main")
-            if s["side"] and s["eccentric"]:
-                self.season.breaches.append(f"{day} one-arm eccentric")
             rung = s["rung"]
             if s["part"] == "skill" and plan["kind"] != "test" and rung in RUNG_LOAD and rung not in self.rungs_seen:
                 self.rungs_seen.add(rung)
@@ -186,14 +198,32 @@ class Life:
 
     # ---------------------------------------------------------------- talking
 
+    def go_away(self, day: date) -> None:
+        """Now and then a week or three without training, said beforehand."""
+        if (self.away_until and day <= self.away_until) or self.rng.random() > 0.004:
+            return
+        first = day + timedelta(days=1)
+        self.away_until = first + timedelta(days=self.rng.choice([4, 6, 9, 17]))
+        months = "January February March April May June July August September October November December".split()
+        span = [f"{d.day} {months[d.month - 1]}" for d in (first, self.away_until)]
+        self.tell(day, time(20, 0), f"I'm away from {span[0]} to {span[1]}, no training")
+
+    def ask_the_coach(self, day: date) -> None:
+        """The coach starts again what a stop ended, once a week has been quiet."""
+        self.quiet_days = self.quiet_days + 1 if self.body.pain <= 2 else 0
+        if self.watch.stopped and self.quiet_days == 7:
+            self.watch.stopped = False
+            self.tell(day, time(20, 30), "Ada restart", sender="coach")
+
     def pain_words(self, when: str) -> str:
+        self.watch.stopped = self.watch.stopped or self.body.pain > 5
         return f"right elbow {self.body.pain}/10 {when}" if self.body.pain else "no pain"
 
-    def tell(self, day: date, at: time, words: str | None = None) -> None:
+    def tell(self, day: date, at: time, words: str | None = None, sender: str = HANDLE) -> None:
         moment = datetime.combine(day, at, UTC).isoformat()
         line: dict[str, Any] = {"at": moment}
         if words is not None:
-            line |= {"from": HANDLE, "text": words}
+            line |= {"from": sender, "text": words}
         if self.tell_hidden:
             b = self.body
             line["hidden"] = {
@@ -204,7 +234,7 @@ class Life:
                 "rungs": {r: min(b.rung_reps(r, s) for s in ("left", "right")) for r in RUNG_LOAD},
             }
         if self.keep_log and words is not None:
-            self.season.log.append(f"{moment[:16]} {HANDLE}: {words}")
+            self.season.log.append(f"{moment[:16]} {sender}: {words}")
         for answer in self.planner.tell(line):
             self.hear(answer, moment)
 

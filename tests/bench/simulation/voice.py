@@ -52,7 +52,16 @@ def name_of(done: dict) -> str:
     return ROM[done["rom"]] + NAMES.get(done["movement"], done["movement"].replace("_", " ")) + pauses
 
 
-def line(sets: list[dict], unit: str) -> str:
+def effort_words(rpe: float | None, count: int, style: str) -> str:
+    if rpe is None:
+        return ""
+    if style == "reserve" and rpe == int(rpe):
+        left = f"{int(10 - rpe)} in reserve" if rpe < 10 else "nothing left"
+        return f", {left} on the last set" if count > 1 else f", {left}"
+    return f", last set rpe {number(rpe)}" if count > 1 else f", rpe {number(rpe)}"
+
+
+def line(sets: list[dict], unit: str, style: str) -> str:
     """One movement at one load: "pull-ups +20kg: 5, 5, 4, last @8.5" and the like."""
     first = sets[0]
     head = name_of(first) + load_words(first, unit)
@@ -61,14 +70,9 @@ def line(sets: list[dict], unit: str) -> str:
     if first["hold_s"] is not None:
         return head + ": " + ", ".join(f"{number(s['hold_s'])}s" for s in sets)
     reps = [s["reps"] for s in sets]
-    rpe = sets[-1]["rpe"]
-    effort = (
-        f", last set rpe {number(rpe)}"
-        if rpe is not None and len(sets) > 1
-        else f", rpe {number(rpe)}"
-        if rpe is not None
-        else ""
-    )
+    effort = effort_words(sets[-1]["rpe"], len(sets), style)
+    if style == "slashes" and len(sets) > 1:
+        return f"{head}: " + "/".join(str(r) for r in reps) + effort
     if len(set(reps)) == 1 and not sets[-1]["failed"]:
         return (
             f"{NAMES.get(first['movement'], first['movement'])} {len(sets)}x{reps[0]}{load_words(first, unit)}{effort}"
@@ -96,8 +100,17 @@ def same_work(done: dict) -> tuple:
     )
 
 
-def report(sets: list[dict], unit: str, rng: random.Random) -> str:
-    """The whole session, warm-ups left out as people do."""
+def as_planned(sets: list[dict]) -> bool:
+    """Nothing missed, nothing harder than asked: what some then write no more about than "done"."""
+    return not any(s["failed"] or (s["rpe"] or 0) > (s["ceiling"] or 10) for s in sets)
+
+
+def report(sets: list[dict], unit: str, rng: random.Random, style: str) -> str:
+    """The whole session, warm-ups left out as people do. Styles: plain, reserve, slashes, brief."""
+    if style == "brief" and as_planned(sets) and rng.random() < 0.4:
+        return rng.choice(["done", "all as planned", "Done as planned 💪"])
     told = [s for s in sets if s["part"] != "warm_up"]
-    lines = [line(list(group), unit) for _, group in groupby(told, same_work)]
+    lines = [line(list(group), unit, style) for _, group in groupby(told, same_work)]
+    if style == "brief" and rng.random() < 0.3:
+        lines.append(rng.choice(["slept 7h", "slept badly, 5.5 hours", "took 55 min"]))
     return rng.choice(["\n", ". ", "\n"]).join(lines) if lines else "did the warm-up only"
