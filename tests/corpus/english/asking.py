@@ -1,5 +1,4 @@
 """What reads two ways, what is over the plausible, what lacks a part: to be asked, never guessed."""
-# ruff: noqa: E501
 
 from tests.corpus.lines import Theme
 

@@ -1,5 +1,4 @@
 """Days: named, counted, across zones and years, before four in the morning; bodyweight and sleep."""
-# ruff: noqa: E501
 
 from tests.corpus.lines import Theme
 

@@ -1,5 +1,4 @@
 """Effort of a set and of a session, pounds, percentages, numbers that have no field."""
-# ruff: noqa: E501
 
 from tests.corpus.lines import Theme
 from tests.corpus.notation import sets

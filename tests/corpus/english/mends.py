@@ -1,5 +1,4 @@
 """Corrections of earlier reports, taking back, and self-corrections inside one message."""
-# ruff: noqa: E501
 
 from tests.corpus.lines import Theme
 

@@ -1,5 +1,4 @@
 """Sets in every notation of the trade."""
-# ruff: noqa: E501
 
 from tests.corpus.lines import Theme
 

@@ -1,5 +1,4 @@
 """Pain, warning signs, and what only sounds like them."""
-# ruff: noqa: E501
 
 from tests.corpus.lines import Theme
 

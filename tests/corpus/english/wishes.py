@@ -1,5 +1,4 @@
 """Every intent in many wordings, and several in one message."""
-# ruff: noqa: E501
 
 from tests.corpus.lines import Theme
 
@@ -42,7 +41,7 @@ for text in (
         "",
         "plan_week",
         **WED,
-        **({"dates_or": ("2027-03-15..2027-03-21", "2027-03-10..2027-03-14", "2027-03-08..2027-03-14")}),
+        dates_or=("2027-03-15..2027-03-21", "2027-03-10..2027-03-14", "2027-03-08..2027-03-14"),
     )
 for text in (
     "why less weight today?",

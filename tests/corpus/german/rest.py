@@ -1,5 +1,4 @@
 """Plans, days, pain, signs, wishes and corrections in German."""
-# ruff: noqa: E501
 
 from tests.corpus.lines import Theme
 

@@ -1,5 +1,4 @@
 """Sets in German: notations, sides, holds, efforts, dictation, dialect, typos."""
-# ruff: noqa: E501
 
 from tests.corpus.lines import Theme
 from tests.corpus.notation import sets

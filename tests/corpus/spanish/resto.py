@@ -1,5 +1,4 @@
 """Plans, days, pain, signs, wishes and corrections in Spanish."""
-# ruff: noqa: E501
 
 from tests.corpus.lines import Theme
 

@@ -1,5 +1,4 @@
 """Sets in Spanish: notations, sides, holds, efforts, dictation, regional words, typos."""
-# ruff: noqa: E501
 
 from tests.corpus.lines import Theme
 from tests.corpus.notation import sets

@@ -1,0 +1,108 @@
+"""Score the reader on the corpora in tests/data and time it.
+
+    python -m tests.bench.reading [--show N] [--tags] [--generated COUNT] [FILE …]
+
+Prints a table for each corpus: the examples (english.jsonl …) and our own messages (own_english.jsonl …). Then messages
+a second, and the time a fresh process needs until its first answer. `--generated` adds messages made by the generator.
+"""
+
+from __future__ import annotations
+
+import argparse
+import json
+import subprocess
+import sys
+import time
+from collections.abc import Sequence
+from pathlib import Path
+from typing import Any
+
+from tests.corpus import generate
+from tests.corpus.context import context_of, corpus
+from tests.corpus.score import Verdict, judge
+from tests.corpus.table import by_tag, table
+
+DATA = Path(__file__).parents[1] / "data"
+LANGUAGES = ("english", "german", "spanish")
+FIRST_ANSWER = """
+from datetime import datetime, timezone
+from zoneinfo import ZoneInfo
+from bot.reading import read
+from bot.reading.reading import Context
+read("pull-ups 5x3 +20", Context(sent_at=datetime(2027, 1, 4, tzinfo=timezone.utc), timezone=ZoneInfo("UTC")))
+"""
+
+
+def readings(lines: Sequence[dict[str, Any]]) -> list[dict[str, Any]]:
+    """Every line read in this process, as the contract's objects."""
+    from bot.reading import read  # late, so that its import is no part of other figures
+
+    return [json.loads(json.dumps(read(m["text"], context_of(m)).to_json())) for m in (line["in"] for line in lines)]
+
+
+def show(line: dict[str, Any], verdict: Verdict) -> None:
+    """Print a message that was not read right, and what differs."""
+    marks = {
+        "SILENT MISREAD " + ",".join(verdict.misread): verdict.silent_misread,
+        "silent loss " + ",".join(verdict.lost): verdict.silent_loss,
+        "needless question": verdict.needless_ask,
+        "missed question": verdict.missed_ask,
+    }
+    print(f"\n{verdict.id} [{' '.join(verdict.tags)}] {'; '.join(m for m, on in marks.items() if on)}")
+    print("  " + json.dumps(line["in"]["text"][:300], ensure_ascii=False))
+    for fault in verdict.faults[:4]:
+        print("  contract:", fault)
+    for name in verdict.wrong:
+        told, read = (json.dumps(short(r[name]), ensure_ascii=False) for r in (verdict.gold, verdict.read))
+        print(f"  {name}: gold {told}\n  {'':{len(name)}}  read {read}")
+
+
+def short(value: Any) -> Any:
+    """Sets without what is plain in them, so that a difference shows."""
+    if isinstance(value, list):
+        return [short(v) for v in value]
+    if isinstance(value, dict) and "hold_s" in value:
+        plain = ({"load_kg": 0, "assist_kg": 0, "rom": "full"}, {"side", "rpe", "hold_s", "on", "day"})
+        return {
+            k: v
+            for k, v in value.items()
+            if not (v in (False, []) and v != 0)
+            and v != plain[0].get(k, "")
+            and not (v is None and k in plain[1])
+            and k != "day"
+        }
+    return value
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description="Score the reader of messages and time it.")
+    parser.add_argument("files", nargs="*", type=Path, help="corpus files; all of tests/data when none is named")
+    parser.add_argument("--show", type=int, default=0, help="print this many messages a file that were not read right")
+    parser.add_argument("--tags", action="store_true", help="figures by tag as well")
+    parser.add_argument("--generated", type=int, default=0, help="generated messages a language, beside the files")
+    chosen = parser.parse_args()
+    files = chosen.files or [DATA / f"{kind}{language}.jsonl" for language in LANGUAGES for kind in ("", "own_")]
+    parts = [(path.stem, corpus(path)) for path in files]
+    if chosen.generated:
+        parts += [(f"generated {code}", generate.messages(chosen.generated, 1, code)) for code in generate.CODES]
+    spent, count = 0.0, 0
+    for name, lines in parts:
+        start = time.perf_counter()
+        read = readings(lines)
+        spent, count = spent + time.perf_counter() - start, count + len(lines)
+        verdicts = [judge(line, r) for line, r in zip(lines, read, strict=True)]
+        print(f"\n{name}\n{table(verdicts)}")
+        if chosen.tags:
+            print(by_tag(verdicts))
+        failing = [(line, v) for line, v in zip(lines, verdicts, strict=True) if not v.exact]
+        failing.sort(key=lambda both: (not both[1].silent_misread, not both[1].missed_ask, not both[1].needless_ask))
+        for line, verdict in failing[: chosen.show]:
+            show(line, verdict)
+    start = time.perf_counter()
+    subprocess.run([sys.executable, "-c", FIRST_ANSWER], check=True)
+    first = time.perf_counter() - start
+    print(f"\n{count / spent:.0f} messages a second; first answer of a fresh process after {first:.2f} s")
+
+
+if __name__ == "__main__":
+    main()
