@@ -1,0 +1,3 @@
+from bot.reading.assemble import read
+
+__all__ = ["read"]

@@ -1,0 +1,105 @@
+"""Which facts belong to which movement: the row of facts cut into blocks, one movement each."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Fact
+from bot.reading.fold import Block
+from bot.reading.message import Message
+
+WORK = frozenset({"rows", "bare", "loads", "count", "rounds"})
+LOADED = frozenset({"load", "at", "assist"})
+
+
+def drop_list_marks(message: Message, facts: list[Fact]) -> list[Fact]:
+    """Take out "1)", "2.", "A1" and "-" at the beginning of a line: they number the lines, not the sets."""
+    kept: list[Fact] = []
+    fresh = True
+    for i, fact in enumerate(facts):
+        after = facts[i + 1] if i + 1 < len(facts) else None
+        if fresh and fact.kind == "bare" and after is not None and after.kind == "sep" and after.note.get("mark") in (")", "."):
+            if fact.value == int(fact.value) and fact.value <= 20 and not fact.note.get("spelled"):
+                follow = facts[i + 2] if i + 2 < len(facts) else None
+                if follow is not None and follow.kind not in ("sep", "effort"):
+                    continue
+        if fact.kind == "word" and fact.end - fact.start == 1 and len(message.tokens[fact.start].text) == 1:
+            if fresh and after is not None and after.kind == "bare" and after.start == fact.end and fact.value != "a":
+                continue
+        if fact.kind == "bare" and i and facts[i - 1].kind == "word" and fact.start and message.tokens[fact.start - 1].kind == "word":
+            word = message.tokens[fact.start - 1]
+            if len(word.text) == 1 and word.end == message.tokens[fact.start].start and word.text in "abcdef" and fact.value <= 9:
+                continue
+        fresh = fact.kind == "sep" and (fact.value == 3 or fact.note.get("mark") == ")" and fresh) or (fresh and fact.kind == "word" and not fact.note.get("noise") and len(str(fact.value)) <= 2)
+        kept.append(fact)
+    return kept
+
+
+def split(facts: Sequence[Fact]) -> tuple[list[Fact], list[tuple[Fact, list[Fact]]]]:
+    """(facts before everything when no movement takes them, [(movement fact, its facts in order)])."""
+    moves = [i for i, fact in enumerate(facts) if fact.kind == "move"]
+    if not moves:
+        return list(facts), []
+    blocks: list[tuple[Fact, list[Fact]]] = []
+    head = list(facts[: moves[0]])
+    taken = head
+    for n, at in enumerate(moves):
+        follow = moves[n + 1] if n + 1 < len(moves) else len(facts)
+        between = list(facts[at + 1 : follow])
+        cut = len(between)
+        last = n + 1 == len(moves)
+        if not last:
+            cut = _cut(taken, between, facts[follow], list(facts[follow + 1 : moves[n + 2] if n + 2 < len(moves) else len(facts)]))
+        own = [*taken, facts[at], *between[:cut]]
+        blocks.append((facts[at], own))
+        taken = between[cut:]
+    return [], blocks
+
+
+def has_work(facts: Sequence[Fact]) -> bool:
+    return any(fact.kind in WORK for fact in facts)
+
+
+def _cut(head: list[Fact], between: list[Fact], nxt: Fact, after: list[Fact]) -> int:
+    """Where the facts between two movements part: before it they belong to the first, after it to the second."""
+    seps = [i for i, fact in enumerate(between) if fact.kind == "sep"]
+    start = (seps[-1] + 1) if seps else 0
+    tail = between[start:]
+    work = [f for f in tail if f.kind in WORK or f.kind in LOADED or f.kind in ("flag", "side", "scheme", "link", "scope")]
+    if not seps:
+        if has_work(head) and not nxt_is_other_first(between) and has_work(tail):
+            return 0
+        flags = [i for i, f in enumerate(between) if f.kind == "flag" and i > 0 and has_work(between[:i])]
+        return flags[-1] if flags and flags[-1] == len(between) - 1 else len(between)
+    if not work:
+        return start
+    # "then 3 sets of 8 dips", ", 20 kg pull-ups 4x3"
+    strong = [i for i in seps if between[i].value >= 2]
+    if strong:
+        begin = strong[-1] + 1
+        rest = between[begin:]
+        if has_work(rest) and (has_work(between[:begin]) or has_work(head)) and not has_work(_until_sep(after)):
+            return begin
+    if any(f.kind in WORK for f in tail):
+        own = has_work(head) or has_work(between[:start])
+        if own or not has_work(_until_sep(after)):
+            return start
+        return start
+    return start
+
+
+def nxt_is_other_first(between: list[Fact]) -> bool:
+    return bool(between) and between[0].kind == "sep"
+
+
+def _until_sep(facts: list[Fact]) -> list[Fact]:
+    out: list[Fact] = []
+    for fact in facts:
+        if fact.kind == "sep" and fact.value >= 2:
+            break
+        out.append(fact)
+    return out
+
+
+def make_block(movement: str | None, facts: list[Fact]) -> Block:
+    return Block(movement, facts)

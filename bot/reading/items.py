@@ -1,0 +1,104 @@
+"""The message as a row of items for the set grammar: numbers, words it knows, movements, what others have claimed."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+from bot.reading.lexicon import book
+from bot.reading.message import Claim, Message
+from bot.reading.movements import Mention
+from bot.reading.tokens import Token
+
+ItemKind = Literal["num", "clock", "word", "known", "sym", "nl", "move", "claim"]
+LOUD = frozenset({"plan", "unreal", "scheme", "noise", "sep"})
+
+
+@dataclass(frozen=True)
+class Item:
+    """Tokens [start, end). `labels`: what the grammar's lexicon knows them as, {table: name}."""
+
+    kind: ItemKind
+    start: int
+    end: int
+    text: str = ""
+    value: float | None = None
+    comma: bool = False
+    spelled: bool = False
+    space: bool = False
+    labels: tuple[tuple[str, str], ...] = ()
+    mention: Mention | None = None
+    claim: Claim | None = None
+
+    def name(self, table: str) -> str | None:
+        """What a table of the grammar calls it."""
+        for label, name in self.labels:
+            if label == table:
+                return name
+        return None
+
+    def has(self, table: str, *names: str) -> bool:
+        """Whether it is in a table of the grammar (under one of these names)."""
+        return any(label == table and (not names or name in names) for label, name in self.labels)
+
+
+END = Item("nl", -1, -1, "\n")
+
+
+def _number(token: Token, start: int, labels: tuple[tuple[str, str], ...] = ()) -> Item:
+    return Item(
+        "num", start, start + 1, token.text, token.value, token.comma, token.spelled, token.space, labels
+    )
+
+
+def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[Claim]) -> list[Item]:
+    """All items in order; every token is in exactly one."""
+    tokens = message.tokens
+    grammar = book(message.language, "grammar")
+    owner: dict[int, tuple[int, Item]] = {}
+    for claim in claims:
+        if claim.end > claim.start:
+            item = Item("claim", claim.start, claim.end, claim=claim)
+            for at in range(claim.start, claim.end):
+                owner.setdefault(at, (claim.end, item))
+    for mention in mentions:
+        for start, end in mention.spans:
+            first = (start, end) == mention.spans[0]
+            item = Item("move" if first else "claim", start, end, mention=mention if first else None)
+            for at in range(start, end):
+                owner.setdefault(at, (end, item))
+    items: list[Item] = []
+    at = 0
+    while at < len(tokens):
+        if at in owner:
+            _, item = owner[at]
+            if not items or items[-1] is not item:
+                items.append(item)
+            at += 1
+            continue
+        token = tokens[at]
+        limit = at
+        while limit < len(tokens) and limit not in owner:
+            limit += 1
+        found = [hit for hit in grammar.at(tokens, at) if hit.end <= limit]
+        end = found[0].end if found else at
+        if found and end > at and not (token.kind == "num" and not token.spelled and end == at + 1):
+            labels = tuple((hit.table, hit.name) for hit in found if hit.end == end)
+            text = message.folded.text[token.start : tokens[end - 1].end]
+            value = token.value if token.spelled and end == at + 1 else None
+            items.append(Item("known", at, end, text, value, spelled=token.spelled, space=token.space, labels=labels))
+            at = end
+            continue
+        if token.kind == "num" or token.value is not None and token.kind == "word":
+            items.append(_number(token, at))
+        elif token.kind == "clock":
+            items.append(Item("clock", at, at + 1, token.text, token.value, space=token.space))
+        elif token.kind == "nl":
+            items.append(Item("nl", at, at + 1, "\n"))
+        elif token.kind == "sym":
+            items.append(Item("sym", at, at + 1, token.text, space=token.space))
+        else:
+            items.append(Item("word", at, at + 1, token.text, space=token.space))
+        at += 1
+    return items

@@ -1,0 +1,198 @@
+"""Find the movements a message names: features said near each other, combined by words/combine.toml."""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Collection
+from dataclasses import dataclass, field
+from functools import lru_cache
+
+from bot.reading.lexicon import WORDS, Hit, book
+from bot.reading.message import Message
+from bot.reading.text import fold
+
+GLUE = 3  # words that may stand between a movement's name and what makes it another ("pull-ups on the rings")
+
+
+@dataclass(frozen=True)
+class Combine:
+    rules: tuple[tuple[str, frozenset[str], frozenset[str]], ...]  # movement, all, all + may
+    far: frozenset[str]
+    never_alone: frozenset[str]
+    leaning: frozenset[str]
+    families: dict[str, tuple[str, ...]]
+
+    def resolve(self, features: Collection[str]) -> str | None:
+        """The movement (or "?family") that exactly these features are; None: none."""
+        have = frozenset(features)
+        for movement, needed, allowed in self.rules:
+            if needed <= have <= allowed:
+                return movement
+        return None
+
+    def begins(self, features: Collection[str]) -> bool:
+        """Whether some movement has all these features."""
+        have = frozenset(features)
+        return any(have <= allowed for _, _, allowed in self.rules)
+
+
+@lru_cache(maxsize=1)
+def combine() -> Combine:
+    """The rules of words/combine.toml."""
+    with (WORDS / "combine.toml").open("rb") as file:
+        data = tomllib.load(file)
+    return Combine(
+        rules=tuple(
+            (rule["is"], frozenset(rule["all"]), frozenset(rule["all"]) | frozenset(rule.get("may", ())))
+            for rule in data["rule"]
+        ),
+        far=frozenset(data["far"]),
+        never_alone=frozenset(data["never_alone"]),
+        leaning=frozenset(data["leaning"]),
+        families={name: tuple(members) for name, members in data["family"].items()},
+    )
+
+
+@dataclass
+class Mention:
+    """One movement named. `movement` is an id, "?family", or "!" for training without a field.
+
+    spans: the token ranges that name it; the first one is where it stands.
+    """
+
+    movement: str
+    spans: list[tuple[int, int]]
+    features: set[str] = field(default_factory=set)
+
+    @property
+    def start(self) -> int:
+        return self.spans[0][0]
+
+    @property
+    def end(self) -> int:
+        return self.spans[0][1]
+
+
+def _breaks(message: Message, start: int, end: int, hard: bool) -> bool:
+    """Whether a sentence ends between the tokens; for near features (not `hard`) any number or comma parts too."""
+    for token in message.tokens[start:end]:
+        if token.kind == "nl" or token.text in (";", "!", "?"):
+            return True
+        if token.text == "." and not hard:
+            return True
+        if token.text == "." and hard:
+            return True
+        if not hard and (token.kind != "word" or token.value is not None):
+            return token.text not in ("(", "-")
+    return False
+
+
+@lru_cache(maxsize=1024)
+def _nickname_tokens(phrase: str) -> tuple[str, ...]:
+    from bot.reading.tokens import tokenize
+
+    return tuple(token.text for token in tokenize(fold(phrase).text))
+
+
+def _nicknames(message: Message) -> list[Mention]:
+    """A coach's own words come first."""
+    found: list[Mention] = []
+    words = [token.word for token in message.tokens]
+    for phrase, movement in message.context.nicknames:
+        wanted = list(_nickname_tokens(phrase))
+        if not wanted:
+            continue
+        for at in range(len(words) - len(wanted) + 1):
+            if words[at : at + len(wanted)] == wanted:
+                found.append(Mention(movement, [(at, at + len(wanted))]))
+    return sorted(found, key=lambda mention: mention.start)
+
+
+def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mention]:
+    """Every movement named, in order. `taken`: tokens that mean something else (a painful elbow, a day)."""
+    rules = combine()
+    words = book(message.language, "movements")
+    own = _nicknames(message)
+    skip = set(taken)
+    for mention in own:
+        skip.update(range(*mention.spans[0]))
+    hits: list[Hit] = []
+    at = 0
+    tokens = message.tokens
+    while at < len(tokens):
+        if at in skip or tokens[at].kind in ("sym", "nl"):
+            at += 1
+            continue
+        found = [hit for hit in words.at(tokens, at) if not any(i in skip for i in range(hit.start, hit.end))]
+        if found and found[0].end > at:
+            best = found[0]
+            # the same words may be listed as no movement ("ring finger"): that wins
+            best = next((hit for hit in found if hit.end == best.end and hit.table == "none"), best)
+            hits.append(best)
+            at = best.end
+        else:
+            at += 1
+    mentions: list[Mention] = []
+    loose: list[Hit] = []  # features that wait for a movement
+    topic: set[str] = set()
+    for hit in hits:
+        if hit.table == "none":
+            topic |= {part for part in hit.name.split("+") if part in ("planche", "front_lever")}
+            words_here = {token.word for token in tokens[hit.start : hit.end]}
+            topic |= {"planche"} & words_here
+            continue
+        if hit.table == "other":
+            mentions.append(Mention("!", [(hit.start, hit.end)]))
+            continue
+        features = set(hit.name.split("+"))
+        last = mentions[-1] if mentions and mentions[-1].movement != "!" else None
+        if last is not None and _joins(message, rules, last, hit, features):
+            last.features |= features
+            last.spans.append((hit.start, hit.end))
+            if hit.start <= last.spans[0][1] + GLUE and not _breaks(message, last.spans[0][1], hit.start, False):
+                last.spans[0] = (last.spans[0][0], hit.end)
+            last.movement = rules.resolve(last.features) or last.movement
+            continue
+        mention = Mention("", [(hit.start, hit.end)], set(features))
+        for waiting in reversed(loose):
+            parts = set(waiting.name.split("+"))
+            near = not _breaks(message, waiting.end, mention.start, False) and mention.start - waiting.end <= GLUE
+            far = bool(parts & rules.far) and not _breaks(message, waiting.end, mention.start, True)
+            if (near or far) and rules.begins(mention.features | parts):
+                mention.features |= parts
+                if near:
+                    mention.spans[0] = (waiting.start, mention.spans[0][1])
+                else:
+                    mention.spans.append((waiting.start, waiting.end))
+        movement = rules.resolve(mention.features)
+        if features <= rules.leaning and topic:
+            leaned = rules.resolve(mention.features | topic)
+            if leaned is not None:
+                mention.features |= topic
+                movement = leaned
+        if movement is None or mention.features <= rules.never_alone:
+            loose.append(hit)
+            continue
+        loose.clear()
+        mention.movement = movement
+        mentions.append(mention)
+        for family in ("front_lever", "planche"):
+            if family in mention.features:
+                topic = {family}
+    mentions = [mention for mention in mentions if mention.movement]
+    return sorted(mentions + own, key=lambda mention: mention.start)
+
+
+def _joins(message: Message, rules: Combine, last: Mention, hit: Hit, features: set[str]) -> bool:
+    """Whether a feature belongs to the movement named before it."""
+    if features <= last.features and not features <= rules.far:
+        return False
+    union = last.features | features
+    if not rules.begins(union):
+        return False
+    after = max(end for _, end in last.spans)
+    if features & rules.far:
+        return not _breaks(message, after, hit.start, True) and rules.resolve(union) is not None
+    if _breaks(message, after, hit.start, False) or hit.start - after > GLUE:
+        return False
+    return rules.resolve(union) is not None or rules.begins(union)

@@ -1,0 +1,245 @@
+"""Phrases with turns in them, from the same word files: what intents, days, body and signs are told by.
+
+A phrase is words with spaces between. `(a|b c|)` is one of several, also none; `stem*` any word that begins so; `#` a
+number; `...` up to three words, not across the end of a sentence; `{name}` a list of the file's `[classes]`. German
+words with umlauts are also found as people type them without ("müde", "muede").
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+from functools import lru_cache
+
+from bot.reading.lexicon import GAP, Hit, languages, table
+from bot.reading.text import fold
+from bot.reading.tokens import Token, tokenize
+
+CLASSES = "classes"
+SENTENCE_ENDS = frozenset(".!?;\n")
+MOST_REMEMBERED = 20000
+UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
+
+
+class BadPhrase(ValueError):
+    """A phrase of a word file that cannot be read; the message names file, table and key."""
+
+
+@dataclass(slots=True)
+class _Node:
+    """A place in the graph of all phrases: where a word leads, and the names of phrases that are complete here."""
+
+    next: dict[str, list[_Node]] = field(default_factory=dict)
+    stems: dict[str, list[_Node]] = field(default_factory=dict)
+    gaps: list[_Node] = field(default_factory=list)
+    free: list[_Node] = field(default_factory=list)  # reached without a word
+    names: list[tuple[str, str]] = field(default_factory=list)
+
+
+def _grow(phrase: str, at: int, start: _Node, classes: dict[str, list[str]]) -> tuple[_Node, int]:
+    """Grow the graph of "a (b|c d) e" from `start`; the node after it, and where the phrase or bracket ends."""
+    join = _Node()
+    node = start
+    while at < len(phrase) and phrase[at] != ")":
+        char = phrase[at]
+        if char == "|":
+            node.free.append(join)
+            node, at = start, at + 1
+        elif char == "(":
+            node, close = _grow(phrase, at + 1, node, classes)
+            if close >= len(phrase):
+                raise BadPhrase(f"no closing bracket in {phrase!r}")
+            at = close + 1
+        elif char == "{":
+            close = phrase.find("}", at)
+            words = classes.get(phrase[at + 1 : close], [])
+            if not words:
+                raise BadPhrase(f"no such class in {phrase!r}")
+            node, _ = _grow("|".join(words), 0, node, classes)
+            at = close + 1
+        else:
+            stop = at
+            while stop < len(phrase) and phrase[stop] not in "|(){":
+                stop += 1
+            for element in _elements(phrase[at:stop]):
+                after = _Node()
+                for spelling in element:
+                    if spelling == "...":
+                        node.gaps.append(after)
+                    elif spelling.endswith("*") and len(spelling) > 1:
+                        node.stems.setdefault(spelling[:-1], []).append(after)
+                    else:
+                        node.next.setdefault(spelling, []).append(after)
+                node = after
+            at = stop
+    node.free.append(join)
+    return join, at
+
+
+def _elements(row: str) -> Iterator[tuple[str, ...]]:
+    """The words of a row, each with the other way it is typed."""
+    for piece in row.split():
+        if piece in ("...", "#"):
+            yield (piece,)
+            continue
+        star = "*" if piece.endswith("*") else ""
+        rows = [
+            [token.text.removesuffix("'s") for token in tokenize(fold(spelling).text)]
+            for spelling in dict.fromkeys((piece.removesuffix("*"), piece.removesuffix("*").translate(UMLAUTS)))
+        ]
+        for words in zip(*rows, strict=True):
+            yield tuple(dict.fromkeys(words[:1] + words[1:])) if not star else tuple(word + star for word in words)
+
+
+def _settle(start: _Node) -> _Node:
+    """The node with all that is reached without a word drawn into it."""
+    settled: dict[int, _Node] = {}
+    kept = []  # ids stay unique while their nodes live
+
+    def settle(node: _Node) -> _Node:
+        known = settled.get(id(node))
+        if known is not None:
+            return known
+        kept.append(node)
+        whole = settled[id(node)] = _Node()
+        reach, seen = [node], {id(node)}
+        while reach:
+            one = reach.pop()
+            for edges, made in ((one.next, whole.next), (one.stems, whole.stems)):
+                for word, targets in edges.items():
+                    made.setdefault(word, []).extend(settle(t) for t in targets)
+            whole.gaps.extend(settle(t) for t in one.gaps)
+            whole.names.extend(name for name in one.names if name not in whole.names)
+            for free in one.free:
+                if id(free) not in seen:
+                    seen.add(id(free))
+                    reach.append(free)
+        return whole
+
+    return settle(start)
+
+
+class Phrases:
+    """The compiled phrases of one subject in one or more languages."""
+
+    def __init__(self) -> None:
+        self._next: dict[str, list[_Node]] = {}
+        self._stems: dict[str, list[_Node]] = {}
+        self._firsts: dict[str, tuple[_Node, ...]] = {}
+
+    def add(self, of: str, name: str, phrase: str, classes: dict[str, list[str]]) -> None:
+        start = _Node()
+        end, stop = _grow(phrase, 0, start, classes)
+        if stop != len(phrase):
+            raise BadPhrase(f"a closing bracket too many in {phrase!r}")
+        end.names.append((of, name))
+        first = _settle(start)
+        if first.names or first.gaps:
+            raise BadPhrase(f"{phrase!r} can begin with nothing")
+        for word, nodes in first.next.items():
+            self._next.setdefault(word, []).extend(nodes)
+        for stem, nodes in first.stems.items():
+            self._stems.setdefault(stem, []).extend(nodes)
+
+    def _first(self, word: str) -> tuple[_Node, ...]:
+        found = self._firsts.get(word)
+        if found is None:
+            if len(self._firsts) > MOST_REMEMBERED:
+                self._firsts.clear()
+            by_stem = [node for stem, nodes in self._stems.items() if word.startswith(stem) for node in nodes]
+            found = self._firsts[word] = (*self._next.get(word, ()), *by_stem)
+        return found
+
+    def at(self, tokens: Sequence[Token], start: int) -> list[Hit]:
+        """Every phrase that begins at tokens[start], longest first; a name once."""
+        token = tokens[start]
+        nodes = self._first(token.word)
+        if token.text != token.word:
+            nodes += self._first(token.text)
+        if token.kind == "num":
+            nodes += self._first("#")
+        if not nodes:
+            return []
+        found: dict[tuple[str, str], int] = {}
+        for node in nodes:
+            _walk(node, tokens, start + 1, found)
+        if len(found) == 1:
+            (name, end), *_ = found.items()
+            return [Hit(start, end, *name)]
+        return sorted((Hit(start, end, *name) for name, end in found.items()), key=lambda hit: -hit.end)
+
+    def every(self, tokens: Sequence[Token]) -> list[Hit]:
+        """Every phrase at every place, also over each other."""
+        return [hit for start in range(len(tokens)) for hit in self.at(tokens, start)]
+
+    def find(self, tokens: Sequence[Token]) -> list[Hit]:
+        """The longest phrase at every place, left to right, none over another."""
+        hits: list[Hit] = []
+        start = 0
+        while start < len(tokens):
+            found = self.at(tokens, start)
+            if found:
+                hits.append(found[0])
+                start = found[0].end
+            else:
+                start += 1
+        return hits
+
+
+def _walk(node: _Node, tokens: Sequence[Token], at: int, found: dict[tuple[str, str], int]) -> None:
+    for name in node.names:
+        if at > found.get(name, 0):
+            found[name] = at
+    if at >= len(tokens):
+        return
+    token = tokens[at]
+    for after in node.next.get(token.word, ()):
+        _walk(after, tokens, at + 1, found)
+    if token.text != token.word:
+        for after in node.next.get(token.text, ()):
+            _walk(after, tokens, at + 1, found)
+    if token.kind == "num":
+        for after in node.next.get("#", ()):
+            _walk(after, tokens, at + 1, found)
+    for stem, nodes in node.stems.items():
+        if token.word.startswith(stem):
+            for after in nodes:
+                _walk(after, tokens, at + 1, found)
+    for gap in node.gaps:
+        for skip in range(min(GAP + 1, len(tokens) - at)):
+            _walk(gap, tokens, at + skip, found)
+            if tokens[at + skip].text in SENTENCE_ENDS:
+                break
+
+
+@lru_cache(maxsize=64)
+def phrases(name: str, *spoken: str) -> Phrases:
+    """The phrases of words/<language>/<name>.toml for the languages named (all of them where none is)."""
+    made = Phrases()
+    for language in dict.fromkeys(spoken or languages()):
+        data = table(language, name)
+        classes = data.get(CLASSES, {})
+        for of, entries in data.items():
+            if of == CLASSES or not isinstance(entries, dict):
+                continue
+            for key, rows in entries.items():
+                for row in rows:
+                    try:
+                        made.add(of, key, row, classes)
+                    except BadPhrase as fault:
+                        raise BadPhrase(f"words/{language}/{name}.toml, [{of}] {key}: {fault}") from fault
+    return made
+
+
+def sentence_bounds(tokens: Sequence[Token]) -> list[tuple[int, int]]:
+    """Token ranges of the sentences of a message, ends excluded."""
+    bounds = []
+    start = 0
+    for i, token in enumerate(tokens):
+        if token.text in SENTENCE_ENDS:
+            if i > start:
+                bounds.append((start, i))
+            start = i + 1
+    if len(tokens) > start:
+        bounds.append((start, len(tokens)))
+    return bounds

@@ -1,0 +1,40 @@
+"""What was wished, planned, long past or done by others is no report: its numbers are taken out of the facts."""
+
+from __future__ import annotations
+
+from bot.reading.facts import Fact
+from bot.reading.message import Message
+
+NUMBERS = frozenset({"rows", "bare", "loads", "count", "load", "at", "left", "percent", "effort", "side", "instead", "ask"})
+
+
+def drop_unreal(message: Message, facts: list[Fact]) -> list[Fact]:
+    """The facts without numbers in wishes and tales: from such a word to what the athlete did do, or the sentence's end."""
+    hits = message.book("grammar").every(message.tokens)
+    opens: dict[int, int] = {}
+    closes: set[int] = set()
+    for hit in hits:
+        if hit.table == "unreal" and hit.name in ("wanted", "others"):
+            opens[hit.start] = max(opens.get(hit.start, 0), hit.end)
+        elif hit.table == "unreal" and hit.name == "own":
+            closes.add(hit.start)
+    if not opens:
+        return facts
+    dead: set[int] = set()
+    for start, end in sorted(opens.items()):
+        at = end
+        while at < len(message.tokens):
+            token = message.tokens[at]
+            if token.kind == "nl" or token.text in (".", "!", "?", ";"):
+                break
+            if at in closes and at > end:
+                break
+            if token.text == "," and at > end + 1:
+                break
+            dead.add(at)
+            at += 1
+        for back in range(start - 1, -1, -1):
+            token = message.tokens[back]
+            if token.kind == "nl" or token.text in (".", "!", "?", ";", ","):
+                break
+    return [fact for fact in facts if not (fact.kind in NUMBERS and fact.start in dead)]
