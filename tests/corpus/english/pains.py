@@ -155,7 +155,7 @@ say(
     pain_or=("chest - -",),
     flags_or=("chest_pain sudden_weakness",),
 )
-say("could not catch my breath for ten minutes after just 3 pull ups", flags="breathless", maybe="report")
+say("could not catch my breath for ten minutes after hardly any work", flags="breathless", maybe="report")
 say("short of breath just walking upstairs today", flags="breathless")
 say("nearly blacked out after the top hold", flags="dizziness", maybe="report")
 say("everything was spinning when I came off the rings", flags="dizziness")

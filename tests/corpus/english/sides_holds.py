@@ -30,7 +30,7 @@ say(
 say("one arm hangs 20s left, 25s right", "one_arm_hang L 20s; one_arm_hang R 25s")
 say("one-arm dead hangs 3 x 15 sec per side", "one_arm_hang LR 3x15s")
 say("pistols 3x6 per leg", "pistol_squat LR 3x6")
-say("split squats 10/10 with 20kg x2", "split_squat LR 2x10 +20", why="10/10 is left and right, twice")
+say("split squats with 20kg, 10/10 twice", "split_squat LR 2x10 +20", why="10/10 is left and right, twice")
 say("left arm only today: archer pull ups 3x3 left", "archer_pull_up L 3x3")
 say("OAC right arm 1, left arm missed", "one_arm_chin_up R 1; one_arm_chin_up L 0 fail")
 say("archers on rings elbow height, 2x2 per side, rpe 8", "archer_ring_elbow LR 2x2 last@8")
