@@ -20,9 +20,10 @@ from planner.trend import Surprise
 
 # Before any evidence, two athletes in three are within these of neutral. Habits outside the limits are more likely
 # bad notes than bad judges. Common practice, no source.
-STEEPNESS_SD, STEEPNESS_LIMITS = 0.15, (0.6, 1.2)
+STEEPNESS_SD, STEEPNESS_LIMITS = 0.2, (0.6, 1.2)
 RESERVE_SD, RESERVE_LIMITS = 0.3, (-0.3, 0.6)
 LEAST_SURPRISES = 12
+LEAST_TO_FAILURE = 4  # fewer sets to failure than this say nothing of a reserve
 _MEMORY = 0.25  # weight of the newest session in "the sessions before"
 _TO_FAILURE = 0.5  # reps in reserve up to which a set counts as one to failure
 _FARTHEST = 3.0  # a surprise further off, in standard deviations, is a slip of the pen
@@ -55,6 +56,7 @@ def learn(surprises: Sequence[Surprise]) -> Habits:
     if len(surprises) <= LEAST_SURPRISES or not kept:
         return NEUTRAL
     usual_reserve = sum(kept) / len(kept)
+    anchored = len(surprises) - len(kept) >= LEAST_TO_FAILURE
     a11, a12, a22 = 1.0 / STEEPNESS_SD**2, 0.0, 1.0 / RESERVE_SD**2
     b1 = b2 = 0.0
     usual: tuple[float, float] | None = None
@@ -75,6 +77,8 @@ def learn(surprises: Sequence[Surprise]) -> Habits:
     determinant = a11 * a22 - a12 * a12
     steepness = 1.0 + (a22 * b1 - a12 * b2) / determinant
     bias = (a11 * b2 - a12 * b1) / determinant
+    if not anchored:
+        steepness, bias = 1.0 + b1 / a11, 0.0
     return Habits(_within(steepness, STEEPNESS_LIMITS), _within(bias, RESERVE_LIMITS))
 
 

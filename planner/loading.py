@@ -24,20 +24,21 @@ class Plates:
 class Basis:
     """What a load is made from.
 
-    `e1rm_kg`: the cautious 1RM of the system load [kg]. `n_evidence`: reps to failure that it (mostly) came from.
+    `e1rm_kg`: the cautious 1RM of the system load [kg]. `n_range`: fewest and most reps to failure that it came from;
+    the pair of rep counts starts from the nearest of them.
     `steepness` and `reserve_bias`: the athlete's own habits, neutral by default.
     """
 
     e1rm_kg: float
-    n_evidence: float = 6.0
+    n_range: tuple[float, float] = (6.0, 6.0)
     steepness: float = 1.0
     reserve_bias: float = 0.0
 
     def system_load_kg(self, reps: float, rpe: float) -> float:
         """System load [kg] for `reps` at RPE `rpe`, before plates and caps."""
-        return repetitions.system_load_kg_for(
-            self.e1rm_kg, reps, rpe, self.n_evidence, self.steepness, self.reserve_bias
-        )
+        wanted = repetitions.reps_to_failure(reps, rpe, self.reserve_bias)
+        nearest = min(max(wanted, self.n_range[0]), self.n_range[1])
+        return repetitions.system_load_kg_for(self.e1rm_kg, reps, rpe, nearest, self.steepness, self.reserve_bias)
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,6 +7,7 @@ kg, slope log kg a week. Sources: Durbin & Koopman (local linear trend); the dam
 from __future__ import annotations
 
 import math
+from collections import deque
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -17,6 +18,7 @@ from planner.evidence import Measurement
 from planner.rules import Rules
 
 DAYS_A_WEEK = 7.0
+NEWEST = 6  # estimates that tell the rep counts a load may be made from: about three weeks
 
 
 class Model(NamedTuple):
@@ -111,14 +113,14 @@ class Estimate:
 class Trend:
     """A followed trend, as of its last measurement on `on`.
 
-    `n_evidence`: reps to failure that the estimates came from, the newer the more. `estimated_on`: the last day with a
-    true estimate, None with floors alone. `doubtful`: days whose measurement was far from expected and counted little.
+    `n_range`: the fewest and most reps to failure that the newest estimates came from. `estimated_on`: the last day
+    with a true estimate, None with floors alone. `doubtful`: days whose measurement was far off and counted little.
     """
 
     on: date
     state: State
     model: Model
-    n_evidence: float
+    n_range: tuple[float, float]
     measured: int
     estimated_on: date | None
     doubtful: tuple[date, ...]
@@ -151,14 +153,16 @@ def follow(
     """
     state: State | None = start
     last: date | None = None
-    n_evidence, measured, estimated_on = 0.0, 0, None
+    measured, estimated_on = 0, None
+    newest: deque[float] = deque(maxlen=NEWEST)
     doubtful: list[date] = []
     doubted_side = 0.0
     for one in measurements:
         measured += 1
         if state is None:
             state = State(one.log_e1rm, 0.0, one.variance + model.first_level_variance, 0.0, model.first_slope_variance)
-            last, n_evidence = one.on, one.n
+            last = one.on
+            newest.append(one.n)
             estimated_on = one.on if one.kind == "estimate" else None
             continue
         if last is not None and one.on > last:
@@ -189,12 +193,12 @@ def follow(
                 doubted_side = side
         else:
             doubted_side = 0.0
-            share = state.var_level / (state.var_level + variance)
-            n_evidence = one.n if n_evidence == 0.0 else n_evidence + share * (one.n - n_evidence)
+            newest.append(one.n)
         state = update(state, one.log_e1rm, variance)
     if state is None or last is None:
         return None
-    return Trend(last, state, model, n_evidence, measured, estimated_on, tuple(doubtful))
+    n_range = (min(newest), max(newest)) if newest else (1.0, 1.0)
+    return Trend(last, state, model, n_range, measured, estimated_on, tuple(doubtful))
 
 
 def theil_sen(days: Sequence[float], values: Sequence[float]) -> tuple[float, float]:

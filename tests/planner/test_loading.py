@@ -9,7 +9,7 @@ KG = Plates(1.25)
 
 def test_the_load_is_what_hangs_on_the_belt_rounded_down_to_the_plates():
     # 100 kg at 4 reps to failure from 4: 100 * 33 / 36 = 91.67, less 70 is 21.67
-    loading = prescribe(Basis(100.0, n_evidence=4), 3, 9, 70.0, KG)
+    loading = prescribe(Basis(100.0, (4, 4)), 3, 9, 70.0, KG)
 
     assert loading.load_kg == 21.25
     assert loading.limited_by == "strength"
@@ -37,7 +37,7 @@ def test_a_ceiling_from_outside_holds():
 
 def test_below_bodyweight_the_reps_are_cut_and_the_load_is_zero():
     # 85 kg allows about five reps to failure at 75 kg; six at RPE 8 are too many.
-    loading = prescribe(Basis(85.0, n_evidence=5), 6, 8, 75.0, KG)
+    loading = prescribe(Basis(85.0, (5, 5)), 6, 8, 75.0, KG)
 
     assert (loading.load_kg, loading.assist_kg) == (0.0, 0.0)
     assert 1 <= loading.reps < 6
@@ -45,7 +45,7 @@ def test_below_bodyweight_the_reps_are_cut_and_the_load_is_zero():
 
 
 def test_weaker_than_one_rep_asks_for_assistance_rounded_up():
-    loading = prescribe(Basis(70.0, n_evidence=1), 3, 8, 75.0, KG)
+    loading = prescribe(Basis(70.0, (1, 1)), 3, 8, 75.0, KG)
 
     assert loading.load_kg == 0.0
     assert loading.assist_kg >= 75.0 - 70.0
@@ -53,7 +53,7 @@ def test_weaker_than_one_rep_asks_for_assistance_rounded_up():
 
 
 def test_with_a_pulley_the_reps_stay_and_kilograms_come_off():
-    loading = prescribe(Basis(85.0, n_evidence=5), 6, 8, 75.0, KG, assistance=True)
+    loading = prescribe(Basis(85.0, (5, 5)), 6, 8, 75.0, KG, assistance=True)
 
     assert loading.reps == 6
     assert loading.assist_kg > 0.0
@@ -69,7 +69,7 @@ def test_with_a_pulley_the_reps_stay_and_kilograms_come_off():
     st.floats(0.8, 1.0),
 )
 def test_no_load_is_ever_above_what_strength_gives(e1rm, n, reps, rpe, bodyweight, plates, scale):
-    loading = prescribe(Basis(e1rm, n), reps, rpe, bodyweight, plates, scale=scale)
+    loading = prescribe(Basis(e1rm, (n, n)), reps, rpe, bodyweight, plates, scale=scale)
 
     assert loading.load_kg >= 0.0
     assert loading.assist_kg >= 0.0

@@ -89,7 +89,7 @@ def test_the_trades_check_at_75_kg():
 
 def test_the_pair_rule_gives_the_trades_six_with_two_and_a_half_at_full_effort():
     # The shyer equation of the pair (8, 6) leaves 4.17 kg at nothing in reserve: +2.5 on plates of 2.5 kg.
-    basis = Basis(one_rep_max_kg(75.0, 8, 10), n_evidence=8)
+    basis = Basis(one_rep_max_kg(75.0, 8, 10), (8, 8))
 
     assert prescribe(basis, 6, 10, 75.0, Plates(2.5)).load_kg == 2.5
 

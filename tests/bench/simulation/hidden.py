@@ -80,7 +80,7 @@ class Hidden:
             weaker=rng.choice(["left", "right"]),
             response=rng.uniform(0.006, 0.012),
             tendon=rng.uniform(7.5, 11.5),
-            effort_bias=rng.gauss(0.5, 0.5),
+            effort_bias=min(rng.gauss(0.5, 0.5), 1.2),
         )
 
     def wake(self) -> None:
