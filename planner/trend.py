@@ -12,12 +12,15 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
 from statistics import NormalDist
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from planner.evidence import Measurement
 from planner.rules import Rules
 
 DAYS_A_WEEK = 7.0
+_FAR = 5.0  # standard deviations beyond which a bound says nothing (or all)
+_DENSITY = 1.0 / math.sqrt(2.0 * math.pi)
+_HALF_ROOT = math.sqrt(0.5)
 NEWEST = 6  # estimates that tell the rep counts a load may be made from: about three weeks
 
 
@@ -96,6 +99,37 @@ def update(state: State, value: float, variance: float) -> State:
     )
 
 
+def bounded(state: State, bound: float, variance: float, kind: Literal["floor", "ceiling"]) -> State:
+    """The state after learning only that a noisy look would have been above a floor (or below a ceiling).
+
+    The normal distribution is cut at the bound and its mean and variance kept. A floor raises the level, a ceiling
+    lowers it: by next to nothing where the bound is far on the expected side.
+    """
+    level, slope, p11, p12, p22 = state
+    sd = math.sqrt(p11 + variance)
+    sign = 1.0 if kind == "floor" else -1.0
+    apart = sign * (level - bound) / sd
+    if apart > _FAR:
+        return state
+    hazard = _hazard(apart)
+    pull = sign * hazard / sd
+    narrowing = hazard * (hazard + apart) / (sd * sd)
+    return State(
+        level + p11 * pull,
+        slope + p12 * pull,
+        p11 - p11 * p11 * narrowing,
+        p12 - p11 * p12 * narrowing,
+        p22 - p12 * p12 * narrowing,
+    )
+
+
+def _hazard(apart: float) -> float:
+    """Density over probability of the normal distribution at `apart`; far below zero it is -apart."""
+    if apart < -_FAR:
+        return -apart
+    return math.exp(-0.5 * apart * apart) * _DENSITY / (0.5 * math.erfc(-apart * _HALF_ROOT))
+
+
 @dataclass(frozen=True, slots=True)
 class Estimate:
     """Strength on one day. `sd_log`: standard deviation of the log 1RM; `slope_log` a week."""
@@ -143,7 +177,7 @@ def follow(
 ) -> Trend | None:
     """The trend through measurements in order of day; None where there is none.
 
-    A floor below (a ceiling above) what is expected says nothing new. A measurement more than `model.doubt` standard
+    A floor only ever raises the level, a ceiling only lowers it. A measurement more than `model.doubt` standard
     deviations away is doubted: its weight falls with the square of the distance. Two doubted in a row on the same side
     are no slip any more, and the level moves over.
 
@@ -169,32 +203,31 @@ def follow(
             state = advance(state, (one.on - last).days / DAYS_A_WEEK, model)
         last = one.on
         difference = one.log_e1rm - state.level
-        if one.kind == "floor":
-            if difference <= 0.0:
-                continue
-        elif one.kind == "ceiling":
-            if difference >= 0.0:
-                continue
-        else:
-            estimated_on = one.on
-            if surprises is not None:
-                surprises.append(Surprise(one, difference, state.var_level + one.variance))
         variance = one.variance
         distance = abs(difference) / math.sqrt(state.var_level + variance)
-        if distance > model.doubt:
-            side = math.copysign(1.0, difference)
-            if side == doubted_side:
-                state = state._replace(var_level=state.var_level + difference * difference / 4.0)
-                doubted_side = 0.0
-            else:
-                variance *= (distance / model.doubt) ** 2
-                variance += state.var_level * ((distance / model.doubt) ** 2 - 1.0)
-                doubtful.append(one.on)
-                doubted_side = side
-        else:
+        if one.kind == "estimate":
+            estimated_on = one.on
+            if surprises is not None:
+                surprises.append(Surprise(one, difference, state.var_level + variance))
+        elif (difference <= 0.0) == (one.kind == "floor"):
+            # As expected: the bound says a little, and never that a measurement is doubtful.
+            state = bounded(state, one.log_e1rm, variance, one.kind)
+            continue
+        if distance <= model.doubt:
             doubted_side = 0.0
             newest.append(one.n)
-        state = update(state, one.log_e1rm, variance)
+        elif math.copysign(1.0, difference) == doubted_side:
+            state = state._replace(var_level=state.var_level + difference * difference / 4.0)
+            doubted_side = 0.0
+        else:
+            excess = (distance / model.doubt) ** 2
+            variance = variance * excess + state.var_level * (excess - 1.0)
+            doubtful.append(one.on)
+            doubted_side = math.copysign(1.0, difference)
+        if one.kind == "estimate":
+            state = update(state, one.log_e1rm, variance)
+        else:
+            state = bounded(state, one.log_e1rm, variance, one.kind)
     if state is None or last is None:
         return None
     n_range = (min(newest), max(newest)) if newest else (1.0, 1.0)
