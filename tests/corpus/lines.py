@@ -134,6 +134,11 @@ def line(
         "unread": [list(c) for n in range(1, len(maybe_unread) + 1) for c in itertools.combinations(maybe_unread, n)],
     }
     either["intents"] += [[*gold["intents"], m] for m in maybe.split()]
+    reports = {"report" in words for words in [gold["intents"], *either["intents"]]}
+    if len(reports) == 2 and on == "":
+        # With and without a report the day is there or not.
+        both = {None, evening(sent)}
+        either["performed_on"] += sorted(both - {gold["performed_on"], *either["performed_on"]}, key=str)
     if either["unread"] and unread:
         either["unread"] = [[*unread, *more] for more in either["unread"]]
     if ask_or:
@@ -164,8 +169,12 @@ def day_trained(gold: dict[str, Any], sent: datetime) -> str | None:
     days = [s["on"] for s in gold["sets"] if s["on"]]
     if days:
         return max(days)
-    # Before 04:00 it is still the evening before.
-    return (sent - timedelta(days=sent.hour < 4)).date().isoformat() if "report" in gold["intents"] else None
+    return evening(sent) if "report" in gold["intents"] else None
+
+
+def evening(sent: datetime) -> str:
+    """The day a message is of: before 04:00 still the one before."""
+    return (sent - timedelta(days=sent.hour < 4)).date().isoformat()
 
 
 def span(words: str) -> dict[str, str | None] | None:

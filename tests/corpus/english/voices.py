@@ -1,5 +1,4 @@
 """How people write: dictation, typos, caps, emoji, chatter, coaches' notes, long and odd messages."""
-# ruff: noqa: E501
 
 from tests.corpus.lines import Theme
 
@@ -20,10 +19,6 @@ say(
     "slept seven and a half hours elbow is two out of ten",
     pain="elbow - 2",
     sleep=7.5,
-    maybe="report",
-    on_or=("2027-02-17",),
-    at="2027-02-17 09:00",
-    tz="Europe/London",
 )
 say("front lever tuck five times ten seconds", "tuck_front_lever 5x10s")
 say("archer pull ups three sets of four per arm um right one was harder", "archer_pull_up LR 3x4")
