@@ -1,4 +1,5 @@
 """Messages that lean on the plan of the day."""
+# ruff: noqa: E501
 
 from tests.corpus.lines import Theme
 

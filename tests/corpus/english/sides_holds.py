@@ -1,4 +1,5 @@
 """One-sided work, holds, half ranges, lowering, pauses, missed reps, bands and counterweights."""
+# ruff: noqa: E501
 
 from tests.corpus.lines import Theme
 from tests.corpus.notation import sets

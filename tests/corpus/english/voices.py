@@ -1,4 +1,5 @@
 """How people write: dictation, typos, caps, emoji, chatter, coaches' notes, long and odd messages."""
+# ruff: noqa: E501
 
 from tests.corpus.lines import Theme
 

@@ -1,4 +1,5 @@
 """Whole messages as they come: long logs, plans with efforts, several things at once, two languages in one."""
+# ruff: noqa: E501
 
 from tests.corpus.lines import Theme
 from tests.corpus.notation import sets

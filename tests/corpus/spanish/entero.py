@@ -1,4 +1,5 @@
 """Whole Spanish messages: long logs, regional voices, plans with efforts, signs and questions in more words."""
+# ruff: noqa: E501
 
 from tests.corpus.lines import Theme
 from tests.corpus.notation import sets
