@@ -11,7 +11,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import lru_cache
 
-from bot.reading.lexicon import GAP, Hit, languages, table
+from bot.reading.lexicon import FALLBACK, GAP, Hit, table
 from bot.reading.text import fold
 from bot.reading.tokens import Token, tokenize
 
@@ -156,7 +156,7 @@ class Phrases:
         nodes = self._first(token.word)
         if token.text != token.word:
             nodes += self._first(token.text)
-        if token.kind == "num":
+        if token.value is not None:
             nodes += self._first("#")
         if not nodes:
             return []
@@ -198,7 +198,7 @@ def _walk(node: _Node, tokens: Sequence[Token], at: int, found: dict[tuple[str, 
     if token.text != token.word:
         for after in node.next.get(token.text, ()):
             _walk(after, tokens, at + 1, found)
-    if token.kind == "num":
+    if token.value is not None:
         for after in node.next.get("#", ()):
             _walk(after, tokens, at + 1, found)
     for stem, nodes in node.stems.items():
@@ -212,22 +212,22 @@ def _walk(node: _Node, tokens: Sequence[Token], at: int, found: dict[tuple[str, 
                 break
 
 
-@lru_cache(maxsize=64)
-def phrases(name: str, *spoken: str) -> Phrases:
-    """The phrases of words/<language>/<name>.toml for the languages named (all of them where none is)."""
+@lru_cache(maxsize=256)
+def phrases(name: str, language: str, *tables: str) -> Phrases:
+    """The phrases of words/<language>/<name>.toml and of its English sister; only those of `tables` where named."""
     made = Phrases()
-    for language in dict.fromkeys(spoken or languages()):
-        data = table(language, name)
+    for source in dict.fromkeys((language, FALLBACK)):
+        data = table(source, name)
         classes = data.get(CLASSES, {})
         for of, entries in data.items():
-            if of == CLASSES or not isinstance(entries, dict):
+            if of == CLASSES or not isinstance(entries, dict) or (tables and of not in tables):
                 continue
             for key, rows in entries.items():
                 for row in rows:
                     try:
                         made.add(of, key, row, classes)
                     except BadPhrase as fault:
-                        raise BadPhrase(f"words/{language}/{name}.toml, [{of}] {key}: {fault}") from fault
+                        raise BadPhrase(f"words/{source}/{name}.toml, [{of}] {key}: {fault}") from fault
     return made
 
 
@@ -236,10 +236,18 @@ def sentence_bounds(tokens: Sequence[Token]) -> list[tuple[int, int]]:
     bounds = []
     start = 0
     for i, token in enumerate(tokens):
-        if token.text in SENTENCE_ENDS:
+        if token.text in SENTENCE_ENDS and not _shortens(tokens, i):
             if i > start:
                 bounds.append((start, i))
             start = i + 1
     if len(tokens) > start:
         bounds.append((start, len(tokens)))
     return bounds
+
+
+def _shortens(tokens: Sequence[Token], i: int) -> bool:
+    """Whether the full stop at i belongs to a shortened word ("ca. 3/10") or a day ("12. März")."""
+    if tokens[i].text != "." or i == 0 or i + 1 >= len(tokens) or tokens[i].space:
+        return False
+    before, after = tokens[i - 1], tokens[i + 1]
+    return (before.kind == "word" and len(before.text) <= 3 and after.kind == "num") or not after.space
