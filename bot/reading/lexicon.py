@@ -1,7 +1,7 @@
 """Words by language, from `words/<language>/*.toml`: read once, compiled to tries of tokens.
 
-A book is one file: tables of lists of phrases, `[table] name = ["phrase", …]`. In a phrase `#` stands for a number,
-`*` for any one token, `...` for up to three. Phrases are folded and cut like messages, so "pull-ups" and "w/" may be
+A book is one file: tables of lists of phrases, `[table] name = ["phrase", …]`. In a phrase `...` stands for up to three
+tokens. Phrases are folded and cut like messages, so "pull-ups" and "w/" may be
 written as people write them. German and Spanish books also hold what the English ones say of the trade.
 """
 
@@ -38,10 +38,6 @@ class Hit(NamedTuple):
 class _Node:
     next: dict[str, _Node]
     hits: list[tuple[str, str]]
-
-
-def _key(token: Token) -> str:
-    return "#" if token.kind == "num" and not token.spelled else token.word
 
 
 class Book:
@@ -84,13 +80,6 @@ class Book:
         token = tokens[at]
         after = node.next.get(token.word)
         if after is not None:
-            self._walk(after, tokens, start, at + 1, found)
-        if token.value is not None and token.kind == "num":
-            after = node.next.get("#")
-            if after is not None:
-                self._walk(after, tokens, start, at + 1, found)
-        after = node.next.get("*")
-        if after is not None and token.kind != "nl":
             self._walk(after, tokens, start, at + 1, found)
 
     def find(self, tokens: Sequence[Token]) -> list[Hit]:

@@ -1,18 +1,458 @@
-"""Messages that lean on the day's plan."""
+"""Messages that lean on the day's plan: "done", "all but the archers", "same but 2 on the last", "5, 5, 4".
+
+The plan's sets are the ground; each clause of the message then keeps, leaves out or changes those it speaks of.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field, replace
+from typing import TYPE_CHECKING
+
 from bot.reading.facts import Fact
-from bot.reading.message import Message
+from bot.reading.fold import Folded, Row
+from bot.reading.message import Claim, Message
+from bot.reading.movements import Mention, combine
+from bot.reading.reading import Ask
+
+if TYPE_CHECKING:
+    from bot.reading.assemble import Work
+
+STRONG = frozenset("done planned same skipped except swap extra_set stopped last_time".split())
+GLOBAL = frozenset("done planned same rest fine".split())
+PARTS = {"part_warm_up": "warm_up", "part_main": "main", "part_accessory": "accessory", "part_skill": "skill"}
+VALUES = frozenset("rows bare loads load at count effort effort_range efforts instead delta fail assist".split())
+
+
+@dataclass
+class Clause:
+    """A piece of the message between two separators."""
+
+    facts: list[Fact]
+    targets: list[int] = field(default_factory=list)  # rows of the plan it speaks of; empty: none named
+    names: set[str] = field(default_factory=set)  # plan words in it
+    outside: list[Fact] = field(default_factory=list)  # movements named that the plan has not
+    sentence: int = 0
+
+
+def ground(message: Message) -> list[Row]:
+    """The plan's sets as rows. The planned effort is a ceiling: it is no report."""
+    rows = []
+    for at, one in enumerate(message.context.today or ()):
+        rows.append(
+            Row(
+                one.reps,
+                one.hold_s,
+                one.load_kg,
+                one.assist_kg,
+                None,
+                one.side,
+                one.rom,
+                one.eccentric,
+                tuple(one.pauses),
+                movement=one.movement,
+                part=one.part,
+                group=at,
+            )
+        )
+    return rows
+
+
+def plan_names(fact: Fact) -> set[str]:
+    """The plan words of a fact."""
+    if fact.kind != "plan":
+        return set()
+    return set(fact.note.get("names", [fact.value]))
 
 
 def leans(message: Message, facts: list[Fact]) -> bool:
-    return False
+    """Whether the message is told against the plan, and there is one."""
+    if not message.context.today:
+        return False
+    names = set().union(*(plan_names(fact) for fact in facts)) if facts else set()
+    moves = [fact for fact in facts if fact.kind == "move" and fact.value.movement != "!"]
+    if names & STRONG or any(fact.kind in ("instead", "delta") for fact in facts):
+        return True
+    if any(fact.kind == "count" and (fact.note.get("of_plan") or fact.note.get("only")) for fact in facts):
+        return True
+    if moves:
+        known = {row.movement for row in ground(message)}
+        worked = any(fact.kind in ("rows", "bare", "loads") for fact in facts)
+        named = any(set(members(fact.value)) & known for fact in moves)
+        if not worked and named and names & {"only", "fine", "rest"}:
+            return True
+        return bool(names & {"only"} and named and any(fact.kind == "scope" for fact in facts) and not worked)
+    if names & {"only"} and any(fact.kind == "count" for fact in facts):
+        return True
+    return bool(names & set(PARTS) and names & {"fine", "only"})
 
 
-def read_plan(message: Message, facts: list[Fact], work: object, fold: object, claims: object) -> None:
-    return
+def members(mention: Mention) -> tuple[str, ...]:
+    """The movements that a mention may mean."""
+    if mention.movement.startswith("?"):
+        return combine().families.get(mention.movement[1:], ())
+    return (mention.movement,)
 
 
-def read_bare(message: Message, facts: list[Fact], work: object, fold: object) -> None:
-    return
+def main_rows(rows: Sequence[Row]) -> list[int]:
+    """The sets that a message means which names no movement: the main lift's, else the first that is no warm-up."""
+    for parts in (("main",), ("skill",), ("accessory",), ("warm_up",)):
+        inside = [i for i, row in enumerate(rows) if row.part in parts]
+        if inside:
+            first = rows[inside[0]].movement
+            return [i for i in inside if rows[i].movement == first]
+    return list(range(len(rows)))
+
+
+def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
+    """Cut at every separator; a clause without a movement keeps the one before it in mind."""
+    clauses: list[Clause] = []
+    current: list[Fact] = []
+    sentence = 0
+
+    def close() -> None:
+        if current:
+            clauses.append(Clause(list(current), sentence=sentence))
+            current.clear()
+
+    for fact in facts:
+        if fact.kind == "sep" and fact.note.get("mark") not in ("(", ")"):
+            close()
+            sentence += fact.value == 3
+            continue
+        if fact.kind == "plan" and plan_names(fact) & {"except", "skipped"} and any(f.kind in ("move", "plan") for f in current):
+            close()
+        current.append(fact)
+    close()
+    for clause in clauses:
+        for fact in clause.facts:
+            clause.names |= plan_names(fact)
+            if fact.kind == "move":
+                wanted = set(members(fact.value))
+                hits = [i for i, row in enumerate(rows) if row.movement in wanted]
+                if hits:
+                    clause.targets += [i for i in hits if i not in clause.targets]
+                elif fact.value.movement != "!":
+                    clause.outside.append(fact)
+        for name, part in PARTS.items():
+            if name in clause.names:
+                clause.targets += [i for i, row in enumerate(rows) if row.part == part and i not in clause.targets]
+        if "holds" in clause.names and not clause.targets:
+            clause.targets = [i for i, row in enumerate(rows) if row.hold_s is not None]
+    return clauses
+
+
+FoldBlock = Callable[..., Folded]
+
+
+def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, claims: Sequence[Claim]) -> None:
+    """Fill `work` from the plan and what the message says against it."""
+    rows = ground(message)
+    clauses = clauses_of(rows, facts)
+    keep: dict[int, bool] = {}
+    told: dict[int, list[Row]] = {}  # rows restated, by the first row they stand for
+    everything = False
+    rest = False
+    extra: list[Row] = []
+    asks: list[Ask] = []
+    sticky: list[int] = []
+    several = len({row.movement for row in rows if row.part != "warm_up"}) > 1
+    stop_after: int | None = None
+
+    if any("last_time" in clause.names for clause in clauses):
+        fact = next(f for clause in clauses for f in clause.facts if "last_time" in plan_names(f))
+        work.asks.append(Ask("sets", message.span(fact.start, fact.end)))
+        work.report = True
+        return
+
+    mode = ""
+    for clause in clauses:
+        names = clause.names
+        values = [fact for fact in clause.facts if fact.kind in VALUES]
+        scoped = [fact for fact in clause.facts if fact.kind == "scope" and fact.value not in ("over", "rest")]
+        named = bool(clause.targets)
+        if names & {"skipped", "except"} or mode == "leave" and named and not values and not names & GLOBAL:
+            for fact in clause.facts:
+                if "except" in plan_names(fact):
+                    everything = True
+            if names & GLOBAL - {"rest"} and "except" not in names and not named:
+                everything = True
+            targets = clause.targets
+            if scoped and (targets or "except" in names):
+                targets = pick(rows, targets or main_rows(rows), scoped[-1].value)
+            if targets and not (names & {"planned"} and not names & {"except", "skipped"}):
+                for at in targets:
+                    keep[at] = False
+                mode = "leave"
+                if not ("rest" in names and not named):
+                    if values and not scoped and "except" not in names:
+                        pass
+                    continue
+        mode = "" if not named else mode if mode == "leave" and not values else ""
+        if "rest" in names and names & {"planned", "done", "fine", "same"} or "rest" in names and not named and not names & {"only"} and not late_rest(message, clause):
+            rest = True
+        elif names & (GLOBAL - {"rest"}) or "extra_set" in names:
+            if named:
+                for at in clause.targets:
+                    keep.setdefault(at, True)
+            elif not any(f.kind == "side" for f in clause.facts) or True:
+                if names & {"done", "planned", "same"} or "fine" in names and (values or len(clauses) > 1) or "extra_set" in names:
+                    everything = True
+        if "swap" in names and clause.outside:
+            new = clause.outside[0].value.movement
+            for at in main_rows(rows):
+                rows[at].movement = new
+                keep[at] = True
+            continue
+        if "extra_set" in names:
+            targets = clause.targets or main_rows(rows)
+            extra.append(replace(rows[targets[-1]], group=rows[targets[-1]].group))
+            told.setdefault(targets[-1], [])
+            continue
+        if clause.outside and any(f.kind in ("rows", "bare") for f in clause.facts):
+            move = clause.outside[0]
+            folded = fold(message, move.value.movement, clause.facts, move)
+            asks += folded.asks
+            for row in folded.rows:
+                row.movement = move.value.movement
+            extra += folded.rows
+            continue
+        if not values:
+            if named:
+                sticky = clause.targets
+                if names & {"only"}:
+                    for at in clause.targets:
+                        keep.setdefault(at, True)
+                elif not names & {"skipped"} and not everything and not names and len(clauses) > 1:
+                    for at in clause.targets:
+                        keep.setdefault(at, True)
+            continue
+        efforts_only = all(fact.kind in ("effort", "effort_range") for fact in values)
+        targets = clause.targets or sticky
+        whole = any(fact.value == "all" for fact in scoped) or "all_lifts" in names or "every" in names
+        if efforts_only and not scoped and not named and several:
+            for fact in values:
+                if fact.kind == "effort":
+                    work.session_rpe = fact.value
+            continue
+        if named:
+            sticky = clause.targets
+        if not targets:
+            deltas = [f for f in values if f.kind in ("delta", "instead")]
+            if deltas and (whole or deltas[0].kind == "instead"):
+                targets = [i for i, row in enumerate(rows) if row.part != "warm_up" or not several]
+            elif whole and efforts_only:
+                targets = [i for i, row in enumerate(rows) if row.part != "warm_up"]
+            else:
+                counted = next((f for f in values if f.kind == "count" and f.note.get("of_plan")), None)
+                targets = counted_rows(rows, counted.note["of_plan"]) if counted else []
+                picked = the_rows(rows, values)
+                targets = picked or targets or main_rows(rows)
+        if any(f.kind == "count" for f in values) and not scoped and not named:
+            stop_after = max(targets) if "stopped" in names or any(f.note.get("only") for f in values) or "only" in names else stop_after
+            for at in targets:
+                keep.setdefault(at, True)
+            if not everything and not rest:
+                for at, row in enumerate(rows):
+                    if at < min(targets) and row.part == "warm_up":
+                        keep.setdefault(at, True)
+        elif any(f.kind in ("delta", "instead", "fail") for f in values) and not named and not sticky:
+            everything = everything or not any(keep.values())
+        for at in targets:
+            keep.setdefault(at, True)
+        changed = apply(message, rows, targets, clause, fold, asks)
+        if changed is not None:
+            told[targets[0]] = changed
+            for at in targets[1:]:
+                told[at] = []
+        else:
+            pass
+    if any(fact.kind == "plan" and plan_names(fact) & {"done", "planned", "same"} for fact in facts):
+        pass
+    include_rest = everything or rest
+    if not include_rest and not any(keep.values()) and not told and not extra:
+        if any(value is False for value in keep.values()):
+            fact = next(f for c in clauses for f in c.facts if plan_names(f) & {"skipped", "except"})
+            work.asks.append(Ask("sets", message.span(fact.start, fact.end)))
+            work.report = True
+        return
+    out: list[Row] = []
+    for at, row in enumerate(rows):
+        chosen = keep.get(at, include_rest)
+        if stop_after is not None and at > stop_after and not rest and at not in told and keep.get(at) is None:
+            chosen = False
+        if not chosen:
+            continue
+        if at in told:
+            out += told[at]
+            if any(one.group == row.group for one in extra):
+                out += [row, *[one for one in extra if one.group == row.group]]
+        else:
+            out.append(row)
+    out += [one for one in extra if one not in out]
+    finish(message, out, asks, work)
+
+
+def late_rest(message: Message, clause: Clause) -> bool:
+    """ "rest tomorrow", "no time for the rest": the rest was not done."""
+    words = {token.word for fact in clause.facts for token in message.tokens[fact.start : fact.end]}
+    late = set(message.book("grammar").words) and {"tomorrow", "time", "no", "skipped", "later", "morgen", "zeit", "manana", "tiempo"}
+    return bool(words & late)
+
+
+def pick(rows: Sequence[Row], targets: list[int], scope: object) -> list[int]:
+    """The rows among `targets` that a scope means."""
+    if scope == "last":
+        if len(targets) > 1 and {rows[targets[-1]].side, rows[targets[-2]].side} == {"left", "right"}:
+            return targets[-2:]
+        return targets[-1:]
+    if scope == "first":
+        return targets[:1]
+    if isinstance(scope, tuple):
+        return targets[: scope[1]] if scope[0] == "first" else targets[-scope[1] :]
+    if isinstance(scope, int):
+        return targets[scope - 1 : scope]
+    return targets
+
+
+def counted_rows(rows: Sequence[Row], n: int) -> list[int]:
+    """The sets of the movement that has n of them in the plan."""
+    names = dict.fromkeys(row.movement for row in rows)
+    for name in names:
+        own = [i for i, row in enumerate(rows) if row.movement == name]
+        if len(own) == n or len(own) == 2 * n:
+            return own
+    return []
+
+
+def the_rows(rows: Sequence[Row], values: list[Fact]) -> list[int]:
+    """ "the 3s": the sets of three."""
+    for fact in values:
+        if fact.kind == "rows" and fact.note.get("the"):
+            reps = fact.value[0].reps
+            return [i for i, row in enumerate(rows) if row.reps == reps and row.part != "warm_up"]
+    return []
+
+
+def apply(
+    message: Message, rows: list[Row], targets: list[int], clause: Clause, fold: FoldBlock, asks: list[Ask]
+) -> list[Row] | None:
+    """The target rows as the clause changes them."""
+    base = [rows[at] for at in targets]
+    facts = clause.facts
+    scoped = [f for f in facts if f.kind == "scope"]
+    movement = base[0].movement if base else None
+    stated = [f for f in facts if f.kind == "rows" and not f.note.get("the")]
+    bare = [f for f in facts if f.kind == "bare"]
+    move = next((f for f in facts if f.kind == "move"), None)
+    if stated and not [f for f in scoped if f.value != "all"]:
+        if len(stated) == 1 and len(stated[0].value) == 1 and stated[0].note.get("one") and clause.names & {"every"}:
+            for row in base:
+                row.reps = stated[0].value[0].reps
+            return base
+        folded = fold(message, movement, facts, move)
+        asks += folded.asks
+        return fit(folded.rows, base, stated)
+    if any(f.kind == "fail" for f in facts) and any(f.value == 0 for f in bare):
+        pass
+    order = {"scope": 0, "side": 1}
+    facts = sorted(facts, key=lambda fact: order.get(fact.kind, 2))
+    facts = [f for f in facts if not (f.kind == "rows" and f.note.get("the"))]
+    by_side = next((f.value for f in facts if f.kind == "side" and f.value in ("left", "right")), None)
+    if by_side is not None and not scoped:
+        if bare or any(f.kind == "instead" for f in facts):
+            own = [row for row in base if row.side == by_side]
+            rest = [f for f in facts if f.kind != "side"]
+            if bare:
+                for row in own:
+                    row.reps = int(bare[-1].value) if row.reps is not None else row.reps
+                return base
+            folded = fold(message, movement, rest, None, None, own)
+            for old, new in zip(own, folded.rows, strict=False):
+                old.reps, old.load_kg, old.hold_s = new.reps, new.load_kg, new.hold_s
+            return base
+    folded = fold(message, movement, facts, None, None, base)
+    asks += folded.asks
+    return folded.rows
+
+
+def fit(new: list[Row], base: list[Row], stated: list[Fact]) -> list[Row]:
+    """Restated sets with what the plan implies: its load, side, range; "5x3" as reps by sets where the plan has that."""
+    if not base or not new:
+        return new
+    model = base[0]
+    pairs = {row.side for row in base} == {"left", "right"}
+    fact = stated[0]
+    sided = any(row.side for row in new)
+    planned_n = len(base) // 2 if pairs else len(base)
+    if fact.note.get("plain") and len({row.reps for row in new}) == 1 and not sided:
+        n, reps = len(new), new[0].reps
+        if reps is not None and model.reps == n and planned_n == reps and n != reps:
+            new = [replace(new[0], reps=n) for _ in range(reps)]
+    out: list[Row] = []
+    for at, row in enumerate(new):
+        twin = base[min(at * (2 if pairs and not sided else 1), len(base) - 1)]
+        fill(row, twin)
+        if pairs and not sided:
+            out += [replace(row, side="left"), replace(row, side="right")]
+        else:
+            out.append(row)
+    return out
+
+
+def fill(row: Row, twin: Row) -> None:
+    """What the words leave out is the plan's."""
+    row.movement = twin.movement
+    row.part = twin.part
+    if row.load_kg is None and not row.load_open:
+        row.load_kg = twin.load_kg
+    elif row.load_kg is None and twin.load_kg is not None:
+        row.load_kg, row.load_open = twin.load_kg, False
+    if row.assist_kg is None:
+        row.assist_kg = twin.assist_kg
+    if row.rom == "full":
+        row.rom = twin.rom
+    row.eccentric = row.eccentric or twin.eccentric
+    row.pauses = row.pauses or twin.pauses
+    if twin.hold_s is not None and row.hold_s is None and row.reps is not None:
+        row.hold_s, row.reps = float(row.reps), None
+    if twin.hold_s is None and twin.reps is not None and row.hold_s is not None and row.reps is None:
+        pass
+
+
+def read_bare(message: Message, facts: list[Fact], work: Work, fold: FoldBlock) -> None:
+    """Numbers without a movement, on a day with a plan: they are the plan's."""
+    stated = [f for f in facts if f.kind == "rows" and not (f.note.get("one") and not f.note.get("reps"))]
+    loads = [f for f in facts if f.kind in ("load", "at", "loads")]
+    if not stated and not (loads and any(f.kind in ("count", "bare") for f in facts)):
+        return
+    if stated and all(len(f.value) == 1 and not f.note.get("the") for f in stated) and not loads:
+        return
+    rows = ground(message)
+    targets = the_rows(rows, facts) or best_rows(rows, stated)
+    clause = Clause(list(facts), targets)
+    asks: list[Ask] = []
+    changed = apply(message, rows, targets, clause, fold, asks)
+    if changed:
+        finish(message, changed, asks, work)
+
+
+def best_rows(rows: list[Row], stated: list[Fact]) -> list[int]:
+    """The planned sets that restated ones fit best: a hold for seconds, else the main lift."""
+    holds = any(entry.hold_s is not None for fact in stated for entry in fact.value)
+    if holds:
+        own = [i for i, row in enumerate(rows) if row.hold_s is not None]
+        if own:
+            first = rows[own[0]].movement
+            return [i for i in own if rows[i].movement == first]
+    return main_rows(rows)
+
+
+def finish(message: Message, rows: list[Row], asks: list[Ask], work: Work) -> None:
+    """Rows of the plan to sets."""
+    from bot.reading.assemble import to_set
+
+    for row in rows:
+        work.sets.append(to_set(message, row.movement, row, asks, None))
+    work.asks.extend(asks)
+    work.report = True

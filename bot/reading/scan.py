@@ -313,6 +313,8 @@ def _words(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("flag", item.start, item.end, "pause_" + (item.name("pause") or ""))], i + 1
     if item.has("sep", "then"):
         return [Fact("sep", item.start, item.end, 2)], i + 1
+    if item.has("sep", "but"):
+        return [Fact("sep", item.start, item.end, 1, {"mark": "but"})], i + 1
     if item.has("sep", "and"):
         return [Fact("sep", item.start, item.end, 1, {"mark": "and"})], i + 1
     if item.has("unreal", "mend", "swap"):
