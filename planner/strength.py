@@ -79,16 +79,17 @@ def _followed(measurements: list[Measurement], model: Model) -> Followed | None:
 def best_sets(record: Record, movement_id: str, side: Side | None, on: date, rules: Rules) -> tuple[BestSet, ...]:
     """Sets of a movement and side in the days before `on` (`strength.best_set_days`), for the cap on a rise.
 
-    The added load counts with the bodyweight of day `on`: a rise is a rise of what hangs on the belt, and a heavier
-    athlete must not be given more for it.
+    The added load counts with the bodyweight of then or of day `on`, whichever is less: who got lighter has lifted less
+    for the plates of today, and who got heavier is given no more for it.
     """
     since = on - timedelta(days=rules.whole("strength.best_set_days"))
-    body_kg = BodyweightHistory(record).on(on) * movement(movement_id).bodyweight_share
+    bodyweight, share = BodyweightHistory(record), movement(movement_id).bodyweight_share
+    today_kg = bodyweight.on(on)
     return tuple(
         best
         for session in record.sessions
         if since <= session.on < on
-        for best in _done(session, movement_id, side, body_kg)
+        for best in _done(session, movement_id, side, share * min(today_kg, bodyweight.on(session.on)))
     )
 
 

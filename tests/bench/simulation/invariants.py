@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import dataclass, field
@@ -24,7 +25,7 @@ class Watch:
     bodyweight_kg: float
     step_kg: float
     weaker: str
-    lifts: list[tuple[date, str, float, int]] = field(default_factory=list)  # day, movement, system load, reps
+    lifts: list[tuple[date, str, float, int]] = field(default_factory=list)  # day, movement, added load, reps
     week_one: dict[tuple[int, str], float] = field(default_factory=dict)  # block, movement: the heaviest of week 1
     exposures: dict[tuple[date, str], int] = field(default_factory=lambda: defaultdict(int))  # week, side
     deload_weeks: set[date] = field(default_factory=set)
@@ -79,22 +80,26 @@ class Watch:
         heaviest = max(pulls, key=self.system)
         load, movement, reps = self.system(heaviest), heaviest["movement"], heaviest["reps"]
         late = [
-            kg for on, name, kg, of in self.lifts if name == movement and of >= (reps or 1) and day - on <= 4 * WEEK
+            self.bodyweight_kg + kg
+            for on, name, kg, of in self.lifts
+            if name == movement and of >= (reps or 1) and day - on <= 4 * WEEK
         ]
         if late and load > max(late) * 1.05 + SLACK:
             yield f"{load:.1f} kg is over 5 % above the best of four weeks, {max(late):.1f} kg"
         key = (plan["block"], movement)
         if plan["kind"] == "training" and plan["week"] == 1:
-            self.week_one[key] = max(self.week_one.get(key, 0.0), load)
+            self.week_one[key] = max(self.week_one.get(key, -math.inf), load - self.bodyweight_kg)
         if plan["kind"] == "deload":
-            if key in self.week_one and load > max(self.week_one[key] * 0.95, self.bodyweight_kg) + SLACK:
-                yield f"deload at {load:.1f} kg, week 1 was {self.week_one[key]:.1f} kg"
-            before = [kg for on, name, kg, _ in self.lifts if name == movement and day - on <= 2 * WEEK]
+            first = self.bodyweight_kg + self.week_one.get(key, math.inf)
+            if load > max(first * 0.95, self.bodyweight_kg) + SLACK:
+                yield f"deload at {load:.1f} kg, week 1 was {first:.1f} kg"
+            added = [kg for on, name, kg, _ in self.lifts if name == movement and day - on <= 2 * WEEK]
+            before = [self.bodyweight_kg + kg for kg in added]
             if before and load > max(min(before), self.bodyweight_kg) + SLACK:
                 yield f"deload at {load:.1f} kg above a load of the 14 days before, {min(before):.1f} kg"
         told = self.overshoot.get((movement, reps or 0))
         if told and plan["kind"] == "training":
-            done, over = told
+            done, over = self.bodyweight_kg + told[0], told[1]
             if over >= 2 and load > max(done * 0.95, self.bodyweight_kg) + SLACK:
                 yield f"{over:g} points over the ceiling at {done:.1f} kg, then {load:.1f} kg"
             elif 1 <= over < 2 and load > done + SLACK:
@@ -127,7 +132,7 @@ class Watch:
                 self.free_rep = self.free_rep or (one["movement"].startswith("one_arm_pull") and reps > 0)
             if one["part"] == "main" and one["movement"] in PULLS and reps:
                 self.last_main = day
-                self.lifts.append((day, one["movement"], self.system(one), reps))
+                self.lifts.append((day, one["movement"], one["load_kg"] - one["assist_kg"], reps))
                 if one["rpe"] is not None and asked["rpe"] is not None and asked["reps"]:
                     over = one["rpe"] - asked["rpe"]
-                    self.overshoot[one["movement"], asked["reps"]] = (self.system(one), over)
+                    self.overshoot[one["movement"], asked["reps"]] = (one["load_kg"] - one["assist_kg"], over)

@@ -12,7 +12,7 @@ from typing import Any
 from tests.bench.simulation.hidden import PROOF, RUNG_LOAD, Hidden
 from tests.bench.simulation.invariants import Watch
 from tests.bench.simulation.protocol import PlannerProcess
-from tests.bench.simulation.voice import report
+from tests.bench.simulation.voice import name_of, report
 
 START = date(2027, 1, 4)
 HANDLE = "ada"
@@ -74,7 +74,7 @@ tests = [
 ]
 """
     watch = Watch(body.bodyweight_kg, step_kg, body.weaker)
-    watch.lifts.append((START - timedelta(days=2), "pull_up", body.bodyweight_kg + load_kg, reps))
+    watch.lifts.append((START - timedelta(days=2), "pull_up", load_kg, reps))
     return text, unit, watch
 
 
@@ -112,6 +112,7 @@ class Life:
     ) -> None:
         self.planner, self.body, self.rng, self.season, self.unit = planner, body, rng, season, unit
         self.watch = watch
+        self.first_kg = body.bodyweight_kg
         self.style = rng.choice(["plain", "plain", "reserve", "slashes", "brief"])
         self.away_until: date | None = None
         self.quiet_days = 0
@@ -129,6 +130,8 @@ class Life:
             self.tell(day, time(7, 35))
             if trained_yesterday:
                 self.tell(day, time(7, 50), self.pain_words("this morning"))
+            if day.weekday() == 6 and self.style != "brief":
+                self.weigh(day)
             trained_yesterday = self.train(day)
             self.season.days += 1
             self.season.pain_days += self.body.pain >= 3
@@ -148,8 +151,16 @@ class Life:
         done = [self.perform(s, plan["sets"]) for s in plan["sets"]]
         self.watch.done(day, plan, done)
         self.tell(day, time(18, 30), report(done, self.unit, self.rng, self.style))
+        if plan["kind"] == "test":
+            self.send_clips(day, done)
         self.tell(day, time(19, 0), self.pain_words("after"))
         return True
+
+    def send_clips(self, day: date, done: list[dict[str, Any]]) -> None:
+        """One video a side of what was tested one arm at a time."""
+        tested = {(one["movement"], one["side"]): one for one in done if one["side"] and one["reps"]}
+        for n, one in enumerate(tested.values()):
+            self.tell(day, time(18, 40), f"{name_of(one)}, {one['side']}", video=f"clip-{day}-{n}")
 
     def perform(self, planned: dict[str, Any], whole: list[dict[str, Any]]) -> dict[str, Any]:
         """Do one set as the body allows; say what was felt."""
@@ -208,6 +219,16 @@ class Life:
         span = [f"{d.day} {months[d.month - 1]}" for d in (first, self.away_until)]
         self.tell(day, time(20, 0), f"I'm away from {span[0]} to {span[1]}, no training")
 
+    def weigh(self, day: date) -> None:
+        """Once a week; the body drifts a little around where it began."""
+        body = self.body
+        body.bodyweight_kg = round(
+            body.bodyweight_kg + self.rng.gauss(0, 0.25) + 0.1 * (self.first_kg - body.bodyweight_kg), 1
+        )
+        self.watch.bodyweight_kg = body.bodyweight_kg
+        shown = body.bodyweight_kg / (KG_PER_LB if self.unit == "lb" else 1.0)
+        self.tell(day, time(8, 30), f"bodyweight {shown:.1f} {self.unit}")
+
     def ask_the_coach(self, day: date) -> None:
         """The coach starts again what a stop ended, once a week has been quiet."""
         self.quiet_days = self.quiet_days + 1 if self.body.pain <= 2 else 0
@@ -219,11 +240,15 @@ class Life:
         self.watch.stopped = self.watch.stopped or self.body.pain > 5
         return f"right elbow {self.body.pain}/10 {when}" if self.body.pain else "no pain"
 
-    def tell(self, day: date, at: time, words: str | None = None, sender: str = HANDLE) -> None:
+    def tell(
+        self, day: date, at: time, words: str | None = None, *, sender: str = HANDLE, video: str | None = None
+    ) -> None:
         moment = datetime.combine(day, at, UTC).isoformat()
         line: dict[str, Any] = {"at": moment}
         if words is not None:
             line |= {"from": sender, "text": words}
+        if video is not None:
+            line["video"] = video
         if self.tell_hidden:
             b = self.body
             line["hidden"] = {
