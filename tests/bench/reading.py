@@ -13,6 +13,7 @@ import json
 import subprocess
 import sys
 import time
+from collections import Counter
 from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
@@ -53,25 +54,37 @@ def show(line: dict[str, Any], verdict: Verdict) -> None:
     for fault in verdict.faults[:4]:
         print("  contract:", fault)
     for name in verdict.wrong:
-        told, read = (json.dumps(short(r[name]), ensure_ascii=False) for r in (verdict.gold, verdict.read))
-        print(f"  {name}: gold {told}\n  {'':{len(name)}}  read {read}")
+        gold, read = verdict.gold[name], verdict.read[name]
+        if name != "sets":
+            gold, read = (json.dumps(v, ensure_ascii=False) for v in (gold, read))
+            print(f"  {name}: gold {gold}, read {read}")
+            continue
+        told, found = Counter(map(set_in_words, gold)), Counter(map(set_in_words, read))
+        for sign, left in (("-", told - found), ("+", found - told)):
+            for words, times in left.items():
+                print(f"  sets {sign} {words}" + (f"  ({times} times)" if times > 1 else ""))
 
 
-def short(value: Any) -> Any:
-    """Sets without what is plain in them, so that a difference shows."""
-    if isinstance(value, list):
-        return [short(v) for v in value]
-    if isinstance(value, dict) and "hold_s" in value:
-        plain = ({"load_kg": 0, "assist_kg": 0, "rom": "full"}, {"side", "rpe", "hold_s", "on", "day"})
-        return {
-            k: v
-            for k, v in value.items()
-            if not (v in (False, []) and v != 0)
-            and v != plain[0].get(k, "")
-            and not (v is None and k in plain[1])
-            and k != "day"
-        }
-    return value
+def set_in_words(s: dict[str, Any]) -> str:
+    """A set in one line, without what is plain in it: `-` before a line is gold's, `+` is the reader's."""
+    work = f"x{s['reps']}" if s["hold_s"] is None else f"{s['hold_s']:g}s"
+    marks = {
+        "+" + figure(s["load_kg"]): s["load_kg"] != 0,
+        "-" + figure(s["assist_kg"]): s["assist_kg"] != 0,
+        "@" + figure(s["rpe"]): s["rpe"] is not None,
+        str(s["rom"]): s["rom"] != "full",
+        "lowering": s["eccentric"],
+        "pause " + "/".join(sorted(s["pauses"])): s["pauses"],
+        "missed": s["failed"],
+        "linked": s["linked"],
+        f"on {s['on']}": s["on"],
+    }
+    side = [s["side"]] if s["side"] else []
+    return " ".join([str(s["movement"]), *side, work, *(m for m, on in marks.items() if on)])
+
+
+def figure(value: float | None) -> str:
+    return "?" if value is None else f"{value:g}"
 
 
 def main() -> None:

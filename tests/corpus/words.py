@@ -105,7 +105,7 @@ ENGLISH = Words(
         "for_coach": ("please tell the coach I said hi", "tell coach the video comes later"),
     },
     days={0: ("today",), 1: ("yesterday",), 2: ("day before yesterday", "two days ago")},
-    openings=("hey coach", "ok so", "hi!", "finally", "phew"),
+    openings=("hey coach", "ok so", "hi", "finally", "phew"),
     closings=("felt good", "tough one", "happy with that", "cheers", "time for food", "see you"),
     numbers=tuple(
         "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "
