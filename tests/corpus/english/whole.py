@@ -124,6 +124,7 @@ say(
 say(
     "negatives: chin-ups 3x3 5 sec each, then dead hang till grip gave out 52s",
     "chin_up 3x3 ecc; dead_hang 52s",
+    sets_or=("chin_up 3x3 ecc; dead_hang 52s @10",),
     maybe_unread=("5 sec each",),
 )
 say("tuck planche 5x8s, band? no. straight. rpe 8 on the last", "tuck_planche 4x8s; tuck_planche 8s @8")
