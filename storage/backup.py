@@ -6,6 +6,7 @@ import os
 import shutil
 import sqlite3
 import subprocess
+from contextlib import closing
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -82,7 +83,7 @@ def copy_file(source: Path, target: Path) -> Path:
     part = target.with_name(target.name + ".part")
     part.unlink(missing_ok=True)
     try:
-        with _closing(source) as old, _closing(part) as new:
+        with closing(_open(source)) as old, closing(_open(part)) as new:
             # All at once: a copy in steps starts over at every write.
             old.backup(new, pages=-1)
             # A copy in one file, readable from any place.
@@ -135,17 +136,8 @@ def free_name(directory: Path, stem: str, suffix: str = ".sqlite3") -> Path:
     return path
 
 
-class _closing:
-    """A raw SQLite connection that is closed at the end; a `with` of the connection itself only commits."""
-
-    def __init__(self, path: Path) -> None:
-        self._connection = sqlite3.connect(path, timeout=15)
-
-    def __enter__(self) -> sqlite3.Connection:
-        return self._connection
-
-    def __exit__(self, *_: object) -> None:
-        self._connection.close()
+def _open(path: Path) -> sqlite3.Connection:
+    return sqlite3.connect(path, timeout=15)
 
 
 def _to_disk(path: Path) -> None:

@@ -54,13 +54,13 @@ def loose_all(model: type[R], found: Sequence[sa.Row[Any]]) -> list[R]:
     return [model(**row._mapping) for row in found]
 
 
-def insert_row(tx: Session, row: SQLModel) -> int:
+def insert_row(tx: Session, row: Row) -> int:
     """Insert one row and give its id, which is set on `row` as well."""
     values = row.model_dump(exclude={"id"})
     key = run(tx, sa.insert(table_of(type(row))), values).inserted_primary_key
     assert key is not None
     row_id = int(key[0])
-    row.id = row_id  # type: ignore[attr-defined]
+    row.id = row_id
     return row_id
 
 

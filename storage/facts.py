@@ -122,10 +122,8 @@ def sessions(tx: Session, athlete_id: int) -> tuple[f.Session, ...]:
 
 def mark_clip_seen(tx: Session, clip_id: int) -> None:
     """The coach has looked at it."""
-    row = run(
-        tx, sa.update(clips).where(clips.c.id == clip_id).values(seen_by_coach=True).returning(clips.c.athlete_id)
-    )
-    for (athlete_id,) in row:
+    here = sa.update(clips).where(clips.c.id == clip_id).values(seen_by_coach=True)
+    for (athlete_id,) in run(tx, here.returning(clips.c.athlete_id)).all():
         touch(tx, athlete_id)
 
 

@@ -161,9 +161,8 @@ def with_button(tx: Session, channel: str, address: str, limit: int = 200) -> li
 def next_open_at(tx: Session) -> datetime | None:
     """When the next message may be claimed; None: nothing is owed."""
     at = sa.func.coalesce(outgoing.c.not_before, outgoing.c.due_at)
-    found: datetime | None = run(
-        tx, sa.select(sa.type_coerce(sa.func.min(at), outgoing.c.due_at.type)).where(_open)
-    ).scalar()
+    query = sa.select(sa.func.min(at, type_=outgoing.c.due_at.type)).where(_open)
+    found: datetime | None = run(tx, query).scalar()
     return found
 
 

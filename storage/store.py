@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from contextlib import AbstractContextManager, contextmanager, nullcontext
+from contextlib import AbstractContextManager, closing, contextmanager, nullcontext
 from pathlib import Path
 
 import sqlalchemy as sa
@@ -11,6 +11,7 @@ from sqlmodel import Session
 
 from storage import tables, upgrade
 from storage.database import in_memory, reading_engine, writing_engine
+from storage.errors import StorageError
 from storage.records import RecordCache
 from storage.writing import WriterLock
 
@@ -75,16 +76,23 @@ class Store:
         """Empty the cache of records."""
         self._records.clear()
 
-    @contextmanager
-    def exclusively(self) -> Iterator[sa.Connection]:
-        """A connection outside any transaction, for backup and vacuum, while nobody writes."""
-        engine = self._engine
+    def vacuum(self) -> None:
+        """Rewrite the database without what was deleted, so that no trace of it is left in the files.
+
+        Raises StorageError where a reader kept the log of a SQLite file in use.
+        """
         if self._writer is None:
-            with engine.connect().execution_options(isolation_level="AUTOCOMMIT") as connection:
-                yield connection
-        else:
-            with self._writer.held(), engine.connect() as connection:
-                yield connection
+            with self._engine.connect().execution_options(isolation_level="AUTOCOMMIT") as connection:
+                connection.execute(sa.text("VACUUM FULL"))
+            return
+        with self._writer.held(), closing(self._engine.raw_connection()) as raw:
+            cursor = raw.cursor()
+            cursor.execute("VACUUM")
+            cursor.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+            busy = (cursor.fetchone() or (0,))[0]
+            cursor.close()
+        if busy:
+            raise StorageError("The database was being read, so deleted data may still be in its files. Try again.")
 
     def close(self) -> None:
         self._readers.dispose()

@@ -1,7 +1,7 @@
 """${message}."""
 
+# ruff: noqa: E501
 import sqlalchemy as sa
-import sqlmodel
 from alembic import op
 ${imports if imports else ""}
 revision = ${repr(up_revision)}
