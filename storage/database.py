@@ -41,16 +41,16 @@ def table_of(model: type[SQLModel]) -> sa.Table:
     return SQLModel.metadata.tables[str(model.__tablename__)]
 
 
-def run(tx: Session, statement: sa.Executable, values: Any = None) -> sa.CursorResult[Any]:
+def run(tx: Session, statement: sa.Executable, values: Any = None) -> sa.CursorResult[*tuple[Any, ...]]:
     """Execute a Core statement in the transaction, past the ORM (which costs three times as much a row)."""
     return tx.connection().execute(statement, values)
 
 
-def loose(model: type[R], found: sa.Row[Any] | None) -> R | None:
+def loose(model: type[R], found: sa.Row[*tuple[Any, ...]] | None) -> R | None:
     return None if found is None else model(**found._mapping)
 
 
-def loose_all(model: type[R], found: Sequence[sa.Row[Any]]) -> list[R]:
+def loose_all(model: type[R], found: Sequence[sa.Row[*tuple[Any, ...]]]) -> list[R]:
     return [model(**row._mapping) for row in found]
 
 

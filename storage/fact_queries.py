@@ -16,7 +16,7 @@ from storage.fact_tables import PerformedSet, Report
 
 _reports = table_of(Report)
 _sets = table_of(PerformedSet)
-_IDS = sa.bindparam("ids", expanding=True)
+_IDS: sa.BindParameter[Any] = sa.bindparam("ids", expanding=True)
 
 
 def _standing(form: Form) -> sa.Select[Any]:

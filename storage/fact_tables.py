@@ -156,7 +156,7 @@ class OrderFact(Said, table=True):
     reps: int | None = None
     load_kg: float | None = None
     rule: str | None = None
-    value: Any = Field(default=None, sa_type=Json)
+    value: Any = Field(default=None, sa_type=Json, nullable=True)
 
 
 class PlanSent(Said, table=True):

@@ -67,13 +67,13 @@ def look(tx: Session, now: datetime) -> Health:
     return Health(
         rows={table.name: _count(tx, table) for table in SQLModel.metadata.sorted_tables},
         unhandled=unhandled,
-        oldest_unhandled=first_in and now - first_in,
+        oldest_unhandled=_age(first_in, now),
         set_aside=_count(tx, incoming, incoming.c.set_aside_because.is_not(None)),
         unsent=unsent,
-        oldest_unsent=first_out and now - first_out,
+        oldest_unsent=_age(first_out, now),
         given_up=_count(tx, outgoing, outgoing.c.given_up_because.is_not(None)),
         overdue=overdue,
-        oldest_overdue=first_due and now - first_due,
+        oldest_overdue=_age(first_due, now),
         beats={row.name: now - row.at for row in run(tx, sa.select(heartbeats).order_by(heartbeats.c.name))},
         database=_version(tx),
         revision=_revision(tx),
@@ -89,6 +89,10 @@ def _count(tx: Session, table: sa.Table, where: sa.ColumnElement[bool] | None = 
 def _waiting(tx: Session, at: sa.Column[datetime], where: sa.ColumnElement[bool]) -> tuple[int, datetime | None]:
     row = run(tx, sa.select(sa.func.count(), sa.func.min(at, type_=at.type)).where(where)).one()
     return int(row[0]), row[1]
+
+
+def _age(since: datetime | None, now: datetime) -> timedelta | None:
+    return None if since is None else now - since
 
 
 def _version(tx: Session) -> str:

@@ -176,7 +176,7 @@ def _sender(who: Someone | None, channel: str, address: str) -> str:
     return f"{channel}:{address}" if who is None else f"{who.role}:{who.id}"
 
 
-def _try_lock_sender(tx: Session, row: sa.Row[Any]) -> bool:
+def _try_lock_sender(tx: Session, row: sa.Row[*tuple[Any, ...]]) -> bool:
     if row.athlete_id is not None:
         return persons.try_lock(tx, Who("athlete", row.athlete_id))
     if row.coach_id is not None:

@@ -97,7 +97,7 @@ class Person:
     language: str
 
 
-def owner_columns(who: Someone) -> dict[str, int | None]:
+def owner_columns(who: Someone) -> dict[str, Any]:
     """The two columns by which rows belong to either an athlete or a coach."""
     return {
         "athlete_id": who.id if who.role == "athlete" else None,

@@ -94,7 +94,7 @@ def records(tx: Session, athlete_ids: Sequence[int]) -> dict[int, f.Record]:
     return {athlete_id: known[athlete_id] for athlete_id in athlete_ids if athlete_id in known}
 
 
-_IDS = sa.bindparam("ids", expanding=True)
+_IDS: sa.BindParameter[Any] = sa.bindparam("ids", expanding=True)
 _ATHLETES = (
     sa.select(athletes, coaches.c.stamp.label("coach_stamp"))
     .join(coaches, coaches.c.id == athletes.c.coach_id)
@@ -115,7 +115,7 @@ _KINDS = {  # the field of a Record by kind of fact
 }
 
 
-def _load(tx: Session, rows: dict[int, sa.Row[Any]]) -> dict[int, f.Record]:
+def _load(tx: Session, rows: dict[int, sa.Row[*tuple[Any, ...]]]) -> dict[int, f.Record]:
     ids = list(rows)
     sessions = sessions_of(tx, ids)
     facts = {name: facts_of(tx, kind, ids) for kind, name in _KINDS.items()}
@@ -135,7 +135,7 @@ def _ordered_rules(orders: tuple[f.Order, ...]) -> dict[str, Any]:
     return {order.rule: order.value for order in orders if order.kind == "set_rule" and order.rule is not None}
 
 
-def _athlete(row: sa.Row[Any], rules: dict[str, float | str | bool]) -> f.Athlete:
+def _athlete(row: sa.Row[*tuple[Any, ...]], rules: dict[str, float | str | bool]) -> f.Athlete:
     return f.Athlete(
         handle=row.handle,
         started_on=row.started_on,

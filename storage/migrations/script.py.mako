@@ -1,6 +1,5 @@
 """${message}."""
 
-# ruff: noqa: E501
 import sqlalchemy as sa
 from alembic import op
 ${imports if imports else ""}

@@ -1,6 +1,5 @@
 """The first tables."""
 
-# ruff: noqa: E501
 import sqlalchemy as sa
 from alembic import op
 
@@ -309,7 +308,7 @@ def upgrade() -> None:
         sa.Column("reps", sa.Integer(), nullable=True),
         sa.Column("load_kg", sa.Float(), nullable=True),
         sa.Column("rule", sa.String(), nullable=True),
-        sa.Column("value", sa.JSON(none_as_null=True), nullable=False),
+        sa.Column("value", sa.JSON(none_as_null=True), nullable=True),
         sa.ForeignKeyConstraint(["athlete_id"], ["athlete.id"], name=op.f("fk_order_fact_athlete_id_athlete")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_order_fact")),
     )

@@ -1,0 +1,91 @@
+"""Records: whole, in a fixed number of queries, and never out of date."""
+
+import sqlalchemy as sa
+
+from planner import facts as f
+from storage import facts, records
+from storage.persons import update_athlete
+from storage.records import RecordCache
+from storage.rules import set_coach_rule
+from tests.storage.sample import EVERY_FACT, NOW, TODAY
+
+
+def queries(store, ids):
+    """How many statements reading these records takes, from an empty cache."""
+    store.forget_records()
+    seen = []
+    engine = store._engine
+    listen = lambda *given: seen.append(given[2])  # noqa: E731
+    sa.event.listen(engine, "before_cursor_execute", listen)
+    with store.transaction() as tx:
+        records.records(tx, ids)
+    sa.event.remove(engine, "before_cursor_execute", listen)
+    return [statement for statement in seen if statement.startswith("SELECT")]
+
+
+def add_all(store, athlete_id):
+    with store.transaction() as tx:
+        for fact in EVERY_FACT:
+            facts.add(tx, athlete_id, fact, "athlete", NOW, 1)
+
+
+def test_two_athletes_take_as_many_queries_as_one(store, mira):
+    add_all(store, mira.id)
+    one = queries(store, [mira.id])
+    assert len(queries(store, [mira.id, mira.id + 1])) == len(one) == 14
+
+
+def test_an_unchanged_athlete_is_not_read_again(store, mira):
+    with store.transaction() as tx:
+        first = records.record(tx, mira.id)
+    with store.transaction() as tx:
+        assert records.record(tx, mira.id) is first
+
+
+def test_every_kind_of_fact_renews_the_record(store, mira):
+    for fact in EVERY_FACT:
+        with store.transaction() as tx:
+            before = records.record(tx, mira.id)
+        with store.transaction() as tx:
+            facts.add(tx, mira.id, fact, "athlete", NOW, 1)
+        with store.transaction() as tx:
+            assert records.record(tx, mira.id) != before, fact
+
+
+def test_a_record_read_in_a_transaction_that_was_rolled_back_is_not_kept(store, mira):
+    try:
+        with store.transaction() as tx:
+            facts.add(tx, mira.id, f.Bodyweight(TODAY, 99.0), "athlete", NOW, 1)
+            assert records.record(tx, mira.id).bodyweights
+            raise RuntimeError
+    except RuntimeError:
+        pass
+    with store.transaction() as tx:
+        assert records.record(tx, mira.id).bodyweights == ()
+        facts.add(tx, mira.id, f.Bodyweight(TODAY, 62.0), "athlete", NOW, 1)
+        assert records.record(tx, mira.id).bodyweights[0].kg == 62.0
+
+
+def test_the_nearest_rule_wins(store, mira):
+    with store.transaction() as tx:
+        for rule in ("a", "b", "c"):
+            set_coach_rule(tx, mira.coach_id, rule, 1.0)
+        update_athlete(tx, mira.id, {"rules": {"b": 2.0, "c": 2.0}})
+        facts.add(tx, mira.id, f.Order("set_rule", TODAY, rule="c", value=3.0), "coach", NOW, 1)
+        assert dict(records.record(tx, mira.id).athlete.rules) == {"a": 1.0, "b": 2.0, "c": 3.0}
+        set_coach_rule(tx, mira.coach_id, "a", None)
+        assert dict(records.record(tx, mira.id).athlete.rules) == {"b": 2.0, "c": 3.0}
+
+
+def test_the_cache_lets_go_of_the_longest_unused(memory_mira):
+    memory, mira = memory_mira
+    add_all(memory, mira)
+    with memory.transaction() as tx:
+        record = records.record(tx, mira)
+    cache = RecordCache(limit_sets=20)  # this record has 7 sets
+    for athlete_id in (1, 2):
+        cache.put(athlete_id, (0, 0), record)
+    cache.get(1, (0, 0))
+    cache.put(3, (0, 0), record)
+    assert [cache.get(athlete_id, (0, 0)) is not None for athlete_id in (1, 2, 3)] == [True, False, True]
+    assert cache.get(1, (0, 1)) is None
