@@ -24,7 +24,11 @@ MOST_REPS = 120
 MOST_HOLD_S = 900.0
 ASSISTED = frozenset({"one_arm_counterweight", "band_pull_up"})
 FREE_WEIGHT = frozenset({"squat", "row", "lat_pulldown", "split_squat"})
-FREE_ONE_ARM = frozenset({"one_arm_pull_up", "one_arm_chin_up", "one_arm_hang"})
+# Beside these "@8" is effort: their only load is the body.
+FREE_ONE_ARM = frozenset(
+    "one_arm_pull_up one_arm_chin_up one_arm_hang one_arm_hand_on_biceps one_arm_hand_on_shoulder archer_ring_elbow "
+    "archer_ring_shoulder".split()
+)
 
 
 @dataclass
@@ -53,7 +57,7 @@ def is_hold(movement: str | None) -> bool:
     if movement is None:
         return False
     if movement.startswith("?"):
-        return movement in ("?front_lever", "?lever", "?planche", "?tuck", "?straddle", "?hold")
+        return movement in ("?front_lever", "?lever", "?planche", "?plank", "?tuck", "?straddle", "?hold")
     known = catalogue.catalogue().get(movement) if hasattr(catalogue, "catalogue") else None
     return bool(known and known.hold)
 
@@ -118,6 +122,7 @@ def read_sets(message: Message, facts: list[Fact], work: Work, claims: Sequence[
             continue
         worked += 1
         before = len(work.sets)
+        plan.fill_from_plan(message, mention, folded, own)
         put(message, mention.movement, folded, move, work)
         made = work.sets[before:]
         if folded.early_effort is not None:
@@ -151,16 +156,21 @@ def fold_block(
 ) -> Folded:
     """One movement's facts to rows."""
     block = Block(movement, facts, one_sided(movement), is_hold(movement), base=base, rounds=rounds)
-    block.loadable = movement not in FREE_ONE_ARM
+    family = combine().families.get(movement[1:], ()) if movement and movement.startswith("?") else (movement,)
+    implied = any(one.movement in family for one in message.context.today or ())
+    block.loadable = movement not in FREE_ONE_ARM and not implied
     if move is not None:
         block.move_at = move.start
         for i, fact in enumerate(facts):
             if fact is move and i and facts[i - 1].kind == "bare":
                 facts[i - 1].note["before_move"] = True
-    folder = Folder(block, message.span)
     unit = message.context.unit
-    folder.to_kg = lambda value, said=None: value * KG_PER_LB if (said or unit) == "lb" else value  # type: ignore[method-assign]
-    return folder.fold()
+    return Folder(block, message.span, lambda value, said=None: to_kg(value, said or unit)).fold()
+
+
+def to_kg(value: float, unit: str) -> float:
+    """A load as it was said, in kilograms."""
+    return value * KG_PER_LB if unit == "lb" else value
 
 
 def put(message: Message, movement: str | None, folded: Folded, move: Fact | None, work: Work) -> None:

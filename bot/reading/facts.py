@@ -38,6 +38,7 @@ FactKind = Literal[
     "delta",  # value: (amount, unit, sign)
     "plan",  # value: done, planned, same…
     "move",  # value: Mention
+    "weighted",
     "mend",  # what follows replaces what came before
     "sep",  # value: 1 comma, 2 then, 3 sentence
     "claim",
@@ -277,6 +278,7 @@ class Scanner:
                 nxt.has("times", "x")
                 and self.at(after + 1).kind == "num"
                 or nxt.has("load", "sign", "at")
+                and marks[-1:] == [" "]
                 or nxt.has("sets")
                 or nxt.has("reps")
                 and not self._ends_list(after)
@@ -324,6 +326,13 @@ class Scanner:
             return None
         if len(numbers) == 2 and marks == ["-"]:
             return None  # a range
+        if "/" in marks and set(marks[0::2]) == {"/"} and len(numbers) % 2 == 0 and set(marks[1::2]) <= {",", "&", " "}:
+            pairs: list[Entry] = []
+            for at in range(0, len(numbers), 2):
+                pairs += [Entry(int(numbers[at][0]), side="left"), Entry(int(numbers[at + 1][0]), side="right")]
+            if len(numbers) > 2:
+                span = (numbers[0][2].start, self.at(ends[-1] - 1).end)
+                return [Fact("rows", span[0], span[1], pairs, {"list": True})], ends[-1]
         if len(set(marks)) > 2 or ("+" in marks and set(marks) != {"+"}):
             return None
         if len(numbers) == 2 and marks == ["&"] and numbers[0][1] is None and numbers[1][1] is None:
@@ -374,6 +383,10 @@ class Scanner:
             while self.at(j).text in (":", "=", "~", "was", "of", "a", "an", "about", "around", "is", "@", "at", "maybe"):
                 j += 1
             return self._effort_value(i, j, rir=False)
+        if item.text == "was" and self.at(i + 1).text in ("a", "an") and 5 <= (self.at(i + 2).value or 0) <= 10:
+            after = self.at(i + 3)
+            if not after.has("reps") and not after.has("unit") and not after.has("sets") and after.text != "/":
+                return self._effort_value(i, i + 2, rir=False)
         if item.has("effort", "before_rir") and self.at(i + 1).kind == "num":
             return self._effort_value(i, i + 1, rir=True)
         return None
@@ -477,6 +490,12 @@ class Scanner:
             return None
         value, end = number.value, j + 1
         unit = self.unit_at(end)
+        told = end + 1 if unit in ("kg", "lb") else end
+        if self.at(told).has("plan", "instead") and self.at(told + 1).value is not None:
+            return None  # "with 12.5 instead of 15": told against the plan
+        if unit is None and self.at(told).has("plan", "less", "more") and not self.at(told).has("load", "word"):
+            if self.at(told + 1).kind != "num":
+                return None
         if how and self.at(end).text == "-" and self.at(end + 1).kind == "num" and unit is None:
             high = self.at(end + 1).value or 0
             if how == "sign" and value < high <= 10:
@@ -509,13 +528,29 @@ class Scanner:
             if self.at(end).has("plan", "less", "more") and not self.at(end + 1).kind == "num":
                 sign = -1 if self.at(end).has("plan", "less") else 1
                 return [Fact("delta", item.start, self.at(end).end, (kg, "load", sign))], end + 1
-            if number.comma or True:
+            loads = [kg]
+            while self.at(end).text == "," or self.at(end).has("sep", "and"):
+                j = end + 1
+                more = self.at(j)
+                if more.kind != "num" or more.value is None or self.unit_at(j + 1) not in ("kg", "lb"):
+                    break
+                if self.at(j + 2).has("times", "x"):
+                    break
+                loads.append(self.kg(more.value, self.unit_at(j + 1)))
+                end = j + 2
+            if len(loads) > 1:
+                return [Fact("loads", item.start, self.at(end - 1).end, loads)], end
+            if self.at(end).has("times", "x") and self.at(end + 1).kind == "num":
+                return None
+            if True:
                 return [Fact("load", item.start, stop, kg, note)], end
         if unit is not None:
             return None
         if self.at(end).has("times", "x") or self.at(end).has("sets"):
             return None
         if self.at(end).has("reps"):
+            return None
+        if self.at(end).has("effort", "rir", "after") and self.at(end + 1).kind != "num":
             return None
         if how is None:
             if self.at(end).has("load", "word"):

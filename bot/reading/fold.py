@@ -36,6 +36,7 @@ class Row:
     movement: str | None = None
     part: str | None = None
     load_open: bool = False  # asked: stays None
+    touched: bool = False  # changed by a clause that named it
     group: int = 0
 
 
@@ -66,8 +67,9 @@ class Folded:
 class Folder:
     """Folds one block. `span` gives the words of a token range."""
 
-    def __init__(self, block: Block, span: Any, weighted: bool = False) -> None:
+    def __init__(self, block: Block, span: Any, to_kg: Any) -> None:
         self.block = block
+        self.to_kg = to_kg
         self.span = span
         self.rows: list[Row] = [replace(row) for row in block.base] if block.base is not None else []
         self.based = block.base is not None
@@ -101,6 +103,7 @@ class Folder:
         self.asked_load: Fact | None = None
         self.prev: Fact | None = None
         self.said_sets = False
+        self.word_row: Row | None = None
 
     # ---- helpers
 
@@ -120,6 +123,8 @@ class Folder:
             return rows
         if isinstance(scope, tuple):
             name, n = scope
+            if name == "these":
+                return [rows[at - 1] for at in n if 0 < at <= len(rows)]
             return rows[:n] if name == "first" else rows[-n:]
         if scope == "last":
             return self.tail(rows)
@@ -232,6 +237,20 @@ class Folder:
     def on_rows(self, fact: Fact) -> None:
         entries: list[Entry] = list(fact.value)
         note = fact.note
+        if len(self.rows) == 1 and self.word_row is self.rows[0] and not note.get("word") and not self.based:
+            self.rows.clear()  # "doubles: 5x2"
+        weighted = any(f.kind == "weighted" for f in self.block.facts)
+        if note.get("plain") and weighted and len(entries) <= 5 and (entries[0].reps or 0) >= 20 and not self.loaded():
+            # "1x35" of weighted chins: reps by load
+            note = {**note, "own_load": self.to_kg(float(entries[0].reps or 0))}
+            entries = [Entry(len(entries))]
+            fact = Fact("rows", fact.start, fact.end, entries, note)
+        if self.rows and all(row.reps is None and row.hold_s is None for row in self.rows) and note.get("list"):
+            if len(entries) == len(self.rows):
+                self.asks = [ask for ask in self.asks if ask.about != "reps"]
+                for row, entry in zip(self.rows, entries, strict=True):
+                    row.reps = entry.reps
+                return
         self.said_sets = True
         if note.get("one") and note.get("unit") == "min" and ("emom" in self.schemes or "every" in self.schemes):
             self.minutes.append(entries[0].hold_s or 0)
@@ -273,6 +292,8 @@ class Folder:
             self.replace_last(entries, note)
             return
         self.add(entries, fact)
+        if note.get("word") and len(entries) == 1:
+            self.word_row = self.rows[-1]
         if note.get("mark") == "+" and not self.block.hold:
             self.cluster(entries)
 
@@ -398,7 +419,7 @@ class Folder:
 
     def on_repeat(self, fact: Fact) -> None:
         group = self.last_group()
-        if not group:
+        if not group or self.side in ("left", "right"):
             self.add([Entry(fact.value)], fact)
             return
         self.rows += [replace(row) for _ in range(fact.value - 1) for row in group]
@@ -421,6 +442,15 @@ class Folder:
             if a.strip().isdigit() and b.strip().isdigit():
                 self.add([Entry(int(a)), Entry(int(b))], fact)
                 return
+        moved = self.prev is not None and self.prev.kind == "move"
+        if self.block.movement in ("one_arm_counterweight", "band_pull_up") and moved and self.assist is None:
+            if value != int(value) or self.next_is("sep") and self.next is not None and self.next.note.get("mark") == ":":
+                self.assist = fact.note.get("kg", value)
+                return
+        attempt = self.prev is not None and self.prev.kind == "scheme" and self.prev.value == "attempt"
+        if attempt and value >= 15 and not self.block.hold:
+            self.attempt_load = fact.note.get("kg", value)
+            return
         if self.mend and self.rows and value == int(value):
             self.override(self.rows[-1:], Entry(int(value)))
             self.mend = False
@@ -431,7 +461,7 @@ class Folder:
             return
         if not whole:
             if self.prev is not None and self.prev.kind == "scheme" and self.prev.value in ("got", "attempt") or self.next_is("fail"):
-                self.attempt_load = value
+                self.attempt_load = fact.note.get("kg", value)
                 return
             self.ask("load_kg" if self.rows else "reps", fact)
             if not self.rows:
@@ -489,10 +519,10 @@ class Folder:
     def on_load(self, fact: Fact) -> None:
         value = fact.value
         if fact.note.get("same"):
-            if self.rows and self.rows[-1].load_kg is not None:
-                value = self.rows[-1].load_kg
-            else:
+            known = [row.load_kg for row in self.rows if row.load_kg is not None]
+            if not known:
                 return
+            value = known[-1]
             for row in self.last_group():
                 if row.load_kg is None:
                     row.load_kg = value
@@ -509,7 +539,7 @@ class Folder:
         if self.scope is not None and self.rows:
             if self.scope == "rest":
                 for row in self.rows:
-                    if row.load_kg is None:
+                    if not row.touched:
                         row.load_kg = value
                 self.scope = None
                 return
@@ -517,6 +547,7 @@ class Folder:
             if rows:
                 for row in rows:
                     row.load_kg = value
+                    row.touched = True
                 self.scope = None
                 return
         if self.based:
@@ -730,6 +761,10 @@ class Folder:
     def on_fail(self, fact: Fact) -> None:
         ordinal = fact.value
         if fact.note.get("weak"):
+            if fact.note.get("name") == "yes":
+                if "attempt" in self.schemes:
+                    self.rows.append(Row(1, load_kg=self.load if self.load_said else None, group=self.group + 1))
+                return
             if "attempt" in self.schemes:
                 self.rows.append(Row(0, failed=True, load_kg=self.load if self.load_said else None, group=self.group + 1))
             return
@@ -740,6 +775,8 @@ class Folder:
                     row.failed = True
                     if isinstance(ordinal, int):
                         row.reps = ordinal - 1
+                    elif ordinal == "last" and fact.note.get("rep") and row.reps:
+                        row.reps -= 1
                     elif row.reps is not None and self.based:
                         row.reps = None
                 self.scope = None
@@ -796,8 +833,6 @@ class Folder:
         rows = self.scoped() if self.scope is not None else self.rows
         change(rows or self.rows, new, old, unit, self.to_kg, self)
         self.scope = None
-
-    to_kg = staticmethod(lambda value, unit=None: value)
 
     def on_delta(self, fact: Fact) -> None:
         amount, kind, sign = fact.value

@@ -138,6 +138,11 @@ def languages() -> tuple[str, ...]:
     return (FALLBACK, *(name for name in found if name != FALLBACK))
 
 
+def _everyday(language: str) -> str:
+    words: str = table(language, "common").get("words", "")
+    return words
+
+
 @lru_cache(maxsize=8)
 def _spellings(language: str) -> tuple[frozenset[str], tuple[str, ...]]:
     """Words that are no typing errors, and the words that one may be corrected to."""
@@ -146,7 +151,8 @@ def _spellings(language: str) -> tuple[frozenset[str], tuple[str, ...]]:
     for source in _sources(language):
         for path in (WORDS / source).glob("*.toml"):
             known |= book(source, path.stem, False).words
-        known |= set(fold(" ".join(table(source, "common").get("words", []))).text.split())
+        known |= set(fold(_everyday(source)).text.split())
+        known |= set(fold(" ".join(table(source, "numbers").get("value", {}))).text.split())
         for name in ("movements", "grammar", "numbers"):
             wanted |= book(source, name, False).words
     for word in list(known):
@@ -179,7 +185,8 @@ def spelled(word: str, language: str) -> tuple[str, ...]:
 
 @lru_cache(maxsize=8)
 def _telltales(language: str) -> frozenset[str]:
-    words = set(fold(" ".join(table(language, "common").get("words", []))).text.split())
+    words = set(fold(_everyday(language)).text.split())
+    words |= set(fold(" ".join(table(language, "numbers").get("value", {}))).text.split())
     for path in (WORDS / language).glob("*.toml"):
         words |= book(language, path.stem, False).words
     return frozenset(words)

@@ -190,6 +190,8 @@ def _joins(message: Message, rules: Combine, last: Mention, hit: Hit, features: 
     union = last.features | features
     if not rules.begins(union):
         return False
+    if last.features <= rules.far and not _breaks(message, last.end, hit.start, True):
+        return rules.resolve(union) is not None
     after = max(end for _, end in last.spans)
     if features & rules.far:
         return not _breaks(message, after, hit.start, True) and rules.resolve(union) is not None

@@ -60,9 +60,9 @@ def ground(message: Message) -> list[Row]:
 
 def plan_names(fact: Fact) -> set[str]:
     """The plan words of a fact."""
-    if fact.kind != "plan":
-        return set()
-    return set(fact.note.get("names", [fact.value]))
+    if fact.kind == "plan":
+        return set(fact.note.get("names", [fact.value]))
+    return set(fact.note.get("names", ()))
 
 
 def leans(message: Message, facts: list[Fact]) -> bool:
@@ -75,6 +75,11 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True
     if any(fact.kind == "count" and (fact.note.get("of_plan") or fact.note.get("only")) for fact in facts):
         return True
+    if any(alone(facts, i) for i, fact in enumerate(facts) if "all_lifts" in plan_names(fact)):
+        return True
+    if not moves and any(f.kind == "scope" and f.value not in ("over", "all") for f in facts):
+        if any(f.kind in ("load", "at", "fail") for f in facts):
+            return True
     if moves:
         known = {row.movement for row in ground(message)}
         worked = any(fact.kind in ("rows", "bare", "loads") for fact in facts)
@@ -85,6 +90,12 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     if names & {"only"} and any(fact.kind == "count" for fact in facts):
         return True
     return bool(names & set(PARTS) and names & {"fine", "only"})
+
+
+def alone(facts: Sequence[Fact], at: int) -> bool:
+    """Whether a fact is a clause by itself: "everything, 70 min"."""
+    left = at == 0 or facts[at - 1].kind in ("sep", "claim")
+    return left and (at + 1 == len(facts) or facts[at + 1].kind in ("sep", "claim"))
 
 
 def members(mention: Mention) -> tuple[str, ...]:
@@ -134,6 +145,12 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
                     clause.targets += [i for i in hits if i not in clause.targets]
                 elif fact.value.movement != "!":
                     clause.outside.append(fact)
+        for fact, after in zip(clause.facts, clause.facts[1:], strict=False):
+            if fact.kind == "fail" and fact.note.get("name") == "no" and after.kind == "move":
+                clause.names.add("skipped")
+        clause.facts = [f for f in clause.facts if not (f.kind == "fail" and f.note.get("weak"))]
+        if len(clause.facts) == 1 and "all_lifts" in clause.names:
+            clause.names.add("done")
         for name, part in PARTS.items():
             if name in clause.names:
                 clause.targets += [i for i, row in enumerate(rows) if row.part == part and i not in clause.targets]
@@ -154,6 +171,7 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
     everything = False
     rest = False
     extra: list[Row] = []
+    added: dict[int, Row] = {}  # one more set after a planned one
     asks: list[Ask] = []
     sticky: list[int] = []
     several = len({row.movement for row in rows if row.part != "warm_up"}) > 1
@@ -178,7 +196,9 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
             if names & GLOBAL - {"rest"} and "except" not in names and not named:
                 everything = True
             targets = clause.targets
-            if scoped and (targets or "except" in names):
+            if scoped and any(f.kind in ("bare", "rows", "load", "instead", "delta") for f in values):
+                targets = []
+            elif scoped and (targets or "except" in names):
                 targets = pick(rows, targets or main_rows(rows), scoped[-1].value)
             if targets and not (names & {"planned"} and not names & {"except", "skipped"}):
                 for at in targets:
@@ -206,8 +226,8 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
             continue
         if "extra_set" in names:
             targets = clause.targets or main_rows(rows)
-            extra.append(replace(rows[targets[-1]], group=rows[targets[-1]].group))
-            told.setdefault(targets[-1], [])
+            added[targets[-1]] = replace(rows[targets[-1]])
+            everything = everything or bool(names & {"done", "planned", "same", "fine"})
             continue
         if clause.outside and any(f.kind in ("rows", "bare") for f in clause.facts):
             move = clause.outside[0]
@@ -223,7 +243,7 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
                 if names & {"only"}:
                     for at in clause.targets:
                         keep.setdefault(at, True)
-                elif not names & {"skipped"} and not everything and not names and len(clauses) > 1:
+                elif not everything and not names - set(PARTS) and len(clauses) > 1:
                     for at in clause.targets:
                         keep.setdefault(at, True)
             continue
@@ -261,7 +281,12 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
         for at in targets:
             keep.setdefault(at, True)
         changed = apply(message, rows, targets, clause, fold, asks)
-        if changed is not None:
+        if changed is not None and len(changed) == len(targets) and all(
+            new.movement in (None, rows[at].movement) for new, at in zip(changed, targets, strict=True)
+        ):
+            for new, at in zip(changed, targets, strict=True):
+                rows[at] = replace(new, movement=rows[at].movement, part=rows[at].part)
+        elif changed is not None:
             told[targets[0]] = changed
             for at in targets[1:]:
                 told[at] = []
@@ -285,11 +310,11 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
             continue
         if at in told:
             out += told[at]
-            if any(one.group == row.group for one in extra):
-                out += [row, *[one for one in extra if one.group == row.group]]
         else:
             out.append(row)
-    out += [one for one in extra if one not in out]
+        if at in added:
+            out.append(added[at])
+    out += extra
     finish(message, out, asks, work)
 
 
@@ -308,6 +333,8 @@ def pick(rows: Sequence[Row], targets: list[int], scope: object) -> list[int]:
         return targets[-1:]
     if scope == "first":
         return targets[:1]
+    if isinstance(scope, tuple) and scope[0] == "these":
+        return [targets[at - 1] for at in scope[1] if 0 < at <= len(targets)]
     if isinstance(scope, tuple):
         return targets[: scope[1]] if scope[0] == "first" else targets[-scope[1] :]
     if isinstance(scope, int):
@@ -345,21 +372,27 @@ def apply(
     stated = [f for f in facts if f.kind == "rows" and not f.note.get("the")]
     bare = [f for f in facts if f.kind == "bare"]
     move = next((f for f in facts if f.kind == "move"), None)
-    if stated and not [f for f in scoped if f.value != "all"]:
-        if len(stated) == 1 and len(stated[0].value) == 1 and stated[0].note.get("one") and clause.names & {"every"}:
-            for row in base:
-                row.reps = stated[0].value[0].reps
-            return base
+    if stated and (not [f for f in scoped if f.value != "all"] or len(stated[0].value) > 1):
+        side = next((f.value for f in facts if f.kind == "side" and f.value in ("left", "right")), None)
+        if len(stated) == 1 and len(stated[0].value) == 1 and stated[0].note.get("one"):
+            whole = clause.names & {"every"} or any(f.value == "all" for f in scoped)
+            if whole or side is not None:
+                for row in base:
+                    if side is None or row.side == side:
+                        row.reps = stated[0].value[0].reps
+                return base
         folded = fold(message, movement, facts, move)
         asks += folded.asks
         return fit(folded.rows, base, stated)
-    if any(f.kind == "fail" for f in facts) and any(f.value == 0 for f in bare):
-        pass
     order = {"scope": 0, "side": 1}
     facts = sorted(facts, key=lambda fact: order.get(fact.kind, 2))
     facts = [f for f in facts if not (f.kind == "rows" and f.note.get("the"))]
     by_side = next((f.value for f in facts if f.kind == "side" and f.value in ("left", "right")), None)
     if by_side is not None and not scoped:
+        counted = next((f.value for f in facts if f.kind == "count"), None)
+        if counted is not None:
+            own = [row for row in base if row.side == by_side][:counted]
+            return [row for row in base if row.side != by_side or any(row is one for one in own)]
         if bare or any(f.kind == "instead" for f in facts):
             own = [row for row in base if row.side == by_side]
             rest = [f for f in facts if f.kind != "side"]
@@ -398,6 +431,24 @@ def fit(new: list[Row], base: list[Row], stated: list[Fact]) -> list[Row]:
         else:
             out.append(row)
     return out
+
+
+def fill_from_plan(message: Message, mention: Mention, folded: Folded, facts: Sequence[Fact]) -> None:
+    """A movement told in full on a day that plans it: what the words leave out (its load, its sides) is the plan's."""
+    rows = [row for row in ground(message) if row.movement in members(mention) and row.part != "warm_up"]
+    names = {row.movement for row in rows}
+    if len(names) != 1 or not folded.rows or any(fact.note.get("none") for fact in facts if fact.kind == "load"):
+        return
+    stated = [fact for fact in facts if fact.kind == "rows"] or [fact for fact in facts if fact.kind == "bare"]
+    if not stated:
+        return
+    if any(row.reps is None and row.hold_s is None for row in folded.rows):
+        lone = [fact for fact in facts if fact.kind == "bare"]
+        if len(lone) != 1 or len(folded.rows) != 1:
+            return
+        folded.rows[0].reps, folded.rows[0].load_open = int(lone[0].value), False
+        folded.asks = [ask for ask in folded.asks if ask.about != "reps"]
+    folded.rows[:] = fit(folded.rows, rows, stated)
 
 
 def fill(row: Row, twin: Row) -> None:

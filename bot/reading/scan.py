@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from bot.reading.facts import Entry, Fact, Scanner
 
 RPE_LIKELY = (6.0, 10.0)
@@ -86,6 +88,10 @@ def _one(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int]:
     if noise is not None:
         end = s.at(min(noise, len(s.items)) - 1).end
         return [Fact("word", item.start, end, None, {"noise": True})], noise
+    if item.has("load", "plus") and s.at(i + 1).space and s.at(i + 1).kind == "num":
+        chain = s.chain(i + 1)
+        if chain is not None and chain[0][0].note.get("plain"):
+            return [Fact("sep", item.start, item.end, 1, {"mark": "and"})], i + 1
     tried = _plan(s, i) or _effort(s, i) or _sets(s, i) or s.load(i) or _assist(s, i) or _words(s, i)
     if tried is not None:
         return tried
@@ -103,18 +109,35 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if item.has("sets", "sets") and s.at(i).value is None:
         # "sets of 3", "set 2:"
         j = i + 1
+        plural = item.text.endswith("s")
+        if plural and s.at(j).value is not None and s.at(j).kind == "num" and s.at(j + 1).text in (":", ",", "."):
+            plural = True
         if s.at(j).has("times", "of") and s.at(j + 1).value is not None:
             value = s.at(j + 1).value or 0
             return [Fact("rows", item.start, s.at(j + 1).end, [Entry(int(value))], {"each_of": True})], j + 2
-        if s.at(j).value is not None and not s.at(j).space is False and s.at(j + 1).text in (":", ",", ")", "-", ".") or (
-            s.at(j).value is not None and s.at(j + 1).kind in ("nl",) and False
-        ):
+        if plural and s.at(j).kind == "num" and s.at(j + 1).has("sep", "and") and s.at(j + 2).kind == "num":
+            which = (int(s.at(j).value or 0), int(s.at(j + 2).value or 0))
+            return [Fact("scope", item.start, s.at(j + 2).end, ("these", which))], j + 3
+        if plural:
+            return None
+        if s.at(j).value is not None and s.at(j + 1).text in (":", ",", ")", "-", "."):
             value = s.at(j).value or 0
             if value == int(value) and 1 <= value <= 20:
                 after = j + 2 if s.at(j + 1).text in (":", ")", "-") else j + 1
                 return [Fact("scope", item.start, s.at(j).end, int(value), {"numbered": True})], after
-        if s.at(j).kind == "num" and not before_is_number(s, i) and s.whole(s.at(j).value or 0.5):
+        if s.at(j).kind == "num" and not before_is_number(s, i) and not s.at(j + 1).has("times", "x") and s.whole(s.at(j).value or 0.5):
             return [Fact("scope", item.start, s.at(j).end, int(s.at(j).value or 0), {"numbered": True})], j + 1
+    if item.has("topcount"):
+        reps = int(item.name("topcount") or 1)
+        return [
+            Fact("scope", item.start, item.end, "top"),
+            Fact("rows", item.start, item.end, [Entry(reps)], {"top": True}),
+        ], i + 1
+    if item.text in ("a", "one", "an") and s.unit_at(i + 1) == "min" and not s.at(i + 2).has("noise", "rest"):
+        item = replace(item, kind="num", value=1.0)
+    if item.value is not None and s.at(i + 1).has("link", "cluster") and item.value <= 20:
+        after = s.at(i + 1)
+        return [Fact("count", item.start, after.end, int(item.value)), Fact("link", after.start, after.end, "cluster")], i + 2
     if item.has("count") and not item.has("times"):
         reps = int(item.name("count") or 1)
         return [Fact("rows", item.start, item.end, [Entry(reps)], {"each_of": True, "word": True})], i + 1
@@ -141,7 +164,7 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if item.kind == "num" and item.value is not None:
         after = s.at(i + 1)
         unit = s.unit_at(i + 1)
-        if unit in ("kg", "lb", "percent"):
+        if unit in ("kg", "lb", "percent") or after.has("load", "word"):
             return None
         if unit in ("sec", "min"):
             seconds = item.value * (60 if unit == "min" else 1)
@@ -177,7 +200,7 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             if s.unit_at(end) in ("kg", "lb"):
                 return [Fact("ask", item.start, s.at(end).end, "load_kg")], end + 1
             return [Fact("rows", item.start, s.at(end - 1).end, [Entry(None, ask="reps")], {"one": True, "bare": True})], end
-        return [Fact("bare", item.start, item.end, item.value, {"spelled": item.spelled, "comma": item.comma})], i + 1
+        return [Fact("bare", item.start, item.end, item.value, {"spelled": item.spelled, "comma": item.comma, "kg": s.kg(item.value)})], i + 1
     if item.value is not None and item.has("sets") is False and s.at(i + 1).has("sets", "sets"):
         return [Fact("count", item.start, s.at(i + 1).end, int(item.value))], i + 2
     return None
@@ -241,6 +264,10 @@ def _plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
                 unit, j = s.unit_at(j + 1), j + 1
             if unit is None and item.spelled and item.value == 1:
                 unit = "reps"
+            before = s.at(i - 1)
+            tied = before.has("load", "at") or s.at(j + 1).has("plan", "all_lifts") or s.at(j + 1).text in ("on", "than", "for")
+            if unit is None and not tied and item.value == int(item.value) and mark.text == "more":
+                return None
             kind = {"sec": "hold", "reps": "reps"}.get(unit or "", "load")
             amount = s.kg(item.value, unit) if kind == "load" else item.value
             return [Fact("delta", item.start, s.at(j).end, (amount, kind, sign))], j + 1
@@ -266,6 +293,10 @@ def _words(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item = s.at(i)
     if item.has("side"):
         name = item.name("side")
+        if name == "each" and s.at(i + 1).has("reps"):
+            return [Fact("word", item.start, s.at(i + 1).end)], i + 2
+        if name == "unclear" and s.at(i + 1).text == "(" and s.at(i + 2).has("side", "left", "right"):
+            return [Fact("side", item.start, s.at(i + 2).end, s.at(i + 2).name("side"))], i + 4
         if name in ("left", "right") and item.text in ("l", "r", "right", "left") and s.at(i + 1).text in ("then",):
             pass
         if name in ("left", "right") and item.text == "right" and s.at(i + 1).kind == "word" and s.at(i + 1).text in ("there", "now", "away", "after"):
@@ -277,11 +308,15 @@ def _words(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("side", item.start, s.at(i + 1).end, "each")], i + 2
     if item.has("link"):
         return [Fact("link", item.start, item.end, item.name("link"))], i + 1
-    if item.has("times", "twice", "thrice"):
-        return [Fact("repeat", item.start, item.end, 2 if item.has("times", "twice") else 3)], i + 1
+    if item.has("times", "once", "twice", "thrice"):
+        times = {"once": 1, "twice": 2, "thrice": 3}[item.name("times") or "once"]
+        return [Fact("repeat", item.start, item.end, times)], i + 1
+    if item.has("load", "weighted"):
+        return [Fact("weighted", item.start, item.end)], i + 1
     if item.has("flag"):
         name = item.name("flag")
-        if name == "half" and s.at(i + 1).text in ("an", "a") or item.text == "half" and s.at(i + 1).has("unit"):
+        near = s.at(i + 1).kind == "move" or s.at(i - 1).kind == "move" or s.at(i + 1).has("reps")
+        if item.text == "half" and not near:
             return [Fact("word", item.start, item.end)], i + 1
         return [Fact("flag", item.start, item.end, name)], i + 1
     if item.has("fail"):
@@ -289,9 +324,12 @@ def _words(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         j = i + 1
         while s.at(j).text in ("the", "my", "on", "it", "a", "one"):
             j += 1
+        if s.at(j).has("reps") and s.at(j + 1).kind == "num":
+            number = int(s.at(j + 1).value or 0)
+            return [Fact("fail", item.start, s.at(j + 1).end, number, {"rep": True})], j + 2
         ordinal = s.at(j).name("scope") if s.at(j).has("scope") else None
         if name in ("no", "yes"):
-            return [Fact("fail" if name == "no" else "word", item.start, item.end, None, {"weak": True, "name": name})], i + 1
+            return [Fact("fail", item.start, item.end, None, {"weak": True, "name": name})], i + 1
         if ordinal is not None and (ordinal.isdigit() or ordinal in ("last", "first")):
             number = int(ordinal) if ordinal.isdigit() else ordinal
             end = j + 1 + s.at(j + 1).has("reps")
@@ -308,7 +346,7 @@ def _words(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             j += 1
             if s.at(j).has("sets"):
                 j += 1
-        return [Fact("scope", item.start, s.at(j - 1).end, value, {"text": item.text, "sep": item.has("sep")})], j
+        return [Fact("scope", item.start, s.at(j - 1).end, value, {"text": item.text, "names": [n for t, n in item.labels if t == "plan"]})], j
     if item.has("pause"):
         return [Fact("flag", item.start, item.end, "pause_" + (item.name("pause") or ""))], i + 1
     if item.has("sep", "then"):
