@@ -1,0 +1,124 @@
+"""Missed days, moves, travel, illness, pauses, coming back, equipment, and the wish to be left alone."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from bot.conversation.desk import Desk
+from bot.reading.reading import Reading
+from planner.facts import Absence, Equipment, Move, Resume
+from storage import due, persons
+
+# Words for what there is to train with; looked for in the message as written.
+WORDS_OF_EQUIPMENT = {
+    "bar": ("bar", "stange", "barra", "doorway", "park"),
+    "rings": ("ring", "anilla"),
+    "bands": ("band", "gomas", "goma"),
+    "belt": ("belt", "gürtel", "cinturón"),
+    "dumbbells": ("dumbbell", "hantel", "mancuerna"),
+    "wall": ("wall", "wand", "pared"),
+}
+LACKING = ("no ", "without", "broke", "snapped", "kaputt", "gerissen", "sin ", "rot")
+ONLY = ("only", "just", "nur", "solo", "sólo")
+
+
+def handle(desk: Desk, reading: Reading, text: str) -> list[str]:
+    """Facts and answers for every intent of this kind, in the order of their weight."""
+    answers = []
+    intents = set(reading.intents)
+    if "stop" in intents:
+        answers.append(_stop(desk))
+    if "resume" in intents:
+        answers.append(_resume(desk))
+    if "ill" in intents:
+        answers.append(_absent(desk, "ill", reading))
+    elif "pause" in intents:
+        answers.append(_absent(desk, "pause", reading))
+    elif "away" in intents:
+        answers.append(_absent(desk, "away", reading))
+    if "move" in intents:
+        answers.append(_move(desk, reading))
+    elif "missed" in intents and "ill" not in intents:
+        answers.append(_missed(desk, reading))
+    if "equipment" in intents:
+        answers.append(_equipment(desk, reading, text))
+    return answers
+
+
+def _absent(desk: Desk, kind: str, reading: Reading) -> str:
+    start = reading.dates.start if reading.dates and reading.dates.start else desk.today
+    end = reading.dates.end if reading.dates else None
+    fever = "fever" in reading.red_flags
+    desk.add(Absence(kind, desk.today, start, end, fever))  # type: ignore[arg-type]
+    say = desk.say
+    key = f"absence-{kind}-fever" if fever else f"absence-{kind}"
+    until = say.say("absence-until", day=say.day(end)) if end else say.say("absence-open")
+    answer = say.say(key, since=say.day(start), until=until)
+    return f"{answer} {_next(desk)}".strip()
+
+
+def _missed(desk: Desk, reading: Reading) -> str:
+    start = reading.dates.start if reading.dates and reading.dates.start else desk.today
+    end = reading.dates.end if reading.dates and reading.dates.end else start
+    desk.add(Absence("missed", desk.today, start, end))
+    return f"{desk.say.say('absence-missed', day=desk.say.day(start))} {_next(desk)}".strip()
+
+
+def _move(desk: Desk, reading: Reading) -> str:
+    say = desk.say
+    if reading.dates is None or reading.dates.start is None or reading.dates.end is None:
+        return say.say("move-unclear")
+    moved_from, moved_to = reading.dates.start, reading.dates.end
+    if not desk.plan(moved_from).sets and not _was_planned(desk, moved_from):
+        return say.say("move-nothing", day=say.day(moved_from))
+    desk.add(Move(desk.today, moved_from, moved_to))
+    if desk.plan(moved_to).sets:
+        return f"{say.say('move-done', since=say.day(moved_from), until=say.day(moved_to))} {_next(desk)}".strip()
+    return f"{say.say('move-no-room', day=say.day(moved_to))} {_next(desk)}".strip()
+
+
+def _was_planned(desk: Desk, day: date) -> bool:
+    sent = desk.record.sent_by_day.get(day)
+    return sent is not None and bool(sent.sets)
+
+
+def _resume(desk: Desk) -> str:
+    persons.update_athlete(desk.tx, desk.id, {"silenced": False})
+    desk.add(Resume(desk.today))
+    plant_next_plan(desk)
+    return f"{desk.say.say('resume')} {_next(desk)}".strip()
+
+
+def _stop(desk: Desk) -> str:
+    persons.update_athlete(desk.tx, desk.id, {"silenced": True})
+    due.cancel(desk.tx, desk.person)
+    desk.forget()
+    desk.tell_coach(desk.say_coach.say("stopped-for-coach", name=desk.person.name))
+    return desk.say.say("stopped")
+
+
+def _equipment(desk: Desk, reading: Reading, text: str) -> str:
+    words = text.casefold()
+    named = {kind for kind, stems in WORDS_OF_EQUIPMENT.items() if any(stem in words for stem in stems)}
+    say = desk.say
+    usual = frozenset(desk.athlete.equipment)
+    if not named:
+        desk.tell_coach(say.say("equipment-for-coach", name=desk.person.name, text=text))
+        return say.say("equipment-passed-on")
+    lacking = any(word in words for word in LACKING) and not any(word in words for word in ONLY)
+    has = usual - named if lacking else frozenset(named)
+    since = reading.dates.start if reading.dates and reading.dates.start else desk.today
+    desk.add(Equipment(since, has, reading.dates.end if reading.dates else None))
+    shown = say.listed([say.say(f"equipment-{kind}") for kind in sorted(has)]) or say.say("equipment-nothing")
+    return say.say("equipment-noted", equipment=shown)
+
+
+def _next(desk: Desk) -> str:
+    following = desk.review.next_training_on
+    return desk.say.say("next-training", day=desk.say.long_day(following)) if following else ""
+
+
+def plant_next_plan(desk: Desk) -> None:
+    """The next day's plan falls due at the athlete's hour, whatever was planted before."""
+    day = desk.today + timedelta(days=1)
+    desk.plant("plan", day, desk.moment(day, desk.athlete.plan_at))

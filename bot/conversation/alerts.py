@@ -1,0 +1,65 @@
+"""What the coach hears unasked: proposals with buttons and alerts, each once."""
+
+from __future__ import annotations
+
+from bot.conversation.desk import Buttons, Desk
+from bot.conversation.reasons import reason_in_words, rung_name
+from bot.wording import Wording
+from planner.plan import Alert, Proposal
+from storage import outbox
+
+NOW, DECISION = 3, 2
+
+
+def send_new(desk: Desk) -> None:
+    """Tell the coach what the review shows and was not told before."""
+    review = desk.review
+    for position in review.ladders:
+        if position.proposal is not None:
+            tell_proposal(desk, position.proposal)
+    for alert in review.alerts:
+        if alert.urgency >= DECISION and not _is_proposal(alert):
+            tell_alert(desk, alert)
+
+
+def tell_proposal(desk: Desk, proposal: Proposal) -> None:
+    say = desk.say_coach
+    desk.tell_coach(
+        proposal_in_words(desk.person.name, proposal, say),
+        buttons=proposal_buttons(desk.id, proposal, say),
+        cause=f"proposal:{desk.id}:{proposal.ladder}:{proposal.rung}:{proposal.since.isoformat()}",
+    )
+
+
+def proposal_in_words(name: str, proposal: Proposal, say: Wording) -> str:
+    reasons = " ".join(reason_in_words(reason, say) for reason in proposal.reasons)
+    return say.say(f"proposal-{proposal.kind}", name=name, rung=rung_name(proposal.rung, say), reasons=reasons).strip()
+
+
+def proposal_buttons(athlete_id: int, proposal: Proposal, say: Wording) -> Buttons:
+    """Short ids only: what they mean is looked up among the coach's own athletes when they are pressed."""
+    return [
+        (say.say("button-approve"), f"a:{athlete_id}:{proposal.rung}"),
+        (say.say("button-hold"), f"h:{athlete_id}:{proposal.rung}"),
+    ]
+
+
+def tell_alert(desk: Desk, alert: Alert) -> None:
+    say = desk.say_coach
+    desk.tell_coach(
+        alert_in_words(desk.person.name, alert, say),
+        buttons=[(say.say("button-restart"), f"r:{desk.id}")] if alert.code in RESTARTABLE else [],
+        importance=outbox.ALERT if alert.urgency >= NOW else outbox.REPLY,
+        cause=f"alert:{desk.id}:{alert.code}:{alert.since.isoformat()}",
+    )
+
+
+RESTARTABLE = {"warning_sign", "pain_stop", "pain_over_limit", "pain_at_rest"}
+
+
+def alert_in_words(name: str, alert: Alert, say: Wording) -> str:
+    return say.say("alert", name=name, what=reason_in_words(alert, say, "alert"))
+
+
+def _is_proposal(alert: Alert) -> bool:
+    return alert.code.startswith("proposal")

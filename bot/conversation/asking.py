@@ -1,0 +1,106 @@
+"""Asking back: one question a message, about the most important doubt; the answer completes the earlier message."""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+
+from bot.conversation.desk import Buttons, Desk
+from bot.reading import complete, read
+from bot.reading.reading import Ask, Context, Reading
+from storage import facts, questions
+from storage.rules import nicknames_of
+
+KIND = "ask"
+EXPIRED = "ask_expired"
+PATIENCE = timedelta(days=1)
+# What is asked first: without the movement or the sets nothing can be used, an effort is the least of it.
+WEIGHT = (
+    "movement sets reps load_kg assist_kg hold_s performed_on side rom bodyweight_kg score pain dates correction rpe"
+).split()
+
+
+def context_of(desk: Desk, sent_at: datetime) -> Context:
+    """What the reader may know beside the text."""
+    day = sent_at.astimezone(desk.zone).date()
+    if sent_at.astimezone(desk.zone).hour < 4:
+        day -= timedelta(days=1)
+    sent = desk.record.sent_by_day.get(day)
+    return Context(
+        sent_at=sent_at,
+        timezone=desk.zone,
+        unit="lb" if desk.athlete.unit == "lb" else "kg",
+        language=desk.athlete.language,
+        bodyweight_kg=desk.review.bodyweight_kg,
+        today=sent.sets if sent is not None and sent.sets else None,
+        nicknames=nicknames_of(desk.tx, desk.coach.id),
+    )
+
+
+def ask(desk: Desk, reading: Reading, text: str, sent_at: datetime) -> None:
+    """Put the one question; it falls to the coach after a day."""
+    doubt = most_important(reading)
+    say = desk.say
+    key = f"ask-{doubt.about}"
+    question = say.say(key if say.has(key) else "ask-other", span=doubt.span)
+    desk.tell(question, buttons=_buttons(desk, doubt))
+    questions.ask(
+        desk.tx,
+        desk.person,
+        KIND,
+        desk.now,
+        text=text,
+        about=doubt.about,
+        span=doubt.span,
+        cause=desk.cause,
+        data={"sent_at": sent_at.isoformat()},
+    )
+    due_at = desk.now + PATIENCE
+    desk.plant(EXPIRED, due_at.astimezone(desk.zone).date(), due_at)
+
+
+def most_important(reading: Reading) -> Ask:
+    def weight(doubt: Ask) -> int:
+        return WEIGHT.index(doubt.about) if doubt.about in WEIGHT else len(WEIGHT)
+
+    return min(reading.ask, key=weight)
+
+
+def _buttons(desk: Desk, doubt: Ask) -> Buttons:
+    """Where the answers are few: left or right, the number as reps or as load, the half."""
+    say = desk.say
+    choices = {
+        "side": ("left", "right"),
+        "rom": ("full", "lower", "upper"),
+        "reps": ("reps", "load"),
+        "load_kg": ("reps", "load"),
+    }.get(doubt.about, ())
+    if doubt.about in ("reps", "load_kg") and not doubt.span.strip(" @+").replace(",", "").replace(".", "").isdigit():
+        return []
+    return [(say.say(f"choice-{doubt.about}-{one}", span=doubt.span), f"t:{_as_text(one)}") for one in choices]
+
+
+def _as_text(choice: str) -> str:
+    return {"full": "full range", "lower": "lower half", "upper": "upper half", "load": "weight"}.get(choice, choice)
+
+
+def completed(desk: Desk, answer: str, now_context: Context) -> tuple[Reading, str, datetime] | None:
+    """The earlier message with this answer in it, its text and moment; None where this is no answer to it.
+
+    The facts of the sure part are taken back: the whole report is written down again.
+    """
+    question = questions.open_question(desk.tx, desk.person, KIND)
+    if question is None or question.about is None:
+        return None
+    sent_at = datetime.fromisoformat(question.data["sent_at"])
+    context = context_of(desk, sent_at)
+    earlier = read(question.text, context)
+    doubt = Ask(question.about, question.span or "")
+    whole = complete(question.text, earlier, doubt, answer, now_context)
+    if whole is None:
+        return None
+    assert question.id is not None
+    questions.close(desk.tx, question.id, desk.now)
+    if question.cause is not None:
+        facts.withdraw_caused_by(desk.tx, desk.id, question.cause, desk.now)
+        desk.forget()
+    return whole, question.text, sent_at

@@ -1,0 +1,122 @@
+"""What an athlete says: read once, facts added, one answer put together."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from bot.conversation import absences, alerts, asking, mending, pains, passing_on, plans, progress, reports
+from bot.conversation.desk import Desk
+from bot.conversation.eccentrics import asks_for_eccentrics, refuse
+from bot.conversation.moments import plant_after_report
+from bot.reading import read
+from bot.reading.reading import Reading
+from planner.plan import DayPlan
+from storage.inbox import Incoming
+
+LONGEST_READ = 10_000
+ABSENT = {"move", "missed", "away", "ill", "pause", "resume", "stop", "equipment"}
+FACTS = {"report", "pain", "bodyweight"}
+
+
+def handle(desk: Desk, incoming: Incoming) -> None:
+    """Answer one message of an athlete."""
+    if incoming.kind == "clip":
+        desk.tell(passing_on.clip(desk, incoming.text, incoming.data.get("media")))
+        if incoming.text.strip():
+            _text(desk, incoming.text, incoming.sent_at, quiet=True)
+        alerts.send_new(desk)
+        return
+    text = _pressed(incoming) if incoming.kind == "press" else incoming.text
+    if text is None:
+        desk.tell(desk.say.say("press-unknown"))
+        return
+    if not text.strip():
+        desk.tell(desk.say.say("empty"))
+        return
+    _text(desk, text, incoming.sent_at)
+    plans.refresh(desk)
+    alerts.send_new(desk)
+
+
+def _pressed(incoming: Incoming) -> str | None:
+    """A button stands for words: "t:3" is the athlete saying 3."""
+    data = str(incoming.data.get("data", ""))
+    return data[2:] if data.startswith("t:") else None
+
+
+def _text(desk: Desk, text: str, sent_at: datetime, quiet: bool = False) -> None:
+    if len(text) > LONGEST_READ:
+        desk.tell(desk.say.say("too-long", limit=LONGEST_READ))
+        text = text[:LONGEST_READ]
+    context = asking.context_of(desk, sent_at)
+    completed = asking.completed(desk, text, context)
+    if completed is not None:
+        reading, text, sent_at = completed
+    else:
+        reading = read(text, context)
+    _answer(desk, reading, text, sent_at, quiet)
+
+
+def _answer(desk: Desk, reading: Reading, text: str, sent_at: datetime, quiet: bool) -> None:
+    """Facts first, most urgent words first, one message."""
+    say, intents = desk.say, set(reading.intents)
+    before = reports.Snapshot(desk)
+    parts: list[str] = []
+    plan: DayPlan | None = None
+    if "undo" in intents:
+        parts.append(mending.undo(desk))
+    sessions = []
+    if "correction" in intents:
+        if not reading.ask:
+            parts.append(mending.correct(desk, reading))
+    else:
+        sessions = reports.store(desk, reading)
+    pains.store(desk, reading)
+    alarm = pains.alarm(desk, reading)
+    if alarm:
+        parts.insert(0, alarm)
+    if reading.past_flags:
+        desk.tell_coach(desk.say_coach.say("history-for-coach", name=desk.person.name, text=text))
+    if sessions:
+        parts.append(reports.read_back(desk, sessions, before))
+        plant_after_report(desk, sessions)
+    elif reading.sets and reports.known_sets(reading) and "correction" not in intents:
+        parts.append(say.say("report-again"))
+    if reading.bodyweight_kg is not None:
+        parts.append(say.say("bodyweight-noted", weight=say.load(reading.bodyweight_kg)))
+    acknowledged = pains.acknowledge(desk, reading)
+    if acknowledged:
+        parts.append(acknowledged)
+    if intents & ABSENT:
+        parts += absences.handle(desk, reading, text)
+    if "for_coach" in intents:
+        parts.append(passing_on.to_coach(desk, text))
+    if asks_for_eccentrics(reading, text) and not reading.sets:
+        parts.append(refuse(desk, text))
+    if "plan_today" in intents:
+        shown, plan = plans.today(desk)
+        parts.append(shown)
+    if "plan_week" in intents:
+        parts.append(plans.week(desk))
+    if "why" in intents:
+        parts.append(plans.why(desk))
+    if "progress" in intents:
+        parts.append(progress.in_words(desk.review, say))
+    if "help" in intents:
+        parts.append(say.say("help"))
+    if reading.unread and sessions:
+        parts.append(say.say("unread", pieces=say.listed([f"“{piece}”" for piece in reading.unread])))
+    if not parts and not reading.ask and not quiet:
+        parts.append(say.say("smalltalk" if "smalltalk" in intents else "unknown"))
+    if parts:
+        desk.tell("\n\n".join(part for part in parts if part), plan=plan)
+    if reading.ask:
+        asking.ask(desk, reading, text, sent_at)
+    elif sessions and _pain_to_ask(desk, reading, sessions):
+        pains.ask_after(desk)
+
+
+def _pain_to_ask(desk: Desk, reading: Reading, sessions: list) -> bool:  # type: ignore[type-arg]
+    """Asked after today's session where nothing was said of pain; yesterday's was asked for this morning."""
+    late = sessions[-1].on >= desk.today or (desk.local.hour < 4 and (desk.today - sessions[-1].on).days <= 1)
+    return bool(sessions[-1].sets) and not reading.pain and not reading.red_flags and late

@@ -1,0 +1,327 @@
+"""What the coach says: cards, orders, approvals, words to athletes. What was decided shows at once where it acts."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import timedelta
+from zoneinfo import ZoneInfo
+
+from bot.conversation import alerts, cards, passing_on, plans, summary
+from bot.conversation.coach_words import Command, parse
+from bot.conversation.desk import Desk, Mail
+from bot.conversation.absences import plant_next_plan as plant_next
+from bot.conversation.reasons import rung_name
+from bot.wording import Wording, wording_for
+from planner import ladders, movements
+from planner.facts import Order, OrderKind
+from planner.rules import UnknownRule, check_value
+from planner.units import KG_PER_LB
+from storage import invites, notes, persons
+from storage.inbox import Incoming
+from storage.persons import Person, Who
+from storage.rules import set_coach_rule, set_nickname
+
+LOADS_UP_TO_KG = 200.0
+
+
+def handle(mail: Mail, coach: Person, incoming: Incoming) -> None:
+    """Answer one message or press of a coach."""
+    office = Office(mail, coach, incoming)
+    if incoming.kind == "press":
+        office.pressed(str(incoming.data.get("data", "")))
+    else:
+        office.said(incoming.text)
+
+
+class Office:
+    """A coach's matters within one transaction. Every athlete is looked for among their own only."""
+
+    def __init__(self, mail: Mail, coach: Person, incoming: Incoming) -> None:
+        self.mail, self.coach, self.incoming = mail, coach, incoming
+        self.say: Wording = wording_for(coach.language)
+        self.rows = persons.athletes_of(mail.tx, coach.id)
+
+    def answer(self, key: str, **values: object) -> None:
+        self.mail.post(self.coach, self.say.say(key, **values))
+
+    def desk(self, handle: str | None) -> Desk | None:
+        for row in self.rows:
+            if row.handle == handle and row.id is not None:
+                return Desk.of(self.mail, row.id, self.incoming.id, said_by="coach")
+        return None
+
+    def _desk_of(self, athlete_id: str) -> Desk | None:
+        row = next((row for row in self.rows if str(row.id) == athlete_id), None)
+        return self.desk(row.handle) if row is not None else None
+
+    # ---- buttons ---------------------------------------------------------------------------------------------------
+
+    def pressed(self, data: str) -> None:
+        """Data is what we once sent, or forged: it names an athlete of this coach and a thing that still stands."""
+        kind, _, rest = data.partition(":")
+        athlete_id, _, rung = rest.partition(":")
+        desk = self._desk_of(athlete_id)
+        if desk is None:
+            self.answer("press-unknown")
+        elif kind in ("a", "h"):
+            self._decide(desk, "approve" if kind == "a" else "decline", rung)
+        elif kind == "s":
+            self._start(desk)
+        elif kind == "r":
+            self._restart(desk)
+        else:
+            self.answer("press-unknown")
+
+    def _decide(self, desk: Desk, kind: OrderKind, rung: str | None = None) -> None:
+        """Approve or hold the proposal that stands; a replayed press finds none and says so."""
+        for position in desk.review.ladders:
+            proposal = position.proposal
+            if proposal is not None and rung in (None, "", proposal.rung):
+                desk.add(Order(kind, desk.today, ladder=proposal.ladder, rung=proposal.rung))
+                rung_in_words = rung_name(proposal.rung, desk.say_coach)
+                desk.tell_coach(self.say.say(f"decided-{kind}", name=desk.person.name, rung=rung_in_words))
+                if kind == "approve":
+                    key = f"told-{proposal.kind}"
+                    desk.tell(desk.say.say(key, rung=rung_name(proposal.rung, desk.say), coach=self.coach.name))
+                self._effect(desk)
+                return
+        if kind == "approve" and not desk.review.started:
+            self._start(desk)
+            return
+        self.answer("decided-nothing", name=desk.person.name)
+
+    def _start(self, desk: Desk) -> None:
+        if desk.review.started:
+            self.answer("started-already", name=desk.person.name)
+            return
+        desk.add(Order("start", desk.today))
+        self.answer("started", name=desk.person.name)
+        plant_next(desk)
+        self._effect(desk)
+
+    def _restart(self, desk: Desk) -> None:
+        desk.add(Order("restart", desk.today))
+        self.answer("restarted", name=desk.person.name)
+        desk.tell(desk.say.say("told-restart", coach=self.coach.name))
+        self._effect(desk)
+
+    # ---- words -----------------------------------------------------------------------------------------------------
+
+    def said(self, text: str) -> None:
+        if not text.strip():
+            self.answer("coach-help")
+            return
+        today = self.mail.now.astimezone(ZoneInfo(self.coach.timezone)).date()
+        names = [(row.handle, row.name) for row in self.rows]
+        command = parse(text, names, self.coach.language, today)
+        if command is None:
+            self.answer("coach-unknown")
+            return
+        general = GENERAL.get(command.verb)
+        if general is not None:
+            general(self, command)
+            return
+        desk = self.desk(command.handle)
+        if desk is None:
+            self.answer("coach-who", names=", ".join(row.handle for row in self.rows[:20]))
+            return
+        OF_ONE.get(command.verb, Office._unknown)(self, command, desk)
+
+    def _unknown(self, _command: Command, _desk: Desk) -> None:
+        self.answer("coach-unknown")
+
+    def _effect(self, desk: Desk) -> None:
+        """What the decision changes: today's plan goes out anew, and the coach sees the next session."""
+        plans.refresh(desk)
+        alerts.send_new(desk)
+
+    def _confirm(self, desk: Desk, key: str, **values: object) -> None:
+        desk.tell_coach(desk.say_coach.say(key, name=desk.person.name, **values))
+        self._effect(desk)
+
+    # of everyone
+
+    def _roster(self, _command: Command) -> None:
+        text, _ = summary.compose(self.mail, self.coach)
+        self.mail.post(self.coach, text)
+
+    def _summary(self, _command: Command) -> None:
+        text, buttons = summary.compose(self.mail, self.coach)
+        self.mail.post(self.coach, text, buttons=buttons)
+
+    def _help(self, _command: Command) -> None:
+        self.answer("coach-help")
+
+    def _nickname(self, command: Command) -> None:
+        """ "call archers with low ring ALR": the last word is the nickname, the words before it name a movement."""
+        from bot.reading import movement_named
+
+        *phrase, nickname = command.rest.split() or [""]
+        movement = movement_named(" ".join(phrase), self.coach.language) if phrase else None
+        if movement is None:
+            self.answer("nickname-unclear")
+            return
+        set_nickname(self.mail.tx, self.coach.id, nickname, movement)
+        self.answer("nickname-set", nickname=nickname, movement=self.say.movement(movement))
+
+    def _rule(self, command: Command) -> None:
+        """ "rule block.loading_weeks 5", for all or, with a name, for one."""
+        words = command.rest.split()
+        if len(words) < 2:
+            self.answer("rule-how")
+            return
+        name, value = words[0], words[-1]
+        try:
+            checked = check_value(name, value)
+        except UnknownRule:
+            self.answer("rule-unknown", rule=name)
+            return
+        except ValueError as error:
+            self.answer("rule-bad", why=str(error))
+            return
+        desk = self.desk(command.handle)
+        if desk is None:
+            set_coach_rule(self.mail.tx, self.coach.id, name, checked)
+            self.answer("rule-set-all", rule=name, value=value)
+        else:
+            desk.add(Order("set_rule", desk.today, rule=name, value=checked))
+            self._confirm(desk, "rule-set", rule=name, value=value)
+
+    # of one
+
+    def _card(self, _command: Command, desk: Desk) -> None:
+        text, buttons = cards.card(desk)
+        desk.tell_coach(text, buttons=buttons)
+
+    def _week(self, _command: Command, desk: Desk) -> None:
+        desk.tell_coach(plans.week(desk))
+
+    def _why(self, _command: Command, desk: Desk) -> None:
+        desk.tell_coach(plans.why(desk))
+
+    def _tell(self, command: Command, desk: Desk) -> None:
+        if not command.rest:
+            self.answer("tell-what", name=desk.person.name)
+            return
+        passing_on.to_athlete(desk, command.rest)
+        self.answer("told", name=desk.person.name)
+
+    def _note(self, command: Command, desk: Desk) -> None:
+        notes.add_note(desk.tx, desk.id, command.rest, desk.now)
+        self.answer("note-kept", name=desk.person.name)
+
+    def _invite(self, _command: Command, desk: Desk) -> None:
+        code = invites.new_invite(desk.tx, Who("athlete", desk.id), desk.now)
+        self.answer("invited", name=desk.person.name, code=code)
+
+    def _sets(self, command: Command, desk: Desk) -> None:
+        load = self._load_kg(command, desk)
+        if command.scheme is None or (load is not None and load > LOADS_UP_TO_KG):
+            self.answer("sets-how", name=desk.person.name)
+            return
+        day = command.day or desk.review.next_training_on or desk.today
+        desk.add(
+            Order("set_sets", desk.today, for_date=day, sets=command.scheme[0], reps=command.scheme[1], load_kg=load)
+        )
+        self._confirm(
+            desk,
+            "sets-set",
+            day=desk.say_coach.day(day),
+            work=plans.short_plan(desk.plan(day), desk.say_coach),
+        )
+
+    def _lock(self, command: Command, desk: Desk) -> None:
+        load = self._load_kg(command, desk)
+        if load is None or load > LOADS_UP_TO_KG:
+            self.answer("lock-how", name=desk.person.name)
+            return
+        desk.add(Order("lock_load", desk.today, load_kg=load, until=command.until))
+        until = desk.say_coach.day(command.until) if command.until else "–"
+        self._confirm(desk, "locked", load=desk.say_coach.load(load), until=until)
+
+    def _load_kg(self, command: Command, desk: Desk) -> float | None:
+        if command.load is None:
+            return None
+        return command.load * KG_PER_LB if (command.unit or desk.athlete.unit) == "lb" else command.load
+
+    def _hold(self, command: Command, desk: Desk) -> None:
+        until = command.until or desk.today + timedelta(weeks=3)
+        desk.add(Order("hold_rung", desk.today, until=until))
+        self._confirm(desk, "held", until=desk.say_coach.day(until))
+
+    def _rung(self, command: Command, desk: Desk) -> None:
+        wanted = command.rest.strip().casefold().replace(" ", "_").replace("-", "_")
+        for ladder_id, _ in desk.record.athlete.ladders:
+            ladder = ladders.shipped()[ladder_id]
+            if wanted in ladder.rungs:
+                desk.add(Order("set_rung", desk.today, ladder=ladder_id, rung=wanted))
+                self._confirm(desk, "rung-set", rung=rung_name(wanted, desk.say_coach))
+                return
+        known = [rung for ladder_id, _ in desk.record.athlete.ladders for rung in ladders.shipped()[ladder_id].rungs]
+        self.answer("rung-unknown", rung=command.rest, rungs=", ".join(known))
+
+    def _exclude(self, command: Command, desk: Desk) -> None:
+        from bot.reading import movement_named
+
+        movement = movement_named(command.rest, self.coach.language)
+        if movement is None or movement not in movements.catalogue():
+            self.answer("movement-unknown", movement=command.rest)
+            return
+        desk.add(Order("exclude", desk.today, movement=movement, until=command.until))
+        self._confirm(desk, "excluded", movement=desk.say_coach.movement(movement))
+
+    def _unlock(self, _command: Command, desk: Desk) -> None:
+        desk.add(Order("unlock", desk.today))
+        self._confirm(desk, "unlocked")
+
+    def _approve(self, _command: Command, desk: Desk) -> None:
+        self._decide(desk, "approve")
+
+    def _decline(self, _command: Command, desk: Desk) -> None:
+        self._decide(desk, "decline")
+
+    def _do_restart(self, _command: Command, desk: Desk) -> None:
+        self._restart(desk)
+
+    def _pause(self, command: Command, desk: Desk) -> None:
+        from planner.facts import Absence
+
+        desk.add(Absence("pause", desk.today, desk.today, command.until))
+        until = desk.say_coach.day(command.until) if command.until else "–"
+        self._confirm(desk, "paused", until=until)
+
+    def _resume(self, _command: Command, desk: Desk) -> None:
+        from planner.facts import Resume
+
+        persons.update_athlete(desk.tx, desk.id, {"silenced": False})
+        desk.add(Resume(desk.today))
+        plant_next(desk)
+        self._confirm(desk, "resumed")
+
+
+GENERAL: dict[str, Callable[[Office, Command], None]] = {
+    "roster": Office._roster,
+    "summary": Office._summary,
+    "help": Office._help,
+    "nickname": Office._nickname,
+    "rule": Office._rule,
+}
+OF_ONE: dict[str, Callable[[Office, Command, Desk], None]] = {
+    "card": Office._card,
+    "week": Office._week,
+    "why": Office._why,
+    "tell": Office._tell,
+    "note": Office._note,
+    "invite": Office._invite,
+    "sets": Office._sets,
+    "lock": Office._lock,
+    "hold": Office._hold,
+    "rung": Office._rung,
+    "exclude": Office._exclude,
+    "unlock": Office._unlock,
+    "approve": Office._approve,
+    "decline": Office._decline,
+    "restart": Office._do_restart,
+    "pause": Office._pause,
+    "resume": Office._resume,
+}

@@ -1,0 +1,178 @@
+"""The coach's short commands, as data: who, what, with which numbers and days.
+
+"mira 4x3 at 17.5 on thursday", "mira hold rung 3 weeks", "tell mira: …". The words themselves are in the catalogue
+folder (`coach.toml`), by language.
+"""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+from functools import lru_cache
+from pathlib import Path
+
+from bot.wording.catalogue import CATALOGUES, FALLBACK
+
+SCHEME = re.compile(r"(?<!\d)(\d{1,2})\s*[x×*]\s*(\d{1,2})(?!\d)")
+NUMBER = re.compile(r"[+@]?\s*(\d{1,3}(?:[.,]\d{1,2})?)\s*(kg|lbs?|lb)?(?![\w.,]*\d)")
+SPAN = re.compile(r"(\d{1,2})\s*(day|week|month)s?")
+ISO = re.compile(r"\d{4}-\d{2}-\d{2}")
+
+
+@dataclass(frozen=True)
+class Command:
+    """`rest`: the words after the verb (or after the colon), verbatim."""
+
+    verb: str
+    handle: str | None
+    rest: str
+    scheme: tuple[int, int] | None = None
+    load: float | None = None
+    unit: str | None = None
+    day: date | None = None
+    until: date | None = None
+
+
+@lru_cache(maxsize=8)
+def vocabulary(language: str) -> dict[str, list[str]]:
+    """Verb to phrases, the language's own and the English ones."""
+    found: dict[str, list[str]] = {}
+    for name in dict.fromkeys((FALLBACK, language.split("-")[0])):
+        path = Path(CATALOGUES) / name / "coach.toml"
+        if path.is_file():
+            for verb, phrases in tomllib.loads(path.read_text(encoding="utf-8"))["verbs"].items():
+                found.setdefault(verb, []).extend(phrases)
+    return found
+
+
+@lru_cache(maxsize=8)
+def weekdays(language: str) -> dict[str, int]:
+    from babel.dates import get_day_names
+
+    found: dict[str, int] = {}
+    for name in dict.fromkeys((FALLBACK, language.split("-")[0])):
+        for width in ("wide", "abbreviated"):
+            for number, word in get_day_names(width, locale=name).items():
+                found[word.casefold().rstrip(".")] = number
+    return found
+
+
+def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: date) -> Command | None:
+    """The command in a coach's message; None where no verb of ours is in it.
+
+    Args:
+        names: Handle and name of each of the coach's athletes.
+        today: The coach's day, from which "thursday" and "3 weeks" count.
+    """
+    stripped = text.strip().lstrip("/").strip()
+    head, colon, after = stripped.partition(":")
+    where = head if colon else stripped
+    folded = f" {' '.join(_words(where))} "
+    handle = _handle(folded, names)
+    if handle is not None:
+        for word in {handle, *(name.casefold() for own, name in names if own == handle)}:
+            folded = folded.replace(f" {word} ", " ", 1)
+    verb, phrase = _verb(folded, language)
+    scheme = SCHEME.search(where)
+    if verb is None and scheme is not None and handle is not None:
+        verb = "sets"
+    if verb is None:
+        if handle is not None and not folded.strip():
+            verb = "card"
+        elif handle is not None and colon:
+            verb = "tell"
+        else:
+            return None
+    rest = after.strip() if colon else _after(where, phrase, handle, names)
+    numbers = SCHEME.sub(" ", where)
+    until = _until(folded, today, language)
+    day = None if until is not None else _day(folded, today, language)
+    load, unit = _load(SPAN.sub(" ", ISO.sub(" ", numbers)))
+    return Command(verb, handle, rest, (int(scheme[1]), int(scheme[2])) if scheme else None, load, unit, day, until)
+
+
+def _words(text: str) -> list[str]:
+    return [word.strip(",.;!?()").casefold() for word in text.split() if word.strip(",.;!?()")]
+
+
+def _handle(folded: str, names: Sequence[tuple[str, str]]) -> str | None:
+    found = [(folded.find(f" {word.casefold()} "), handle) for handle, name in names for word in {handle, name}]
+    return min(((at, handle) for at, handle in found if at >= 0), default=(0, None))[1]
+
+
+def _verb(folded: str, language: str) -> tuple[str | None, str]:
+    """The verb whose longest phrase is there."""
+    best: tuple[str | None, str] = (None, "")
+    for verb, phrases in vocabulary(language).items():
+        for phrase in phrases:
+            if f" {phrase} " in folded and len(phrase) > len(best[1]):
+                best = (verb, phrase)
+    return best
+
+
+def _after(where: str, phrase: str, handle: str | None, names: Sequence[tuple[str, str]]) -> str:
+    """The words that are neither the verb nor the name."""
+    drop = set(phrase.split())
+    if handle is not None:
+        drop |= {handle} | {word for own, name in names if own == handle for word in name.casefold().split()}
+    return " ".join(word for word in where.split() if word.strip(",.;!?").casefold() not in drop)
+
+
+def _load(text: str) -> tuple[float | None, str | None]:
+    found = [match for match in NUMBER.finditer(text)]
+    if not found:
+        return None, None
+    best = next((match for match in found if match[2]), found[0])
+    unit = "lb" if best[2] and best[2].startswith("lb") else best[2]
+    return float(best[1].replace(",", ".")), unit
+
+
+def _until(folded: str, today: date, language: str) -> date | None:
+    span = SPAN.search(folded)
+    if span:
+        days = {"day": 1, "week": 7, "month": 30}[span[2]]
+        return today + timedelta(days=int(span[1]) * days)
+    marks = vocabulary(language).get("until", [])
+    for mark in marks:
+        before, found, after = folded.partition(f" {mark} ")
+        if found:
+            return _day(f" {after}", today, language)
+    return None
+
+
+def _day(folded: str, today: date, language: str) -> date | None:
+    iso = ISO.search(folded)
+    if iso:
+        try:
+            return date.fromisoformat(iso[0])
+        except ValueError:
+            return None
+    words = folded.split()
+    for word in words:
+        if word in weekdays(language):
+            return today + timedelta(days=(weekdays(language)[word] - today.weekday()) % 7)
+        if word in vocabulary(language).get("today", []):
+            return today
+        if word in vocabulary(language).get("tomorrow", []):
+            return today + timedelta(days=1)
+    return _named_day(folded, today, language)
+
+
+def _named_day(folded: str, today: date, language: str) -> date | None:
+    """ "1 march", "march 1"."""
+    from bot.importing.entries import Headings
+
+    words = folded.split()
+    for at in range(len(words) - 1):
+        reader = Headings(language.split("-")[0], "DMY")
+        reader.last = today
+        found = reader.at(" ".join(words[at : at + 3])) or reader.at(" ".join(words[at : at + 2]))
+        if found and not words[at].isdigit() | words[at + 1].isdigit():
+            continue
+        if found:
+            day = found[0]
+            return day if day >= today else day.replace(year=day.year + 1)
+    return None

@@ -1,0 +1,171 @@
+"""What every answer needs: the transaction, the moment, the athlete, their review, and a way to say something."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from datetime import UTC, date, datetime, timedelta
+from datetime import time as clock_time
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from sqlmodel import Session
+
+from bot.clock import EVERY_DAY, next_moment
+from bot.conversation.plan_json import plan_object
+from bot.wording import Wording, wording_for
+from planner import plan_for, review
+from planner.facts import Record
+from planner.plan import DayPlan, Review
+from storage import chats, due, facts, outbox, persons
+from storage.fact_forms import Fact
+from storage.facts import SaidBy
+from storage.outbox import Outgoing
+from storage.persons import Person, Someone
+from storage.records import record
+
+Buttons = list[tuple[str, str]]
+
+
+@dataclass
+class Mail:
+    """Messages that one cause owes to people, numbered in order."""
+
+    tx: Session
+    now: datetime
+    cause: str
+    _part: int = 0
+
+    def post(
+        self,
+        who: Person,
+        text: str,
+        *,
+        about: str | None = None,
+        buttons: Buttons | None = None,
+        plan: DayPlan | None = None,
+        importance: int = outbox.REPLY,
+        stale_after: datetime | None = None,
+        cause: str | None = None,
+        media: str | None = None,
+    ) -> bool:
+        """Owe `text` to every address of a person. False: they have none, or this cause has asked for it before."""
+        posted = False
+        for place, (channel, address) in enumerate(chats.addresses_of(self.tx, who)):
+            part = place if cause else self._part
+            self._part += 1
+            message = Outgoing(
+                channel=channel,
+                address=address,
+                to=who.handle,
+                about=about,
+                text=text,
+                buttons=[list(button) for button in buttons or []],
+                plan=plan_object(plan) if plan else None,
+                importance=importance,
+                cause=cause or self.cause,
+                part=part,
+                due_at=self.now,
+                stale_after=stale_after,
+                media=media,
+            )
+            posted = outbox.post(self.tx, message) is not None or posted
+        return posted
+
+
+@dataclass
+class Desk:
+    """One athlete's matters within one transaction."""
+
+    mail: Mail
+    athlete: persons.Athlete
+    person: Person
+    coach: Person
+    cause: int | None = None  # the inbox row that is being handled
+    said_by: SaidBy = "athlete"
+    _record: Record | None = field(default=None, repr=False)
+    _review: Review | None = field(default=None, repr=False)
+
+    @classmethod
+    def of(cls, mail: Mail, athlete_id: int, cause: int | None = None, said_by: SaidBy = "athlete") -> Desk:
+        row = persons.athlete(mail.tx, athlete_id)
+        return cls(mail, row, persons.person_of(row), persons.coach_of(mail.tx, athlete_id), cause, said_by)
+
+    @property
+    def tx(self) -> Session:
+        return self.mail.tx
+
+    @property
+    def id(self) -> int:
+        return self.person.id
+
+    @property
+    def now(self) -> datetime:
+        return self.mail.now
+
+    @property
+    def zone(self) -> ZoneInfo:
+        return ZoneInfo(self.athlete.timezone)
+
+    @property
+    def local(self) -> datetime:
+        return self.now.astimezone(self.zone)
+
+    @property
+    def today(self) -> date:
+        return self.local.date()
+
+    @property
+    def say(self) -> Wording:
+        """The athlete's wording."""
+        return wording_for(self.athlete.language, self.athlete.unit)
+
+    @property
+    def say_coach(self) -> Wording:
+        """The coach's wording; loads stay in the athlete's unit, which is on their plates."""
+        return wording_for(self.coach.language, self.athlete.unit)
+
+    # ---- what is known --------------------------------------------------------------------------------------------
+
+    @property
+    def record(self) -> Record:
+        if self._record is None:
+            self._record = record(self.tx, self.id)
+        return self._record
+
+    @property
+    def review(self) -> Review:
+        if self._review is None:
+            self._review = review(self.record, self.today)
+        return self._review
+
+    def plan(self, day: date) -> DayPlan:
+        return self.review.today if day == self.today else plan_for(self.record, self.today, day)
+
+    def add(self, fact: Fact, said_at: datetime | None = None, **more: Any) -> int:
+        """Add a fact; what is known is known anew."""
+        made = facts.add(self.tx, self.id, fact, self.said_by, said_at or self.now, self.cause, **more)
+        self.forget()
+        return made
+
+    def forget(self) -> None:
+        self._record = self._review = None
+        self.athlete = persons.athlete(self.tx, self.id)
+
+    # ---- saying and planting --------------------------------------------------------------------------------------
+
+    def tell(self, text: str, **more: Any) -> bool:
+        return self.mail.post(self.person, text, **more)
+
+    def tell_coach(self, text: str, **more: Any) -> bool:
+        return self.mail.post(self.coach, text, about=self.athlete.handle, **more)
+
+    def plant(self, kind: str, for_date: date, moment: datetime, who: Someone | None = None) -> None:
+        due.schedule(self.tx, who or self.person, kind, for_date, moment)
+
+    def moment(self, day: date, at: clock_time) -> datetime:
+        """The UTC moment of a local hour on a day: past a gap of the clock, the first of a doubled hour."""
+        before = datetime.combine(day, clock_time.min, self.zone).astimezone(UTC) - timedelta(hours=1)
+        found = next_moment(before, self.zone, at, EVERY_DAY)
+        while found.astimezone(self.zone).date() < day:
+            found = next_moment(found, self.zone, at, EVERY_DAY)
+        return found

@@ -1,0 +1,113 @@
+"""Corrections and undo: find the fact that is meant, change it, and say what changed."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+from bot.conversation.desk import Desk
+from bot.conversation.reports import known_sets
+from bot.reading.reading import Correction, Reading
+from bot.wording.sets import done_in_words
+from planner.facts import Session, WorkSet
+from storage import facts
+
+KG_FIELDS = {"load_kg", "assist_kg"}
+SAME = 0.06
+
+
+def undo(desk: Desk) -> str:
+    """Take back what the newest message brought."""
+    cause = facts.last_cause(desk.tx, desk.id)
+    say = desk.say
+    if cause is None:
+        return say.say("undo-nothing")
+    gone = {session.fact: session for session in desk.record.sessions}
+    withdrawn = facts.withdraw_caused_by(desk.tx, desk.id, cause, desk.now)
+    desk.forget()
+    told = [done_in_words(gone[key].sets, say) for kind, key in withdrawn if kind == "session" and key in gone]
+    return say.say("undo-done", what="; ".join(told)) if any(told) else say.say("undo-done-other")
+
+
+def correct(desk: Desk, reading: Reading) -> str:
+    """Mend the report that is meant and say how it reads now."""
+    say = desk.say
+    change = reading.correction
+    session = _meant(desk, reading)
+    if session is None or session.fact is None:
+        return say.say("correct-nothing")
+    restated = [work for _, work in known_sets(reading)]
+    sets = _restated(session, restated) if restated else _changed(session, change)
+    moved = reading.performed_on if change is not None and change.field == "performed_on" else None
+    if moved is None and change is not None and change.field == "performed_on" and isinstance(change.now, str):
+        from datetime import date
+
+        moved = date.fromisoformat(change.now)
+    if sets is None and moved is None:
+        return say.say("correct-no-match")
+    mended = replace(session, sets=sets if sets is not None else session.sets, on=moved or session.on)
+    if mended.sets == session.sets and mended.on == session.on:
+        return say.say("correct-same", day=say.day(session.on), work=done_in_words(session.sets, say))
+    facts.replace_session(desk.tx, session.fact, mended, desk.now, desk.cause)
+    desk.forget()
+    return say.say("correct-done", day=say.day(mended.on), work=done_in_words(mended.sets, say))
+
+
+def _meant(desk: Desk, reading: Reading) -> Session | None:
+    """The newest report that holds what is corrected: of the day named, with the movement and the old value."""
+    change = reading.correction
+    reports = [one for one in desk.record.sessions if not one.is_test and one.sets]
+    if reading.performed_on is not None and change is not None and change.field != "performed_on":
+        on_day = [one for one in reports if one.on == reading.performed_on]
+        reports = on_day or reports
+    reports.sort(key=lambda one: one.fact or 0)
+    if change is None:
+        return reports[-1] if reports else None
+    for one in reversed(reports):
+        if any(_fits(work, change) for work in one.sets):
+            return one
+    return reports[-1] if reports and change.was is None else None
+
+
+def _fits(work: WorkSet, change: Correction) -> bool:
+    if change.movement is not None and work.movement != change.movement:
+        return False
+    if change.side is not None and work.side not in (change.side, None):
+        return False
+    return change.was is None or not hasattr(work, change.field) or _same(getattr(work, change.field), change.was)
+
+
+def _same(a: Any, b: Any) -> bool:
+    if isinstance(a, (int, float)) and isinstance(b, (int, float)):
+        return abs(a - b) <= SAME
+    return bool(a == b)
+
+
+def _changed(session: Session, change: Correction | None) -> tuple[WorkSet, ...] | None:
+    """The sets with the one value changed in those meant; None where none fits or the value cannot be."""
+    if change is None or change.now is None or change.field not in WorkSet.__dataclass_fields__:
+        return None
+    meant = [at for at, work in enumerate(session.sets) if _fits(work, change)]
+    if change.which == "last":
+        meant = meant[-1:]
+    elif isinstance(change.which, int):
+        meant = meant[change.which - 1 : change.which]
+    if not meant:
+        return None
+    now: Any = int(change.now) if change.field == "reps" and isinstance(change.now, float) else change.now
+    return tuple(replace(work, **{change.field: now}) if at in meant else work for at, work in enumerate(session.sets))
+
+
+def _restated(session: Session, restated: list[WorkSet]) -> tuple[WorkSet, ...]:
+    """The report with the sets of the restated movements in place of the old ones; told efforts stay."""
+    names = {work.movement for work in restated}
+    old = [work for work in session.sets if work.movement in names]
+    if len(old) == len(restated):
+        restated = [
+            replace(new, rpe=was.rpe) if new.rpe is None and new.reps == was.reps else new
+            for new, was in zip(restated, old, strict=True)
+        ]
+    kept = [work for work in session.sets if work.movement not in names]
+    at = next((place for place, work in enumerate(session.sets) if work.movement in names), len(kept))
+    at = min(at, len(kept))
+    return tuple(kept[:at] + restated + kept[at:])

@@ -1,0 +1,139 @@
+"""What falls due: the day's plan, the pain questions, the nudge, the coach's week. Each plants the next."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime, time, timedelta
+from zoneinfo import ZoneInfo
+
+from sqlmodel import Session as Tx
+
+from bot.clock import next_moment
+from bot.conversation import alerts, pains, plans, summary
+from bot.conversation.asking import EXPIRED, KIND
+from bot.conversation.desk import Desk, Mail
+from planner.facts import Session
+from planner.rules import rules_of
+from storage import due, notes, outbox, persons, questions
+from storage.due import Due
+from storage.persons import Person, Who
+
+PLAN, PAIN_MORNING, NUDGE, SUMMARY = "plan", "pain_morning", "nudge", "summary"
+
+
+def begin(tx: Tx, athlete_id: int, now: datetime) -> None:
+    """An athlete starts: their first plan falls due today, be its hour gone by or not."""
+    desk = Desk.of(Mail(tx, now, f"begin:{athlete_id}"), athlete_id, said_by="bot")
+    desk.plant(PLAN, desk.today, desk.moment(desk.today, desk.athlete.plan_at))
+    if not desk.athlete.screened:
+        say = desk.say_coach
+        desk.tell_coach(
+            say.say("not-screened", name=desk.person.name), buttons=[(say.say("button-approve"), f"s:{athlete_id}")]
+        )
+
+
+def begin_coach(tx: Tx, coach_id: int, now: datetime) -> None:
+    """A coach starts: the next weekly summary falls due."""
+    coach = persons.coach(tx, coach_id)
+    if coach.summary_day is None or coach.summary_at is None:
+        return
+    zone = ZoneInfo(coach.timezone)
+    moment = next_moment(now, zone, coach.summary_at, frozenset({coach.summary_day}))
+    due.schedule(tx, Who("coach", coach_id), SUMMARY, moment.astimezone(zone).date(), moment)
+
+
+def handle_due(tx: Tx, row: Due, now: datetime) -> None:
+    """Do what is due, if it is still of use, and plant the next."""
+    mail = Mail(tx, now, f"due:{row.id}")
+    if row.kind == SUMMARY:
+        assert row.coach_id is not None
+        _summary(mail, row)
+        return
+    assert row.athlete_id is not None
+    desk = Desk.of(mail, row.athlete_id, said_by="bot")
+    if row.kind == EXPIRED:
+        _expired(desk)
+    elif row.kind == PLAN:
+        _plan(desk, row)
+    elif desk.athlete.silenced or row.for_date < desk.today:
+        return
+    elif row.kind == PAIN_MORNING:
+        if not pains.answered_today(desk, "morning"):
+            pains.ask_morning(desk)
+    elif row.kind == NUDGE:
+        _nudge(desk)
+
+
+def plant_after_report(desk: Desk, sessions: list[Session]) -> None:
+    """Next morning's pain question, and no nudge for a day that was told of."""
+    for session in sessions:
+        due.cancel(desk.tx, desk.person, NUDGE, session.on)
+        morning = session.on + timedelta(days=1)
+        if session.sets and morning >= desk.today and not desk.athlete.silenced:
+            moment = desk.moment(morning, desk.athlete.plan_at)
+            if moment > desk.now:
+                desk.plant(PAIN_MORNING, morning, moment)
+
+
+def _plan(desk: Desk, row: Due) -> None:
+    if desk.athlete.silenced:
+        return
+    following = max(row.for_date, desk.today - timedelta(days=1)) + timedelta(days=1)
+    if row.for_date >= desk.today:
+        following = row.for_date + timedelta(days=1)
+    desk.plant(PLAN, following, desk.moment(following, desk.athlete.plan_at))
+    if row.for_date != desk.today:
+        return
+    first = not desk.record.sent
+    before = desk.record.sent_by_day.get(desk.today)
+    plan = desk.review.today
+    if before is None and (plan.sets or first):
+        opening = desk.say.say("welcome", name=desk.person.name, coach=desk.coach.name) if first else None
+        plans.send(desk, plan, opening)
+    if plan.sets:
+        _plant_nudge(desk)
+    alerts.send_new(desk)
+
+
+def _plant_nudge(desk: Desk) -> None:
+    at = time.fromisoformat(str(rules_of(desk.record.athlete).text("message.nudge_at")))
+    moment = desk.moment(desk.today, at)
+    if moment > desk.now:
+        desk.plant(NUDGE, desk.today, moment)
+
+
+def _nudge(desk: Desk) -> None:
+    if any(one.on == desk.today and not one.is_test for one in desk.record.sessions) or not desk.review.today.sets:
+        return
+    say = desk.say
+    buttons = [(say.say(f"button-{name}"), f"t:{words}") for name, words in NUDGE_BUTTONS]
+    desk.tell(say.say("nudge"), buttons=buttons, stale_after=desk.now + timedelta(hours=3))
+
+
+NUDGE_BUTTONS = (("done", "done as planned"), ("missed", "missed today"), ("tomorrow", "move today to tomorrow"))
+
+
+def _expired(desk: Desk) -> None:
+    """A question nobody answered for a day goes to the coach; what was sure of the report stays counted."""
+    question = questions.open_question(desk.tx, desk.person, KIND)
+    if question is None or desk.now - question.asked_at < timedelta(hours=23):
+        return
+    questions.expire(desk.tx, desk.person, KIND, desk.now)
+    notes.pass_on(desk.tx, desk.id, "to_coach", question.text, desk.now)
+    say = desk.say_coach
+    desk.tell_coach(
+        say.say("ask-expired", name=desk.person.name, text=question.text[:500], span=question.span or ""),
+        importance=outbox.SUMMARY,
+    )
+
+
+def _summary(mail: Mail, row: Due) -> None:
+    assert row.coach_id is not None
+    coach = persons.coach(mail.tx, row.coach_id)
+    person: Person = persons.person_of(coach)
+    zone = ZoneInfo(coach.timezone)
+    assert coach.summary_day is not None
+    assert coach.summary_at is not None
+    last = max(mail.now, row.due_at.astimezone(UTC))
+    moment = next_moment(last, zone, coach.summary_at, frozenset({coach.summary_day}))
+    due.schedule(mail.tx, Who("coach", row.coach_id), SUMMARY, moment.astimezone(zone).date(), moment)
+    summary.send(mail, person)

@@ -1,0 +1,122 @@
+"""Pain: scores become facts and an answer by the rules; warning signs stop training at once."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from bot.conversation.desk import Desk
+from bot.conversation.reasons import named
+from bot.conversation.reports import pain_buttons
+from bot.reading.reading import PainRead, Reading
+from planner.facts import Moment, PainAnswer, WarningSign
+from storage import outbox, questions
+
+QUESTION = "pain"
+EMERGENCY = {"chest_pain", "breathless", "dizziness"}
+STOPS = {
+    "pop", "bruising", "swelling", "deformity", "numbness", "sudden_weakness", "night_pain", "chest_pain",
+    "breathless", "dizziness", "locking",
+}  # fmt: skip
+
+
+def store(desk: Desk, reading: Reading) -> None:
+    """Scores and signs as facts. A bare number answers the open pain question, for its place and moment."""
+    asked = questions.open_question(desk.tx, desk.person, QUESTION)
+    for entry in reading.pain:
+        bound = _bound(entry, asked)
+        desk.add(PainAnswer(reading.performed_on or desk.today, bound.site, bound.side, bound.score, bound.when))
+    if reading.pain and asked is not None:
+        assert asked.id is not None
+        questions.close(desk.tx, asked.id, desk.now)
+    for sign in reading.red_flags:
+        if sign in STOPS:
+            desk.add(WarningSign(desk.today, sign))
+
+
+def _bound(entry: PainRead, asked: questions.Question | None) -> PainRead:
+    if asked is None:
+        return entry
+    when: Moment | None = entry.when or asked.data.get("when")
+    if entry.site is not None:
+        return PainRead(entry.site, entry.side, entry.score, when)
+    return PainRead(asked.data.get("site"), asked.data.get("side"), entry.score, when)
+
+
+def alarm(desk: Desk, reading: Reading) -> str | None:
+    """The answer to warning signs, with the coach told at once; None where there are none."""
+    signs = [sign for sign in reading.red_flags if sign in STOPS]
+    if not signs:
+        return None
+    say, to_coach = desk.say, desk.say_coach
+    names = say.listed([named(f"sign-{sign}", sign, say) for sign in signs])
+    key = "alarm-emergency" if EMERGENCY & set(signs) else "alarm"
+    coach_names = to_coach.listed([named(f"sign-{sign}", sign, to_coach) for sign in signs])
+    desk.tell_coach(
+        to_coach.say("alarm-for-coach", name=desk.person.name, signs=coach_names),
+        importance=outbox.ALERT,
+        buttons=[(to_coach.say("button-restart"), f"r:{desk.id}")],
+    )
+    return say.say(key, signs=names)
+
+
+def acknowledge(desk: Desk, reading: Reading) -> str | None:
+    """What the rules make of the scores told, in a sentence each."""
+    if not reading.pain or any(sign in STOPS for sign in reading.red_flags):
+        return None
+    say = desk.say
+    told = [entry for entry in reading.pain if entry.score is not None]
+    if not told:
+        return say.say("pain-without-score")
+    worst = max(entry.score or 0.0 for entry in told)
+    if worst == 0:
+        return say.say("pain-none")
+    lines = []
+    levels = {(one.site, one.side): one for one in desk.review.pain}
+    listed: set[tuple[str, str | None]] = set()
+    for (site, side), one in levels.items():
+        if one.on != desk.today and one.on != reading.performed_on:
+            continue
+        listed.add((site, side))
+        lines.append(say.say(f"pain-{one.level}", place=place(site, side, say), score=say.number(one.score)))
+    if not lines:
+        lines.append(say.say("pain-noted", score=say.number(worst)))
+    return "\n".join(dict.fromkeys(lines))
+
+
+def place(site: str | None, side: str | None, say: object) -> str:
+    from bot.wording import Wording
+
+    assert isinstance(say, Wording)
+    name = named(f"site-{site}", site, say) if site else say.say("site-unnamed")
+    return say.say("site-with-side", side=say.say(f"side-{side}"), site=name) if side else name
+
+
+def ask_after(desk: Desk) -> None:
+    """Ask for pain after the session just reported; the question rides on the read-back."""
+    questions.ask(desk.tx, desk.person, QUESTION, desk.now, data={"when": "after", **_last_place(desk)})
+    desk.tell(desk.say.say("ask-pain-after"), buttons=pain_buttons(desk.say))
+
+
+def ask_morning(desk: Desk) -> None:
+    """Next morning's question, by the name of the place where one hurts."""
+    last = _last_place(desk)
+    questions.expire(desk.tx, desk.person, QUESTION, desk.now)
+    questions.ask(desk.tx, desk.person, QUESTION, desk.now, data={"when": "morning", **last})
+    say = desk.say
+    text = say.say("ask-pain-morning")
+    if last:
+        text = say.say("ask-pain-morning-at", place=place(last["site"], last.get("side"), say))
+    desk.tell(text, buttons=pain_buttons(say), stale_after=desk.now + timedelta(hours=16))
+
+
+def _last_place(desk: Desk) -> dict[str, str]:
+    """The place of the newest score above 0 in the last two weeks."""
+    since = desk.today - timedelta(days=14)
+    for fact in reversed(desk.record.pain):
+        if fact.on >= since and fact.site is not None and (fact.score or 0) > 0:
+            return {"site": fact.site, **({"side": fact.side} if fact.side else {})}
+    return {}
+
+
+def answered_today(desk: Desk, when: Moment) -> bool:
+    return any(fact.on == desk.today and fact.when in (when, None) for fact in desk.record.pain)

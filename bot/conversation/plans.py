@@ -1,0 +1,128 @@
+"""The day's plan: sent, sent again when it changed, shown when asked; the week; why."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+from datetime import time as clock_time
+
+from bot.conversation.desk import Desk
+from bot.conversation.reasons import decisions_in_words, reason_in_words
+from bot.wording import Wording
+from bot.wording.sets import plan_in_words, short_plan
+from planner import week_ahead
+from planner.facts import SentPlan
+from planner.plan import DayPlan
+from storage import outbox
+
+WEEK_DAYS = 7
+MOST_REASONS = 3
+
+
+def send(desk: Desk, plan: DayPlan, opening: str | None = None, importance: int = outbox.PLAN) -> None:
+    """Send the plan of a day and keep it as a fact."""
+    text = in_words(plan, desk.say)
+    desk.tell(
+        f"{opening}\n\n{text}" if opening else text,
+        plan=plan,
+        importance=importance,
+        stale_after=desk.moment(plan.on + timedelta(days=1), clock_time.min),
+    )
+    sent = SentPlan(plan.on, plan.block, plan.week, plan.kind, plan.sets, plan.holds)
+    said_by, desk.said_by = desk.said_by, "bot"
+    desk.add(sent, decisions=plan.decisions)
+    desk.said_by = said_by
+
+
+def refresh(desk: Desk) -> DayPlan | None:
+    """Send today's plan again where what was just said changed it; the plan that was sent, if one was."""
+    today = desk.today
+    before = desk.record.sent_by_day.get(today)
+    if any(session.on == today and not session.is_test for session in desk.record.sessions):
+        return None
+    new = desk.review.today
+    if before is None:
+        # A session moved to today, or a stop lifted: the plan's hour may have gone by.
+        if new.kind == "rest" or desk.now < desk.moment(today, desk.athlete.plan_at):
+            return None
+        send(desk, new, importance=outbox.REPLY)
+        return new
+    if new.kind == before.kind and new.sets == before.sets and new.holds == before.holds:
+        return None
+    if before.kind == "rest" and new.kind == "rest":
+        return None
+    send(desk, new, desk.say.say("plan-changed"), importance=outbox.REPLY)
+    return new
+
+
+def in_words(plan: DayPlan, say: Wording) -> str:
+    """Heading, the work, and what is unusual today with its reasons."""
+    if not plan.sets:
+        lines = [say.say("plan-rest", day=say.long_day(plan.on))]
+    else:
+        lines = [say.say(f"plan-heading-{plan.kind}", day=say.long_day(plan.on), block=plan.block, week=plan.week)]
+        lines.append(plan_in_words(plan, say))
+    told = decisions_in_words(plan.decisions, say)
+    if told:
+        lines += ["", *told[:MOST_REASONS]]
+    if plan.kind == "test":
+        lines += ["", say.say("caution-test")]
+    return "\n".join(lines)
+
+
+def today(desk: Desk) -> tuple[str, DayPlan]:
+    """Today's plan in words; when today is free, the next session too."""
+    plan = desk.review.today
+    text = in_words(plan, desk.say)
+    if not plan.sets and desk.review.next_training_on is not None and desk.review.stopped is None:
+        following = desk.plan(desk.review.next_training_on)
+        text += "\n" + desk.say.say(
+            "plan-next", day=desk.say.long_day(following.on), work=short_plan(following, desk.say)
+        )
+    return text, plan
+
+
+def week(desk: Desk) -> str:
+    say = desk.say
+    lines = [say.say("week-heading")]
+    for plan in week_ahead(desk.record, desk.today, WEEK_DAYS):
+        if plan.sets:
+            kind = say.say(f"day-kind-{plan.kind}")
+            lines.append(say.say("week-line", day=say.day(plan.on), kind=kind, work=short_plan(plan, say)))
+    if len(lines) == 1:
+        lines.append(say.say("week-empty"))
+        if desk.review.stopped is not None:
+            lines.append(reason_in_words(desk.review.stopped, say))
+    return "\n".join(lines)
+
+
+def why(desk: Desk) -> str:
+    """The decisions behind the newest plan, in numbers; the standing ones where that plan has none."""
+    say = desk.say
+    review = desk.review
+    if review.stopped is not None:
+        return reason_in_words(review.stopped, say)
+    plan = review.today
+    if not plan.sets and review.next_training_on is not None:
+        plan = desk.plan(review.next_training_on)
+    told = decisions_in_words(plan.decisions, say)
+    if not told:
+        told = decisions_in_words(review.decisions[-MOST_REASONS:], say)
+    strength = [one for one in review.strength if one.movement == review.main_lift and one.side is None]
+    if strength:
+        one = strength[0]
+        told.append(
+            say.say(
+                "why-strength",
+                movement=say.movement(one.movement),
+                middle=say.load(one.e1rm_kg),
+                cautious=say.load(one.cautious_kg),
+                bodyweight=say.load(one.bodyweight_kg),
+            )
+        )
+    return "\n".join(told) if told else say.say("why-nothing")
+
+
+def training_day(desk: Desk, day: date) -> DayPlan | None:
+    """The plan of a day if there is work on it."""
+    plan = desk.plan(day)
+    return plan if plan.sets else None

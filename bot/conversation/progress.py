@@ -1,0 +1,65 @@
+"""Where someone stands: rung, gates, strength and when a gate is likely, in the words of athlete and coach."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from bot.conversation.reasons import named, rung_name
+from bot.wording import Wording
+from planner.plan import Forecast, Gate, LadderPosition, Review
+
+
+def in_words(review: Review, say: Wording) -> str:
+    lines: list[str] = []
+    for position in review.ladders:
+        lines += ladder_lines(position, say)
+    for one in review.strength:
+        if one.movement == review.main_lift and one.side is None:
+            lines.append(
+                say.say(
+                    "progress-strength",
+                    movement=say.movement(one.movement),
+                    added=say.load(max(0.0, one.added_e1rm_kg)),
+                    percent=round(100 * one.relative_added),
+                )
+            )
+    done, planned = review.adherence
+    if planned:
+        lines.append(say.say("progress-adherence", done=done, planned=planned))
+    return "\n".join(lines) if lines else say.say("progress-nothing")
+
+
+def ladder_lines(position: LadderPosition, say: Wording) -> Iterator[str]:
+    ladder = named(f"ladder-{position.ladder}", position.ladder, say)
+    yield say.say(
+        "progress-rung",
+        ladder=ladder,
+        rung=rung_name(position.rung, say),
+        since=position.since,
+        dose=position.dose or "–",
+    )
+    if position.next_rung is None:
+        yield say.say("progress-top")
+        return
+    if position.may_test:
+        yield say.say("progress-may-test", rung=rung_name(position.next_rung, say))
+    for gate in position.gates:
+        yield _gate(gate, position, say)
+    for forecast in position.forecasts:
+        yield _forecast(forecast, say)
+
+
+def _gate(gate: Gate, position: LadderPosition, say: Wording) -> str:
+    name = named(f"gate-{gate.name}", gate.name, say)
+    have = "–" if gate.have is None else say.number(gate.have)
+    key = "progress-gate-met" if gate.met else "progress-gate"
+    return say.say(key, rung=rung_name(position.next_rung or "", say), name=name, have=have, want=say.number(gate.want))
+
+
+def _forecast(forecast: Forecast, say: Wording) -> str:
+    name = named(f"gate-{forecast.gate}", forecast.gate, say)
+    if forecast.earliest is None:
+        return say.say("forecast-beyond", name=name)
+    if forecast.latest is None:
+        return say.say("forecast-from", name=name, earliest=forecast.earliest)
+    return say.say("forecast-between", name=name, earliest=forecast.earliest, latest=forecast.latest)

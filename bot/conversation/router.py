@@ -1,0 +1,102 @@
+"""Who is it, and who answers them."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from sqlmodel import Session
+
+from bot.conversation import athlete, coach, moments
+from bot.conversation.desk import Desk, Mail
+from bot.wording import wording_for
+from storage import chats, invites, outbox
+from storage.inbox import Incoming
+from storage.persons import Person
+
+START = "/start"
+
+
+def handle(tx: Session, incoming: Incoming, person: Person | None, now: datetime) -> None:
+    """Answer one message, press, clip or change of membership, within the transaction `tx`."""
+    mail = Mail(tx, now, f"incoming:{incoming.id}")
+    if incoming.kind == "member":
+        _membership(incoming, person, tx)
+        return
+    code = _code(incoming)
+    if code is not None:
+        _join(mail, incoming, code, person)
+    elif person is None:
+        _stranger(tx, incoming, now, "stranger")
+    elif person.role == "coach":
+        coach.handle(mail, person, incoming)
+    else:
+        athlete.handle(Desk.of(mail, person.id, incoming.id), incoming)
+
+
+def tell_set_aside(tx: Session, incoming: Incoming, person: Person | None, now: datetime) -> None:
+    """A message could not be handled: its sender is told that it is kept, the coach that it is to be looked at."""
+    if person is None:
+        return
+    mail = Mail(tx, now, f"aside:{incoming.id}")
+    mail.post(person, wording_for(person.language).say("set-aside"))
+    if person.role == "athlete":
+        desk = Desk.of(mail, person.id)
+        desk.tell_coach(desk.say_coach.say("set-aside-for-coach", name=person.name))
+
+
+def tell_unreachable(tx: Session, message: outbox.Outgoing, now: datetime) -> None:
+    """A chat takes no messages any more: its athlete's coach is told once a day at most."""
+    who = chats.person_at(tx, message.channel, message.address)
+    if who is None or who.role != "athlete":
+        return
+    desk = Desk.of(Mail(tx, now, f"unreachable:{who.id}:{now.date()}"), who.id)
+    desk.tell_coach(desk.say_coach.say("unreachable", name=who.name), importance=outbox.REPLY)
+
+
+def _code(incoming: Incoming) -> str | None:
+    """The code of "/start CODE"; "" for a bare "/start"."""
+    if incoming.kind != "text":
+        return None
+    word, _, rest = incoming.text.strip().partition(" ")
+    return rest.strip() if word.split("@")[0].casefold() == START else None
+
+
+def _join(mail: Mail, incoming: Incoming, code: str, person: Person | None) -> None:
+    joined = invites.redeem(mail.tx, code, incoming.channel, incoming.address, mail.now) if code else None
+    if joined is None:
+        if person is None:
+            _stranger(mail.tx, incoming, mail.now, "code-unknown" if code else "stranger")
+            return
+        key = "coach-help" if person.role == "coach" else "help"
+        mail.post(person, wording_for(person.language).say(key))
+        return
+    say = wording_for(joined.language)
+    if joined.role == "coach":
+        mail.post(joined, say.say("coach-joined", name=joined.name))
+        moments.begin_coach(mail.tx, joined.id, mail.now)
+        return
+    desk = Desk.of(mail, joined.id, incoming.id)
+    desk.tell(desk.say.say("joined", name=joined.name, coach=desk.coach.name))
+    desk.tell_coach(desk.say_coach.say("joined-for-coach", name=joined.name))
+    if not desk.record.sent:
+        moments.begin(mail.tx, joined.id, mail.now)
+
+
+def _stranger(tx: Session, incoming: Incoming, now: datetime, key: str) -> None:
+    """All that a stranger learns: that a code is needed."""
+    outbox.post(
+        tx,
+        outbox.Outgoing(
+            channel=incoming.channel,
+            address=incoming.address,
+            to="",
+            text=wording_for("en").say(key),
+            cause=f"incoming:{incoming.id}",
+            due_at=now,
+        ),
+    )
+
+
+def _membership(incoming: Incoming, person: Person | None, tx: Session) -> None:
+    if person is not None:
+        chats.set_blocked(tx, incoming.channel, incoming.address, bool(incoming.data.get("blocked")))

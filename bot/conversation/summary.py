@@ -1,0 +1,112 @@
+"""The coach's week in one message: who needs you, most urgent first and why; then who is fine, a line each."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from zoneinfo import ZoneInfo
+
+from bot.conversation.alerts import proposal_buttons, proposal_in_words
+from bot.conversation.desk import Buttons, Mail
+from bot.conversation.reasons import reason_in_words, rung_name
+from bot.wording import Wording, wording_for
+from planner import review
+from planner.plan import Alert, Review
+from storage import notes, outbox, persons
+from storage.persons import Athlete, Person
+from storage.records import records
+
+MOST_BUTTONS = 12
+NEEDS = 2
+
+
+@dataclass
+class Entry:
+    """One athlete's part of the message."""
+
+    urgency: int
+    name: str
+    line: str
+    buttons: Buttons = field(default_factory=list)
+
+
+def send(mail: Mail, coach: Person) -> None:
+    text, buttons = compose(mail, coach)
+    mail.post(coach, text, buttons=buttons, importance=outbox.SUMMARY)
+
+
+def compose(mail: Mail, coach: Person) -> tuple[str, Buttons]:
+    """Text and buttons of the whole roster's week."""
+    rows = persons.athletes_of(mail.tx, coach.id)
+    known = records(mail.tx, [row.id for row in rows if row.id is not None])
+    entries = []
+    for row in rows:
+        assert row.id is not None
+        today = mail.now.astimezone(ZoneInfo(row.timezone)).date()
+        say = wording_for(coach.language, row.unit)
+        entries.append(_entry(mail, row, review(known[row.id], today), say))
+    say = wording_for(coach.language)
+    needing = sorted((one for one in entries if one.urgency >= NEEDS), key=lambda one: (-one.urgency, one.name))
+    fine = [one for one in entries if one.urgency < NEEDS]
+    week_ends = mail.now.astimezone(ZoneInfo(coach.timezone)).date()
+    lines = [say.say("summary-heading", day=say.long_day(week_ends), count=len(rows))]
+    if needing:
+        lines += ["", say.say("summary-needing", count=len(needing)), *(one.line for one in needing)]
+    else:
+        lines += ["", say.say("summary-nobody")]
+    if fine:
+        lines += ["", say.say("summary-fine", count=len(fine)), *(one.line for one in fine)]
+    buttons = [button for one in needing for button in one.buttons][:MOST_BUTTONS]
+    return "\n".join(lines), buttons
+
+
+def _entry(mail: Mail, row: Athlete, seen: Review, say: Wording) -> Entry:
+    assert row.id is not None
+    urgency, needs, buttons = 0, [], []
+    for alert in sorted(seen.alerts, key=lambda one: -one.urgency):
+        urgency = max(urgency, alert.urgency)
+        if alert.urgency >= NEEDS and not alert.code.startswith("proposal"):
+            needs.append(reason_in_words(alert, say, "alert"))
+    for position in seen.ladders:
+        if position.proposal is not None:
+            urgency = max(urgency, NEEDS)
+            needs.append(proposal_in_words("", position.proposal, say).lstrip(" :"))
+            for label, data in proposal_buttons(row.id, position.proposal, say):
+                buttons.append((say.say("button-for", label=label, name=row.name), data))
+    if seen.silent_sessions >= NEEDS and not any(one.code.startswith("silen") for one in seen.alerts):
+        urgency = max(urgency, NEEDS)
+        needs.append(say.say("summary-silent", sessions=seen.silent_sessions))
+    waiting = notes.unanswered(mail.tx, row.id)
+    if waiting:
+        urgency = max(urgency, NEEDS)
+        needs.append(say.say("summary-unanswered", count=len(waiting)))
+    if row.silenced:
+        urgency = max(urgency, NEEDS)
+        needs.append(say.say("summary-stopped"))
+    if needs:
+        return Entry(urgency, row.name, say.say("summary-line", name=row.name, what=" ".join(needs)), buttons)
+    return Entry(urgency, row.name, say.say("summary-line", name=row.name, what=_fine(seen, say)))
+
+
+def _fine(seen: Review, say: Wording) -> str:
+    """A line of what a coach wants to see: sessions done, rung and dose, strength, anything small."""
+    parts = []
+    done, planned = seen.adherence
+    if planned:
+        parts.append(say.say("fine-sessions", done=done, planned=planned))
+    for position in seen.ladders[:2]:
+        parts.append(say.say("fine-rung", rung=rung_name(position.rung, say), dose=position.dose or "–"))
+    for one in seen.strength:
+        if one.movement == seen.main_lift and one.side is None:
+            parts.append(
+                say.say(
+                    "fine-strength", movement=say.movement(one.movement), added=say.load(max(0.0, one.added_e1rm_kg))
+                )
+            )
+    if seen.block is not None:
+        parts.append(say.say("fine-block", block=seen.block.block, week=seen.block.week))
+    parts += [reason_in_words(one, say, "alert") for one in _notes(seen.alerts)]
+    return "; ".join(parts)
+
+
+def _notes(alerts: tuple[Alert, ...]) -> list[Alert]:
+    return [one for one in alerts if one.urgency < NEEDS][:1]

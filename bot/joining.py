@@ -1,0 +1,27 @@
+"""A roster goes in: everyone on it begins, and the coach gets the code that claims the bot."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from sqlmodel import Session
+
+from bot import conversation
+from bot.wording import wording_for
+from storage import chats, invites, loading
+from storage.persons import Who
+from storage.roster import Roster
+
+
+def load(tx: Session, roster: Roster, now: datetime) -> str:
+    """Put a checked roster in; what to tell the operator comes back, with the coach's one-time code."""
+    loaded = loading.load_roster(tx, roster, now)
+    who = Who("coach", loaded.coach_id)
+    conversation.begin_coach(tx, loaded.coach_id, now)
+    say = wording_for(roster.coach.language)
+    lines = [say.say("roster-loaded", count=len(loaded.athlete_ids), added=len(loaded.added))]
+    if loaded.absent:
+        lines.append(say.say("roster-absent", names=", ".join(loaded.absent)))
+    if not chats.addresses_of(tx, who, blocked=True):
+        lines.append(say.say("roster-code", name=roster.coach.name, code=invites.new_invite(tx, who, now)))
+    return "\n".join(lines)

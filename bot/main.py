@@ -1,0 +1,217 @@
+"""The command line. Each command imports what it needs, so that `read` and `--help` start at once."""
+
+from __future__ import annotations
+
+import os
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated, NoReturn
+
+import typer
+
+if TYPE_CHECKING:
+    from bot.settings import Settings
+    from storage.store import Store
+
+app = typer.Typer(
+    help="Check-ins for athletes who train alone, and one weekly message for their strength coach.",
+    no_args_is_help=True,
+    add_completion=False,
+    pretty_exceptions_enable=False,
+)
+roster_app = typer.Typer(help="The coach's file of athletes.", no_args_is_help=True)
+ladder_app = typer.Typer(help="Ladders: rungs, gates and proofs in a file.", no_args_is_help=True)
+app.add_typer(roster_app, name="roster")
+app.add_typer(ladder_app, name="ladder")
+
+RosterFile = Annotated[Path, typer.Argument(metavar="FILE", help="A roster in TOML.")]
+
+
+def run() -> None:
+    """The console command."""
+    # What this program writes is health data: readable by its own user only.
+    os.umask(0o077)
+    try:
+        app()
+    except KeyboardInterrupt:
+        sys.exit(130)
+    except BrokenPipeError:
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        sys.exit(0)
+
+
+@app.command()
+def chat(
+    database: Annotated[str | None, typer.Option(help="Database URL; a demo of its own where left out.")] = None,
+    roster: Annotated[Path | None, typer.Option(help="A roster to begin with instead of the demo.")] = None,
+    fresh: Annotated[bool, typer.Option("--fresh", help="Throw the demo's data away and begin again.")] = False,
+) -> None:
+    """Talk with the bot in this terminal, as an athlete or as the coach."""
+    from bot.channels.terminal import chat_here
+
+    settings = _settings()
+    chat_here(settings, database, _read_roster(roster) if roster else None, fresh)
+
+
+@app.command()
+def read() -> None:
+    """Read messages: JSON lines in, readings as JSON lines out."""
+    from bot.reading.command import read_lines
+
+    read_lines(sys.stdin, sys.stdout)
+
+
+@app.command()
+def rehearse(
+    roster: Annotated[Path | None, typer.Option(help="A roster in TOML; the demo's where left out.")] = None,
+    database: Annotated[str | None, typer.Option(help="Keep the data there; in memory where left out.")] = None,
+) -> None:
+    """Live through weeks in seconds: JSON lines in and out, on a virtual clock."""
+    from bot.channels.rehearsal import rehearse as live
+    from bot.demo import demo_roster
+
+    given = _read_roster(roster) if roster else None if database else demo_roster()
+    store = _open(database or "sqlite://")
+    try:
+        live(store, given, sys.stdin, sys.stdout)
+    finally:
+        store.close()
+
+
+@app.command()
+def serve() -> None:
+    """Run the Telegram bot. Settings come from the environment (SLOWRUNG_TELEGRAM_TOKEN and others)."""
+    from bot.serve import serve as run_service
+    from bot.settings import MissingSetting
+
+    settings = _settings()
+    try:
+        run_service(settings)
+    except MissingSetting as error:
+        _stop(str(error))
+
+
+@roster_app.command("check")
+def roster_check(file: RosterFile) -> None:
+    """Say what is wrong with a roster, by line and key. Nothing is loaded."""
+    found = _read_roster(file)
+    typer.echo(f"{file.name}: {len(found.athletes)} athletes of {found.coach.name}, nothing wrong.")
+
+
+@roster_app.command("load")
+def roster_load(file: RosterFile) -> None:
+    """Put a roster into the database. Prints the coach's one-time code, to be sent to the bot as /start CODE."""
+    from bot import joining
+    from bot.clock import SystemClock
+
+    found = _read_roster(file)
+    settings = _settings()
+    store = _open(settings.database, settings.backups)
+    try:
+        with store.transaction() as tx:
+            typer.echo(joining.load(tx, found, SystemClock().now()))
+    finally:
+        store.close()
+
+
+@ladder_app.command("check")
+def ladder_check(file: Annotated[Path, typer.Argument(metavar="FILE", help="A ladder in TOML.")]) -> None:
+    """Say what is wrong with a ladder, by line and key."""
+    from planner import ladders
+
+    problems = ladders.check(file)
+    if problems:
+        _stop("\n".join(problems))
+    typer.echo(f"{file.name}: nothing wrong.")
+
+
+@app.command()
+def backup(
+    to: Annotated[Path | None, typer.Option(help="Folder for the copies; in SLOWRUNG_HOME where left out.")] = None,
+    keep: Annotated[int, typer.Option(min=1, help="How many copies are kept.")] = 14,
+) -> None:
+    """Copy the database while it is in use."""
+    from bot.clock import SystemClock
+    from storage.backup import backup as copy
+    from storage.errors import StorageError
+
+    settings = _settings()
+    try:
+        typer.echo(copy(settings.database, to or settings.backups, SystemClock().now(), keep))
+    except StorageError as error:
+        _stop(str(error))
+
+
+@app.command()
+def restore(copy: Annotated[Path, typer.Argument(help="A copy made by `backup`.")]) -> None:
+    """Put a copy back in place of the SQLite database. Stop the service first."""
+    from storage.backup import restore as put_back
+    from storage.errors import StorageError
+    from storage.store import sqlite_path
+
+    path = sqlite_path(_settings().database)
+    if path is None:
+        _stop("The database is not a SQLite file; PostgreSQL dumps go back with pg_restore.")
+    try:
+        kept = put_back(copy, path)
+    except StorageError as error:
+        _stop(str(error))
+    typer.echo(f"{path} is what {copy.name} holds." + (f" What was there is now {kept.name}." if kept else ""))
+
+
+@app.command()
+def doctor() -> None:
+    """Look at settings, database, clock and queues, and say in plain words what is wrong."""
+    from bot.doctor import examine
+
+    sound, findings = examine(_settings())
+    typer.echo("\n".join(findings))
+    raise typer.Exit(0 if sound else 1)
+
+
+def _settings() -> Settings:
+    from pydantic import ValidationError
+
+    from bot.settings import Settings
+
+    try:
+        return Settings()
+    except ValidationError as error:
+        _stop(
+            "\n".join(
+                f"SLOWRUNG_{'_'.join(map(str, one['loc'])).upper()}: {one['msg']}"
+                for one in error.errors(include_input=False)
+            )
+        )
+
+
+def _open(url: str, backups: Path | None = None) -> Store:
+    from sqlalchemy.exc import SQLAlchemyError
+
+    from storage.errors import StorageError
+    from storage.store import Store
+
+    try:
+        return Store.open(url, backups)
+    except StorageError as error:
+        _stop(str(error))
+    except SQLAlchemyError as error:
+        _stop(f"The database cannot be opened ({type(error).__name__}). Check SLOWRUNG_DATABASE_URL.")
+
+
+def _read_roster(file: Path):  # type: ignore[no-untyped-def]  # noqa: ANN202
+    from bot.roster import RosterError, read_roster
+
+    try:
+        return read_roster(file)
+    except RosterError as error:
+        _stop("\n".join(error.problems))
+
+
+def _stop(sentence: str) -> NoReturn:
+    typer.echo(sentence, err=True)
+    raise typer.Exit(2)
+
+
+if __name__ == "__main__":
+    run()

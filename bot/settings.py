@@ -1,0 +1,73 @@
+"""Settings from the environment, read once. Only the token has no default."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+from pydantic import Field, SecretStr, field_validator
+from pydantic_settings import BaseSettings, SettingsConfigDict
+
+DATABASE_FILE = "slowrung.sqlite3"
+
+
+class MissingSetting(ValueError):
+    """Something that has no default was not given; the sentence names it."""
+
+
+def default_home() -> Path:
+    """The user's data folder, as the XDG base directory specification names it."""
+    base = os.environ.get("XDG_DATA_HOME") or str(Path.home() / ".local" / "share")
+    return Path(base) / "slowrung"
+
+
+class Settings(BaseSettings):
+    """Every setting of the service; each is SLOWRUNG_ and its name in capitals.
+
+    `telegram_api_url`: the root of the Bot API server; calls go to /bot<token>/method below it. `home`: where
+    everything is written but a database that is named elsewhere. `webhook_url`: the public address that the service
+    calls; none: long polling. `replicas`: how many of these share one token and database, for the rates.
+    """
+
+    model_config = SettingsConfigDict(env_prefix="SLOWRUNG_", frozen=True, extra="ignore")
+
+    telegram_token: SecretStr | None = None
+    telegram_api_url: str = "https://api.telegram.org"
+    database_url: str | None = None
+    home: Path = Field(default_factory=default_home)
+    messages_per_second: float = Field(default=25.0, gt=0, le=1000)
+    replicas: int = Field(default=1, ge=1)
+    webhook_url: str | None = None
+    webhook_secret: SecretStr | None = None
+    listen: str = "127.0.0.1:8443"
+
+    @field_validator("telegram_api_url")
+    @classmethod
+    def _root(cls, url: str) -> str:
+        if not url.startswith(("http://", "https://")):
+            raise ValueError("must begin with http:// or https://")
+        return url.rstrip("/")
+
+    @field_validator("database_url")
+    @classmethod
+    def _known_database(cls, url: str | None) -> str | None:
+        if url is not None and not url.startswith(("sqlite:", "postgresql:")):
+            raise ValueError("must be sqlite:///PATH or postgresql://…")
+        return url
+
+    @property
+    def database(self) -> str:
+        """The database's URL; a SQLite file in `home` where none is named."""
+        return self.database_url or f"sqlite:///{self.home / DATABASE_FILE}"
+
+    @property
+    def backups(self) -> Path:
+        return self.home / "backups"
+
+    def token(self) -> str:
+        """Raises MissingSetting."""
+        if self.telegram_token is None or not self.telegram_token.get_secret_value():
+            raise MissingSetting(
+                "SLOWRUNG_TELEGRAM_TOKEN is not set. Ask the service's bot administration for a token and export it."
+            )
+        return self.telegram_token.get_secret_value()

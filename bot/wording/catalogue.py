@@ -1,0 +1,106 @@
+"""The message catalogues: Fluent files by language, English where a language lacks a sentence."""
+
+from __future__ import annotations
+
+from datetime import date, time
+from functools import lru_cache
+from pathlib import Path
+from typing import Any
+
+from babel.dates import format_date, format_time
+from babel.numbers import format_decimal
+from fluent.runtime import FluentBundle, FluentResource
+
+from planner.units import KG_PER_LB
+
+CATALOGUES = Path(__file__).parent
+FALLBACK = "en"
+
+
+class NoSuchSentence(KeyError):
+    """No catalogue has this sentence: a fault of the program, never of a person."""
+
+
+class Wording:
+    """Sentences of one language, loads in one unit."""
+
+    def __init__(self, language: str, unit: str = "kg") -> None:
+        self.language, self.unit = language, unit
+        self._bundles = [_bundle(name) for name in dict.fromkeys((language, FALLBACK))]
+
+    def has(self, key: str) -> bool:
+        return any(bundle.has_message(key) for bundle in self._bundles)
+
+    def say(self, key: str, **values: Any) -> str:
+        """The sentence, its slots filled.
+
+        Raises:
+            NoSuchSentence: No catalogue has it.
+        """
+        for bundle in self._bundles:
+            if bundle.has_message(key):
+                pattern = bundle.get_message(key).value
+                shown = {name: self._value(value) for name, value in values.items()}
+                return str(bundle.format_pattern(pattern, shown)[0])
+        raise NoSuchSentence(key)
+
+    def _value(self, value: Any) -> Any:
+        if isinstance(value, bool):
+            return "yes" if value else "no"
+        if isinstance(value, date):
+            return self.day(value)
+        if isinstance(value, float):
+            return self.number(value)
+        return value
+
+    def number(self, value: float, places: int = 2) -> str:
+        """17.5 or 17,5: as many decimals as needed, `places` at most."""
+        return str(format_decimal(round(value, places), format="#,##0.###", locale=self.language))
+
+    def load(self, kg: float) -> str:
+        """A load in the person's unit, with the unit."""
+        value = kg / KG_PER_LB if self.unit == "lb" else kg
+        return f"{self.number(value, 1 if self.unit == 'lb' else 2)} {self.unit}"
+
+    def day(self, day: date) -> str:
+        """ "Mon 4 Jan"."""
+        return str(format_date(day, "EEE d MMM", locale=self.language))
+
+    def long_day(self, day: date) -> str:
+        return str(format_date(day, "EEEE d MMMM", locale=self.language))
+
+    def hour(self, at: time) -> str:
+        return str(format_time(at, "HH:mm", locale=self.language))
+
+    def movement(self, movement_id: str) -> str:
+        key = f"movement-{movement_id}"
+        return self.say(key) if self.has(key) else movement_id.replace("_", " ")
+
+    def listed(self, parts: list[str]) -> str:
+        return ", ".join(parts)
+
+
+@lru_cache(maxsize=64)
+def wording_for(language: str, unit: str = "kg") -> Wording:
+    """The wording for a BCP 47 tag: the language itself, its base ("de" for "de-AT"), else English (RFC 4647 lookup)."""
+    known = languages()
+    parts = language.split("-")
+    while parts:
+        if "-".join(parts) in known:
+            return Wording("-".join(parts), unit)
+        parts.pop()
+    return Wording(FALLBACK, unit)
+
+
+@lru_cache(maxsize=1)
+def languages() -> frozenset[str]:
+    return frozenset(path.name for path in CATALOGUES.iterdir() if path.is_dir() and any(path.glob("*.ftl")))
+
+
+@lru_cache(maxsize=16)
+def _bundle(language: str) -> FluentBundle:
+    # No isolation marks round slots: they would stand in copied text and in the terminal.
+    bundle = FluentBundle([language], use_isolating=False)
+    for path in sorted((CATALOGUES / language).glob("*.ftl")):
+        bundle.add_resource(FluentResource(path.read_text(encoding="utf-8")))
+    return bundle
