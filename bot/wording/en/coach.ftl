@@ -1,0 +1,86 @@
+# For coaches.
+coach-joined = Hello { $name }, this bot is yours now. “roster” shows your athletes, “invite NAME” makes a code for one, “help” the rest.
+coach-help =
+    In words, with an athlete's name:
+    · “mira” – the card · “roster” · “summary” – the week · “mira week” · “mira why”
+    · “mira 4x3 at 17.5 on thursday” · “mira lock 17.5 until 1 march” · “mira hold rung 3 weeks” · “mira unlock”
+    · “mira rung archer_shoulder” · “mira exclude muscle-ups” · “mira rule block.loading_weeks 5”, “rule …” for all
+    · “approve mira”, “decline mira” · “mira restart” after a stop · “mira pause”, “mira resume”
+    · “tell mira: …” · “mira note: …” · “invite mira” · “call archers with low ring ALR”
+coach-unknown = I did not understand that. “help” shows what I know.
+coach-who = Whom do you mean? { $names }
+button-approve = Approve
+button-hold = Hold
+button-for = { $label }: { $name }
+not-screened = { $name } has not been cleared by the health questions. No training before you approve.
+started = { $name } may begin; the first block is approved.
+started-already = { $name } has begun already.
+restarted = { $name } may train again.
+told-restart = { $coach } has cleared you: training goes on.
+proposal-promotion = { $name }: ready for { $rung }. { $reasons }
+proposal-step_back = { $name }: a step back to { $rung }? { $reasons }
+decided-approve = { $name }: { $rung } approved.
+decided-decline = { $name }: { $rung } held back.
+decided-nothing = { $name }: there is nothing to decide any more.
+told-promotion = { $coach } has approved your next rung: { $rung }. It comes with your next block.
+told-step_back = { $coach } takes you a step back, to { $rung }, for now.
+alert = { $name }: { $what }
+passed-to-coach = { $name } writes: “{ $text }” – answer with “tell { $handle }: …”
+clip-for-coach = { $name } sends a clip: “{ $text }”
+clip-for-coach-silent = { $name } sends a clip.
+set-aside-for-coach = A message of { $name } could not be handled. It is kept and set aside.
+unreachable = { $name } cannot be reached any more: the chat takes no messages.
+joined-for-coach = { $name } has joined.
+ask-expired = { $name } did not answer what was meant by “{ $span }” in: “{ $text }”. The rest of it counts.
+told = Told { $name }.
+tell-what = What shall I tell { $name }? “tell NAME: words”
+note-kept = Noted about { $name }, for your eyes.
+invited = For { $name }, once, within 30 days: /start { $code }
+sets-how = I did not get the sets for { $name }. “NAME 4x3 at 17.5 on thursday”
+sets-set = { $name }, { $day }: { $work }
+lock-how = I did not get the load for { $name }. “NAME lock 17.5 until 1 march”
+locked = { $name }: load locked at { $load }, until { $until }.
+held = { $name }: rung held until { $until }.
+rung-set = { $name}: now on { $rung }.
+rung-unknown = There is no rung “{ $rung }”. There are: { $rungs }
+movement-unknown = I do not know the movement “{ $movement }”.
+excluded = { $name }: without { $movement } from now on.
+unlocked = { $name }: all locks and holds are lifted.
+paused = { $name } is paused, until { $until }.
+resumed = { $name } goes on.
+nickname-set = “{ $nickname }” is { $movement } from now on.
+nickname-unclear = Which movement shall that be? “call MOVEMENT NICKNAME”
+rule-how = “rule NAME VALUE”, such as “rule block.loading_weeks 5”
+rule-unknown = There is no rule “{ $rule }”.
+rule-bad = { $why }
+rule-set = { $name }: { $rule } is { $value } now.
+rule-set-all = { $rule } is { $value } for everyone now.
+roster-loaded = { $count } athletes are loaded, { $added } of them new.
+roster-absent = Not in the file, left as they are: { $names }
+roster-code = Code for { $name }, once, within 30 days: /start { $code }
+
+summary-heading = Week to { $day }: { $count } athletes
+summary-needing = Need you ({ $count }):
+summary-nobody = Nobody needs you this week.
+summary-fine = Fine ({ $count }):
+summary-line = · { $name }: { $what }
+summary-silent = no word for { $sessions } sessions.
+summary-unanswered = { $count ->
+    [one] a message waits for your answer.
+   *[other] { $count } messages wait for your answer.
+}
+summary-stopped = asked for no more messages.
+fine-sessions = { $done }/{ $planned } sessions
+fine-rung = { $rung }, { $dose }
+fine-strength = { $movement } max +{ $added }
+fine-block = block { $block } week { $week }
+
+card-heading = { $name }, { $day }
+card-block = Block { $block }, week { $week } of { $weeks }
+card-bodyweight = Bodyweight { $weight }
+card-pain = Pain: { $place } { $score }/10 on { $day }
+card-session = { $day }: { $work }
+card-next = Next, { $day }: { $work }
+card-order = Your order of { $day }: { $what }
+card-doubt = Open question: what “{ $span }” means in “{ $text }”
+card-note = Note: { $text }

@@ -1,0 +1,22 @@
+# Short answers, help, strangers, trouble.
+passed-on = Passed on to your coach.
+from-coach = { $name }: { $text }
+clip-passed-on = The clip is with your coach.
+smalltalk = 👍
+unknown = I did not find anything to note in that. Tell me what you did (“pull-ups 5x3 +20, last @8”), or ask “what's today?”. “Help” shows more.
+empty = That message had no words. Tell me what you did, or ask “what's today?”.
+too-long = That was long: I read the first { $limit } characters. Send the rest as another message.
+press-unknown = That button no longer means anything. Write it in words instead.
+set-aside = Sorry, something went wrong with your last message. It is kept, and your coach knows.
+help =
+    Tell me in your own words:
+    · what you did – “pull-ups 5x3 +20, last @8”, “done as planned”, “same but 2 on the last”
+    · pain – “left elbow 3/10 this morning”
+    · bodyweight, sleep, time – “bw 71.2, slept 7h, 65 min”
+    · days – “move Thursday to Saturday”, “missed yesterday”, “away 9–16 April”, “ill”
+    Ask me: “what's today?”, “this week?”, “why less weight?”, “how far am I?”
+    Mend: “that was 22.5 not 20”, “delete that”. “Tell the coach …” passes words on.
+    No medical advice here: with a warning sign, stop and see a doctor.
+stranger = This bot works by invitation. Ask your coach for a code and send it as /start CODE.
+code-unknown = That code does not work. Ask your coach for a new one and send it as /start CODE.
+joined = Hello { $name }, you are with { $coach } now. What you write here (training, pain, bodyweight) is stored and seen by your coach only. Ask for all of it or have it erased at any time.

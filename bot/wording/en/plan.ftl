@@ -1,0 +1,43 @@
+# The day's work.
+plan-heading-training = { $day } · block { $block }, week { $week }
+plan-heading-deload = { $day } · block { $block }, deload week: light on purpose
+plan-heading-test = { $day } · block { $block }, test day
+plan-heading-rest = { $day }
+plan-rest = { $day }: no training.
+plan-next = Next: { $day } – { $work }
+plan-changed = Today's plan has changed. This one counts:
+plan-part-warm_up = Warm-up
+plan-part-skill = Skill
+plan-part-main = Main
+plan-part-accessory = Accessories
+caution-test = Stop at the first rep that is not clean, and at any pain above 2.
+
+set-lower_half = { $name }, lower half
+set-upper_half = { $name }, upper half
+set-lowering = { $name }, lowering only
+set-paused = { $name }, pause { $where }
+set-at-top = on top
+set-at-middle = in the middle
+set-at-bottom = at the bottom
+set-each-side = { $sets }×{ $amount } a side
+set-first-side = , { $side } first
+set-seconds = { $seconds } s
+set-as-many = as many as the effort allows
+set-missed = { $reps } (missed)
+set-ceiling = , RPE up to { $rpe }
+set-rpe = , RPE { $rpe }
+set-last-rpe = , last RPE { $rpe }
+set-rpes = , RPE { $rpes }
+
+week-heading = The next seven days:
+week-line = { $day } ({ $kind }): { $work }
+week-empty = No training in the next seven days.
+day-kind-training = training
+day-kind-deload = deload
+day-kind-test = test
+day-kind-rest = rest
+
+why-strength = From your reports your { $movement } maximum is about { $middle } with bodyweight ({ $bodyweight }); loads are made from the cautious end, { $cautious }.
+why-nothing = Nothing was decided yet that differs from the plan of the block.
+next-training = Next training: { $day }.
+welcome = Welcome, { $name }. { $coach } coaches you through this chat: each training day I send your sets, you tell me in your own words what you did. No medical advice here: with a warning sign, stop and see a doctor.

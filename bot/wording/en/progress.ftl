@@ -1,0 +1,12 @@
+# Where someone stands.
+progress-nothing = There are no reports yet. After the first sessions I can show your line.
+progress-rung = { $ladder }: { $rung } since { $since }, dose { $dose }.
+progress-top = That is the top of this ladder.
+progress-may-test = { $rung }: may be tried on the next test day.
+progress-gate = Toward { $rung }: { $name } { $have } of { $want }.
+progress-gate-met = Toward { $rung }: { $name } { $have } of { $want }, reached.
+progress-strength = { $movement }: maximum about +{ $added } ({ $percent } % of bodyweight).
+progress-adherence = Sessions in the last four weeks: { $done } of { $planned }.
+forecast-beyond = { $name }: not within 12 weeks at this pace.
+forecast-from = { $name }: not before { $earliest }, perhaps not within 12 weeks.
+forecast-between = { $name }: between { $earliest } and { $latest } at this pace.

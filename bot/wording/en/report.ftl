@@ -1,0 +1,19 @@
+# Read-back of what was told.
+report-noted = Noted for { $day }: { $work }.
+report-extras = Also: { $extras }.
+report-again = That report is already noted; nothing was counted twice.
+report-next = Next, { $day }: { $movement } { $load }.
+report-next-changed = Next, { $day }: { $movement } { $load } instead of { $was }.
+no-added-load = no added load
+extra-session-rpe = session effort { $rpe }
+extra-duration = { $minutes } min
+extra-sleep = { $hours } h of sleep
+bodyweight-noted = Bodyweight { $weight } noted.
+unread = Not counted here: { $pieces }.
+undo-nothing = There is nothing to take back.
+undo-done = Taken back: { $what }.
+undo-done-other = Taken back.
+correct-done = Corrected, { $day } now reads: { $work }.
+correct-same = { $day } already reads: { $work }.
+correct-nothing = I found no report to correct. Tell me the day and the sets again.
+correct-no-match = I did not find that value in your reports. Tell me the sets as they were, with the day.
