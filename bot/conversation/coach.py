@@ -7,19 +7,20 @@ from datetime import timedelta
 from zoneinfo import ZoneInfo
 
 from bot.conversation import alerts, cards, passing_on, plans, summary
+from bot.conversation.absences import plant_next_plan as plant_next
 from bot.conversation.coach_words import Command, parse
 from bot.conversation.desk import Desk, Mail
-from bot.conversation.absences import plant_next_plan as plant_next
+from bot.conversation.movement_names import movement_called
 from bot.conversation.reasons import rung_name
 from bot.wording import Wording, wording_for
-from planner import ladders, movements
-from planner.facts import Order, OrderKind
-from planner.rules import UnknownRule, check_value
+from bot.wording.sets import short_plan
+from planner import ladders, rules
+from planner.facts import Absence, Order, OrderKind, Resume
 from planner.units import KG_PER_LB
 from storage import invites, notes, persons
 from storage.inbox import Incoming
 from storage.persons import Person, Who
-from storage.rules import set_coach_rule, set_nickname
+from storage.rules import nicknames_of, set_coach_rule, set_nickname
 
 LOADS_UP_TO_KG = 200.0
 
@@ -154,10 +155,8 @@ class Office:
 
     def _nickname(self, command: Command) -> None:
         """ "call archers with low ring ALR": the last word is the nickname, the words before it name a movement."""
-        from bot.reading import movement_named
-
         *phrase, nickname = command.rest.split() or [""]
-        movement = movement_named(" ".join(phrase), self.coach.language) if phrase else None
+        movement = self._movement(" ".join(phrase))
         if movement is None:
             self.answer("nickname-unclear")
             return
@@ -171,12 +170,12 @@ class Office:
             self.answer("rule-how")
             return
         name, value = words[0], words[-1]
-        try:
-            checked = check_value(name, value)
-        except UnknownRule:
+        if name not in rules.catalogue():
             self.answer("rule-unknown", rule=name)
             return
-        except ValueError as error:
+        try:
+            checked = rules.check(name, _value(value))
+        except rules.RuleError as error:
             self.answer("rule-bad", why=str(error))
             return
         desk = self.desk(command.handle)
@@ -186,6 +185,9 @@ class Office:
         else:
             desk.add(Order("set_rule", desk.today, rule=name, value=checked))
             self._confirm(desk, "rule-set", rule=name, value=value)
+
+    def _movement(self, name: str) -> str | None:
+        return movement_called(name, self.coach.language, nicknames_of(self.mail.tx, self.coach.id))
 
     # of one
 
@@ -227,7 +229,7 @@ class Office:
             desk,
             "sets-set",
             day=desk.say_coach.day(day),
-            work=plans.short_plan(desk.plan(day), desk.say_coach),
+            work=short_plan(desk.plan(day), desk.say_coach),
         )
 
     def _lock(self, command: Command, desk: Desk) -> None:
@@ -251,20 +253,18 @@ class Office:
 
     def _rung(self, command: Command, desk: Desk) -> None:
         wanted = command.rest.strip().casefold().replace(" ", "_").replace("-", "_")
+        known: list[str] = []
         for ladder_id, _ in desk.record.athlete.ladders:
-            ladder = ladders.shipped()[ladder_id]
-            if wanted in ladder.rungs:
+            known += ladders.get(ladder_id).by_id
+            if wanted in ladders.get(ladder_id).by_id:
                 desk.add(Order("set_rung", desk.today, ladder=ladder_id, rung=wanted))
                 self._confirm(desk, "rung-set", rung=rung_name(wanted, desk.say_coach))
                 return
-        known = [rung for ladder_id, _ in desk.record.athlete.ladders for rung in ladders.shipped()[ladder_id].rungs]
         self.answer("rung-unknown", rung=command.rest, rungs=", ".join(known))
 
     def _exclude(self, command: Command, desk: Desk) -> None:
-        from bot.reading import movement_named
-
-        movement = movement_named(command.rest, self.coach.language)
-        if movement is None or movement not in movements.catalogue():
+        movement = self._movement(command.rest)
+        if movement is None:
             self.answer("movement-unknown", movement=command.rest)
             return
         desk.add(Order("exclude", desk.today, movement=movement, until=command.until))
@@ -284,19 +284,25 @@ class Office:
         self._restart(desk)
 
     def _pause(self, command: Command, desk: Desk) -> None:
-        from planner.facts import Absence
-
         desk.add(Absence("pause", desk.today, desk.today, command.until))
         until = desk.say_coach.day(command.until) if command.until else "–"
         self._confirm(desk, "paused", until=until)
 
     def _resume(self, _command: Command, desk: Desk) -> None:
-        from planner.facts import Resume
-
         persons.update_athlete(desk.tx, desk.id, {"silenced": False})
         desk.add(Resume(desk.today))
         plant_next(desk)
         self._confirm(desk, "resumed")
+
+
+def _value(word: str) -> float | str | bool:
+    """A rule's value as typed: a switch, a number, or a word."""
+    if word.casefold() in ("true", "false"):
+        return word.casefold() == "true"
+    try:
+        return float(word.replace(",", "."))
+    except ValueError:
+        return word
 
 
 GENERAL: dict[str, Callable[[Office, Command], None]] = {

@@ -137,7 +137,7 @@ def _until(folded: str, today: date, language: str) -> date | None:
         return today + timedelta(days=int(span[1]) * days)
     marks = vocabulary(language).get("until", [])
     for mark in marks:
-        before, found, after = folded.partition(f" {mark} ")
+        _, found, after = folded.partition(f" {mark} ")
         if found:
             return _day(f" {after}", today, language)
     return None

@@ -18,7 +18,7 @@ def asks_for_eccentrics(reading: Reading, text: str) -> bool:
 
 
 def refuse(desk: Desk, text: str) -> str:
-    """The answer: no, with the one-arm capacity against the bodyweight; or that the coach decides, once a rep stands."""
+    """The answer: no, with the one-arm capacity against the bodyweight; once a rep stands, that the coach decides."""
     if any(
         work.movement in FREE and (work.reps or 0) >= 1 and not work.eccentric and not work.failed
         for session in desk.record.sessions

@@ -95,8 +95,8 @@ def _plan(desk: Desk, row: Due) -> None:
 
 
 def _plant_nudge(desk: Desk) -> None:
-    at = time.fromisoformat(str(rules_of(desk.record.athlete).text("message.nudge_at")))
-    moment = desk.moment(desk.today, at)
+    hour = rules_of(desk.record.athlete).number("message.nudge_hour")
+    moment = desk.moment(desk.today, time(int(hour), int(hour * 60 % 60)))
     if moment > desk.now:
         desk.plant(NUDGE, desk.today, moment)
 

@@ -40,6 +40,7 @@ class Wording:
         for bundle in self._bundles:
             if bundle.has_message(key):
                 pattern = bundle.get_message(key).value
+                assert pattern is not None
                 shown = {name: self._value(value) for name, value in values.items()}
                 return str(bundle.format_pattern(pattern, shown)[0])
         raise NoSuchSentence(key)
@@ -82,7 +83,7 @@ class Wording:
 
 @lru_cache(maxsize=64)
 def wording_for(language: str, unit: str = "kg") -> Wording:
-    """The wording for a BCP 47 tag: the language itself, its base ("de" for "de-AT"), else English (RFC 4647 lookup)."""
+    """The wording for a BCP 47 tag: the language itself, its base ("de" for "de-AT"), else English (RFC 4647)."""
     known = languages()
     parts = language.split("-")
     while parts:

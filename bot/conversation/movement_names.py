@@ -1,0 +1,28 @@
+"""The movement that someone names: as the reader understands it, a coach's own words included."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from zoneinfo import ZoneInfo
+
+from bot.reading import read
+from bot.reading.reading import Context
+from planner import movements
+
+# The reader names movements of sets, so the name is given one; the day and zone are of no account.
+_ANY_DAY = datetime(2027, 1, 4, 12, tzinfo=UTC)
+
+
+def movement_called(name: str, language: str, nicknames: tuple[tuple[str, str], ...] = ()) -> str | None:
+    """The movement id of `name` ("archers with low ring", "pull_up", a nickname); None where it is none or several."""
+    folded = name.strip().casefold()
+    plain = folded.replace(" ", "_").replace("-", "_")
+    if not folded or movements.is_known(plain):
+        return plain or None
+    for phrase, movement in nicknames:
+        if phrase == folded:
+            return movement
+    context = Context(sent_at=_ANY_DAY, timezone=ZoneInfo("UTC"), language=language, nicknames=nicknames)
+    named = {one.movement for one in read(f"{folded} 2x5", context).sets}
+    found = named.pop() if len(named) == 1 else None
+    return found if found is not None and movements.is_known(found) else None
