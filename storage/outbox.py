@@ -158,6 +158,12 @@ def with_button(tx: Session, channel: str, address: str, limit: int = 200) -> li
     return [row for row in found if row.buttons]
 
 
+def readdress(tx: Session, channel: str, old: str, new: str) -> None:
+    """What is still owed to an address goes to its new one."""
+    here = sa.update(outgoing).where(_open, outgoing.c.channel == channel, outgoing.c.address == old)
+    run(tx, here, {"address": new})
+
+
 def next_open_at(tx: Session) -> datetime | None:
     """When the next message may be claimed; None: nothing is owed."""
     at = sa.func.coalesce(outgoing.c.not_before, outgoing.c.due_at)

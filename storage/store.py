@@ -42,8 +42,13 @@ class Store:
             path.parent.mkdir(parents=True, exist_ok=True)
         writer = WriterLock(path) if url.startswith("sqlite") else None
         if not in_memory(url):
-            with writer.held() if writer else nullcontext():
-                upgrade.bring_up_to_date(url, path, backup_dir)
+            try:
+                with writer.held() if writer else nullcontext():
+                    upgrade.bring_up_to_date(url, path, backup_dir)
+            except BaseException:
+                if writer is not None:
+                    writer.close()
+                raise
         engine = writing_engine(url)
         if in_memory(url):
             # No migration to run through: nobody has an old one of these, and it saves 0.3 s.

@@ -21,7 +21,7 @@ MIGRATIONS = Path(__file__).parent / "migrations"
 _POSTGRES_LOCK = 7_018_211_443
 
 
-def bring_up_to_date(url: str, path: Path | None, backup_dir: Path | None) -> str | None:
+def bring_up_to_date(url: str, path: Path | None, backup_dir: Path | None, migrations: Path = MIGRATIONS) -> str | None:
     """Check and migrate; the revision found before, None for a new database.
 
     Raises:
@@ -36,7 +36,7 @@ def bring_up_to_date(url: str, path: Path | None, backup_dir: Path | None) -> st
                 connection.execute(sa.select(sa.func.pg_advisory_lock(_POSTGRES_LOCK)))
             found = current_revision(connection)
             connection.rollback()
-            known = revisions()
+            known = revisions(migrations)
             if found is not None and found not in known:
                 raise NewerDatabase(
                     f"This database was written by a newer version (its tables are at {found}, this version knows "
@@ -49,7 +49,7 @@ def bring_up_to_date(url: str, path: Path | None, backup_dir: Path | None) -> st
             with connection.begin():
                 from alembic import command
 
-                command.upgrade(config(connection), "head")
+                command.upgrade(config(connection, migrations), "head")
             return found
     finally:
         # Closing the connection ends the advisory lock as well.
@@ -82,11 +82,11 @@ def current_revision(connection: sa.Connection) -> str | None:
     return found
 
 
-def revisions() -> list[str]:
+def revisions(migrations: Path = MIGRATIONS) -> list[str]:
     """All that this version knows, newest first."""
     from alembic.script import ScriptDirectory
 
-    return [script.revision for script in ScriptDirectory.from_config(config(None)).walk_revisions()]
+    return [script.revision for script in ScriptDirectory.from_config(config(None, migrations)).walk_revisions()]
 
 
 def stamp(connection: sa.Connection) -> None:
@@ -95,12 +95,12 @@ def stamp(connection: sa.Connection) -> None:
     connection.execute(sa.text("INSERT INTO alembic_version VALUES (:head)"), {"head": HEAD})
 
 
-def config(connection: sa.Connection | None) -> Config:
+def config(connection: sa.Connection | None, migrations: Path = MIGRATIONS) -> Config:
     # Imported late: it costs 0.2 s that a database in memory need not pay.
     from alembic.config import Config
 
     made = Config()
-    made.set_main_option("script_location", str(MIGRATIONS).replace("%", "%%"))
+    made.set_main_option("script_location", str(migrations).replace("%", "%%"))
     made.attributes["connection"] = connection
     made.attributes["metadata"] = tables.metadata
     return made

@@ -1,0 +1,112 @@
+"""Several threads and several processes' worth of stores on one database: nothing lost, doubled or locked out."""
+
+from concurrent.futures import ThreadPoolExecutor
+
+import pytest
+import sqlalchemy as sa
+
+from storage import due, health, inbox, outbox
+from storage.database import run
+from storage.health import heartbeats
+from storage.store import Store
+from tests.storage.sample import NOW, TODAY, message, update
+
+
+@pytest.fixture
+def stores(store, url):
+    """Two stores of one database, as two processes have them."""
+    second = Store.open(url)
+    yield [store, second]
+    second.close()
+
+
+def at_once(stores, work, threads=6):
+    with ThreadPoolExecutor(threads) as pool:
+        done = [pool.submit(work, stores[number % len(stores)]) for number in range(threads)]
+        return [one.result() for one in done]
+
+
+def test_reading_then_writing_from_all_sides_loses_no_count(stores, mira):
+    start = NOW.replace(microsecond=0)
+    with stores[0].transaction() as tx:
+        health.beat(tx, "count", start)
+
+    def count(store):
+        for _ in range(20):
+            with store.transaction() as tx:
+                row = run(tx, sa.select(heartbeats).with_for_update()).one()
+                health.beat(tx, "count", row.at.replace(microsecond=row.at.microsecond + 1))
+
+    at_once(stores, count)
+    with stores[0].transaction() as tx:
+        assert health.last_beat(tx, "count").microsecond == 120
+
+
+def test_the_same_update_from_all_sides_is_kept_once(stores, mira):
+    def deliver(store):
+        kept = 0
+        for key in range(30):
+            with store.transaction() as tx:
+                kept += inbox.accept(tx, [update(key)], NOW)
+        return kept
+
+    assert sum(at_once(stores, deliver)) == 30
+
+
+def test_each_row_is_handled_once_and_each_persons_in_order(stores, mira):
+    with stores[0].transaction() as tx:
+        inbox.accept(tx, [update(key, ("mira", "jonas", "stranger")[key % 3]) for key in range(45)], NOW)
+    handled = []
+
+    def work(store):
+        misses = 0
+        while misses < 20:
+            with store.transaction() as tx:
+                row = inbox.next_unhandled(tx, NOW)
+                if row is None:
+                    misses += 1
+                    continue
+                inbox.mark_handled(tx, row.id, NOW)
+                handled.append((row.sender, int(row.update_key)))
+
+    at_once(stores, work)
+    assert sorted(key for _, key in handled) == list(range(45))
+    for sender in {sender for sender, _ in handled}:
+        keys = [key for who, key in handled if who == sender]
+        assert keys == sorted(keys)
+
+
+def test_a_due_row_is_taken_by_one(stores, mira):
+    with stores[0].transaction() as tx:
+        for number in range(12):
+            due.schedule(tx, mira, f"kind {number}", TODAY, NOW)
+        ids = [row.id for row in due.due_now(tx, NOW)]
+
+    def work(store):
+        taken = []
+        for due_id in ids:
+            with store.transaction() as tx:
+                row = due.take(tx, due_id, NOW)
+                if row is not None:
+                    due.finish(tx, row.id, NOW)
+                    taken.append(row.id)
+        return taken
+
+    taken = [due_id for those in at_once(stores, work) for due_id in those]
+    assert len(taken) == len(set(taken)) > 0
+
+
+def test_a_message_is_claimed_by_one(stores, mira):
+    with stores[0].transaction() as tx:
+        for number in range(40):
+            outbox.post(tx, message(f"cause {number}", address=f"chat {number}"))
+
+    def work(store):
+        claimed = []
+        for _ in range(10):
+            with store.transaction() as tx:
+                claimed += [row.id for row in outbox.claim(tx, NOW, 3)]
+        return claimed
+
+    claimed = [row for those in at_once(stores, work) for row in those]
+    assert len(claimed) == len(set(claimed)) == 40
