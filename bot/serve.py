@@ -1,0 +1,171 @@
+"""The service, wired in one place: receive, handle, sweep, deliver, until told to stop."""
+
+from __future__ import annotations
+
+import asyncio
+import contextlib
+import signal
+from collections.abc import Callable, Coroutine
+from concurrent.futures import ThreadPoolExecutor
+from typing import Any, TypeVar
+
+import structlog
+from apscheduler.schedulers.asyncio import AsyncIOScheduler
+from sqlalchemy.exc import OperationalError
+from telegram import Bot, Update
+from telegram.error import InvalidToken, NetworkError, RetryAfter, TelegramError
+
+from bot import schedule, worker
+from bot.channels.telegram import Receiver, Telegram, answer_press, make_bot, to_incoming
+from bot.clock import Clock, SystemClock
+from bot.delivery import Delivery
+from bot.logs import set_up_logs
+from bot.settings import MissingSetting, Settings
+from storage import inbox
+from storage.store import Store
+
+log = structlog.get_logger(__name__)
+T = TypeVar("T")
+
+SWEEP_S = 10
+IDLE_S = 1.0
+TROUBLE_S = 2.0
+THREADS_ON_POSTGRES = 8
+
+
+def serve(settings: Settings) -> None:
+    """Run until SIGTERM or SIGINT.
+
+    Raises:
+        MissingSetting: There is no token, or the service does not know it.
+    """
+    token = settings.token()
+    set_up_logs(token)
+    settings.home.mkdir(parents=True, exist_ok=True)
+    store = Store.open(settings.database, settings.backups)
+    try:
+        asyncio.run(Service(settings, store, make_bot(token, settings.telegram_api_url), SystemClock()).run())
+    finally:
+        store.close()
+
+
+class Service:
+    """One process of the bot. Everything that waits for the database waits in a thread."""
+
+    def __init__(self, settings: Settings, store: Store, bot: Bot, clock: Clock) -> None:
+        self.settings, self.store, self.bot, self.clock = settings, store, bot, clock
+        threads = 1 if settings.database.startswith("sqlite") else THREADS_ON_POSTGRES
+        self._threads = ThreadPoolExecutor(threads, thread_name_prefix="store")
+        self._stop = asyncio.Event()
+        self._came_in = asyncio.Event()
+        self._owed = asyncio.Event()
+        per_second = settings.messages_per_second / settings.replicas
+        self.delivery = Delivery(store, Telegram(bot), clock, per_second, self.in_thread)
+
+    async def in_thread(self, work: Callable[[], T]) -> T:
+        return await asyncio.get_running_loop().run_in_executor(self._threads, work)
+
+    async def run(self) -> None:
+        loop = asyncio.get_running_loop()
+        for name in (signal.SIGTERM, signal.SIGINT):
+            with contextlib.suppress(NotImplementedError, ValueError, RuntimeError):
+                loop.add_signal_handler(name, self.stop)
+        await self._greet()
+        scheduler = AsyncIOScheduler()
+        # Late is better than never, once is enough, and never two at a time.
+        scheduler.add_job(
+            self._sweep, "interval", seconds=SWEEP_S, misfire_grace_time=None, coalesce=True, max_instances=1
+        )
+        scheduler.start()
+        await self._sweep()
+        loops = [self._forever(self._receive), self._forever(self._handle), self._forever(self._deliver)]
+        tasks = [asyncio.create_task(one) for one in loops]
+        log.info("serving", database=self.settings.database.split(":")[0], replicas=self.settings.replicas)
+        await self._stop.wait()
+        scheduler.shutdown(wait=False)
+        for task in tasks:
+            task.cancel()
+        await asyncio.gather(*tasks, return_exceptions=True)
+        self._threads.shutdown(wait=True)
+        with contextlib.suppress(TelegramError):
+            await self.bot.shutdown()
+        log.info("stopped")
+
+    def stop(self) -> None:
+        self._stop.set()
+
+    async def _greet(self) -> None:
+        """Make sure of the token; a service that is away is waited for."""
+        while not self._stop.is_set():
+            try:
+                await self.bot.initialize()
+                await self.bot.delete_webhook(drop_pending_updates=False)
+                return
+            except InvalidToken as error:
+                raise MissingSetting("The service does not know this SLOWRUNG_TELEGRAM_TOKEN.") from error
+            except (NetworkError, RetryAfter) as error:
+                log.warning("service away", error=type(error).__name__)
+                await asyncio.sleep(TROUBLE_S)
+
+    async def _forever(self, step: Callable[[], Coroutine[Any, Any, None]]) -> None:
+        """Repeat a step; trouble is waited out, never the end."""
+        while True:
+            try:
+                await step()
+            except asyncio.CancelledError:
+                raise
+            except OperationalError as error:
+                log.error("database away", error=type(error.orig).__name__)
+                await asyncio.sleep(TROUBLE_S)
+            except (NetworkError, RetryAfter) as error:
+                log.warning("service away", error=type(error).__name__)
+                await asyncio.sleep(TROUBLE_S)
+            except Exception as error:
+                log.error("step failed", step=step.__name__, error=type(error).__name__)
+                await asyncio.sleep(TROUBLE_S)
+
+    async def _receive(self) -> None:
+        async for batch in Receiver(self.bot).batches():
+            await self.accept(batch)
+
+    async def accept(self, batch: list[Update]) -> None:
+        """Keep a batch in one commit; only then may it be confirmed."""
+        now = self.clock.now()
+        said = [one for one in (to_incoming(update, now) for update in batch) if one is not None]
+
+        def keep() -> int:
+            with self.store.transaction() as tx:
+                return inbox.accept(tx, said, now)
+
+        if said:
+            await self.in_thread(keep)
+            self._came_in.set()
+        for update in batch:
+            if update.callback_query is not None:
+                await answer_press(self.bot, update)
+
+    async def _handle(self) -> None:
+        handled = await self.in_thread(lambda: worker.handle_next(self.store, self.clock.now()))
+        if handled:
+            self._owed.set()
+        else:
+            await _wait(self._came_in, IDLE_S)
+
+    async def _deliver(self) -> None:
+        if not await self.delivery.deliver_once():
+            await _wait(self._owed, IDLE_S)
+
+    async def _sweep(self) -> None:
+        try:
+            swept = await self.in_thread(lambda: schedule.sweep_and_beat(self.store, self.clock.now()))
+        except OperationalError as error:
+            log.error("database away", error=type(error.orig).__name__)
+            return
+        if swept:
+            self._owed.set()
+
+
+async def _wait(event: asyncio.Event, most_s: float) -> None:
+    with contextlib.suppress(TimeoutError):
+        await asyncio.wait_for(event.wait(), most_s)
+    event.clear()
