@@ -10,8 +10,8 @@ from pathlib import Path
 from typing import Any, Literal, cast
 
 from bot.clock import UnknownZone, zone_named
-from bot.toml_lines import key_lines
 from bot.toml_lines import Path as KeyPath
+from bot.toml_lines import key_lines
 from planner import ladders, movements
 from planner.facts import Cycle, Weekly
 from storage.roster import Roster, RosterAthlete, RosterCoach, RosterTest
@@ -20,8 +20,8 @@ WEEKDAYS = "monday tuesday wednesday thursday friday saturday sunday".split()
 EQUIPMENT = "bar rings belt pulley bands lat_pulldown parallettes wall dumbbells bench".split()
 COACH_KEYS = "name timezone language unit summary".split()
 ATHLETE_KEYS = (
-    "handle name timezone language unit bodyweight_kg plate_step_kg plate_step_lb equipment training_days cycle plan_at "
-    "ladder rung screened tests"
+    "handle name timezone language unit bodyweight_kg plate_step_kg plate_step_lb equipment training_days cycle "
+    "plan_at ladder rung screened tests"
 ).split()
 TEST_KEYS = "date movement reps load_kg rpe side rom assist_kg hold_s".split()
 SUMMARY = {"day": "sunday", "at": "18:00"}

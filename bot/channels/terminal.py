@@ -1,0 +1,198 @@
+"""`slowrung chat`: the bot in a terminal, as any of the athletes or as the coach, with the machine's clock."""
+
+from __future__ import annotations
+
+import asyncio
+import sys
+from collections.abc import AsyncIterator
+from datetime import timedelta
+from pathlib import Path
+
+from bot import conversation, schedule, worker
+from bot.clock import Clock, SystemClock
+from bot.demo import demo_roster
+from bot.settings import Settings
+from bot.wording import wording_for
+from storage import chats, inbox, loading, outbox, persons
+from storage.inbox import IncomingUpdate
+from storage.outbox import Outgoing
+from storage.persons import Who
+from storage.roster import Roster
+from storage.store import Store
+
+CHANNEL = "terminal"
+COACH = "coach"
+DEMO_FILE = "demo.sqlite3"
+SWEEP_S = 10
+
+
+def chat_here(settings: Settings, database: str | None, roster: Roster | None, fresh: bool) -> None:
+    """Talk until the end of input. Without `database` the demo's own file in the user's data folder is used."""
+    demo = settings.home / DEMO_FILE
+    if fresh and database is None:
+        for path in demo.parent.glob(f"{DEMO_FILE}*"):
+            path.unlink()
+    store = Store.open(database or f"sqlite:///{demo}", settings.backups)
+    try:
+        terminal = Terminal(store, SystemClock())
+        terminal.begin(roster or (demo_roster() if database is None else None))
+        asyncio.run(terminal.run(None if database else demo))
+    finally:
+        store.close()
+
+
+class Terminal:
+    """A screen on which one person at a time is looked at; what others are sent waits behind their name."""
+
+    def __init__(self, store: Store, clock: Clock) -> None:
+        self.store, self.clock = store, clock
+        self.say = wording_for("en")
+        self.who = COACH
+        self.handles: list[str] = []
+        self.unseen: dict[str, list[Outgoing]] = {}
+        self.buttons: dict[str, list[tuple[str, str]]] = {}
+        self._count = 0
+
+    def begin(self, roster: Roster | None) -> None:
+        """Put the roster in where it isn't, and give everyone a place on this terminal."""
+        now = self.clock.now()
+        with self.store.transaction() as tx:
+            fresh: list[int] = []
+            if roster is not None and not persons.all_coaches(tx):
+                loaded = loading.load_roster(tx, roster, now)
+                fresh = list(loaded.athlete_ids.values())
+                conversation.begin_coach(tx, loaded.coach_id, now)
+            for coach in persons.all_coaches(tx):
+                assert coach.id is not None
+                chats.bind_chat(tx, CHANNEL, COACH, Who("coach", coach.id), now)
+                for athlete in persons.athletes_of(tx, coach.id):
+                    assert athlete.id is not None
+                    chats.bind_chat(tx, CHANNEL, athlete.handle, Who("athlete", athlete.id), now)
+                    self.handles.append(athlete.handle)
+            for athlete_id in fresh:
+                conversation.begin(tx, athlete_id, now)
+        self.who = self.handles[0] if self.handles else COACH
+
+    async def run(self, demo: Path | None) -> None:
+        self.show(self.say.say("chat-hello", names=", ".join(self.handles)))
+        if demo is not None:
+            self.show(self.say.say("chat-demo", file=str(demo)))
+        self.catch_up()
+        self.look_at(self.who)
+        if not any(self.buttons.values()) and self.who != COACH:
+            self.hear(self.say.say("chat-first-question"))
+        sweeping = asyncio.create_task(self._sweep_now_and_then())
+        try:
+            async for line in _lines(lambda: f"{self.who}> "):
+                if not self.typed(line.strip()):
+                    break
+        finally:
+            sweeping.cancel()
+
+    def typed(self, line: str) -> bool:
+        """One line of the person at the keyboard. False: they leave."""
+        word = line.casefold().lstrip("/")
+        if word in ("quit", "exit", "bye"):
+            return False
+        if not line:
+            return True
+        if word == "me" or word.startswith(("me ", "as ")):
+            self.look_at(word.partition(" ")[2].strip() or (self.handles[0] if self.handles else COACH))
+        elif word == COACH or (word in self.handles and self.who != COACH):
+            self.look_at(word)
+        elif line.startswith("/") and word.isdigit():
+            self.press(int(word))
+        else:
+            self.hear(line)
+        return True
+
+    def look_at(self, who: str) -> None:
+        if who != COACH and who not in self.handles:
+            self.show(self.say.say("chat-nobody", name=who, names=", ".join([COACH, *self.handles])))
+            return
+        self.who = who
+        self.show(self.say.say("chat-as", name=who))
+        for message in self.unseen.pop(who, []):
+            self._print(message)
+
+    def hear(self, text: str) -> None:
+        label = next(
+            (data for name, data in self.buttons.get(self.who, []) if name.casefold() == text.casefold()), None
+        )
+        if label is not None:
+            self._accept("press", text, {"data": label})
+        else:
+            self._accept("text", text, {})
+
+    def press(self, number: int) -> None:
+        buttons = self.buttons.get(self.who, [])
+        if not 1 <= number <= len(buttons):
+            self.show(self.say.say("chat-no-button", number=number))
+            return
+        label, data = buttons[number - 1]
+        self._accept("press", label, {"data": data})
+
+    def _accept(self, kind: inbox.IncomingKind, text: str, data: dict[str, str]) -> None:
+        now = self.clock.now()
+        self._count += 1
+        key = f"{now.timestamp():.6f}-{self._count}"
+        with self.store.transaction() as tx:
+            inbox.accept(tx, [IncomingUpdate(CHANNEL, key, self.who, kind, text, now, data)], now)
+        worker.handle_all(self.store, now)
+        self.catch_up()
+
+    def catch_up(self) -> None:
+        """Do what is due and show what is owed."""
+        now = self.clock.now()
+        schedule.sweep(self.store, now)
+        while True:
+            with self.store.transaction() as tx:
+                outbox.drop_stale(tx, now)
+                claimed = outbox.claim(tx, now, 50, CHANNEL, timedelta(seconds=30))
+                for message in claimed:
+                    assert message.id is not None
+                    outbox.mark_sent(tx, message.id, now)
+            if not claimed:
+                return
+            for message in claimed:
+                if message.address == self.who:
+                    self._print(message)
+                else:
+                    self.unseen.setdefault(message.address, []).append(message)
+                    self.show(self.say.say("chat-elsewhere", name=message.address))
+
+    def _print(self, message: Outgoing) -> None:
+        self.show(f"\n{message.text}")
+        if message.buttons:
+            self.buttons[message.address] = [(label, data) for label, data in message.buttons]
+            self.show("   ".join(f"/{at} {label}" for at, (label, _) in enumerate(message.buttons, 1)))
+
+    def show(self, text: str) -> None:
+        print(text, flush=True)
+
+    async def _sweep_now_and_then(self) -> None:
+        while True:
+            await asyncio.sleep(SWEEP_S)
+            self.catch_up()
+
+
+async def _lines(prompt: object) -> AsyncIterator[str]:
+    """Lines as they are typed; plain reading where there is no terminal."""
+    assert callable(prompt)
+    if not (sys.stdin.isatty() and sys.stdout.isatty()):
+        loop = asyncio.get_running_loop()
+        while True:
+            line = await loop.run_in_executor(None, sys.stdin.readline)
+            if not line:
+                return
+            yield line
+    from prompt_toolkit import PromptSession
+    from prompt_toolkit.patch_stdout import patch_stdout
+
+    session: PromptSession[str] = PromptSession()
+    with patch_stdout():
+        while True:
+            try:
+                yield await session.prompt_async(lambda: str(prompt()))
+            except (EOFError, KeyboardInterrupt):
+                return
