@@ -12,6 +12,7 @@ from bot.reading.fold import Block, Folded, Folder, Row
 from bot.reading.items import make_items
 from bot.reading.message import Claim, Message, read_message
 from bot.reading.movements import Mention, combine, find_movements
+from bot.reading.prose import drop_prose
 from bot.reading.readers import find_claims, find_wishes
 from bot.reading.reading import Ask, Context, Correction, PainRead, Reading, SetRead, Span
 from bot.reading.scan import scan
@@ -40,7 +41,7 @@ class Work:
     unread: list[str] = field(default_factory=list)
     session_rpe: float | None = None
     report: bool = False
-    spans: list[tuple[int, int]] = field(default_factory=list)
+    places: list[tuple[int, int, int]] = field(default_factory=list)  # first set of a block, where its words stand
 
 
 def one_sided(movement: str | None) -> bool:
@@ -80,7 +81,7 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     items = make_items(message, mentions, blocking)
     scanner = Scanner(items, message.context.unit, message.context.bodyweight_kg, message.span)
     facts = drop_list_marks(message, scan(scanner))
-    facts = drop_unreal(message, facts)
+    facts = drop_prose(message, drop_unreal(message, facts))
     read_sets(message, facts, work, claims)
     dated(message, work, days)
     return finish(message, claims, work, corrections)
@@ -93,6 +94,11 @@ def read_sets(message: Message, facts: list[Fact], work: Work, claims: Sequence[
     if plan.leans(message, facts):
         plan.read_plan(message, facts, work, fold_block, claims)
         return
+    if message.context.today and all(f.value.movement == "!" for f in facts if f.kind == "move"):
+        loose = [fact for fact in facts if fact.kind != "move"]
+        plan.read_bare(message, loose, work, fold_block)
+        if work.report:
+            return
     loose, blocks = split(facts)
     if not blocks:
         if message.context.today:
@@ -122,6 +128,8 @@ def read_sets(message: Message, facts: list[Fact], work: Work, claims: Sequence[
             continue
         worked += 1
         before = len(work.sets)
+        at = next((f.start for f in own if f.kind in ("rows", "bare", "count", "fail", "load")), move.start)
+        work.places.append((before, min(at, move.start), move.end))
         plan.fill_from_plan(message, mention, folded, own)
         put(message, mention.movement, folded, move, work)
         made = work.sets[before:]
@@ -152,7 +160,12 @@ def settle_efforts(work: Work, efforts: list[tuple[float, int, list[SetRead]]], 
 
 
 def fold_block(
-    message: Message, movement: str | None, facts: list[Fact], move: Fact | None, rounds: int | None = None, base: list[Row] | None = None
+    message: Message,
+    movement: str | None,
+    facts: list[Fact],
+    move: Fact | None,
+    rounds: int | None = None,
+    base: list[Row] | None = None,
 ) -> Folded:
     """One movement's facts to rows."""
     block = Block(movement, facts, one_sided(movement), is_hold(movement), base=base, rounds=rounds)
@@ -279,7 +292,9 @@ def other_training(message: Message, move: Fact, own: list[Fact], work: Work) ->
         if fact.kind in numbers or fact.note.get("noise"):
             start, found = fact.start, True
     for fact in own[at + 1 :]:
-        if fact.kind == "sep" and (fact.value >= 2 and fact.note.get("mark") != "." or fact.note.get("mark") in (".", "and", "(")):
+        if fact.kind == "sep" and (
+            fact.value >= 2 and fact.note.get("mark") != "." or fact.note.get("mark") in (".", "and", "(")
+        ):
             break
         if fact.kind in numbers and fact.kind != "claim" or fact.note.get("noise"):
             end, found = fact.end, True
@@ -290,7 +305,7 @@ def other_training(message: Message, move: Fact, own: list[Fact], work: Work) ->
 
 def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
     """Numbers of training without a movement and without a plan: asked."""
-    told = [fact for fact in facts if fact.kind == "rows" and not (fact.note.get("one") and not fact.note.get("reps"))]
+    told = [fact for fact in facts if fact.kind == "rows" and not fact.note.get("one")]
     loads = [fact for fact in facts if fact.kind in ("load", "at", "loads") and not fact.note.get("none")]
     if told and (len(told) > 1 or loads or not told[0].note.get("list") or len(told[0].value) > 2) and told:
         folded = fold_block(message, None, facts, None)
@@ -316,7 +331,23 @@ def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
 
 
 def dated(message: Message, work: Work, days: Sequence[Claim]) -> None:
-    """Nothing here yet: filled by read_sets' callers."""
+    """Where one message tells of several days, each block's sets get the day named before them (or after them)."""
+    told = sorted((c for c in days if c.value is not None and c.end > c.start), key=lambda claim: claim.start)
+    if len({claim.value for claim in told}) < 2 or len(work.places) < 2:
+        return
+    heads = told[0].start <= work.places[0][2]
+    bounds = [*(first for first, _, _ in work.places), len(work.sets)]
+    for n, (first, start, end) in enumerate(work.places):
+        if heads:
+            before = [claim for claim in told if claim.start <= max(start, end)]
+            day = before[-1].value if before else told[0].value
+        else:
+            after = [claim for claim in told if claim.start >= start]
+            day = after[0].value if after else told[-1].value
+        for at in range(first, bounds[n + 1]):
+            work.sets[at] = replace(work.sets[at], on=day)
+    if len({one.on for one in work.sets}) < 2:
+        work.sets = [replace(one, on=None) for one in work.sets]
 
 
 def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: Sequence[Claim]) -> Reading:

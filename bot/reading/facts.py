@@ -198,7 +198,11 @@ class Scanner:
             open_ = [f for f in factors if f.role is None]
         if not loads and len(open_) + len(work) == 2 and not sets:
             for this, other in ((factors[1], factors[0]), (factors[0], factors[1])):
-                if this.role is None and this.value != int(this.value) and (this.comma or other.value == int(other.value)):
+                if (
+                    this.role is None
+                    and this.value != int(this.value)
+                    and (this.comma or other.value == int(other.value))
+                ):
                     this.role, this.kg = "load", self.kg(this.value)
                     loads, open_ = [this], [f for f in open_ if f is not this]
                     break
@@ -337,8 +341,8 @@ class Scanner:
             return None
         if len(numbers) == 2 and marks == ["&"] and numbers[0][1] is None and numbers[1][1] is None:
             return None
-        if len(numbers) == 2 and marks == ["/"] and numbers[1][0] == 10 and numbers[0][0] <= 10:
-            pass
+        if len(numbers) == 2 and marks == ["/"] and numbers[1][0] == 10 and numbers[0][0] != 10:
+            return None  # "7/10" is a score
         start, end = numbers[0][2].start, self.at(ends[len(numbers) - 1] - 1).end
         values = [value for value, _, _ in numbers]
         units = [unit for _, unit, _ in numbers]
@@ -380,7 +384,21 @@ class Scanner:
                 return [Fact("effort", item.start, last.end, 10.0 - number.value)], j + 2
         if item.has("effort", "rpe") or item.has("load", "sign") and self.at(i + 1).has("effort", "rpe"):
             j = i + 1 if item.has("effort", "rpe") else i + 2
-            while self.at(j).text in (":", "=", "~", "was", "of", "a", "an", "about", "around", "is", "@", "at", "maybe"):
+            while self.at(j).text in (
+                ":",
+                "=",
+                "~",
+                "was",
+                "of",
+                "a",
+                "an",
+                "about",
+                "around",
+                "is",
+                "@",
+                "at",
+                "maybe",
+            ):
                 j += 1
             return self._effort_value(i, j, rir=False)
         if item.text == "was" and self.at(i + 1).text in ("a", "an") and 5 <= (self.at(i + 2).value or 0) <= 10:
@@ -400,11 +418,9 @@ class Scanner:
         efforts = [low]
         ranged = False
         joined = self.at(end)
-        if (
-            joined.text in ("-", "to", "or", "/")
-            or joined.has("sep", "and")
-            or joined.has("times", "to")
-        ) and self.at(end + 1).kind == "num":
+        if (joined.text in ("-", "to", "or", "/") or joined.has("sep", "and") or joined.has("times", "to")) and self.at(
+            end + 1
+        ).kind == "num":
             second = self.at(end + 1).value or 0
             if not (joined.text == "/" and second == 10):
                 if second > low and second <= 10:
@@ -425,7 +441,11 @@ class Scanner:
                 k += 2
             if len(efforts) > 1:
                 return [Fact("efforts", self.at(i).start, self.at(k - 1).end, efforts)], k
-        if self.at(end).has("effort", "after", "rpe") and not self.at(end).has("scope") and self.at(end + 1).kind != "num":
+        if (
+            self.at(end).has("effort", "after", "rpe")
+            and not self.at(end).has("scope")
+            and self.at(end + 1).kind != "num"
+        ):
             end += 1
         start, stop = self.at(i).start, self.at(end - 1).end
         if rir:
@@ -499,9 +519,18 @@ class Scanner:
         if how and self.at(end).text == "-" and self.at(end + 1).kind == "num" and unit is None:
             high = self.at(end + 1).value or 0
             if how == "sign" and value < high <= 10:
-                return [Fact("at", item.start, self.at(end + 1).end, ((value + high) / 2, None), {"range": True})], end + 2
+                return [
+                    Fact("at", item.start, self.at(end + 1).end, ((value + high) / 2, None), {"range": True})
+                ], end + 2
             if high > value:
                 return [Fact("ask", item.start, self.at(end + 1).end, "load_kg")], end + 2
+        old = told + 1
+        if how and self.at(told).has("plan", "instead"):
+            while self.at(old).has("load", "plus", "at") and old < told + 3:
+                old += 1
+            if self.at(old).kind == "num" and old > told + 1:
+                old += 2 if self.unit_at(old + 1) in ("kg", "lb") else 1
+                return [Fact("load", item.start, self.at(old - 1).end, self.kg(value, unit), {"how": how})], old
         if unit == "percent":
             end += 1
             while self.at(end).text in ("of", "my", "the", "de", "del", "vom", "des") and end < j + 5:
@@ -520,8 +549,12 @@ class Scanner:
         if unit in ("kg", "lb"):
             end += 1
             stop = self.at(end - 1).end
-            note: dict[str, Any] = {"how": how}
-            while self.at(end).has("load", "word") or self.at(end).has("times", "of") and self.at(end + 1).has("load", "word"):
+            note: dict[str, Any] = {"how": how, "unit": unit}
+            while (
+                self.at(end).has("load", "word")
+                or self.at(end).has("times", "of")
+                and self.at(end + 1).has("load", "word")
+            ):
                 end += 1
                 stop = self.at(end - 1).end
             kg = self.kg(value, unit)

@@ -104,6 +104,8 @@ class Folder:
         self.prev: Fact | None = None
         self.said_sets = False
         self.word_row: Row | None = None
+        self.last_effort: float | None = None
+        self.frozen = 0
 
     # ---- helpers
 
@@ -199,14 +201,26 @@ class Folder:
         if fact.value == "over":
             self.over = fact
             return
-        if fact.value == "all" and self.prev is not None and self.prev.kind in ("effort", "flag"):
-            self.spread(self.prev)
+        if (
+            fact.value == "all"
+            and self.prev is not None
+            and self.prev.kind in ("effort", "at")
+            and self.last_effort is not None
+        ):
+            for row in self.rows:
+                row.rpe = self.last_effort
+            self.efforts_open.clear()
+            self.effort_inside = True
             return
         # "rpe 8 on the last", "@7 first": the effort came before its scope
         if self.prev is not None and self.prev.kind == "effort" and fact.value != "all":
             rows = self.scoped()
             value = self.prev.value
-            if rows and getattr(self, "effort_rows", None) is not None and fact.note.get("text", "").startswith(("on", "at", "in", "for")):
+            if (
+                rows
+                and getattr(self, "effort_rows", None) is not None
+                and fact.note.get("text", "").startswith(("on", "at", "in", "for"))
+            ):
                 for row in self.effort_rows:
                     row.rpe = None
                 for row in rows:
@@ -214,13 +228,6 @@ class Folder:
                 self.efforts_open.clear()
                 self.effort_inside = True
                 self.scope = None
-
-    def spread(self, fact: Fact) -> None:
-        if fact.kind == "effort":
-            for row in self.rows:
-                row.rpe = fact.value
-            self.efforts_open.clear()
-            self.effort_inside = True
 
     def on_link(self, fact: Fact) -> None:
         self.link = fact.value
@@ -252,30 +259,67 @@ class Folder:
                     row.reps = entry.reps
                 return
         self.said_sets = True
+        if (
+            note.get("unit") == "min"
+            and note.get("one")
+            and not self.block.hold
+            and not {"emom", "every"} & self.schemes
+        ):
+            return  # minutes of something else; holds of minutes are hangs and handstands
         if note.get("one") and note.get("unit") == "min" and ("emom" in self.schemes or "every" in self.schemes):
             self.minutes.append(entries[0].hold_s or 0)
             return
-        if self.scope is not None and self.rows and self.scope not in ("all",) and len(entries) == 1 and not note.get("each_of"):
+        if (
+            self.scope is not None
+            and self.rows
+            and self.scope not in ("all",)
+            and len(entries) == 1
+            and not note.get("each_of")
+        ):
             rows = self.scoped()
             if self.side in ("left", "right"):
                 rows = [row for row in rows if row.side == self.side] or rows
             if rows:
                 self.override(rows, entries[0])
                 return
-        if note.get("list") and self.rows and len(self.rows) == len(entries) and note.get("values") and self.prev is not None:
-            if self.prev.kind == "sep" and self.prev.note.get("mark") == ":" and min(note["values"]) >= 10 > max(row.reps or 0 for row in self.rows):
+        if (
+            note.get("list")
+            and self.rows
+            and len(self.rows) == len(entries)
+            and note.get("values")
+            and self.prev is not None
+        ):
+            if (
+                self.prev.kind == "sep"
+                and self.prev.note.get("mark") == ":"
+                and min(note["values"]) >= 10 > max(row.reps or 0 for row in self.rows)
+            ):
                 return self.on_loads(Fact("loads", fact.start, fact.end, [float(v) for v in note["values"]]))
         if (
-            note.get("list") and note.get("values") and self.rows and not self.based
-            and self.prev is not None and self.prev.kind in ("sep", "rows") and len(self.rows) != len(entries)
-            and min(note["values"]) >= 10 and all(row.load_kg is None for row in self.rows) and not self.block.hold
+            note.get("list")
+            and note.get("values")
+            and self.rows
+            and not self.based
+            and self.prev is not None
+            and self.prev.kind in ("sep", "rows")
+            and len(self.rows) != len(entries)
+            and min(note["values"]) >= 10
+            and all(row.load_kg is None for row in self.rows)
+            and not self.block.hold
             and max(row.reps or 0 for row in self.rows) < 10
         ):
             self.ask("load_kg", fact)
             for row in self.rows:
                 row.load_open = True
             return
-        if note.get("list") and note.get("values") and min(note["values"]) >= 40 and not self.loaded() and self.block.movement not in ("push_up", "squat", "dip", None) and not self.block.hold:
+        if (
+            note.get("list")
+            and note.get("values")
+            and min(note["values"]) >= 40
+            and not self.loaded()
+            and self.block.movement not in ("push_up", "squat", "dip", None)
+            and not self.block.hold
+        ):
             self.ask("reps", fact)
             return
         count = self.count
@@ -312,6 +356,8 @@ class Folder:
             self.group += 1
         if self.late:
             if self.late & {"upper_half", "lower_half", "half", "eccentric"}:
+                self.apply(self.rows[self.frozen :], self.flags, "pause_pause" in self.flags)
+                self.frozen = len(self.rows)
                 self.flags -= {"upper_half", "lower_half", "half"}
             self.flags |= self.late
             self.late = set()
@@ -444,12 +490,25 @@ class Folder:
                 return
         moved = self.prev is not None and self.prev.kind == "move"
         if self.block.movement in ("one_arm_counterweight", "band_pull_up") and moved and self.assist is None:
-            if value != int(value) or self.next_is("sep") and self.next is not None and self.next.note.get("mark") == ":":
+            if (
+                value != int(value)
+                or self.next_is("sep")
+                and self.next is not None
+                and self.next.note.get("mark") == ":"
+            ):
                 self.assist = fact.note.get("kg", value)
                 return
         attempt = self.prev is not None and self.prev.kind == "scheme" and self.prev.value == "attempt"
         if attempt and value >= 15 and not self.block.hold:
             self.attempt_load = fact.note.get("kg", value)
+            return
+        if self.based and value == int(value) and not self.mend:
+            if self.scope == "all":
+                self.override(self.rows, Entry(int(value)))
+            elif self.side in ("left", "right") or self.next_is("side"):
+                pass
+            elif not fact.note.get("spelled"):
+                self.ask("reps", fact)
             return
         if self.mend and self.rows and value == int(value):
             self.override(self.rows[-1:], Entry(int(value)))
@@ -460,7 +519,12 @@ class Folder:
             self.on_rows(Fact("rows", fact.start, fact.end, [Entry(int(value))]))
             return
         if not whole:
-            if self.prev is not None and self.prev.kind == "scheme" and self.prev.value in ("got", "attempt") or self.next_is("fail"):
+            if (
+                self.prev is not None
+                and self.prev.kind == "scheme"
+                and self.prev.value in ("got", "attempt")
+                or self.next_is("fail")
+            ):
                 self.attempt_load = fact.note.get("kg", value)
                 return
             self.ask("load_kg" if self.rows else "reps", fact)
@@ -474,12 +538,20 @@ class Folder:
             or self.next_is("load", "at")
             or fact.note.get("before_move")
             or bool(self.schemes & {"amrap", "ladder", "got", "total"})
-            or bool(self.rows) and not self.bares_open()
+            or bool(self.rows)
+            and not self.bares_open()
             or self.next_is("effort")
             or self.next_is("link")
             or (self.next_is("sep") and spelled)
         )
-        if self.prev is not None and self.prev.kind == "scheme" and self.prev.value in ("got", "attempt") and self.attempt_load is None and not self.loaded() and value > 20:
+        if (
+            self.prev is not None
+            and self.prev.kind == "scheme"
+            and self.prev.value in ("got", "attempt")
+            and self.attempt_load is None
+            and not self.loaded()
+            and value > 20
+        ):
             sure = False
         if value > 200 and not self.block.hold:
             self.ask("reps", fact)
@@ -528,7 +600,13 @@ class Folder:
                     row.load_kg = value
             self.load, self.load_said = value, True
             return
-        if fact.note.get("none") and self.scope is None and self.rows and all(r.load_kg is not None for r in self.rows) and not self.next_is("rows", "bare"):
+        if (
+            fact.note.get("none")
+            and self.scope is None
+            and self.rows
+            and all(r.load_kg is not None for r in self.rows)
+            and not self.next_is("rows", "bare")
+        ):
             return
         if self.mend:
             self.mend = False
@@ -563,7 +641,11 @@ class Folder:
             if follows or getattr(self, "load_list", None):
                 self.load_list = [*getattr(self, "load_list", []), value]
                 return
-            open_rows = [row for row in self.rows if row.load_kg is None and (row.group == self.group or row.load_open or self.same_list(row))]
+            open_rows = [
+                row
+                for row in self.rows
+                if row.load_kg is None and (row.group == self.group or row.load_open or self.same_list(row))
+            ]
             for row in open_rows:
                 row.load_kg = value
                 row.load_open = False
@@ -626,12 +708,18 @@ class Folder:
                     row.load_kg = None
                 self.load, self.load_said = None, False
             return
+        if self.rows and not self.based:
+            for row in self.rows:
+                if row.assist_kg is None:
+                    row.assist_kg = fact.value
+            return
         self.assist = fact.value
 
     # ---- efforts
 
     def on_effort(self, fact: Fact) -> None:
         value = fact.value
+        self.last_effort = value
         if self.mend:
             self.mend = False
         if not self.rows:
@@ -676,7 +764,9 @@ class Folder:
                 self.scope = None
                 self.effort_inside = True
                 return
-        self.effort_rows = self.tail(self.rows)
+        # "left 3 rpe 8, right 3 rpe 7": the last pair's, but never over a side that has its own already.
+        tail = self.tail(self.rows)
+        self.effort_rows = [row for row in tail if row.rpe is None] or tail
         for row in self.effort_rows:
             row.rpe = value
         own_sentence = self.after_sentence and not self.said_since_sentence(fact)
@@ -710,7 +800,13 @@ class Folder:
 
     def on_effort_range(self, fact: Fact) -> None:
         low, high = fact.value
-        whole = getattr(self, "over", None) is not None or self.scope in ("over", "all") or self.next_is("scope") and self.next is not None and self.next.value in ("over", "all")
+        whole = (
+            getattr(self, "over", None) is not None
+            or self.scope in ("over", "all")
+            or self.next_is("scope")
+            and self.next is not None
+            and self.next.value in ("over", "all")
+        )
         words = self.span(fact.start, fact.end).lower()
         if whole or "between" in words:
             self.ask("rpe", fact)
@@ -722,7 +818,11 @@ class Folder:
     def on_side(self, fact: Fact) -> None:
         name = fact.value
         if name == "each":
-            if self.last_group() and not any(row.side for row in self.last_group()) and not (self.prev and self.prev.kind == "sep" and self.prev.value >= 2 and self.next_is("rows")):
+            if (
+                self.last_group()
+                and not any(row.side for row in self.last_group())
+                and not (self.prev and self.prev.kind == "sep" and self.prev.value >= 2 and self.next_is("rows"))
+            ):
                 self.each()
             elif not self.rows:
                 self.side = "each"
@@ -738,7 +838,12 @@ class Folder:
             name = opposite
         open_rows = [row for row in self.last_group() if row.side is None]
         near = self.prev is not None and self.prev.kind in ("rows", "bare", "load", "fail", "flag", "effort", "at")
-        if open_rows and near and (self.block.one_sided or self.last_side or True) and self.side not in ("left", "right"):
+        if (
+            open_rows
+            and near
+            and (self.block.one_sided or self.last_side or True)
+            and self.side not in ("left", "right")
+        ):
             group = self.last_group()
             if not self.based:
                 for row in group:
@@ -761,12 +866,18 @@ class Folder:
     def on_fail(self, fact: Fact) -> None:
         ordinal = fact.value
         if fact.note.get("weak"):
+            if not (self.prev is None or self.prev.kind == "sep" or self.prev.kind == "fail") or not (
+                self.next is None or self.next_is("sep")
+            ):
+                return
             if fact.note.get("name") == "yes":
                 if "attempt" in self.schemes:
                     self.rows.append(Row(1, load_kg=self.load if self.load_said else None, group=self.group + 1))
                 return
             if "attempt" in self.schemes:
-                self.rows.append(Row(0, failed=True, load_kg=self.load if self.load_said else None, group=self.group + 1))
+                self.rows.append(
+                    Row(0, failed=True, load_kg=self.load if self.load_said else None, group=self.group + 1)
+                )
             return
         if self.scope is not None and self.rows:
             rows = self.scoped()
@@ -808,7 +919,9 @@ class Folder:
             return
         group = self.last_group()
         if isinstance(ordinal, int):
-            if fact.note.get("rep") or (len(group) == 1 and last.reps is not None and ordinal == last.reps + 1 and last.reps != 1):
+            if fact.note.get("rep") or (
+                len(group) == 1 and last.reps is not None and ordinal == last.reps + 1 and last.reps != 1
+            ):
                 if self.based and fact.note.get("rep"):
                     self.fail_rep = ordinal
                     return
@@ -822,7 +935,12 @@ class Folder:
                 self.rows[ordinal - 1].failed, self.rows[ordinal - 1].reps = True, 0
                 return
         new = replace(last, reps=0, failed=True, rpe=None, linked=False)
-        if self.count is not None or self.prev is not None and self.prev.kind == "bare" and self.prev.note.get("spelled"):
+        if (
+            self.count is not None
+            or self.prev is not None
+            and self.prev.kind == "bare"
+            and self.prev.note.get("spelled")
+        ):
             self.group += 1
             new = replace(new, group=self.group, load_kg=None)
             self.count = None
@@ -830,6 +948,10 @@ class Folder:
 
     def on_instead(self, fact: Fact) -> None:
         new, old, unit = fact.value
+        if not self.rows:
+            if unit in ("kg", "lb") or unit is None and (new != int(new) or max(new, old) > 12):
+                self.load, self.load_said = self.to_kg(new, unit), True
+            return
         rows = self.scoped() if self.scope is not None else self.rows
         change(rows or self.rows, new, old, unit, self.to_kg, self)
         self.scope = None
@@ -896,7 +1018,9 @@ class Folder:
             if "fail" not in self.schemes and self.block.facts:
                 fact = next(f for f in self.block.facts if f.kind == "count")
                 self.ask("reps", fact)
-                self.rows = [Row(None, load_kg=self.load if self.load_said else None) for _ in range(min(self.count, 40))]
+                self.rows = [
+                    Row(None, load_kg=self.load if self.load_said else None) for _ in range(min(self.count, 40))
+                ]
         if self.total is not None:
             amount, fact = self.total
             sized = [row for row in self.rows if row.reps and row is not self.total_row(fact)]
@@ -931,7 +1055,7 @@ class Folder:
     def finish_flags(self) -> None:
         paused = "pause_pause" in self.flags | self.late
         for group, flags in ((None, self.flags), (self.group, self.late)):
-            rows = self.rows if group is None else self.last_group()
+            rows = self.rows[self.frozen :] if group is None else self.last_group()
             self.apply(rows, flags, paused)
 
     def apply(self, rows: list[Row], flags: set[str], paused: bool) -> None:
@@ -958,7 +1082,9 @@ class Folder:
 def change(rows: Sequence[Row], new: float, old: float, unit: str | None, to_kg: Any, folder: Any = None) -> None:
     """ "50 instead of 45": whichever value of the sets is the old one becomes the new one."""
     for row in rows:
-        if unit == "reps" or (unit is None and row.reps == old and not (row.load_kg and abs(row.load_kg - to_kg(old)) < 0.3)):
+        if unit == "reps" or (
+            unit is None and row.reps == old and not (row.load_kg and abs(row.load_kg - to_kg(old)) < 0.3)
+        ):
             row.reps = int(new)
         elif unit == "sec" or unit is None and row.hold_s == old:
             row.hold_s = float(new)

@@ -126,13 +126,15 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             clauses.append(Clause(list(current), sentence=sentence))
             current.clear()
 
-    for fact in facts:
+    for at, fact in enumerate(facts):
         if fact.kind == "sep" and fact.note.get("mark") not in ("(", ")"):
             close()
             sentence += fact.value == 3
             continue
-        if fact.kind == "plan" and plan_names(fact) & {"except", "skipped"} and any(f.kind in ("move", "plan") for f in current):
-            close()
+        leaves = plan_names(fact) & {"except", "skipped"} if fact.kind == "plan" else set()
+        if leaves and any(f.kind in ("move", "plan") for f in current):
+            if "except" in leaves or _names_more(facts, at + 1):
+                close()
         current.append(fact)
     close()
     for clause in clauses:
@@ -157,6 +159,16 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
         if "holds" in clause.names and not clause.targets:
             clause.targets = [i for i, row in enumerate(rows) if row.hold_s is not None]
     return clauses
+
+
+def _names_more(facts: Sequence[Fact], at: int) -> bool:
+    """Whether a movement or part of the plan is named before the clause ends."""
+    for fact in facts[at:]:
+        if fact.kind == "sep":
+            return False
+        if fact.kind == "move" or plan_names(fact) & set(PARTS):
+            return True
+    return False
 
 
 FoldBlock = Callable[..., Folded]
@@ -209,14 +221,26 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
                         pass
                     continue
         mode = "" if not named else mode if mode == "leave" and not values else ""
-        if "rest" in names and names & {"planned", "done", "fine", "same"} or "rest" in names and not named and not names & {"only"} and not late_rest(message, clause):
+        if (
+            "rest" in names
+            and names & {"planned", "done", "fine", "same"}
+            or "rest" in names
+            and not named
+            and not names & {"only"}
+            and not late_rest(message, clause)
+        ):
             rest = True
         elif names & (GLOBAL - {"rest"}) or "extra_set" in names:
             if named:
                 for at in clause.targets:
                     keep.setdefault(at, True)
-            elif not any(f.kind == "side" for f in clause.facts) or True:
-                if names & {"done", "planned", "same"} or "fine" in names and (values or len(clauses) > 1) or "extra_set" in names:
+            elif not any(f.kind == "side" and f.value in ("left", "right") for f in clause.facts) or not sticky:
+                if (
+                    names & {"done", "planned", "same"}
+                    or "fine" in names
+                    and (values or len(clauses) > 1)
+                    or "extra_set" in names
+                ):
                     everything = True
         if "swap" in names and clause.outside:
             new = clause.outside[0].value.movement
@@ -269,7 +293,11 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
                 picked = the_rows(rows, values)
                 targets = picked or targets or main_rows(rows)
         if any(f.kind == "count" for f in values) and not scoped and not named:
-            stop_after = max(targets) if "stopped" in names or any(f.note.get("only") for f in values) or "only" in names else stop_after
+            stop_after = (
+                max(targets)
+                if "stopped" in names or any(f.note.get("only") for f in values) or "only" in names
+                else stop_after
+            )
             for at in targets:
                 keep.setdefault(at, True)
             if not everything and not rest:
@@ -281,8 +309,10 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
         for at in targets:
             keep.setdefault(at, True)
         changed = apply(message, rows, targets, clause, fold, asks)
-        if changed is not None and len(changed) == len(targets) and all(
-            new.movement in (None, rows[at].movement) for new, at in zip(changed, targets, strict=True)
+        if (
+            changed is not None
+            and len(changed) == len(targets)
+            and all(new.movement in (None, rows[at].movement) for new, at in zip(changed, targets, strict=True))
         ):
             for new, at in zip(changed, targets, strict=True):
                 rows[at] = replace(new, movement=rows[at].movement, part=rows[at].part)
@@ -321,7 +351,17 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
 def late_rest(message: Message, clause: Clause) -> bool:
     """ "rest tomorrow", "no time for the rest": the rest was not done."""
     words = {token.word for fact in clause.facts for token in message.tokens[fact.start : fact.end]}
-    late = set(message.book("grammar").words) and {"tomorrow", "time", "no", "skipped", "later", "morgen", "zeit", "manana", "tiempo"}
+    late = set(message.book("grammar").words) and {
+        "tomorrow",
+        "time",
+        "no",
+        "skipped",
+        "later",
+        "morgen",
+        "zeit",
+        "manana",
+        "tiempo",
+    }
     return bool(words & late)
 
 
@@ -381,21 +421,30 @@ def apply(
                     if side is None or row.side == side:
                         row.reps = stated[0].value[0].reps
                 return base
+        if (
+            len(stated[0].value) == 1
+            and stated[0].note.get("one")
+            and clause.names & GLOBAL
+            and len(base) > 1
+            and len(stated) == 1
+        ):
+            asks.append(Ask("sets", message.span(stated[0].start, stated[0].end)))
+            return base
         folded = fold(message, movement, facts, move)
         asks += folded.asks
-        return fit(folded.rows, base, stated)
+        return fit(folded.rows, base, stated) if folded.rows else None
     order = {"scope": 0, "side": 1}
     facts = sorted(facts, key=lambda fact: order.get(fact.kind, 2))
     facts = [f for f in facts if not (f.kind == "rows" and f.note.get("the"))]
     by_side = next((f.value for f in facts if f.kind == "side" and f.value in ("left", "right")), None)
-    if by_side is not None and not scoped:
+    if by_side is not None and not [f for f in scoped if f.value != "all"]:
         counted = next((f.value for f in facts if f.kind == "count"), None)
         if counted is not None:
             own = [row for row in base if row.side == by_side][:counted]
             return [row for row in base if row.side != by_side or any(row is one for one in own)]
         if bare or any(f.kind == "instead" for f in facts):
             own = [row for row in base if row.side == by_side]
-            rest = [f for f in facts if f.kind != "side"]
+            rest = [f for f in facts if f.kind not in ("side", "scope")]
             if bare:
                 for row in own:
                     row.reps = int(bare[-1].value) if row.reps is not None else row.reps

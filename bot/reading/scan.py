@@ -25,7 +25,13 @@ def _noise(s: Scanner, i: int) -> int | None:
     item = s.at(i)
     if item.has("noise", "tempo"):
         j = i + 1
-        while s.at(j).kind in ("num", "word") and s.at(j).text not in ("on",) or s.at(j).text in ("-", "/", ":") or s.at(j).has("times", "x") and s.at(j + 1).kind == "num":
+        while (
+            s.at(j).kind in ("num", "word")
+            and s.at(j).text not in ("on",)
+            or s.at(j).text in ("-", "/", ":")
+            or s.at(j).has("times", "x")
+            and s.at(j + 1).kind == "num"
+        ):
             if j > i + 9:
                 break
             j += 1
@@ -38,7 +44,9 @@ def _noise(s: Scanner, i: int) -> int | None:
         j = i + 1
         while s.at(j).text in (":", "of", "was", "time", "times", "about", "="):
             j += 1
-        if s.at(j).kind in ("num", "clock") and (s.at(j).kind == "clock" or s.unit_at(j + 1) in ("sec", "min") or s.at(j + 1).text == "'"):
+        if s.at(j).kind in ("num", "clock") and (
+            s.at(j).kind == "clock" or s.unit_at(j + 1) in ("sec", "min") or s.at(j + 1).text == "'"
+        ):
             return j + 2 if s.at(j).kind == "num" else j + 1
     if item.text == "(" and s.at(i + 1).kind == "num" and s.at(i + 2).text == "-" and s.at(i + 4).text == "-":
         j = i + 1
@@ -125,7 +133,12 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             if value == int(value) and 1 <= value <= 20:
                 after = j + 2 if s.at(j + 1).text in (":", ")", "-") else j + 1
                 return [Fact("scope", item.start, s.at(j).end, int(value), {"numbered": True})], after
-        if s.at(j).kind == "num" and not before_is_number(s, i) and not s.at(j + 1).has("times", "x") and s.whole(s.at(j).value or 0.5):
+        if (
+            s.at(j).kind == "num"
+            and not before_is_number(s, i)
+            and not s.at(j + 1).has("times", "x")
+            and s.whole(s.at(j).value or 0.5)
+        ):
             return [Fact("scope", item.start, s.at(j).end, int(s.at(j).value or 0), {"numbered": True})], j + 1
     if item.has("topcount"):
         reps = int(item.name("topcount") or 1)
@@ -137,13 +150,26 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         item = replace(item, kind="num", value=1.0)
     if item.value is not None and s.at(i + 1).has("link", "cluster") and item.value <= 20:
         after = s.at(i + 1)
-        return [Fact("count", item.start, after.end, int(item.value)), Fact("link", after.start, after.end, "cluster")], i + 2
+        return [
+            Fact("count", item.start, after.end, int(item.value)),
+            Fact("link", after.start, after.end, "cluster"),
+        ], i + 2
     if item.has("count") and not item.has("times"):
         reps = int(item.name("count") or 1)
         return [Fact("rows", item.start, item.end, [Entry(reps)], {"each_of": True, "word": True})], i + 1
     if item.text in ("a", "an") and s.at(i + 1).has("count"):
         return [Fact("rows", item.start, s.at(i + 1).end, [Entry(int(s.at(i + 1).name("count") or 1))], {})], i + 2
-    if item.text == "the" and s.at(i + 1).kind == "num" and s.at(i + 2).text in ("s", "er"):
+    if item.has("plan", "the") and s.at(i + 1).has("count"):
+        reps = int(s.at(i + 1).name("count") or 1)
+        return [Fact("rows", item.start, s.at(i + 1).end, [Entry(reps)], {"the": True})], i + 2
+    if (
+        item.has("plan", "the")
+        and s.at(i + 1).kind == "num"
+        and s.at(i + 2).has("load", "at")
+        and not s.at(i + 1).comma
+    ):
+        return [Fact("count", item.start, s.at(i + 1).end, int(s.at(i + 1).value or 0), {"only": True})], i + 2
+    if item.has("plan", "the") and s.at(i + 1).kind == "num" and s.at(i + 2).text in ("s", "er"):
         return [Fact("rows", item.start, s.at(i + 2).end, [Entry(int(s.at(i + 1).value or 0))], {"the": True})], i + 3
     if item.kind == "clock" and item.value is not None:
         return [Fact("left", item.start, item.end, item.value, {"clock": True})], i + 1
@@ -175,21 +201,38 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
                     seconds, end = seconds + extra, end + 2
                     if s.unit_at(end) == "sec":
                         end += 1
-            elif unit == "min" and s.at(end).kind == "num" and (s.at(end).value or 0) < 60 and (s.unit_at(end + 1) == "sec" or not s.at(end).space):
+            elif (
+                unit == "min"
+                and s.at(end).kind == "num"
+                and (s.at(end).value or 0) < 60
+                and (s.unit_at(end + 1) == "sec" or not s.at(end).space)
+            ):
                 seconds += s.at(end).value or 0
                 end += 2 if s.unit_at(end + 1) == "sec" else 1
-            if s.at(end).has("pause") and s.at(end).text.startswith("hold") and s.at(end + 1).name("pause") in (None, "pause"):
+            if (
+                s.at(end).has("pause")
+                and s.at(end).text.startswith("hold")
+                and s.at(end + 1).name("pause") in (None, "pause")
+            ):
                 end += 1
-            if s.at(end).has("pause", "pause") or s.at(end).text == "at" or s.at(end).has("pause", "top", "bottom", "middle"):
+            if (
+                s.at(end).has("pause", "pause")
+                or s.at(end).text == "at"
+                or s.at(end).has("pause", "top", "bottom", "middle")
+            ):
                 return [Fact("word", item.start, s.at(i + 1).end, None, {"noise": True})], i + 2
-            return [Fact("rows", item.start, s.at(end - 1).end, [Entry(hold_s=seconds)], {"one": True, "unit": unit})], end
+            return [
+                Fact("rows", item.start, s.at(end - 1).end, [Entry(hold_s=seconds)], {"one": True, "unit": unit})
+            ], end
         if after.has("sets", "sets"):
             if s.at(i + 2).has("plan", "less", "more"):
                 return None
             return [Fact("count", item.start, after.end, int(item.value))], i + 2
         if after.has("reps"):
             if s.whole(item.value):
-                return [Fact("rows", item.start, after.end, [Entry(int(item.value))], {"one": True, "reps": True})], i + 2
+                return [
+                    Fact("rows", item.start, after.end, [Entry(int(item.value))], {"one": True, "reps": True})
+                ], i + 2
             return [Fact("ask", item.start, after.end, "reps")], i + 2
         if after.text == "/" and s.at(i + 2).value == 10:
             return [Fact("left", item.start, s.at(i + 2).end, item.value, {"of_ten": True})], i + 3
@@ -199,8 +242,18 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
                 end += 1
             if s.unit_at(end) in ("kg", "lb"):
                 return [Fact("ask", item.start, s.at(end).end, "load_kg")], end + 1
-            return [Fact("rows", item.start, s.at(end - 1).end, [Entry(None, ask="reps")], {"one": True, "bare": True})], end
-        return [Fact("bare", item.start, item.end, item.value, {"spelled": item.spelled, "comma": item.comma, "kg": s.kg(item.value)})], i + 1
+            return [
+                Fact("rows", item.start, s.at(end - 1).end, [Entry(None, ask="reps")], {"one": True, "bare": True})
+            ], end
+        return [
+            Fact(
+                "bare",
+                item.start,
+                item.end,
+                item.value,
+                {"spelled": item.spelled, "comma": item.comma, "kg": s.kg(item.value)},
+            )
+        ], i + 1
     if item.value is not None and item.has("sets") is False and s.at(i + 1).has("sets", "sets"):
         return [Fact("count", item.start, s.at(i + 1).end, int(item.value))], i + 2
     return None
@@ -221,7 +274,12 @@ def _assist(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             end = j + 2 if unit in ("kg", "lb") else j + 1
             return [Fact("assist", item.start, s.at(end - 1).end, s.kg(s.at(j).value or 0, unit))], end
         return [Fact("assist", item.start, item.end, None, {"suffix": True})], i + 1
-    if item.has("assist", "minus") and s.at(i + 1).kind == "num" and not s.at(i + 1).space and s.at(i - 1).kind != "num":
+    if (
+        item.has("assist", "minus")
+        and s.at(i + 1).kind == "num"
+        and not s.at(i + 1).space
+        and s.at(i - 1).kind != "num"
+    ):
         unit = s.unit_at(i + 2)
         if unit in ("kg", "lb"):
             value = s.at(i + 1).value or 0
@@ -254,6 +312,9 @@ def _plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             elif s.at(end).has("reps"):
                 unit, end = unit or "reps", end + 1
             return [Fact("instead", item.start, s.at(end - 1).end, (item.value, s.at(k + 1).value, unit))], end
+        if mark.has("plan", "more_reps", "less_reps") and unit in (None, "reps") and item.value <= 10:
+            sign = 1 if mark.has("plan", "more_reps") else -1
+            return [Fact("delta", item.start, mark.end, (item.value, "reps", sign))], j + 1
         if mark.has("plan", "less", "more") and not mark.has("effort", "rir") and not s.at(j + 1).kind == "num":
             sign = -1 if mark.has("plan", "less") else 1
             if unit is None and (s.at(j + 1).has("reps") or s.at(j + 1).has("sets")):
@@ -265,23 +326,39 @@ def _plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             if unit is None and item.spelled and item.value == 1:
                 unit = "reps"
             before = s.at(i - 1)
-            tied = before.has("load", "at") or s.at(j + 1).has("plan", "all_lifts") or s.at(j + 1).text in ("on", "than", "for")
+            tied = (
+                before.has("load", "at")
+                or s.at(j + 1).has("plan", "all_lifts")
+                or s.at(j + 1).text in ("on", "than", "for")
+            )
             if unit is None and not tied and item.value == int(item.value) and mark.text == "more":
                 return None
             kind = {"sec": "hold", "reps": "reps"}.get(unit or "", "load")
             amount = s.kg(item.value, unit) if kind == "load" else item.value
             return [Fact("delta", item.start, s.at(j).end, (amount, kind, sign))], j + 1
         if s.at(i + 1).text == "of" and s.at(i + 2).text in ("the", "my") and s.at(i + 3).value is not None:
-            return [Fact("count", item.start, s.at(i + 3).end, int(item.value), {"of_plan": int(s.at(i + 3).value or 0)})], i + 4 + s.at(i + 4).has("sets")
-        if s.at(i + 1).text == "of" and s.at(i + 2).kind == "num" and (s.at(i + 2).value or 0) >= item.value and not s.at(i + 3).has("move"):
+            return [
+                Fact("count", item.start, s.at(i + 3).end, int(item.value), {"of_plan": int(s.at(i + 3).value or 0)})
+            ], i + 4 + s.at(i + 4).has("sets")
+        if (
+            s.at(i + 1).text == "of"
+            and s.at(i + 2).kind == "num"
+            and (s.at(i + 2).value or 0) >= item.value
+            and not s.at(i + 3).has("move")
+        ):
             whole = int(s.at(i + 2).value or 0)
-            return [Fact("count", item.start, s.at(i + 2).end, int(item.value), {"of_plan": whole})], i + 3 + s.at(i + 3).has("sets")
+            return [Fact("count", item.start, s.at(i + 2).end, int(item.value), {"of_plan": whole})], i + 3 + s.at(
+                i + 3
+            ).has("sets")
         if s.at(i + 1).text == "of" and s.at(i + 2).text in ("those", "them", "these"):
             return [Fact("count", item.start, s.at(i + 2).end, int(item.value), {"those": True})], i + 3
     if item.has("plan", "extra_set"):
         return [Fact("plan", item.start, item.end, "extra_set")], i + 1
     if item.has("plan", "stopped"):
         j = i + 1
+        nth = s.at(j).name("scope")
+        if nth is not None and nth.isdigit():
+            return [Fact("count", item.start, s.at(j).end, int(nth), {"only": True})], j + 1
         if s.at(j).has("sets") and s.at(j + 1).value is not None:
             return [Fact("count", item.start, s.at(j + 1).end, int(s.at(j + 1).value or 0), {"only": True})], j + 2
         if s.at(j).value is not None and s.at(j + 1).has("sets"):
@@ -299,9 +376,18 @@ def _words(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             return [Fact("side", item.start, s.at(i + 2).end, s.at(i + 2).name("side"))], i + 4
         if name in ("left", "right") and item.text in ("l", "r", "right", "left") and s.at(i + 1).text in ("then",):
             pass
-        if name in ("left", "right") and item.text == "right" and s.at(i + 1).kind == "word" and s.at(i + 1).text in ("there", "now", "away", "after"):
+        if (
+            name in ("left", "right")
+            and item.text == "right"
+            and s.at(i + 1).kind == "word"
+            and s.at(i + 1).text in ("there", "now", "away", "after")
+        ):
             return [Fact("word", item.start, item.end)], i + 1
-        if name == "left" and item.text == "left" and (s.at(i - 1).has("noise") or s.at(i + 1).text in ("the", "out", "early", "for", "at")):
+        if (
+            name == "left"
+            and item.text == "left"
+            and (s.at(i - 1).has("noise") or s.at(i + 1).text in ("the", "out", "early", "for", "at"))
+        ):
             return [Fact("word", item.start, item.end)], i + 1
         return [Fact("side", item.start, item.end, name, {"text": item.text})], i + 1
     if item.text == "/" and s.at(i + 1).has("side"):
@@ -339,14 +425,24 @@ def _words(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         name = item.name("scope") or ""
         j = i + 1
         value: object = int(name) if name.isdigit() else name
-        if name in ("first", "last") and s.at(j).value is not None and (
-            s.at(j).value in (1, 2, 3, 4, 5, 6) and s.at(j).spelled
+        if (
+            name in ("first", "last")
+            and s.at(j).value is not None
+            and (s.at(j).value in (1, 2, 3, 4, 5, 6) and s.at(j).spelled)
         ):
             value = (name, int(s.at(j).value or 1))
             j += 1
             if s.at(j).has("sets"):
                 j += 1
-        return [Fact("scope", item.start, s.at(j - 1).end, value, {"text": item.text, "names": [n for t, n in item.labels if t == "plan"]})], j
+        return [
+            Fact(
+                "scope",
+                item.start,
+                s.at(j - 1).end,
+                value,
+                {"text": item.text, "names": [n for t, n in item.labels if t == "plan"]},
+            )
+        ], j
     if item.has("pause"):
         return [Fact("flag", item.start, item.end, "pause_" + (item.name("pause") or ""))], i + 1
     if item.has("sep", "then"):

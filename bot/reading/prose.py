@@ -1,0 +1,131 @@
+"""Numbers of everyday talk ("the bar is 2.40 high", "turned 34") are taken out of the facts before sets are made.
+
+A lone number counts as training only where something of training stands in the same clause, or where the clause has
+hardly a word that the grammar does not know.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Fact
+from bot.reading.message import Message
+from bot.reading.unreal import NUMBERS
+
+STRANGE_WORDS = 2  # so many words unknown to the grammar make a clause talk
+EVIDENCE = frozenset(
+    {
+        "move",
+        "load",
+        "loads",
+        "at",
+        "scope",
+        "side",
+        "effort",
+        "efforts",
+        "link",
+        "flag",
+        "instead",
+        "delta",
+        "fail",
+        "assist",
+        "count",
+        "rounds",
+        "percent",
+    }
+)
+
+
+def lone(fact: Fact) -> bool:
+    """A number that could be anything."""
+    if fact.kind in ("bare", "left"):
+        return True
+    return (
+        fact.kind == "rows"
+        and bool(fact.note.get("one"))
+        and not fact.note.get("reps")
+        or fact.kind == "load"
+        and fact.note.get("how") == "at"
+        and not fact.note.get("unit")
+    )
+
+
+def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
+    """The facts without the numbers of talk and of questions."""
+    out: list[Fact] = []
+    clause: list[Fact] = []
+    trained = _trained_sentences(facts)
+    sentence = 0
+    for fact in [*facts, Fact("sep", 0, 0, 3)]:
+        if fact.kind == "sep":
+            out += _clause(message, clause, STRANGE_WORDS if sentence in trained else 1)
+            sentence += fact.value == 3
+            if fact.end:
+                out.append(fact)
+            clause = []
+        else:
+            clause.append(fact)
+    return drop_questions(message, out)
+
+
+def _strange(message: Message, facts: Sequence[Fact]) -> int:
+    glue = message.book("prose").words
+    count = 0
+    for fact in facts:
+        if fact.kind == "word" and not fact.note.get("noise"):
+            for token in message.tokens[fact.start : fact.end]:
+                if token.kind == "word" and len(token.text) > 1 and token.text not in glue:
+                    count += 1
+    return count
+
+
+def _trained_sentences(facts: Sequence[Fact]) -> set[int]:
+    """The sentences that name a movement or its sets."""
+    found: set[int] = set()
+    sentence = 0
+    for fact in facts:
+        if fact.kind == "sep" and fact.value == 3:
+            sentence += 1
+        elif fact.kind == "move" or fact.kind == "rows" and not lone(fact):
+            found.add(sentence)
+    return found
+
+
+def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
+    if not any(lone(fact) for fact in facts):
+        return facts
+    evidence = any(
+        fact.kind in EVIDENCE and not lone(fact) or fact.kind == "rows" and not lone(fact) for fact in facts
+    ) or any(
+        fact.kind == "scheme" or fact.kind == "plan" and set(fact.note.get("names", ())) & {"only", "planned", "same"}
+        for fact in facts
+    )
+    if evidence or _strange(message, facts) < most:
+        return facts
+    return [fact for fact in facts if not lone(fact)]
+
+
+def drop_questions(message: Message, facts: list[Fact]) -> list[Fact]:
+    """A question reports nothing: not its last clause, nor the whole sentence when it begins as a question does."""
+    if not any(fact.kind == "sep" and fact.note.get("mark") == "?" for fact in facts):
+        return facts
+    asking = message.book("prose")
+    out: list[Fact] = []
+    sentence: list[Fact] = []
+    for fact in facts:
+        if fact.kind == "sep" and fact.value == 3:
+            if fact.note.get("mark") == "?" and sentence:
+                first = sentence[0].start
+                opens = any(hit.name == "question" for hit in asking.at(message.tokens, first))
+                last = max((i for i, one in enumerate(sentence) if one.kind == "sep"), default=-1)
+                for i, one in enumerate(sentence):
+                    if (opens or i > last) and one.kind in NUMBERS | {"plan", "scope", "delta", "fail"}:
+                        continue
+                    out.append(one)
+            else:
+                out += sentence
+            out.append(fact)
+            sentence = []
+        else:
+            sentence.append(fact)
+    return out + sentence
