@@ -10,6 +10,7 @@ from bot.reading.blocks import drop_list_marks, split
 from bot.reading.facts import KG_PER_LB, Fact, Scanner
 from bot.reading.fold import Block, Folded, Folder, Row
 from bot.reading.items import make_items
+from bot.reading.lexicon import languages
 from bot.reading.message import Claim, Message, read_message
 from bot.reading.movements import Mention, combine, find_movements
 from bot.reading.prose import drop_prose
@@ -78,6 +79,10 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     days = [claim for claim in claims if claim.kind == "day"]
     corrections = [claim for claim in claims if claim.kind == "correction"]
     mentions = find_movements(message, taken)
+    if not mentions and any(token.value is not None for token in message.tokens):
+        # a word of another language's trade in an otherwise English (German …) message
+        for language in languages():
+            mentions = mentions or find_movements(replace(message, language=language), taken)
     items = make_items(message, mentions, blocking)
     scanner = Scanner(items, message.context.unit, message.context.bodyweight_kg, message.span)
     facts = drop_list_marks(message, scan(scanner))
@@ -175,8 +180,12 @@ def fold_block(
     if move is not None:
         block.move_at = move.start
         for i, fact in enumerate(facts):
-            if fact is move and i and facts[i - 1].kind == "bare":
-                facts[i - 1].note["before_move"] = True
+            if fact is move:
+                back = i - 1
+                while back >= 0 and back > i - 3 and facts[back].kind in ("word", "weighted", "flag"):
+                    back -= 1
+                if back >= 0 and facts[back].kind == "bare":
+                    facts[back].note["before_move"] = True
     unit = message.context.unit
     return Folder(block, message.span, lambda value, said=None: to_kg(value, said or unit)).fold()
 

@@ -18,7 +18,13 @@ def drop_list_marks(message: Message, facts: list[Fact]) -> list[Fact]:
     fresh = True
     for i, fact in enumerate(facts):
         after = facts[i + 1] if i + 1 < len(facts) else None
-        if fresh and fact.kind == "bare" and after is not None and after.kind == "sep" and after.note.get("mark") in (")", "."):
+        if (
+            fresh
+            and fact.kind == "bare"
+            and after is not None
+            and after.kind == "sep"
+            and after.note.get("mark") in (")", ".")
+        ):
             if fact.value == int(fact.value) and fact.value <= 20 and not fact.note.get("spelled"):
                 follow = facts[i + 2] if i + 2 < len(facts) else None
                 if follow is not None and follow.kind not in ("sep", "effort"):
@@ -26,11 +32,26 @@ def drop_list_marks(message: Message, facts: list[Fact]) -> list[Fact]:
         if fact.kind == "word" and fact.end - fact.start == 1 and len(message.tokens[fact.start].text) == 1:
             if fresh and after is not None and after.kind == "bare" and after.start == fact.end and fact.value != "a":
                 continue
-        if fact.kind == "bare" and i and facts[i - 1].kind == "word" and fact.start and message.tokens[fact.start - 1].kind == "word":
+        if (
+            fact.kind == "bare"
+            and i
+            and facts[i - 1].kind == "word"
+            and fact.start
+            and message.tokens[fact.start - 1].kind == "word"
+        ):
             word = message.tokens[fact.start - 1]
-            if len(word.text) == 1 and word.end == message.tokens[fact.start].start and word.text in "abcdef" and fact.value <= 9:
+            if (
+                len(word.text) == 1
+                and word.end == message.tokens[fact.start].start
+                and word.text in "abcdef"
+                and fact.value <= 9
+            ):
                 continue
-        fresh = fact.kind == "sep" and (fact.value == 3 or fact.note.get("mark") == ")" and fresh) or (fresh and fact.kind == "word" and not fact.note.get("noise") and len(str(fact.value)) <= 2)
+        fresh = (
+            fact.kind == "sep"
+            and (fact.value == 3 or fact.note.get("mark") == ")" and fresh)
+            or (fresh and fact.kind == "word" and not fact.note.get("noise") and len(str(fact.value)) <= 2)
+        )
         kept.append(fact)
     return kept
 
@@ -49,7 +70,12 @@ def split(facts: Sequence[Fact]) -> tuple[list[Fact], list[tuple[Fact, list[Fact
         cut = len(between)
         last = n + 1 == len(moves)
         if not last:
-            cut = _cut(taken, between, facts[follow], list(facts[follow + 1 : moves[n + 2] if n + 2 < len(moves) else len(facts)]))
+            cut = _cut(
+                taken,
+                between,
+                facts[follow],
+                list(facts[follow + 1 : moves[n + 2] if n + 2 < len(moves) else len(facts)]),
+            )
         own = [*taken, facts[at], *between[:cut]]
         blocks.append((facts[at], own))
         taken = between[cut:]
@@ -65,7 +91,9 @@ def _cut(head: list[Fact], between: list[Fact], nxt: Fact, after: list[Fact]) ->
     seps = [i for i, fact in enumerate(between) if fact.kind == "sep"]
     start = (seps[-1] + 1) if seps else 0
     tail = between[start:]
-    work = [f for f in tail if f.kind in WORK or f.kind in LOADED or f.kind in ("flag", "side", "scheme", "link", "scope")]
+    work = [
+        f for f in tail if f.kind in WORK or f.kind in LOADED or f.kind in ("flag", "side", "scheme", "link", "scope")
+    ]
     if not seps:
         if has_work(head) and not nxt_is_other_first(between) and has_work(tail):
             return 0

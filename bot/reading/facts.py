@@ -39,6 +39,8 @@ FactKind = Literal[
     "plan",  # value: done, planned, same…
     "move",  # value: Mention
     "weighted",
+    "vague",  # "a few sets"
+    "thing",  # a vest, chains: a load without a number
     "mend",  # what follows replaces what came before
     "sep",  # value: 1 comma, 2 then, 3 sentence
     "claim",
@@ -151,6 +153,10 @@ class Scanner:
         if item.has("times", "x"):
             return i + 1
         if before.role in ("sets", "reps") and item.has("times", "of"):
+            if item.has("load", "at"):
+                # "4 sets with 20": reps only when they are called so
+                ahead = self.factor(i + 1)
+                return i + 1 if ahead is not None and ahead.role in ("reps", "hold") else None
             return i + 1
         if before.role == "sets" and item.text in (",", ":") and self.at(i + 1).kind == "num":
             ahead = self.factor(i + 1)
@@ -222,6 +228,8 @@ class Scanner:
             work = [open_[-1]]
             if not sets and len(open_) > 1:
                 return [Fact("ask", start, end, "sets")]
+        if sets and sets[0].high is not None:
+            return [Fact("ask", start, end, "sets")]
         if len(work) != 1:
             if not work and sets and loads:
                 return [Fact("count", start, end, int(sets[0].value)), Fact("load", start, end, loads[0].kg)]
@@ -230,7 +238,7 @@ class Scanner:
             count = sets[0].value
         one = work[0]
         if count != int(count) or count < 0 or count > MOST_SETS:
-            if not loads and note.get("plain") and count > MOST_SETS and self.whole(one.value):
+            if not loads and note.get("plain") and count > MOST_SETS and one.value <= 30 and self.whole(one.value):
                 loads = [_Factor(count, 0, "load", kg=self.kg(count))]
                 count = 1
             else:
@@ -260,6 +268,7 @@ class Scanner:
         numbers: list[tuple[float, str | None, Item]] = []
         marks: list[str] = []
         ends: list[int] = []
+        side_first = self.at(i - 1).has("side") or self.at(i - 1).text == ":" and self.at(i - 2).has("side")
         j = i
         while len(numbers) < MOST_LIST:
             item = self.at(j)
@@ -281,15 +290,13 @@ class Scanner:
             if numbers and (
                 nxt.has("times", "x")
                 and self.at(after + 1).kind == "num"
-                or nxt.has("load", "sign", "at")
-                and marks[-1:] == [" "]
                 or nxt.has("sets")
                 or nxt.has("reps")
                 and not self._ends_list(after)
                 or nxt.has("side", "left", "right")
+                and not side_first
                 or nxt.has("effort", "rir")
                 or nxt.has("unit", "percent")
-                or nxt.text == "("
                 or nxt.kind == "move"
                 and marks
                 and marks[0] == ","
@@ -585,6 +592,10 @@ class Scanner:
             return None
         if self.at(end).has("effort", "rir", "after") and self.at(end + 1).kind != "num":
             return None
+        if self.at(end).has("load", "plate"):
+            return [Fact("ask", number.start, self.at(end).end, "load_kg")], end + 1
+        if (self.at(end).text == "or" or self.at(end).has("sep", "or")) and self.at(end + 1).kind == "num" and how:
+            return [Fact("ask", number.start, self.at(end + 1).end, "load_kg")], end + 2
         if how is None:
             if self.at(end).has("load", "word"):
                 stop = self.at(end).end

@@ -99,6 +99,7 @@ class Folder:
         self.attempt_load: float | None = None
         self.after_sentence = False
         self.ats = [f.value[0] for f in block.facts if f.kind == "at" and not f.note.get("range")]
+        self.all_schemes = {f.value for f in block.facts if f.kind == "scheme"}
         self.big_loads = [f for f in block.facts if f.kind == "load" and (f.value or 0) > 10]
         self.asked_load: Fact | None = None
         self.prev: Fact | None = None
@@ -266,7 +267,7 @@ class Folder:
             and not {"emom", "every"} & self.schemes
         ):
             return  # minutes of something else; holds of minutes are hangs and handstands
-        if note.get("one") and note.get("unit") == "min" and ("emom" in self.schemes or "every" in self.schemes):
+        if note.get("one") and note.get("unit") == "min" and {"emom", "every"} & self.all_schemes:
             self.minutes.append(entries[0].hold_s or 0)
             return
         if (
@@ -481,6 +482,18 @@ class Folder:
                     rows = [row for row in rows if row.side == self.side] or rows
                 self.override(rows, Entry(int(value)))
                 return
+        if spelled and self.next_is("word") and self.next is not None and self.next.start == fact.end:
+            return
+        if self.rows and self.rows[-1].failed and self.rows[-1].reps == value and "got" in self.schemes:
+            return
+        if self.mend and self.prev is not None and self.last_effort is not None and 5 <= value <= 10:
+            self.mend = False
+            self.on_effort(Fact("effort", fact.start, fact.end, value))
+            return
+        heavy = value != int(value) or value > 12
+        if self.next_is("rows") and self.next is not None and self.next.start == fact.end and not self.rows and heavy:
+            self.load, self.load_said = fact.note.get("kg", value), True  # "row 22.5 3x10"
+            return
         if spelled and value == 1 and not (self.side or self.next_is("side")):
             return
         if comma and (self.side in ("left", "right") or self.loaded() and self.rows == []):
@@ -590,6 +603,14 @@ class Folder:
 
     def on_load(self, fact: Fact) -> None:
         value = fact.value
+        adds = self.prev is not None and self.prev.kind == "load" and fact.note.get("how") == "plus" and fact.note.get("unit")
+        if adds and self.prev is not None and self.prev.note.get("unit") and self.prev.value:
+            total = self.prev.value + value
+            for row in self.rows:
+                if row.load_kg == self.prev.value:
+                    row.load_kg = total
+            self.load = total if self.load_said else self.load
+            return
         if fact.note.get("same"):
             known = [row.load_kg for row in self.rows if row.load_kg is not None]
             if not known:
@@ -818,6 +839,8 @@ class Folder:
     def on_side(self, fact: Fact) -> None:
         name = fact.value
         if name == "each":
+            if fact.note.get("text") == "each" and not self.block.one_sided and (len(self.rows) != 1 or self.count):
+                return  # "three sets, 5 each": each set
             if (
                 self.last_group()
                 and not any(row.side for row in self.last_group())
@@ -896,7 +919,9 @@ class Folder:
             self.add([Entry(0)], fact)
             self.rows[-1].failed = True
             return
-        if self.attempt_load is not None or self.load_said and not self.rows:
+        if not (isinstance(ordinal, int) and fact.note.get("rep")) and (
+            self.attempt_load is not None or self.load_said and not self.rows
+        ):
             self.add([Entry(0)], fact)
             self.rows[-1].failed = True
             if self.attempt_load is not None:
@@ -905,7 +930,9 @@ class Folder:
             self.load_said = False
             return
         if not self.rows:
-            if self.count is not None:
+            if isinstance(ordinal, int) and fact.note.get("rep"):
+                self.add([Entry(ordinal - 1)], fact)
+            elif self.count is not None:
                 self.add([Entry(0) for _ in range(self.count)], fact)
                 self.count = None
             else:
@@ -918,6 +945,9 @@ class Folder:
             last.failed = True
             return
         group = self.last_group()
+        if ordinal == "last" and fact.note.get("rep") and last.reps:
+            last.failed, last.reps = True, last.reps - 1
+            return
         if isinstance(ordinal, int):
             if fact.note.get("rep") or (
                 len(group) == 1 and last.reps is not None and ordinal == last.reps + 1 and last.reps != 1
@@ -980,7 +1010,7 @@ class Folder:
     def finish(self) -> Folded:
         if self.minutes:
             n = 0
-            if "emom" in self.schemes:
+            if "emom" in self.all_schemes:
                 n = int(self.minutes[-1] // 60)
             elif len(self.minutes) == 2 and self.minutes[0]:
                 n = int(self.minutes[1] // self.minutes[0])
@@ -1006,6 +1036,19 @@ class Folder:
                 near = [k for k in kgs if k and fact.value and abs(k - fact.value) / k < 0.02]
                 if not near:
                     self.ask("load_kg", fact)
+                    for row in self.rows:
+                        row.load_kg, row.load_open = None, True
+        things = [fact for fact in self.block.facts if fact.kind == "thing"]
+        if things and self.rows and not self.based and all(row.load_kg is None for row in self.rows):
+            self.ask("load_kg", things[0])
+            for row in self.rows:
+                row.load_open = True
+        vague = next((fact for fact in self.block.facts if fact.kind == "vague"), None)
+        if vague is not None and not self.rows:
+            self.ask("sets", vague)
+        loaded = [f for f in self.block.facts if f.kind == "load" and not f.note.get("none") and f.value]
+        if not self.rows and not self.asks and loaded and self.block.movement and not self.based and self.block.move_at >= 0:
+            self.ask("reps", loaded[0])
         all_rpe = getattr(self, "all_rpe", None)
         if all_rpe is not None:
             for row in self.rows:

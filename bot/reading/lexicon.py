@@ -46,8 +46,13 @@ class Book:
     def __init__(self) -> None:
         self._root = _Node({}, [])
         self.words: set[str] = set()
+        self.lists: dict[str, list[str]] = {}
 
-    def add(self, table: str, name: str, phrase: str) -> None:
+    def add(self, table: str, name: str, phrase: str, joined: bool = False) -> None:
+        """Add a phrase; `joined`: also as one word ("ring rows" and "ringrows")."""
+        if joined and " " in phrase and "..." not in phrase and fold(phrase).text.replace(" ", "").isalpha():
+            self.add(table, name, phrase.replace(" ", ""))
+        self.lists.setdefault(name, []).append(fold(phrase).text)
         node = self._root
         marks = fold(phrase).text.replace("...", " \x01 ")
         for piece in marks.split():
@@ -58,6 +63,10 @@ class Book:
                 node = node.next.setdefault(key, _Node({}, []))
         if (table, name) not in node.hits:
             node.hits.append((table, name))
+
+    def named(self, name: str) -> list[str]:
+        """The plain phrases listed under a name."""
+        return self.lists.get(name, [])
 
     def at(self, tokens: Sequence[Token], start: int) -> list[Hit]:
         """Every phrase that begins at tokens[start], longest first."""
@@ -127,7 +136,7 @@ def book(language: str, name: str, mixed: bool = True) -> Book:
                 if isinstance(phrases, list):
                     for phrase in phrases:
                         if isinstance(phrase, str):
-                            made.add(table_name, key, phrase)
+                            made.add(table_name, key, phrase, joined=name == "movements" and table_name == "part")
     return made
 
 
@@ -168,8 +177,13 @@ def spelled(word: str, language: str) -> tuple[str, ...]:
     changed places with the second.
     """
     known, wanted = _spellings(language)
-    if len(word) < 5 or len(word) > 20 or word in known:
+    if len(word) < 4 or len(word) > 20 or word in known:
         return ()
+    if len(word) == 4:
+        # so short a word is only taken when two letters changed places
+        swapped = sorted(word)
+        near = [w for w in wanted if len(w) == 4 and sorted(w) == swapped and OSA.distance(w, word) == 1]
+        return tuple(near)
     slips = 2 if len(word) >= 7 else 1
     near = process.extract(word, wanted, scorer=OSA.distance, score_cutoff=slips, limit=8)
     near = [
@@ -180,7 +194,14 @@ def spelled(word: str, language: str) -> tuple[str, ...]:
     if not near:
         return ()
     best = min(distance for _, distance, _ in near)
-    return tuple(sorted(candidate for candidate, distance, _ in near if distance == best))
+    found = sorted(candidate for candidate, distance, _ in near if distance == best)
+    # "pullup" and "pullups" are one answer
+    return tuple(one for one in found if one + "s" not in found)
+
+
+def is_known(word: str, language: str) -> bool:
+    """Whether a word stands in a lexicon of the language."""
+    return word in _spellings(language)[0]
 
 
 @lru_cache(maxsize=8)

@@ -24,7 +24,9 @@ from dataclasses import dataclass, field, replace
 from datetime import date, datetime, timedelta
 from typing import Any
 
-from bot.reading.lexicon import Book, book, guess_language, spelled
+from rapidfuzz.distance import OSA
+
+from bot.reading.lexicon import Book, book, guess_language, is_known, spelled
 from bot.reading.numbers import say_numbers
 from bot.reading.reading import Ask, Context
 from bot.reading.text import Folded, fold
@@ -81,6 +83,19 @@ class Message:
         return book(self.language, name, mixed)
 
 
+def _run_on(tokens: list[Token], at: int, language: str) -> str | None:
+    """ "pul ups" is no word and a word, together a typing error of "pullups"."""
+    if at + 1 >= len(tokens) or tokens[at + 1].kind != "word":
+        return None
+    first, second = tokens[at].text, tokens[at + 1].text
+    if not 3 <= len(first) <= 4 and not 2 <= len(second) <= 4 or is_known(first, language) and is_known(second, language):
+        return None
+    if len(first) < 3 or len(second) < 2 or len(first) + len(second) > 14:
+        return None
+    found = spelled(first + second, language)
+    return found[0] if len(found) == 1 and OSA.distance(found[0], first + second) == 1 else None
+
+
 def read_message(text: str, context: Context) -> Message:
     """Fold and cut a message, find its language, mend typing errors, see numbers said in words."""
     folded = fold(text)
@@ -88,8 +103,17 @@ def read_message(text: str, context: Context) -> Message:
     language = guess_language([token.text for token in cut if token.kind == "word"], context.language)
     tokens: list[Token] = []
     doubts: list[int] = []
-    for token in cut:
+    skip = False
+    for at, token in enumerate(cut):
+        if skip:
+            skip = False
+            continue
         if token.kind == "word":
+            whole = _run_on(cut, at, language)
+            if whole is not None:
+                tokens.append(replace(token, text=whole, word=whole, end=cut[at + 1].end))
+                skip = True
+                continue
             word = token.text.removesuffix("'s")
             candidates = spelled(word, language)
             if len(candidates) == 1:

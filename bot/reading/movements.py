@@ -20,6 +20,7 @@ class Combine:
     far: frozenset[str]
     never_alone: frozenset[str]
     leaning: frozenset[str]
+    grips: frozenset[str]
     families: dict[str, tuple[str, ...]]
 
     def resolve(self, features: Collection[str]) -> str | None:
@@ -49,6 +50,7 @@ def combine() -> Combine:
         far=frozenset(data["far"]),
         never_alone=frozenset(data["never_alone"]),
         leaning=frozenset(data["leaning"]),
+        grips=frozenset(data["grips"]),
         families={name: tuple(members) for name, members in data["family"].items()},
     )
 
@@ -83,7 +85,7 @@ def _breaks(message: Message, start: int, end: int, hard: bool) -> bool:
         if token.text == "." and hard:
             return True
         if not hard and (token.kind != "word" or token.value is not None):
-            return token.text not in ("(", "-")
+            return token.text not in ("(", "-", ":")
     return False
 
 
@@ -165,6 +167,13 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
                 else:
                     mention.spans.append((waiting.start, waiting.end))
         movement = rules.resolve(mention.features)
+        if features <= rules.grips and last is not None and {"pull_up", "chin_up"} & last.features and not loose:
+            turned = rules.resolve((last.features - rules.grips) | features)
+            if turned is not None:
+                mention.features, movement = (last.features - rules.grips) | features, turned
+                mention.movement = turned
+                mentions.append(mention)
+                continue
         if features <= rules.leaning and topic:
             leaned = rules.resolve(mention.features | topic)
             if leaned is not None:
@@ -183,6 +192,20 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
     return sorted(mentions + own, key=lambda mention: mention.start)
 
 
+def _work_between(message: Message, start: int, end: int) -> bool:
+    """Whether "5x3" or the like stands between."""
+    tokens = message.tokens[start:end]
+    return any(
+        left.value is not None and times.text in ("x", "times", "mal", "por") and right.value is not None
+        for left, times, right in zip(tokens, tokens[1:], tokens[2:], strict=False)
+    )
+
+
+def _work_after(message: Message, start: int) -> bool:
+    """Whether "5x3" or the like follows at once."""
+    return _work_between(message, start, min(start + 4, len(message.tokens)))
+
+
 def _joins(message: Message, rules: Combine, last: Mention, hit: Hit, features: set[str]) -> bool:
     """Whether a feature belongs to the movement named before it."""
     if features <= last.features and not features <= rules.far:
@@ -193,6 +216,8 @@ def _joins(message: Message, rules: Combine, last: Mention, hit: Hit, features: 
     if last.features <= rules.far and not _breaks(message, last.end, hit.start, True):
         return rules.resolve(union) is not None
     after = max(end for _, end in last.spans)
+    if features & rules.far and _work_between(message, after, hit.start) and _work_after(message, hit.end):
+        return False  # both have sets of their own
     if features & rules.far:
         return not _breaks(message, after, hit.start, True) and rules.resolve(union) is not None
     if _breaks(message, after, hit.start, False) or hit.start - after > GLUE:

@@ -80,6 +80,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     if not moves and any(f.kind == "scope" and f.value not in ("over", "all") for f in facts):
         if any(f.kind in ("load", "at", "fail") for f in facts):
             return True
+    if any(f.kind == "fail" and f.note.get("weak") for f in facts) and moves and not any(f.kind == "rows" for f in facts):
+        return True
     if moves:
         known = {row.movement for row in ground(message)}
         worked = any(fact.kind in ("rows", "bare", "loads") for fact in facts)
@@ -137,6 +139,7 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
                 close()
         current.append(fact)
     close()
+    clauses = _join_sides(clauses)
     for clause in clauses:
         for fact in clause.facts:
             clause.names |= plan_names(fact)
@@ -150,6 +153,8 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
         for fact, after in zip(clause.facts, clause.facts[1:], strict=False):
             if fact.kind == "fail" and fact.note.get("name") == "no" and after.kind == "move":
                 clause.names.add("skipped")
+            if after.kind == "fail" and after.note.get("weak") and fact.kind == "move":
+                clause.names.add("skipped" if after.note.get("name") == "no" else "done")
         clause.facts = [f for f in clause.facts if not (f.kind == "fail" and f.note.get("weak"))]
         if len(clause.facts) == 1 and "all_lifts" in clause.names:
             clause.names.add("done")
@@ -159,6 +164,32 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
         if "holds" in clause.names and not clause.targets:
             clause.targets = [i for i, row in enumerate(rows) if row.hold_s is not None]
     return clauses
+
+
+def _join_sides(clauses: list[Clause]) -> list[Clause]:
+    """ "left 2, right 2, left 2, right 1" is one list, set by set."""
+
+    def sided(clause: Clause) -> bool:
+        kinds = {fact.kind for fact in clause.facts}
+        return {"side", "bare"} <= kinds and kinds <= {"side", "bare", "word", "move"}
+
+    out: list[Clause] = []
+    run: list[Clause] = []
+    for clause in [*clauses, Clause([])]:
+        if sided(clause) and (not run or clause.sentence == run[-1].sentence):
+            run.append(clause)
+            continue
+        if len(run) > 2:
+            out.append(Clause([fact for one in run for fact in one.facts], sentence=run[0].sentence))
+        else:
+            out += run
+        run = []
+        if clause.facts:
+            if sided(clause):
+                run = [clause]
+            else:
+                out.append(clause)
+    return out
 
 
 def _names_more(facts: Sequence[Fact], at: int) -> bool:
@@ -186,6 +217,7 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
     added: dict[int, Row] = {}  # one more set after a planned one
     asks: list[Ask] = []
     sticky: list[int] = []
+    sticky_at = -1  # the sentence that named it
     several = len({row.movement for row in rows if row.part != "warm_up"}) > 1
     stop_after: int | None = None
 
@@ -210,7 +242,7 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
             targets = clause.targets
             if scoped and any(f.kind in ("bare", "rows", "load", "instead", "delta") for f in values):
                 targets = []
-            elif scoped and (targets or "except" in names):
+            elif scoped:
                 targets = pick(rows, targets or main_rows(rows), scoped[-1].value)
             if targets and not (names & {"planned"} and not names & {"except", "skipped"}):
                 for at in targets:
@@ -263,9 +295,9 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
             continue
         if not values:
             if named:
-                sticky = clause.targets
+                sticky, sticky_at = clause.targets, clause.sentence
                 if names & {"only"}:
-                    for at in clause.targets:
+                    for at in pick(rows, clause.targets, scoped[-1].value) if scoped else clause.targets:
                         keep.setdefault(at, True)
                 elif not everything and not names - set(PARTS) and len(clauses) > 1:
                     for at in clause.targets:
@@ -274,13 +306,13 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
         efforts_only = all(fact.kind in ("effort", "effort_range") for fact in values)
         targets = clause.targets or sticky
         whole = any(fact.value == "all" for fact in scoped) or "all_lifts" in names or "every" in names
-        if efforts_only and not scoped and not named and several:
+        if efforts_only and not scoped and not named and several and not (sticky and sticky_at == clause.sentence):
             for fact in values:
                 if fact.kind == "effort":
                     work.session_rpe = fact.value
             continue
         if named:
-            sticky = clause.targets
+            sticky, sticky_at = clause.targets, clause.sentence
         if not targets:
             deltas = [f for f in values if f.kind in ("delta", "instead")]
             if deltas and (whole or deltas[0].kind == "instead"):
@@ -372,6 +404,8 @@ def pick(rows: Sequence[Row], targets: list[int], scope: object) -> list[int]:
             return targets[-2:]
         return targets[-1:]
     if scope == "first":
+        if len(targets) > 1 and {rows[targets[0]].side, rows[targets[1]].side} == {"left", "right"}:
+            return targets[:2]
         return targets[:1]
     if isinstance(scope, tuple) and scope[0] == "these":
         return [targets[at - 1] for at in scope[1] if 0 < at <= len(targets)]
@@ -436,6 +470,12 @@ def apply(
     order = {"scope": 0, "side": 1}
     facts = sorted(facts, key=lambda fact: order.get(fact.kind, 2))
     facts = [f for f in facts if not (f.kind == "rows" and f.note.get("the"))]
+    if len([f for f in facts if f.kind == "side"]) > 2 and len(bare) > 2:
+        folded = fold(message, movement, clause.facts, move)
+        asks += folded.asks
+        for at, row in enumerate(folded.rows):
+            fill(row, base[min(at, len(base) - 1)])
+        return folded.rows
     by_side = next((f.value for f in facts if f.kind == "side" and f.value in ("left", "right")), None)
     if by_side is not None and not [f for f in scoped if f.value != "all"]:
         counted = next((f.value for f in facts if f.kind == "count"), None)

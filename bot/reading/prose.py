@@ -55,10 +55,12 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
     out: list[Fact] = []
     clause: list[Fact] = []
     trained = _trained_sentences(facts)
+    facts = drop_misses(message, _after_places(message, facts))
+    first = min(trained, default=0)
     sentence = 0
     for fact in [*facts, Fact("sep", 0, 0, 3)]:
         if fact.kind == "sep":
-            out += _clause(message, clause, STRANGE_WORDS if sentence in trained else 1)
+            out += _clause(message, clause, STRANGE_WORDS if sentence in trained else 1 if sentence > first else 0)
             sentence += fact.value == 3
             if fact.end:
                 out.append(fact)
@@ -66,6 +68,37 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
         else:
             clause.append(fact)
     return drop_questions(message, out)
+
+
+def _after_places(message: Message, facts: list[Fact]) -> list[Fact]:
+    """Without the numbers of rooms, tracks and shoes."""
+    places = set(message.book("prose", False).named("before")) | set(message.book("prose").named("before"))
+    return [
+        fact
+        for fact in facts
+        if not (fact.kind == "bare" and fact.start and message.tokens[fact.start - 1].text in places)
+    ]
+
+
+def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
+    """Without "missed the bus": a miss counts where work stands before it in the sentence, or beside it."""
+    out: list[Fact] = []
+    work = False
+    for at, fact in enumerate(facts):
+        if fact.kind == "sep" and fact.value == 3:
+            work = fact.note.get("nl") is not None and work
+        if fact.kind in ("rows", "bare", "load", "at", "side", "scope", "loads", "count") or fact.kind == "scheme" and fact.value == "attempt":
+            work = True
+        if fact.kind == "fail" and not fact.note.get("weak") and fact.value is None and not work:
+            beside = False
+            for after in facts[at + 1 :]:
+                if after.kind == "sep":
+                    break
+                beside = beside or after.kind in ("rows", "bare", "load", "at", "loads", "side", "scope", "left")
+            if not beside:
+                continue
+        out.append(fact)
+    return out
 
 
 def _strange(message: Message, facts: Sequence[Fact]) -> int:
@@ -91,9 +124,11 @@ def _trained_sentences(facts: Sequence[Fact]) -> set[int]:
     return found
 
 
-def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
+def _clause(message: Message, facts: list[Fact], most: int, trained_elsewhere: bool = True) -> list[Fact]:
     if not any(lone(fact) for fact in facts):
         return facts
+    if not any(fact.kind == "move" for fact in facts) and trained_elsewhere:
+        facts = [fact for fact in facts if not (fact.kind == "rows" and fact.note.get("values", [])[1:] == [10])]
     evidence = any(
         fact.kind in EVIDENCE and not lone(fact) or fact.kind == "rows" and not lone(fact) for fact in facts
     ) or any(

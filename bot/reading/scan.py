@@ -85,6 +85,8 @@ def _one(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int]:
     if item.kind == "nl":
         return [Fact("sep", item.start, item.end, 3, {"nl": True})], i + 1
     if item.kind == "sym" and not item.labels:
+        if not item.text.isascii():
+            return [Fact("sep", item.start, item.end, 1, {"mark": "emoji"})], i + 1
         if item.text in (".", "!", "?", ";"):
             return [Fact("sep", item.start, item.end, 3, {"mark": item.text})], i + 1
         if item.text in (",", ":", "(", ")", "/"):
@@ -100,7 +102,7 @@ def _one(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int]:
         chain = s.chain(i + 1)
         if chain is not None and chain[0][0].note.get("plain"):
             return [Fact("sep", item.start, item.end, 1, {"mark": "and"})], i + 1
-    tried = _plan(s, i) or _effort(s, i) or _sets(s, i) or s.load(i) or _assist(s, i) or _words(s, i)
+    tried = _plan(s, i) or _effort(s, i) or _sets(s, i) or s.load(i) or _assist(s, i) or _words(s, i, before)
     if tried is not None:
         return tried
     if item.kind in ("num", "clock") and not item.spelled:
@@ -114,6 +116,10 @@ def _effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
 
 def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item = s.at(i)
+    if item.has("sets", "vague"):
+        return [Fact("vague", item.start, item.end)], i + 1
+    if item.has("load", "thing"):
+        return [Fact("thing", item.start, item.end)], i + 1
     if item.has("sets", "sets") and s.at(i).value is None:
         # "sets of 3", "set 2:"
         j = i + 1
@@ -190,7 +196,7 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if item.kind == "num" and item.value is not None:
         after = s.at(i + 1)
         unit = s.unit_at(i + 1)
-        if unit in ("kg", "lb", "percent") or after.has("load", "word"):
+        if unit in ("kg", "lb", "percent") or after.has("load", "word", "plate"):
             return None
         if unit in ("sec", "min"):
             seconds = item.value * (60 if unit == "min" else 1)
@@ -352,6 +358,10 @@ def _plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             ).has("sets")
         if s.at(i + 1).text == "of" and s.at(i + 2).text in ("those", "them", "these"):
             return [Fact("count", item.start, s.at(i + 2).end, int(item.value), {"those": True})], i + 3
+    if item.has("plan", "instead") and s.at(i + 1).value is not None and not item.has("fail"):
+        chain = s.chain(i + 1)
+        if chain is not None:
+            return [Fact("word", item.start, s.at(chain[1] - 1).end, None, {"noise": True})], chain[1]
     if item.has("plan", "extra_set"):
         return [Fact("plan", item.start, item.end, "extra_set")], i + 1
     if item.has("plan", "stopped"):
@@ -366,7 +376,7 @@ def _plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     return None
 
 
-def _words(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+def _words(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | None:
     item = s.at(i)
     if item.has("side"):
         name = item.name("side")
@@ -414,6 +424,8 @@ def _words(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             number = int(s.at(j + 1).value or 0)
             return [Fact("fail", item.start, s.at(j + 1).end, number, {"rep": True})], j + 2
         ordinal = s.at(j).name("scope") if s.at(j).has("scope") else None
+        if name == "no" and s.at(i + 1).value is not None and before and before[-1].kind in ("effort", "rows", "bare", "load"):
+            return [Fact("mend", item.start, item.end, "mend")], i + 1
         if name in ("no", "yes"):
             return [Fact("fail", item.start, item.end, None, {"weak": True, "name": name})], i + 1
         if ordinal is not None and (ordinal.isdigit() or ordinal in ("last", "first")):

@@ -5,7 +5,9 @@ from __future__ import annotations
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 
-NUMBERS = frozenset({"rows", "bare", "loads", "count", "load", "at", "left", "percent", "effort", "side", "instead", "ask"})
+NUMBERS = frozenset(
+    {"rows", "bare", "loads", "count", "load", "at", "left", "percent", "effort", "side", "instead", "ask"}
+)
 
 
 def drop_unreal(message: Message, facts: list[Fact]) -> list[Fact]:
@@ -13,11 +15,17 @@ def drop_unreal(message: Message, facts: list[Fact]) -> list[Fact]:
     hits = message.book("grammar").every(message.tokens)
     opens: dict[int, int] = {}
     closes: set[int] = set()
+    past: set[int] = set()
+    now: set[int] = set()
     for hit in hits:
-        if hit.table == "unreal" and hit.name in ("wanted", "others"):
+        if hit.table == "unreal" and hit.name in ("wanted", "others", "past"):
             opens[hit.start] = max(opens.get(hit.start, 0), hit.end)
-        elif hit.table == "unreal" and hit.name == "own":
+            if hit.name == "past":
+                past.add(hit.start)
+        elif hit.table == "unreal" and hit.name in ("own", "now"):
             closes.add(hit.start)
+            if hit.name == "now":
+                now.add(hit.start)
     if not opens:
         return facts
     dead: set[int] = set()
@@ -27,14 +35,10 @@ def drop_unreal(message: Message, facts: list[Fact]) -> list[Fact]:
             token = message.tokens[at]
             if token.kind == "nl" or token.text in (".", "!", "?", ";"):
                 break
-            if at in closes and at > end:
+            if at in (now if start in past else closes) and at > end:
                 break
             if token.text == "," and at > end + 1:
                 break
             dead.add(at)
             at += 1
-        for back in range(start - 1, -1, -1):
-            token = message.tokens[back]
-            if token.kind == "nl" or token.text in (".", "!", "?", ";", ","):
-                break
     return [fact for fact in facts if not (fact.kind in NUMBERS and fact.start in dead)]
