@@ -11,6 +11,7 @@ import typer
 
 if TYPE_CHECKING:
     from bot.settings import Settings
+    from storage.roster import Roster
     from storage.store import Store
 
 app = typer.Typer(
@@ -125,6 +126,31 @@ def ladder_check(file: Annotated[Path, typer.Argument(metavar="FILE", help="A la
     typer.echo(f"{file.name}: nothing wrong.")
 
 
+@app.command(name="import")
+def import_(
+    file: Annotated[Path, typer.Argument(metavar="FILE", help="Dated notes, or a table with --column.")],
+    athlete: Annotated[str, typer.Option(help="The athlete's handle.")],
+    column: Annotated[
+        list[str] | None, typer.Option(help="KIND=NAME of a table's column, such as date=Day; for each.")
+    ] = None,
+    month_first: Annotated[bool, typer.Option("--month-first", help="3/4 is March 4.")] = False,
+    yes: Annotated[bool, typer.Option("--yes", help="Write it down; without this it is only shown.")] = False,
+) -> None:
+    """Show what old notes say, and with --yes write it down. Safe to run twice."""
+    from bot.importing.command import ImportFailed, import_notes
+    from bot.importing.table import BadColumns
+
+    settings = _settings()
+    store = _open(settings.database, settings.backups)
+    columns = dict(pair.partition("=")[::2] for pair in column or [])
+    try:
+        typer.echo(import_notes(store, athlete, file, columns, "MDY" if month_first else "DMY", yes))
+    except (ImportFailed, BadColumns) as error:
+        _stop(str(error))
+    finally:
+        store.close()
+
+
 @app.command()
 def backup(
     to: Annotated[Path | None, typer.Option(help="Folder for the copies; in SLOWRUNG_HOME where left out.")] = None,
@@ -199,7 +225,7 @@ def _open(url: str, backups: Path | None = None) -> Store:
         _stop(f"The database cannot be opened ({type(error).__name__}). Check SLOWRUNG_DATABASE_URL.")
 
 
-def _read_roster(file: Path):  # type: ignore[no-untyped-def]  # noqa: ANN202
+def _read_roster(file: Path) -> Roster:
     from bot.roster import RosterError, read_roster
 
     try:

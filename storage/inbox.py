@@ -107,6 +107,12 @@ def get(tx: Session, incoming_id: int) -> Incoming | None:
     return loose(Incoming, run(tx, sa.select(incoming).where(incoming.c.id == incoming_id)).first())
 
 
+def by_key(tx: Session, channel: str, update_key: str) -> Incoming | None:
+    """The row of one update."""
+    here = sa.select(incoming).where(incoming.c.channel == channel, incoming.c.update_key == update_key)
+    return loose(Incoming, run(tx, here).first())
+
+
 def mark_handled(tx: Session, incoming_id: int, now: datetime) -> None:
     run(tx, sa.update(incoming).where(incoming.c.id == incoming_id), {"handled_at": now})
 
