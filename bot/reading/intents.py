@@ -1,0 +1,114 @@
+"""What the sender wants, from their words and from what the other readers found.
+
+`report`, `pain`, `bodyweight` and `correction` follow from the fields and are the assembler's; this reader finds the
+wishes: plans, reasons, progress, moves, absences, equipment, words for the coach, pause, stop, help, undo.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.lexicon import Hit
+from bot.reading.message import Claim, Message
+from bot.reading.phrases import phrases
+from bot.reading.red_flags import Cues
+from bot.reading.tokens import Token
+
+ABSENCES = ("move", "missed", "away", "ill", "pause")
+SHORT = 8  # words; a longer message that wants nothing is no small talk by its words alone
+
+
+def wishes(message: Message) -> dict[str, list[Hit]]:
+    """The wordings of each wish in a message, those that only look like one left out."""
+    tokens = message.tokens
+    hits = phrases("intents", message.language, "want", "not").every(tokens)
+    barred: dict[str, list[Hit]] = {}
+    for hit in hits:
+        if hit.table == "not":
+            barred.setdefault(hit.name, []).append(hit)
+    found: dict[str, list[Hit]] = {}
+    for hit in hits:
+        if hit.table == "want" and not any(_over(no, hit) for no in barred.get(hit.name, ())):
+            found.setdefault(hit.name, []).append(hit)
+    if "correction" in found:
+        del found["correction"]  # a correction is one only with its values: corrections.py
+    return _settled(message, found)
+
+
+def _over(one: Hit, other: Hit) -> bool:
+    return one.start < other.end and other.start < one.end
+
+
+def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hit]]:
+    """Wishes that exclude each other: the stronger one stays."""
+    if "undo" in found and "stop" in found:
+        del found["undo"]
+    if "stop" in found:
+        for other in ("missed", "pause"):
+            found.pop(other, None)
+    if "pause" in found:
+        found.pop("missed", None)
+    if "plan_week" in found and "plan_today" in found:
+        found["plan_today"] = [hit for hit in found["plan_today"] if not any(_over(hit, w) for w in found["plan_week"])]
+    if "why" in found:
+        for other in ("plan_today", "plan_week", "progress", "move"):
+            found[other] = [
+                hit for hit in found.get(other, ()) if not any(_same_question(message, hit, why) for why in found["why"])
+            ]
+    if "progress" in found and "plan_today" in found:
+        found["plan_today"] = [hit for hit in found["plan_today"] if not any(_over(hit, p) for p in found["progress"])]
+    if "for_coach" in found:
+        # what the coach is to be told is not asked of the bot
+        for other in ("why", "plan_today", "plan_week", "progress", "help", "move"):
+            found[other] = [
+                hit
+                for hit in found.get(other, ())
+                if not any(c.start <= hit.start and _one_sentence(message.tokens, c.start, hit.start) for c in found["for_coach"])
+            ]
+    if "help" in found and "undo" in found:
+        del found["undo"]
+    if "ill" in found:
+        cues = Cues(message)
+        found["ill"] = [hit for hit in found["ill"] if not cues.of_others(hit.start, (0, len(message.tokens)))]
+    if "resume" in found and found.get("away"):
+        found["away"] = [hit for hit in found["away"] if not any(_over(hit, r) for r in found["resume"])]
+    return {name: hits for name, hits in found.items() if hits}
+
+
+def _one_sentence(tokens: Sequence[Token], start: int, end: int) -> bool:
+    return not any(token.text in ".!?;\n" for token in tokens[start:end])
+
+
+def _same_question(message: Message, hit: Hit, why: Hit) -> bool:
+    return why.start <= hit.start and _one_sentence(message.tokens, why.start, hit.start) and not any(
+        token.text in ("and", "und", "y") for token in message.tokens[why.end : hit.start]
+    )
+
+
+def find_intents(message: Message, claims: Sequence[Claim] = ()) -> list[Claim]:
+    """Claims `intent`, in the contract's words. `smalltalk` where the words are of that kind and nothing is wanted."""
+    found = wishes(message)
+    said = {claim.kind for claim in claims}
+    flags = {claim.value for claim in claims if claim.kind == "red_flag"}
+    if "fever" in flags and "ill" not in found:
+        found["ill"] = [Hit(0, 0, "want", "ill")]
+    if "correction" in said:
+        for other in ("undo", "missed", "move", "why"):
+            found.pop(other, None)
+    if "undo" in said and "undo" not in found:
+        found["undo"] = [Hit(0, 0, "want", "undo")]
+    out = [Claim(0, 0, "intent", name) for name in found]
+    if not out and not said & {"pain", "red_flag", "bodyweight", "correction", "sleep", "duration", "session_rpe"}:
+        if _talk(message):
+            out.append(Claim(0, 0, "intent", "smalltalk"))
+    return out
+
+
+def _talk(message: Message) -> bool:
+    """Whether the words are those of people being friendly."""
+    words = [token for token in message.tokens if token.kind == "word"]
+    if not words:
+        return any(ord(char) > 0x2190 for char in message.text)
+    talk = phrases("intents", message.language, "talk").find(message.tokens)
+    covered = sum(hit.end - hit.start for hit in talk)
+    return covered * 3 >= len(words)
