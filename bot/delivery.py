@@ -13,7 +13,7 @@ from typing import TypeVar
 
 import structlog
 
-from bot import conversation
+from bot import conversation, metrics
 from bot.channels.channel import Channel, Gone, Later, Moved, Refused
 from bot.clock import Clock
 from storage import chats, outbox
@@ -112,18 +112,22 @@ class Delivery:
             wait = error.seconds if error.seconds is not None else _backoff(message.attempts)
             if error.seconds is not None:
                 self._pace.pause(error.seconds)
+            metrics.SENT.labels("later").inc()
             log.warning("send later", outgoing=message.id, seconds=wait, attempts=message.attempts)
             await self._in_thread(lambda: self._defer(message, wait))
         except Gone:
+            metrics.SENT.labels("gone").inc()
             await self._in_thread(lambda: self._gone(message))
         except Moved as error:
             address = error.address
             await self._in_thread(lambda: self._moved(message, address))
         except Refused as error:
             why = str(error)
+            metrics.SENT.labels("refused").inc()
             log.error("send refused", outgoing=message.id)
             await self._in_thread(lambda: self._give_up(message, f"refused: {why}"))
         else:
+            metrics.SENT.labels("sent").inc()
             await self._in_thread(lambda: self._sent(message, service_id))
 
     def _sent(self, message: Outgoing, service_id: str | None) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import stat
 from datetime import UTC, timedelta
 from pathlib import Path
@@ -68,7 +67,7 @@ def _database(settings: Settings, store: Store) -> list[str]:
         seen = health.look(tx, now)
         coaches = persons.all_coaches(tx)
     found.append(f"· {seen.database}, version {seen.revision} of the tables.")
-    if path is not None and stat.S_IMODE(os.stat(path).st_mode) & 0o077:
+    if path is not None and stat.S_IMODE(path.stat().st_mode) & 0o077:
         found.append(f"! {path} can be read by others: chmod 600 {path}")
     if seen.wal_reset_bug:
         found.append("· This SQLite is older than 3.51.3: keep one running service a file (a lock sees to that).")

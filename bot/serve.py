@@ -15,8 +15,8 @@ from sqlalchemy.exc import OperationalError
 from telegram import Bot, Update
 from telegram.error import InvalidToken, NetworkError, RetryAfter, TelegramError
 
-from bot import schedule, worker
-from bot.channels.telegram import Receiver, Telegram, answer_press, make_bot, to_incoming
+from bot import metrics, schedule, web, worker
+from bot.channels.telegram import KINDS, Receiver, Telegram, answer_press, make_bot, to_incoming
 from bot.clock import Clock, SystemClock
 from bot.delivery import Delivery
 from bot.logs import set_up_logs
@@ -78,10 +78,17 @@ class Service:
         )
         scheduler.start()
         await self._sweep()
-        loops = [self._forever(self._receive), self._forever(self._handle), self._forever(self._deliver)]
+        loops = [self._forever(self._handle), self._forever(self._deliver)]
+        if self.settings.webhook_url is None:
+            loops.append(self._forever(self._receive))
+        http = web.server(self) if self.settings.listen else None
+        if http is not None:
+            loops.append(http.serve())
         tasks = [asyncio.create_task(one) for one in loops]
         log.info("serving", database=self.settings.database.split(":")[0], replicas=self.settings.replicas)
         await self._stop.wait()
+        if http is not None:
+            http.should_exit = True
         scheduler.shutdown(wait=False)
         for task in tasks:
             task.cancel()
@@ -99,13 +106,26 @@ class Service:
         while not self._stop.is_set():
             try:
                 await self.bot.initialize()
-                await self.bot.delete_webhook(drop_pending_updates=False)
+                await self._choose_way()
                 return
             except InvalidToken as error:
                 raise MissingSetting("The service does not know this SLOWRUNG_TELEGRAM_TOKEN.") from error
             except (NetworkError, RetryAfter) as error:
                 log.warning("service away", error=type(error).__name__)
                 await asyncio.sleep(TROUBLE_S)
+
+    async def _choose_way(self) -> None:
+        """Webhook where an address is given, else polling; what waits at the service is kept either way."""
+        if self.settings.webhook_url is None:
+            await self.bot.delete_webhook(drop_pending_updates=False)
+            return
+        if self.settings.webhook_secret is None:
+            raise MissingSetting("SLOWRUNG_WEBHOOK_SECRET is not set; the webhook would be open to anybody.")
+        await self.bot.set_webhook(
+            self.settings.webhook_url.rstrip("/") + web.WEBHOOK_PATH,
+            allowed_updates=KINDS,
+            secret_token=self.settings.webhook_secret.get_secret_value(),
+        )
 
     async def _forever(self, step: Callable[[], Coroutine[Any, Any, None]]) -> None:
         """Repeat a step; trouble is waited out, never the end."""
@@ -140,6 +160,8 @@ class Service:
         if said:
             await self.in_thread(keep)
             self._came_in.set()
+        for one in said:
+            metrics.UPDATES.labels(one.kind).inc()
         for update in batch:
             if update.callback_query is not None:
                 await answer_press(self.bot, update)

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import os
 from pathlib import Path
+from typing import Self
 
-from pydantic import Field, SecretStr, field_validator
+from pydantic import Field, SecretStr, field_validator, model_validator
 from pydantic_settings import BaseSettings, SettingsConfigDict
 
 DATABASE_FILE = "slowrung.sqlite3"
@@ -26,7 +27,8 @@ class Settings(BaseSettings):
 
     `telegram_api_url`: the root of the Bot API server; calls go to /bot<token>/method below it. `home`: where
     everything is written but a database that is named elsewhere. `webhook_url`: the public address that the service
-    calls; none: long polling. `replicas`: how many of these share one token and database, for the rates.
+    calls; none: long polling. `replicas`: how many of these share one token and database, for the rates. `listen`:
+    HOST:PORT for the webhook, /healthz, /readyz and /metrics; none: no HTTP at all.
     """
 
     model_config = SettingsConfigDict(env_prefix="SLOWRUNG_", frozen=True, extra="ignore")
@@ -39,7 +41,7 @@ class Settings(BaseSettings):
     replicas: int = Field(default=1, ge=1)
     webhook_url: str | None = None
     webhook_secret: SecretStr | None = None
-    listen: str = "127.0.0.1:8443"
+    listen: str | None = None
 
     @field_validator("telegram_api_url")
     @classmethod
@@ -54,6 +56,19 @@ class Settings(BaseSettings):
         if url is not None and not url.startswith(("sqlite:", "postgresql:")):
             raise ValueError("must be sqlite:///PATH or postgresql://…")
         return url
+
+    @field_validator("listen")
+    @classmethod
+    def _host_and_port(cls, listen: str | None) -> str | None:
+        if listen is not None and not listen.rpartition(":")[2].isdigit():
+            raise ValueError("must be HOST:PORT")
+        return listen
+
+    @model_validator(mode="after")
+    def _webhook_has_a_door(self) -> Self:
+        if self.webhook_url is not None and self.listen is None:
+            raise ValueError("SLOWRUNG_LISTEN must say where the webhook is served, such as 127.0.0.1:8080")
+        return self
 
     @property
     def database(self) -> str:

@@ -77,8 +77,10 @@ class Headings:
             and line[plain.end() :].strip()
         ):
             return None  # "5/3 pull-ups" is as likely sets as a day
-        year = self._year(month, day) if plain[4] is None else int(plain[4]) + (2000 if len(plain[4]) == 2 else 0)
-        return None if year is None else _dated(year, month, day, plain.end())
+        if plain[4] is not None:
+            return _dated(int(plain[4]) + (2000 if len(plain[4]) == 2 else 0), month, day, plain.end())
+        guessed = self._year(month, day)
+        return None if guessed is None else _dated(guessed, month, day, plain.end())
 
     def _named(self, line: str, start: int) -> tuple[date, int] | None:
         named = NAMED.match(line, start)
