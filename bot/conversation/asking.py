@@ -7,12 +7,14 @@ from datetime import datetime, timedelta
 from bot.conversation.desk import Buttons, Desk
 from bot.reading import complete, read
 from bot.reading.reading import Ask, Context, Reading
+from planner import movements
 from storage import facts, questions
 from storage.rules import nicknames_of
 
 KIND = "ask"
 EXPIRED = "ask_expired"
 PATIENCE = timedelta(days=1)
+MIN_STEM, MOST_CHOICES = 5, 6
 # What is asked first: without the movement or the sets nothing can be used, an effort is the least of it.
 WEIGHT = (
     "movement sets reps load_kg assist_kg hold_s performed_on side rom bodyweight_kg score pain dates correction rpe"
@@ -36,13 +38,12 @@ def context_of(desk: Desk, sent_at: datetime) -> Context:
     )
 
 
-def ask(desk: Desk, reading: Reading, text: str, sent_at: datetime) -> None:
-    """Put the one question; it falls to the coach after a day."""
+def ask(desk: Desk, reading: Reading, text: str, sent_at: datetime) -> tuple[str, Buttons]:
+    """The one question and its buttons, noted as open; it falls to the coach after a day."""
     doubt = most_important(reading)
     say = desk.say
     key = f"ask-{doubt.about}"
     question = say.say(key if say.has(key) else "ask-other", span=doubt.span)
-    desk.tell(question, buttons=_buttons(desk, doubt))
     questions.ask(
         desk.tx,
         desk.person,
@@ -56,6 +57,7 @@ def ask(desk: Desk, reading: Reading, text: str, sent_at: datetime) -> None:
     )
     due_at = desk.now + PATIENCE
     desk.plant(EXPIRED, due_at.astimezone(desk.zone).date(), due_at)
+    return question, _buttons(desk, doubt)
 
 
 def most_important(reading: Reading) -> Ask:
@@ -68,6 +70,8 @@ def most_important(reading: Reading) -> Ask:
 def _buttons(desk: Desk, doubt: Ask) -> Buttons:
     """Where the answers are few: left or right, the number as reps or as load, the half."""
     say = desk.say
+    if doubt.about == "movement":
+        return [(say.movement(one), f"t:{say.movement(one)}") for one in _family(doubt.span)]
     choices = {
         "side": ("left", "right"),
         "rom": ("full", "lower", "upper"),
@@ -77,6 +81,13 @@ def _buttons(desk: Desk, doubt: Ask) -> Buttons:
     if doubt.about in ("reps", "load_kg") and not doubt.span.strip(" @+").replace(",", "").replace(".", "").isdigit():
         return []
     return [(say.say(f"choice-{doubt.about}-{one}", span=doubt.span), f"t:{_as_text(one)}") for one in choices]
+
+
+def _family(span: str) -> list[str]:
+    """The movements that a bare family name can mean: "archers", "front lever"; none where they are too many."""
+    stem = span.casefold().strip(" .,!?").replace(" ", "_").replace("-", "_").removesuffix("s")
+    found = [one for one in movements.catalogue() if len(stem) >= MIN_STEM and stem in one]
+    return found if len(found) <= MOST_CHOICES else []
 
 
 def _as_text(choice: str) -> str:

@@ -5,11 +5,12 @@ from __future__ import annotations
 from datetime import datetime
 
 from bot.conversation import absences, alerts, asking, mending, pains, passing_on, plans, progress, reports
-from bot.conversation.desk import Desk
+from bot.conversation.desk import Buttons, Desk
 from bot.conversation.eccentrics import asks_for_eccentrics, refuse
 from bot.conversation.moments import plant_after_report
 from bot.reading import read
 from bot.reading.reading import Reading
+from planner.facts import Session
 from planner.plan import DayPlan
 from storage.inbox import Incoming
 
@@ -65,7 +66,7 @@ def _answer(desk: Desk, reading: Reading, text: str, sent_at: datetime, quiet: b
     plan: DayPlan | None = None
     if "undo" in intents:
         parts.append(mending.undo(desk))
-    sessions = []
+    sessions: list[Session] = []
     if "correction" in intents:
         if not reading.ask:
             parts.append(mending.correct(desk, reading))
@@ -108,15 +109,18 @@ def _answer(desk: Desk, reading: Reading, text: str, sent_at: datetime, quiet: b
         parts.append(say.say("unread", pieces=say.listed([f"“{piece}”" for piece in reading.unread])))
     if not parts and not reading.ask and not quiet:
         parts.append(say.say("smalltalk" if "smalltalk" in intents else "unknown"))
-    if parts:
-        desk.tell("\n\n".join(part for part in parts if part), plan=plan)
+    buttons: Buttons = []
     if reading.ask:
-        asking.ask(desk, reading, text, sent_at)
+        question, buttons = asking.ask(desk, reading, text, sent_at)
+        parts.append(question)
     elif sessions and _pain_to_ask(desk, reading, sessions):
-        pains.ask_after(desk)
+        question, buttons = pains.ask_after(desk)
+        parts.append(question)
+    if parts:
+        desk.tell("\n\n".join(part for part in parts if part), plan=plan, buttons=buttons)
 
 
-def _pain_to_ask(desk: Desk, reading: Reading, sessions: list) -> bool:  # type: ignore[type-arg]
+def _pain_to_ask(desk: Desk, reading: Reading, sessions: list[Session]) -> bool:
     """Asked after today's session where nothing was said of pain; yesterday's was asked for this morning."""
     late = sessions[-1].on >= desk.today or (desk.local.hour < 4 and (desk.today - sessions[-1].on).days <= 1)
     return bool(sessions[-1].sets) and not reading.pain and not reading.red_flags and late

@@ -6,11 +6,19 @@ from bot.conversation import progress
 from bot.conversation.alerts import alert_in_words, proposal_buttons, proposal_in_words
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.pains import place
-from bot.conversation.reasons import reason_in_words
+from bot.conversation.reasons import order_in_words, reason_in_words
 from bot.wording.sets import done_in_words, short_plan
 from storage import notes, questions
 
 NEWEST_SESSIONS = 3
+
+
+def next_session(desk: Desk) -> str:
+    """The next session in one line: what a decision has led to."""
+    say, following = desk.say_coach, desk.review.next_training_on
+    if following is None:
+        return say.say("effect-none")
+    return say.say("effect", day=say.day(following), work=short_plan(desk.plan(following), say))
 
 
 def card(desk: Desk) -> tuple[str, Buttons]:
@@ -40,11 +48,9 @@ def card(desk: Desk) -> tuple[str, Buttons]:
     sessions = [one for one in desk.record.sessions if one.sets and not one.is_test][-NEWEST_SESSIONS:]
     for session in reversed(sessions):
         lines.append(say.say("card-session", day=say.day(session.on), work=done_in_words(session.sets, say)))
-    if review.next_training_on is not None:
-        following = desk.plan(review.next_training_on)
-        lines.append(say.say("card-next", day=say.day(following.on), work=short_plan(following, say)))
+    lines.append(next_session(desk))
     for order in desk.record.orders[-3:]:
-        lines.append(say.say("card-order", day=say.day(order.on), what=order.kind.replace("_", " ")))
+        lines.append(say.say("card-order", day=say.day(order.on), what=order_in_words(order, say)))
     doubt = questions.open_question(desk.tx, desk.person, "ask")
     if doubt is not None:
         lines.append(say.say("card-doubt", text=doubt.text[:200], span=doubt.span or ""))

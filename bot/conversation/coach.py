@@ -11,7 +11,7 @@ from bot.conversation.absences import plant_next_plan as plant_next
 from bot.conversation.coach_words import Command, parse
 from bot.conversation.desk import Desk, Mail
 from bot.conversation.movement_names import movement_called
-from bot.conversation.reasons import rung_name
+from bot.conversation.reasons import rung_name, until_in_words
 from bot.wording import Wording, wording_for
 from bot.wording.sets import short_plan
 from planner import ladders, rules
@@ -23,6 +23,7 @@ from storage.persons import Person, Who
 from storage.rules import nicknames_of, set_coach_rule, set_nickname
 
 LOADS_UP_TO_KG = 200.0
+FEWEST_WORDS = 2  # a single word is a slip, not an answer to pass on
 
 
 def handle(mail: Mail, coach: Person, incoming: Incoming) -> None:
@@ -102,7 +103,7 @@ class Office:
 
     def _restart(self, desk: Desk) -> None:
         desk.add(Order("restart", desk.today))
-        self.answer("restarted", name=desk.person.name)
+        desk.tell_coach(self.say.say("restarted", name=desk.person.name) + "\n" + cards.next_session(desk))
         desk.tell(desk.say.say("told-restart", coach=self.coach.name))
         self._effect(desk)
 
@@ -116,7 +117,7 @@ class Office:
         names = [(row.handle, row.name) for row in self.rows]
         command = parse(text, names, self.coach.language, today)
         if command is None:
-            self.answer("coach-unknown")
+            self._answered(text)
             return
         general = GENERAL.get(command.verb)
         if general is not None:
@@ -128,16 +129,27 @@ class Office:
             return
         OF_ONE.get(command.verb, Office._unknown)(self, command, desk)
 
+    def _answered(self, text: str) -> None:
+        """Words that are no order answer the one athlete who waits for an answer; else they are not understood."""
+        waiting = [row.handle for row in self.rows if row.id is not None and notes.unanswered(self.mail.tx, row.id)]
+        desk = self.desk(waiting[0]) if len(waiting) == 1 else None
+        if desk is None or len(text.split()) < FEWEST_WORDS:
+            self.answer("coach-who" if waiting else "coach-unknown", names=", ".join(waiting))
+            return
+        passing_on.to_athlete(desk, text.strip())
+        self.answer("told", name=desk.person.name)
+
     def _unknown(self, _command: Command, _desk: Desk) -> None:
         self.answer("coach-unknown")
 
     def _effect(self, desk: Desk) -> None:
-        """What the decision changes: today's plan goes out anew, and the coach sees the next session."""
+        """What the decision changes: today's plan goes out anew, and what the coach should hear of it."""
         plans.refresh(desk)
         alerts.send_new(desk)
 
     def _confirm(self, desk: Desk, key: str, **values: object) -> None:
-        desk.tell_coach(desk.say_coach.say(key, name=desk.person.name, **values))
+        """Say what was understood and the next session as it is now."""
+        desk.tell_coach(desk.say_coach.say(key, name=desk.person.name, **values) + "\n" + cards.next_session(desk))
         self._effect(desk)
 
     # of everyone
@@ -238,7 +250,7 @@ class Office:
             self.answer("lock-how", name=desk.person.name)
             return
         desk.add(Order("lock_load", desk.today, load_kg=load, until=command.until))
-        until = desk.say_coach.day(command.until) if command.until else "–"
+        until = until_in_words(command.until, desk.say_coach)
         self._confirm(desk, "locked", load=desk.say_coach.load(load), until=until)
 
     def _load_kg(self, command: Command, desk: Desk) -> float | None:
@@ -249,7 +261,7 @@ class Office:
     def _hold(self, command: Command, desk: Desk) -> None:
         until = command.until or desk.today + timedelta(weeks=3)
         desk.add(Order("hold_rung", desk.today, until=until))
-        self._confirm(desk, "held", until=desk.say_coach.day(until))
+        self._confirm(desk, "held", until=until_in_words(until, desk.say_coach))
 
     def _rung(self, command: Command, desk: Desk) -> None:
         wanted = command.rest.strip().casefold().replace(" ", "_").replace("-", "_")
@@ -285,8 +297,7 @@ class Office:
 
     def _pause(self, command: Command, desk: Desk) -> None:
         desk.add(Absence("pause", desk.today, desk.today, command.until))
-        until = desk.say_coach.day(command.until) if command.until else "–"
-        self._confirm(desk, "paused", until=until)
+        self._confirm(desk, "paused", until=until_in_words(command.until, desk.say_coach))
 
     def _resume(self, _command: Command, desk: Desk) -> None:
         persons.update_athlete(desk.tx, desk.id, {"silenced": False})

@@ -36,14 +36,14 @@ class Command:
     until: date | None = None
 
 
-@lru_cache(maxsize=8)
-def vocabulary(language: str) -> dict[str, list[str]]:
-    """Verb to phrases, the language's own and the English ones."""
+@lru_cache(maxsize=32)
+def vocabulary(language: str, table: str = "verbs") -> dict[str, list[str]]:
+    """Verb (or, of table "words", mark of time) to phrases, the language's own and the English ones."""
     found: dict[str, list[str]] = {}
     for name in dict.fromkeys((FALLBACK, language.split("-")[0])):
         path = Path(CATALOGUES) / name / "coach.toml"
         if path.is_file():
-            for verb, phrases in tomllib.loads(path.read_text(encoding="utf-8"))["verbs"].items():
+            for verb, phrases in tomllib.loads(path.read_text(encoding="utf-8"))[table].items():
                 found.setdefault(verb, []).extend(phrases)
     return found
 
@@ -122,7 +122,7 @@ def _after(where: str, phrase: str, handle: str | None, names: Sequence[tuple[st
 
 
 def _load(text: str) -> tuple[float | None, str | None]:
-    found = [match for match in NUMBER.finditer(text)]
+    found = list(NUMBER.finditer(text))
     if not found:
         return None, None
     best = next((match for match in found if match[2]), found[0])
@@ -135,7 +135,7 @@ def _until(folded: str, today: date, language: str) -> date | None:
     if span:
         days = {"day": 1, "week": 7, "month": 30}[span[2]]
         return today + timedelta(days=int(span[1]) * days)
-    marks = vocabulary(language).get("until", [])
+    marks = vocabulary(language, "words").get("until", [])
     for mark in marks:
         _, found, after = folded.partition(f" {mark} ")
         if found:
@@ -154,9 +154,9 @@ def _day(folded: str, today: date, language: str) -> date | None:
     for word in words:
         if word in weekdays(language):
             return today + timedelta(days=(weekdays(language)[word] - today.weekday()) % 7)
-        if word in vocabulary(language).get("today", []):
+        if word in vocabulary(language, "words").get("today", []):
             return today
-        if word in vocabulary(language).get("tomorrow", []):
+        if word in vocabulary(language, "words").get("tomorrow", []):
             return today + timedelta(days=1)
     return _named_day(folded, today, language)
 

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from datetime import UTC, date, datetime, timedelta
+from datetime import date, datetime
 from datetime import time as clock_time
 from typing import Any
 from zoneinfo import ZoneInfo
 
 from sqlmodel import Session
 
-from bot.clock import EVERY_DAY, next_moment
+from bot.clock import moment_of
 from bot.conversation.plan_json import plan_object
 from bot.wording import Wording, wording_for
 from planner import plan_for, review
@@ -163,9 +163,5 @@ class Desk:
         due.schedule(self.tx, who or self.person, kind, for_date, moment)
 
     def moment(self, day: date, at: clock_time) -> datetime:
-        """The UTC moment of a local hour on a day: past a gap of the clock, the first of a doubled hour."""
-        before = datetime.combine(day, clock_time.min, self.zone).astimezone(UTC) - timedelta(hours=1)
-        found = next_moment(before, self.zone, at, EVERY_DAY)
-        while found.astimezone(self.zone).date() < day:
-            found = next_moment(found, self.zone, at, EVERY_DAY)
-        return found
+        """The UTC moment of a local hour on a day."""
+        return moment_of(day, at, self.zone)

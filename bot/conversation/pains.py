@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from bot.conversation.desk import Desk
+from bot.conversation.desk import Buttons, Desk
 from bot.conversation.reasons import named
 from bot.conversation.reports import pain_buttons
 from bot.reading.reading import PainRead, Reading
+from bot.wording import Wording
 from planner.facts import Moment, PainAnswer, WarningSign
 from storage import outbox, questions
 
@@ -83,18 +84,16 @@ def acknowledge(desk: Desk, reading: Reading) -> str | None:
     return "\n".join(dict.fromkeys(lines))
 
 
-def place(site: str | None, side: str | None, say: object) -> str:
-    from bot.wording import Wording
-
-    assert isinstance(say, Wording)
+def place(site: str | None, side: str | None, say: Wording) -> str:
     name = named(f"site-{site}", site, say) if site else say.say("site-unnamed")
     return say.say("site-with-side", side=say.say(f"side-{side}"), site=name) if side else name
 
 
-def ask_after(desk: Desk) -> None:
-    """Ask for pain after the session just reported; the question rides on the read-back."""
+def ask_after(desk: Desk) -> tuple[str, Buttons]:
+    """The question for pain after the session just reported; it rides on the read-back."""
+    questions.expire(desk.tx, desk.person, QUESTION, desk.now)
     questions.ask(desk.tx, desk.person, QUESTION, desk.now, data={"when": "after", **_last_place(desk)})
-    desk.tell(desk.say.say("ask-pain-after"), buttons=pain_buttons(desk.say))
+    return desk.say.say("ask-pain-after"), pain_buttons(desk.say)
 
 
 def ask_morning(desk: Desk) -> None:

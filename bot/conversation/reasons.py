@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from datetime import date
 from typing import Any
 
 from bot.wording import Wording
+from planner.facts import Order
 from planner.plan import Alert, Decision, Reason
 
 NAMES_OF_MOVEMENTS = {"movement", "main", "grip", "instead_of", "from_movement", "to_movement"}
@@ -45,6 +47,28 @@ def shown(values: Any, say: Wording) -> dict[str, Any]:
         else:
             found[name] = "" if value is None else value
     return found
+
+
+def until_in_words(day: date | None, say: Wording) -> str:
+    return say.say("until-day", day=day) if day is not None else say.say("until-lifted")
+
+
+def order_in_words(order: Order, say: Wording) -> str:
+    """What the coach ordered, in a few words."""
+    load = say.say("no-added-load") if not order.load_kg else f"+{say.load(order.load_kg)}"
+    value = say.movement(str(order.value)) if order.kind == "swap" else order.value
+    return say.say(
+        f"order-{order.kind}",
+        rung=rung_name(order.rung or "", say),
+        movement=say.movement(order.movement) if order.movement else "",
+        until=until_in_words(order.until, say),
+        for_date=order.for_date or "",
+        sets=order.sets or 0,
+        reps=order.reps or 0,
+        load=load,
+        rule=order.rule or "",
+        value=value if value is not None else "",
+    )
 
 
 def rung_name(rung: str, say: Wording) -> str:

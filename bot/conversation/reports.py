@@ -121,16 +121,23 @@ def _changes(desk: Desk, before: Snapshot) -> Iterator[str]:
     if not main:
         return
     top = max(main, key=lambda one: one.load_kg - one.assist_kg)
-    load = say.load(top.load_kg - top.assist_kg) if top.load_kg or top.assist_kg else say.say("no-added-load")
+    load = signed_load(top.load_kg - top.assist_kg, say)
     slots = {"day": say.day(after.on), "movement": say.movement(top.movement), "load": load}
     was = None
     if before.next is not None and before.next.on == after.on:
         same = [one for one in before.next.sets if one.part == "main" and one.movement == top.movement]
         was = max((one.load_kg - one.assist_kg for one in same), default=None)
     if was is not None and abs(was - (top.load_kg - top.assist_kg)) > 0.01:
-        yield say.say("report-next-changed", was=say.load(was) if was else say.say("no-added-load"), **slots)
+        yield say.say("report-next-changed", was=signed_load(was, say), **slots)
     else:
         yield say.say("report-next", **slots)
+
+
+def signed_load(kg: float, say: Wording) -> str:
+    """ "+17.5 kg", "−10 kg" of help, or "no added load"."""
+    if not kg:
+        return say.say("no-added-load")
+    return f"{'+' if kg > 0 else '−'}{say.load(abs(kg))}"
 
 
 def pain_buttons(say: Wording) -> Buttons:

@@ -39,14 +39,18 @@ invited = For { $name }, once, within 30 days: /start { $code }
 sets-how = I did not get the sets for { $name }. “NAME 4x3 at 17.5 on thursday”
 sets-set = { $name }, { $day }: { $work }
 lock-how = I did not get the load for { $name }. “NAME lock 17.5 until 1 march”
-locked = { $name }: load locked at { $load }, until { $until }.
-held = { $name }: rung held until { $until }.
+locked = { $name }: load locked at { $load } { $until }.
+held = { $name }: rung held { $until }.
 rung-set = { $name}: now on { $rung }.
 rung-unknown = There is no rung “{ $rung }”. There are: { $rungs }
 movement-unknown = I do not know the movement “{ $movement }”.
 excluded = { $name }: without { $movement } from now on.
 unlocked = { $name }: all locks and holds are lifted.
-paused = { $name } is paused, until { $until }.
+paused = { $name } is paused { $until }.
+until-day = until { $day }
+until-lifted = until you lift it
+effect = Next, { $day }: { $work }
+effect-none = No training in sight.
 resumed = { $name } goes on.
 nickname-set = “{ $nickname }” is { $movement } from now on.
 nickname-unclear = Which movement shall that be? “call MOVEMENT NICKNAME”
@@ -55,11 +59,17 @@ rule-unknown = There is no rule “{ $rule }”.
 rule-bad = { $why }
 rule-set = { $name }: { $rule } is { $value } now.
 rule-set-all = { $rule } is { $value } for everyone now.
-roster-loaded = { $count } athletes are loaded, { $added } of them new.
+roster-loaded = { $count ->
+    [one] One athlete is loaded, { $added } new.
+   *[other] { $count } athletes are loaded, { $added } of them new.
+}
 roster-absent = Not in the file, left as they are: { $names }
 roster-code = Code for { $name }, once, within 30 days: /start { $code }
 
-summary-heading = Week to { $day }: { $count } athletes
+summary-heading = Week to { $day }: { $count ->
+    [one] one athlete
+   *[other] { $count } athletes
+}
 summary-needing = Need you ({ $count }):
 summary-nobody = Nobody needs you this week.
 summary-fine = Fine ({ $count }):
@@ -80,7 +90,18 @@ card-block = Block { $block }, week { $week } of { $weeks }
 card-bodyweight = Bodyweight { $weight }
 card-pain = Pain: { $place } { $score }/10 on { $day }
 card-session = { $day }: { $work }
-card-next = Next, { $day }: { $work }
 card-order = Your order of { $day }: { $what }
+order-start = may begin
+order-approve = { $rung } approved
+order-decline = { $rung } held back
+order-set_rung = rung { $rung }
+order-hold_rung = rung held { $until }
+order-set_sets = { $sets }×{ $reps } { $load } on { $for_date }
+order-lock_load = load locked at { $load } { $until }
+order-unlock = locks and holds lifted
+order-exclude = without { $movement } { $until }
+order-restart = may train again
+order-set_rule = { $rule } { $value }
+order-swap = { $movement } done as { $value } { $until }
 card-doubt = Open question: what “{ $span }” means in “{ $text }”
 card-note = Note: { $text }
