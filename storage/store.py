@@ -55,7 +55,12 @@ class Store:
             with engine.begin() as connection:
                 tables.metadata.create_all(connection)
                 upgrade.stamp(connection)
-        readers = engine if path is None else reading_engine(url)
+        if path is not None:
+            readers = reading_engine(url)
+        elif writer is None:
+            readers = engine.execution_options(isolation_level="REPEATABLE READ", postgresql_readonly=True)
+        else:
+            readers = engine
         return cls(url, engine, readers, writer)
 
     @property

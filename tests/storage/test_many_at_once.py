@@ -5,7 +5,8 @@ from concurrent.futures import ThreadPoolExecutor
 import pytest
 import sqlalchemy as sa
 
-from storage import due, health, inbox, outbox
+from planner import facts as f
+from storage import due, facts, health, inbox, outbox, records
 from storage.database import run
 from storage.health import heartbeats
 from storage.store import Store
@@ -110,3 +111,23 @@ def test_a_message_is_claimed_by_one(stores, mira):
 
     claimed = [row for those in at_once(stores, work) for row in those]
     assert len(claimed) == len(set(claimed)) == 40
+
+
+def test_a_record_read_beside_a_writer_never_has_a_report_without_its_sets(stores, mira):
+    session = f.Session(TODAY, (f.WorkSet("pull_up", 5),) * 8)
+
+    def work(store):
+        if store is stores[0]:
+            for cause in range(10):
+                with store.transaction() as tx:
+                    facts.add(tx, mira.id, session, "athlete", NOW, cause)
+            return []
+        seen = []
+        for _ in range(15):
+            with store.transaction() as tx:
+                seen += [len(one.sets) for one in records.record(tx, mira.id).sessions if not one.is_test]
+        return seen
+
+    assert {count for seen in at_once(stores, work, threads=4) for count in seen} <= {8}
+    with stores[1].transaction() as tx:
+        assert len(facts.sessions(tx, mira.id)) == 1 + 2 * 10
