@@ -10,8 +10,7 @@ from pathlib import Path
 from typing import Any, Literal, cast
 
 from bot.clock import UnknownZone, zone_named
-from bot.toml_lines import Path as KeyPath
-from bot.toml_lines import key_lines
+from bot.toml_lines import KeyPath, key_lines
 from planner import ladders, movements
 from planner.facts import Cycle, Weekly
 from storage.roster import Roster, RosterAthlete, RosterCoach, RosterTest

@@ -10,18 +10,18 @@ import re
 from collections import Counter
 from collections.abc import Mapping
 
-Path = tuple[str | int, ...]
+KeyPath = tuple[str | int, ...]
 
 _HEADER = re.compile(r"[ \t]*(\[\[?)([^\]\n]+)\]\]?[^\n]*")
 _KEY = re.compile(r"""[ \t]*((?:[A-Za-z0-9_-]+|"[^"\n]*"|'[^'\n]*')(?:[ \t]*\.[ \t]*[A-Za-z0-9_-]+)*)[ \t]*=""")
 _STRING = re.compile(r'"""(?:\\.|[^\\])*?"""|\'\'\'.*?\'\'\'|"(?:\\.|[^"\\\n])*"|\'[^\'\n]*\'', re.DOTALL)
 
 
-def key_lines(text: str) -> Mapping[Path, int]:
+def key_lines(text: str) -> Mapping[KeyPath, int]:
     """Path of keys and list positions, as in `("athlete", 0, "tests", 1, "rpe")`, to its line, from 1."""
-    found: dict[Path, int] = {}
+    found: dict[KeyPath, int] = {}
     seen: Counter[str] = Counter()
-    table: Path = ()
+    table: KeyPath = ()
     at = 0
     while at < len(text):
         if header := _HEADER.match(text, at):
@@ -41,7 +41,7 @@ def key_lines(text: str) -> Mapping[Path, int]:
     return found
 
 
-def _value(text: str, at: int, path: Path, found: dict[Path, int]) -> int:
+def _value(text: str, at: int, path: KeyPath, found: dict[KeyPath, int]) -> int:
     """Walk one value from `at`, noting keys of inline tables; gives where it ends."""
     at = _skip(text, at)
     if at < len(text) and text[at] == "[":
@@ -80,7 +80,7 @@ def _skip(text: str, at: int, lines: bool = False) -> int:
     return at
 
 
-def _parts(name: str) -> Path:
+def _parts(name: str) -> KeyPath:
     return tuple(part.strip().strip("\"'") for part in name.split("."))
 
 

@@ -1,7 +1,7 @@
 """A strict Bot API server on loopback: the other end of the Telegram journeys.
 
-It keeps the service's limits, forgets updates only when an offset confirms them (or they are a day old), records what it
-accepted, and can refuse, drop the line, or accept and then fall silent, on purpose.
+It keeps the limits of the service, forgets updates only when an offset confirms them (or they are a day old), records
+what it accepted, and can refuse, drop the line, or accept and then fall silent, on purpose.
 """
 
 from __future__ import annotations
