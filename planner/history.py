@@ -1,0 +1,137 @@
+"""What was done, prepared once for a review: sessions in order, exposures, strength, equipment, pain, absences."""
+
+from __future__ import annotations
+
+from bisect import bisect_left, bisect_right
+from collections.abc import Iterable, Mapping
+from datetime import date
+from functools import cached_property
+
+from planner.absence import Away, absences
+from planner.evidence import Key, Measurement, errors_of
+from planner.facts import PlannedSet, Record, Session, Side, WorkSet
+from planner.loading import Plates
+from planner.movements import movement
+from planner.orders import Orders, rules_on
+from planner.pain import PainHistory
+from planner.rules import Rules
+from planner.strength import BodyweightHistory, Followed, measurements_of, strength_of
+from planner.trend import follow, model_of
+
+SIDES: tuple[Side, Side] = ("left", "right")
+GRIPS = ("pull_up", "chin_up", "neutral_grip_pull_up", "ring_pull_up")
+PULLS = frozenset({"vertical_pull", "horizontal_pull", "lever"})
+LOADED_BY = frozenset({"belt", "dumbbells"})
+
+
+class History:
+    """The record of one athlete as known on day `on`. Everything that costs is folded once, when first asked for."""
+
+    def __init__(self, record: Record, on: date) -> None:
+        self.record = record
+        self.athlete = record.athlete
+        self.on = on
+        self.rules: Rules = rules_on(record, on)
+        self.orders = Orders(record.orders)
+        self.pain = PainHistory(record, self.rules)
+        self.bodyweight = BodyweightHistory(record)
+        self.plates = Plates(record.athlete.plate_step, record.athlete.plate_unit)
+        self.sessions: tuple[Session, ...] = tuple(
+            sorted((one for one in record.sessions if one.on <= on), key=lambda one: one.on)
+        )
+        self.trained = tuple(one for one in self.sessions if not one.is_test)
+        self._days = [one.on for one in self.sessions]
+
+    @cached_property
+    def aways(self) -> tuple[Away, ...]:
+        return absences(self.record, self.on, self.rules.whole("absence.fever_free_days"))
+
+    @cached_property
+    def pull_days(self) -> tuple[date, ...]:
+        """Days on which something was pulled, each once."""
+        return tuple(
+            sorted(
+                {one.on for one in self.trained if any(movement(work.movement).pattern in PULLS for work in one.sets)}
+            )
+        )
+
+    @cached_property
+    def session_days(self) -> frozenset[date]:
+        return frozenset(one.on for one in self.trained if one.sets or one.session_rpe is not None)
+
+    def pulled_before(self, day: date) -> date | None:
+        """The newest day before `day` with pulling."""
+        at = bisect_left(self.pull_days, day)
+        return self.pull_days[at - 1] if at else None
+
+    def between(self, since: date, until: date) -> tuple[Session, ...]:
+        """Sessions of the days `since` to `until`, both included, tests too."""
+        return self.sessions[bisect_left(self._days, since) : bisect_right(self._days, until)]
+
+    def equipment(self, day: date) -> frozenset[str]:
+        """What there is to train with on `day`: the newest word that covers it, else the roster's."""
+        found = self.athlete.equipment
+        for fact in self.record.equipment:
+            if fact.since <= day and (fact.until is None or day <= fact.until):
+                found = fact.has
+        return found
+
+    def can_load(self, day: date) -> bool:
+        """Whether weight can be hung on: a belt or dumbbells, or, with the usual equipment, that it has been done."""
+        has = self.equipment(day)
+        return bool(has & LOADED_BY) or (has == self.athlete.equipment and self._has_loaded)
+
+    @cached_property
+    def _has_loaded(self) -> bool:
+        return any(work.load_kg > 0 and work.movement in GRIPS for one in self.sessions for work in one.sets)
+
+    @cached_property
+    def strength(self) -> Mapping[Key, Followed]:
+        return strength_of(self.record, self.on, self.rules)
+
+    @cached_property
+    def measurements(self) -> Mapping[Key, list[Measurement]]:
+        return measurements_of(self.record, self.on, errors_of(self.rules))
+
+    @cached_property
+    def levels(self) -> Mapping[str, tuple[tuple[date, float], ...]]:
+        """The trend's log level after each measurement of each grip, in order: what was known then."""
+        model = model_of(self.rules)
+        found = {}
+        for (name, side), measured in self.measurements.items():
+            if side is not None or name not in GRIPS:
+                continue
+            levels, state = [], None
+            trend = None
+            for one in measured:
+                state = trend.state_on(one.on) if trend else None
+                trend = follow([one], model, start=state) or trend
+                if trend:
+                    levels.append((one.on, trend.state.level))
+            found[name] = tuple(levels)
+        return found
+
+    def level_before(self, name: str, day: date) -> float | None:
+        levels = self.levels.get(name, ())
+        at = bisect_left(levels, (day, float("-inf")))
+        return levels[at - 1][1] if at else None
+
+    @cached_property
+    def exposures(self) -> Mapping[date, Mapping[Side, int]]:
+        """One-arm-specific reps done, by day and side. A set without a side counts on both."""
+        found: dict[date, dict[Side, int]] = {}
+        for one in self.trained:
+            for work in one.sets:
+                if work.reps and movement(work.movement).one_arm:
+                    day = found.setdefault(one.on, {"left": 0, "right": 0})
+                    for side in (work.side,) if work.side else SIDES:
+                        day[side] += work.reps
+        return found
+
+    def planned(self, day: date) -> tuple[PlannedSet, ...]:
+        sent = self.record.sent_by_day.get(day)
+        return sent.sets if sent else ()
+
+
+def done_sets(sessions: Iterable[Session], names: frozenset[str]) -> list[tuple[Session, WorkSet]]:
+    return [(one, work) for one in sessions for work in one.sets if work.movement in names]
