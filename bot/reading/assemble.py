@@ -24,6 +24,7 @@ MOST_ADDED = 1.6  # added load over this many bodyweights is asked about (common
 MOST_ADDED_UNKNOWN_KG = 110.0
 MOST_REPS = 120
 MOST_HOLD_S = 900.0
+PLACES_IN_NAMES = frozenset({"hand_on_biceps", "hand_on_shoulder", "at_elbow", "at_shoulder"})  # no pain there
 ASSISTED = frozenset({"one_arm_counterweight", "band_pull_up"})
 FREE_WEIGHT = frozenset({"squat", "row", "lat_pulldown", "split_squat"})
 # Beside these "@8" is effort: their only load is the body.
@@ -67,8 +68,19 @@ def is_hold(movement: str | None) -> bool:
 def read(text: str, context: Context) -> Reading:
     """What a message says. Any text at all is good; nothing is raised, nothing is changed."""
     message = read_message(text, context)
-    claims = find_claims(message)
-    return assemble(message, claims)
+    return assemble(message, settle(message, find_claims(message)))
+
+
+def settle(message: Message, claims: list[Claim]) -> list[Claim]:
+    """Claims that contradict each other or a movement's name: the surer one stays."""
+    named: set[int] = set()
+    for hit in message.book("movements").find(message.tokens):
+        if hit.table == "part" and set(hit.name.split("+")) & PLACES_IN_NAMES:
+            named.update(range(hit.start, hit.end))
+    kept = [c for c in claims if not (c.kind == "pain" and named & set(range(c.start, c.end)))]
+    if any(c.kind == "day" and c.value is not None for c in kept):
+        kept = [c for c in kept if not (c.kind == "day" and c.value is None)]  # "last month it was 5, today 8"
+    return kept
 
 
 def assemble(message: Message, claims: Sequence[Claim]) -> Reading:

@@ -39,6 +39,7 @@ FactKind = Literal[
     "plan",  # value: done, planned, same…
     "move",  # value: Mention
     "weighted",
+    "last_rep",
     "vague",  # "a few sets"
     "thing",  # a vest, chains: a load without a number
     "mend",  # what follows replaces what came before
@@ -420,6 +421,7 @@ class Scanner:
         number = self.at(j)
         if number.value is None or number.kind not in ("num", "known"):
             return None
+        between = self.at(i - 1).has("effort", "between") or self.at(i + 1).has("effort", "between")
         low = high = number.value
         end = j + 1
         efforts = [low]
@@ -460,7 +462,7 @@ class Scanner:
         if not 0 <= low <= 10 or not 0 <= high <= 10:
             return [Fact("ask", start, stop, "rpe")], end
         if ranged:
-            return [Fact("effort_range", start, stop, (low, high))], end
+            return [Fact("effort_range", start, stop, (low, high), {"between": between})], end
         return [Fact("effort", start, stop, low)], end
 
     def effort_after(self, i: int) -> tuple[list[Fact], int] | None:
@@ -470,7 +472,7 @@ class Scanner:
             return None
         j = i + 1
         low = high = number.value
-        if self.at(j).text in ("-", "to", "or") and self.at(j + 1).kind == "num":
+        if (self.at(j).text in ("-", "to") or self.at(j).has("sep", "or")) and self.at(j + 1).kind == "num":
             high = self.at(j + 1).value or high
             j += 2
         if self.at(j).text == "/" and self.at(j + 1).value == 10 and self.at(j + 2).has("effort", "after"):
@@ -563,6 +565,9 @@ class Scanner:
                 and self.at(end + 1).has("load", "word")
             ):
                 end += 1
+                stop = self.at(end - 1).end
+            if self.at(end).has("unit", "half") and value == int(value):
+                value, end = value + 0.5, end + 1
                 stop = self.at(end - 1).end
             kg = self.kg(value, unit)
             if self.at(end).has("plan", "less", "more") and not self.at(end + 1).kind == "num":

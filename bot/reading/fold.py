@@ -107,6 +107,11 @@ class Folder:
         self.word_row: Row | None = None
         self.last_effort: float | None = None
         self.frozen = 0
+        self.last_rep = False
+        self.each_of = False
+        self.tried: Row | None = None
+        self.moved = False  # the movement has been named
+        self.failure: float | None = None
 
     # ---- helpers
 
@@ -183,7 +188,7 @@ class Folder:
             self.side = self.side if fact.note.get("nl") is None else None
 
     def on_move(self, fact: Fact) -> None:
-        return
+        self.moved = True
 
     def on_mend(self, fact: Fact) -> None:
         if fact.value == "swap":
@@ -232,6 +237,8 @@ class Folder:
 
     def on_link(self, fact: Fact) -> None:
         self.link = fact.value
+        if fact.value == "straight" and len(self.rows) < 2 and not self.more_sets_follow(fact):
+            return
         if fact.value == "straight" and self.rows and not self.more_sets_follow(fact):
             self.rows[-1].linked = True
             self.link = None
@@ -267,6 +274,8 @@ class Folder:
             and not {"emom", "every"} & self.schemes
         ):
             return  # minutes of something else; holds of minutes are hangs and handstands
+        if note.get("one") and note.get("unit") == "sec" and not self.block.hold and self.rows and self.rows[-1].reps is not None:
+            return  # seconds of lowering or of a stop
         if note.get("one") and note.get("unit") == "min" and {"emom", "every"} & self.all_schemes:
             self.minutes.append(entries[0].hold_s or 0)
             return
@@ -337,6 +346,7 @@ class Folder:
             self.replace_last(entries, note)
             return
         self.add(entries, fact)
+        self.each_of = bool(note.get("each_of")) and len(entries) == 1
         if note.get("word") and len(entries) == 1:
             self.word_row = self.rows[-1]
         if note.get("mark") == "+" and not self.block.hold:
@@ -466,6 +476,8 @@ class Folder:
 
     def on_repeat(self, fact: Fact) -> None:
         group = self.last_group()
+        if not group and self.side is None:
+            return
         if not group or self.side in ("left", "right"):
             self.add([Entry(fact.value)], fact)
             return
@@ -489,6 +501,15 @@ class Folder:
         if self.mend and self.prev is not None and self.last_effort is not None and 5 <= value <= 10:
             self.mend = False
             self.on_effort(Fact("effort", fact.start, fact.end, value))
+            return
+        verdict = self.next_is("fail") or self.next_is("plan", "scheme") and "fine" in (self.next.note.get("names") or ())
+        if verdict and value >= 15 and {"amrap", "attempt"} & self.all_schemes and not self.block.hold:
+            # "max single: 45 ok, 50 miss"
+            self.add([Entry(1)], fact)
+            self.rows[-1].load_kg = fact.note.get("kg", value)
+            self.tried = self.rows[-1]
+            if len(self.rows) == 2 and self.rows[0].label == "top" and self.rows[0].load_kg is None:
+                self.rows.pop(0)
             return
         heavy = value != int(value) or value > 12
         if self.next_is("rows") and self.next is not None and self.next.start == fact.end and not self.rows and heavy:
@@ -603,7 +624,12 @@ class Folder:
 
     def on_load(self, fact: Fact) -> None:
         value = fact.value
-        adds = self.prev is not None and self.prev.kind == "load" and fact.note.get("how") == "plus" and fact.note.get("unit")
+        adds = (
+            self.prev is not None
+            and self.prev.kind == "load"
+            and fact.note.get("how") == "plus"
+            and fact.note.get("unit")
+        )
         if adds and self.prev is not None and self.prev.note.get("unit") and self.prev.value:
             total = self.prev.value + value
             for row in self.rows:
@@ -743,6 +769,9 @@ class Folder:
         self.last_effort = value
         if self.mend:
             self.mend = False
+        if not self.rows and self.moved and value == 10 and self.count is None and self.scope is None and not self.side:
+            self.failure = value
+            return
         if not self.rows:
             if self.count is not None or self.scope == "all" or self.load_said or self.side:
                 self.all_rpe = value if self.scope == "all" or self.count is not None else None
@@ -828,8 +857,7 @@ class Folder:
             and self.next is not None
             and self.next.value in ("over", "all")
         )
-        words = self.span(fact.start, fact.end).lower()
-        if whole or "between" in words:
+        if whole or fact.note.get("between"):
             self.ask("rpe", fact)
             return
         self.on_effort(Fact("effort", fact.start, fact.end, (low + high) / 2))
@@ -839,8 +867,15 @@ class Folder:
     def on_side(self, fact: Fact) -> None:
         name = fact.value
         if name == "each":
-            if fact.note.get("text") == "each" and not self.block.one_sided and (len(self.rows) != 1 or self.count):
-                return  # "three sets, 5 each": each set
+            if fact.note.get("plain") and not self.block.one_sided and (len(self.rows) != 1 or self.count):
+                # "three sets, 5 each", "2 in the tank each": each set
+                if self.next_is("effort"):
+                    self.scope = "all"
+                elif self.prev is not None and self.prev.kind == "effort" and self.last_effort is not None:
+                    for row in self.rows:
+                        row.rpe = self.last_effort
+                    self.effort_inside = True
+                return
             if (
                 self.last_group()
                 and not any(row.side for row in self.last_group())
@@ -886,8 +921,16 @@ class Folder:
         if fact.value == "half":
             self.half = fact
 
+    def on_last_rep(self, fact: Fact) -> None:
+        self.last_rep = True
+
     def on_fail(self, fact: Fact) -> None:
         ordinal = fact.value
+        if ordinal is None and self.last_rep:
+            ordinal, fact.note["rep"] = "last", True
+        if self.tried is not None and self.rows and self.rows[-1] is self.tried:
+            self.tried.reps, self.tried.failed = 0, True
+            return
         if fact.note.get("weak"):
             if not (self.prev is None or self.prev.kind == "sep" or self.prev.kind == "fail") or not (
                 self.next is None or self.next_is("sep")
@@ -1047,8 +1090,26 @@ class Folder:
         if vague is not None and not self.rows:
             self.ask("sets", vague)
         loaded = [f for f in self.block.facts if f.kind == "load" and not f.note.get("none") and f.value]
-        if not self.rows and not self.asks and loaded and self.block.movement and not self.based and self.block.move_at >= 0:
+        if (
+            not self.rows
+            and not self.asks
+            and loaded
+            and self.block.movement
+            and not self.based
+            and self.block.move_at >= 0
+        ):
             self.ask("reps", loaded[0])
+        spent = self.failure is not None or any(f.kind == "effort" and f.value == 10 for f in self.block.facts)
+        if spent:
+            for _, row in self.bares:
+                row.load_open = False
+        if self.failure is not None:
+            for row in self.rows:
+                row.rpe = row.rpe if row.rpe is not None else self.failure
+        if len(self.rows) == 2 and self.total is None and len(self.bares) == 1 and self.bares[0][0].note.get("before_move"):
+            many, few = self.rows[0].reps or 0, self.rows[1].reps or 0
+            if self.bares[0][1] is self.rows[0] and few and many % few == 0 and many // few <= 40 and self.each_of:
+                self.rows = [replace(self.rows[1]) for _ in range(many // few)]  # "50 dips in sets of ten"
         all_rpe = getattr(self, "all_rpe", None)
         if all_rpe is not None:
             for row in self.rows:

@@ -167,7 +167,7 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
                 else:
                     mention.spans.append((waiting.start, waiting.end))
         movement = rules.resolve(mention.features)
-        if features <= rules.grips and last is not None and {"pull_up", "chin_up"} & last.features and not loose:
+        if features <= rules.grips and last is not None and {"pull_up", "chin_up"} & last.features and not loose and _numbered(message, hit.end):
             turned = rules.resolve((last.features - rules.grips) | features)
             if turned is not None:
                 mention.features, movement = (last.features - rules.grips) | features, turned
@@ -188,8 +188,30 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
         for family in ("front_lever", "planche"):
             if family in mention.features:
                 topic = {family}
-    mentions = [mention for mention in mentions if mention.movement]
+    mentions = _whole_arms(message, rules, [mention for mention in mentions if mention.movement])
     return sorted(mentions + own, key=lambda mention: mention.start)
+
+
+def _numbered(message: Message, at: int) -> bool:
+    """Whether a number follows at once."""
+    return any(token.value is not None for token in message.tokens[at : at + 2])
+
+
+def _whole_arms(message: Message, rules: Combine, mentions: list[Mention]) -> list[Mention]:
+    """ "One arm, free: L 2, R 1 (pull-ups)": what is done with one arm may be said elsewhere in the message."""
+    for bare in [mention for mention in mentions if mention.movement == "?one_arm"]:
+        for other in mentions:
+            if other is bare or other.movement == "!" or _numbered(message, other.end) and other.start > bare.start + 4:
+                continue
+            whole = rules.resolve(bare.features | other.features)
+            if whole is None or whole == other.movement:
+                continue
+            keep, drop = (bare, other) if bare.start < other.start else (other, bare)
+            keep.features |= drop.features
+            keep.movement = whole
+            keep.spans += drop.spans
+            return [mention for mention in mentions if mention is not drop]
+    return mentions
 
 
 def _work_between(message: Message, start: int, end: int) -> bool:

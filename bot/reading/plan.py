@@ -75,12 +75,18 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True
     if any(fact.kind == "count" and (fact.note.get("of_plan") or fact.note.get("only")) for fact in facts):
         return True
+    if not moves and alone(facts, 0) and "fine" in plan_names(facts[0]) and any(f.kind == "effort" for f in facts):
+        return True
     if any(alone(facts, i) for i, fact in enumerate(facts) if "all_lifts" in plan_names(fact)):
         return True
     if not moves and any(f.kind == "scope" and f.value not in ("over", "all") for f in facts):
         if any(f.kind in ("load", "at", "fail") for f in facts):
             return True
-    if any(f.kind == "fail" and f.note.get("weak") for f in facts) and moves and not any(f.kind == "rows" for f in facts):
+    if (
+        any(f.kind == "fail" and f.note.get("weak") for f in facts)
+        and moves
+        and not any(f.kind == "rows" for f in facts)
+    ):
         return True
     if moves:
         known = {row.movement for row in ground(message)}
@@ -313,6 +319,8 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
             continue
         if named:
             sticky, sticky_at = clause.targets, clause.sentence
+        if not targets and any(f.kind == "side" and f.value in ("left", "right") for f in clause.facts):
+            targets = [i for i, row in enumerate(rows) if row.side is not None]
         if not targets:
             deltas = [f for f in values if f.kind in ("delta", "instead")]
             if deltas and (whole or deltas[0].kind == "instead"):

@@ -87,7 +87,11 @@ def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
     for at, fact in enumerate(facts):
         if fact.kind == "sep" and fact.value == 3:
             work = fact.note.get("nl") is not None and work
-        if fact.kind in ("rows", "bare", "load", "at", "side", "scope", "loads", "count") or fact.kind == "scheme" and fact.value == "attempt":
+        if (
+            fact.kind in ("rows", "bare", "load", "at", "side", "scope", "loads", "count")
+            or fact.kind == "scheme"
+            and fact.value == "attempt"
+        ):
             work = True
         if fact.kind == "fail" and not fact.note.get("weak") and fact.value is None and not work:
             beside = False

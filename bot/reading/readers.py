@@ -6,6 +6,7 @@ import importlib
 from collections.abc import Callable, Sequence
 
 from bot.reading.message import Claim, Message
+from bot.reading.reading import INTENTS
 
 
 def _find(module: str, name: str) -> Callable[..., list[Claim]] | None:
@@ -46,4 +47,4 @@ def find_claims(message: Message) -> list[Claim]:
 def find_wishes(message: Message, claims: Sequence[Claim], trained: bool) -> list[str]:
     if WISHES is None:
         return []
-    return [claim.value for claim in WISHES(message, claims)]
+    return [claim.value for claim in WISHES(message, claims) if claim.value in INTENTS]

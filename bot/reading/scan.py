@@ -116,6 +116,8 @@ def _effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
 
 def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item = s.at(i)
+    if item.has("ofsets"):
+        return [Fact("rows", item.start, item.end, [Entry(int(item.name("ofsets") or 1))], {"each_of": True})], i + 1
     if item.has("sets", "vague"):
         return [Fact("vague", item.start, item.end)], i + 1
     if item.has("load", "thing"):
@@ -242,7 +244,7 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             return [Fact("ask", item.start, after.end, "reps")], i + 2
         if after.text == "/" and s.at(i + 2).value == 10:
             return [Fact("left", item.start, s.at(i + 2).end, item.value, {"of_ten": True})], i + 3
-        if after.text in ("-", "or", "to") and s.at(i + 2).kind == "num" and (s.at(i + 2).value or 0) > item.value:
+        if (after.text in ("-", "to") or after.has("sep", "or")) and s.at(i + 2).kind == "num" and (s.at(i + 2).value or 0) > item.value:
             end = i + 3
             if s.at(end).has("reps"):
                 end += 1
@@ -342,7 +344,8 @@ def _plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             kind = {"sec": "hold", "reps": "reps"}.get(unit or "", "load")
             amount = s.kg(item.value, unit) if kind == "load" else item.value
             return [Fact("delta", item.start, s.at(j).end, (amount, kind, sign))], j + 1
-        if s.at(i + 1).text == "of" and s.at(i + 2).text in ("the", "my") and s.at(i + 3).value is not None:
+        of = s.at(i + 1).has("times", "of")
+        if of and s.at(i + 2).has("plan", "the") and s.at(i + 3).value is not None:
             return [
                 Fact("count", item.start, s.at(i + 3).end, int(item.value), {"of_plan": int(s.at(i + 3).value or 0)})
             ], i + 4 + s.at(i + 4).has("sets")
@@ -380,7 +383,7 @@ def _words(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | N
     item = s.at(i)
     if item.has("side"):
         name = item.name("side")
-        if name == "each" and s.at(i + 1).has("reps"):
+        if name == "per" and s.at(i + 1).has("reps"):
             return [Fact("word", item.start, s.at(i + 1).end)], i + 2
         if name == "unclear" and s.at(i + 1).text == "(" and s.at(i + 2).has("side", "left", "right"):
             return [Fact("side", item.start, s.at(i + 2).end, s.at(i + 2).name("side"))], i + 4
@@ -399,7 +402,8 @@ def _words(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | N
             and (s.at(i - 1).has("noise") or s.at(i + 1).text in ("the", "out", "early", "for", "at"))
         ):
             return [Fact("word", item.start, item.end)], i + 1
-        return [Fact("side", item.start, item.end, name, {"text": item.text})], i + 1
+        plain = name == "per"
+        return [Fact("side", item.start, item.end, "each" if plain else name, {"plain": plain})], i + 1
     if item.text == "/" and s.at(i + 1).has("side"):
         return [Fact("side", item.start, s.at(i + 1).end, "each")], i + 2
     if item.has("link"):
@@ -412,8 +416,9 @@ def _words(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | N
     if item.has("flag"):
         name = item.name("flag")
         near = s.at(i + 1).kind == "move" or s.at(i - 1).kind == "move" or s.at(i + 1).has("reps")
-        if item.text == "half" and not near:
+        if name == "half" and not near:
             return [Fact("word", item.start, item.end)], i + 1
+        name = "half" if name == "partial" else name
         return [Fact("flag", item.start, item.end, name)], i + 1
     if item.has("fail"):
         name = item.name("fail")
@@ -424,7 +429,12 @@ def _words(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | N
             number = int(s.at(j + 1).value or 0)
             return [Fact("fail", item.start, s.at(j + 1).end, number, {"rep": True})], j + 2
         ordinal = s.at(j).name("scope") if s.at(j).has("scope") else None
-        if name == "no" and s.at(i + 1).value is not None and before and before[-1].kind in ("effort", "rows", "bare", "load"):
+        if (
+            name == "no"
+            and s.at(i + 1).value is not None
+            and before
+            and before[-1].kind in ("effort", "rows", "bare", "load")
+        ):
             return [Fact("mend", item.start, item.end, "mend")], i + 1
         if name in ("no", "yes"):
             return [Fact("fail", item.start, item.end, None, {"weak": True, "name": name})], i + 1
@@ -436,6 +446,8 @@ def _words(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | N
     if item.has("scope"):
         name = item.name("scope") or ""
         j = i + 1
+        if name == "last" and s.at(j).has("reps"):
+            return [Fact("last_rep", item.start, s.at(j).end)], j + 1
         value: object = int(name) if name.isdigit() else name
         if (
             name in ("first", "last")
@@ -466,7 +478,8 @@ def _words(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | N
     if item.has("unreal", "mend", "swap"):
         return [Fact("mend", item.start, item.end, item.name("unreal"))], i + 1
     if item.has("scheme"):
-        return [Fact("scheme", item.start, item.end, item.name("scheme"))], i + 1
+        names = [name for table, name in item.labels if table == "plan"]
+        return [Fact("scheme", item.start, item.end, item.name("scheme"), {"names": names})], i + 1
     if item.has("plan"):
         names = [name for table, name in item.labels if table == "plan"]
         return [Fact("plan", item.start, item.end, names[0], {"names": names})], i + 1

@@ -26,6 +26,8 @@ def drop_unreal(message: Message, facts: list[Fact]) -> list[Fact]:
             closes.add(hit.start)
             if hit.name == "now":
                 now.add(hit.start)
+    if not closes:
+        opens = {start: end for start, end in opens.items() if start not in past}
     if not opens:
         return facts
     dead: set[int] = set()
