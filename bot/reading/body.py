@@ -70,7 +70,12 @@ def _hours(body: _Body, at: int) -> tuple[float, int] | None:
             end = body.starts("unit", "minute").get(end, end)
         elif end < len(tokens) and tokens[end].value is not None and end + 1 in body.starts("unit", "minute"):
             value, end = value + (tokens[end].value or 0) / 60, body.starts("unit", "minute")[end + 1]
-        elif end + 1 < len(tokens) and tokens[end].text in ("and", "und", "y") and tokens[end + 1].value is not None and end + 2 in body.starts("unit", "minute"):
+        elif (
+            end + 1 < len(tokens)
+            and tokens[end].text in ("and", "und", "y")
+            and tokens[end + 1].value is not None
+            and end + 2 in body.starts("unit", "minute")
+        ):
             value, end = value + (tokens[end + 1].value or 0) / 60, body.starts("unit", "minute")[end + 2]
     for name, part in (("half", 0.5), ("quarter", 0.25), ("three_quarters", 0.75)):
         after = body.starts("unit", name).get(end)
@@ -100,12 +105,24 @@ def _sleep(body: _Body, taken: set[int]) -> Iterable[Claim]:
                 if found is None:
                     continue
                 hours, stop = found
-                if step == 1 and at > end and any(t.text in ("from", "von", "de", "um", "at", "till", "until") for t in tokens[end:at]):
+                if (
+                    step == 1
+                    and at > end
+                    and any(t.text in ("from", "von", "de", "um", "at", "till", "until") for t in tokens[end:at])
+                ):
                     break
                 has_unit = any(body.starts("unit", "hour").get(a) for a in range(at, stop)) or token.kind == "clock"
                 if step == -1 and not has_unit:
                     break
-                if step == 1 and not has_unit and (at - end > 3 or stop in body.starts("unit", "rep_like") or (stop < len(tokens) and tokens[stop].text in ("x", "/", "@", "%"))):
+                if (
+                    step == 1
+                    and not has_unit
+                    and (
+                        at - end > 3
+                        or stop in body.starts("unit", "rep_like")
+                        or (stop < len(tokens) and tokens[stop].text in ("x", "/", "@", "%"))
+                    )
+                ):
                     break
                 if 0 < hours <= MOST_SLEEP_H:
                     first, last = min(start, at), max(end, stop)
@@ -114,7 +131,9 @@ def _sleep(body: _Body, taken: set[int]) -> Iterable[Claim]:
                 break
 
 
-def _number_after(body: _Body, end: int, bounds_end: int, *between: tuple[str, str], signs: str = SIGNS_BETWEEN) -> int | None:
+def _number_after(
+    body: _Body, end: int, bounds_end: int, *between: tuple[str, str], signs: str = SIGNS_BETWEEN
+) -> int | None:
     """The first number behind a cue with nothing but small words between."""
     fill: set[int] = set()
     for table, name in between:
@@ -135,7 +154,12 @@ def _effort(body: _Body, at: int) -> tuple[float, int] | None:
         return None
     scale = body.starts("pain", "scale").get(at)
     end = scale or at + 1
-    if scale is None and end + 1 < len(tokens) and tokens[end].text in ("-", "to", "bis", "a") and tokens[end + 1].value is not None:
+    if (
+        scale is None
+        and end + 1 < len(tokens)
+        and tokens[end].text in ("-", "to", "bis", "a")
+        and tokens[end + 1].value is not None
+    ):
         high = tokens[end + 1].value or 0.0
         if value < high <= value + 2:
             value, end = (value + high) / 2, end + 2
@@ -144,10 +168,21 @@ def _effort(body: _Body, at: int) -> tuple[float, int] | None:
         return None
     if end < len(tokens) and scale is None:
         after = tokens[end]
-        units = (*body.starts("unit", "hour"), *body.starts("unit", "minute"), *body.starts("unit", "rep_like"), *body.starts("unit", "kg"))
+        units = (
+            *body.starts("unit", "hour"),
+            *body.starts("unit", "minute"),
+            *body.starts("unit", "rep_like"),
+            *body.starts("unit", "kg"),
+        )
         if end in units or after.text in ("x", "/", "%", "+") or (after.kind == "word" and not after.space):
             return None
-        if after.text in (",",) and not after.space and end + 1 < len(tokens) and tokens[end + 1].value is not None and not tokens[end + 1].space:
+        if (
+            after.text in (",",)
+            and not after.space
+            and end + 1 < len(tokens)
+            and tokens[end + 1].value is not None
+            and not tokens[end + 1].space
+        ):
             return None
     return value, end
 
@@ -165,9 +200,13 @@ def _session_rpe(body: _Body, taken: set[int]) -> Iterable[Claim]:
                 if at is None or found is None:
                     continue
                 value, stop = found
-                said = name == "whole" or at in body.starts("pain", "scale") or any(
-                    a in body.covered("session_rpe", "effort", "between") for a in range(end, at)
-                ) or at == end or tokens[end].text in ":=("
+                said = (
+                    name == "whole"
+                    or at in body.starts("pain", "scale")
+                    or any(a in body.covered("session_rpe", "effort", "between") for a in range(end, at))
+                    or at == end
+                    or tokens[end].text in ":=("
+                )
                 if said:
                     yield Claim(start, stop, "session_rpe", value)
                     return
@@ -182,10 +221,22 @@ def _session_rpe(body: _Body, taken: set[int]) -> Iterable[Claim]:
                 value, stop = found
                 between = range(stop, start)
                 fill = body.covered("session_rpe", "between")
-                if stop <= start and all(a in fill or tokens[a].text in ("for", "the", "für", "die", "der", "para", "la", "el", "de", "as", "a") for a in between):
+                if stop <= start and all(
+                    a in fill
+                    or tokens[a].text in ("for", "the", "für", "die", "der", "para", "la", "el", "de", "as", "a")
+                    for a in between
+                ):
                     before = range(max(low, at - 2), at)
                     effort = any(a in body.covered("session_rpe", "effort") for a in before)
-                    if effort or (tokens[start].text in ("overall", "insgesamt", "global") and at and tokens[at - 1].text in ("a", "an", "eine", "ne", "un", "like")) or at in body.starts("pain", "scale"):
+                    if (
+                        effort
+                        or (
+                            tokens[start].text in ("overall", "insgesamt", "global")
+                            and at
+                            and tokens[at - 1].text in ("a", "an", "eine", "ne", "un", "like")
+                        )
+                        or at in body.starts("pain", "scale")
+                    ):
                         first = min([a for a in before if a in body.covered("session_rpe", "effort")], default=at)
                         yield Claim(first, end, "session_rpe", value)
                         return
@@ -216,7 +267,18 @@ def _bodyweight(body: _Body, taken: set[int]) -> Iterable[Claim]:
                 break
         if said is None and stop in body.starts("unit", "rep_like") and tokens[stop].text not in ("am", "this"):
             continue
-        if stop < len(tokens) and tokens[stop].text in ("x", "/", "@") or (stop < len(tokens) and tokens[stop].text == "," and not tokens[stop].space and stop + 1 < len(tokens) and tokens[stop + 1].value is not None and not tokens[stop + 1].space):
+        if (
+            stop < len(tokens)
+            and tokens[stop].text in ("x", "/", "@")
+            or (
+                stop < len(tokens)
+                and tokens[stop].text == ","
+                and not tokens[stop].space
+                and stop + 1 < len(tokens)
+                and tokens[stop + 1].value is not None
+                and not tokens[stop + 1].space
+            )
+        ):
             continue
         if tokens[at - 1].text in ("x", "@", "+"):
             continue
@@ -250,16 +312,23 @@ def _weighed(body: _Body, taken: set[int], sentences: list[tuple[int, int]]) -> 
             for name in ("kg", "lb"):
                 unit = name if body.starts("unit", name).get(at + 1) else unit
             kg = value * KG_PER_LB if unit == "lb" else value
-            if at not in taken and known is not None and abs(kg - known) <= CHANGE * known and tokens[at - 1].text not in ("x", "@", "+"):
+            if (
+                at not in taken
+                and known is not None
+                and abs(kg - known) <= CHANGE * known
+                and tokens[at - 1].text not in ("x", "@", "+")
+            ):
                 yield Claim(at, end, "bodyweight", kg)
                 return
             break
 
 
 def _is_load(body: _Body, start: int) -> bool:
-    """"bw +20", "bodyweight pull-ups 25": the word stands for no added load."""
+    """ "bw +20", "bodyweight pull-ups 25": the word stands for no added load."""
     before = body.tokens[start - 1] if start else None
-    return before is not None and (before.value is not None or before.text in ("x", "@", "+", "at", "with", "mit", "con"))
+    return before is not None and (
+        before.value is not None or before.text in ("x", "@", "+", "at", "with", "mit", "con")
+    )
 
 
 def _duration(body: _Body, taken: set[int]) -> Iterable[Claim]:
@@ -276,7 +345,7 @@ def _duration(body: _Body, taken: set[int]) -> Iterable[Claim]:
                 continue
             minutes, stop, exact = found
             end = stop
-            while end < high and tokens[end].text not in ",;)":
+            while end < high and tokens[end].text not in ",;):":
                 end += 1
             before, after = range(clause, at), range(stop, end)
             if any(a in barred for a in before) or any(a in barred for a in after):
@@ -294,10 +363,12 @@ def _duration(body: _Body, taken: set[int]) -> Iterable[Claim]:
 def _span_minutes(body: _Body, at: int) -> tuple[float, int, bool] | None:
     """Minutes at a token: "65 min", "1h10", "1:05 h", "una hora y cuarto", "an hour", "anderthalb Stunden"."""
     tokens = body.tokens
-    for name, part in (("minutes_30", 30.0), ("minutes_45", 45.0), ("minutes_60", 60.0), ("minutes_90", 90.0)):
+    for name, part in (("minutes_90", 90.0), ("minutes_60", 60.0), ("minutes_30", 30.0), ("minutes_45", 45.0)):
         stop = body.starts("span", name).get(at)
         if stop is not None:
-            if name == "minutes_60" and stop < len(tokens) and tokens[stop].value is not None:
+            if name == "minutes_60":
+                if stop >= len(tokens) or tokens[stop].value is None or tokens[stop].spelled and tokens[stop].value < 1:
+                    continue
                 return part + (tokens[stop].value or 0), stop + 1, True
             return part, stop, True
     token = tokens[at]
@@ -323,7 +394,13 @@ def _span_minutes(body: _Body, at: int) -> tuple[float, int, bool] | None:
         found = _hours(body, at)
         if found is not None:
             hours, end = found
-            if end < len(tokens) and tokens[end].value is not None and end == hour[at + 1] and (tokens[end].value or 0) < 60 and (end + 1 >= len(tokens) or tokens[end + 1].text in ",.;)"):
+            if (
+                end < len(tokens)
+                and tokens[end].value is not None
+                and end == hour[at + 1]
+                and (tokens[end].value or 0) < 60
+                and (end + 1 >= len(tokens) or tokens[end + 1].text in ",.;)")
+            ):
                 return hours * 60 + (tokens[end].value or 0), end + 1, True
             return hours * 60, end, True
     for name, part in (("half", 0.5), ("quarter", 0.25)):

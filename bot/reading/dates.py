@@ -18,7 +18,20 @@ from bot.reading.phrases import phrases, sentence_bounds
 from bot.reading.reading import Ask, Span
 from bot.reading.tokens import Token
 
-DAY_TABLES = ("rel", "weekday", "short", "date", "feast", "ago", "ahead", "vague", "week", "weekend", "length", "end_of")
+DAY_TABLES = (
+    "rel",
+    "weekday",
+    "short",
+    "date",
+    "feast",
+    "ago",
+    "ahead",
+    "vague",
+    "week",
+    "weekend",
+    "length",
+    "end_of",
+)
 NEAR = 3
 DAYS_OF = {"day": 1, "week": 7, "fortnight": 14, "month": 30}
 
@@ -118,7 +131,9 @@ class _Finder:
         return None
 
     def _numbers(self, hit: Hit) -> list[int]:
-        return [int(t.value) for t in self.tokens[hit.start : hit.end] if t.value is not None and t.value == int(t.value)]
+        return [
+            int(t.value) for t in self.tokens[hit.start : hit.end] if t.value is not None and t.value == int(t.value)
+        ]
 
     def _made(self, hit: Hit) -> Day | None:
         today = self.today
@@ -154,7 +169,17 @@ class _Finder:
             return Day(hit.start, hit.end, "weekend", None, self._weekend(int(hit.name)))
         if hit.table == "length":
             numbers = self._numbers(hit)
-            count = numbers[0] if numbers else (2 if hit.end - hit.start >= 2 and hit.name == "day" and "couple" in self.message.span(hit.start, hit.end).lower() else 1)
+            count = (
+                numbers[0]
+                if numbers
+                else (
+                    2
+                    if hit.end - hit.start >= 2
+                    and hit.name == "day"
+                    and "couple" in self.message.span(hit.start, hit.end).lower()
+                    else 1
+                )
+            )
             if not 1 <= count <= 400:
                 return None
             return Day(hit.start, hit.end, "length", None, None, None, None, count * DAYS_OF[hit.name])
@@ -172,12 +197,15 @@ class _Finder:
         return max(self.today, saturday), saturday + timedelta(days=1)
 
     def _weekend_if(self, hit: Hit) -> tuple[date, date] | None:
-        return self._weekend(0) if any(h.table == "weekend" and h.end <= hit.end for h in self.at.get(hit.start, ())) or any(
-            h.table == "weekend" for a in range(hit.start, hit.end) for h in self.at.get(a, ())
-        ) else None
+        return (
+            self._weekend(0)
+            if any(h.table == "weekend" and h.end <= hit.end for h in self.at.get(hit.start, ()))
+            or any(h.table == "weekend" for a in range(hit.start, hit.end) for h in self.at.get(a, ()))
+            else None
+        )
 
     def _which(self, hit: Hit) -> Day | None:
-        """"last Tuesday", "nächsten Montag"."""
+        """ "last Tuesday", "nächsten Montag"."""
         after = next((h for h in self.at.get(hit.end, ()) if h.table in ("weekday", "short")), None)
         return self._weekday(after, hit) if after is not None else None
 
@@ -231,7 +259,9 @@ class _Finder:
         if hit.name == "month":
             last = today.replace(day=calendar.monthrange(today.year, today.month)[1])
         elif hit.name == "named":
-            month = next((int(h.name) for a in range(hit.start, hit.end) for h in self.at.get(a, ()) if h.table == "month"), 0)
+            month = next(
+                (int(h.name) for a in range(hit.start, hit.end) for h in self.at.get(a, ()) if h.table == "month"), 0
+            )
             if not month:
                 return None
             year = today.year if month >= today.month else today.year + 1
@@ -242,10 +272,17 @@ class _Finder:
 
     def _date(self, hit: Hit) -> Day | None:
         numbers = self._numbers(hit)
-        month = next((int(h.name) for a in range(hit.start, hit.end) for h in self.at.get(a, ()) if h.table == "month"), None)
+        month = next(
+            (int(h.name) for a in range(hit.start, hit.end) for h in self.at.get(a, ()) if h.table == "month"), None
+        )
         end = hit.end
         year = None
-        if end < len(self.tokens) and self.tokens[end].value is not None and 2000 <= (self.tokens[end].value or 0) <= 2100 and len(self.tokens[end].text) == 4:
+        if (
+            end < len(self.tokens)
+            and self.tokens[end].value is not None
+            and 2000 <= (self.tokens[end].value or 0) <= 2100
+            and len(self.tokens[end].text) == 4
+        ):
             year, end = int(self.tokens[end].value or 0), end + 1
         today = self.today
         if hit.name == "of_month_range":
@@ -255,14 +292,22 @@ class _Finder:
                 first, last = _day_of_month(today, numbers[0], True), _day_of_month(today, numbers[0], False)
                 ahead_to = _day_of_month(first, numbers[1], True) if first else None
                 back_to = _day_of_month(last, numbers[1], True) if last else None
-                return Day(hit.start, end, "range", (last, back_to) if last and back_to else None, (first, ahead_to) if first and ahead_to else None)
+                return Day(
+                    hit.start,
+                    end,
+                    "range",
+                    (last, back_to) if last and back_to else None,
+                    (first, ahead_to) if first and ahead_to else None,
+                )
             to = _of_month(today, month, numbers[1], True)
             if to is None:
                 return None
             start = _safe(to.year if numbers[0] <= numbers[1] else to.year, month, numbers[0])
             past = _of_month(today, month, numbers[0], False)
             past_to = _safe(past.year, month, numbers[1]) if past else None
-            return Day(hit.start, end, "range", (past, past_to) if past and past_to else None, (start, to) if start else None)
+            return Day(
+                hit.start, end, "range", (past, past_to) if past and past_to else None, (start, to) if start else None
+            )
         if hit.name == "of_month":
             if month is None and len(numbers) == 2:
                 month = numbers[1] if 1 <= numbers[1] <= 12 else None
@@ -281,15 +326,46 @@ class _Finder:
         return self._both(hit, "dom", _day_of_month(today, day, False), _day_of_month(today, day, True))
 
     def _ranges(self, days: list[Day]) -> list[Day]:
-        """"Friday to Sunday", "from April 3 through April 10": two days with a word of range between are one span."""
+        """ "Friday to Sunday", "from April 3 through April 10": two days with a word of range between are one span."""
         out: list[Day] = []
         for day in days:
             last = out[-1] if out else None
-            if last is not None and last.kind != "range" and day.kind not in ("length", "vague", "week") and last.kind not in ("length", "vague", "week"):
-                link = next((h for h in self.at.get(last.end, ()) if h.table == "link" and h.name == "range" and h.end == day.start), None)
+            if (
+                last is not None
+                and last.kind != "range"
+                and day.kind not in ("length", "vague", "week")
+                and last.kind not in ("length", "vague", "week")
+            ):
+                link = next(
+                    (
+                        h
+                        for h in self.at.get(last.end, ())
+                        if h.table == "link" and h.name == "range" and h.end == day.start
+                    ),
+                    None,
+                )
                 if link is None and last.end + 1 < day.start:
-                    link = next((h for h in self.at.get(last.end, ()) if h.table == "link" and h.name == "range" and h.end == day.start), None)
-                if link is not None and self.tokens[last.end].text not in (",", "and", "und", "y", "&", "/", "or", "oder", "o", "e", "ni"):
+                    link = next(
+                        (
+                            h
+                            for h in self.at.get(last.end, ())
+                            if h.table == "link" and h.name == "range" and h.end == day.start
+                        ),
+                        None,
+                    )
+                if link is not None and self.tokens[last.end].text not in (
+                    ",",
+                    "and",
+                    "und",
+                    "y",
+                    "&",
+                    "/",
+                    "or",
+                    "oder",
+                    "o",
+                    "e",
+                    "ni",
+                ):
                     ahead = back = None
                     if last.ahead and day.ahead:
                         first = last.ahead[0]
@@ -324,13 +400,38 @@ class _Finder:
             start = day.start - width
             if start < 0:
                 continue
-            best = next((h for h in self.at.get(start, ()) if h.table == "link" and h.name != "range" and h.name != "on" and h.name != "than" and h.name != "cause" and (h.end == day.start or h.end == day.start - 1 and self.has("link", h.end) is not None or h.end == day.start - 1 and self.tokens[h.end].text in ("the", "el", "dem", "den", "on", "am"))), None)
+            best = next(
+                (
+                    h
+                    for h in self.at.get(start, ())
+                    if h.table == "link"
+                    and h.name != "range"
+                    and h.name != "on"
+                    and h.name != "than"
+                    and h.name != "cause"
+                    and (
+                        h.end == day.start
+                        or h.end == day.start - 1
+                        and self.has("link", h.end) is not None
+                        or h.end == day.start - 1
+                        and self.tokens[h.end].text in ("the", "el", "dem", "den", "on", "am")
+                    )
+                ),
+                None,
+            )
             if best is not None:
                 name = best.name
                 return Day(day.start, day.end, day.kind, day.back, day.ahead, name, day.shift, day.days)
         inner = self.tokens[day.start].text
         if day.kind in ("dom", "range", "date"):
-            named = next((h.name for h in self.at.get(day.start, ()) if h.table == "link" and h.name in ("until", "since", "from", "to") and h.end <= day.end), None)
+            named = next(
+                (
+                    h.name
+                    for h in self.at.get(day.start, ())
+                    if h.table == "link" and h.name in ("until", "since", "from", "to") and h.end <= day.end
+                ),
+                None,
+            )
             if named and inner not in ("the", "el"):
                 return Day(day.start, day.end, day.kind, day.back, day.ahead, named, day.shift, day.days)
         return day
@@ -373,7 +474,12 @@ def _clause(tokens: Sequence[Token], at: int, bounds: tuple[int, int]) -> tuple[
 
 
 def _trained(
-    message: Message, finder: _Finder, day: Day, bounds: list[tuple[int, int]], wanted: bool, absent: dict[str, list[Hit]]
+    message: Message,
+    finder: _Finder,
+    day: Day,
+    bounds: list[tuple[int, int]],
+    wanted: bool,
+    absent: dict[str, list[Hit]],
 ) -> Claim | None:
     """What a day named means for a report: the day trained, a question, or nothing."""
     tokens = message.tokens
@@ -382,24 +488,52 @@ def _trained(
     if day.kind in ("length", "end", "week", "weekend"):
         return noise if day.kind != "length" or day.days else None
     before = tokens[day.start - 1].text if day.start else ""
-    if day.link in ("since", "until", "back") or finder.has("link", day.start - 1) and day.kind == "vague" and any(
-        h.name == "than" and h.end == day.start for h in finder.at.get(day.start - 1, ()) if h.table == "link"
-    ) and before not in ("from", "von", "de"):
+    if (
+        day.link in ("since", "until", "back")
+        or finder.has("link", day.start - 1)
+        and day.kind == "vague"
+        and any(h.name == "than" and h.end == day.start for h in finder.at.get(day.start - 1, ()) if h.table == "link")
+        and before not in ("from", "von", "de")
+    ):
         return noise
     clause = _clause(tokens, day.start, sentence)
     for at in range(max(clause[0], day.start - 4), day.start - 1):
-        hit = next((h for h in finder.at.get(at, ()) if h.table == "link" and h.name == "cause" and h.end < day.start), None)
-        if hit is not None and day.start - hit.end <= NEAR and not any(
-            t.value is not None for t in tokens[hit.end : day.start]
-        ) and at > clause[0]:
+        hit = next(
+            (h for h in finder.at.get(at, ()) if h.table == "link" and h.name == "cause" and h.end < day.start), None
+        )
+        if (
+            hit is not None
+            and day.start - hit.end <= NEAR
+            and not any(t.value is not None for t in tokens[hit.end : day.start])
+            and at > clause[0]
+        ):
             return noise
     numbers = [a for a in range(*sentence) if tokens[a].value is not None and not day.start <= a < day.end]
-    other = any(h.table == "other" and h.name == "word" and clause[0] <= h.start < clause[1] and not day.start <= h.start < day.end for h in finder.hits)
+    other = any(
+        h.table == "other"
+        and h.name == "word"
+        and clause[0] <= h.start < clause[1]
+        and not day.start <= h.start < day.end
+        for h in finder.hits
+    )
     told = any(h.table == "other" and h.name == "report" and clause[0] <= h.start < clause[1] for h in finder.hits)
-    rows = any(tokens[a].text == "x" or (tokens[a].kind == "num" and a + 2 < len(tokens) and tokens[a + 1].text in ("x", ",", "/") and tokens[a + 2].value is not None) for a in range(*clause))
+    rows = any(
+        tokens[a].text == "x"
+        or (
+            tokens[a].kind == "num"
+            and a + 2 < len(tokens)
+            and tokens[a + 1].text in ("x", ",", "/")
+            and tokens[a + 2].value is not None
+        )
+        for a in range(*clause)
+    )
     if day.kind == "vague":
         asked = (numbers or told) and not other and not absent
-        return Claim(day.start, day.end, "day", None, Ask("performed_on", message.span(day.start, day.end))) if asked else noise
+        return (
+            Claim(day.start, day.end, "day", None, Ask("performed_on", message.span(day.start, day.end)))
+            if asked
+            else noise
+        )
     if other and not told and not rows:
         return noise
     if day.back is None:
@@ -423,7 +557,11 @@ def _span(
     spoken = {b for b in bounds for hit in hits if b[0] <= hit.start < b[1]}
     near = [day for day in days if any(a <= day.start < b for a, b in spoken)]
     if not near and len(bounds) > 1 and not {"missed"} == set(absent):
-        near = [day for day in days if day.kind in ("range", "length", "date", "dom") or day.link in ("until", "back", "from")]
+        near = [
+            day
+            for day in days
+            if day.kind in ("range", "length", "date", "dom") or day.link in ("until", "back", "from")
+        ]
     near = [day for day in near if day.kind != "vague" or day.ahead]
     if message.at_night:
         asked = next((day for day in near if day.shift is not None and day.shift > 0), None)
@@ -447,7 +585,12 @@ def _ahead(day: Day) -> tuple[date, date]:
 
 
 def _move(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tuple[Span | None, list[Day]]:
-    named = [day for day in days if day.kind in ("rel", "weekday", "date", "dom", "exact", "week", "weekend", "range") and (day.ahead or day.back)]
+    named = [
+        day
+        for day in days
+        if day.kind in ("rel", "weekday", "date", "dom", "exact", "week", "weekend", "range")
+        and (day.ahead or day.back)
+    ]
     today = message.today
     if not named:
         lengths = [day for day in days if day.kind == "length"]
@@ -465,7 +608,9 @@ def _move(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tu
         day = named[0]
         if day.kind == "range" and day.ahead:
             return Span(day.ahead[0], day.ahead[1]), named
-        if day.link == "to" or (day.shift is not None and day.shift > 0 and day.link != "from" and not _possessed(message, day)):
+        if day.link == "to" or (
+            day.shift is not None and day.shift > 0 and day.link != "from" and not _possessed(message, day)
+        ):
             if _named_object(message, day) and day.link != "to":
                 return Span(first(day), None), named
             return Span(today, first(day)), named
@@ -493,7 +638,7 @@ def _possessed(message: Message, day: Day) -> bool:
 
 
 def _named_object(message: Message, day: Day) -> bool:
-    """"move Thursday", "Thursday's session": the day is what is moved, not where to."""
+    """ "move Thursday", "Thursday's session": the day is what is moved, not where to."""
     if _possessed(message, day) or day.link == "from":
         return True
     before = message.tokens[day.start - 1] if day.start else None
@@ -528,7 +673,12 @@ def _open(message: Message, days: list[Day], kind: str) -> tuple[Span | None, li
             first = _ahead(day)[0]
             if start is None:
                 start = first
-                if day.link != "from" and day.kind in ("weekday", "rel", "dom", "date", "exact") and kind == "away" and day.shift != 0:
+                if (
+                    day.link != "from"
+                    and day.kind in ("weekday", "rel", "dom", "date", "exact")
+                    and kind == "away"
+                    and day.shift != 0
+                ):
                     end = end if day.link == "from" else end
             elif end is None:
                 end = _later(day, start)
@@ -552,7 +702,9 @@ def _later(day: Day, first: date) -> date:
     return end
 
 
-def _ill(message: Message, days: list[Day], finder: _Finder, absent: dict[str, list[Hit]]) -> tuple[Span | None, list[Day]]:
+def _ill(
+    message: Message, days: list[Day], finder: _Finder, absent: dict[str, list[Hit]]
+) -> tuple[Span | None, list[Day]]:
     today = message.today
     start: date | None = None
     end: date | None = None
@@ -597,7 +749,11 @@ def _missed(message: Message, days: list[Day], finder: _Finder) -> tuple[Span | 
     for day in days:
         if day.link in ("since", "back", "until") or day.kind in ("length", "vague"):
             continue
-        span = day.back if (day.back and not future) or (day.shift is not None and day.shift <= 0) else day.ahead or day.back
+        span = (
+            day.back
+            if (day.back and not future) or (day.shift is not None and day.shift <= 0)
+            else day.ahead or day.back
+        )
         if span is None:
             span = day.ahead
         if span is None:
@@ -607,3 +763,8 @@ def _missed(message: Message, days: list[Day], finder: _Finder) -> tuple[Span | 
     if not found:
         return Span(today, today), taken
     return Span(min(found), max(found)), taken
+
+
+def named_days(message: Message) -> list[Day]:
+    """Every day that a message names, whatever it is for."""
+    return _Finder(message).days()

@@ -1,0 +1,269 @@
+"""Corrections of an earlier report: which value, what it was, what it is now.
+
+"that was 22.5, not 20", "I wrote 7, it was 8", "waren 5 statt 6", "eran supinas, no dominadas". A wording that only
+departs from the day's plan ("2 instead of 3 on the last") is no correction.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from bot.reading.dates import named_days
+from bot.reading.lexicon import Hit
+from bot.reading.message import Claim, Message
+from bot.reading.movements import Mention, find_movements
+from bot.reading.phrases import phrases, sentence_bounds
+from bot.reading.reading import Ask, Correction
+from bot.reading.tokens import Token
+
+LB_TO_KG = 0.45359237  # exact since 1959
+SMALL = 12  # whole numbers up to here may be reps
+NEAR = 4
+LITTLE = frozenset("+ @ a an the it at with on my for mit bei auf con a la el las los en un una der die das den dem , : = rpe ( eine kg".split())
+CHANGE = 0.15
+
+
+@dataclass(frozen=True)
+class _Value:
+    start: int
+    end: int
+    value: float
+    text: str = ""  # "5x3"
+    mark: str = ""  # + or @
+
+
+class _Mend:
+    def __init__(self, message: Message) -> None:
+        self.message = message
+        self.tokens = message.tokens
+        self.hits: dict[str, list[Hit]] = {}
+        for hit in phrases("mends", message.language).every(message.tokens):
+            self.hits.setdefault(hit.table, []).append(hit)
+
+    def between(self, table: str, start: int, end: int, name: str | None = None) -> list[Hit]:
+        return [h for h in self.hits.get(table, ()) if start <= h.start and h.end <= end and name in (None, h.name)]
+
+    def values(self) -> list[_Value]:
+        """The numbers of the message; "5x3" is one."""
+        out: list[_Value] = []
+        which = {at for hit in self.hits.get("which", ()) for at in range(hit.start, hit.end)}
+        at = 0
+        while at < len(self.tokens):
+            token = self.tokens[at]
+            if token.value is None or token.kind == "clock" or at in which:
+                at += 1
+                continue
+            before = self.tokens[at - 1].text if at else ""
+            mark = before if before in ("+", "@") else ""
+            if at + 2 < len(self.tokens) and self.tokens[at + 1].text == "x" and self.tokens[at + 2].value is not None:
+                text = f"{token.value:g}x{self.tokens[at + 2].value:g}"
+                out.append(_Value(at, at + 3, token.value, text, mark))
+                at += 3
+                continue
+            out.append(_Value(at, at + 1, token.value, "", mark))
+            at += 1
+        return out
+
+
+def find_corrections(message: Message) -> list[Claim]:
+    """At most one claim `correction`; `noise` for the words that go with it."""
+    mend = _Mend(message)
+    strong = mend.between("cue", 0, len(message.tokens), "strong")
+    soft = mend.between("cue", 0, len(message.tokens), "soft")
+    if not strong and not soft:
+        return []
+    if message.context.today and not strong:
+        return []
+    pair = _pair(mend)
+    if pair is not None:
+        now, was, start, end = pair
+        if not strong and not any(hit.start < max(now.start, was.start) for hit in soft):
+            return []
+        return _of_values(mend, now, was, start, end)
+    return _of_sides(mend) or _of_movements(mend) or _of_days(mend)
+
+
+def _only_little(tokens: Sequence[Token], start: int, end: int) -> bool:
+    return all(token.text in LITTLE for token in tokens[start:end])
+
+
+def _pair(mend: _Mend) -> tuple[_Value, _Value, int, int] | None:
+    """(now, was, first token, token after) where the message opposes two values."""
+    values = mend.values()
+    tokens = mend.tokens
+    for one, two in zip(values, values[1:], strict=False):
+        if any(token.text in ".!?\n" for token in tokens[one.end : two.start] if token.text != "."):
+            continue
+        for hit in mend.between("not", one.end, two.start):
+            # "22.5, not 20"; "5 reps not 6"
+            if hit.start - one.end <= NEAR and _only_little(tokens, hit.end, two.start):
+                first = next((v for v in values if v.text), None) if two.text else None
+                now = first if first is not None and first.start < two.start else one
+                return now, two, now.start, two.end
+        for hit in mend.between("was", one.end, two.start):
+            # "was 8, I wrote 7"
+            if hit.end - hit.start > 1 and _only_little(tokens, hit.end, two.start):
+                return one, two, one.start, two.end
+        for hit in mend.between("was", max(0, one.start - NEAR - 1), one.start):
+            # "I typed 30, should be 20"
+            if hit.end - hit.start > 1 and _only_little(tokens, hit.end, one.start) and mend.between("now", one.end, two.start):
+                return two, one, one.start, two.end
+        for hit in mend.between("not", max(0, one.start - NEAR), one.start):
+            # "nicht 20 sondern 22,5", "no eran 20 sino 22,5"
+            if _only_little(tokens, hit.end, one.start) and any(h.end <= two.start for h in mend.between("now", one.end, two.start)):
+                return two, one, one.start, two.end
+    return None
+
+
+def _of_values(mend: _Mend, now: _Value, was: _Value, start: int, end: int) -> list[Claim]:
+    message = mend.message
+    mentions = _mentions(message, set(range(start, end)))
+    field, doubt = _field(mend, now, was, start, end, mentions)
+    new: float | str = now.value
+    old: float | str = was.value
+    if field == "sets":
+        new, old = now.text, was.text
+    elif field in ("load_kg", "assist_kg", "bodyweight_kg"):
+        factor = _factor(mend, now, was)
+        new, old = round(now.value * factor, 6), round(was.value * factor, 6)
+    movement = mentions[0].movement if len(mentions) == 1 and not mentions[0].movement.startswith(("?", "!")) else None
+    which = _which(mend)
+    side = _side(mend, start, end)
+    ask = Ask("field", message.span(now.start, end if now.start < end else now.end)) if doubt else None
+    restated = any(v.text for v in mend.values())
+    made = Correction(field, old, new, movement if field in SETS else None, side if field in SETS else None, which if field in SETS else "all")
+    if restated:
+        nots = [h for h in mend.hits.get("not", ()) if h.end <= was.start]
+        first = nots[-1].start if nots and was.start > now.start else was.start
+        claims = [Claim(first, was.end, "correction", made, ask)]
+    else:
+        claims = [Claim(start, end, "correction", made, ask)]
+    return claims + _noise(mend, claims)
+
+
+SETS = frozenset("reps load_kg rpe hold_s assist_kg sets movement side".split())
+
+
+def _noise(mend: _Mend, claims: list[Claim]) -> list[Claim]:
+    taken = {at for claim in claims for at in range(claim.start, claim.end)}
+    out: list[Claim] = []
+    for hit in mend.hits.get("which", ()):
+        own = set(range(hit.start, hit.end))
+        if not own & taken:
+            taken |= own
+            out.append(Claim(hit.start, hit.end, "noise", None))
+    return out
+
+
+def _factor(mend: _Mend, now: _Value, was: _Value) -> float:
+    unit: str = mend.message.context.unit
+    for value in (now, was):
+        if value.end < len(mend.tokens) and mend.tokens[value.end].text in ("lb", "lbs", "pounds", "libras", "kg", "kgs", "kilo", "kilos"):
+            unit = "kg" if mend.tokens[value.end].text.startswith("k") else "lb"
+    return LB_TO_KG if unit == "lb" else 1.0
+
+
+def _field(mend: _Mend, now: _Value, was: _Value, start: int, end: int, mentions: list[Mention]) -> tuple[str, bool]:
+    """The field that two values are of, and whether that is a guess to be asked about."""
+    if now.text and was.text:
+        return "sets", False
+    low = next((a for a, b in sentence_bounds(mend.tokens) if a <= start < b), 0)
+    said = {hit.name for hit in mend.between("field", low, min(len(mend.tokens), end + 6))}
+    close = {hit.name for v in (now, was) for hit in mend.between("field", v.end, min(len(mend.tokens), v.end + 2)) if hit.start == v.end}
+    whole = now.value == int(now.value) and was.value == int(was.value)
+    marks = {now.mark, was.mark}
+    known = mend.message.context.bodyweight_kg
+    factor = _factor(mend, now, was)
+    body = known is not None and abs(now.value * factor - known) <= CHANGE * known and abs(was.value * factor - known) <= CHANGE * known
+    if "session_rpe" in said:
+        return "session_rpe", False
+    if "rpe" in said or (marks == {"@"} and now.value <= 10 and was.value <= 10):
+        return "rpe", False
+    if "+" in marks:
+        return "load_kg", False
+    if "sleep_h" in said:
+        return "sleep_h", False
+    if "bodyweight_kg" in said and not mentions or "load_kg" in said and body and not mentions:
+        return "bodyweight_kg", False
+    if "duration_min" in said and "duration_min" in close or "duration_min" in said and not mentions and "hold_s" not in close:
+        return "duration_min", False
+    if "hold_s" in close:
+        return "hold_s", False
+    if "assist_kg" in said:
+        return "assist_kg", False
+    if "reps" in close:
+        return "reps", False
+    if "load_kg" in close:
+        return "load_kg", False
+    if "score" in said and not mentions and now.value <= 10 and was.value <= 10:
+        return "score", False
+    if "reps" in said:
+        return "reps", False
+    before = mend.tokens[now.start - 1].text if now.start else ""
+    if not whole or before in ("with", "mit", "con", "at") or "load_kg" in said:
+        return "load_kg", False
+    if max(now.value, was.value) > SMALL:
+        return "load_kg", max(now.value, was.value) <= 30 and not mentions and min(now.value, was.value) <= SMALL
+    if _which(mend) != "all" or _side(mend, start, end) is not None or mend.between("which", 0, len(mend.tokens)):
+        return "reps", False
+    return "reps", True
+
+
+def _which(mend: _Mend) -> str | int:
+    for hit in mend.hits.get("which", ()):
+        return "last" if hit.name == "last" else int(hit.name)
+    return "all"
+
+
+def _side(mend: _Mend, start: int, end: int) -> str | None:
+    sides = {h.name for h in phrases("body", mend.message.language, "side").every(mend.tokens) if h.name != "both" and not start <= h.start < end}
+    return sides.pop() if len(sides) == 1 else None
+
+
+def _mentions(message: Message, taken: set[int]) -> list[Mention]:
+    return [mention for mention in find_movements(message, taken) if mention.movement != "!"]
+
+
+def _opposed(mend: _Mend, one_end: int, two_start: int) -> bool:
+    return any(
+        hit.start - one_end <= NEAR and _only_little(mend.tokens, hit.end, two_start)
+        for hit in mend.between("not", one_end, two_start)
+    )
+
+
+def _of_sides(mend: _Mend) -> list[Claim]:
+    sides = [h for h in phrases("body", mend.message.language, "side").every(mend.tokens) if h.name != "both"]
+    for one, two in zip(sides, sides[1:], strict=False):
+        if one.name != two.name and _opposed(mend, one.end, two.start):
+            mentions = _mentions(mend.message, set())
+            movement = mentions[-1].movement if mentions and not mentions[-1].movement.startswith("?") else None
+            made = Correction("side", two.name, one.name, movement, None, _which(mend))
+            return [Claim(one.start, two.end, "correction", made)]
+    return []
+
+
+def _of_movements(mend: _Mend) -> list[Claim]:
+    mentions = _mentions(mend.message, set())
+    values = mend.values()
+    if len(mentions) != 2 or values:
+        return []
+    one, two = mentions
+    if one.movement == two.movement or not _opposed(mend, one.end, two.start):
+        return []
+    if one.movement.startswith("?") or two.movement.startswith("?"):
+        return []
+    made = Correction("movement", two.movement, one.movement, None, None, _which(mend))
+    return [Claim(one.start, two.end, "correction", made)]
+
+
+def _of_days(mend: _Mend) -> list[Claim]:
+    if mend.values():
+        return []
+    days = [day for day in named_days(mend.message) if day.back is not None]
+    for one, two in zip(days, days[1:], strict=False):
+        plain = [h for h in mend.between("not", one.end, two.start) if h.end - h.start == 1]
+        if plain and _opposed(mend, one.end, two.start) and one.back and two.back:
+            made = Correction("performed_on", two.back[1].isoformat(), one.back[1].isoformat(), None, None, "all")
+            return [Claim(one.start, two.end, "correction", made)]
+    return []
