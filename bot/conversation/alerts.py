@@ -18,7 +18,7 @@ def send_new(desk: Desk) -> None:
         if position.proposal is not None:
             tell_proposal(desk, position.proposal)
     for alert in review.alerts:
-        if alert.urgency >= DECISION and not _is_proposal(alert):
+        if alert.urgency >= DECISION and not _is_proposal(alert) and alert.code not in TOLD_ELSEWHERE:
             tell_alert(desk, alert)
 
 
@@ -54,11 +54,15 @@ def tell_alert(desk: Desk, alert: Alert) -> None:
     )
 
 
-RESTARTABLE = {"warning_sign", "pain_stop", "pain_over_limit", "pain_at_rest"}
+RESTARTABLE = {"stopped_by_sign", "pain_stop"}
 
 
 def alert_in_words(name: str, alert: Alert, say: Wording) -> str:
     return say.say("alert", name=name, what=reason_in_words(alert, say, "alert"))
+
+
+# The athlete's own message about a sign, and the start of an athlete, tell the coach with more words.
+TOLD_ELSEWHERE = {"stopped_by_sign", "screening_open"}
 
 
 def _is_proposal(alert: Alert) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import datetime
 
 from bot.conversation import absences, alerts, asking, mending, pains, passing_on, plans, progress, reports
@@ -12,8 +13,10 @@ from bot.reading import read
 from bot.reading.reading import Reading
 from planner.facts import Session
 from planner.plan import DayPlan
+from storage import questions
 from storage.inbox import Incoming
 
+NUMBER_ALONE = re.compile(r"\s*\d{1,2}(?:[.,]\d)?(?:\s*/\s*10)?\s*")
 LONGEST_READ = 10_000
 ABSENT = {"move", "missed", "away", "ill", "pause", "resume", "stop", "equipment"}
 FACTS = {"report", "pain", "bodyweight"}
@@ -26,6 +29,9 @@ def handle(desk: Desk, incoming: Incoming) -> None:
         if incoming.text.strip():
             _text(desk, incoming.text, incoming.sent_at, quiet=True)
         alerts.send_new(desk)
+        return
+    if incoming.kind == "press" and incoming.data.get("data") == reports.MORE_PAIN:
+        pains.ask_more(desk)
         return
     text = _pressed(incoming) if incoming.kind == "press" else incoming.text
     if text is None:
@@ -50,7 +56,14 @@ def _text(desk: Desk, text: str, sent_at: datetime, quiet: bool = False) -> None
         desk.tell(desk.say.say("too-long", limit=LONGEST_READ))
         text = text[:LONGEST_READ]
     context = asking.context_of(desk, sent_at)
-    completed = asking.completed(desk, text, context)
+    number_alone = NUMBER_ALONE.fullmatch(text) is not None
+    asked = questions.open_question(desk.tx, desk.person)
+    if number_alone and asked is None:
+        desk.tell(desk.say.say("number-alone", number=text.strip()))
+        return
+    # A number alone answers what was asked last: for pain, or what an earlier message meant.
+    to_pain = number_alone and asked is not None and asked.kind == pains.QUESTION
+    completed = None if to_pain else asking.completed(desk, text, context)
     if completed is not None:
         reading, text, sent_at = completed
     else:
@@ -114,7 +127,7 @@ def _answer(desk: Desk, reading: Reading, text: str, sent_at: datetime, quiet: b
         question, buttons = asking.ask(desk, reading, text, sent_at)
         parts.append(question)
     elif sessions and _pain_to_ask(desk, reading, sessions):
-        question, buttons = pains.ask_after(desk)
+        question, buttons = pains.ask_after(desk, sessions[-1].on)
         parts.append(question)
     if parts:
         desk.tell("\n\n".join(part for part in parts if part), plan=plan, buttons=buttons)

@@ -5,8 +5,7 @@ from __future__ import annotations
 from bot.conversation import progress
 from bot.conversation.alerts import alert_in_words, proposal_buttons, proposal_in_words
 from bot.conversation.desk import Buttons, Desk
-from bot.conversation.pains import place
-from bot.conversation.reasons import order_in_words, reason_in_words
+from bot.conversation.reasons import order_in_words, place, reason_in_words
 from bot.wording.sets import done_in_words, short_plan
 from storage import notes, questions
 

@@ -237,12 +237,10 @@ class Office:
         desk.add(
             Order("set_sets", desk.today, for_date=day, sets=command.scheme[0], reps=command.scheme[1], load_kg=load)
         )
-        self._confirm(
-            desk,
-            "sets-set",
-            day=desk.say_coach.day(day),
-            work=short_plan(desk.plan(day), desk.say_coach),
-        )
+        say = desk.say_coach
+        work = short_plan(desk.plan(day), say)
+        desk.tell_coach(say.say("sets-set", name=desk.person.name, day=say.day(day), work=work))
+        self._effect(desk)
 
     def _lock(self, command: Command, desk: Desk) -> None:
         load = self._load_kg(command, desk)

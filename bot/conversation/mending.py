@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date
 from typing import Any
 
 from bot.conversation.desk import Desk
@@ -25,6 +26,11 @@ def undo(desk: Desk) -> str:
     gone = {session.fact: session for session in desk.record.sessions}
     withdrawn = facts.withdraw_caused_by(desk.tx, desk.id, cause, desk.now)
     desk.forget()
+    again = [session for session in desk.record.sessions if session.fact not in gone and session.sets]
+    if again:
+        return "\n".join(
+            say.say("undo-restored", day=say.day(one.on), work=done_in_words(one.sets, say)) for one in again
+        )
     told = [done_in_words(gone[key].sets, say) for kind, key in withdrawn if kind == "session" and key in gone]
     return say.say("undo-done", what="; ".join(told)) if any(told) else say.say("undo-done-other")
 
@@ -40,8 +46,6 @@ def correct(desk: Desk, reading: Reading) -> str:
     sets = _restated(session, restated) if restated else _changed(session, change)
     moved = reading.performed_on if change is not None and change.field == "performed_on" else None
     if moved is None and change is not None and change.field == "performed_on" and isinstance(change.now, str):
-        from datetime import date
-
         moved = date.fromisoformat(change.now)
     if sets is None and moved is None:
         return say.say("correct-no-match")

@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import date, timedelta
 
 from bot.conversation.desk import Buttons, Desk
-from bot.conversation.reasons import named
+from bot.conversation.reasons import named, place
 from bot.conversation.reports import pain_buttons
 from bot.reading.reading import PainRead, Reading
-from bot.wording import Wording
 from planner.facts import Moment, PainAnswer, WarningSign
 from storage import outbox, questions
 
 QUESTION = "pain"
+ANSWERABLE = timedelta(hours=36)
 EMERGENCY = {"chest_pain", "breathless", "dizziness"}
+MORE = ("6", "7", "8", "9", "10")
 STOPS = {
     "pop", "bruising", "swelling", "deformity", "numbness", "sudden_weakness", "night_pain", "chest_pain",
     "breathless", "dizziness", "locking",
@@ -22,16 +23,25 @@ STOPS = {
 
 def store(desk: Desk, reading: Reading) -> None:
     """Scores and signs as facts. A bare number answers the open pain question, for its place and moment."""
-    asked = questions.open_question(desk.tx, desk.person, QUESTION)
+    asked = open_question(desk)
     for entry in reading.pain:
         bound = _bound(entry, asked)
-        desk.add(PainAnswer(reading.performed_on or desk.today, bound.site, bound.side, bound.score, bound.when))
+        on = reading.performed_on or desk.today
+        if asked is not None and entry.site is None and "on" in asked.data:
+            on = date.fromisoformat(asked.data["on"])
+        desk.add(PainAnswer(on, bound.site, bound.side, bound.score, bound.when))
     if reading.pain and asked is not None:
         assert asked.id is not None
         questions.close(desk.tx, asked.id, desk.now)
     for sign in reading.red_flags:
         if sign in STOPS:
             desk.add(WarningSign(desk.today, sign))
+
+
+def open_question(desk: Desk) -> questions.Question | None:
+    """The question for pain that an answer now is meant for."""
+    asked = questions.open_question(desk.tx, desk.person, QUESTION)
+    return asked if asked is not None and desk.now - asked.asked_at <= ANSWERABLE else None
 
 
 def _bound(entry: PainRead, asked: questions.Question | None) -> PainRead:
@@ -84,23 +94,27 @@ def acknowledge(desk: Desk, reading: Reading) -> str | None:
     return "\n".join(dict.fromkeys(lines))
 
 
-def place(site: str | None, side: str | None, say: Wording) -> str:
-    name = named(f"site-{site}", site, say) if site else say.say("site-unnamed")
-    return say.say("site-with-side", side=say.say(f"side-{side}"), site=name) if side else name
-
-
-def ask_after(desk: Desk) -> tuple[str, Buttons]:
+def ask_after(desk: Desk, on: date) -> tuple[str, Buttons]:
     """The question for pain after the session just reported; it rides on the read-back."""
     questions.expire(desk.tx, desk.person, QUESTION, desk.now)
-    questions.ask(desk.tx, desk.person, QUESTION, desk.now, data={"when": "after", **_last_place(desk)})
+    questions.ask(
+        desk.tx, desk.person, QUESTION, desk.now, data={"when": "after", "on": on.isoformat(), **_last_place(desk)}
+    )
     return desk.say.say("ask-pain-after"), pain_buttons(desk.say)
+
+
+def ask_more(desk: Desk) -> None:
+    """ "More" was pressed: how much more decides what is to be done."""
+    desk.tell(desk.say.say("ask-pain-more"), buttons=[(score, f"t:{score}") for score in MORE])
 
 
 def ask_morning(desk: Desk) -> None:
     """Next morning's question, by the name of the place where one hurts."""
     last = _last_place(desk)
     questions.expire(desk.tx, desk.person, QUESTION, desk.now)
-    questions.ask(desk.tx, desk.person, QUESTION, desk.now, data={"when": "morning", **last})
+    questions.ask(
+        desk.tx, desk.person, QUESTION, desk.now, data={"when": "morning", "on": desk.today.isoformat(), **last}
+    )
     say = desk.say
     text = say.say("ask-pain-morning")
     if last:

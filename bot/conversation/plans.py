@@ -6,7 +6,7 @@ from datetime import date, timedelta
 from datetime import time as clock_time
 
 from bot.conversation.desk import Desk
-from bot.conversation.reasons import decisions_in_words, reason_in_words
+from bot.conversation.reasons import decisions_in_words, reason_in_words, unusual
 from bot.wording import Wording
 from bot.wording.sets import plan_in_words, short_plan
 from planner import week_ahead
@@ -61,7 +61,7 @@ def in_words(plan: DayPlan, say: Wording) -> str:
     else:
         lines = [say.say(f"plan-heading-{plan.kind}", day=say.long_day(plan.on), block=plan.block, week=plan.week)]
         lines.append(plan_in_words(plan, say))
-    told = decisions_in_words(plan.decisions, say)
+    told = decisions_in_words(unusual(plan.decisions), say)
     if told:
         lines += ["", *told[:MOST_REASONS]]
     if plan.kind == "test":

@@ -49,15 +49,25 @@ def ladder_lines(position: LadderPosition, say: Wording) -> Iterator[str]:
         yield _forecast(forecast, say)
 
 
+def gate_name(name: str, say: Wording) -> str:
+    """The condition of a gate: what is held, shown or held for seconds, by the movement's name."""
+    for start, key in (("reps_shown_", "gate-reps_of"), ("sets_shown_", "gate-sets_of"), ("hold_", "gate-hold_of")):
+        if name.startswith(start):
+            return say.say(key, movement=say.movement(name.removeprefix(start)))
+    if name.startswith("held_"):
+        return say.say("gate-held", dose=name.removeprefix("held_"))
+    return named(f"gate-{name}", name, say)
+
+
 def _gate(gate: Gate, position: LadderPosition, say: Wording) -> str:
-    name = named(f"gate-{gate.name}", gate.name, say)
+    name = gate_name(gate.name, say)
     have = "–" if gate.have is None else say.number(gate.have)
     key = "progress-gate-met" if gate.met else "progress-gate"
     return say.say(key, rung=rung_name(position.next_rung or "", say), name=name, have=have, want=say.number(gate.want))
 
 
 def _forecast(forecast: Forecast, say: Wording) -> str:
-    name = named(f"gate-{forecast.gate}", forecast.gate, say)
+    name = gate_name(forecast.gate, say)
     if forecast.earliest is None:
         return say.say("forecast-beyond", name=name)
     if forecast.latest is None:

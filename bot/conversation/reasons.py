@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from datetime import date
 from typing import Any
 
@@ -10,8 +10,12 @@ from bot.wording import Wording
 from planner.facts import Order
 from planner.plan import Alert, Decision, Reason
 
-NAMES_OF_MOVEMENTS = {"movement", "main", "grip", "instead_of", "from_movement", "to_movement"}
-NAMES_OF_RUNGS = {"rung", "next_rung", "from_rung", "to_rung"}
+NAMED = {"ladder", "site", "side", "sign"}
+# What every plan has; a plan shows only what is out of the usual, "why" shows all.
+USUAL = {
+    "load_up", "load_same", "load_first", "load_capped", "load_deload", "load_test", "dose_of_rung", "dose_volume",
+    "hold_of_best", "pain_fine",
+}  # fmt: skip
 
 
 def reason_in_words(reason: Reason | Alert, say: Wording, prefix: str = "reason") -> str:
@@ -26,27 +30,50 @@ def decisions_in_words(decisions: Iterable[Decision], say: Wording) -> list[str]
     return list(dict.fromkeys(decision_in_words(one, say) for one in decisions if one.reasons))
 
 
-def shown(values: Any, say: Wording) -> dict[str, Any]:
-    """Slots by their names: `…_kg` as loads, movements, rungs and sites by name."""
-    found: dict[str, Any] = {}
-    for name, value in values.items():
-        if name.endswith("_kg") and isinstance(value, (int, float)):
-            found[name] = say.load(float(value))
-        elif name in NAMES_OF_MOVEMENTS and isinstance(value, str):
-            found[name] = say.movement(value)
-        elif name in NAMES_OF_RUNGS and isinstance(value, str):
-            found[name] = rung_name(value, say)
-        elif name == "ladder" and isinstance(value, str):
-            found[name] = named(f"ladder-{value}", value, say)
-        elif name == "site" and isinstance(value, str):
-            found[name] = named(f"site-{value}", value, say)
-        elif name == "side" and isinstance(value, str):
-            found[name] = named(f"side-{value}", value, say)
-        elif name == "sign" and isinstance(value, str):
-            found[name] = named(f"sign-{value}", value, say)
-        else:
-            found[name] = "" if value is None else value
+def unusual(decisions: Iterable[Decision]) -> list[Decision]:
+    """Those that an athlete should see without asking."""
+    return [one for one in decisions if any(reason.code not in USUAL for reason in one.reasons)]
+
+
+def shown(values: Mapping[str, Any], say: Wording) -> dict[str, Any]:
+    """Slots by their names: `…_kg` as loads, movements, rungs, places and days in words."""
+    found = {name: _slot(name, value, say) for name, value in values.items()}
+    if "site" in values:
+        found["place"] = place(values["site"], values.get("side"), say)
+    if "was_kg" in values and "now_kg" in values:
+        found["change"] = "less" if values["now_kg"] < values["was_kg"] else "more"
+    if "reps_left" in values:
+        found["shown"] = say.say("shown-sides", left=values["reps_left"], right=values["reps_right"])
+    elif "on_day" in values:
+        unit = "seconds" if "seconds" in values else "reps"
+        found["shown"] = say.say(f"shown-{unit}", **{unit: values.get(unit, 0)})
     return found
+
+
+def _slot(name: str, value: Any, say: Wording) -> Any:
+    if name == "until":
+        return until_in_words(value, say)
+    if value is None:
+        return "–"
+    if name.endswith("_kg") and isinstance(value, (int, float)):
+        return say.load(float(value)) if value else say.say("no-added-load")
+    if not isinstance(value, str):
+        return value
+    if name == "movement":
+        return say.movement(value)
+    if name == "rung":
+        return rung_name(value, say)
+    if name == "before":
+        return rung_name(value, say) if say.has(f"rung-{value}") else say.movement(value)
+    if name == "sides":
+        return say.listed([named(f"side-{side}", side, say) for side in value.split(", ")])
+    return named(f"{name}-{value}", value, say) if name in NAMED else value
+
+
+def place(site: str | None, side: str | None, say: Wording) -> str:
+    """ "left inner elbow"."""
+    name = named(f"site-{site}", site, say) if site else say.say("site-unnamed")
+    return say.say("site-with-side", side=say.say(f"side-{side}"), site=name) if side else name
 
 
 def until_in_words(day: date | None, say: Wording) -> str:

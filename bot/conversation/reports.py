@@ -12,6 +12,7 @@ from bot.wording.sets import done_in_words
 from planner.facts import Bodyweight, Session, WorkSet
 from planner.plan import DayPlan, Strength
 
+MORE_PAIN = "more"
 PAIN_BUTTONS = ("0", "1", "2", "3", "4", "5")
 
 
@@ -141,7 +142,7 @@ def signed_load(kg: float, say: Wording) -> str:
 
 
 def pain_buttons(say: Wording) -> Buttons:
-    return [*((score, f"t:{score}") for score in PAIN_BUTTONS), (say.say("button-more-pain"), "t:more than 5")]
+    return [*((score, f"t:{score}") for score in PAIN_BUTTONS), (say.say("button-more-pain"), MORE_PAIN)]
 
 
 def _has_session_facts(reading: Reading) -> bool:

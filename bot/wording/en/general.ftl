@@ -4,6 +4,7 @@ from-coach = { $name }: { $text }
 clip-passed-on = The clip is with your coach.
 smalltalk = 👍
 unknown = I did not find anything to note in that. Tell me what you did (“pull-ups 5x3 +20, last @8”), or ask “what's today?”. “Help” shows more.
+number-alone = “{ $number }” of what? I asked nothing just now. Tell me what it belongs to: “pull-ups 5x3 +20”, “left elbow 2/10”.
 empty = That message had no words. Tell me what you did, or ask “what's today?”.
 too-long = That was long: I read the first { $limit } characters. Send the rest as another message.
 press-unknown = That button no longer means anything. Write it in words instead.

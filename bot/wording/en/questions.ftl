@@ -27,6 +27,7 @@ choice-load_kg-load = { $span } weight
 ask-pain-after = Any pain in or after the session, 0 to 10? A place helps: “left elbow 2”.
 ask-pain-morning = Good morning. Any pain today, 0 to 10?
 ask-pain-morning-at = Good morning. How is the { $place }, 0 to 10?
+ask-pain-more = How much, 6 to 10?
 button-more-pain = More
 nudge = No word yet about today. How did it go?
 button-done = Done as planned

@@ -12,6 +12,7 @@ bodyweight-noted = Bodyweight { $weight } noted.
 unread = Not counted here: { $pieces }.
 undo-nothing = There is nothing to take back.
 undo-done = Taken back: { $what }.
+undo-restored = Taken back. { $day } reads as before: { $work }.
 undo-done-other = Taken back.
 correct-done = Corrected, { $day } now reads: { $work }.
 correct-same = { $day } already reads: { $work }.
