@@ -37,7 +37,8 @@ class Away:
 def absences(record: Record, on: date, fever_free_days: int) -> tuple[Away, ...]:
     """Merged stretches without training that are known on `on`, in order.
 
-    An open one ends with a `resume`, or with a reported session: who trains is back. After fever `fever_free_days` more.
+    An open one ends with a `resume`, or with a reported session: who trains is back. After fever come
+    `fever_free_days` more.
     """
     trained = [session.on for session in record.sessions if not session.is_test and session.on <= on]
     resumed = [fact.on for fact in record.resumes if fact.on <= on]

@@ -9,6 +9,7 @@ from typing import Literal
 
 from planner import blocks, loading
 from planner.blocks import Work
+from planner.calendar import week_length
 from planner.facts import Order, PlannedSet, Rom, Side
 from planner.history import GRIPS, SIDES, History
 from planner.ladders import Rung, Step
@@ -26,6 +27,8 @@ DAY = timedelta(days=1)
 OTHER_GRIP_SHARE = 0.95  # of another grip's strength, until the grip has a trend of its own; common practice
 SHOWN_DAYS = 42  # a set done within the ceiling proves so long that it can be done again; common practice
 VOLUME_RPE = 8.0  # ceiling of the work of the first rungs; common practice
+# What hits skill work hardest comes last: stepping down takes it out, stepping back makes it lighter.
+SKILL_ORDER = ("fine", "hold", "step_back", "step_down", "stop")
 DecisionKind = Literal["load", "dose", "rung", "deload", "stop", "start", "absence", "pain", "order", "grip"]
 
 
@@ -107,12 +110,19 @@ def fill(today: Today) -> Draft:
         draft.decide("absence", "session", "comeback", values)
     _tell_pain(today, draft)
     _tell_deload(today, draft)
+    _tell_grip(today, draft)
     if slot.pulling:
         _pull(today, draft)
     for climb in today.climbs:
         if climb.position.ladder.main_rung is None and _is_day_of(today, climb):
             _skill_of(today, draft, climb)
     _share_joints(today, draft)
+    if draft.skill and not draft.warm_up:
+        easy = (
+            "push_up" if movement(draft.skill[0].movement).pattern.endswith(("push", "planche")) else "scapular_pull_up"
+        )
+        if movement(easy).possible_with(today.equipment) and not today.stopped(easy):
+            draft.warm_up.append(PlannedSet(easy, "warm_up", 5))
     _orders(today, draft)
     _accessories(today, draft)
     return draft
@@ -132,6 +142,13 @@ def _tell_deload(today: Today, draft: Draft) -> None:
         if today.slot.week_start == early.on:
             draft.hold("early_deload", early.on)
             draft.decisions.append(Decision(today.day, "deload", "block", (early.reason,)))
+
+
+def _tell_grip(today: Today, draft: Draft) -> None:
+    """On the first day of a block in another grip."""
+    before = [slot for slot in today.timeline.slots if slot.block == today.slot.block - 1]
+    if before and today.day == today.slot.block_start and before[-1].main != today.slot.main:
+        draft.decide("grip", today.slot.main, "grip_of_block", {"movement": today.slot.main, "before": before[-1].main})
 
 
 def _is_day_of(today: Today, climb: Climb) -> bool:
@@ -335,7 +352,9 @@ def _loaded_main(today: Today, draft: Draft, name: str, work: Work, basis: Basis
         why = "load_absence" if slot.comeback is not None else "load_pain_cut"
         draft.decide("load", name, why, {**values, "percent": round(100 * _cut(today, name))})
     else:
-        draft.decide("load", name, _by_trend(slot, last, made.load_kg), {**values, "e1rm_kg": round(basis.e1rm_kg, 1)})
+        draft.decide(
+            "load", name, _by_trend(slot, last, made.load_kg, reps), {**values, "e1rm_kg": round(basis.e1rm_kg, 1)}
+        )
     _tell_bodyweight(today, draft, name, last)
 
 
@@ -367,11 +386,13 @@ def _shown_kg(today: Today, name: str, work: Work, last: Exposure | None) -> flo
     )
 
 
-def _by_trend(slot: Slot, last: Exposure | None, load_kg: float) -> str:
+def _by_trend(slot: Slot, last: Exposure | None, load_kg: float, reps: int) -> str:
     if slot.kind in AS_IF_TEST:
         return "load_test"
     if last is None:
         return "load_first"
+    if reps != last.reps:
+        return "load_block"
     return "load_up" if load_kg > last.added_kg else "load_down" if load_kg < last.added_kg else "load_same"
 
 
@@ -471,6 +492,8 @@ def _volume(today: Today, draft: Draft, climb: Climb, rung: Rung) -> None:
         else:
             body_kg = today.history.bodyweight.on(today.day)
             able = expected_reps_to_failure(basis.e1rm_kg * (1.0 - _cut(today, name)), body_kg) - (10.0 - ceiling)
+            if _cut(today, name) == 0:
+                able = max(able, _reps_shown(today, name) - (10.0 - ceiling))
             if able < 1:
                 _assisted(today, draft, name, Work(dose.sets, max(dose.reps, 4), ceiling), basis)
                 _rows(today, draft, ceiling)
@@ -480,6 +503,20 @@ def _volume(today: Today, draft: Draft, climb: Climb, rung: Rung) -> None:
     draft.decide("dose", rung.id, "dose_volume", {"rung": rung.id, "sets": dose.sets, "reps": reps, "rpe": ceiling})
     if name in GRIPS and slot.kind == "volume":
         _rows(today, draft, ceiling)
+
+
+def _reps_shown(today: Today, name: str) -> float:
+    """The most reps to failure lately shown at bodyweight by a set near its end; 0 where there is none."""
+    return max(
+        (
+            one.reps + 10.0 - one.rpe
+            for session in today.history.between(today.day - SHOWN_DAYS * DAY, today.day - DAY)
+            for one in session.sets
+            if one.movement == name and one.reps and one.rpe is not None and one.rpe >= VOLUME_RPE
+            if one.rom == "full" and not one.assist_kg and not one.failed and not one.linked
+        ),
+        default=0.0,
+    )
 
 
 def _rows(today: Today, draft: Draft, ceiling: float) -> None:
@@ -586,9 +623,9 @@ def _skill_of(today: Today, draft: Draft, climb: Climb) -> None:
         return
     name, rom = rung.movement, dose.rom
     other = rung.other_day
-    if other is not None and slot.kind == "volume" and (dose.rom != "full" or not rung.next):
-        if movement(other.movement).possible_with(today.equipment):
-            name, rom, dose = other.movement, other.rom, replace(dose, pauses=(), load_kg=0.0)
+    other_half = other is not None and slot.kind == "volume" and (dose.rom != "full" or not rung.next)
+    if other is not None and other_half and movement(other.movement).possible_with(today.equipment):
+        name, rom, dose = other.movement, other.rom, replace(dose, pauses=(), load_kg=0.0)
     sets = dose.sets
     if slot.kind == "deload":
         sets, ceiling = 1, blocks.shipped().deload_skill_rpe
@@ -679,40 +716,41 @@ def _hold_sets(today: Today, draft: Draft, rung: Rung, dose: Step, ceiling: floa
 def _fits(today: Today, adds: Mapping[Side, int], *, hold: bool = False) -> bool:
     """Whether so many more exposures today keep the week's cap on each side.
 
-    The week is the seven days that end today; the three weeks before it make the mean, a deload week counting as the
+    The week is the training week of today; the three before it make the mean, a deload week counting as the
     week before it. With `hold` the week may not be above the last one.
     """
-    rules = today.history.rules
+    rules, start = today.history.rules, today.slot.week_start
     share, least = rules.number("skill.rise_share"), rules.whole("skill.rise_reps")
+    length = week_length(today.history.athlete.schedule)
+    starts = [start - back * length * DAY for back in range(6)]
+    deload = [_is_deload_week(today, first, length) for first in starts]
     for side in SIDES:
-        weeks = [_exposures(today, side, today.day - 7 * back * DAY) for back in range(5)]
-        deload = [_is_deload_week(today, today.day - 7 * back * DAY) for back in range(5)]
-        before = [weeks[back + 1] if deload[back] and back < 4 else weeks[back] for back in (1, 2, 3)]
+        weeks = [_exposures(today, side, first, length) for first in starts]
+        before = [weeks[back + 1] if deload[back] else weeks[back] for back in (1, 2, 3)]
         mean = sum(before) / 3
         cap = max(mean * (1 + share), mean + least)
-        if hold:
-            cap = min(cap, float(max(before)) if any(before) else cap)
+        if hold and any(before):
+            cap = min(cap, float(max(before)))
         if weeks[0] + adds[side] > cap + 1e-9:
             return False
     return True
 
 
-def _exposures(today: Today, side: Side, last: date) -> int:
-    """One-arm reps of a side in the seven days to `last`, planned ones of days still ahead included."""
+def _exposures(today: Today, side: Side, first: date, length: int) -> int:
+    """One-arm reps of a side in the week from `first`, before today's; planned ones of days still ahead included."""
     total = 0
-    for back in range(7):
-        day = last - back * DAY
-        if day == today.day:
-            continue
-        done = today.history.exposures.get(day) or today.planned_ahead.get(day)
-        total += done[side] if done else 0
+    for ahead in range(length):
+        day = first + ahead * DAY
+        if day != today.day:
+            done = today.history.exposures.get(day) or today.planned_ahead.get(day)
+            total += done[side] if done else 0
     return total
 
 
-def _is_deload_week(today: Today, last: date) -> bool:
+def _is_deload_week(today: Today, first: date, length: int) -> bool:
     return any(
-        (slot := today.timeline.by_day.get(last - back * DAY)) is not None and slot.is_deload and slot.pulling
-        for back in range(7)
+        (slot := today.timeline.by_day.get(first + ahead * DAY)) is not None and slot.is_deload and slot.pulling
+        for ahead in range(length)
     )
 
 

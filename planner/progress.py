@@ -193,8 +193,7 @@ class Climb:
 
     def proposal(self, day: date) -> Proposal | None:
         """The step that waits for the coach on `day`."""
-        history, ladder = self.history, self.position.ladder
-        if history.orders.rung_held(ladder.id, day) is not None:
+        if self.history.orders.rung_held(self.position.ladder.id, day) is not None:
             return None
         return self._promotion(day) or self._step_back(day)
 

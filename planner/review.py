@@ -190,9 +190,9 @@ class View:
 
     def _next_training(self) -> date | None:
         for day in sorted(self.timeline.by_day):
-            if day > self.on or (day == self.on and day not in self.history.session_days):
-                if not any(away.covers(day) for away in self.history.aways):
-                    return day
+            ahead = day > self.on or (day == self.on and day not in self.history.session_days)
+            if ahead and not any(away.covers(day) for away in self.history.aways):
+                return day
         return None
 
     def _strength(self) -> tuple[Strength, ...]:
