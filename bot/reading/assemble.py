@@ -78,9 +78,41 @@ def settle(message: Message, claims: list[Claim]) -> list[Claim]:
         if hit.table == "part" and set(hit.name.split("+")) & PLACES_IN_NAMES:
             named.update(range(hit.start, hit.end))
     kept = [c for c in claims if not (c.kind == "pain" and named & set(range(c.start, c.end)))]
+    kept = [c for c in kept if not (c.kind == "day" and _counts_sets(message, c) or c.kind == "pain" and _counts_sides(message, c))]
     if any(c.kind == "day" and c.value is not None for c in kept):
         kept = [c for c in kept if not (c.kind == "day" and c.value is None)]  # "last month it was 5, today 8"
     return kept
+
+
+def _counts_sets(message: Message, claim: Claim) -> bool:
+    """ "the 3rd" of "missed the 3rd" and "2nd set" is no day."""
+    if claim.end - claim.start > 3 or not any(token.kind == "num" for token in message.tokens[claim.start : claim.end]):
+        return False
+    hits = message.book("grammar").at(message.tokens, claim.end) if claim.end < len(message.tokens) else []
+    if any(hit.table in ("sets", "reps") for hit in hits):
+        return True
+    return any(
+        hit.table == "fail" and hit.name == "fail" and hit.end >= claim.start - 1
+        for at in range(max(0, claim.start - 4), claim.start)
+        for hit in message.book("grammar").at(message.tokens, at)
+    )
+
+
+def _counts_sides(message: Message, claim: Claim) -> bool:
+    """ "right arm 1" beside a one-arm movement is a set, no pain in an arm."""
+    if claim.value is None or claim.value.site not in ("other", None) or claim.value.side is None and claim.value.site is None:
+        return False
+    sides = [
+        hit
+        for at in range(claim.start, claim.end)
+        for hit in message.book("grammar").at(message.tokens, at)
+        if hit.table == "side" and hit.end <= claim.end
+    ]
+    covered = {at for hit in sides for at in range(hit.start, hit.end)}
+    rest = [message.tokens[at] for at in range(claim.start, claim.end) if at not in covered]
+    if not sides or any(token.kind == "word" and token.value is None for token in rest):
+        return False
+    return any(one_sided(mention.movement) for mention in find_movements(message))
 
 
 def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
@@ -98,7 +130,7 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     items = make_items(message, mentions, blocking)
     scanner = Scanner(items, message.context.unit, message.context.bodyweight_kg, message.span)
     facts = drop_list_marks(message, scan(scanner))
-    facts = drop_prose(message, drop_unreal(message, facts))
+    facts = drop_prose(message, drop_unreal(message, facts, taken))
     read_sets(message, facts, work, claims)
     dated(message, work, days)
     return finish(message, claims, work, corrections)
@@ -346,6 +378,11 @@ def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
             work.asks.append(Ask("sets", message.span(fact.start, fact.end)))
             work.report = True
             return
+    counts = [fact for fact in facts if fact.kind == "count" and not fact.note.get("of_plan")]
+    if counts and not told and not any(fact.kind == "word" and len(str(fact.value)) > 4 for fact in facts):
+        work.asks.append(Ask("movement", message.span(counts[0].start, counts[0].end)))
+        work.report = True
+        return
     efforts = [fact for fact in facts if fact.kind == "effort"]
     if len(efforts) == 1 and not told:
         work.session_rpe = efforts[0].value

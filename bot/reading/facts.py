@@ -427,7 +427,7 @@ class Scanner:
         efforts = [low]
         ranged = False
         joined = self.at(end)
-        if (joined.text in ("-", "to", "or", "/") or joined.has("sep", "and") or joined.has("times", "to")) and self.at(
+        if (joined.text in ("-", "to", "/") or joined.has("sep", "and", "or") or joined.has("times", "to")) and self.at(
             end + 1
         ).kind == "num":
             second = self.at(end + 1).value or 0

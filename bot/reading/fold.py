@@ -108,6 +108,8 @@ class Folder:
         self.last_effort: float | None = None
         self.frozen = 0
         self.last_rep = False
+        self.waiting: list[float] = []
+        self.waiting_fact: Fact | None = None
         self.each_of = False
         self.tried: Row | None = None
         self.moved = False  # the movement has been named
@@ -174,13 +176,14 @@ class Folder:
             handler = getattr(self, "on_" + fact.kind, None)
             if handler is not None:
                 handler(fact)
-            if fact.kind not in ("word", "claim"):
+            if fact.kind not in ("word", "claim", "thing"):
                 self.prev = fact
         return self.finish()
 
     def on_sep(self, fact: Fact) -> None:
         if fact.value == 3:
             self.after_sentence = True
+            self.side = None
             if self.scope is not None and not (self.scope_fact and self.scope_fact.note.get("numbered")):
                 self.scope = None
         if fact.value >= 2:
@@ -271,7 +274,7 @@ class Folder:
             note.get("unit") == "min"
             and note.get("one")
             and not self.block.hold
-            and not {"emom", "every"} & self.schemes
+            and not {"emom", "every"} & self.all_schemes
         ):
             return  # minutes of something else; holds of minutes are hangs and handstands
         if note.get("one") and note.get("unit") == "sec" and not self.block.hold and self.rows and self.rows[-1].reps is not None:
@@ -345,6 +348,18 @@ class Folder:
         if self.mend and self.rows and not self.based:
             self.replace_last(entries, note)
             return
+        if self.waiting and len(entries) in (1, len(self.waiting)):
+            entries = entries if len(entries) > 1 else [replace(entries[0]) for _ in self.waiting]
+            self.add(entries, fact)
+            for row, kg in zip(self.rows[-len(entries) :], self.waiting, strict=True):
+                row.load_kg = kg
+            self.waiting = []
+            return
+        heavy = [f for f in self.block.facts if f.kind == "rows" and ("own_load" in f.note or f.note.get("plain") and len(f.value) >= 15)]
+        if note.get("plain") and len(entries) >= 15 and len(heavy) > 1 and not self.block.hold:
+            # "20x5, 22.5x4, 25x3": load by reps
+            note = {**note, "own_load": self.to_kg(float(len(entries)))}
+            entries, fact = entries[:1], Fact("rows", fact.start, fact.end, entries[:1], note)
         self.add(entries, fact)
         self.each_of = bool(note.get("each_of")) and len(entries) == 1
         if note.get("word") and len(entries) == 1:
@@ -724,7 +739,7 @@ class Folder:
             for row in self.rows:
                 row.load_open = True
             return
-        self.ask("sets", fact)
+        self.waiting, self.waiting_fact = list(loads), fact  # "20, 22.5 and 25 kg for a triple each"
 
     def on_at(self, fact: Fact) -> None:
         number, kg = fact.value
@@ -1081,6 +1096,13 @@ class Folder:
                     self.ask("load_kg", fact)
                     for row in self.rows:
                         row.load_kg, row.load_open = None, True
+        if self.waiting and self.waiting_fact is not None:
+            self.ask("sets", self.waiting_fact)
+        facts = self.block.facts
+        at = next((i for i, fact in enumerate(facts) if fact.kind == "move"), None)
+        if not self.rows and not self.asks and at and facts[at - 1].kind == "scope" and facts[at - 1].value == "first":
+            if any(fact.kind == "sep" and fact.note.get("mark") == "!" for fact in facts[at:]):
+                self.rows.append(Row(1))  # "my first muscle-up!"
         things = [fact for fact in self.block.facts if fact.kind == "thing"]
         if things and self.rows and not self.based and all(row.load_kg is None for row in self.rows):
             self.ask("load_kg", things[0])

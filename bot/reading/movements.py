@@ -194,7 +194,10 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
 
 def _numbered(message: Message, at: int) -> bool:
     """Whether a number follows at once."""
-    return any(token.value is not None for token in message.tokens[at : at + 2])
+    follow = message.tokens[at : at + 2]
+    return bool(follow) and (
+        follow[0].value is not None or len(follow) > 1 and follow[0].text in (":", "-") and follow[1].value is not None
+    )
 
 
 def _whole_arms(message: Message, rules: Combine, mentions: list[Mention]) -> list[Mention]:
@@ -238,6 +241,11 @@ def _joins(message: Message, rules: Combine, last: Mention, hit: Hit, features: 
     if last.features <= rules.far and not _breaks(message, last.end, hit.start, True):
         return rules.resolve(union) is not None
     after = max(end for _, end in last.spans)
+    if last.movement.startswith("?") and features <= rules.leaning and not _breaks(message, after, hit.start, True):
+        follow = message.tokens[hit.end].kind if hit.end < len(message.tokens) else "nl"
+        whole = rules.resolve(union)
+        if whole is not None and not whole.startswith("?") and follow != "word":
+            return True  # "front lever 4x8s, straddle"
     if features & rules.far and _work_between(message, after, hit.start) and _work_after(message, hit.end):
         return False  # both have sets of their own
     if features & rules.far:

@@ -128,18 +128,21 @@ def _trained_sentences(facts: Sequence[Fact]) -> set[int]:
     return found
 
 
-def _clause(message: Message, facts: list[Fact], most: int, trained_elsewhere: bool = True) -> list[Fact]:
+def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
+    if not any(fact.kind == "move" for fact in facts):
+        facts = [fact for fact in facts if not (fact.kind == "rows" and fact.note.get("values", [])[1:] == [10])]
     if not any(lone(fact) for fact in facts):
         return facts
-    if not any(fact.kind == "move" for fact in facts) and trained_elsewhere:
-        facts = [fact for fact in facts if not (fact.kind == "rows" and fact.note.get("values", [])[1:] == [10])]
+    spoken = sum(fact.kind == "word" and not fact.note.get("noise") for fact in facts)
+    if most == 1 and spoken < 2:
+        return facts
     evidence = any(
         fact.kind in EVIDENCE and not lone(fact) or fact.kind == "rows" and not lone(fact) for fact in facts
     ) or any(
         fact.kind == "scheme" or fact.kind == "plan" and set(fact.note.get("names", ())) & {"only", "planned", "same"}
         for fact in facts
     )
-    if evidence or _strange(message, facts) < most:
+    if evidence or most == STRANGE_WORDS and _strange(message, facts) < most:
         return facts
     return [fact for fact in facts if not lone(fact)]
 

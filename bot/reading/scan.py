@@ -87,6 +87,8 @@ def _one(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int]:
     if item.kind == "sym" and not item.labels:
         if not item.text.isascii():
             return [Fact("sep", item.start, item.end, 1, {"mark": "emoji"})], i + 1
+        if item.text == "|":
+            return [Fact("sep", item.start, item.end, 2, {"mark": "|"})], i + 1
         if item.text in (".", "!", "?", ";"):
             return [Fact("sep", item.start, item.end, 3, {"mark": item.text})], i + 1
         if item.text in (",", ":", "(", ")", "/"):
@@ -350,7 +352,8 @@ def _plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
                 Fact("count", item.start, s.at(i + 3).end, int(item.value), {"of_plan": int(s.at(i + 3).value or 0)})
             ], i + 4 + s.at(i + 4).has("sets")
         if (
-            s.at(i + 1).text == "of"
+            s.at(i + 1).has("times", "of")
+            and (s.at(i - 1).has("plan", "only") or s.at(i + 3).has("sets"))
             and s.at(i + 2).kind == "num"
             and (s.at(i + 2).value or 0) >= item.value
             and not s.at(i + 3).has("move")

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
+
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 
@@ -10,15 +12,18 @@ NUMBERS = frozenset(
 )
 
 
-def drop_unreal(message: Message, facts: list[Fact]) -> list[Fact]:
+def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()) -> list[Fact]:
     """The facts without numbers in wishes and tales: from such a word to what the athlete did do, or the sentence's end."""
     hits = message.book("grammar").every(message.tokens)
     opens: dict[int, int] = {}
     closes: set[int] = set()
     past: set[int] = set()
     now: set[int] = set()
+    when: set[int] = set()
     for hit in hits:
-        if hit.table == "unreal" and hit.name in ("wanted", "others", "past"):
+        if hit.table == "unreal" and hit.name in ("wanted", "others", "past", "when") and hit.start not in taken:
+            if hit.name == "when":
+                when.add(hit.start)
             opens[hit.start] = max(opens.get(hit.start, 0), hit.end)
             if hit.name == "past":
                 past.add(hit.start)
@@ -27,7 +32,7 @@ def drop_unreal(message: Message, facts: list[Fact]) -> list[Fact]:
             if hit.name == "now":
                 now.add(hit.start)
     if not closes:
-        opens = {start: end for start, end in opens.items() if start not in past}
+        opens = {start: end for start, end in opens.items() if start not in when}
     if not opens:
         return facts
     dead: set[int] = set()
