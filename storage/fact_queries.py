@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Any
 
 import sqlalchemy as sa
@@ -19,46 +19,111 @@ _sets = table_of(PerformedSet)
 _IDS: sa.BindParameter[Any] = sa.bindparam("ids", expanding=True)
 
 
-def _standing(form: Form) -> sa.Select[Any]:
+def _standing(form: Form, *whose: sa.ColumnElement[bool]) -> sa.Select[Any]:
     c = form.table.c
     columns = [c[name] for name in form.names]
-    query = sa.select(c.athlete_id, c.id, *columns).where(c.athlete_id.in_(_IDS), c.withdrawn_at.is_(None))
+    query = sa.select(c.athlete_id, c.id, *columns).where(*whose, c.withdrawn_at.is_(None))
     return query.order_by(c[form.day], c.id)
 
 
-_FACTS = {kind: _standing(form) for kind, form in BY_KIND.items()}
-_SETS = (
-    sa.select(_sets.c.report_id, *(_sets.c[name] for name in set_names()))
-    .join(_reports, _reports.c.id == _sets.c.report_id)
-    .where(_sets.c.athlete_id.in_(_IDS), _reports.c.withdrawn_at.is_(None))
-    .order_by(_sets.c.report_id, _sets.c.position)
-)
+def _sets_of(*whose: sa.ColumnElement[bool]) -> sa.Select[Any]:
+    query = sa.select(_sets.c.report_id, *(_sets.c[name] for name in set_names()))
+    query = query.join(_reports, _reports.c.id == _sets.c.report_id)
+    return query.where(*whose, _reports.c.withdrawn_at.is_(None)).order_by(_sets.c.report_id, _sets.c.position)
+
+
+def _standing_ids(form: Form) -> sa.Select[Any]:
+    c = form.table.c
+    query = sa.select(c.athlete_id, c.id).where(c.athlete_id.in_(_IDS), c.withdrawn_at.is_(None))
+    return query.order_by(c[form.day], c.id)
+
+
+_FACTS = {kind: _standing(form, form.table.c.athlete_id.in_(_IDS)) for kind, form in BY_KIND.items()}
+_NAMED = {kind: _standing(form, form.table.c.id.in_(_IDS)) for kind, form in BY_KIND.items()}
+_SETS = _sets_of(_sets.c.athlete_id.in_(_IDS))
+_SETS_OF_NAMED = _sets_of(_sets.c.report_id.in_(_IDS))
+_WHICH = {kind: _standing_ids(BY_KIND[kind]) for kind in ("session", "sent_plan")}
 _PAUSES_AT = set_names().index("pauses")
+# More facts than this are read anew rather than by name.
+_MANY = 500
+
+By = dict[int, tuple[Any, ...]]
 
 
-def facts_of(tx: Session, kind: str, athlete_ids: Sequence[int]) -> dict[int, tuple[Any, ...]]:
+def facts_of(tx: Session, kind: str, athlete_ids: Sequence[int]) -> By:
     """Standing facts of one kind (all but "session") by athlete, each in order of day, then of arrival."""
+    return _facts(tx, kind, _FACTS[kind], athlete_ids)
+
+
+def sessions_of(tx: Session, athlete_ids: Sequence[int]) -> dict[int, tuple[f.Session, ...]]:
+    """Standing reports with their sets by athlete, in order of day, then of arrival. Two queries."""
+    return _sessions(tx, _FACTS["session"], _SETS, athlete_ids)
+
+
+def sessions_since(tx: Session, before: By) -> By:
+    """As `sessions_of` the athletes in `before`, taking from there what it has."""
+    return _since(tx, "session", before, lambda ids: _sessions(tx, _NAMED["session"], _SETS_OF_NAMED, ids), sessions_of)
+
+
+def plans_since(tx: Session, before: By) -> By:
+    """As `facts_of` kind "sent_plan", taking from `before` what it has."""
+    return _since(
+        tx,
+        "sent_plan",
+        before,
+        lambda ids: _facts(tx, "sent_plan", _NAMED["sent_plan"], ids),
+        lambda tx, athlete_ids: facts_of(tx, "sent_plan", athlete_ids),
+    )
+
+
+def _since(
+    tx: Session,
+    kind: str,
+    before: By,
+    named: Callable[[list[int]], By],
+    anew: Callable[[Session, Sequence[int]], By],
+) -> By:
+    if not before:
+        return {}
+    # A fact that stands is what it was: only which ones stand can have changed.
+    known = {fact.fact: fact for those in before.values() for fact in those}
+    standing = run(tx, _WHICH[kind], {"ids": list(before)}).all()
+    missing = [fact_id for _, fact_id in standing if fact_id not in known]
+    if len(missing) > _MANY:
+        return anew(tx, list(before))
+    if missing:
+        known |= {fact.fact: fact for those in named(missing).values() for fact in those}
+    found: defaultdict[int, list[Any]] = defaultdict(list)
+    for athlete_id, fact_id in standing:
+        if fact_id in known:  # not so where it was withdrawn between the two queries; that is noticed by the stamp
+            found[athlete_id].append(known[fact_id])
+    return {athlete_id: tuple(those) for athlete_id, those in found.items()}
+
+
+def _facts(tx: Session, kind: str, query: sa.Select[Any], ids: Sequence[int]) -> By:
+    if not ids:
+        return {}
     form = BY_KIND[kind]
     names = form.names
     converters = [(at, form.from_column[name]) for at, name in enumerate(names) if name in form.from_column]
     found: defaultdict[int, list[Any]] = defaultdict(list)
-    for athlete_id, fact_id, *values in run(tx, _FACTS[kind], {"ids": list(athlete_ids)}):
+    for athlete_id, fact_id, *values in run(tx, query, {"ids": list(ids)}):
         for at, convert in converters:
             values[at] = convert(values[at])
         found[athlete_id].append(form.fact(**dict(zip(names, values, strict=True)), fact=fact_id))
     return {athlete_id: tuple(those) for athlete_id, those in found.items()}
 
 
-def sessions_of(tx: Session, athlete_ids: Sequence[int]) -> dict[int, tuple[f.Session, ...]]:
-    """Standing reports with their sets by athlete, in order of day, then of arrival. Two queries."""
-    ids = {"ids": list(athlete_ids)}
-    sets: defaultdict[int, list[f.WorkSet]] = defaultdict(list)
-    for report_id, *values in run(tx, _SETS, ids):
+def _sessions(tx: Session, reports: sa.Select[Any], sets: sa.Select[Any], ids: Sequence[int]) -> By:
+    if not ids:
+        return {}
+    those: defaultdict[int, list[f.WorkSet]] = defaultdict(list)
+    for report_id, *values in run(tx, sets, {"ids": list(ids)}):
         values[_PAUSES_AT] = pauses_from(values[_PAUSES_AT])
-        sets[report_id].append(f.WorkSet(*values))
+        those[report_id].append(f.WorkSet(*values))
     names = BY_KIND["session"].names
     found: defaultdict[int, list[f.Session]] = defaultdict(list)
-    for athlete_id, report_id, *values in run(tx, _FACTS["session"], ids):
+    for athlete_id, report_id, *values in run(tx, reports, {"ids": list(ids)}):
         own = dict(zip(names, values, strict=True))
-        found[athlete_id].append(f.Session(sets=tuple(sets.get(report_id, ())), fact=report_id, **own))
-    return {athlete_id: tuple(those) for athlete_id, those in found.items()}
+        found[athlete_id].append(f.Session(sets=tuple(those.get(report_id, ())), fact=report_id, **own))
+    return {athlete_id: tuple(sessions) for athlete_id, sessions in found.items()}

@@ -14,6 +14,7 @@ from sqlmodel import Field, Session, UniqueConstraint
 from planner.facts import Cycle, Weekly
 from storage.database import BigId, Json, Row, insert_row, loose, loose_all, on_postgres, run, table_of
 from storage.errors import NoSuchPerson
+from storage.record_cache import changes_facts
 
 Role = Literal["coach", "athlete"]
 
@@ -173,21 +174,25 @@ def add_athlete(tx: Session, row: Athlete) -> int:
 
 def update_athlete(tx: Session, athlete_id: int, changes: Mapping[str, Any]) -> None:
     """Change settings by column name."""
+    changes_facts(tx)
     run(tx, sa.update(athletes).where(athletes.c.id == athlete_id), {**changes, "stamp": new_stamp()})
 
 
 def update_coach(tx: Session, coach_id: int, changes: Mapping[str, Any]) -> None:
     """Change settings by column name."""
+    changes_facts(tx)
     run(tx, sa.update(coaches).where(coaches.c.id == coach_id), {**changes, "stamp": new_stamp()})
 
 
 def touch(tx: Session, athlete_id: int) -> None:
     """Note that something of this athlete changed."""
+    changes_facts(tx)
     run(tx, sa.update(athletes).where(athletes.c.id == athlete_id), {"stamp": new_stamp()})
 
 
 def touch_coach(tx: Session, coach_id: int) -> None:
     """Note that something of all this coach's athletes changed."""
+    changes_facts(tx)
     run(tx, sa.update(coaches).where(coaches.c.id == coach_id), {"stamp": new_stamp()})
 
 

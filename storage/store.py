@@ -12,7 +12,7 @@ from sqlmodel import Session
 from storage import tables, upgrade
 from storage.database import in_memory, reading_engine, writing_engine
 from storage.errors import StorageError
-from storage.records import RecordCache
+from storage.record_cache import RecordCache
 from storage.writing import WriterLock
 
 

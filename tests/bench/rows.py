@@ -70,6 +70,15 @@ def main(url: str) -> None:
 
     timed("record of five years, read", 20, load(True, ids[:1]))
     timed("the same, unchanged", 200, load(False, ids[:1]))
+
+    def one_more(_: int) -> None:
+        with store.transaction() as tx:
+            records.record(tx, ids[0])
+            fact = f.Session(date(2032, 1, 4), (f.WorkSet("pull_up", 4),) * 5)
+            facts.add(tx, ids[0], fact, "athlete", NOW, None)
+            records.record(tx, ids[0])
+
+    timed("the same: read, one report more, read again", 40, one_more)
     timed("80 records, four of five years, read", 5, load(True, ids))
     timed("80 records, unchanged", 50, load(False, ids))
 

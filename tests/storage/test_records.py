@@ -1,18 +1,20 @@
 """Records: whole, in a fixed number of queries, and never out of date."""
 
+import pytest
 import sqlalchemy as sa
 
 from planner import facts as f
 from storage import facts, records
 from storage.persons import update_athlete
-from storage.records import RecordCache
+from storage.record_cache import RecordCache
 from storage.rules import set_coach_rule
 from tests.storage.sample import EVERY_FACT, NOW, TODAY
 
 
-def queries(store, ids):
-    """How many statements reading these records takes, from an empty cache."""
-    store.forget_records()
+def queries(store, ids, fresh=True):
+    """The statements that reading these records takes, from an empty cache if `fresh`."""
+    if fresh:
+        store.forget_records()
     seen = []
     engine = store._engine
     listen = lambda *given: seen.append(given[2])  # noqa: E731
@@ -91,3 +93,57 @@ def test_the_cache_lets_go_of_the_longest_unused(memory_mira):
     cache.put(3, (0, 0), record)
     assert [cache.get(athlete_id, (0, 0)) is not None for athlete_id in (1, 2, 3)] == [True, False, True]
     assert cache.get(1, (0, 1)) is None
+
+
+def test_what_is_read_on_top_of_an_older_record_is_what_is_read_anew(store, mira):
+    """Reports and plans that were added, corrected, undone and brought back since the record was kept."""
+    session = EVERY_FACT[0]
+    with store.transaction() as tx:
+        kept = [facts.add(tx, mira.id, session, "athlete", NOW, 1) for _ in range(3)]
+    with store.transaction() as tx:
+        records.record(tx, mira.id)
+    steps = (
+        lambda tx: facts.withdraw(tx, "session", kept[0], NOW),
+        lambda tx: facts.replace_session(tx, kept[1], session, NOW, 7),
+        lambda tx: facts.withdraw_caused_by(tx, mira.id, 7, NOW),
+        lambda tx: facts.add(tx, mira.id, EVERY_FACT[-1], "bot", NOW, None),
+        lambda tx: facts.add(tx, mira.id, session, "athlete", NOW, 8),
+    )
+    for step in steps:
+        with store.transaction() as tx:
+            step(tx)
+            inside = records.record(tx, mira.id)
+        with store.transaction() as tx:
+            on_top = records.record(tx, mira.id)
+        store.forget_records()
+        with store.transaction() as tx:
+            assert records.record(tx, mira.id) == on_top == inside
+
+
+def test_an_id_that_a_rollback_freed_brings_the_new_report(store, mira):
+    def lost() -> None:
+        with store.transaction() as tx:
+            facts.add(tx, mira.id, f.Session(TODAY, (f.WorkSet("pull_up", 1),)), "athlete", NOW, 1)
+            assert records.record(tx, mira.id).sessions[-1].sets[0].reps == 1
+            raise ZeroDivisionError
+
+    with store.transaction() as tx:
+        records.record(tx, mira.id)
+    with pytest.raises(ZeroDivisionError):
+        lost()
+    with store.transaction() as tx:
+        facts.add(tx, mira.id, f.Session(TODAY, (f.WorkSet("pull_up", 9),)), "athlete", NOW, 1)
+        assert records.record(tx, mira.id).sessions[-1].sets[0].reps == 9
+
+
+def test_two_changed_athletes_take_as_many_queries_as_one(store, mira):
+    def changed(*ids):
+        with store.transaction() as tx:
+            records.records(tx, [mira.id, mira.id + 1])
+        for athlete_id in ids:
+            with store.transaction() as tx:
+                for fact in EVERY_FACT:
+                    facts.add(tx, athlete_id, fact, "athlete", NOW, 1)
+        return len(queries(store, [mira.id, mira.id + 1], fresh=False))
+
+    assert changed(mira.id) == changed(mira.id, mira.id + 1)

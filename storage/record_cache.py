@@ -1,0 +1,95 @@
+"""Records as they were last read: what spares reading five years again for each message."""
+
+from __future__ import annotations
+
+import threading
+from collections import OrderedDict
+from dataclasses import dataclass, field
+
+from sqlmodel import Session
+
+from planner import facts as f
+
+# About 100 MB of sets.
+CACHE_LIMIT_SETS = 300_000
+
+Stamps = tuple[int, int]  # the athlete's and the coach's
+
+
+@dataclass
+class RecordCache:
+    """Records of committed facts, the longest unused dropped first. May be emptied at any time.
+
+    A record is known by the stamps of athlete and coach, which change with every fact and setting: it can be old,
+    never wrong. One lives in each Store and is handed on in `Session.info`.
+    """
+
+    limit_sets: int = CACHE_LIMIT_SETS
+    _kept: OrderedDict[int, tuple[Stamps, f.Record]] = field(default_factory=OrderedDict)
+    _sets: int = 0
+    _lock: threading.Lock = field(default_factory=threading.Lock)
+
+    def get(self, athlete_id: int, stamps: Stamps) -> f.Record | None:
+        """The record, if nothing changed since."""
+        with self._lock:
+            kept = self._kept.get(athlete_id)
+            if kept is None or kept[0] != stamps:
+                return None
+            self._kept.move_to_end(athlete_id)
+            return kept[1]
+
+    def older(self, athlete_id: int) -> f.Record | None:
+        """The record as it once was: its facts still are what they were, if they stand."""
+        with self._lock:
+            kept = self._kept.get(athlete_id)
+            return None if kept is None else kept[1]
+
+    def put(self, athlete_id: int, stamps: Stamps, record: f.Record) -> None:
+        with self._lock:
+            self._forget(athlete_id)
+            self._kept[athlete_id] = (stamps, record)
+            self._sets += _weight(record)
+            while self._sets > self.limit_sets and len(self._kept) > 1:
+                self._forget(next(iter(self._kept)))
+
+    def clear(self) -> None:
+        with self._lock:
+            self._kept.clear()
+            self._sets = 0
+
+    def _forget(self, athlete_id: int) -> None:
+        kept = self._kept.pop(athlete_id, None)
+        if kept is not None:
+            self._sets -= _weight(kept[1])
+
+
+def _weight(record: f.Record) -> int:
+    return sum(len(session.sets) for session in record.sessions) + sum(len(plan.sets) for plan in record.sent)
+
+
+def changes_facts(tx: Session) -> None:
+    """From here on this transaction's records are its own: rolled back, their ids would come again for other facts."""
+    tx.info["changed"] = True
+
+
+def kept(tx: Session, athlete_id: int, stamps: Stamps) -> f.Record | None:
+    """A record of this state, of the transaction's own or the store's."""
+    own: dict[int, tuple[Stamps, f.Record]] = tx.info.get("own", {})
+    if athlete_id in own and own[athlete_id][0] == stamps:
+        return own[athlete_id][1]
+    cache = tx.info.get("records")
+    return cache.get(athlete_id, stamps) if isinstance(cache, RecordCache) else None
+
+
+def older(tx: Session, athlete_id: int) -> f.Record | None:
+    """A committed record of an earlier state."""
+    cache = tx.info.get("records")
+    return cache.older(athlete_id) if isinstance(cache, RecordCache) else None
+
+
+def keep(tx: Session, athlete_id: int, stamps: Stamps, record: f.Record) -> None:
+    cache = tx.info.get("records")
+    if tx.info.get("changed"):
+        tx.info.setdefault("own", {})[athlete_id] = (stamps, record)
+    elif isinstance(cache, RecordCache):
+        cache.put(athlete_id, stamps, record)
