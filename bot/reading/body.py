@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from bot.reading.message import Claim, Message
-from bot.reading.phrases import phrases, sentence_bounds
+from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask
 
 KG_PER_LB = 0.45359237  # exact since 1959
@@ -22,9 +22,8 @@ class _Body:
     def __init__(self, message: Message) -> None:
         self.message = message
         self.tokens = message.tokens
-        tables = ("bodyweight", "sleep", "duration", "session_rpe", "unit", "pain", "span")
         self.at: dict[tuple[str, str], dict[int, int]] = {}
-        for hit in phrases("body", message.language, *tables).every(message.tokens):
+        for hit in message.hits("body"):
             places = self.at.setdefault((hit.table, hit.name), {})
             places[hit.start] = max(places.get(hit.start, 0), hit.end)
 

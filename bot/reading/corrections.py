@@ -13,14 +13,16 @@ from bot.reading.dates import named_days
 from bot.reading.lexicon import Hit
 from bot.reading.message import Claim, Message
 from bot.reading.movements import Mention, find_movements
-from bot.reading.phrases import phrases, sentence_bounds
+from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask, Correction
 from bot.reading.tokens import Token
 
 LB_TO_KG = 0.45359237  # exact since 1959
 SMALL = 12  # whole numbers up to here may be reps
 NEAR = 4
-LITTLE = frozenset("+ @ a an the it at with on my for mit bei auf con a la el las los en un una der die das den dem , : = rpe ( eine kg".split())
+LITTLE = frozenset(
+    "+ @ a an the it at with on my for mit bei auf con a la el las los en un una der die das den dem , : = rpe ( eine kg".split()
+)
 CHANGE = 0.15
 
 
@@ -38,7 +40,7 @@ class _Mend:
         self.message = message
         self.tokens = message.tokens
         self.hits: dict[str, list[Hit]] = {}
-        for hit in phrases("mends", message.language).every(message.tokens):
+        for hit in message.hits("mends"):
             self.hits.setdefault(hit.table, []).append(hit)
 
     def between(self, table: str, start: int, end: int, name: str | None = None) -> list[Hit]:
@@ -107,11 +109,17 @@ def _pair(mend: _Mend) -> tuple[_Value, _Value, int, int] | None:
                 return one, two, one.start, two.end
         for hit in mend.between("was", max(0, one.start - NEAR - 1), one.start):
             # "I typed 30, should be 20"
-            if hit.end - hit.start > 1 and _only_little(tokens, hit.end, one.start) and mend.between("now", one.end, two.start):
+            if (
+                hit.end - hit.start > 1
+                and _only_little(tokens, hit.end, one.start)
+                and mend.between("now", one.end, two.start)
+            ):
                 return two, one, one.start, two.end
         for hit in mend.between("not", max(0, one.start - NEAR), one.start):
             # "nicht 20 sondern 22,5", "no eran 20 sino 22,5"
-            if _only_little(tokens, hit.end, one.start) and any(h.end <= two.start for h in mend.between("now", one.end, two.start)):
+            if _only_little(tokens, hit.end, one.start) and any(
+                h.end <= two.start for h in mend.between("now", one.end, two.start)
+            ):
                 return two, one, one.start, two.end
     return None
 
@@ -132,7 +140,14 @@ def _of_values(mend: _Mend, now: _Value, was: _Value, start: int, end: int) -> l
     side = _side(mend, start, end)
     ask = Ask("field", message.span(now.start, end if now.start < end else now.end)) if doubt else None
     restated = any(v.text for v in mend.values())
-    made = Correction(field, old, new, movement if field in SETS else None, side if field in SETS else None, which if field in SETS else "all")
+    made = Correction(
+        field,
+        old,
+        new,
+        movement if field in SETS else None,
+        side if field in SETS else None,
+        which if field in SETS else "all",
+    )
     if restated:
         nots = [h for h in mend.hits.get("not", ()) if h.end <= was.start]
         first = nots[-1].start if nots and was.start > now.start else was.start
@@ -159,7 +174,16 @@ def _noise(mend: _Mend, claims: list[Claim]) -> list[Claim]:
 def _factor(mend: _Mend, now: _Value, was: _Value) -> float:
     unit: str = mend.message.context.unit
     for value in (now, was):
-        if value.end < len(mend.tokens) and mend.tokens[value.end].text in ("lb", "lbs", "pounds", "libras", "kg", "kgs", "kilo", "kilos"):
+        if value.end < len(mend.tokens) and mend.tokens[value.end].text in (
+            "lb",
+            "lbs",
+            "pounds",
+            "libras",
+            "kg",
+            "kgs",
+            "kilo",
+            "kilos",
+        ):
             unit = "kg" if mend.tokens[value.end].text.startswith("k") else "lb"
     return LB_TO_KG if unit == "lb" else 1.0
 
@@ -170,12 +194,21 @@ def _field(mend: _Mend, now: _Value, was: _Value, start: int, end: int, mentions
         return "sets", False
     low = next((a for a, b in sentence_bounds(mend.tokens) if a <= start < b), 0)
     said = {hit.name for hit in mend.between("field", low, min(len(mend.tokens), end + 6))}
-    close = {hit.name for v in (now, was) for hit in mend.between("field", v.end, min(len(mend.tokens), v.end + 2)) if hit.start == v.end}
+    close = {
+        hit.name
+        for v in (now, was)
+        for hit in mend.between("field", v.end, min(len(mend.tokens), v.end + 2))
+        if hit.start == v.end
+    }
     whole = now.value == int(now.value) and was.value == int(was.value)
     marks = {now.mark, was.mark}
     known = mend.message.context.bodyweight_kg
     factor = _factor(mend, now, was)
-    body = known is not None and abs(now.value * factor - known) <= CHANGE * known and abs(was.value * factor - known) <= CHANGE * known
+    body = (
+        known is not None
+        and abs(now.value * factor - known) <= CHANGE * known
+        and abs(was.value * factor - known) <= CHANGE * known
+    )
     if "session_rpe" in said:
         return "session_rpe", False
     if "rpe" in said or (marks == {"@"} and now.value <= 10 and was.value <= 10):
@@ -186,7 +219,13 @@ def _field(mend: _Mend, now: _Value, was: _Value, start: int, end: int, mentions
         return "sleep_h", False
     if "bodyweight_kg" in said and not mentions or "load_kg" in said and body and not mentions:
         return "bodyweight_kg", False
-    if "duration_min" in said and "duration_min" in close or "duration_min" in said and not mentions and "hold_s" not in close:
+    if (
+        "duration_min" in said
+        and "duration_min" in close
+        or "duration_min" in said
+        and not mentions
+        and "hold_s" not in close
+    ):
         return "duration_min", False
     if "hold_s" in close:
         return "hold_s", False
@@ -217,7 +256,11 @@ def _which(mend: _Mend) -> str | int:
 
 
 def _side(mend: _Mend, start: int, end: int) -> str | None:
-    sides = {h.name for h in phrases("body", mend.message.language, "side").every(mend.tokens) if h.name != "both" and not start <= h.start < end}
+    sides = {
+        h.name
+        for h in mend.message.hits("body")
+        if h.table == "side" and h.name != "both" and not start <= h.start < end
+    }
     return sides.pop() if len(sides) == 1 else None
 
 
@@ -233,7 +276,7 @@ def _opposed(mend: _Mend, one_end: int, two_start: int) -> bool:
 
 
 def _of_sides(mend: _Mend) -> list[Claim]:
-    sides = [h for h in phrases("body", mend.message.language, "side").every(mend.tokens) if h.name != "both"]
+    sides = [h for h in mend.message.hits("body") if h.table == "side" and h.name != "both"]
     for one, two in zip(sides, sides[1:], strict=False):
         if one.name != two.name and _opposed(mend, one.end, two.start):
             mentions = _mentions(mend.message, set())

@@ -95,7 +95,7 @@ class _Finder:
         self.message = message
         self.tokens = message.tokens
         self.today = message.today
-        self.hits = phrases("dates", message.language).every(message.tokens)
+        self.hits = message.hits("dates")
         self.at: dict[int, list[Hit]] = {}
         for hit in self.hits:
             self.at.setdefault(hit.start, []).append(hit)
@@ -709,9 +709,7 @@ def _ill(
     start: date | None = None
     end: date | None = None
     only_today = False
-    over = bool(phrases("intents", message.language, "past").every(message.tokens)) and any(
-        hit.name == "back_to_health" for hit in phrases("intents", message.language, "past").every(message.tokens)
-    )
+    over = any(hit.name == "back_to_health" for hit in message.hits("intents", "past"))
     taken: list[Day] = []
     for day in days:
         if day.kind == "range" and (day.back or day.ahead):
@@ -743,7 +741,7 @@ def _ill(
 
 def _missed(message: Message, days: list[Day], finder: _Finder) -> tuple[Span | None, list[Day]]:
     today = message.today
-    future = any(h.name == "missed_future" for h in phrases("intents", message.language, "past").every(message.tokens))
+    future = any(h.name == "missed_future" for h in message.hits("intents", "past"))
     found: list[date] = []
     taken: list[Day] = []
     for day in days:

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 
 from bot.reading.lexicon import Hit
 from bot.reading.message import Claim, Message
-from bot.reading.phrases import phrases
+from bot.reading.phrases import longest
 from bot.reading.red_flags import Cues
 from bot.reading.tokens import Token
 
@@ -20,8 +20,7 @@ SHORT = 8  # words; a longer message that wants nothing is no small talk by its 
 
 def wishes(message: Message) -> dict[str, list[Hit]]:
     """The wordings of each wish in a message, those that only look like one left out."""
-    tokens = message.tokens
-    hits = phrases("intents", message.language, "want", "not").every(tokens)
+    hits = message.hits("intents", "want", "not")
     barred: dict[str, list[Hit]] = {}
     for hit in hits:
         if hit.table == "not":
@@ -53,7 +52,9 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
     if "why" in found:
         for other in ("plan_today", "plan_week", "progress", "move"):
             found[other] = [
-                hit for hit in found.get(other, ()) if not any(_same_question(message, hit, why) for why in found["why"])
+                hit
+                for hit in found.get(other, ())
+                if not any(_same_question(message, hit, why) for why in found["why"])
             ]
     if "progress" in found and "plan_today" in found:
         found["plan_today"] = [hit for hit in found["plan_today"] if not any(_over(hit, p) for p in found["progress"])]
@@ -63,7 +64,10 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
             found[other] = [
                 hit
                 for hit in found.get(other, ())
-                if not any(c.start <= hit.start and _one_sentence(message.tokens, c.start, hit.start) for c in found["for_coach"])
+                if not any(
+                    c.start <= hit.start and _one_sentence(message.tokens, c.start, hit.start)
+                    for c in found["for_coach"]
+                )
             ]
     if "help" in found and "undo" in found:
         del found["undo"]
@@ -80,8 +84,10 @@ def _one_sentence(tokens: Sequence[Token], start: int, end: int) -> bool:
 
 
 def _same_question(message: Message, hit: Hit, why: Hit) -> bool:
-    return why.start <= hit.start and _one_sentence(message.tokens, why.start, hit.start) and not any(
-        token.text in ("and", "und", "y") for token in message.tokens[why.end : hit.start]
+    return (
+        why.start <= hit.start
+        and _one_sentence(message.tokens, why.start, hit.start)
+        and not any(token.text in ("and", "und", "y") for token in message.tokens[why.end : hit.start])
     )
 
 
@@ -109,6 +115,6 @@ def _talk(message: Message) -> bool:
     words = [token for token in message.tokens if token.kind == "word"]
     if not words:
         return any(ord(char) > 0x2190 for char in message.text)
-    talk = phrases("intents", message.language, "talk").find(message.tokens)
+    talk = longest(message.hits("intents", "talk"))
     covered = sum(hit.end - hit.start for hit in talk)
     return covered * 3 >= len(words)

@@ -22,12 +22,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime, timedelta
+from functools import cached_property
 from typing import Any
 
 from rapidfuzz.distance import OSA
 
-from bot.reading.lexicon import Book, book, guess_language, is_known, spelled
+from bot.reading.lexicon import Book, Hit, book, guess_language, is_known, spelled
 from bot.reading.numbers import say_numbers
+from bot.reading.phrases import phrases
 from bot.reading.reading import Ask, Context
 from bot.reading.text import Folded, fold
 from bot.reading.tokens import Token, tokenize
@@ -77,6 +79,18 @@ class Message:
         if start >= end:
             return ""
         return self.folded.span(self.tokens[start].start, self.tokens[end - 1].end)
+
+    @cached_property
+    def _hits(self) -> dict[tuple[str, ...], list[Hit]]:
+        return {}
+
+    def hits(self, name: str, *tables: str) -> list[Hit]:
+        """Every phrase (`phrases.py`) of words/<language>/<name>.toml in the message, looked for once."""
+        key = (name, *tables)
+        found = self._hits.get(key)
+        if found is None:
+            found = self._hits[key] = phrases(name, self.language, *tables).every(self.tokens)
+        return found
 
     def book(self, name: str, mixed: bool = True) -> Book:
         """The phrases of words/<language>/<name>.toml."""

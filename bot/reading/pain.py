@@ -12,12 +12,14 @@ from typing import NamedTuple
 
 from bot.reading.lexicon import Hit
 from bot.reading.message import Claim, Message
-from bot.reading.phrases import phrases, sentence_bounds
+from bot.reading.phrases import longest, sentence_bounds
 from bot.reading.reading import Ask, PainRead
 from bot.reading.red_flags import Cues, Sign, signs_in
 from bot.reading.tokens import Token
 
-JOINTS = frozenset("elbow elbow_inner elbow_outer wrist shoulder knee hip ankle neck lower_back upper_back biceps".split())
+JOINTS = frozenset(
+    "elbow elbow_inner elbow_outer wrist shoulder knee hip ankle neck lower_back upper_back biceps".split()
+)
 WORST = 10
 REACH = 9  # tokens between a place and its bare score
 SOFT_REACH = 4  # tokens between a place and a word like "stiff"
@@ -68,43 +70,36 @@ class _Words:
 
 def _words(message: Message) -> _Words | None:
     tokens = message.tokens
-    language = message.language
-    places = phrases("body", language, "site", "not_site").find(tokens)
-    pain = phrases("body", language, "pain").every(tokens)
-    none = _longest([hit for hit in pain if hit.name == "none"])
+    body = message.hits("body")
+    places = longest(hit for hit in message.hits("body") if hit.table in ("site", "not_site"))
+    pain = [hit for hit in body if hit.table == "pain"]
+    none = longest([hit for hit in pain if hit.name == "none"])
     free = {at for hit in none for at in range(hit.start, hit.end)}
     scales = [hit for hit in pain if hit.name == "scale"]
     sites = [hit for hit in places if hit.table == "site"]
     sides: dict[int, str] = {}
-    barred = {at for hit in phrases("body", language, "not_side").every(tokens) for at in range(hit.start, hit.end)}
+    barred = {at for hit in (hit for hit in body if hit.table == "not_side") for at in range(hit.start, hit.end)}
     inside = {at for hit in sites for at in range(hit.start, hit.end)}
-    for hit in _longest(phrases("body", language, "side").every(tokens)):
+    for hit in longest((hit for hit in body if hit.table == "side")):
         if hit.start in inside or not barred & set(range(hit.start, hit.end)):
             sides[hit.start] = hit.name
-    fill = {at for hit in pain if hit.name in ("more", "hurt", "soft", "word", "none") for at in range(hit.start, hit.end)}
-    effort = phrases("body", language, "session_rpe").every(tokens)
+    fill = {
+        at for hit in pain if hit.name in ("more", "hurt", "soft", "word", "none") for at in range(hit.start, hit.end)
+    }
+    effort = [hit for hit in body if hit.table == "session_rpe"]
     return _Words(
         tokens,
         sites,
         sides,
-        _longest(phrases("body", language, "when").every(tokens)),
+        longest((hit for hit in body if hit.table == "when")),
         [hit for hit in pain if hit.name in ("hurt", "soft") and hit.start not in free],
         none,
         [hit for hit in pain if hit.name == "word" and hit.start not in free],
         scales,
         fill,
-        {hit.start for hit in phrases("body", language, "unit").every(tokens) if hit.name == "rep_like"},
+        {hit.start for hit in (hit for hit in body if hit.table == "unit") if hit.name == "rep_like"},
         {at for hit in effort if hit.name in ("cue", "effort", "whole") for at in range(hit.start, hit.end)},
     )
-
-
-def _longest(hits: Sequence[Hit]) -> list[Hit]:
-    """The longest hit at every place, none over another."""
-    out: list[Hit] = []
-    for hit in sorted(hits, key=lambda hit: (hit.start, -hit.end)):
-        if not out or hit.start >= out[-1].end:
-            out.append(hit)
-    return out
 
 
 def _scores(words: _Words, bounds: tuple[int, int]) -> list[Score]:
@@ -115,7 +110,11 @@ def _scores(words: _Words, bounds: tuple[int, int]) -> list[Score]:
     at = bounds[0]
     while at < bounds[1]:
         token = tokens[at]
-        if token.value is None or token.kind == "clock" or (token.spelled and token.value == 1 and at not in scaled and not _ends(tokens, at + 1, words)):
+        if (
+            token.value is None
+            or token.kind == "clock"
+            or (token.spelled and token.value == 1 and at not in scaled and not _ends(tokens, at + 1, words))
+        ):
             at += 1
             continue
         end, value, is_scaled = at + 1, token.value, False
@@ -127,7 +126,11 @@ def _scores(words: _Words, bounds: tuple[int, int]) -> list[Score]:
             end = upper + 1
             if upper in scaled:
                 end, is_scaled = scaled[upper], True
-        elif at + 2 < bounds[1] and tokens[at + 2].value is not None and tokens[at + 1].text in ("to", "bis", "a", "or", "oder", "o"):
+        elif (
+            at + 2 < bounds[1]
+            and tokens[at + 2].value is not None
+            and tokens[at + 1].text in ("to", "bis", "a", "or", "oder", "o")
+        ):
             upper = at + 2
             if upper in scaled or tokens[upper].value == value + 1:
                 value = max(value, tokens[upper].value or 0)
@@ -136,7 +139,13 @@ def _scores(words: _Words, bounds: tuple[int, int]) -> list[Score]:
                     end, is_scaled = scaled[upper], True
         before = tokens[at - 1] if at > bounds[0] else None
         after = tokens[end] if end < len(tokens) else None
-        row = before is not None and before.text in ("/", "x", "@", "+") or after is not None and after.text in ("/", "x", "@", "+") and not after.space
+        row = (
+            before is not None
+            and before.text in ("/", "x", "@", "+")
+            or after is not None
+            and after.text in ("/", "x", "@", "+")
+            and not after.space
+        )
         if not row and (is_scaled or _bare(words, at, end, value)):
             if not any(a in words.session for a in range(max(bounds[0], at - 3), min(at, len(tokens)))):
                 out.append(Score(at, end, value, is_scaled))
@@ -174,7 +183,14 @@ def _groups(words: _Words, bounds: tuple[int, int]) -> list[Place]:
         if places:
             between = range(places[-1].end, site.start)
             joins = [a for a in between if a not in words.sides]
-            if between and all(tokens[a].text in (",", "/", "&", "and", "und", "y", "my", "the", "el", "la", "the", "or", "o", "+") for a in joins) and joins:
+            if (
+                between
+                and all(
+                    tokens[a].text in (",", "/", "&", "and", "und", "y", "my", "the", "el", "la", "the", "or", "o", "+")
+                    for a in joins
+                )
+                and joins
+            ):
                 if not any(hit.start in between for hit in (*words.hurts, *words.none)):
                     places[-1].sites.append(site)
                     places[-1].end = site.end
@@ -215,7 +231,9 @@ def _moment(words: _Words, start: int, end: int) -> str | None:
 def find_pain(message: Message, signs: Sequence[Sign] | None = None) -> list[Claim]:
     """Claims `pain`, one an entry, and `noise` for the words that belong to them elsewhere in the message."""
     words = _words(message)
-    if words is None or not (words.sites or words.none or words.pain_words or words.scales or len(message.tokens) <= 24):
+    if words is None or not (
+        words.sites or words.none or words.pain_words or words.scales or len(message.tokens) <= 24
+    ):
         return []
     signs = signs_in(message) if signs is None else signs
     signs = [sign for sign in signs if not sign.past]
@@ -262,7 +280,11 @@ def _attach(
         if number + 1 < len(places):
             # the side just before the next place is that one's
             at = high - 1
-            while at >= place.end and tokens[at].kind == "word" and (at in words.sides or tokens[at].text in ("my", "the", "in", "and", "el", "la")):
+            while (
+                at >= place.end
+                and tokens[at].kind == "word"
+                and (at in words.sides or tokens[at].text in ("my", "the", "in", "and", "el", "la"))
+            ):
                 at -= 1
             high = at + 1
         place.sides = []
@@ -280,7 +302,11 @@ def _attach(
             continue
         own = None
         if score.start >= owner.end:
-            sided = [a for a in words.sides if owner.end <= a < score.start and not any(s.start < a for s, _, _ in owner.scores if s.start > a)]
+            sided = [
+                a
+                for a in words.sides
+                if owner.end <= a < score.start and not any(s.start < a for s, _, _ in owner.scores if s.start > a)
+            ]
             last = max((s.end for s, _, _ in owner.scores), default=None)
             if last is not None:
                 own = next((words.sides[a] for a in sorted(sided, reverse=True) if a >= last), None)
@@ -357,12 +383,18 @@ def _owner(words: _Words, places: list[Place], score: Score) -> Place | None:
         place = after[0]
         between = range(score.end, place.start)
         link = [a for a in between if a not in words.sides and words.tokens[a].text not in LINKS]
-        if not link and between and (score.scaled or any(h.end <= place.start and h.start >= score.start - 2 for h in words.pain_words)):
+        if (
+            not link
+            and between
+            and (score.scaled or any(h.end <= place.start and h.start >= score.start - 2 for h in words.pain_words))
+        ):
             return place
     return None
 
 
-LINKS = frozenset("in on at my the for im in der am an den dem meinem meiner en el la mi de del the pain hurt of left right (".split())
+LINKS = frozenset(
+    "in on at my the for im in der am an den dem meinem meiner en el la mi de del the pain hurt of left right (".split()
+)
 
 
 def _in_moment(words: _Words, at: int) -> bool:
@@ -388,7 +420,8 @@ def _by_pain_word(words: _Words, score: Score, bounds: tuple[int, int]) -> bool:
     """Whether a bare number stands beside a word of pain: "pain 3", "zero pain", "Schmerz bei 2"."""
     for hit in words.pain_words:
         if hit.end <= score.start and all(
-            a in words.filler or _in_moment(words, a) or words.tokens[a].text in ":=,-" for a in range(hit.end, score.start)
+            a in words.filler or _in_moment(words, a) or words.tokens[a].text in ":=,-"
+            for a in range(hit.end, score.start)
         ):
             return True
         if score.end == hit.start:
@@ -404,7 +437,12 @@ def _entries(words: _Words, place: Place) -> list[tuple[PainRead, Score | None, 
     if len(scores) > 1:
         moments = [moment for _, _, moment in scores]
         sided = [side for _, side, _ in scores]
-        both = scores[0][0].end + 1 == scores[1][0].start and words.tokens[scores[0][0].end].text in ("and", "und", "y", "/")
+        both = scores[0][0].end + 1 == scores[1][0].start and words.tokens[scores[0][0].end].text in (
+            "and",
+            "und",
+            "y",
+            "/",
+        )
         if len(scores) == 2 and both and place.sides == [None]:
             scores = [(scores[0][0], "left", moments[0]), (scores[1][0], "right", moments[1])]
         elif not any(sided) and not (None not in moments and len(set(moments)) == len(moments)):
@@ -450,7 +488,9 @@ def _claims(message: Message, words: _Words, place: Place) -> list[Claim]:
             used |= set(range(score.start, score.end))
             claims.append(Claim(score.start, score.end, "noise", None))
     for hit in words.moments:
-        if any(words.tokens[a].value is not None for a in range(hit.start, hit.end)) and not used & set(range(hit.start, hit.end)):
+        if any(words.tokens[a].value is not None for a in range(hit.start, hit.end)) and not used & set(
+            range(hit.start, hit.end)
+        ):
             if place.end <= hit.start <= place.end + REACH:
                 used |= set(range(hit.start, hit.end))
                 claims.append(Claim(hit.start, hit.end, "noise", None))
@@ -467,7 +507,9 @@ def _loose(
     without: list[Hit],
 ) -> list[Claim]:
     """Scores and "no pain" without a place of their own: of the place named before, or of none."""
-    open_entries = [i for i, claim in enumerate(claims) if claim.kind == "pain" and claim.value.score is None and claim.ask is None]
+    open_entries = [
+        i for i, claim in enumerate(claims) if claim.kind == "pain" and claim.value.score is None and claim.ask is None
+    ]
     pained = bool(words.pain_words) or not message.tokens
     for score, moment in loose:
         ask = Ask("score", message.span(score.start, score.end)) if score.value > WORST else None
@@ -475,20 +517,32 @@ def _loose(
         if open_entries:
             for i in open_entries:
                 old = claims[i].value
-                claims[i] = Claim(claims[i].start, claims[i].end, "pain", PainRead(old.site, old.side, value, old.when or moment), ask)
+                claims[i] = Claim(
+                    claims[i].start, claims[i].end, "pain", PainRead(old.site, old.side, value, old.when or moment), ask
+                )
             claims.append(Claim(score.start, score.end, "noise", None))
             open_entries = []
         elif not told and mentioned and score.scaled:
             place = next((p for p in reversed(mentioned) if p.start < score.start), mentioned[-1])
             side = place.sides[0] if place.sides and place.sides[0] != "both" else None
-            claims.append(Claim(score.start, score.end, "pain", PainRead(place.sites[0].name, side, value, moment or place.moment), ask))
+            claims.append(
+                Claim(
+                    score.start,
+                    score.end,
+                    "pain",
+                    PainRead(place.sites[0].name, side, value, moment or place.moment),
+                    ask,
+                )
+            )
         elif pained or _only_scores(message, words):
             claims.append(Claim(score.start, score.end, "pain", PainRead(None, None, value, moment), ask))
     for hit in without:
         if open_entries:
             for i in open_entries:
                 old = claims[i].value
-                claims[i] = Claim(claims[i].start, claims[i].end, "pain", PainRead(old.site, old.side, 0.0, old.when), None)
+                claims[i] = Claim(
+                    claims[i].start, claims[i].end, "pain", PainRead(old.site, old.side, 0.0, old.when), None
+                )
             open_entries = []
         elif not any(claim.kind == "pain" for claim in claims):
             moment = _moment(words, hit.start - 1, hit.end + 2)

@@ -7,7 +7,7 @@ words with umlauts are also found as people type them without ("müde", "muede")
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import lru_cache
 
@@ -79,16 +79,22 @@ def _grow(phrase: str, at: int, start: _Node, classes: dict[str, list[str]]) -> 
 def _elements(row: str) -> Iterator[tuple[str, ...]]:
     """The words of a row, each with the other way it is typed."""
     for piece in row.split():
-        if piece in ("...", "#"):
-            yield (piece,)
-            continue
-        star = "*" if piece.endswith("*") else ""
-        rows = [
-            [token.text.removesuffix("'s") for token in tokenize(fold(spelling).text)]
-            for spelling in dict.fromkeys((piece.removesuffix("*"), piece.removesuffix("*").translate(UMLAUTS)))
-        ]
-        for words in zip(*rows, strict=True):
-            yield tuple(dict.fromkeys(words[:1] + words[1:])) if not star else tuple(word + star for word in words)
+        yield from _spellings(piece)
+
+
+@lru_cache(maxsize=16384)
+def _spellings(piece: str) -> tuple[tuple[str, ...], ...]:
+    if piece in ("...", "#"):
+        return ((piece,),)
+    star = "*" if piece.endswith("*") else ""
+    plain = piece.removesuffix("*")
+    if plain.isascii() and plain.isalpha():
+        return ((plain.lower() + star,),)
+    rows = [
+        [token.text.removesuffix("'s") + star for token in tokenize(fold(spelling).text)]
+        for spelling in dict.fromkeys((plain, plain.translate(UMLAUTS)))
+    ]
+    return tuple(zip(*rows, strict=True))
 
 
 def _settle(start: _Node) -> _Node:
@@ -141,6 +147,13 @@ class Phrases:
         for stem, nodes in first.stems.items():
             self._stems.setdefault(stem, []).extend(nodes)
 
+    def join(self, other: Phrases) -> None:
+        """Take in the phrases of another book; its graph is shared, not copied."""
+        for mine, theirs in ((self._next, other._next), (self._stems, other._stems)):
+            for word, nodes in theirs.items():
+                mine.setdefault(word, []).extend(nodes)
+        self._firsts.clear()
+
     def _first(self, word: str) -> tuple[_Node, ...]:
         found = self._firsts.get(word)
         if found is None:
@@ -163,6 +176,8 @@ class Phrases:
         found: dict[tuple[str, str], int] = {}
         for node in nodes:
             _walk(node, tokens, start + 1, found)
+        if not found:
+            return []
         if len(found) == 1:
             (name, end), *_ = found.items()
             return [Hit(start, end, *name)]
@@ -190,7 +205,7 @@ def _walk(node: _Node, tokens: Sequence[Token], at: int, found: dict[tuple[str, 
     for name in node.names:
         if at > found.get(name, 0):
             found[name] = at
-    if at >= len(tokens):
+    if at >= len(tokens) or not (node.next or node.gaps or node.stems):
         return
     token = tokens[at]
     for after in node.next.get(token.word, ()):
@@ -201,10 +216,11 @@ def _walk(node: _Node, tokens: Sequence[Token], at: int, found: dict[tuple[str, 
     if token.value is not None:
         for after in node.next.get("#", ()):
             _walk(after, tokens, at + 1, found)
-    for stem, nodes in node.stems.items():
-        if token.word.startswith(stem):
-            for after in nodes:
-                _walk(after, tokens, at + 1, found)
+    if node.stems:
+        for stem, nodes in node.stems.items():
+            if token.word.startswith(stem):
+                for after in nodes:
+                    _walk(after, tokens, at + 1, found)
     for gap in node.gaps:
         for skip in range(min(GAP + 1, len(tokens) - at)):
             _walk(gap, tokens, at + skip, found)
@@ -213,22 +229,41 @@ def _walk(node: _Node, tokens: Sequence[Token], at: int, found: dict[tuple[str, 
 
 
 @lru_cache(maxsize=256)
+def _source(name: str, source: str, tables: tuple[str, ...]) -> Phrases:
+    """The phrases of one file, only those of `tables` where named."""
+    made = Phrases()
+    data = table(source, name)
+    classes = data.get(CLASSES, {})
+    for of, entries in data.items():
+        if of == CLASSES or not isinstance(entries, dict) or (tables and of not in tables):
+            continue
+        for key, rows in entries.items():
+            for row in rows:
+                try:
+                    made.add(of, key, row, classes)
+                except BadPhrase as fault:
+                    raise BadPhrase(f"words/{source}/{name}.toml, [{of}] {key}: {fault}") from fault
+    return made
+
+
+@lru_cache(maxsize=256)
 def phrases(name: str, language: str, *tables: str) -> Phrases:
     """The phrases of words/<language>/<name>.toml and of its English sister; only those of `tables` where named."""
+    if language == FALLBACK:
+        return _source(name, FALLBACK, tables)
     made = Phrases()
-    for source in dict.fromkeys((language, FALLBACK)):
-        data = table(source, name)
-        classes = data.get(CLASSES, {})
-        for of, entries in data.items():
-            if of == CLASSES or not isinstance(entries, dict) or (tables and of not in tables):
-                continue
-            for key, rows in entries.items():
-                for row in rows:
-                    try:
-                        made.add(of, key, row, classes)
-                    except BadPhrase as fault:
-                        raise BadPhrase(f"words/{source}/{name}.toml, [{of}] {key}: {fault}") from fault
+    for source in (language, FALLBACK):
+        made.join(_source(name, source, tables))
     return made
+
+
+def longest(hits: Iterable[Hit]) -> list[Hit]:
+    """The longest hit at every place, left to right, none over another."""
+    out: list[Hit] = []
+    for hit in sorted(hits, key=lambda hit: (hit.start, -hit.end)):
+        if not out or hit.start >= out[-1].end:
+            out.append(hit)
+    return out
 
 
 def sentence_bounds(tokens: Sequence[Token]) -> list[tuple[int, int]]:

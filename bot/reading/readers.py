@@ -19,11 +19,11 @@ def _find(module: str, name: str) -> Callable[..., list[Claim]] | None:
 FINDERS = [
     f
     for f in (
+        _find("corrections", "find_corrections"),
         _find("body", "find_body"),
         _find("red_flags", "find_red_flags"),
         _find("pain", "find_pain"),
         _find("dates", "find_dates"),
-        _find("corrections", "find_corrections"),
     )
     if f
 ]

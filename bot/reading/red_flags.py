@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 from bot.reading.lexicon import Hit
 from bot.reading.message import Claim, Message
-from bot.reading.phrases import phrases, sentence_bounds
+from bot.reading.phrases import longest, sentence_bounds
 from bot.reading.tokens import Token
 
 SIGNS = ("sign", "sited", "felt", "not_sign")
@@ -40,7 +40,7 @@ class Cues:
         self.tokens = message.tokens
         self.hits: dict[str, list[Hit]] = {}
         # Of "if" only the plain cues count; the wordings in which it asks or tells are listed beside them.
-        for hit in phrases("flags", message.language, *CUES, *MORE_CUES).every(message.tokens):
+        for hit in message.hits("flags", *CUES, *MORE_CUES):
             self.hits.setdefault(f"not_{hit.table}" if hit.name == "not" else hit.table, []).append(hit)
 
     def within(self, table: str, start: int, end: int) -> list[Hit]:
@@ -143,12 +143,16 @@ def _stands(hit: Hit, message: Message, sites: Sequence[Hit], cues: Cues, bounds
 def signs_in(message: Message) -> list[Sign]:
     """The signs of a message, in order, with those told as history."""
     tokens = message.tokens
-    found = [hit for hit in phrases("flags", message.language, *SIGNS).find(tokens)]
+    found = longest(message.hits("flags", *SIGNS))
     signs = [hit for hit in found if hit.table != "not_sign"]
     if not signs:
         return []
     cues = Cues(message)
-    sites = [hit for hit in phrases("body", message.language, "site", "not_site").find(tokens) if hit.table == "site"]
+    sites = [
+        hit
+        for hit in longest(hit for hit in message.hits("body") if hit.table in ("site", "not_site"))
+        if hit.table == "site"
+    ]
     out: list[Sign] = []
     for bounds in sentence_bounds(tokens):
         for hit in signs:
@@ -184,14 +188,13 @@ def find_red_flags(message: Message) -> list[Claim]:
         if (kind, sign.name) in named:
             continue
         named.add((kind, sign.name))
-        start, end = sign.start, sign.end
-        if sign.name == "fever":
-            start, end = _temperature(message.tokens, start, end)
+        # A sign takes no words away: the place in "elbow swollen" is the pain reader's. A fever's degrees it does take.
+        start, end = _temperature(message.tokens, sign.start, sign.end) if sign.name == "fever" else (0, 0)
         claims.append(Claim(start, end, kind, sign.name))
     # Degrees of a fever that is somebody else's are no training data either.
     taken = {at for claim in claims for at in range(claim.start, claim.end)}
-    for hit in phrases("flags", message.language, "sign").find(message.tokens):
-        if hit.name == "fever" and hit.start not in taken:
+    for hit in longest(message.hits("flags", *SIGNS)):
+        if hit.table == "sign" and hit.name == "fever" and hit.start not in taken:
             start, end = _temperature(message.tokens, hit.start, hit.end)
             if end - start > hit.end - hit.start and not taken & set(range(start, end)):
                 claims.append(Claim(start, end, "noise", None))
