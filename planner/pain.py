@@ -97,7 +97,7 @@ class PainHistory:
         def pain(level: Level, since: date, why: str) -> Pain:
             return Pain(site, side, score, on, level, since, why)
 
-        stopped = self._stop(scored)
+        stopped = self._stop(scored, day)
         if stopped is not None:
             return pain("stop", *stopped)
         stepped_back = self._step_back(scored, day)
@@ -115,12 +115,12 @@ class PainHistory:
             return pain("hold", sore[-1][0].on, "pain_hold")
         return pain("fine", newest.on, "pain_fine")
 
-    def _stop(self, scored: Sequence[tuple[PainAnswer, float]]) -> tuple[date, str] | None:
+    def _stop(self, scored: Sequence[tuple[PainAnswer, float]], day: date) -> tuple[date, str] | None:
         """Since when the place is stopped; only the coach lifts it."""
         for one, score in scored:
             at_rest = one.when == "rest" and score > 0
             if (at_rest or score > self._rules.number("pain.stop_over")) and not any(
-                restart >= one.on for restart in self._restarts
+                one.on <= restart <= day for restart in self._restarts
             ):
                 return one.on, "pain_at_rest" if at_rest else "pain_over"
         return None

@@ -192,6 +192,9 @@ def _pains_on(today: Today, name: str) -> list[Pain]:
 def main_work(today: Today) -> Work:
     """Sets, reps and ceiling of the main lift by the block; a first week back has a lower ceiling."""
     slot, table = today.slot, blocks.shipped()
+    pain = today.pain_of(slot.main)
+    if slot.kind == "test" and pain is not None and pain.level != "hold":
+        return table.deload  # a sore joint is not tested
     if slot.kind in AS_IF_TEST:
         work = table.test
         if slot.kind == "retest":
@@ -428,7 +431,10 @@ def _ceilings(today: Today, name: str, body_kg: float, last: Exposure | None, dr
             ("load_deload", body_kg + one.added_kg - step_kg)
             for one in _late(today, rules.whole("block.deload_days_below"))
         ]
+    pain = today.pain_of(name)
     if slot.kind in AS_IF_TEST:
+        if pain is not None and (late := [body_kg + one.added_kg for one in _late(today, 28) if one.movement == name]):
+            found.append(("load_hold_pain", max(late)))
         return found
     if last is not None and last.over is not None:
         then_kg = body_kg + last.added_kg
@@ -437,7 +443,6 @@ def _ceilings(today: Today, name: str, body_kg: float, last: Exposure | None, dr
             found.append(("load_cut_effort", then_kg * (1.0 - rules.number("effort.cut"))))
         elif last.over >= rules.number("effort.hold_over"):
             found.append(("load_hold_effort", then_kg))
-    pain = today.pain_of(name)
     if pain is not None and pain.level in ("hold", "step_back"):
         done = last or next((one for one in reversed(_late(today, 28)) if one.movement == name), None)
         if done is not None:
@@ -784,6 +789,7 @@ def _orders(today: Today, draft: Draft) -> None:
             replace(one, load_kg=lock.load_kg, assist_kg=0.0) if lock.movement in (None, one.movement) else one
             for one in draft.main
         ]
+        _without_load_reason(draft)
         draft.hold("lock_load", draft.main[0].movement, lock.load_kg)
         draft.decide("order", draft.main[0].movement, "load_locked", {"load_kg": lock.load_kg, "until": lock.until})
     for order in history.orders.sets_for(today.day):
@@ -813,6 +819,7 @@ def _set_sets(today: Today, draft: Draft, order: Order) -> None:
     if found.one_arm:
         draft.skill = [kept for kept in draft.skill if kept.movement != name] + sets
     elif as_main:
+        _without_load_reason(draft)
         draft.main = sets
         draft.warm_up = []
     else:
@@ -820,6 +827,12 @@ def _set_sets(today: Today, draft: Draft, order: Order) -> None:
     draft.hold("set_sets", name, f"{count}x{one.reps}@{one.load_kg:g}")
     values: dict[str, Value] = {"movement": name, "sets": count, "reps": one.reps, "load_kg": one.load_kg}
     draft.decide("order", name, "sets_ordered", values)
+
+
+def _without_load_reason(draft: Draft) -> None:
+    """The coach's word takes the place of the planner's reason for the same load."""
+    about = {one.movement for one in draft.main}
+    draft.decisions = [one for one in draft.decisions if not (one.kind == "load" and one.about in about)]
 
 
 def weaker_first_of(today: Today, name: str) -> tuple[Side, Side]:

@@ -22,6 +22,7 @@ SlotKind = Literal["heavy", "volume", "light", "support", "deload", "test", "ret
 AS_IF_TEST: frozenset[str] = frozenset({"test", "retest"})
 # A session reported so many days after its day, on no day of its own, still counts as that day's.
 LATE_DAYS = 3
+LEAST_KNOWN = 6  # measurements before a trend can be said to fall; common practice
 
 
 @dataclass(frozen=True, slots=True)
@@ -284,8 +285,10 @@ class Timeline:
         before, now = history.level_before(name, done[0].on), history.level_before(name, day)
         loss = rules.number("block.early_deload_loss")
         # Sets within their ceilings are no loss: people tell the number they were given.
-        hard = any((one.over or 0.0) > 0 for one in last)
-        if hard and before is not None and now is not None and before - now >= loss:
+        hard = len(last) == 2 and any((one.over or 0.0) > 0 for one in last)
+        # A first test that was too hopeful is no loss either: the trend must have been there before the block.
+        known = sum(one.on < done[0].on for one in history.measurements.get((name, None), ()))
+        if hard and known >= LEAST_KNOWN and before is not None and now is not None and before - now >= loss:
             return Reason("deload_strength_down", {"percent": round(100 * (before - now), 1)})
         if not history.pain.is_empty:
             for pain in history.pain.at(day - DAY):
