@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import datetime, timedelta
 
 from bot.conversation.desk import Buttons, Desk
@@ -15,6 +16,7 @@ KIND = "ask"
 EXPIRED = "ask_expired"
 PATIENCE = timedelta(days=1)
 MIN_STEM, MOST_CHOICES = 5, 6
+MOST_REPS, MOST_LOAD = 100, 300  # common practice; more is a slip of the thumb
 # What is asked first: without the movement or the sets nothing can be used, an effort is the least of it.
 WEIGHT = (
     "movement sets reps load_kg assist_kg hold_s performed_on side rom bodyweight_kg score pain dates correction rpe"
@@ -43,6 +45,8 @@ def ask(desk: Desk, reading: Reading, text: str, sent_at: datetime) -> tuple[str
     doubt = most_important(reading)
     say = desk.say
     key = f"ask-{doubt.about}"
+    if _beyond_belief(doubt):
+        key = f"ask-{doubt.about}-beyond"
     question = say.say(key if say.has(key) else "ask-other", span=doubt.span)
     questions.ask(
         desk.tx,
@@ -78,9 +82,18 @@ def _buttons(desk: Desk, doubt: Ask) -> Buttons:
         "reps": ("reps", "load"),
         "load_kg": ("reps", "load"),
     }.get(doubt.about, ())
+    if _beyond_belief(doubt):
+        return []
     if doubt.about in ("reps", "load_kg") and not doubt.span.strip(" @+").replace(",", "").replace(".", "").isdigit():
         return []
     return [(say.say(f"choice-{doubt.about}-{one}", span=doubt.span), f"t:{_as_text(one)}") for one in choices]
+
+
+def _beyond_belief(doubt: Ask) -> bool:
+    """Whether the number is more than anyone does: it is asked for again, not what it means."""
+    found = re.search(r"\d+(?:[.,]\d+)?", doubt.span)
+    value = float(found[0].replace(",", ".")) if found else 0.0
+    return value > {"reps": MOST_REPS, "load_kg": MOST_LOAD}.get(doubt.about, float("inf"))
 
 
 def _family(span: str) -> list[str]:

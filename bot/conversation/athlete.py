@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from datetime import datetime
 
 from bot.conversation import absences, alerts, asking, mending, pains, passing_on, plans, progress, reports
@@ -68,6 +69,9 @@ def _text(desk: Desk, text: str, sent_at: datetime, quiet: bool = False) -> None
         reading, text, sent_at = completed
     else:
         reading = read(text, context)
+    if quiet:
+        # A caption says what a clip shows; what is unclear in it is not worth a question.
+        reading = replace(reading, ask=())
     _answer(desk, reading, text, sent_at, quiet)
 
 

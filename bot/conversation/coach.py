@@ -17,7 +17,7 @@ from bot.wording.sets import short_plan
 from planner import ladders, rules
 from planner.facts import Absence, Order, OrderKind, Resume
 from planner.units import KG_PER_LB
-from storage import invites, notes, persons
+from storage import facts, invites, notes, persons
 from storage.inbox import Incoming
 from storage.persons import Person, Who
 from storage.rules import nicknames_of, set_coach_rule, set_nickname
@@ -69,6 +69,8 @@ class Office:
             self._decide(desk, "approve" if kind == "a" else "decline", rung)
         elif kind == "s":
             self._start(desk)
+        elif kind == "v":
+            self._see(desk, rung)
         elif kind == "r":
             self._restart(desk)
         else:
@@ -99,6 +101,16 @@ class Office:
         desk.add(Order("start", desk.today))
         self.answer("started", name=desk.person.name)
         plant_next(desk)
+        self._effect(desk)
+
+    def _see(self, desk: Desk, clip_id: str | None = None) -> None:
+        """A clip (or all of them) was looked at."""
+        waiting = [one for one in desk.record.clips if not one.seen_by_coach and one.fact is not None]
+        seen = [one.fact for one in waiting if clip_id in (None, str(one.fact)) and one.fact is not None]
+        for fact in seen:
+            facts.mark_clip_seen(desk.tx, fact)
+        desk.forget()
+        desk.tell_coach(self.say.say("clips-seen", name=desk.person.name, count=len(seen)))
         self._effect(desk)
 
     def _restart(self, desk: Desk) -> None:
@@ -293,6 +305,9 @@ class Office:
     def _do_restart(self, _command: Command, desk: Desk) -> None:
         self._restart(desk)
 
+    def _seen(self, _command: Command, desk: Desk) -> None:
+        self._see(desk)
+
     def _pause(self, command: Command, desk: Desk) -> None:
         desk.add(Absence("pause", desk.today, desk.today, command.until))
         self._confirm(desk, "paused", until=until_in_words(command.until, desk.say_coach))
@@ -337,6 +352,7 @@ OF_ONE: dict[str, Callable[[Office, Command, Desk], None]] = {
     "approve": Office._approve,
     "decline": Office._decline,
     "restart": Office._do_restart,
+    "seen": Office._seen,
     "pause": Office._pause,
     "resume": Office._resume,
 }

@@ -34,6 +34,4 @@ def refuse(desk: Desk, text: str) -> str:
         return say.say("eccentrics-no")
     deficit = rules_of(desk.record.athlete).number("skill.bilateral_deficit")
     one_arm = main.e1rm_kg / (2 * (1 - deficit))
-    return say.say(
-        "eccentrics-no-numbers", one_arm=say.load(round(one_arm)), bodyweight=say.load(round(review.bodyweight_kg))
-    )
+    return say.say("eccentrics-no-numbers", one_arm=say.about(one_arm), bodyweight=say.about(review.bodyweight_kg))

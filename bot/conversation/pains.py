@@ -88,7 +88,8 @@ def acknowledge(desk: Desk, reading: Reading) -> str | None:
         if one.on != desk.today and one.on != reading.performed_on:
             continue
         listed.add((site, side))
-        lines.append(say.say(f"pain-{one.level}", place=place(site, side, say), score=say.number(one.score)))
+        where = say.say("pain-somewhere") if site == "other" and side is None else place(site, side, say)
+        lines.append(say.say(f"pain-{one.level}", place=where, score=say.number(one.score)))
     if not lines:
         lines.append(say.say("pain-noted", score=say.number(worst)))
     return "\n".join(dict.fromkeys(lines))

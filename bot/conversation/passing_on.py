@@ -2,8 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+from bot.conversation.asking import context_of
 from bot.conversation.desk import Desk
+from bot.reading import read
+from planner import ladders
+from planner.facts import Clip, PlannedSet, Side
 from storage import notes, outbox
+
+ONE_REP = "1 rep"
+SIDES: tuple[Side, Side] = ("left", "right")
 
 
 def to_coach(desk: Desk, text: str) -> str:
@@ -21,24 +30,34 @@ def to_athlete(desk: Desk, text: str) -> None:
 
 
 def clip(desk: Desk, caption: str, media: str | None) -> str:
-    """A clip goes to the coach with what it shows."""
-    from planner.facts import Clip
-
+    """A clip goes to the coach with what it shows, and a button that says that it was looked at."""
     movement, side = _shows(desk, caption)
-    desk.add(Clip(desk.today, movement, side, seen_by_coach=False), media=media)
+    clip_id = desk.add(Clip(desk.today, movement, side, seen_by_coach=False), media=media)
     say = desk.say_coach
-    key = "clip-for-coach" if caption.strip() else "clip-for-coach-silent"
-    desk.tell_coach(say.say(key, name=desk.person.name, text=caption), media=media)
+    shown = say.movement(movement) if movement else "–"
+    if movement and side:
+        shown = say.say("clip-side", movement=shown, side=say.say(f"side-{side}"))
+    desk.tell_coach(
+        say.say("clip-for-coach" if caption.strip() else "clip-for-coach-silent", name=desk.person.name, text=caption)
+        + "\n"
+        + say.say("clip-kept-as", shown=shown),
+        media=media,
+        buttons=[(say.say("button-seen"), f"v:{desk.id}:{clip_id}")],
+    )
     return desk.say.say("clip-passed-on")
 
 
-def _shows(desk: Desk, caption: str):  # type: ignore[no-untyped-def]
-    """The movement and side the caption names; else the skill movement of today's plan, no side."""
-    from bot.conversation.asking import context_of
-    from bot.reading import read
-
-    found = read(caption, context_of(desk, desk.now)).sets if caption.strip() else ()
-    if found and found[0].movement is not None:
-        return found[0].movement, found[0].side
-    skill = [one for one in desk.review.today.sets if one.part == "skill"]
-    return (skill[0].movement if skill else None), None
+def _shows(desk: Desk, caption: str) -> tuple[str | None, Side | None]:
+    """The movement and side that the caption names; else the movement of the athlete's rung, no side."""
+    rungs = [ladders.get(one.ladder).by_id[one.rung] for one in desk.review.ladders]
+    skill = next((rung.movement for rung in rungs if rung.work in ("skill", "hold")), None)
+    named = desk.say.movement(skill) if skill else ""
+    # A family name ("archers") is the one of the rung, whatever the day.
+    asked = tuple(PlannedSet(skill, "skill", 1, side=side) for side in SIDES) if skill else None
+    context = replace(context_of(desk, desk.now), today=asked)
+    # The reader names movement and side of sets, so the caption is given one where it has none.
+    for words in (caption, f"{caption} {ONE_REP}", f"{named} {caption} {ONE_REP}") if caption.strip() else ():
+        found = read(words, context).sets
+        if found and found[0].movement is not None:
+            return found[0].movement, found[0].side
+    return skill, None

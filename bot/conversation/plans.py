@@ -114,8 +114,8 @@ def why(desk: Desk) -> str:
             say.say(
                 "why-strength",
                 movement=say.movement(one.movement),
-                middle=say.load(one.e1rm_kg),
-                cautious=say.load(one.cautious_kg),
+                middle=say.about(one.e1rm_kg),
+                cautious=say.about(one.cautious_kg),
                 bodyweight=say.load(one.bodyweight_kg),
             )
         )

@@ -19,7 +19,7 @@ def in_words(review: Review, say: Wording) -> str:
                 say.say(
                     "progress-strength",
                     movement=say.movement(one.movement),
-                    added=say.load(max(0.0, one.added_e1rm_kg)),
+                    added=say.about(max(0.0, one.added_e1rm_kg)),
                     percent=round(100 * one.relative_added),
                 )
             )

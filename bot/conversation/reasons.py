@@ -13,9 +13,12 @@ from planner.plan import Alert, Decision, Reason
 NAMED = {"ladder", "site", "side", "sign"}
 # What every plan has; a plan shows only what is out of the usual, "why" shows all.
 USUAL = {
-    "load_up", "load_same", "load_first", "load_capped", "load_deload", "load_test", "dose_of_rung", "dose_volume",
-    "hold_of_best", "pain_fine",
+    "load_up", "load_same", "load_block", "load_first", "load_capped", "load_deload", "load_test",
+    "dose_of_rung", "dose_volume", "hold_of_best", "pain_fine",
 }  # fmt: skip
+
+
+WEIGHT = ("stop", "order", "absence", "deload", "start", "pain", "rung", "grip", "load", "dose")
 
 
 def reason_in_words(reason: Reason | Alert, say: Wording, prefix: str = "reason") -> str:
@@ -31,8 +34,14 @@ def decisions_in_words(decisions: Iterable[Decision], say: Wording) -> list[str]
 
 
 def unusual(decisions: Iterable[Decision]) -> list[Decision]:
-    """Those that an athlete should see without asking."""
-    return [one for one in decisions if any(reason.code not in USUAL for reason in one.reasons)]
+    """Those that an athlete should see without asking, what was decided by people first.
+
+    What a rule made of a load that the coach has set is no news.
+    """
+    told = [one for one in decisions if any(reason.code not in USUAL for reason in one.reasons)]
+    ordered = {one.about for one in told if one.kind == "order"}
+    told = [one for one in told if one.kind != "load" or one.about not in ordered]
+    return sorted(told, key=lambda one: WEIGHT.index(one.kind))
 
 
 def shown(values: Mapping[str, Any], say: Wording) -> dict[str, Any]:
@@ -56,6 +65,8 @@ def _slot(name: str, value: Any, say: Wording) -> Any:
     if value is None:
         return "–"
     if name.endswith("_kg") and isinstance(value, (int, float)):
+        if name.startswith("e1rm"):
+            return say.about(float(value))
         return say.load(float(value)) if value else say.say("no-added-load")
     if not isinstance(value, str):
         return value

@@ -99,7 +99,7 @@ def _fine(seen: Review, say: Wording) -> str:
         if one.movement == seen.main_lift and one.side is None:
             parts.append(
                 say.say(
-                    "fine-strength", movement=say.movement(one.movement), added=say.load(max(0.0, one.added_e1rm_kg))
+                    "fine-strength", movement=say.movement(one.movement), added=say.about(max(0.0, one.added_e1rm_kg))
                 )
             )
     if seen.block is not None:

@@ -63,6 +63,11 @@ class Wording:
         value = kg / KG_PER_LB if self.unit == "lb" else kg
         return f"{self.number(value, 1 if self.unit == 'lb' else 2)} {self.unit}"
 
+    def about(self, kg: float) -> str:
+        """An estimate, without a precision that it has not."""
+        value = kg / KG_PER_LB if self.unit == "lb" else kg
+        return f"{self.number(round(value), 0)} {self.unit}"
+
     def day(self, day: date) -> str:
         """ "Mon 4 Jan"."""
         return str(format_date(day, "EEE d MMM", locale=self.language))

@@ -5,7 +5,7 @@ coach-help =
     · “mira” – the card · “roster” · “summary” – the week · “mira week” · “mira why”
     · “mira 4x3 at 17.5 on thursday” · “mira lock 17.5 until 1 march” · “mira hold rung 3 weeks” · “mira unlock”
     · “mira rung archer_shoulder” · “mira exclude muscle-ups” · “mira rule block.loading_weeks 5”, “rule …” for all
-    · “approve mira”, “decline mira” · “mira restart” after a stop · “mira pause”, “mira resume”
+    · “approve mira”, “decline mira” · “seen mira” for clips, “mira restart” after a stop · “mira pause”, “mira resume”
     · “tell mira: …” · “mira note: …” · “invite mira” · “call archers with low ring ALR”
 coach-unknown = I did not understand that. “help” shows what I know.
 coach-who = Whom do you mean? { $names }
@@ -28,6 +28,14 @@ alert = { $name }: { $what }
 passed-to-coach = { $name } writes: “{ $text }” – answer with “tell { $handle }: …”
 clip-for-coach = { $name } sends a clip: “{ $text }”
 clip-for-coach-silent = { $name } sends a clip.
+clip-kept-as = Counts as: { $shown }
+clip-side = { $movement }, { $side }
+button-seen = Seen
+clips-seen = { $name }: { $count ->
+    [0] no clip waits to be seen.
+    [one] one clip marked as seen.
+   *[other] { $count } clips marked as seen.
+}
 set-aside-for-coach = A message of { $name } could not be handled. It is kept and set aside.
 unreachable = { $name } cannot be reached any more: the chat takes no messages.
 joined-for-coach = { $name } has joined.

@@ -1,11 +1,12 @@
 # Pain and warning signs. Cautions stand here because they matter here.
+pain-somewhere = pain
 pain-none = No pain: good.
 pain-noted = Pain { $score }/10 noted.
 pain-without-score = Noted. How much is it, from 0 to 10?
 pain-fine = { $place } { $score }/10: fine, on as planned.
 pain-hold = { $place } { $score }/10: acceptable if it is back to normal tomorrow morning. Loads hold, nothing new.
 pain-step_down = { $place } { $score }/10: a step down. Skill sets are out for a week and the main lift is 10 % lighter; it will feel light, and that is the point.
-pain-stop = { $place } { $score }/10: stop everything that loads it. { "" }Your coach knows. If it stays, gets worse, or hurts at rest, see a doctor or physiotherapist.
+pain-stop = { $place } { $score }/10: stop everything that loads it. Your coach knows. If it stays, gets worse, or hurts at rest, see a doctor or physiotherapist.
 pain-step_back = { $place } { $score }/10, three sessions in a row: one rung back until two quiet weeks.
 alarm = Stop training now: { $signs }. Have it looked at by a doctor, today if you can. Your coach knows, and your plan is stopped until your coach starts it again. This is no medical advice, only the rule of the house.
 alarm-emergency = Stop now: { $signs }. If it is there now or comes back, call your emergency number (112 in Europe, 911 in North America). Have it looked at by a doctor today in any case. Your coach knows, and your plan is stopped until your coach starts it again.
