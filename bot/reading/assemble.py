@@ -78,7 +78,11 @@ def settle(message: Message, claims: list[Claim]) -> list[Claim]:
         if hit.table == "part" and set(hit.name.split("+")) & PLACES_IN_NAMES:
             named.update(range(hit.start, hit.end))
     kept = [c for c in claims if not (c.kind == "pain" and named & set(range(c.start, c.end)))]
-    kept = [c for c in kept if not (c.kind == "day" and _counts_sets(message, c) or c.kind == "pain" and _counts_sides(message, c))]
+    kept = [
+        c
+        for c in kept
+        if not ((c.kind == "day" and _counts_sets(message, c)) or (c.kind == "pain" and _counts_sides(message, c)))
+    ]
     if any(c.kind == "day" and c.value is not None for c in kept):
         kept = [c for c in kept if not (c.kind == "day" and c.value is None)]  # "last month it was 5, today 8"
     return kept
@@ -100,7 +104,11 @@ def _counts_sets(message: Message, claim: Claim) -> bool:
 
 def _counts_sides(message: Message, claim: Claim) -> bool:
     """ "right arm 1" beside a one-arm movement is a set, no pain in an arm."""
-    if claim.value is None or claim.value.site not in ("other", None) or claim.value.side is None and claim.value.site is None:
+    if (
+        claim.value is None
+        or claim.value.site not in ("other", None)
+        or (claim.value.side is None and claim.value.site is None)
+    ):
         return False
     sides = [
         hit
@@ -131,9 +139,31 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     scanner = Scanner(items, message.context.unit, message.context.bodyweight_kg, message.span)
     facts = drop_list_marks(message, scan(scanner))
     facts = drop_prose(message, drop_unreal(message, facts, taken))
+    if corrections:
+        facts = corrected(facts, corrections[0].value)
     read_sets(message, facts, work, claims)
+    if corrections and not restated(facts):
+        work = Work()  # only the values that were wrong were told
     dated(message, work, days)
     return finish(message, claims, work, corrections)
+
+
+def corrected(facts: list[Fact], correction: Correction | None) -> list[Fact]:
+    """The new value of a correction, told bare ("it was 22.5, not 20"), is what the correction says it is."""
+    if correction is None or correction.field != "load_kg" or not isinstance(correction.now, (int, float)):
+        return facts
+    now = float(correction.now)
+    return [
+        replace(fact, kind="load", value=now)
+        if fact.kind == "bare" and abs(fact.note.get("kg", fact.value) - now) < 0.05
+        else fact
+        for fact in facts
+    ]
+
+
+def restated(facts: list[Fact]) -> bool:
+    """Whether whole sets are told ("they were 5x3 at 22.5")."""
+    return any(fact.kind == "rows" and not fact.note.get("one") and len(fact.value) > 1 for fact in facts)
 
 
 def read_sets(message: Message, facts: list[Fact], work: Work, claims: Sequence[Claim]) -> None:
@@ -196,12 +226,9 @@ def settle_efforts(work: Work, efforts: list[tuple[float, int, list[SetRead]]], 
     for value, how, made in efforts:
         if how == 3:
             work.session_rpe = value
-        elif worked > 1 and not inside and len(efforts) == 1 and made and made[-1] is work.sets[-1]:
-            work.session_rpe = value
-            for at in range(len(work.sets)):
-                if any(work.sets[at] is one for one in made) and work.sets[at].rpe == value:
-                    work.sets[at] = replace(work.sets[at], rpe=None)
-        elif worked > 1 and how == 2 and made and made[-1] is work.sets[-1] and len(efforts) == 1:
+        elif (worked > 1 and not inside and len(efforts) == 1 and made and made[-1] is work.sets[-1]) or (
+            worked > 1 and how == 2 and made and made[-1] is work.sets[-1] and len(efforts) == 1
+        ):
             work.session_rpe = value
             for at in range(len(work.sets)):
                 if any(work.sets[at] is one for one in made) and work.sets[at].rpe == value:
@@ -346,10 +373,10 @@ def other_training(message: Message, move: Fact, own: list[Fact], work: Work) ->
             start, found = fact.start, True
     for fact in own[at + 1 :]:
         if fact.kind == "sep" and (
-            fact.value >= 2 and fact.note.get("mark") != "." or fact.note.get("mark") in (".", "and", "(")
+            (fact.value >= 2 and fact.note.get("mark") != ".") or fact.note.get("mark") in (".", "and", "(")
         ):
             break
-        if fact.kind in numbers and fact.kind != "claim" or fact.note.get("noise"):
+        if (fact.kind in numbers and fact.kind != "claim") or fact.note.get("noise"):
             end, found = fact.end, True
     if found:
         work.unread.append(message.span(start, end))
@@ -443,7 +470,7 @@ def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: S
     if len(intents) > 1:
         intents = [i for i in intents if i not in ("smalltalk", "unknown")] or intents[:1]
     performed = None
-    if "report" in intents or correction is not None and (work.sets or days):
+    if "report" in intents or (correction is not None and (work.sets or days)):
         day_ask = any(a.about == "performed_on" for a in asks)
         performed = None if day_ask else max(days) if days else message.today
     if not intents:

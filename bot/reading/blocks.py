@@ -47,10 +47,8 @@ def drop_list_marks(message: Message, facts: list[Fact]) -> list[Fact]:
                 and fact.value <= 9
             ):
                 continue
-        fresh = (
-            fact.kind == "sep"
-            and (fact.value == 3 or fact.note.get("mark") == ")" and fresh)
-            or (fresh and fact.kind == "word" and not fact.note.get("noise") and len(str(fact.value)) <= 2)
+        fresh = (fact.kind == "sep" and (fact.value == 3 or (fact.note.get("mark") == ")" and fresh))) or (
+            fresh and fact.kind == "word" and not fact.note.get("noise") and len(str(fact.value)) <= 2
         )
         kept.append(fact)
     return kept

@@ -197,9 +197,11 @@ class Scanner:
         open_ = [f for f in factors if f.role is None]
         if not loads and len(open_) == 3:
             big = max(open_, key=lambda f: f.value)
-            if big is open_[-1] and big.value >= 10 or big.value != int(big.value):
-                big.role, big.kg = "load", self.kg(big.value)
-            elif big is open_[0] and big.value >= 10:
+            if (
+                (big is open_[-1] and big.value >= 10)
+                or big.value != int(big.value)
+                or (big is open_[0] and big.value >= 10)
+            ):
                 big.role, big.kg = "load", self.kg(big.value)
             loads = [f for f in factors if f.role == "load"]
             open_ = [f for f in factors if f.role is None]
@@ -213,7 +215,7 @@ class Scanner:
                     this.role, this.kg = "load", self.kg(this.value)
                     loads, open_ = [this], [f for f in open_ if f is not this]
                     break
-        if len(loads) > 1 or len(sets) > 1 or len(work) > 1 and sets:
+        if len(loads) > 1 or len(sets) > 1 or (len(work) > 1 and sets):
             return [Fact("ask", start, end, "sets")]
         count: float = 1
         note: dict[str, Any] = {}
@@ -269,7 +271,7 @@ class Scanner:
         numbers: list[tuple[float, str | None, Item]] = []
         marks: list[str] = []
         ends: list[int] = []
-        side_first = self.at(i - 1).has("side") or self.at(i - 1).text == ":" and self.at(i - 2).has("side")
+        side_first = self.at(i - 1).has("side") or (self.at(i - 1).text == ":" and self.at(i - 2).has("side"))
         j = i
         while len(numbers) < MOST_LIST:
             item = self.at(j)
@@ -279,9 +281,7 @@ class Scanner:
                 break
             after = j + 1
             unit = self.unit_at(after)
-            if unit in ("kg", "lb", "sec"):
-                after += 1
-            elif unit == "min":
+            if unit in ("kg", "lb", "sec") or unit == "min":
                 after += 1
             elif unit == "other":
                 break
@@ -289,21 +289,14 @@ class Scanner:
                 unit = None
             nxt = self.at(after)
             if numbers and (
-                nxt.has("times", "x")
-                and self.at(after + 1).kind == "num"
+                (nxt.has("times", "x") and self.at(after + 1).kind == "num")
                 or nxt.has("sets")
-                or nxt.has("reps")
-                and not self._ends_list(after)
-                or nxt.has("side", "left", "right")
-                and not side_first
+                or (nxt.has("reps") and not self._ends_list(after))
+                or (nxt.has("side", "left", "right") and not side_first)
                 or nxt.has("effort", "rir")
                 or nxt.has("unit", "percent")
-                or nxt.kind == "move"
-                and marks
-                and marks[0] == ","
-                or unit in ("kg", "lb")
-                and numbers[-1][1] is None
-                and marks[-1:] == [" "]
+                or (nxt.kind == "move" and marks and marks[0] == ",")
+                or (unit in ("kg", "lb") and numbers[-1][1] is None and marks[-1:] == [" "])
                 or nxt.has("count")
             ):
                 break
@@ -384,13 +377,13 @@ class Scanner:
             return [Fact("effort", item.start, item.end, 9.0)], i + 1
         if item.has("effort", "could"):
             j = i + 1
-            while self.at(j).kind == "word" and j < i + 3 or self.at(j).text in ("maybe", "about"):
+            while (self.at(j).kind == "word" and j < i + 3) or self.at(j).text in ("maybe", "about"):
                 j += 1
             number = self.at(j)
             if number.value is not None and number.value <= 5 and self.at(j + 1).has("effort", "more", "rir"):
                 last = self.at(j + 1)
                 return [Fact("effort", item.start, last.end, 10.0 - number.value)], j + 2
-        if item.has("effort", "rpe") or item.has("load", "sign") and self.at(i + 1).has("effort", "rpe"):
+        if item.has("effort", "rpe") or (item.has("load", "sign") and self.at(i + 1).has("effort", "rpe")):
             j = i + 1 if item.has("effort", "rpe") else i + 2
             while self.at(j).text in (
                 ":",
@@ -559,10 +552,8 @@ class Scanner:
             end += 1
             stop = self.at(end - 1).end
             note: dict[str, Any] = {"how": how, "unit": unit}
-            while (
-                self.at(end).has("load", "word")
-                or self.at(end).has("times", "of")
-                and self.at(end + 1).has("load", "word")
+            while self.at(end).has("load", "word") or (
+                self.at(end).has("times", "of") and self.at(end + 1).has("load", "word")
             ):
                 end += 1
                 stop = self.at(end - 1).end

@@ -268,7 +268,7 @@ class Folder:
                 self.asks = [ask for ask in self.asks if ask.about != "reps"]
                 for row, entry in zip(self.rows, entries, strict=True):
                     row.reps = entry.reps
-                return
+                return None
         self.said_sets = True
         if (
             note.get("unit") == "min"
@@ -276,12 +276,18 @@ class Folder:
             and not self.block.hold
             and not {"emom", "every"} & self.all_schemes
         ):
-            return  # minutes of something else; holds of minutes are hangs and handstands
-        if note.get("one") and note.get("unit") == "sec" and not self.block.hold and self.rows and self.rows[-1].reps is not None:
-            return  # seconds of lowering or of a stop
+            return None  # minutes of something else; holds of minutes are hangs and handstands
+        if (
+            note.get("one")
+            and note.get("unit") == "sec"
+            and not self.block.hold
+            and self.rows
+            and self.rows[-1].reps is not None
+        ):
+            return None  # seconds of lowering or of a stop
         if note.get("one") and note.get("unit") == "min" and {"emom", "every"} & self.all_schemes:
             self.minutes.append(entries[0].hold_s or 0)
-            return
+            return None
         if (
             self.scope is not None
             and self.rows
@@ -294,7 +300,7 @@ class Folder:
                 rows = [row for row in rows if row.side == self.side] or rows
             if rows:
                 self.override(rows, entries[0])
-                return
+                return None
         if (
             note.get("list")
             and self.rows
@@ -324,7 +330,7 @@ class Folder:
             self.ask("load_kg", fact)
             for row in self.rows:
                 row.load_open = True
-            return
+            return None
         if (
             note.get("list")
             and note.get("values")
@@ -334,7 +340,7 @@ class Folder:
             and not self.block.hold
         ):
             self.ask("reps", fact)
-            return
+            return None
         count = self.count
         if count is not None and len(entries) == 1 and not note.get("the"):
             entries = [replace(entries[0]) for _ in range(min(count, 40))]
@@ -347,15 +353,19 @@ class Folder:
             entries[0].side, entries[1].side = "left", "right"
         if self.mend and self.rows and not self.based:
             self.replace_last(entries, note)
-            return
+            return None
         if self.waiting and len(entries) in (1, len(self.waiting)):
             entries = entries if len(entries) > 1 else [replace(entries[0]) for _ in self.waiting]
             self.add(entries, fact)
             for row, kg in zip(self.rows[-len(entries) :], self.waiting, strict=True):
                 row.load_kg = kg
             self.waiting = []
-            return
-        heavy = [f for f in self.block.facts if f.kind == "rows" and ("own_load" in f.note or f.note.get("plain") and len(f.value) >= 15)]
+            return None
+        heavy = [
+            f
+            for f in self.block.facts
+            if f.kind == "rows" and ("own_load" in f.note or (f.note.get("plain") and len(f.value) >= 15))
+        ]
         if note.get("plain") and len(entries) >= 15 and len(heavy) > 1 and not self.block.hold:
             # "20x5, 22.5x4, 25x3": load by reps
             note = {**note, "own_load": self.to_kg(float(len(entries)))}
@@ -517,7 +527,9 @@ class Folder:
             self.mend = False
             self.on_effort(Fact("effort", fact.start, fact.end, value))
             return
-        verdict = self.next_is("fail") or self.next_is("plan", "scheme") and "fine" in (self.next.note.get("names") or ())
+        verdict = self.next_is("fail") or (
+            self.next_is("plan", "scheme") and "fine" in (self.next.note.get("names") or ())
+        )
         if verdict and value >= 15 and {"amrap", "attempt"} & self.all_schemes and not self.block.hold:
             # "max single: 45 ok, 50 miss"
             self.add([Entry(1)], fact)
@@ -532,18 +544,15 @@ class Folder:
             return
         if spelled and value == 1 and not (self.side or self.next_is("side")):
             return
-        if comma and (self.side in ("left", "right") or self.loaded() and self.rows == []):
+        if comma and (self.side in ("left", "right") or (self.loaded() and self.rows == [])):
             a, b = self.span(fact.start, fact.end).split(",") if "," in self.span(fact.start, fact.end) else ("", "")
             if a.strip().isdigit() and b.strip().isdigit():
                 self.add([Entry(int(a)), Entry(int(b))], fact)
                 return
         moved = self.prev is not None and self.prev.kind == "move"
         if self.block.movement in ("one_arm_counterweight", "band_pull_up") and moved and self.assist is None:
-            if (
-                value != int(value)
-                or self.next_is("sep")
-                and self.next is not None
-                and self.next.note.get("mark") == ":"
+            if value != int(value) or (
+                self.next_is("sep") and self.next is not None and self.next.note.get("mark") == ":"
             ):
                 self.assist = fact.note.get("kg", value)
                 return
@@ -569,11 +578,8 @@ class Folder:
             return
         if not whole:
             if (
-                self.prev is not None
-                and self.prev.kind == "scheme"
-                and self.prev.value in ("got", "attempt")
-                or self.next_is("fail")
-            ):
+                self.prev is not None and self.prev.kind == "scheme" and self.prev.value in ("got", "attempt")
+            ) or self.next_is("fail"):
                 self.attempt_load = fact.note.get("kg", value)
                 return
             self.ask("load_kg" if self.rows else "reps", fact)
@@ -587,8 +593,7 @@ class Folder:
             or self.next_is("load", "at")
             or fact.note.get("before_move")
             or bool(self.schemes & {"amrap", "ladder", "got", "total"})
-            or bool(self.rows)
-            and not self.bares_open()
+            or (bool(self.rows) and not self.bares_open())
             or self.next_is("effort")
             or self.next_is("link")
             or (self.next_is("sep") and spelled)
@@ -607,7 +612,7 @@ class Folder:
             self.rows.append(Row(None, group=self.group))
             return
         hold_unsure = self.block.hold
-        if sure and not hold_unsure or hold_unsure and self.prev_is_list():
+        if (sure and not hold_unsure) or (hold_unsure and self.prev_is_list()):
             self.add([Entry(int(value))], fact)
             self.bares.append((fact, self.rows[-1]))
             return
@@ -868,9 +873,7 @@ class Folder:
         whole = (
             getattr(self, "over", None) is not None
             or self.scope in ("over", "all")
-            or self.next_is("scope")
-            and self.next is not None
-            and self.next.value in ("over", "all")
+            or (self.next_is("scope") and self.next is not None and self.next.value in ("over", "all"))
         )
         if whole or fact.note.get("between"):
             self.ask("rpe", fact)
@@ -978,7 +981,7 @@ class Folder:
             self.rows[-1].failed = True
             return
         if not (isinstance(ordinal, int) and fact.note.get("rep")) and (
-            self.attempt_load is not None or self.load_said and not self.rows
+            self.attempt_load is not None or (self.load_said and not self.rows)
         ):
             self.add([Entry(0)], fact)
             self.rows[-1].failed = True
@@ -1023,11 +1026,8 @@ class Folder:
                 self.rows[ordinal - 1].failed, self.rows[ordinal - 1].reps = True, 0
                 return
         new = replace(last, reps=0, failed=True, rpe=None, linked=False)
-        if (
-            self.count is not None
-            or self.prev is not None
-            and self.prev.kind == "bare"
-            and self.prev.note.get("spelled")
+        if self.count is not None or (
+            self.prev is not None and self.prev.kind == "bare" and self.prev.note.get("spelled")
         ):
             self.group += 1
             new = replace(new, group=self.group, load_kg=None)
@@ -1037,7 +1037,7 @@ class Folder:
     def on_instead(self, fact: Fact) -> None:
         new, old, unit = fact.value
         if not self.rows:
-            if unit in ("kg", "lb") or unit is None and (new != int(new) or max(new, old) > 12):
+            if unit in ("kg", "lb") or (unit is None and (new != int(new) or max(new, old) > 12)):
                 self.load, self.load_said = self.to_kg(new, unit), True
             return
         rows = self.scoped() if self.scope is not None else self.rows
@@ -1121,6 +1121,7 @@ class Folder:
             and self.block.move_at >= 0
         ):
             self.ask("reps", loaded[0])
+            self.rows.append(Row(None, load_kg=self.load))
         spent = self.failure is not None or any(f.kind == "effort" and f.value == 10 for f in self.block.facts)
         if spent:
             for _, row in self.bares:
@@ -1128,7 +1129,12 @@ class Folder:
         if self.failure is not None:
             for row in self.rows:
                 row.rpe = row.rpe if row.rpe is not None else self.failure
-        if len(self.rows) == 2 and self.total is None and len(self.bares) == 1 and self.bares[0][0].note.get("before_move"):
+        if (
+            len(self.rows) == 2
+            and self.total is None
+            and len(self.bares) == 1
+            and self.bares[0][0].note.get("before_move")
+        ):
             many, few = self.rows[0].reps or 0, self.rows[1].reps or 0
             if self.bares[0][1] is self.rows[0] and few and many % few == 0 and many // few <= 40 and self.each_of:
                 self.rows = [replace(self.rows[1]) for _ in range(many // few)]  # "50 dips in sets of ten"
@@ -1212,9 +1218,9 @@ def change(rows: Sequence[Row], new: float, old: float, unit: str | None, to_kg:
             unit is None and row.reps == old and not (row.load_kg and abs(row.load_kg - to_kg(old)) < 0.3)
         ):
             row.reps = int(new)
-        elif unit == "sec" or unit is None and row.hold_s == old:
+        elif unit == "sec" or (unit is None and row.hold_s == old):
             row.hold_s = float(new)
-        elif unit in ("kg", "lb") or row.load_kg is not None and abs(row.load_kg - to_kg(old)) < 0.3:
+        elif unit in ("kg", "lb") or (row.load_kg is not None and abs(row.load_kg - to_kg(old)) < 0.3):
             row.load_kg = to_kg(new, unit if unit in ("kg", "lb") else None)
 
 

@@ -47,9 +47,7 @@ END = Item("nl", -1, -1, "\n")
 
 
 def _number(token: Token, start: int, labels: tuple[tuple[str, str], ...] = ()) -> Item:
-    return Item(
-        "num", start, start + 1, token.text, token.value, token.comma, token.spelled, token.space, labels
-    )
+    return Item("num", start, start + 1, token.text, token.value, token.comma, token.spelled, token.space, labels)
 
 
 def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[Claim]) -> list[Item]:
@@ -90,7 +88,7 @@ def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[C
             items.append(Item("known", at, end, text, value, spelled=token.spelled, space=token.space, labels=labels))
             at = end
             continue
-        if token.kind == "num" or token.value is not None and token.kind == "word":
+        if token.kind == "num" or (token.value is not None and token.kind == "word"):
             items.append(_number(token, at))
         elif token.kind == "clock":
             items.append(Item("clock", at, at + 1, token.text, token.value, space=token.space))

@@ -102,11 +102,8 @@ def _run_on(tokens: list[Token], at: int, language: str) -> str | None:
     if at + 1 >= len(tokens) or tokens[at + 1].kind != "word":
         return None
     first, second = tokens[at].text, tokens[at + 1].text
-    if (
-        not 3 <= len(first) <= 4
-        and not 2 <= len(second) <= 4
-        or is_known(first, language)
-        and is_known(second, language)
+    if (not 3 <= len(first) <= 4 and not 2 <= len(second) <= 4) or (
+        is_known(first, language) and is_known(second, language)
     ):
         return None
     if len(first) < 3 or len(second) < 2 or len(first) + len(second) > 14:

@@ -167,7 +167,13 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
                 else:
                     mention.spans.append((waiting.start, waiting.end))
         movement = rules.resolve(mention.features)
-        if features <= rules.grips and last is not None and {"pull_up", "chin_up"} & last.features and not loose and _numbered(message, hit.end):
+        if (
+            features <= rules.grips
+            and last is not None
+            and {"pull_up", "chin_up"} & last.features
+            and not loose
+            and _numbered(message, hit.end)
+        ):
             turned = rules.resolve((last.features - rules.grips) | features)
             if turned is not None:
                 mention.features, movement = (last.features - rules.grips) | features, turned
@@ -196,7 +202,8 @@ def _numbered(message: Message, at: int) -> bool:
     """Whether a number follows at once."""
     follow = message.tokens[at : at + 2]
     return bool(follow) and (
-        follow[0].value is not None or len(follow) > 1 and follow[0].text in (":", "-") and follow[1].value is not None
+        follow[0].value is not None
+        or (len(follow) > 1 and follow[0].text in (":", "-") and follow[1].value is not None)
     )
 
 
@@ -204,7 +211,11 @@ def _whole_arms(message: Message, rules: Combine, mentions: list[Mention]) -> li
     """ "One arm, free: L 2, R 1 (pull-ups)": what is done with one arm may be said elsewhere in the message."""
     for bare in [mention for mention in mentions if mention.movement == "?one_arm"]:
         for other in mentions:
-            if other is bare or other.movement == "!" or _numbered(message, other.end) and other.start > bare.start + 4:
+            if (
+                other is bare
+                or other.movement == "!"
+                or (_numbered(message, other.end) and other.start > bare.start + 4)
+            ):
                 continue
             whole = rules.resolve(bare.features | other.features)
             if whole is None or whole == other.movement:

@@ -239,7 +239,7 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
         values = [fact for fact in clause.facts if fact.kind in VALUES]
         scoped = [fact for fact in clause.facts if fact.kind == "scope" and fact.value not in ("over", "rest")]
         named = bool(clause.targets)
-        if names & {"skipped", "except"} or mode == "leave" and named and not values and not names & GLOBAL:
+        if names & {"skipped", "except"} or (mode == "leave" and named and not values and not names & GLOBAL):
             for fact in clause.facts:
                 if "except" in plan_names(fact):
                     everything = True
@@ -259,13 +259,8 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
                         pass
                     continue
         mode = "" if not named else mode if mode == "leave" and not values else ""
-        if (
-            "rest" in names
-            and names & {"planned", "done", "fine", "same"}
-            or "rest" in names
-            and not named
-            and not names & {"only"}
-            and not late_rest(message, clause)
+        if ("rest" in names and names & {"planned", "done", "fine", "same"}) or (
+            "rest" in names and not named and not names & {"only"} and not late_rest(message, clause)
         ):
             rest = True
         elif names & (GLOBAL - {"rest"}) or "extra_set" in names:
@@ -275,8 +270,7 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
             elif not any(f.kind == "side" and f.value in ("left", "right") for f in clause.facts) or not sticky:
                 if (
                     names & {"done", "planned", "same"}
-                    or "fine" in names
-                    and (values or len(clauses) > 1)
+                    or ("fine" in names and (values or len(clauses) > 1))
                     or "extra_set" in names
                 ):
                     everything = True

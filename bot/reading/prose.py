@@ -40,13 +40,8 @@ def lone(fact: Fact) -> bool:
     """A number that could be anything."""
     if fact.kind in ("bare", "left"):
         return True
-    return (
-        fact.kind == "rows"
-        and bool(fact.note.get("one"))
-        and not fact.note.get("reps")
-        or fact.kind == "load"
-        and fact.note.get("how") == "at"
-        and not fact.note.get("unit")
+    return (fact.kind == "rows" and bool(fact.note.get("one")) and not fact.note.get("reps")) or (
+        fact.kind == "load" and fact.note.get("how") == "at" and not fact.note.get("unit")
     )
 
 
@@ -87,10 +82,8 @@ def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
     for at, fact in enumerate(facts):
         if fact.kind == "sep" and fact.value == 3:
             work = fact.note.get("nl") is not None and work
-        if (
-            fact.kind in ("rows", "bare", "load", "at", "side", "scope", "loads", "count")
-            or fact.kind == "scheme"
-            and fact.value == "attempt"
+        if fact.kind in ("rows", "bare", "load", "at", "side", "scope", "loads", "count") or (
+            fact.kind == "scheme" and fact.value == "attempt"
         ):
             work = True
         if fact.kind == "fail" and not fact.note.get("weak") and fact.value is None and not work:
@@ -123,7 +116,7 @@ def _trained_sentences(facts: Sequence[Fact]) -> set[int]:
     for fact in facts:
         if fact.kind == "sep" and fact.value == 3:
             sentence += 1
-        elif fact.kind == "move" or fact.kind == "rows" and not lone(fact):
+        elif fact.kind == "move" or (fact.kind == "rows" and not lone(fact)):
             found.add(sentence)
     return found
 
@@ -137,12 +130,12 @@ def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
     if most == 1 and spoken < 2:
         return facts
     evidence = any(
-        fact.kind in EVIDENCE and not lone(fact) or fact.kind == "rows" and not lone(fact) for fact in facts
+        (fact.kind in EVIDENCE and not lone(fact)) or (fact.kind == "rows" and not lone(fact)) for fact in facts
     ) or any(
-        fact.kind == "scheme" or fact.kind == "plan" and set(fact.note.get("names", ())) & {"only", "planned", "same"}
+        fact.kind == "scheme" or (fact.kind == "plan" and set(fact.note.get("names", ())) & {"only", "planned", "same"})
         for fact in facts
     )
-    if evidence or most == STRANGE_WORDS and _strange(message, facts) < most:
+    if evidence or (most == STRANGE_WORDS and _strange(message, facts) < most):
         return facts
     return [fact for fact in facts if not lone(fact)]
 

@@ -26,11 +26,9 @@ def _noise(s: Scanner, i: int) -> int | None:
     if item.has("noise", "tempo"):
         j = i + 1
         while (
-            s.at(j).kind in ("num", "word")
-            and s.at(j).text not in ("on",)
+            (s.at(j).kind in ("num", "word") and s.at(j).text not in ("on",))
             or s.at(j).text in ("-", "/", ":")
-            or s.at(j).has("times", "x")
-            and s.at(j + 1).kind == "num"
+            or (s.at(j).has("times", "x") and s.at(j + 1).kind == "num")
         ):
             if j > i + 9:
                 break
@@ -65,7 +63,7 @@ def _noise(s: Scanner, i: int) -> int | None:
             return j + 1
         if unit in ("sec", "min") or s.at(j).text == "'":
             after = s.at(j + 1)
-            if after.has("noise", "rest", "down") or after.text in ("of", "in") and s.at(j + 2).has("noise", "rest"):
+            if after.has("noise", "rest", "down") or (after.text in ("of", "in") and s.at(j + 2).has("noise", "rest")):
                 return j + 2
             if i and s.at(i - 1).has("noise", "rest"):
                 return j + 1
@@ -246,7 +244,11 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             return [Fact("ask", item.start, after.end, "reps")], i + 2
         if after.text == "/" and s.at(i + 2).value == 10:
             return [Fact("left", item.start, s.at(i + 2).end, item.value, {"of_ten": True})], i + 3
-        if (after.text in ("-", "to") or after.has("sep", "or")) and s.at(i + 2).kind == "num" and (s.at(i + 2).value or 0) > item.value:
+        if (
+            (after.text in ("-", "to") or after.has("sep", "or"))
+            and s.at(i + 2).kind == "num"
+            and (s.at(i + 2).value or 0) > item.value
+        ):
             end = i + 3
             if s.at(end).has("reps"):
                 end += 1

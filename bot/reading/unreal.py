@@ -44,7 +44,7 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
                 break
             if at in (now if start in past else closes) and at > end:
                 break
-            if token.text == "," and at > end + 1:
+            if token.text == ",":
                 break
             dead.add(at)
             at += 1

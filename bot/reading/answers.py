@@ -1,0 +1,184 @@
+"""A short answer to a question asked back ("20", "reps", "the first one", "kg") completes the reading it belongs to.
+
+The answer is put into the earlier words where the question stood, and the whole is read again: so an answer can say
+everything that a message can, and nothing else is guessed.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from bot.reading.assemble import read
+from bot.reading.lexicon import book
+from bot.reading.message import Message, read_message
+from bot.reading.movements import find_movements
+from bot.reading.reading import Ask, Context, Reading
+
+MOST_WORDS = 12  # a longer answer is a message of its own
+NTH = {"first": 0, "second": 1, "third": 2}
+OWN_WILL = frozenset(
+    {
+        "plan_today",
+        "plan_week",
+        "why",
+        "progress",
+        "move",
+        "missed",
+        "away",
+        "ill",
+        "undo",
+        "stop",
+        "help",
+        "for_coach",
+        "pause",
+    }
+)
+
+
+def complete(earlier_text: str, earlier: Reading, ask: Ask, answer: str, context: Context) -> Reading | None:
+    """The earlier reading with the answer in it, or None where the answer is none (a new message).
+
+    Questions that stay open are in `ask` of what comes back; their spans are words of the earlier text or of the answer.
+    """
+    said = read_message(answer, replace(context, language=context.language or earlier.language))
+    if not said.tokens or len(said.tokens) > MOST_WORDS:
+        return None
+    names = _names(said)
+    if "unknown" in names:
+        return replace(earlier, ask=tuple(one for one in earlier.ask if one != ask))
+    alone = read(answer, context)
+    if set(alone.intents) & OWN_WILL and ask.about != "dates":
+        return None
+    if (
+        ask.about != "sets"
+        and alone.sets
+        and not alone.ask
+        and any(one.movement for one in alone.sets)
+        and not context.today
+    ):
+        return None
+    text = _rewritten(earlier_text, earlier, ask, said, names)
+    if text is None:
+        return None
+    return _merged(earlier_text, earlier, ask, answer, read(text, context))
+
+
+def _names(said: Message) -> set[str]:
+    """What the lexicon of answers calls the words of an answer."""
+    return {hit.name for hit in book(said.language, "answers").find(said.tokens)}
+
+
+def _numbers(text: str, context: Context) -> list[str]:
+    message = read_message(text, context)
+    return [message.span(at, at + 1) for at, token in enumerate(message.tokens) if token.value is not None]
+
+
+def _rewritten(text: str, earlier: Reading, ask: Ask, said: Message, names: set[str]) -> str | None:
+    """The earlier text with the answer where the question stood; None where the answer does not fit the question."""
+    answer = said.text.strip()
+    worded = {at for hit in book(said.language, "answers").find(said.tokens) for at in range(hit.start, hit.end)}
+    numbers = [
+        said.span(at, at + 1) for at, token in enumerate(said.tokens) if token.value is not None and at not in worded
+    ]
+    asked = _numbers(ask.span, said.context)
+    for name, nth in NTH.items():
+        if name in names and not numbers and nth < len(asked):
+            numbers = [asked[nth]]
+    if asked and not numbers and names & {"lower", "higher"}:
+        sized = sorted(
+            asked,
+            key=lambda one: float(one.replace(",", ".")) if one.replace(",", "").replace(".", "").isdigit() else 0,
+        )
+        numbers = [sized[0] if "lower" in names else sized[-1]]
+    unit = said.context.unit
+
+    def put(words: str) -> str:
+        return text.replace(ask.span, words, 1) if ask.span and ask.span in text else f"{text} {words}"
+
+    about = ask.about
+    number = numbers[-1] if numbers else asked[0] if asked else None
+    if about in ("reps", "load_kg", "rpe", "assist_kg", "hold_s"):
+        kind = next((name for name in ("reps", "load", "effort", "seconds", "none") if name in names), None)
+        if kind == "none":
+            return put(_with_reps(ask, asked, about) + " bw")
+        if kind is None and not numbers:
+            return None
+        if len(numbers) > 1:
+            return put(answer)
+        kind = kind or {"reps": "reps", "hold_s": "seconds", "rpe": "effort"}.get(about, "load")
+        if number is None:
+            return None
+        said_unit = "lb" if any(token.text in ("lb", "lbs", "pounds") for token in said.tokens) else unit
+        known = [one.load_kg for one in earlier.sets if one.reps is None and one.load_kg]
+        if about == "reps" and kind == "reps" and known and asked and numbers:
+            # the figure in question turned out to be the load
+            return put(f"+{asked[0]} {unit} {number} reps")
+        words = {
+            "reps": f"{number} reps",
+            "load": f"+{number} {said_unit}",
+            "effort": f"rpe {number}",
+            "seconds": f"{number} s",
+        }
+        return put(words[kind])
+    if about == "movement":
+        if not find_movements(said) and "first" not in names:
+            return None
+        named = read_message(ask.span, said.context)
+        if find_movements(named):
+            return put(answer)
+        return f"{answer}: {text}"
+    if about == "rom":
+        half = "top half" if "top" in names else "bottom half" if "bottom" in names else None
+        if half is not None:
+            return put(f"{half} {_without_half(ask.span, said)}")
+        return put(_without_half(ask.span, said)) if "full" in names else None
+    if about == "side":
+        if numbers:
+            return put(answer)
+        side = "left" if "left" in names else "right" if "right" in names else None
+        if side is None or not asked:
+            return None
+        other = "right" if side == "left" else "left"
+        return put(", ".join(f"{place} {n}" for place, n in zip((side, other), asked, strict=False)))
+    if about == "bodyweight_kg":
+        return f"bw {number} {unit}" if numbers else None
+    if about in ("score", "pain"):
+        return put(f"{number}/10") if numbers else None
+    if about in ("sets", "dates", "performed_on", "sleep_h", "duration_min", "session_rpe"):
+        return f"{answer}: {text.replace(ask.span, ' ', 1)}" if about == "performed_on" else put(answer)
+    return put(answer)
+
+
+def _with_reps(ask: Ask, asked: list[str], about: str) -> str:
+    """ "20" asked about is so many reps once no weight is said; "+250" is not."""
+    return f"{asked[0]} reps" if about == "reps" and asked else ""
+
+
+def _without_half(span: str, said: Message) -> str:
+    words = span.split()
+    grammar = book(said.language, "grammar")
+    kept = []
+    for word in words:
+        tokens = read_message(word, said.context).tokens
+        if any(hit.table == "flag" and hit.name in ("half", "partial") for hit in grammar.at(tokens, 0)):
+            continue
+        kept.append(word)
+    return " ".join(kept)
+
+
+def _merged(text: str, earlier: Reading, ask: Ask, answer: str, new: Reading) -> Reading | None:
+    """The new reading, unless it is no better than the earlier one."""
+    still = {(one.about, one.span) for one in new.ask}
+    if (ask.about, ask.span) in still and len(new.ask) >= len(earlier.ask):
+        return None
+    asks = []
+    for one in new.ask:
+        if one.span in text or one.span in answer:
+            asks.append(one)
+        else:
+            asks.append(Ask(one.about, ask.span if one.about == ask.about else answer.strip()))
+    performed = new.performed_on
+    if ask.about != "performed_on" and earlier.performed_on is not None:
+        performed = earlier.performed_on
+    unread = tuple(piece for piece in new.unread if piece in text or piece in answer)
+    return replace(new, ask=tuple(asks), performed_on=performed, unread=unread, language=earlier.language)
