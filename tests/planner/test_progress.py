@@ -1,0 +1,144 @@
+"""Gates, proofs, promotions, doses: common practice, no source."""
+
+from __future__ import annotations
+
+from planner.facts import Clip, Order, Session, WorkSet
+from tests.planner.athletes import athlete, codes, day, live, skill_sets, with_tests
+
+STRONG = with_tests(WorkSet("pull_up", 3, load_kg=35.0, rpe=9.0))
+TEST_DAY = day(31)
+
+
+def test_a_test_with_margin_is_only_a_proposal():
+    last = [one for one, _ in live(athlete(), 36, (STRONG,))][-1]
+    position = last.ladders[0]
+    assert position.rung == "weighted_pull_up"
+    assert position.proposal is not None
+    assert position.proposal.rung == "archer_elbow_lower"
+    assert "clips_missing" in {reason.code for reason in position.proposal.reasons}
+    assert "proposal_waiting" in {alert.code for alert in last.alerts}
+
+
+def test_clips_that_the_coach_has_seen_are_not_missed():
+    clips = tuple(Clip(TEST_DAY, "archer_ring_elbow", side, True) for side in ("left", "right"))
+    last = [one for one, _ in live(athlete(), 36, (STRONG,), clips=clips)][-1]
+    assert last.ladders[0].proposal is not None
+    assert [reason.code for reason in last.ladders[0].proposal.reasons] == ["proof_shown"]
+
+
+def test_the_rung_test_is_fresh_and_on_both_sides():
+    seen = next(one for one, _ in live(athlete(), 33, (STRONG,)) if one.today.kind == "test")
+    parts = [one.part for one in seen.today.sets]
+    assert parts.index("skill") < parts.index("main")
+    assert [(one.side, one.reps, one.rpe) for one in skill_sets(seen)] == [("left", 3, 9.0), ("right", 3, 9.0)]
+
+
+def test_an_approval_in_the_test_week_acts_in_the_next_block():
+    order = Order("approve", TEST_DAY, ladder="one_arm_pull_up", rung="archer_elbow_lower")
+    seen = [one for one, _ in live(athlete(), 37, (STRONG,), orders=(order,))]
+    assert seen[32].ladders[0].rung == "weighted_pull_up"
+    assert seen[32].ladders[0].proposal is None
+    assert seen[35].ladders[0].rung == "archer_elbow_lower"
+    assert [(one.reps, one.rom) for one in skill_sets(seen[35])] == [(1, "lower_half")] * 4
+
+
+def test_a_declined_proposal_is_gone():
+    order = Order("decline", day(32), ladder="one_arm_pull_up", rung="archer_elbow_lower")
+    last = [one for one, _ in live(athlete(), 36, (STRONG,), orders=(order,))][-1]
+    assert last.ladders[0].proposal is None
+
+
+def test_no_test_below_the_gate():
+    seen = [one for one, _ in live(athlete(), 35, (with_tests(),)) if one.today.kind == "test"]
+    assert not skill_sets(seen[0])
+
+
+def test_a_held_rung_is_neither_tested_nor_proposed():
+    hold = Order("hold_rung", day(1), until=day(60))
+    seen = [one for one, _ in live(athlete(), 36, (STRONG,), orders=(hold,))]
+    assert seen[-1].ladders[0].proposal is None
+    assert seen[-1].ladders[0].held_until == day(60)
+    assert not skill_sets(seen[31])
+
+
+def test_a_good_day_without_a_test_is_no_proof():
+    sides = tuple(WorkSet("archer_ring_elbow", 3, side, rpe=8.0, rom="lower_half") for side in ("left", "right"))
+    ego = Session(day(5), sides)
+    last = [one for one, _ in live(athlete(), 12, (STRONG, ego))][-1]
+    assert last.ladders[0].proposal is None
+
+
+def test_the_dose_grows_from_block_to_block_only():
+    seen = [one for one, _ in live(athlete("archer_elbow_full"), 80, (STRONG,)) if one.today.kind == "training"]
+    doses = {one.today.block: {work.reps for work in skill_sets(one)} for one in seen if skill_sets(one)}
+    assert doses == {1: {1}, 2: {2}, 3: {3}}
+
+
+def test_a_dose_above_its_ceiling_does_not_grow():
+    hard = live(athlete("archer_elbow_full"), 40, (STRONG,), over=lambda one, on: 1.0 if one.part == "skill" else 0.0)
+    last = [one for one, _ in hard][-1]
+    assert last.ladders[0].dose == "2x1"
+
+
+def test_the_weaker_side_goes_first_and_the_stronger_does_no_more():
+    shown = with_tests(
+        WorkSet("pull_up", 3, load_kg=35.0, rpe=9.0),
+        WorkSet("archer_ring_elbow", 4, "left", rpe=9.0),
+        WorkSet("archer_ring_elbow", 3, "right", rpe=9.0),
+    )
+    first = next(one for one, _ in live(athlete("archer_elbow_full"), 1, (shown,)))
+    assert [one.side for one in skill_sets(first)] == ["right", "left"] * 2
+
+
+def test_half_range_rungs_keep_work_in_the_other_half():
+    seen = [one for one, _ in live(athlete("archer_elbow_lower"), 7, (STRONG,)) if one.today.sets]
+    assert [{one.rom for one in skill_sets(day_seen)} for day_seen in seen] == [{"lower_half"}, {"upper_half"}]
+
+
+def test_the_free_one_arm_pull_up_is_two_singles_a_week():
+    seen = [one for one, _ in live(athlete("one_arm_pull_up"), 7, (STRONG,)) if one.today.sets]
+    free = [one for day_seen in seen for one in skill_sets(day_seen) if one.movement == "one_arm_pull_up"]
+    other = {one.movement for one in skill_sets(seen[1])}
+    assert [(one.side, one.reps) for one in free] == [("left", 1), ("right", 1)] * 2
+    assert other == {"one_arm_hand_on_shoulder"}
+
+
+def test_a_third_set_comes_late_and_only_where_the_effort_fell():
+    easier = live(
+        athlete("archer_elbow_full"),
+        28,
+        (STRONG,),
+        over=lambda one, on: -1.0 if one.part == "skill" and on > day(10) else 0.0,
+    )
+    seen = [one for one, _ in easier if one.today.sets]
+    counts = [len(skill_sets(one)) // 2 for one in seen]
+    assert counts[:4] == [2, 2, 2, 2]
+    assert 3 in counts[4:]
+    assert any("third_set" in codes(one) for one in seen[4:])
+
+
+def test_exposures_rise_by_no_more_than_the_cap():
+    """A mean of three weeks + 30 % or 4 reps, whichever is more; a deload week counts as the week before it."""
+    weeks: dict[int, int] = {}
+    deloads = set()
+    for seen, _ in live(athlete("archer_elbow_full"), 100, (STRONG,)):
+        week = (seen.on - day(0)).days // 7
+        left = sum(one.reps or 0 for one in skill_sets(seen) if one.side == "left")
+        weeks[week] = weeks.get(week, 0) + left
+        if seen.today.kind in ("deload", "test"):
+            deloads.add(week)
+    counted = [weeks[week - 1] if week in deloads and week else weeks[week] for week in sorted(weeks)]
+    for week in range(3, len(counted)):
+        mean = sum(counted[week - 3 : week]) / 3
+        assert weeks[week] <= max(mean * 1.3, mean + 4) + 1e-9
+
+
+def test_the_counterweight_needs_a_pulley():
+    last = next(one for one, _ in live(athlete("archer_shoulder"), 1, (STRONG,)))
+    assert last.ladders[0].next_rung == "hand_on_biceps"
+    without = Order("exclude", day(0), movement="one_arm_hand_on_biceps")
+    bare = next(one for one, _ in live(athlete("archer_shoulder"), 1, (STRONG,), orders=(without,)))
+    assert bare.ladders[0].next_rung is None
+    who = athlete("archer_shoulder", equipment=frozenset({"bar", "rings", "belt", "pulley"}))
+    pulley = next(one for one, _ in live(who, 1, (STRONG,), orders=(without,)))
+    assert pulley.ladders[0].next_rung == "counterweight"

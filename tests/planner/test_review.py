@@ -1,0 +1,240 @@
+"""The plan of a day: the block, moves, absences, stops, orders. Common practice, no source, where none is named."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+
+from planner import plan_for, review, week_ahead
+from planner.facts import Absence, Cycle, Equipment, Move, Order, PainAnswer, Record, SentPlan, WarningSign, WorkSet
+from tests.planner.athletes import START, athlete, codes, day, live, main_sets, skill_sets, with_tests
+
+BLOCK = [  # sets, reps, ceiling: heavy day / volume day of four weeks, then deload and test
+    (4, 4, 7.0),
+    (4, 6, 7.0),
+    (5, 3, 7.5),
+    (4, 6, 7.5),
+    (5, 3, 8.0),
+    (4, 5, 8.0),
+    (4, 2, 8.5),
+    (3, 5, 8.0),
+    (2, 3, 6.0),
+    (1, 3, 9.0),
+]
+
+
+def test_a_block_is_the_table_of_the_trade():
+    seen = [one for one, _ in live(athlete(), 35, (with_tests(),)) if one.today.sets]
+    table = [(len(main_sets(one)), main_sets(one)[0].reps, main_sets(one)[0].rpe) for one in seen]
+    assert table == BLOCK
+    assert [one.today.kind for one in seen] == ["training"] * 8 + ["deload", "test"]
+
+
+def test_a_deload_is_lighter_than_week_one_and_all_of_the_fortnight_before():
+    seen = [one for one, _ in live(athlete(), 35, (with_tests(),)) if one.today.sets]
+    systems = [62.0 + main_sets(one)[0].load_kg for one in seen]
+    assert systems[8] <= 0.95 * min(systems[:2])
+    assert all(systems[8] < before for before in systems[4:8])
+
+
+def test_who_tells_the_ceiling_every_time_does_not_lose_a_plate_a_week():
+    seen = [one for one, _ in live(athlete(), 70, (with_tests(),)) if one.today.kind == "training"]
+    heavy = [main_sets(one)[0].load_kg for one in seen if main_sets(one)[0].reps == 4]
+    assert heavy[1] >= heavy[0]
+
+
+def test_two_points_over_the_ceiling_cuts_the_next_of_its_kind_by_a_twentieth():
+    hard = live(athlete(), 8, (with_tests(),), over=lambda one, on: 2.0 if on == START else 0.0)
+    seen = [one for one, _ in hard if one.today.sets]
+    first, second = main_sets(seen[0])[0], main_sets(seen[2])[0]
+    assert 62.0 + second.load_kg <= 0.95 * (62.0 + first.load_kg)
+    assert codes(seen[2]) & {"load_cut_effort", "load_down", "load_block"}
+
+
+def test_one_point_over_the_ceiling_holds_the_load():
+    hard = live(athlete(), 8, (with_tests(),), over=lambda one, on: 1.0 if on == START else 0.0)
+    seen = [one for one, _ in hard if one.today.sets]
+    assert main_sets(seen[2])[0].load_kg <= main_sets(seen[0])[0].load_kg
+
+
+def test_two_sessions_far_over_bring_the_deload_early():
+    hard = live(athlete(), 12, (with_tests(),), over=lambda one, on: 1.5)
+    seen = [one for one, _ in hard if one.today.sets]
+    assert seen[2].today.kind == "deload"
+    assert "deload_effort" in codes(seen[2])
+
+
+def test_nothing_is_planned_before_the_health_questions_are_cleared():
+    record = Record(athlete(screened=False), sessions=(with_tests(),))
+    seen = review(record, START)
+    assert seen.stopped is not None
+    assert seen.stopped.code == "not_screened"
+    assert seen.today.kind == "rest"
+    assert not seen.today.sets
+    cleared = Record(athlete(screened=False), sessions=(with_tests(),), orders=(Order("start", day(1)),))
+    assert review(cleared, day(3)).today.kind == "training"
+
+
+@pytest.mark.parametrize("sign", ["pop", "chest_pain", "numbness", "night_pain"])
+def test_a_warning_sign_stops_all_until_the_coach_restarts(sign: str):
+    record = Record(athlete(), sessions=(with_tests(),), signs=(WarningSign(day(1), sign),))
+    for number in (1, 3, 7, 21):
+        seen = review(record, day(number))
+        assert seen.today.kind == "rest"
+        assert seen.alerts[0].code == "stopped_by_sign"
+    restarted = Record(record.athlete, record.sessions, signs=record.signs, orders=(Order("restart", day(5)),))
+    assert review(restarted, day(3)).today.kind == "rest"
+    assert review(restarted, day(7)).today.sets
+
+
+def test_a_sent_plan_stays_while_no_exception_comes_or_goes():
+    record = Record(athlete(), sessions=(with_tests(),))
+    made = plan_for(record, START, START)
+    sent = SentPlan(START, made.block, made.week, made.kind, made.sets[:-1], made.holds)
+    later = Record(record.athlete, record.sessions, sent=(sent,))
+    assert plan_for(later, START, START).sets == made.sets[:-1]
+    sore = Record(
+        record.athlete, record.sessions, sent=(sent,), pain=(PainAnswer(START, "elbow_inner", "left", 7, "rest"),)
+    )
+    assert plan_for(sore, START, START).kind == "rest"
+
+
+def test_a_missed_session_slides_to_the_next_free_day_with_48_hours():
+    record = Record(athlete(), sessions=(with_tests(),), absences=(Absence("missed", START, START, START),))
+    week = week_ahead(record, START)
+    assert [plan.on for plan in week if plan.sets] == [day(1), day(3)]
+
+
+def test_a_missed_session_without_48_hours_left_is_dropped_and_never_doubled():
+    told_late = Absence("missed", day(2), START, START)
+    record = Record(athlete(), sessions=(with_tests(),), absences=(told_late,))
+    assert [plan.on for plan in week_ahead(record, day(2)) if plan.sets] == [day(3), day(7)]
+
+
+def test_a_moved_session_is_on_its_new_day_and_not_on_the_old():
+    record = Record(athlete(), sessions=(with_tests(),), moves=(Move(START, day(3), day(4)),))
+    assert [plan.on for plan in week_ahead(record, START) if plan.sets] == [START, day(4)]
+
+
+def test_a_move_too_near_to_the_next_session_makes_that_one_slide():
+    record = Record(athlete(), sessions=(with_tests(),), moves=(Move(START, START, day(2)),))
+    assert [plan.on for plan in week_ahead(record, START) if plan.sets] == [day(2), day(4)]
+
+
+def test_an_eight_day_cycle_pulls_on_two_of_its_four_days():
+    who = athlete(schedule=Cycle(8, frozenset({1, 3, 5, 7}), START))
+    plans = week_ahead(Record(who, sessions=(with_tests(),)), START, 16)
+    pulls = [plan.on for plan in plans if any(one.part == "main" for one in plan.sets)]
+    assert pulls == [START, day(4), day(8), day(12)]
+
+
+def test_the_week_after_ten_days_away_is_a_tenth_lighter_at_seven():
+    away = Absence("away", day(2), day(4), day(13))
+    seen = [one for one, _ in live(athlete(), 22, (with_tests(),), absences=(away,)) if one.today.sets]
+    back = seen[2]
+    assert back.today.on == day(14)
+    assert back.today.week == 2
+    assert main_sets(back)[0].rpe == 7.0
+    assert "comeback" in codes(back)
+    assert 62.0 + main_sets(back)[0].load_kg <= 0.9 * (62.0 + 20.0)
+
+
+def test_after_twenty_days_away_the_block_starts_again():
+    away = Absence("away", day(2), day(4), day(23))
+    seen = [one for one, _ in live(athlete(), 29, (with_tests(),), absences=(away,)) if one.today.sets]
+    assert (seen[2].today.week, seen[2].today.kind) == (1, "training")
+
+
+def test_after_forty_days_away_strength_is_tested_and_skill_is_a_rung_lower():
+    away = Absence("away", day(2), day(4), day(43))
+    seen = [
+        one for one, _ in live(athlete("archer_elbow_full"), 50, (with_tests(),), absences=(away,)) if one.today.sets
+    ]
+    assert seen[2].today.kind == "test"
+    assert not skill_sets(seen[2])
+    assert seen[3].ladders[0].rung == "archer_elbow_lower"
+
+
+def test_fever_keeps_two_whole_days_free():
+    record = Record(athlete(), sessions=(with_tests(),), signs=(WarningSign(day(1), "fever"),))
+    week = week_ahead(record, day(1))
+    assert all(not plan.sets for plan in week[:3])
+    assert review(record, day(1)).stopped is None
+
+
+def test_a_coachs_sets_stand_and_show():
+    order = Order("set_sets", day(1), for_date=day(3), sets=4, reps=3, load_kg=17.5)
+    plan = plan_for(Record(athlete(), sessions=(with_tests(),), orders=(order,)), day(1), day(3))
+    main = [one for one in plan.sets if one.part == "main"]
+    assert [(one.reps, one.load_kg) for one in main] == [(3, 17.5)] * 4
+    assert any(hold.startswith("set_sets") for hold in plan.holds)
+
+
+def test_a_coachs_sets_stand_on_a_day_off_too():
+    order = Order("set_sets", START, for_date=day(2), movement="pull_up", sets=2, reps=3, load_kg=5.0)
+    plan = plan_for(Record(athlete(), sessions=(with_tests(),), orders=(order,)), START, day(2))
+    assert [one.load_kg for one in plan.sets if one.part == "main"] == [5.0, 5.0]
+
+
+def test_without_a_bar_the_closest_movement_is_asked_for():
+    travel = Equipment(START, frozenset({"rings"}), day(6))
+    plan = plan_for(Record(athlete(), sessions=(with_tests(),), equipment=(travel,)), START, START)
+    assert {one.movement for one in plan.sets if one.part == "main"} == {"ring_pull_up"}
+
+
+def test_a_pulldown_is_loaded_by_the_system():
+    travel = Equipment(START, frozenset({"lat_pulldown"}), day(6))
+    plan = plan_for(Record(athlete(), sessions=(with_tests(),), equipment=(travel,)), START, START)
+    main = [one for one in plan.sets if one.part == "main"]
+    assert {one.movement for one in main} == {"lat_pulldown"}
+    assert 60.0 <= main[0].load_kg <= 75.0
+
+
+def test_loads_are_whole_plates_in_the_athletes_own_unit():
+    who = athlete(plate_step=2.5, plate_unit="lb")
+    for one, _ in live(who, 35, (with_tests(),)):
+        for work in one.today.sets:
+            steps = work.load_kg / 0.45359237 / 2.5  # the pound since 1959
+            assert steps == pytest.approx(round(steps), abs=1e-6)
+
+
+def test_silence_for_two_sessions_is_told_to_the_coach():
+    record = Record(athlete(), sessions=(with_tests(),))
+    assert [alert.code for alert in review(record, day(4)).alerts] == ["silent"]
+    assert review(record, day(3)).silent_sessions == 1
+
+
+def test_an_athlete_without_any_number_is_asked_for_what_the_ceiling_allows():
+    plan = plan_for(Record(athlete()), START, START)
+    main = [one for one in plan.sets if one.part == "main"]
+    assert main
+    assert all(one.reps is None and one.rpe == 7.0 for one in main)
+
+
+@pytest.mark.parametrize(
+    ("sets", "rung"),
+    [
+        ((), "ring_row"),
+        ((WorkSet("ring_row", 10),), "ring_row"),
+        ((WorkSet("pull_up", 3, rpe=10),), "pull_up"),
+        ((WorkSet("pull_up", 12, rpe=10),), "weighted_pull_up"),
+        ((WorkSet("pull_up", 3, load_kg=20, rpe=9),), "weighted_pull_up"),
+    ],
+)
+def test_placement_from_tests(sets: tuple[WorkSet, ...], rung: str):
+    sessions = (with_tests(*sets),) if sets else ()
+    assert review(Record(athlete(None), sessions=sessions), START).ladders[0].rung == rung
+
+
+def test_the_first_weeks_plan_is_there_on_the_first_day():
+    seen = review(Record(athlete(), sessions=(with_tests(),)), START)
+    assert (seen.block.block, seen.block.week) == (1, 1) if seen.block else False
+    assert seen.today.sets
+    assert seen.next_training_on == START
+
+
+def test_the_first_block_begins_on_the_first_training_day():
+    who = athlete(started_on=date(2027, 1, 6))  # a Wednesday; training on Monday and Thursday
+    seen = review(Record(who, sessions=(with_tests(),)), date(2027, 1, 7))
+    assert (seen.today.week, main_sets(seen)[0].reps) == (1, 4)
