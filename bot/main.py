@@ -71,10 +71,11 @@ def rehearse(
     from bot.channels.rehearsal import rehearse as live
     from bot.demo import demo_roster
 
-    given = _read_roster(roster) if roster else None if database else demo_roster()
+    given = _read_roster(roster) if roster else None
+    make = (lambda _day: given) if given else None if database else demo_roster
     store = _open(database or "sqlite://")
     try:
-        live(store, given, sys.stdin, sys.stdout)
+        live(store, make, sys.stdin, sys.stdout)
     finally:
         store.close()
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterator
-from datetime import UTC, datetime
+from collections.abc import Callable, Iterator
+from datetime import UTC, date, datetime
 from typing import Any, TextIO
 
 from bot import conversation, schedule, worker
@@ -26,7 +26,7 @@ class BadLine(ValueError):
 class Rehearsal:
     """Coaching on a virtual clock. `messages` are yielded as the contract's objects."""
 
-    def __init__(self, store: Store, roster: Roster | None) -> None:
+    def __init__(self, store: Store, roster: Callable[[date], Roster] | None) -> None:
         self.store = store
         self.clock = VirtualClock()
         self._roster = roster
@@ -73,7 +73,7 @@ class Rehearsal:
         """Put the roster in, and everyone at an address of their own: their handle."""
         with self.store.transaction() as tx:
             if self._roster is not None:
-                loaded = loading.load_roster(tx, self._roster, now)
+                loaded = loading.load_roster(tx, self._roster(now.date()), now)
                 fresh = [loaded.athlete_ids[handle] for handle in loaded.added]
             else:
                 fresh = []
@@ -181,8 +181,11 @@ def _moment(at: Any) -> datetime:
         raise BadLine(f"`at` is outside the calendar: {at!r}") from error
 
 
-def rehearse(store: Store, roster: Roster | None, source: TextIO, sink: TextIO) -> None:
-    """Answer each line of `source` on `sink`; flushed when settled, never waited for."""
+def rehearse(store: Store, roster: Callable[[date], Roster] | None, source: TextIO, sink: TextIO) -> None:
+    """Answer each line of `source` on `sink`; flushed when settled, never waited for.
+
+    `roster` makes the roster of the first line's day; None: the store has one.
+    """
     rehearsal = Rehearsal(store, roster)
     for raw in source:
         if raw.strip():

@@ -35,7 +35,7 @@ def chat_here(settings: Settings, database: str | None, roster: Roster | None, f
     store = Store.open(database or f"sqlite:///{demo}", settings.backups)
     try:
         terminal = Terminal(store, SystemClock())
-        terminal.begin(roster or (demo_roster() if database is None else None))
+        terminal.begin(roster or (demo_roster(terminal.clock.now().date()) if database is None else None))
         asyncio.run(terminal.run(None if database else demo))
     finally:
         store.close()
@@ -52,6 +52,7 @@ class Terminal:
         self.unseen: dict[str, list[Outgoing]] = {}
         self.buttons: dict[str, list[tuple[str, str]]] = {}
         self._count = 0
+        self._shown_a_plan = False
 
     def begin(self, roster: Roster | None) -> None:
         """Put the roster in where it isn't, and give everyone a place on this terminal."""
@@ -65,7 +66,8 @@ class Terminal:
             for coach in persons.all_coaches(tx):
                 assert coach.id is not None
                 chats.bind_chat(tx, CHANNEL, COACH, Who("coach", coach.id), now)
-                for athlete in persons.athletes_of(tx, coach.id):
+                # In the roster's order: the first is who one begins as.
+                for athlete in sorted(persons.athletes_of(tx, coach.id), key=lambda one: one.id or 0):
                     assert athlete.id is not None
                     chats.bind_chat(tx, CHANNEL, athlete.handle, Who("athlete", athlete.id), now)
                     self.handles.append(athlete.handle)
@@ -79,7 +81,7 @@ class Terminal:
             self.show(self.say.say("chat-demo", file=str(demo)))
         self.catch_up()
         self.look_at(self.who)
-        if not any(self.buttons.values()) and self.who != COACH:
+        if not self._shown_a_plan and self.who != COACH:
             self.hear(self.say.say("chat-first-question"))
         sweeping = asyncio.create_task(self._sweep_now_and_then())
         try:
@@ -163,6 +165,7 @@ class Terminal:
 
     def _print(self, message: Outgoing) -> None:
         self.show(f"\n{message.text}")
+        self._shown_a_plan = self._shown_a_plan or message.plan is not None
         if message.buttons:
             self.buttons[message.address] = [(label, data) for label, data in message.buttons]
             self.show("   ".join(f"/{at} {label}" for at, (label, _) in enumerate(message.buttons, 1)))
