@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Literal
 
-from planner.facts import Absence, Record, WarningSign
+from planner.facts import Absence, Record, Session, WarningSign
 from planner.rules import Rules
 
 DAY = timedelta(days=1)
@@ -40,7 +40,8 @@ def absences(record: Record, on: date, fever_free_days: int) -> tuple[Away, ...]
     An open one ends with a `resume`, or with a reported session: who trains is back. After fever come
     `fever_free_days` more.
     """
-    trained = [session.on for session in record.sessions if not session.is_test and session.on <= on]
+    # A night's sleep told of is no training: it ends no illness.
+    trained = [one.on for one in record.sessions if not one.is_test and one.on <= on and _is_training(one)]
     resumed = [fact.on for fact in record.resumes if fact.on <= on]
     found = [
         _ended(fact, resumed, trained, fever_free_days)
@@ -55,6 +56,10 @@ def absences(record: Record, on: date, fever_free_days: int) -> tuple[Away, ...]
 
 def _fevers(signs: Iterable[WarningSign]) -> list[WarningSign]:
     return [sign for sign in signs if sign.sign == "fever"]
+
+
+def _is_training(session: Session) -> bool:
+    return bool(session.sets) or session.session_rpe is not None or session.duration_min is not None
 
 
 def _ended(fact: Absence, resumed: list[date], trained: list[date], fever_free_days: int) -> Away:
