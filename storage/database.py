@@ -65,11 +65,15 @@ def insert_row(tx: Session, row: Row) -> int:
 
 
 def insert_ignoring(tx: Session, table: sa.Table, rows: Sequence[Mapping[str, Any]]) -> list[int]:
-    """Insert what breaks no unique constraint; give the ids of the rows that are new. One statement."""
+    """Insert what breaks no unique constraint; give the ids of the rows that are new.
+
+    All rows have the same keys.
+    """
     if not rows:
         return []
-    statement = conflict_insert(tx, table).values(list(rows)).on_conflict_do_nothing().returning(table.c.id)
-    return [int(row[0]) for row in run(tx, statement)]
+    statement = conflict_insert(tx, table).on_conflict_do_nothing().returning(table.c.id)
+    # As parameters, not as values of the statement: that would be compiled anew each time.
+    return [int(row[0]) for row in run(tx, statement, list(rows))]
 
 
 def conflict_insert(tx: Session, table: sa.Table) -> Any:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import MISSING, dataclass, fields
 from datetime import date
-from functools import lru_cache
+from functools import cached_property, lru_cache
 from typing import Any
 
 import sqlalchemy as sa
@@ -42,7 +42,7 @@ class Form:
     to_column: Mapping[str, Convert]
     from_column: Mapping[str, Convert]
 
-    @property
+    @cached_property
     def names(self) -> tuple[str, ...]:
         """The fact's fields that are columns of the same name. The sets of a session are rows of their own."""
         elsewhere = {"fact", "sets"} if self.fact is f.Session else {"fact"}

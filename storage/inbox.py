@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
+from functools import cache
 from typing import Any, Literal
 
 import sqlalchemy as sa
@@ -85,22 +86,32 @@ def next_unhandled(tx: Session, now: datetime) -> Incoming | None:
 
     On PostgreSQL the row and its sender are locked until the transaction ends; what others work on is passed over.
     """
+    if not on_postgres(tx):
+        return loose(Incoming, run(tx, _ready(False), {"now": now, "most": 1}).first())
+    for row in run(tx, _ready(False), {"now": now, "most": _CANDIDATES}).all():
+        if _try_lock_sender(tx, row):
+            # Looked at again under the lock: another worker may have handled it, or an older one, meanwhile.
+            found = run(tx, _ready(True), {"now": now, "most": 1, "wanted": row.id}).first()
+            if found is not None:
+                return loose(Incoming, found)
+    return None
+
+
+@cache  # building it takes longer than running it
+def _ready(one: bool) -> sa.Select[Any]:
+    """Parameters: `now`, `most`, and `wanted`, the id of the row to lock, if `one`."""
+    now: sa.BindParameter[datetime] = sa.bindparam("now", type_=incoming.c.received_at.type)
     older = incoming.alias()
     blocked = sa.exists().where(
         older.c.sender == incoming.c.sender, older.c.id < incoming.c.id, older.c.handled_at.is_(None)
     )
-    ready = sa.or_(incoming.c.not_before.is_(None), incoming.c.not_before <= now)
-    query = sa.select(incoming).where(_open, ready, sa.not_(blocked)).order_by(incoming.c.id)
-    if not on_postgres(tx):
-        return loose(Incoming, run(tx, query.limit(1)).first())
-    for row in run(tx, query.limit(_CANDIDATES)).all():
-        if _try_lock_sender(tx, row):
-            # Looked at again under the lock: another worker may have handled it, or an older one, meanwhile.
-            again = query.where(incoming.c.id == row.id).with_for_update(of=incoming, skip_locked=True)
-            found = run(tx, again).first()
-            if found is not None:
-                return loose(Incoming, found)
-    return None
+    waited = sa.or_(incoming.c.not_before.is_(None), incoming.c.not_before <= now)
+    query = sa.select(incoming).where(_open, waited, sa.not_(blocked)).order_by(incoming.c.id)
+    query = query.limit(sa.bindparam("most", type_=sa.Integer))
+    if one:
+        query = query.where(incoming.c.id == sa.bindparam("wanted", type_=BigId))
+        query = query.with_for_update(of=incoming, skip_locked=True)
+    return query
 
 
 def get(tx: Session, incoming_id: int) -> Incoming | None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import datetime, timedelta
+from functools import cache
 from typing import Any
 
 import sqlalchemy as sa
@@ -72,14 +73,10 @@ def post(tx: Session, message: Outgoing) -> int | None:
     return new[0] if new else None
 
 
-def claim(
-    tx: Session, now: datetime, limit: int, channel: str | None = None, lease: timedelta = LEASE
-) -> list[Outgoing]:
-    """Take messages to send, the most important first; at most one an address, so that each chat keeps its order.
-
-    What is not marked, deferred or given up until `lease` has passed can be claimed again. A message that waits
-    after a failure holds back the less important and later ones of its chat. Call until nothing comes.
-    """
+@cache  # building it takes longer than running it
+def _claimable(one_channel: bool, locking: bool) -> sa.Select[Any]:
+    """Parameters: `now`, `most`, and `channel` if `one_channel`."""
+    now: sa.BindParameter[datetime] = sa.bindparam("now", type_=outgoing.c.due_at.type)
     before = outgoing.alias()
     ahead = sa.exists().where(
         before.c.channel == outgoing.c.channel,
@@ -102,12 +99,23 @@ def claim(
         sa.or_(outgoing.c.claimed_until.is_(None), outgoing.c.claimed_until <= now),
         sa.not_(ahead),
     )
-    if channel is not None:
-        query = query.where(outgoing.c.channel == channel)
-    query = query.order_by(outgoing.c.importance, outgoing.c.id).limit(limit)
-    if on_postgres(tx):
-        query = query.with_for_update(of=outgoing, skip_locked=True)
-    found = loose_all(Outgoing, run(tx, query).all())
+    if one_channel:
+        query = query.where(outgoing.c.channel == sa.bindparam("channel"))
+    query = query.order_by(outgoing.c.importance, outgoing.c.id).limit(sa.bindparam("most", type_=sa.Integer))
+    return query.with_for_update(of=outgoing, skip_locked=True) if locking else query
+
+
+def claim(
+    tx: Session, now: datetime, limit: int, channel: str | None = None, lease: timedelta = LEASE
+) -> list[Outgoing]:
+    """Take messages to send, the most important first; at most one an address, so that each chat keeps its order.
+
+    What is not marked, deferred or given up until `lease` has passed can be claimed again. A message that waits
+    after a failure holds back the less important and later ones of its chat. Call until nothing comes.
+    """
+    query = _claimable(channel is not None, on_postgres(tx))
+    values = {"now": now, "most": limit} | ({} if channel is None else {"channel": channel})
+    found = loose_all(Outgoing, run(tx, query, values).all())
     if found:
         until = now + lease
         ids = [row.id for row in found]

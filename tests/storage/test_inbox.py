@@ -72,3 +72,10 @@ def test_what_a_stranger_wrote_before_joining_stays_before_what_they_write_after
         second = inbox.next_unhandled(tx, NOW)
     assert (second.update_key, second.athlete_id, second.sender) == ("2", mira.id, f"athlete:{mira.id}")
     assert take_all(store) == ["2", "3"]
+
+
+def test_a_row_is_found_by_the_services_number(store, mira):
+    accept(store, update(1), update(2, text="second"))
+    with store.transaction() as tx:
+        assert inbox.by_key(tx, "terminal", "2").text == "second"
+        assert inbox.by_key(tx, "telegram", "2") is None

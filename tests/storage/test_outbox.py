@@ -114,3 +114,12 @@ def test_what_is_not_yet_taken_up_can_be_taken_back(store, mira):
     claim(store)
     with store.transaction() as tx:
         assert outbox.withdraw_unsent(tx, "a") == 1
+
+
+def test_what_is_owed_goes_to_the_chats_new_address(store, mira):
+    post(store, message("a"), message("b"))
+    (first,) = claim(store)
+    with store.transaction() as tx:
+        outbox.mark_sent(tx, first.id, NOW)
+        outbox.readdress(tx, "terminal", "mira", "mira 2")
+    assert [row.address for row in claim(store)] == ["mira 2"]

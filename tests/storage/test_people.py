@@ -7,7 +7,7 @@ from datetime import timedelta
 import pytest
 
 from planner.facts import Cycle, Weekly
-from storage import chats, facts, invites, loading, notes, people, questions, records, rules
+from storage import chats, facts, invites, loading, notes, persons, questions, records, rules
 from storage.errors import NoSuchPerson
 from storage.roster import RosterTest
 from tests.storage.sample import HOUR, NOW, TODAY, small_roster
@@ -29,7 +29,7 @@ def test_loading_a_roster_again_changes_settings_and_doubles_nothing(store, mira
     with store.transaction() as tx:
         loaded = loading.load_roster(tx, replace(roster, athletes=(changed, roster.athletes[1])), NOW + 48 * HOUR)
         record = records.record(tx, mira.id)
-        everyone = [row.handle for row in people.athletes_of(tx, mira.coach_id)]
+        everyone = [row.handle for row in persons.athletes_of(tx, mira.coach_id)]
     assert (loaded.coach_added, loaded.added, loaded.absent) == (False, ("lena",), ("jonas",))
     assert loaded.athlete_ids["mira"] == mira.id
     assert (record.athlete.plate_step, record.athlete.started_on, len(record.sessions)) == (2.5, TODAY, 1)
@@ -49,19 +49,19 @@ def test_tests_of_two_days_are_two_sessions(memory):
 
 def test_a_handle_is_found_whatever_its_case(store, mira):
     with store.transaction() as tx:
-        assert people.athlete_by_handle(tx, mira.coach_id, "Mira").id == mira.id
-        assert people.athlete_by_handle(tx, mira.coach_id, "nobody") is None
+        assert persons.athlete_by_handle(tx, mira.coach_id, "Mira").id == mira.id
+        assert persons.athlete_by_handle(tx, mira.coach_id, "nobody") is None
 
 
 def test_an_address_belongs_to_one_person(store, mira):
     with store.transaction() as tx:
-        assert people.person_at(tx, "terminal", "mira") == mira
-        assert people.person_at(tx, "terminal", "stranger") is None
-        coach = people.person_at(tx, "terminal", "coach")
+        assert chats.person_at(tx, "terminal", "mira") == mira
+        assert chats.person_at(tx, "terminal", "stranger") is None
+        coach = chats.person_at(tx, "terminal", "coach")
         assert (coach.role, coach.handle, coach.id) == ("coach", "coach", mira.coach_id)
-        assert people.coach_of(tx, mira.id) == coach
+        assert persons.coach_of(tx, mira.id) == coach
         chats.bind_chat(tx, "terminal", "mira", coach, NOW)
-        assert people.person_at(tx, "terminal", "mira") == coach
+        assert chats.person_at(tx, "terminal", "mira") == coach
 
 
 def test_a_blocked_address_is_not_written_to(store, mira):
@@ -122,7 +122,7 @@ def test_who_tries_ten_wrong_codes_waits_a_day(store, mira):
 def test_the_code_itself_is_not_in_the_database(memory_mira):
     memory, mira = memory_mira
     with memory.transaction() as tx:
-        code = invites.new_invite(tx, people.person_of(people.athlete(tx, mira)), NOW)
+        code = invites.new_invite(tx, persons.person_of(persons.athlete(tx, mira)), NOW)
         dump = "\n".join(tx.connection().connection.driver_connection.iterdump())
     assert "invite" in dump
     assert code not in dump
