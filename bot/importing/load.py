@@ -70,7 +70,7 @@ def understand(
             outcome.strays.append(entry)
         else:
             reading = read(entry.text, _context(entry, athlete, zone, nicknames))
-            one = Understood(entry, reading, tuple(sessions_of(reading)))
+            one = Understood(entry, reading, tuple(sessions_of(reading, entry.on)))
             (outcome.understood if one.says_something else outcome.silent).append(one)
         progress(done, len(known))
     return outcome
