@@ -98,7 +98,8 @@ def _rewritten(text: str, earlier: Reading, ask: Ask, said: Message, names: set[
     about = ask.about
     number = numbers[-1] if numbers else asked[0] if asked else None
     if about in ("reps", "load_kg", "rpe", "assist_kg", "hold_s"):
-        kind = next((name for name in ("reps", "load", "effort", "seconds", "none") if name in names), None)
+        kinds = ("reps", "load", "effort", "seconds", "none")
+        kind: str | None = next((name for name in kinds if name in names), None)
         if kind == "none":
             return put(_with_reps(ask, asked, about) + " bw")
         if kind is None and not numbers:

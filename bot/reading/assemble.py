@@ -8,7 +8,7 @@ from datetime import date
 
 from bot.reading.blocks import drop_list_marks, split
 from bot.reading.facts import KG_PER_LB, Fact, Scanner
-from bot.reading.fold import Block, Folded, Folder, Row
+from bot.reading.fold import Folder
 from bot.reading.items import make_items
 from bot.reading.lexicon import languages
 from bot.reading.message import Claim, Message, read_message
@@ -16,6 +16,7 @@ from bot.reading.movements import Mention, combine, find_movements
 from bot.reading.prose import drop_prose
 from bot.reading.readers import find_claims, find_wishes
 from bot.reading.reading import Ask, Context, Correction, PainRead, Reading, SetRead, Span
+from bot.reading.rows import Block, Folded, Row
 from bot.reading.scan import scan
 from bot.reading.unreal import drop_unreal
 from planner import movements as catalogue
@@ -52,7 +53,7 @@ def one_sided(movement: str | None) -> bool:
         return False
     if movement.startswith("?"):
         return movement in ("?archer", "?one_arm")
-    known = catalogue.catalogue().get(movement) if hasattr(catalogue, "catalogue") else None
+    known = catalogue.catalogue().get(movement)
     return bool(known and known.one_sided)
 
 
@@ -61,7 +62,7 @@ def is_hold(movement: str | None) -> bool:
         return False
     if movement.startswith("?"):
         return movement in ("?front_lever", "?lever", "?planche", "?plank", "?tuck", "?straddle", "?hold")
-    known = catalogue.catalogue().get(movement) if hasattr(catalogue, "catalogue") else None
+    known = catalogue.catalogue().get(movement)
     return bool(known and known.hold)
 
 
@@ -141,10 +142,10 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     facts = drop_prose(message, drop_unreal(message, facts, taken))
     if corrections:
         facts = corrected(facts, corrections[0].value)
-    read_sets(message, facts, work, claims)
+    read_sets(message, facts, work)
     if corrections and not restated(facts):
         work = Work()  # only the values that were wrong were told
-    dated(message, work, days)
+    dated(work, days)
     return finish(message, claims, work, corrections)
 
 
@@ -166,12 +167,12 @@ def restated(facts: list[Fact]) -> bool:
     return any(fact.kind == "rows" and not fact.note.get("one") and len(fact.value) > 1 for fact in facts)
 
 
-def read_sets(message: Message, facts: list[Fact], work: Work, claims: Sequence[Claim]) -> None:
+def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
     """Blocks to sets, with the day's plan where the message leans on it."""
     from bot.reading import plan
 
     if plan.leans(message, facts):
-        plan.read_plan(message, facts, work, fold_block, claims)
+        plan.read_plan(message, facts, work, fold_block)
         return
     if message.context.today and all(f.value.movement == "!" for f in facts if f.kind == "move"):
         loose = [fact for fact in facts if fact.kind != "move"]
@@ -189,7 +190,6 @@ def read_sets(message: Message, facts: list[Fact], work: Work, claims: Sequence[
     worked = 0
     inside = False
     rounds = None
-    last_move: str | None = None
     for move, own in blocks:
         mention: Mention = move.value
         if mention.movement == "!":
@@ -202,8 +202,6 @@ def read_sets(message: Message, facts: list[Fact], work: Work, claims: Sequence[
         if not folded.rows and not folded.asks:
             if folded.early_effort is not None:
                 efforts.append((folded.early_effort, 3, []))
-            if not worked:
-                last_move = mention.movement
             continue
         worked += 1
         before = len(work.sets)
@@ -217,7 +215,6 @@ def read_sets(message: Message, facts: list[Fact], work: Work, claims: Sequence[
         inside = inside or folded.effort_inside
         for value, how in folded.efforts_open[-1:]:
             efforts.append((value, how, made))
-    _ = last_move
     settle_efforts(work, efforts, worked, inside)
 
 
@@ -415,7 +412,7 @@ def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
         work.session_rpe = efforts[0].value
 
 
-def dated(message: Message, work: Work, days: Sequence[Claim]) -> None:
+def dated(work: Work, days: Sequence[Claim]) -> None:
     """Where one message tells of several days, each block's sets get the day named before them (or after them)."""
     told = sorted((c for c in days if c.value is not None and c.end > c.start), key=lambda claim: claim.start)
     if len({claim.value for claim in told}) < 2 or len(work.places) < 2:
@@ -453,7 +450,7 @@ def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: S
     asks = [*work.asks, *(c.ask for c in claims if c.ask is not None)]
     correction: Correction | None = next((c.value for c in corrections if c.value is not None), None)
     trained = bool(work.sets) or work.report
-    wishes = find_wishes(message, claims, trained)
+    wishes = find_wishes(message, claims)
     report = trained or duration is not None or session is not None
     if sleep is not None and not wishes and not pain and bodyweight is None:
         report = True

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.reading.facts import Fact
-from bot.reading.fold import Block
 from bot.reading.message import Message
+from bot.reading.rows import Block
 
 WORK = frozenset({"rows", "bare", "loads", "count", "rounds"})
 LOADED = frozenset({"load", "at", "assist"})
@@ -19,16 +19,20 @@ def drop_list_marks(message: Message, facts: list[Fact]) -> list[Fact]:
     for i, fact in enumerate(facts):
         after = facts[i + 1] if i + 1 < len(facts) else None
         if (
-            fresh
-            and fact.kind == "bare"
-            and after is not None
-            and after.kind == "sep"
-            and after.note.get("mark") in (")", ".")
+            (
+                fresh
+                and fact.kind == "bare"
+                and after is not None
+                and after.kind == "sep"
+                and after.note.get("mark") in (")", ".")
+            )
+            and fact.value == int(fact.value)
+            and fact.value <= 20
+            and not fact.note.get("spelled")
         ):
-            if fact.value == int(fact.value) and fact.value <= 20 and not fact.note.get("spelled"):
-                follow = facts[i + 2] if i + 2 < len(facts) else None
-                if follow is not None and follow.kind not in ("sep", "effort"):
-                    continue
+            follow = facts[i + 2] if i + 2 < len(facts) else None
+            if follow is not None and follow.kind not in ("sep", "effort"):
+                continue
         if fact.kind == "word" and fact.end - fact.start == 1 and len(message.tokens[fact.start].text) == 1:
             if fresh and after is not None and after.kind == "bare" and after.start == fact.end and fact.value != "a":
                 continue

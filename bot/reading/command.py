@@ -38,7 +38,12 @@ def context_of(data: Mapping[str, Any]) -> Context:
         planned = None if today is None else tuple(_planned(one) for one in today)
         bodyweight = data.get("bodyweight_kg")
         return Context(
-            sent_at, zone, unit, data.get("language"), None if bodyweight is None else float(bodyweight), planned
+            sent_at,
+            zone,
+            "lb" if unit == "lb" else "kg",
+            data.get("language"),
+            None if bodyweight is None else float(bodyweight),
+            planned,
         )
     except BadLine:
         raise
@@ -72,9 +77,19 @@ def answer(line: str) -> dict[str, Any]:
 def read_lines(stdin: TextIO, stdout: TextIO) -> None:
     """Answer every line until the input ends; each answer is flushed."""
     for line in stdin:
-        if line.strip():
-            stdout.write(json.dumps(answer(line), ensure_ascii=False) + "\n")
-            stdout.flush()
+        if not line.strip():
+            continue
+        try:
+            answered = answer(line)
+        except Exception as error:  # a fault of ours in one message must not lose the answers to the next
+            answered = {"id": _id_of(line), "error": f"{type(error).__name__}: {error}"}
+        stdout.write(json.dumps(answered, ensure_ascii=False) + "\n")
+        stdout.flush()
+
+
+def _id_of(line: str) -> Any:
+    data = json.loads(line)
+    return data.get("id") if isinstance(data, dict) else None
 
 
 if __name__ == "__main__":

@@ -561,7 +561,7 @@ class Scanner:
                 value, end = value + 0.5, end + 1
                 stop = self.at(end - 1).end
             kg = self.kg(value, unit)
-            if self.at(end).has("plan", "less", "more") and not self.at(end + 1).kind == "num":
+            if self.at(end).has("plan", "less", "more") and self.at(end + 1).kind != "num":
                 sign = -1 if self.at(end).has("plan", "less") else 1
                 return [Fact("delta", item.start, self.at(end).end, (kg, "load", sign))], end + 1
             loads = [kg]

@@ -185,16 +185,15 @@ def spelled(word: str, language: str) -> tuple[str, ...]:
         near = [w for w in wanted if len(w) == 4 and sorted(w) == swapped and OSA.distance(w, word) == 1]
         return tuple(near)
     slips = 2 if len(word) >= 7 else 1
-    near = process.extract(word, wanted, scorer=OSA.distance, score_cutoff=slips, limit=8)
-    near = [
+    hits = [
         hit
-        for hit in near
+        for hit in process.extract(word, wanted, scorer=OSA.distance, score_cutoff=slips, limit=8)
         if (hit[0][0] == word[0] or sorted(hit[0][:2]) == sorted(word[:2])) and (hit[1] < 2 or len(hit[0]) >= 6)
     ]
-    if not near:
+    if not hits:
         return ()
-    best = min(distance for _, distance, _ in near)
-    found = sorted(candidate for candidate, distance, _ in near if distance == best)
+    best = min(distance for _, distance, _ in hits)
+    found = sorted(candidate for candidate, distance, _ in hits if distance == best)
     # "pullup" and "pullups" are one answer
     return tuple(one for one in found if one + "s" not in found)
 

@@ -10,10 +10,10 @@ from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 from bot.reading.facts import Fact
-from bot.reading.fold import Folded, Row
-from bot.reading.message import Claim, Message
+from bot.reading.message import Message
 from bot.reading.movements import Mention, combine
 from bot.reading.reading import Ask
+from bot.reading.rows import Folded, Row
 
 if TYPE_CHECKING:
     from bot.reading.assemble import Work
@@ -211,7 +211,7 @@ def _names_more(facts: Sequence[Fact], at: int) -> bool:
 FoldBlock = Callable[..., Folded]
 
 
-def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, claims: Sequence[Claim]) -> None:
+def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock) -> None:
     """Fill `work` from the plan and what the message says against it."""
     rows = ground(message)
     clauses = clauses_of(rows, facts)
@@ -354,10 +354,6 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock, 
             told[targets[0]] = changed
             for at in targets[1:]:
                 told[at] = []
-        else:
-            pass
-    if any(fact.kind == "plan" and plan_names(fact) & {"done", "planned", "same"} for fact in facts):
-        pass
     include_rest = everything or rest
     if not include_rest and not any(keep.values()) and not told and not extra:
         if any(value is False for value in keep.values()):
@@ -558,8 +554,6 @@ def fill(row: Row, twin: Row) -> None:
     row.pauses = row.pauses or twin.pauses
     if twin.hold_s is not None and row.hold_s is None and row.reps is not None:
         row.hold_s, row.reps = float(row.reps), None
-    if twin.hold_s is None and twin.reps is not None and row.hold_s is not None and row.reps is None:
-        pass
 
 
 def read_bare(message: Message, facts: list[Fact], work: Work, fold: FoldBlock) -> None:

@@ -2,32 +2,25 @@
 
 from __future__ import annotations
 
-import importlib
 from collections.abc import Callable, Sequence
 
+from bot.reading.body import find_body
+from bot.reading.corrections import find_corrections
+from bot.reading.dates import find_dates
+from bot.reading.intents import find_intents
 from bot.reading.message import Claim, Message
+from bot.reading.pain import find_pain
 from bot.reading.reading import INTENTS
+from bot.reading.red_flags import find_red_flags
 
-
-def _find(module: str, name: str) -> Callable[..., list[Claim]] | None:
-    try:
-        return getattr(importlib.import_module("bot.reading." + module), name, None)
-    except ImportError:
-        return None
-
-
-FINDERS = [
-    f
-    for f in (
-        _find("corrections", "find_corrections"),
-        _find("body", "find_body"),
-        _find("red_flags", "find_red_flags"),
-        _find("pain", "find_pain"),
-        _find("dates", "find_dates"),
-    )
-    if f
-]
-WISHES = _find("intents", "find_intents")
+# In order of right: a later reader's claim over tokens that an earlier one has is dropped.
+FINDERS: tuple[Callable[[Message], list[Claim]], ...] = (
+    find_body,
+    find_red_flags,
+    find_pain,
+    find_dates,
+    find_corrections,
+)
 
 
 def find_claims(message: Message) -> list[Claim]:
@@ -44,7 +37,6 @@ def find_claims(message: Message) -> list[Claim]:
     return claims
 
 
-def find_wishes(message: Message, claims: Sequence[Claim], trained: bool) -> list[str]:
-    if WISHES is None:
-        return []
-    return [claim.value for claim in WISHES(message, claims) if claim.value in INTENTS]
+def find_wishes(message: Message, claims: Sequence[Claim]) -> list[str]:
+    """What the sender wants besides reporting, as intents."""
+    return [claim.value for claim in find_intents(message, claims) if claim.value in INTENTS]

@@ -149,18 +149,18 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         ):
             return [Fact("scope", item.start, s.at(j).end, int(s.at(j).value or 0), {"numbered": True})], j + 1
     if item.has("topcount"):
-        reps = int(item.name("topcount") or 1)
+        top = int(item.name("topcount") or 1)
         return [
             Fact("scope", item.start, item.end, "top"),
-            Fact("rows", item.start, item.end, [Entry(reps)], {"top": True}),
+            Fact("rows", item.start, item.end, [Entry(top)], {"top": True}),
         ], i + 1
     if item.text in ("a", "one", "an") and s.unit_at(i + 1) == "min" and not s.at(i + 2).has("noise", "rest"):
         item = replace(item, kind="num", value=1.0)
     if item.value is not None and s.at(i + 1).has("link", "cluster") and item.value <= 20:
-        after = s.at(i + 1)
+        mark = s.at(i + 1)
         return [
-            Fact("count", item.start, after.end, int(item.value)),
-            Fact("link", after.start, after.end, "cluster"),
+            Fact("count", item.start, mark.end, int(item.value)),
+            Fact("link", mark.start, mark.end, "cluster"),
         ], i + 2
     if item.has("count") and not item.has("times"):
         reps = int(item.name("count") or 1)
@@ -327,7 +327,7 @@ def _plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if mark.has("plan", "more_reps", "less_reps") and unit in (None, "reps") and item.value <= 10:
             sign = 1 if mark.has("plan", "more_reps") else -1
             return [Fact("delta", item.start, mark.end, (item.value, "reps", sign))], j + 1
-        if mark.has("plan", "less", "more") and not mark.has("effort", "rir") and not s.at(j + 1).kind == "num":
+        if mark.has("plan", "less", "more") and not mark.has("effort", "rir") and s.at(j + 1).kind != "num":
             sign = -1 if mark.has("plan", "less") else 1
             if unit is None and (s.at(j + 1).has("reps") or s.at(j + 1).has("sets")):
                 unit, j = ("reps" if s.at(j + 1).has("reps") else "sets"), j + 1

@@ -1,0 +1,158 @@
+"""Loads find their sets: before the first for all that follow, after a set for that set."""
+
+from __future__ import annotations
+
+from bot.reading.facts import Fact
+from bot.reading.fold_efforts import EffortFacts
+from bot.reading.rows import change, shift
+
+
+class LoadFacts(EffortFacts):
+    """Added load, assistance, and what is told against other values."""
+
+    def on_load(self, fact: Fact) -> None:
+        value = fact.value
+        adds = (
+            self.prev is not None
+            and self.prev.kind == "load"
+            and fact.note.get("how") == "plus"
+            and fact.note.get("unit")
+        )
+        if adds and self.prev is not None and self.prev.note.get("unit") and self.prev.value:
+            total = self.prev.value + value
+            for row in self.rows:
+                if row.load_kg == self.prev.value:
+                    row.load_kg = total
+            self.load = total if self.load_said else self.load
+            return
+        if fact.note.get("same"):
+            known = [row.load_kg for row in self.rows if row.load_kg is not None]
+            if not known:
+                return
+            value = known[-1]
+            for row in self.last_group():
+                if row.load_kg is None:
+                    row.load_kg = value
+            self.load, self.load_said = value, True
+            return
+        if (
+            fact.note.get("none")
+            and self.scope is None
+            and self.rows
+            and all(r.load_kg is not None for r in self.rows)
+            and not self.next_is("rows", "bare")
+        ):
+            return
+        if self.mend:
+            self.mend = False
+            for row in self.rows:
+                row.load_kg = value
+            self.load, self.load_said = value, True
+            return
+        if self.scope is not None and self.rows:
+            if self.scope == "rest":
+                for row in self.rows:
+                    if not row.touched:
+                        row.load_kg = value
+                self.scope = None
+                return
+            rows = self.scoped()
+            if rows:
+                for row in rows:
+                    row.load_kg = value
+                    row.touched = True
+                self.scope = None
+                return
+        if self.based:
+            if self.next_is("rows") and not fact.note.get("none"):
+                self.load, self.load_said = value, True
+            for row in self.rows:
+                row.load_kg = value
+            self.load, self.load_said = value, True
+            return
+        group = self.last_group()
+        if group and all(row.load_kg is None for row in group) and not self.groups.get(self.group):
+            follows = self.next is not None and self.next.kind == "load" and not self.next.note.get("none")
+            if follows or self.load_list:
+                self.load_list = [*self.load_list, value]
+                return
+            open_rows = [
+                row
+                for row in self.rows
+                if row.load_kg is None and (row.group == self.group or row.load_open or self.same_list(row))
+            ]
+            for row in open_rows:
+                row.load_kg = value
+                row.load_open = False
+            return
+        if self.load_list:
+            self.load_list.append(value)
+            return
+        self.load, self.load_said = value, True
+        if group and not self.more_follows(fact) and value not in (row.load_kg for row in group):
+            # a second load and no sets for it
+            if not fact.note.get("none"):
+                self.second_load = fact
+
+    def on_loads(self, fact: Fact) -> None:
+        loads = fact.value
+        if self.rows and len(loads) == len(self.rows):
+            for row, kg in zip(self.rows, loads, strict=True):
+                row.load_kg = kg
+            return
+        if self.rows:
+            self.ask("load_kg", fact)
+            for row in self.rows:
+                row.load_open = True
+            return
+        self.waiting, self.waiting_fact = list(loads), fact  # "20, 22.5 and 25 kg for a triple each"
+
+    def on_at(self, fact: Fact) -> None:
+        number, kg = fact.value
+        group = self.last_group()
+        has_load = (bool(group) and group[-1].load_kg is not None) or (self.load_said and not group) or self.based
+        hold = bool(group) and group[-1].hold_s is not None
+        free = not self.block.loadable
+        if has_load or hold or free or fact.note.get("range"):
+            self.on_effort(Fact("effort", fact.start, fact.end, number))
+            return
+        ramp = any(v > 10 for v in self.ats) or self.big_loads
+        if ramp and kg is not None:
+            self.on_load(Fact("load", fact.start, fact.end, kg))
+            return
+        self.ask("load_kg", fact)
+        for row in group:
+            row.load_open = True
+        if not group:
+            self.asked_load = fact
+
+    def on_assist(self, fact: Fact) -> None:
+        if fact.value is None:
+            if fact.note.get("suffix") and self.prev is not None and self.prev.kind == "load":
+                self.assist = self.prev.value
+                for row in self.rows:
+                    row.load_kg = None
+                self.load, self.load_said = None, False
+            return
+        if self.rows and not self.based:
+            for row in self.rows:
+                if row.assist_kg is None:
+                    row.assist_kg = fact.value
+            return
+        self.assist = fact.value
+
+    def on_instead(self, fact: Fact) -> None:
+        new, old, unit = fact.value
+        if not self.rows:
+            if unit in ("kg", "lb") or (unit is None and (new != int(new) or max(new, old) > 12)):
+                self.load, self.load_said = self.to_kg(new, unit), True
+            return
+        rows = self.scoped() if self.scope is not None else self.rows
+        change(rows or self.rows, new, old, unit, self.to_kg)
+        self.scope = None
+
+    def on_delta(self, fact: Fact) -> None:
+        amount, kind, sign = fact.value
+        rows = (self.scoped() if self.scope is not None else self.rows) or self.rows
+        for row in rows:
+            shift(row, amount, kind, sign)

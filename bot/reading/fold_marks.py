@@ -1,0 +1,228 @@
+"""Sides, scopes, ranges and pauses, failures, links: what is said about sets."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.fold_loads import LoadFacts
+from bot.reading.rows import Row
+
+
+class MarkFacts(LoadFacts):
+    """Marks on sets."""
+
+    def on_scope(self, fact: Fact) -> None:
+        self.scope, self.scope_fact = fact.value, fact
+        if fact.value == "over":
+            self.over = fact
+            return
+        if (
+            fact.value == "all"
+            and self.prev is not None
+            and self.prev.kind in ("effort", "at")
+            and self.last_effort is not None
+        ):
+            for row in self.rows:
+                row.rpe = self.last_effort
+            self.efforts_open.clear()
+            self.effort_inside = True
+            return
+        # "rpe 8 on the last", "@7 first": the effort came before its scope
+        if self.prev is not None and self.prev.kind == "effort" and fact.value != "all":
+            rows = self.scoped()
+            value = self.prev.value
+            if rows and self.effort_rows and fact.note.get("text", "").startswith(("on", "at", "in", "for")):
+                for row in self.effort_rows:
+                    row.rpe = None
+                for row in rows:
+                    row.rpe = value
+                self.efforts_open.clear()
+                self.effort_inside = True
+                self.scope = None
+
+    def on_side(self, fact: Fact) -> None:
+        name = fact.value
+        if name == "each":
+            if fact.note.get("plain") and not self.block.one_sided and (len(self.rows) != 1 or self.count):
+                # "three sets, 5 each", "2 in the tank each": each set
+                if self.next_is("effort"):
+                    self.scope = "all"
+                elif self.prev is not None and self.prev.kind == "effort" and self.last_effort is not None:
+                    for row in self.rows:
+                        row.rpe = self.last_effort
+                    self.effort_inside = True
+                return
+            if (
+                self.last_group()
+                and not any(row.side for row in self.last_group())
+                and not (self.prev and self.prev.kind == "sep" and self.prev.value >= 2 and self.next_is("rows"))
+            ):
+                self.each()
+            elif not self.rows:
+                self.side = "each"
+            return
+        if name == "unclear":
+            self.ask("side", fact)
+            self.side = None
+            return
+        if name == "other":
+            opposite = {"left": "right", "right": "left"}.get(self.last_side or "")
+            if opposite is None:
+                return
+            name = opposite
+        open_rows = [row for row in self.last_group() if row.side is None]
+        near = self.prev is not None and self.prev.kind in ("rows", "bare", "load", "fail", "flag", "effort", "at")
+        if open_rows and near and self.side not in ("left", "right"):
+            group = self.last_group()
+            if not self.based:
+                for row in group:
+                    if row.side is None:
+                        row.side = name
+                        row.load_open = False
+                self.last_side = name
+                return
+        self.side = name
+        self.last_side = name
+
+    def on_flag(self, fact: Fact) -> None:
+        if self.rows and not self.based:
+            self.late.add(fact.value)
+        else:
+            self.flags.add(fact.value)
+        if fact.value == "half":
+            self.half = fact
+
+    def on_last_rep(self, fact: Fact) -> None:
+        self.last_rep = True
+
+    def on_fail(self, fact: Fact) -> None:
+        ordinal = fact.value
+        if ordinal is None and self.last_rep:
+            ordinal, fact.note["rep"] = "last", True
+        if self.tried is not None and self.rows and self.rows[-1] is self.tried:
+            self.tried.reps, self.tried.failed = 0, True
+            return
+        if fact.note.get("weak"):
+            if not (self.prev is None or self.prev.kind == "sep" or self.prev.kind == "fail") or not (
+                self.next is None or self.next_is("sep")
+            ):
+                return
+            if fact.note.get("name") == "yes":
+                if "attempt" in self.schemes:
+                    self.rows.append(Row(1, load_kg=self.load if self.load_said else None, group=self.group + 1))
+                return
+            if "attempt" in self.schemes:
+                self.rows.append(
+                    Row(0, failed=True, load_kg=self.load if self.load_said else None, group=self.group + 1)
+                )
+            return
+        if self.scope is not None and self.rows:
+            rows = self.scoped()
+            if rows:
+                for row in rows:
+                    row.failed = True
+                    if isinstance(ordinal, int):
+                        row.reps = ordinal - 1
+                    elif ordinal == "last" and fact.note.get("rep") and row.reps:
+                        row.reps -= 1
+                    elif row.reps is not None and self.based:
+                        row.reps = None
+                self.scope = None
+                return
+        if self.side in ("left", "right"):
+            self.add([Entry(0)], fact)
+            self.rows[-1].failed = True
+            return
+        if not (isinstance(ordinal, int) and fact.note.get("rep")) and (
+            self.attempt_load is not None or (self.load_said and not self.rows)
+        ):
+            self.add([Entry(0)], fact)
+            self.rows[-1].failed = True
+            if self.attempt_load is not None:
+                self.rows[-1].load_kg = self.attempt_load
+                self.attempt_load = None
+            self.load_said = False
+            return
+        if not self.rows:
+            if isinstance(ordinal, int) and fact.note.get("rep"):
+                self.add([Entry(ordinal - 1)], fact)
+            elif self.count is not None:
+                self.add([Entry(0) for _ in range(self.count)], fact)
+                self.count = None
+            else:
+                self.add([Entry(0)], fact)
+            for row in self.last_group():
+                row.failed = True
+            return
+        last = self.rows[-1]
+        if last.reps == 0:
+            last.failed = True
+            return
+        group = self.last_group()
+        if ordinal == "last" and fact.note.get("rep") and last.reps:
+            last.failed, last.reps = True, last.reps - 1
+            return
+        if isinstance(ordinal, int):
+            if fact.note.get("rep") or (
+                len(group) == 1 and last.reps is not None and ordinal == last.reps + 1 and last.reps != 1
+            ):
+                last.failed = True
+                last.reps = ordinal - 1
+                return
+            if ordinal <= len(self.rows) and not all(row.reps == 1 for row in self.rows):
+                self.rows[ordinal - 1].failed = True
+                return
+            if ordinal <= len(self.rows):
+                self.rows[ordinal - 1].failed, self.rows[ordinal - 1].reps = True, 0
+                return
+        new = replace(last, reps=0, failed=True, rpe=None, linked=False)
+        if self.count is not None or (
+            self.prev is not None and self.prev.kind == "bare" and self.prev.note.get("spelled")
+        ):
+            self.group += 1
+            new = replace(new, group=self.group, load_kg=None)
+            self.count = None
+        self.rows.append(new)
+
+    def on_link(self, fact: Fact) -> None:
+        self.link = fact.value
+        if fact.value == "straight" and len(self.rows) < 2 and not self.more_sets_follow(fact):
+            return
+        if fact.value == "straight" and self.rows and not self.more_sets_follow(fact):
+            self.rows[-1].linked = True
+            self.link = None
+
+    def on_scheme(self, fact: Fact) -> None:
+        self.schemes.add(fact.value)
+        if fact.value == "total" and self.bares:
+            self.total = (float(self.bares[-1][1].reps or 0), self.bares[-1][0])
+
+    def on_mend(self, fact: Fact) -> None:
+        if fact.value == "swap":
+            for row in self.rows:
+                row.side = {"left": "right", "right": "left"}.get(row.side or "", row.side)
+            return
+        self.mend = True
+
+    def on_sep(self, fact: Fact) -> None:
+        if fact.value == 3:
+            self.after_sentence = True
+            self.side = None
+            if self.scope is not None and not (self.scope_fact and self.scope_fact.note.get("numbered")):
+                self.scope = None
+        if fact.value >= 2:
+            self.scope = None if self.scope not in ("all",) else self.scope
+            self.side = self.side if fact.note.get("nl") is None else None
+
+    def on_move(self, fact: Fact) -> None:
+        self.moved = True
+
+    def on_ask(self, fact: Fact) -> None:
+        self.ask(fact.value, fact)
+        if fact.value == "load_kg":
+            if self.rows:
+                for row in self.last_group():
+                    row.load_open = True
+            else:
+                self.asked_load = fact

@@ -1,0 +1,235 @@
+"""What is known while the facts of one exercise are walked, and the handles on its sets."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from typing import Any
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.reading import Ask
+from bot.reading.rows import PAUSES, Block, Row
+
+
+class FoldState:
+    """The sets so far, and what waits for the sets to come."""
+
+    def __init__(self, block: Block, span: Callable[[int, int], str], to_kg: Callable[..., float]) -> None:
+        self.block = block
+        self.to_kg = to_kg
+        self.span = span
+        self.rows: list[Row] = [replace(row) for row in block.base] if block.base is not None else []
+        self.based = block.base is not None
+        self.asks: list[Ask] = []
+        self.load: float | None = None  # waits for sets
+        self.load_said = False
+        self.assist: float | None = None
+        self.rpe: float | None = None
+        self.side: str | None = None
+        self.last_side: str | None = None
+        self.scope: Any = None
+        self.scope_fact: Fact | None = None
+        self.flags: set[str] = set()
+        self.late: set[str] = set()
+        self.count: int | None = None
+        self.mend = False
+        self.link: str | None = None
+        self.group = 0
+        self.groups: dict[int, bool] = {}  # group: its load was said for it alone
+        self.schemes: set[str] = set()
+        self.bares: list[tuple[Fact, Row]] = []
+        self.efforts_open: list[tuple[float, int]] = []
+        self.early_effort: float | None = None
+        self.effort_inside = False
+        self.total: tuple[float, Fact] | None = None
+        self.minutes: list[float] = []
+        self.attempt_load: float | None = None
+        self.after_sentence = False
+        self.ats = [f.value[0] for f in block.facts if f.kind == "at" and not f.note.get("range")]
+        self.all_schemes = {f.value for f in block.facts if f.kind == "scheme"}
+        self.big_loads = [f for f in block.facts if f.kind == "load" and (f.value or 0) > 10]
+        self.asked_load: Fact | None = None
+        self.prev: Fact | None = None
+        self.said_sets = False
+        self.word_row: Row | None = None
+        self.last_effort: float | None = None
+        self.frozen = 0
+        self.last_rep = False
+        self.waiting: list[float] = []
+        self.waiting_fact: Fact | None = None
+        self.each_of = False
+        self.tried: Row | None = None
+        self.moved = False  # the movement has been named
+        self.failure: float | None = None
+        self.next: Fact | None = None
+        self.load_list: list[float] = []  # "with 20kg, 22.5kg and 25kg"
+        self.half: Fact | None = None
+        self.effort_rows: list[Row] = []  # the rows that the last effort went to
+        self.over: Fact | None = None  # "across the sets"
+        self.second_load: Fact | None = None
+        self.side_efforts: dict[str, float] = {}
+        self.all_rpe: float | None = None
+        self.template: Row | None = None  # what both sides did, told once
+
+    def ask(self, about: str, fact: Fact) -> None:
+        self.asks.append(Ask(about, self.span(fact.start, fact.end)))
+
+    def last_group(self) -> list[Row]:
+        return [row for row in self.rows if row.group == self.group] if self.rows else []
+
+    def scoped(self) -> list[Row]:
+        """The rows that the scope said last points at; empty: none of them."""
+        rows = self.rows
+        scope = self.scope
+        if not rows or scope is None:
+            return []
+        if scope == "all":
+            return rows
+        if isinstance(scope, tuple):
+            name, n = scope
+            if name == "these":
+                return [rows[at - 1] for at in n if 0 < at <= len(rows)]
+            return rows[:n] if name == "first" else rows[-n:]
+        if scope == "last":
+            return self.tail(rows)
+        if scope == "first":
+            return self.head(rows)
+        if scope in ("top", "back"):
+            labelled = [row for row in rows if row.label == scope]
+            if not labelled and scope == "back" and any(row.label == "top" for row in rows):
+                labelled = [row for row in rows if row.label != "top"]
+            if not labelled and scope == "top":
+                heavy = max((row.load_kg or 0) for row in rows)
+                labelled = [row for row in rows if (row.load_kg or 0) == heavy]
+                labelled = labelled if len(labelled) == 1 else rows[:1]
+            return labelled
+        if isinstance(scope, int):
+            sides = {row.side for row in rows}
+            if {"left", "right"} <= sides:
+                pairs = [rows[i : i + 2] for i in range(0, len(rows), 2)]
+                return pairs[scope - 1] if 0 < scope <= len(pairs) else []
+            return [rows[scope - 1]] if 0 < scope <= len(rows) else []
+        return []
+
+    def tail(self, rows: list[Row]) -> list[Row]:
+        if len(rows) >= 2 and {rows[-1].side, rows[-2].side} == {"left", "right"}:
+            return rows[-2:]
+        return rows[-1:]
+
+    def head(self, rows: list[Row]) -> list[Row]:
+        if len(rows) >= 2 and {rows[0].side, rows[1].side} == {"left", "right"}:
+            return rows[:2]
+        return rows[:1]
+
+    def next_is(self, *kinds: str) -> bool:
+        return self.next is not None and self.next.kind in kinds
+
+    def loaded(self) -> bool:
+        return self.load_said or self.based or self.assist is not None
+
+    def add(self, entries: list[Entry], fact: Fact) -> None:
+        if self.rows:
+            self.group += 1
+        if self.late:
+            if self.late & {"upper_half", "lower_half", "half", "eccentric"}:
+                self.apply(self.rows[self.frozen :], self.flags, "pause_pause" in self.flags)
+                self.frozen = len(self.rows)
+                self.flags -= {"upper_half", "lower_half", "half"}
+            self.flags |= self.late
+            self.late = set()
+        own = fact.note.get("own_load")
+        start = len(self.rows)
+        for entry in entries:
+            row = Row(entry.reps, entry.hold_s, group=self.group)
+            if self.block.hold and row.hold_s is None and row.reps is not None and not fact.note.get("reps"):
+                row.hold_s, row.reps = float(row.reps), None
+            row.side = entry.side or (self.side if self.side in ("left", "right") else None)
+            if own is not None:
+                row.load_kg = own
+            elif self.load_said:
+                row.load_kg = self.load
+            if self.rpe is not None:
+                row.rpe = self.rpe
+            if isinstance(self.scope, str) and self.scope in ("top", "back"):
+                row.label = self.scope
+            if entry.ask:
+                self.ask(entry.ask, fact)
+            self.rows.append(row)
+        self.rpe = None
+        self.groups[self.group] = own is not None
+        if self.link in ("straight", "drop") and start:
+            for row in self.rows[start:]:
+                row.linked = True
+        if self.link == "straight":
+            self.link = None
+        if self.side in ("left", "right"):
+            self.last_side = self.side
+            if len(entries) >= 1:
+                self.side = None
+        if self.side == "each":
+            self.each()
+            self.side = None
+        if self.asked_load is not None:
+            for row in self.rows[start:]:
+                row.load_open = True
+        if self.scope not in ("all",):
+            self.scope = None
+
+    def each(self) -> None:
+        group = self.last_group()
+        if not group or any(row.side for row in group):
+            return
+        start = self.rows.index(group[0])
+        pairs: list[Row] = []
+        for row in group:
+            pairs += [replace(row, side="left"), replace(row, side="right")]
+        self.rows[start : start + len(group)] = pairs
+
+    def override(self, rows: list[Row], entry: Entry) -> None:
+        for row in rows:
+            if entry.hold_s is not None or (row.hold_s is not None and row.reps is None):
+                row.hold_s = entry.hold_s if entry.hold_s is not None else float(entry.reps or 0)
+            else:
+                row.reps = entry.reps
+        self.scope = None
+        self.side = None
+
+    def keep(self, n: int) -> None:
+        """Only the first n sets of the plan were done (n pairs for one-sided work)."""
+        sides = {row.side for row in self.rows}
+        step = 2 if {"left", "right"} <= sides else 1
+        self.rows = self.rows[: n * step]
+
+    def apply(self, rows: list[Row], flags: set[str], paused: bool) -> None:
+        both = self.flags | self.late
+        for row in rows:
+            if "eccentric" in flags:
+                row.eccentric = True
+            if "upper_half" in flags:
+                row.rom = "upper_half"
+            elif "lower_half" in flags:
+                row.rom = "lower_half"
+            elif "half" in flags and not both & {"upper_half", "lower_half"}:
+                row.rom = None
+            if paused:
+                said = tuple(p for p in PAUSES if "pause_" + p in flags)
+                row.pauses = tuple(p for p in PAUSES if p in row.pauses or p in said)
+        if "half" in flags and rows and not both & {"upper_half", "lower_half"}:
+            fact = self.half
+            if fact is not None:
+                self.ask("rom", fact)
+                self.half = None
+
+    def bares_open(self) -> bool:
+        return any(row.load_open for _, row in self.bares)
+
+    def more_sets_follow(self, fact: Fact) -> bool:
+        at = self.block.facts.index(fact)
+        return any(f.kind in ("rows", "bare") for f in self.block.facts[at + 1 :])
+
+    def same_list(self, row: Row) -> bool:
+        return any(r is row for _, r in self.bares)
+
+    def more_follows(self, fact: Fact) -> bool:
+        at = next(i for i, f in enumerate(self.block.facts) if f is fact)
+        return any(f.kind in ("rows", "bare", "count", "fail", "scheme") for f in self.block.facts[at + 1 :])

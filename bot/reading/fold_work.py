@@ -1,0 +1,324 @@
+"""Sets themselves: schemes of sets and reps, lists, counts, and bare numbers that may be reps."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.fold_marks import MarkFacts
+from bot.reading.rows import Row
+
+
+class WorkFacts(MarkFacts):
+    """Work done."""
+
+    def on_rows(self, fact: Fact) -> None:
+        entries: list[Entry] = list(fact.value)
+        note = fact.note
+        if len(self.rows) == 1 and self.word_row is self.rows[0] and not note.get("word") and not self.based:
+            self.rows.clear()  # "doubles: 5x2"
+        weighted = any(f.kind == "weighted" for f in self.block.facts)
+        if note.get("plain") and weighted and len(entries) <= 5 and (entries[0].reps or 0) >= 20 and not self.loaded():
+            # "1x35" of weighted chins: reps by load
+            note = {**note, "own_load": self.to_kg(float(entries[0].reps or 0))}
+            entries = [Entry(len(entries))]
+            fact = Fact("rows", fact.start, fact.end, entries, note)
+        if self.rows and all(row.reps is None and row.hold_s is None for row in self.rows) and note.get("list"):
+            if len(entries) == len(self.rows):
+                self.asks = [ask for ask in self.asks if ask.about != "reps"]
+                for row, entry in zip(self.rows, entries, strict=True):
+                    row.reps = entry.reps
+                return None
+        self.said_sets = True
+        if (
+            note.get("unit") == "min"
+            and note.get("one")
+            and not self.block.hold
+            and not {"emom", "every"} & self.all_schemes
+        ):
+            return None  # minutes of something else; holds of minutes are hangs and handstands
+        if (
+            note.get("one")
+            and note.get("unit") == "sec"
+            and not self.block.hold
+            and self.rows
+            and self.rows[-1].reps is not None
+        ):
+            return None  # seconds of lowering or of a stop
+        if note.get("one") and note.get("unit") == "min" and {"emom", "every"} & self.all_schemes:
+            self.minutes.append(entries[0].hold_s or 0)
+            return None
+        if (
+            self.scope is not None
+            and self.rows
+            and self.scope not in ("all",)
+            and len(entries) == 1
+            and not note.get("each_of")
+        ):
+            rows = self.scoped()
+            if self.side in ("left", "right"):
+                rows = [row for row in rows if row.side == self.side] or rows
+            if rows:
+                self.override(rows, entries[0])
+                return None
+        if (
+            note.get("list")
+            and self.rows
+            and len(self.rows) == len(entries)
+            and note.get("values")
+            and self.prev is not None
+        ) and (
+            self.prev.kind == "sep"
+            and self.prev.note.get("mark") == ":"
+            and min(note["values"]) >= 10 > max(row.reps or 0 for row in self.rows)
+        ):
+            return self.on_loads(Fact("loads", fact.start, fact.end, [float(v) for v in note["values"]]))
+        if (
+            note.get("list")
+            and note.get("values")
+            and self.rows
+            and not self.based
+            and self.prev is not None
+            and self.prev.kind in ("sep", "rows")
+            and len(self.rows) != len(entries)
+            and min(note["values"]) >= 10
+            and all(row.load_kg is None for row in self.rows)
+            and not self.block.hold
+            and max(row.reps or 0 for row in self.rows) < 10
+        ):
+            self.ask("load_kg", fact)
+            for row in self.rows:
+                row.load_open = True
+            return None
+        if (
+            note.get("list")
+            and note.get("values")
+            and min(note["values"]) >= 40
+            and not self.loaded()
+            and self.block.movement not in ("push_up", "squat", "dip", None)
+            and not self.block.hold
+        ):
+            self.ask("reps", fact)
+            return None
+        count = self.count
+        if count is not None and len(entries) == 1 and not note.get("the"):
+            entries = [replace(entries[0]) for _ in range(min(count, 40))]
+            self.count = None
+        elif count is not None and note.get("mark") == "+":
+            entries = entries
+        elif count is not None and len(entries) == count:
+            self.count = None
+        if note.get("mark") == "/" and len(entries) == 2 and self.block.one_sided:
+            entries[0].side, entries[1].side = "left", "right"
+        if self.mend and self.rows and not self.based:
+            self.replace_last(entries, note)
+            return None
+        if self.waiting and len(entries) in (1, len(self.waiting)):
+            entries = entries if len(entries) > 1 else [replace(entries[0]) for _ in self.waiting]
+            self.add(entries, fact)
+            for row, kg in zip(self.rows[-len(entries) :], self.waiting, strict=True):
+                row.load_kg = kg
+            self.waiting = []
+            return None
+        heavy = [
+            f
+            for f in self.block.facts
+            if f.kind == "rows" and ("own_load" in f.note or (f.note.get("plain") and len(f.value) >= 15))
+        ]
+        if note.get("plain") and len(entries) >= 15 and len(heavy) > 1 and not self.block.hold:
+            # "20x5, 22.5x4, 25x3": load by reps
+            note = {**note, "own_load": self.to_kg(float(len(entries)))}
+            entries, fact = entries[:1], Fact("rows", fact.start, fact.end, entries[:1], note)
+        self.add(entries, fact)
+        self.each_of = bool(note.get("each_of")) and len(entries) == 1
+        if note.get("word") and len(entries) == 1:
+            self.word_row = self.rows[-1]
+        if note.get("mark") == "+" and not self.block.hold:
+            self.cluster()
+        return None
+
+    def cluster(self) -> None:
+        group = self.last_group()
+        for row in group[1:]:
+            row.linked = True
+        if self.count and self.count > 1:
+            copies = [replace(row) for _ in range(self.count - 1) for row in group]
+            self.rows.extend(copies)
+            self.count = None
+        self.link = None
+
+    def replace_last(self, entries: list[Entry], note: dict[str, Any]) -> None:
+        old = self.last_group()
+        self.rows = [row for row in self.rows if row.group != self.group]
+        model = old[0] if old else Row()
+        for entry in entries:
+            row = replace(model, reps=entry.reps, hold_s=entry.hold_s, group=self.group)
+            if "own_load" in note:
+                row.load_kg = note["own_load"]
+            if self.load_said and self.load is not None and model.load_kg is None:
+                row.load_kg = self.load
+            self.rows.append(row)
+        self.mend = False
+
+    def on_count(self, fact: Fact) -> None:
+        value = fact.value
+        if self.based:
+            self.keep(value)
+            return
+        if value < 0 or value > 40:
+            self.ask("sets", fact)
+            return
+        group = self.last_group()
+        if self.mend and self.count is not None:
+            self.count, self.mend = value, False
+            return
+        pairs = group and len(group) == 2 and {row.side for row in group} == {"left", "right"}
+        if group and (len(group) == 1 or pairs) and not fact.note.get("only"):
+            follow = self.next is not None and self.next.kind == "rows"
+            if len(self.rows) == len(group) and not follow:
+                self.rows = [replace(row) for _ in range(value) for row in group]
+                return
+        self.count = value
+
+    def on_rounds(self, fact: Fact) -> None:
+        if self.rows:
+            self.rows = [replace(row, group=self.group + i) for i in range(fact.value) for row in self.rows]
+        else:
+            self.block.rounds = fact.value
+
+    def on_repeat(self, fact: Fact) -> None:
+        group = self.last_group()
+        if not group and self.side is None:
+            return
+        if not group or self.side in ("left", "right"):
+            self.add([Entry(fact.value)], fact)
+            return
+        self.rows += [replace(row) for _ in range(fact.value - 1) for row in group]
+
+    def on_bare(self, fact: Fact) -> None:
+        value: float = fact.value
+        comma = fact.note.get("comma")
+        spelled = fact.note.get("spelled")
+        if self.scope is not None and self.rows and self.scope not in ("all",):
+            rows = self.scoped()
+            if rows and not comma and value == int(value):
+                if self.side in ("left", "right"):
+                    rows = [row for row in rows if row.side == self.side] or rows
+                self.override(rows, Entry(int(value)))
+                return
+        if spelled and self.next_is("word") and self.next is not None and self.next.start == fact.end:
+            return
+        if self.rows and self.rows[-1].failed and self.rows[-1].reps == value and "got" in self.schemes:
+            return
+        if self.mend and self.prev is not None and self.last_effort is not None and 5 <= value <= 10:
+            self.mend = False
+            self.on_effort(Fact("effort", fact.start, fact.end, value))
+            return
+        verdict = self.next_is("fail") or (
+            self.next_is("plan", "scheme") and "fine" in (self.next.note.get("names") or ())
+        )
+        if verdict and value >= 15 and {"amrap", "attempt"} & self.all_schemes and not self.block.hold:
+            # "max single: 45 ok, 50 miss"
+            self.add([Entry(1)], fact)
+            self.rows[-1].load_kg = fact.note.get("kg", value)
+            self.tried = self.rows[-1]
+            if len(self.rows) == 2 and self.rows[0].label == "top" and self.rows[0].load_kg is None:
+                self.rows.pop(0)
+            return
+        heavy = value != int(value) or value > 12
+        if self.next_is("rows") and self.next is not None and self.next.start == fact.end and not self.rows and heavy:
+            self.load, self.load_said = fact.note.get("kg", value), True  # "row 22.5 3x10"
+            return
+        if spelled and value == 1 and not (self.side or self.next_is("side")):
+            return
+        if comma and (self.side in ("left", "right") or (self.loaded() and self.rows == [])):
+            a, b = self.span(fact.start, fact.end).split(",") if "," in self.span(fact.start, fact.end) else ("", "")
+            if a.strip().isdigit() and b.strip().isdigit():
+                self.add([Entry(int(a)), Entry(int(b))], fact)
+                return
+        moved = self.prev is not None and self.prev.kind == "move"
+        if self.block.movement in ("one_arm_counterweight", "band_pull_up") and moved and self.assist is None:
+            if value != int(value) or (
+                self.next_is("sep") and self.next is not None and self.next.note.get("mark") == ":"
+            ):
+                self.assist = fact.note.get("kg", value)
+                return
+        attempt = self.prev is not None and self.prev.kind == "scheme" and self.prev.value == "attempt"
+        if attempt and value >= 15 and not self.block.hold:
+            self.attempt_load = fact.note.get("kg", value)
+            return
+        if self.based and value == int(value) and not self.mend:
+            if self.scope == "all":
+                self.override(self.rows, Entry(int(value)))
+            elif self.side in ("left", "right") or self.next_is("side"):
+                pass
+            elif not fact.note.get("spelled"):
+                self.ask("reps", fact)
+            return
+        if self.mend and self.rows and value == int(value):
+            self.override(self.rows[-1:], Entry(int(value)))
+            self.mend = False
+            return
+        whole = value == int(value) and not comma
+        if self.count is not None and whole and not spelled:
+            self.on_rows(Fact("rows", fact.start, fact.end, [Entry(int(value))]))
+            return
+        if not whole:
+            if (
+                self.prev is not None and self.prev.kind == "scheme" and self.prev.value in ("got", "attempt")
+            ) or self.next_is("fail"):
+                self.attempt_load = fact.note.get("kg", value)
+                return
+            self.ask("load_kg" if self.rows else "reps", fact)
+            if not self.rows:
+                self.rows.append(Row(None, load_open=True, group=self.group))
+            return
+        sure = (
+            self.side in ("left", "right", "each")
+            or self.next_is("side")
+            or self.loaded()
+            or self.next_is("load", "at")
+            or fact.note.get("before_move")
+            or bool(self.schemes & {"amrap", "ladder", "got", "total"})
+            or (bool(self.rows) and not self.bares_open())
+            or self.next_is("effort")
+            or self.next_is("link")
+            or (self.next_is("sep") and spelled)
+        )
+        if (
+            self.prev is not None
+            and self.prev.kind == "scheme"
+            and self.prev.value in ("got", "attempt")
+            and self.attempt_load is None
+            and not self.loaded()
+            and value > 20
+        ):
+            sure = False
+        if value > 200 and not self.block.hold:
+            self.ask("reps", fact)
+            self.rows.append(Row(None, group=self.group))
+            return
+        hold_unsure = self.block.hold
+        if (sure and not hold_unsure) or (hold_unsure and self.prev_is_list()):
+            self.add([Entry(int(value))], fact)
+            self.bares.append((fact, self.rows[-1]))
+            return
+        if self.rows and self.bares_open() and not hold_unsure:
+            # several bare numbers: each is a set
+            for _, row in self.bares:
+                row.load_open = False
+            self.add([Entry(int(value))], fact)
+            self.bares.append((fact, self.rows[-1]))
+            return
+        self.add([Entry(int(value))], fact)
+        row = self.rows[-1]
+        row.load_open = True
+        self.bares.append((fact, row))
+
+    def prev_is_list(self) -> bool:
+        return False
+
+    def on_left(self, fact: Fact) -> None:
+        if fact.note.get("clock") and self.block.hold and fact.value and fact.value < 3600:
+            self.add([Entry(hold_s=fact.value)], fact)
