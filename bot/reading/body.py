@@ -266,17 +266,13 @@ def _bodyweight(body: _Body, taken: set[int]) -> Iterable[Claim]:
                 break
         if said is None and stop in body.starts("unit", "rep_like") and tokens[stop].text not in ("am", "this"):
             continue
-        if (
+        if (stop < len(tokens) and tokens[stop].text in ("x", "/", "@")) or (
             stop < len(tokens)
-            and tokens[stop].text in ("x", "/", "@")
-            or (
-                stop < len(tokens)
-                and tokens[stop].text == ","
-                and not tokens[stop].space
-                and stop + 1 < len(tokens)
-                and tokens[stop + 1].value is not None
-                and not tokens[stop + 1].space
-            )
+            and tokens[stop].text == ","
+            and not tokens[stop].space
+            and stop + 1 < len(tokens)
+            and tokens[stop + 1].value is not None
+            and not tokens[stop + 1].space
         ):
             continue
         if tokens[at - 1].text in ("x", "@", "+"):
@@ -366,7 +362,11 @@ def _span_minutes(body: _Body, at: int) -> tuple[float, int, bool] | None:
         stop = body.starts("span", name).get(at)
         if stop is not None:
             if name == "minutes_60":
-                if stop >= len(tokens) or tokens[stop].value is None or tokens[stop].spelled and tokens[stop].value < 1:
+                if (
+                    stop >= len(tokens)
+                    or tokens[stop].value is None
+                    or (tokens[stop].spelled and tokens[stop].value < 1)
+                ):
                     continue
                 return part + (tokens[stop].value or 0), stop + 1, True
             return part, stop, True

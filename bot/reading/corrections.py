@@ -217,14 +217,10 @@ def _field(mend: _Mend, now: _Value, was: _Value, start: int, end: int, mentions
         return "load_kg", False
     if "sleep_h" in said:
         return "sleep_h", False
-    if "bodyweight_kg" in said and not mentions or "load_kg" in said and body and not mentions:
+    if ("bodyweight_kg" in said and not mentions) or ("load_kg" in said and body and not mentions):
         return "bodyweight_kg", False
-    if (
-        "duration_min" in said
-        and "duration_min" in close
-        or "duration_min" in said
-        and not mentions
-        and "hold_s" not in close
+    if ("duration_min" in said and "duration_min" in close) or (
+        "duration_min" in said and not mentions and "hold_s" not in close
     ):
         return "duration_min", False
     if "hold_s" in close:

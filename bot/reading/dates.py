@@ -123,12 +123,32 @@ class _Finder:
             except ValueError:
                 return None
             return Day(at, at + 1, "exact", (exact, exact), (exact, exact))
+        dotted = self._dotted(at)
+        if dotted is not None:
+            return dotted
         for hit in self.at.get(at, ()):
             if hit.table in DAY_TABLES or hit.table == "which":
                 made = self._made(hit)
                 if made is not None:
                     return made
         return None
+
+    def _dotted(self, at: int) -> Day | None:
+        """ "28.02." """
+        token = self.tokens[at]
+        after = self.tokens[at + 1] if at + 1 < len(self.tokens) else None
+        if token.kind != "num" or after is None or after.text != "." or after.space or token.text.count(".") != 1:
+            return None
+        before = self.tokens[at - 1].text if at else "\n"
+        if before not in ("\n", ".", "am", "vom", "bis", "zum", "ab", "seit", "den"):
+            return None
+        day, month = (int(part or 0) for part in token.text.split("."))
+        if not (1 <= day <= 31 and 1 <= month <= 12 and len(token.text) >= 3):
+            return None
+        back, ahead = _of_month(self.today, month, day, False), _of_month(self.today, month, day, True)
+        if back is None or ahead is None:
+            return None
+        return Day(at, at + 2, "date", (back, back), (ahead, ahead))
 
     def _numbers(self, hit: Hit) -> list[int]:
         return [
@@ -246,13 +266,16 @@ class _Finder:
         if len(said) > 2 and hit.name in ("5", "6", "2") and linked:
             return True
         if not said[:1].isupper():
-            return False
+            return len(said) >= 3 and opens and after is not None and after.kind == "word" and self._other_day(hit)
         if after is not None and after.text == "." and not after.space and hit.end + 1 < len(self.tokens):
             return opens
         if linked:
             return True
         others = any(h.table in ("short", "weekday") and h.start != hit.start for h in self.hits)
         return opens and others and after is not None and after.kind in ("word", "num")
+
+    def _other_day(self, hit: Hit) -> bool:
+        return any(h.table == "weekday" and h.start != hit.start for h in self.hits)
 
     def _end_of(self, hit: Hit) -> Day | None:
         today = self.today
@@ -320,6 +343,10 @@ class _Finder:
             made = self._both(hit, "date", _of_month(today, month, day, False), _of_month(today, month, day, True))
             return made
         day = numbers[0] if numbers else 1
+        if any(h.table == "month" for h in self.at.get(hit.end, ())):
+            return None  # "until 1 May": the longer one, from the number on
+        if day > 31 and hit.end - hit.start > 1 and self.tokens[hit.end - 1].kind == "word":
+            return Day(hit.start, hit.end, "bad", None, None)
         whole = self.tokens[hit.end - 1]
         if whole.value is not None and whole.value != int(whole.value):
             return None
@@ -422,6 +449,9 @@ class _Finder:
             if best is not None:
                 name = best.name
                 return Day(day.start, day.end, day.kind, day.back, day.ahead, name, day.shift, day.days)
+        behind = next((h for h in self.at.get(day.end, ()) if h.table == "link" and h.name == "back"), None)
+        if behind is not None and day.kind in ("dom", "date", "weekday", "rel"):
+            return Day(day.start, day.end, day.kind, day.back, day.ahead, "back", day.shift, day.days)
         inner = self.tokens[day.start].text
         if day.kind in ("dom", "range", "date"):
             named = next(
@@ -440,7 +470,7 @@ class _Finder:
 def find_dates(message: Message) -> list[Claim]:
     """Claims `day` (a day trained), `span` (the days of a move or an absence) and `noise` (days of other things)."""
     finder = _Finder(message)
-    days = finder.days() if finder.hits else []
+    days = finder.days()
     found = wishes(message)
     absent = {name: found[name] for name in ABSENCES if name in found}
     claims: list[Claim] = []
@@ -461,6 +491,31 @@ def find_dates(message: Message) -> list[Claim]:
         if claim is not None:
             claims.append(claim)
     return claims
+
+
+def _of_a_month(message: Message, finder: _Finder, day: Day, sentence: tuple[int, int]) -> bool:
+    """Whether "the 3rd" is a day: "on the 3rd", "am 3.", or first in its sentence; "missed the 4th" is a rep."""
+    tokens = message.tokens
+    after = tokens[day.end] if day.end < len(tokens) else None
+    if after is not None and (
+        after.text in ("%", "x", "/") or any(h.start == day.end for h in message.hits("body") if h.name == "rep_like")
+    ):
+        return False
+    first = tokens[day.start].text
+    worded = tokens[day.end - 1].kind == "word" or tokens[day.end - 1].text == "."
+    if first in ("on", "am", "vom") and worded:
+        return True
+    if day.start == sentence[0] and after is not None and (after.text == ":" or worded and first == "the"):
+        return True
+    before = tokens[day.start - 1].text if day.start else ""
+    return (
+        worded
+        and before in ("of", "from", "for", "on", "am", "vom")
+        or first == "el"
+        and day.start == sentence[0]
+        and after is not None
+        and after.kind == "word"
+    )
 
 
 def _clause(tokens: Sequence[Token], at: int, bounds: tuple[int, int]) -> tuple[int, int]:
@@ -485,6 +540,10 @@ def _trained(
     tokens = message.tokens
     sentence = next(((a, b) for a, b in bounds if a <= day.start < b), (0, len(tokens)))
     noise = Claim(day.start, day.end, "noise", None)
+    if day.kind == "bad":
+        return Claim(day.start, day.end, "day", None, Ask("performed_on", message.span(day.start, day.end)))
+    if day.kind == "dom" and not _of_a_month(message, finder, day, sentence):
+        return None
     if day.kind in ("length", "end", "week", "weekend"):
         return noise if day.kind != "length" or day.days else None
     before = tokens[day.start - 1].text if day.start else ""
@@ -528,7 +587,8 @@ def _trained(
         for a in range(*clause)
     )
     if day.kind == "vague":
-        asked = (numbers or told) and not other and not absent
+        named = any(one.back for one in finder.days() if one.kind not in ("vague", "length"))
+        asked = (numbers or told) and not other and not absent and not named
         return (
             Claim(day.start, day.end, "day", None, Ask("performed_on", message.span(day.start, day.end)))
             if asked
@@ -571,8 +631,13 @@ def _span(
         return (*_move(message, near, absent), None)
     if "pause" in absent:
         return (*_open(message, near, "pause"), None)
+    if "ill" in absent and "away" in absent:
+        later = min(hit.start for hit in absent["away"])
+        coming = [day for day in near if day.start > later and day.link not in ("since",)]
+        if coming and min(hit.start for hit in absent["ill"]) < later:
+            return (*_open(message, coming, "away"), None)
     if "ill" in absent:
-        return (*_ill(message, near, finder, absent), None)
+        return (*_ill(message, near, resumed, absent), None)
     if "away" in absent:
         return (*_open(message, near, "away"), None)
     return (*_missed(message, near, finder), None)
@@ -703,7 +768,7 @@ def _later(day: Day, first: date) -> date:
 
 
 def _ill(
-    message: Message, days: list[Day], finder: _Finder, absent: dict[str, list[Hit]]
+    message: Message, days: list[Day], resumed: bool, absent: dict[str, list[Hit]]
 ) -> tuple[Span | None, list[Day]]:
     today = message.today
     start: date | None = None
@@ -720,6 +785,9 @@ def _ill(
             end = _ahead(day)[1] if day.link == "until" else _ahead(day)[0] - timedelta(days=1)
         elif day.kind == "end" and day.ahead:
             end = day.ahead[1]
+        elif day.kind == "week":
+            start = today - timedelta(days=today.weekday())
+            end = today - timedelta(days=1) if resumed else end
         elif day.kind == "length":
             continue
         elif day.shift == 0:
@@ -727,9 +795,9 @@ def _ill(
         elif day.shift is not None and day.shift > 0:
             end = _ahead(day)[1]
         elif day.back and day.kind != "vague":
-            if start is None or day.link == "since":
+            if start is None or day.link in ("since", "open"):
                 start = day.back[0]
-            if over and day.link != "since" and len(days) > 1:
+            if over and day.link not in ("since", "open") and len(days) > 1:
                 end = max(end or day.back[1], day.back[1])
         else:
             continue
@@ -745,7 +813,7 @@ def _missed(message: Message, days: list[Day], finder: _Finder) -> tuple[Span | 
     found: list[date] = []
     taken: list[Day] = []
     for day in days:
-        if day.link in ("since", "back", "until") or day.kind in ("length", "vague"):
+        if day.link in ("since", "open", "back", "until") or day.kind in ("length", "vague", "bad"):
             continue
         span = (
             day.back

@@ -26,11 +26,15 @@ def wishes(message: Message) -> dict[str, list[Hit]]:
         if hit.table == "not":
             barred.setdefault(hit.name, []).append(hit)
     found: dict[str, list[Hit]] = {}
+    everything = sum(1 for token in message.tokens if token.kind not in ("sym", "nl"))
+    for hit in message.hits("intents", "whole"):
+        worded = sum(1 for token in message.tokens[hit.start : hit.end] if token.kind not in ("sym", "nl"))
+        if worded == everything and hit.end - hit.start >= 1:
+            found.setdefault(hit.name, []).append(hit)
     for hit in hits:
         if hit.table == "want" and not any(_over(no, hit) for no in barred.get(hit.name, ())):
             found.setdefault(hit.name, []).append(hit)
-    if "correction" in found:
-        del found["correction"]  # a correction is one only with its values: corrections.py
+    found.pop("correction", None)  # a correction is one only with its values: corrections.py
     return _settled(message, found)
 
 
@@ -56,7 +60,24 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
                 for hit in found.get(other, ())
                 if not any(_same_question(message, hit, why) for why in found["why"])
             ]
-    if "progress" in found and "plan_today" in found:
+    for week in ("plan_week", "plan_today"):
+        if "progress" in found and week in found:
+            found["progress"] = [hit for hit in found["progress"] if not any(_over(hit, w) for w in found[week])]
+    if "move" in found:
+        for other in ("plan_today", "plan_week"):
+            found[other] = [
+                hit
+                for hit in found.get(other, ())
+                if not any(
+                    _one_sentence(message.tokens, min(hit.start, m.start), max(hit.start, m.start))
+                    for m in found["move"]
+                )
+            ]
+    if "help" in found and "plan_today" in found:
+        found["plan_today"] = [
+            hit for hit in found["plan_today"] if not any(hit.start == h.start for h in found["help"])
+        ] or ([])
+    if found.get("progress") and "plan_today" in found:
         found["plan_today"] = [hit for hit in found["plan_today"] if not any(_over(hit, p) for p in found["progress"])]
     if "for_coach" in found:
         # what the coach is to be told is not asked of the bot
@@ -117,4 +138,4 @@ def _talk(message: Message) -> bool:
         return any(ord(char) > 0x2190 for char in message.text)
     talk = longest(message.hits("intents", "talk"))
     covered = sum(hit.end - hit.start for hit in talk)
-    return covered * 3 >= len(words)
+    return covered > 0 and covered * 9 >= len(words)

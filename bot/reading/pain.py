@@ -80,7 +80,7 @@ def _words(message: Message) -> _Words | None:
     sides: dict[int, str] = {}
     barred = {at for hit in (hit for hit in body if hit.table == "not_side") for at in range(hit.start, hit.end)}
     inside = {at for hit in sites for at in range(hit.start, hit.end)}
-    for hit in longest((hit for hit in body if hit.table == "side")):
+    for hit in longest(hit for hit in body if hit.table == "side"):
         if hit.start in inside or not barred & set(range(hit.start, hit.end)):
             sides[hit.start] = hit.name
     fill = {
@@ -91,7 +91,7 @@ def _words(message: Message) -> _Words | None:
         tokens,
         sites,
         sides,
-        longest((hit for hit in body if hit.table == "when")),
+        longest(hit for hit in body if hit.table == "when"),
         [hit for hit in pain if hit.name in ("hurt", "soft") and hit.start not in free],
         none,
         [hit for hit in pain if hit.name == "word" and hit.start not in free],
@@ -139,12 +139,8 @@ def _scores(words: _Words, bounds: tuple[int, int]) -> list[Score]:
                     end, is_scaled = scaled[upper], True
         before = tokens[at - 1] if at > bounds[0] else None
         after = tokens[end] if end < len(tokens) else None
-        row = (
-            before is not None
-            and before.text in ("/", "x", "@", "+")
-            or after is not None
-            and after.text in ("/", "x", "@", "+")
-            and not after.space
+        row = (before is not None and before.text in ("/", "x", "@", "+")) or (
+            after is not None and after.text in ("/", "x", "@", "+") and not after.space
         )
         if not row and (is_scaled or _bare(words, at, end, value)):
             if not any(a in words.session for a in range(max(bounds[0], at - 3), min(at, len(tokens)))):

@@ -115,6 +115,8 @@ def _settle(start: _Node) -> _Node:
                 for word, targets in edges.items():
                     made.setdefault(word, []).extend(settle(t) for t in targets)
             whole.gaps.extend(settle(t) for t in one.gaps)
+            reach.extend(gap for gap in one.gaps if id(gap) not in seen)  # a gap may be empty
+            seen.update(id(gap) for gap in one.gaps)
             whole.names.extend(name for name in one.names if name not in whole.names)
             for free in one.free:
                 if id(free) not in seen:
@@ -222,10 +224,10 @@ def _walk(node: _Node, tokens: Sequence[Token], at: int, found: dict[tuple[str, 
                 for after in nodes:
                     _walk(after, tokens, at + 1, found)
     for gap in node.gaps:
-        for skip in range(min(GAP + 1, len(tokens) - at)):
-            _walk(gap, tokens, at + skip, found)
+        for skip in range(min(GAP, len(tokens) - at)):
             if tokens[at + skip].text in SENTENCE_ENDS:
                 break
+            _walk(gap, tokens, at + skip + 1, found)
 
 
 @lru_cache(maxsize=256)

@@ -19,6 +19,7 @@ CUES = ("deny", "allow", "gone", "break", "own", "past", "now", "feared", "if", 
 MORE_CUES = ("contrast", "filler", "is", "felt_by", "real")
 FAR = 8  # tokens that a "no" or "afraid" may stand before its sign
 NEAR = 5
+STOPS = frozenset((",", "and", "und", "y", "e"))
 FEVER_C = (37.0, 42.5)
 
 
@@ -83,7 +84,7 @@ def _denied(cues: Cues, sign: Hit, signs: Sequence[Hit], bounds: tuple[int, int]
 def _gone(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
     for hit in cues.within("gone", sign.end, bounds[1]):
         between = cues.tokens[sign.end : hit.start]
-        if len(between) <= 4 and not any(t.text == "," or t.value is not None for t in between):
+        if len(between) <= 4 and not any(t.text in STOPS or t.value is not None for t in between):
             blocked = cues.within("deny", sign.end, hit.start) or cues.within("allow", sign.end, hit.end)
             return not blocked and not cues.within("contrast", sign.end, hit.start)
     return False
@@ -143,7 +144,8 @@ def _stands(hit: Hit, message: Message, sites: Sequence[Hit], cues: Cues, bounds
 def signs_in(message: Message) -> list[Sign]:
     """The signs of a message, in order, with those told as history."""
     tokens = message.tokens
-    found = longest(message.hits("flags", *SIGNS))
+    # where words are listed both ways, the idiom wins
+    found = longest(sorted(message.hits("flags", *SIGNS), key=lambda hit: hit.table != "not_sign"))
     signs = [hit for hit in found if hit.table != "not_sign"]
     if not signs:
         return []
