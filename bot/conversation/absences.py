@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date, timedelta
 
 from bot.conversation.desk import Desk
+from bot.conversation.reasons import until_in_words
 from bot.reading.reading import Reading
 from planner.facts import Absence, Equipment, Move, Resume
 from storage import due, persons
@@ -103,14 +104,15 @@ def _equipment(desk: Desk, reading: Reading, text: str) -> str:
     say = desk.say
     usual = frozenset(desk.athlete.equipment)
     if not named:
-        desk.tell_coach(say.say("equipment-for-coach", name=desk.person.name, text=text))
+        desk.tell_coach(desk.say_coach.say("equipment-for-coach", name=desk.person.name, text=text))
         return say.say("equipment-passed-on")
     lacking = any(word in words for word in LACKING) and not any(word in words for word in ONLY)
     has = usual - named if lacking else frozenset(named)
     since = reading.dates.start if reading.dates and reading.dates.start else desk.today
     desk.add(Equipment(since, has, reading.dates.end if reading.dates else None))
     shown = say.listed([say.say(f"equipment-{kind}") for kind in sorted(has)]) or say.say("equipment-nothing")
-    return say.say("equipment-noted", equipment=shown)
+    until = until_in_words(reading.dates.end if reading.dates else None, say)
+    return say.say("equipment-noted", equipment=shown, until=until)
 
 
 def _next(desk: Desk) -> str:

@@ -3,18 +3,22 @@
 from __future__ import annotations
 
 import re
-from datetime import datetime, timedelta
+from dataclasses import replace
+from datetime import date, datetime, timedelta
 
 from bot.conversation.desk import Buttons, Desk
+from bot.conversation.reports import trained
 from bot.reading import complete, read
 from bot.reading.reading import Ask, Context, Reading
 from planner import movements
+from planner.facts import PlannedSet
 from storage import facts, questions
 from storage.rules import nicknames_of
 
 KIND = "ask"
 EXPIRED = "ask_expired"
 PATIENCE = timedelta(days=1)
+SHORT, LATE_DAYS = 300, 3
 MIN_STEM, MOST_CHOICES = 5, 6
 MOST_REPS, MOST_LOAD = 100, 300  # common practice; more is a slip of the thumb
 # What is asked first: without the movement or the sets nothing can be used, an effort is the least of it.
@@ -23,21 +27,57 @@ WEIGHT = (
 ).split()
 
 
-def context_of(desk: Desk, sent_at: datetime) -> Context:
-    """What the reader may know beside the text."""
-    day = sent_at.astimezone(desk.zone).date()
-    if sent_at.astimezone(desk.zone).hour < 4:
-        day -= timedelta(days=1)
-    sent = desk.record.sent_by_day.get(day)
+def context_of(desk: Desk, sent_at: datetime, *, again: bool = False) -> Context:
+    """What the reader may know beside the text.
+
+    A plan that was answered by a report is used up: what comes after corrects the report. `again`: the message is read
+    anew, so its own report is no answer yet.
+    """
+    day = _day_of(desk, sent_at)
+    used_up = not again and any(one.on == day and one.sets and trained(one) for one in desk.record.sessions)
     return Context(
         sent_at=sent_at,
         timezone=desk.zone,
         unit="lb" if desk.athlete.unit == "lb" else "kg",
         language=desk.athlete.language,
         bodyweight_kg=desk.review.bodyweight_kg,
-        today=sent.sets if sent is not None and sent.sets else None,
+        today=None if used_up else _planned(desk, day),
         nicknames=nicknames_of(desk.tx, desk.coach.id),
     )
+
+
+def _day_of(desk: Desk, sent_at: datetime) -> date:
+    """The day that a message without a date speaks of: before four in the morning it is still yesterday."""
+    return (sent_at.astimezone(desk.zone) - timedelta(hours=4)).date()
+
+
+def _planned(desk: Desk, day: date) -> tuple[PlannedSet, ...] | None:
+    sent = desk.record.sent_by_day.get(day)
+    return sent.sets if sent is not None and sent.sets else None
+
+
+def read_by_plan(desk: Desk, text: str, context: Context) -> Reading:
+    """Read a message against the plan that it speaks of: its day's, or on a day off the newest one not told of."""
+    reading = read(text, context)
+    day = reading.performed_on
+    if day is not None and day != _day_of(desk, context.sent_at) and _planned(desk, day) is not None:
+        return read(text, replace(context, today=_planned(desk, day)))
+    if context.today is None and not reading.sets and len(text) <= SHORT:
+        open_plan = _not_told_of(desk, _day_of(desk, context.sent_at))
+        if open_plan is not None:
+            again = read(text, replace(context, today=open_plan))
+            return again if again.sets else reading
+    return reading
+
+
+def _not_told_of(desk: Desk, day: date) -> tuple[PlannedSet, ...] | None:
+    """The plan of the last days that no report answers."""
+    for before in range(1, LATE_DAYS + 1):
+        planned = _planned(desk, day - timedelta(days=before))
+        if planned is not None:
+            told = any(one.on >= day - timedelta(days=before) and trained(one) for one in desk.record.sessions)
+            return None if told else planned
+    return None
 
 
 def ask(desk: Desk, reading: Reading, text: str, sent_at: datetime) -> tuple[str, Buttons]:
@@ -107,7 +147,7 @@ def _as_text(choice: str) -> str:
     return {"full": "full range", "lower": "lower half", "upper": "upper half", "load": "weight"}.get(choice, choice)
 
 
-def completed(desk: Desk, answer: str, now_context: Context) -> tuple[Reading, str, datetime] | None:
+def completed(desk: Desk, answer: str) -> tuple[Reading, str, datetime] | None:
     """The earlier message with this answer in it, its text and moment; None where this is no answer to it.
 
     The facts of the sure part are taken back: the whole report is written down again.
@@ -116,10 +156,10 @@ def completed(desk: Desk, answer: str, now_context: Context) -> tuple[Reading, s
     if question is None or question.about is None:
         return None
     sent_at = datetime.fromisoformat(question.data["sent_at"])
-    context = context_of(desk, sent_at)
-    earlier = read(question.text, context)
+    context = context_of(desk, sent_at, again=True)
+    earlier = read_by_plan(desk, question.text, context)
     doubt = Ask(question.about, question.span or "")
-    whole = complete(question.text, earlier, doubt, answer, now_context)
+    whole = complete(question.text, earlier, doubt, answer, context)
     if whole is None:
         return None
     assert question.id is not None

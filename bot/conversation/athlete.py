@@ -10,7 +10,6 @@ from bot.conversation import absences, alerts, asking, mending, pains, passing_o
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.eccentrics import asks_for_eccentrics, refuse
 from bot.conversation.moments import plant_after_report
-from bot.reading import read
 from bot.reading.reading import Reading
 from planner.facts import Session
 from planner.plan import DayPlan
@@ -64,11 +63,11 @@ def _text(desk: Desk, text: str, sent_at: datetime, quiet: bool = False) -> None
         return
     # A number alone answers what was asked last: for pain, or what an earlier message meant.
     to_pain = number_alone and asked is not None and asked.kind == pains.QUESTION
-    completed = None if to_pain else asking.completed(desk, text, context)
+    completed = None if to_pain else asking.completed(desk, text)
     if completed is not None:
         reading, text, sent_at = completed
     else:
-        reading = read(text, context)
+        reading = asking.read_by_plan(desk, text, context)
     if quiet:
         # A caption says what a clip shows; what is unclear in it is not worth a question.
         reading = replace(reading, ask=())

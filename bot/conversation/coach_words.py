@@ -80,10 +80,10 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     if verb is None and scheme is not None and handle is not None:
         verb = "sets"
     if verb is None:
-        if handle is not None and not folded.strip():
-            verb = "card"
-        elif handle is not None and colon:
+        if handle is not None and after.strip():
             verb = "tell"
+        elif handle is not None and not folded.strip():
+            verb = "card"
         else:
             return None
     rest = after.strip() if colon else _after(where, phrase, handle, names)

@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session as Tx
 
 from bot.clock import next_moment
-from bot.conversation import alerts, pains, plans, summary
+from bot.conversation import alerts, pains, plans, reports, summary
 from bot.conversation.asking import EXPIRED, KIND
 from bot.conversation.desk import Desk, Mail
 from planner.facts import Session
@@ -66,6 +66,8 @@ def handle_due(tx: Tx, row: Due, now: datetime) -> None:
 def plant_after_report(desk: Desk, sessions: list[Session]) -> None:
     """Next morning's pain question, and no nudge for a day that was told of."""
     for session in sessions:
+        if not reports.trained(session):
+            continue
         due.cancel(desk.tx, desk.person, NUDGE, session.on)
         morning = session.on + timedelta(days=1)
         if session.sets and morning >= desk.today and not desk.athlete.silenced:
@@ -102,7 +104,7 @@ def _plant_nudge(desk: Desk) -> None:
 
 
 def _nudge(desk: Desk) -> None:
-    if any(one.on == desk.today and not one.is_test for one in desk.record.sessions) or not desk.review.today.sets:
+    if any(one.on == desk.today and reports.trained(one) for one in desk.record.sessions) or not desk.review.today.sets:
         return
     say = desk.say
     buttons = [(say.say(f"button-{name}"), f"t:{words}") for name, words in NUDGE_BUTTONS]

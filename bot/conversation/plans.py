@@ -7,6 +7,7 @@ from datetime import time as clock_time
 
 from bot.conversation.desk import Desk
 from bot.conversation.reasons import decisions_in_words, reason_in_words, unusual
+from bot.conversation.reports import trained
 from bot.wording import Wording
 from bot.wording.sets import plan_in_words, short_plan
 from planner import week_ahead
@@ -37,7 +38,7 @@ def refresh(desk: Desk) -> DayPlan | None:
     """Send today's plan again where what was just said changed it; the plan that was sent, if one was."""
     today = desk.today
     before = desk.record.sent_by_day.get(today)
-    if any(session.on == today and not session.is_test for session in desk.record.sessions):
+    if any(session.on == today and trained(session) for session in desk.record.sessions):
         return None
     new = desk.review.today
     if before is None:

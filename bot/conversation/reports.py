@@ -23,20 +23,21 @@ def known_sets(reading: Reading) -> list[tuple[date, WorkSet]]:
     return [(one.on or reading.performed_on, _work(one)) for one in reading.sets if _whole(one)]
 
 
-def sessions_of(reading: Reading) -> list[Session]:
+def sessions_of(reading: Reading, today: date) -> list[Session]:
     """One session a day told of; effort, time and sleep go with the latest day."""
     days: dict[date, list[WorkSet]] = {}
     for day, work in known_sets(reading):
         days.setdefault(day, []).append(work)
-    if reading.performed_on is not None and _has_session_facts(reading):
-        days.setdefault(reading.performed_on, [])
+    day_of_all = reading.performed_on or today
+    if _has_session_facts(reading):
+        days.setdefault(day_of_all, [])
     return [
         Session(
             on=day,
             sets=tuple(sets),
-            session_rpe=reading.session_rpe if day == reading.performed_on else None,
-            duration_min=reading.duration_min if day == reading.performed_on else None,
-            sleep_h=reading.sleep_h if day == reading.performed_on else None,
+            session_rpe=reading.session_rpe if day == day_of_all else None,
+            duration_min=reading.duration_min if day == day_of_all else None,
+            sleep_h=reading.sleep_h if day == day_of_all else None,
         )
         for day, sets in sorted(days.items())
     ]
@@ -45,7 +46,7 @@ def sessions_of(reading: Reading) -> list[Session]:
 def store(desk: Desk, reading: Reading) -> list[Session]:
     """Add the facts of the training told of; a report that was sent before adds nothing."""
     new = []
-    for session in sessions_of(reading):
+    for session in sessions_of(reading, desk.today):
         if _told_before(desk, session):
             continue
         desk.add(session)
@@ -53,6 +54,12 @@ def store(desk: Desk, reading: Reading) -> list[Session]:
     if reading.bodyweight_kg is not None:
         desk.add(Bodyweight(reading.performed_on or desk.today, reading.bodyweight_kg))
     return new
+
+
+def trained(session: Session) -> bool:
+    """Whether it tells of training; a night's sleep or a test from the roster does not."""
+    told = session.sets or session.session_rpe is not None or session.duration_min is not None
+    return bool(told) and not session.is_test
 
 
 def _told_before(desk: Desk, session: Session) -> bool:
@@ -71,8 +78,10 @@ def read_back(desk: Desk, sessions: list[Session], before: Snapshot) -> str:
             lines.append(say.say("report-noted", day=say.day(session.on), work=done_in_words(session.sets, say)))
         extras = list(_extras(session, say))
         if extras:
-            lines.append(say.say("report-extras", extras=say.listed(extras)))
-    lines += _changes(desk, before)
+            key = "report-extras" if session.sets else "report-extras-alone"
+            lines.append(say.say(key, day=say.day(session.on), extras=say.listed(extras)))
+    if any(trained(session) for session in sessions):
+        lines += _changes(desk, before)
     return "\n".join(lines)
 
 

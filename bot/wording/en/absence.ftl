@@ -13,6 +13,6 @@ move-unclear = Which day should move where? For example “move Thursday to Satu
 resume = Good to have you back.
 stopped = You get no more messages. Write “I'm back” whenever you want them again. Your coach knows.
 stopped-for-coach = { $name } asked for no more messages.
-equipment-noted = Until further notice you have { $equipment }; the plan makes do with that.
+equipment-noted = Noted: you have { $equipment } { $until }. The plan makes do with that.
 equipment-passed-on = Noted; your coach knows.
 equipment-for-coach = { $name } on equipment: “{ $text }”

@@ -1,6 +1,7 @@
 # Read-back of what was told.
 report-noted = Noted for { $day }: { $work }.
 report-extras = Also: { $extras }.
+report-extras-alone = Noted for { $day }: { $extras }.
 report-again = That report is already noted; nothing was counted twice.
 report-next = Next, { $day }: { $movement } { $load }.
 report-next-changed = Next, { $day }: { $movement } { $load } instead of { $was }.

@@ -1,0 +1,87 @@
+"""Pain, warning signs and wishes that are refused."""
+
+from __future__ import annotations
+
+import pytest
+
+
+def test_a_bare_number_answers_the_question_for_pain_after_the_session(chat):
+    chat.answer("mira", "pull-ups 4x4 +15 @7", "18:30")
+    chat.answer("mira", "2", "18:31")
+
+    (pain,) = chat.record().pain
+    assert (pain.score, pain.when) == (2, "after")
+
+
+def test_next_morning_is_asked_for_by_the_place_that_hurt(chat):
+    chat.answer("mira", "pull-ups 4x4 +15 @7, left elbow 3/10", "18:30")
+    asked = chat.waits_until("08:00", "2027-01-05")
+
+    assert [one["text"] for one in asked] == ["Good morning. How is the left elbow, 0 to 10?"]
+
+
+def test_the_morning_answer_is_kept_for_that_place_and_moment(chat):
+    chat.answer("mira", "pull-ups 4x4 +15 @7, left elbow 3/10", "18:30")
+    chat.answer("mira", "1", "08:00", "2027-01-05")
+
+    pain = chat.record().pain[-1]
+    assert (pain.site, pain.side, pain.score, pain.when) == ("elbow", "left", 1, "morning")
+
+
+def test_more_asks_how_much_more(chat):
+    chat.answer("mira", "pull-ups 4x4 +15 @7", "18:30")
+    answers = chat.says("mira", None, "18:31", press="More")
+
+    assert answers[0]["buttons"] == ["6", "7", "8", "9", "10"]
+
+
+def test_a_number_that_answers_nothing_is_asked_about_and_not_kept(chat):
+    answer = chat.answer("mira", "7", "09:00")
+
+    assert "of what?" in answer
+    assert not chat.record().pain
+
+
+def test_pain_over_five_reaches_the_coach_at_once_and_once(chat):
+    chat.answer("mira", "left elbow 6/10", "09:00")
+    chat.answer("mira", "bw 62.5", "09:05")
+
+    assert len([one for one in chat.to_coach() if "elbow 6/10" in one["text"]]) == 1
+
+
+@pytest.mark.parametrize(
+    "words", ["I felt a pop in my elbow", "my elbow is swollen", "numb fingers after the last set"]
+)
+def test_a_warning_sign_stops_training_and_the_coach_hears_of_it(chat, words):
+    answer = chat.answer("mira", words, "09:00")
+
+    assert "Stop training now" in answer
+    assert "May train again" in chat.to_coach()[-1]["buttons"]
+
+
+def test_chest_pain_names_the_emergency_number(chat):
+    assert "112" in chat.answer("mira", "chest pain when pulling", "09:00")
+
+
+def test_the_plan_of_the_day_is_withdrawn_after_a_warning_sign(chat):
+    chat.waits_until("08:00")
+    plans = [one["plan"] for one in chat.says("mira", "I felt a pop in my elbow", "09:00") if one["plan"]]
+
+    assert [(one["kind"], one["sets"]) for one in plans] == [("rest", [])]
+
+
+def test_only_the_coach_starts_the_plan_again(chat):
+    chat.answer("mira", "I felt a pop in my elbow", "09:00")
+    chat.waits_until("08:00", "2027-01-07")
+    before = [one for one in chat.heard if one["to"] == "mira" and one["plan"] and one["plan"]["date"] == "2027-01-07"]
+    chat.says("coach", "mira restart", "09:00", "2027-01-07")
+
+    assert not before
+    assert any(one["plan"] and one["plan"]["sets"] and one["plan"]["date"] == "2027-01-07" for one in chat.heard)
+
+
+def test_one_arm_eccentrics_are_refused_with_numbers_and_the_coach_is_told(chat):
+    answer = chat.answer("mira", "can I do one-arm negatives?", "09:00")
+
+    assert "62 kg" in answer
+    assert "refused" in chat.to_coach()[-1]["text"]
