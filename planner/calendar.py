@@ -49,14 +49,24 @@ def _least_gap(days: tuple[int, ...], length: int) -> int:
 
 def week_days(schedule: Weekly | Cycle, start: date) -> tuple[date, ...]:
     """The training days of the microcycle that starts on `start`."""
-    days = (start + timedelta(ahead) for ahead in range(week_length(schedule)))
-    return tuple(day for day in days if is_training_day(schedule, day))
+    return tuple(start + timedelta(offset) for offset in _offsets(schedule, _phase(schedule, start)))
+
+
+def _phase(schedule: Weekly | Cycle, start: date) -> int:
+    """The day of the week or cycle, from 0, that `start` is."""
+    return (start - schedule.since).days % schedule.length if isinstance(schedule, Cycle) else start.weekday()
+
+
+@lru_cache(maxsize=256)
+def _offsets(schedule: Weekly | Cycle, phase: int) -> tuple[int, ...]:
+    length = week_length(schedule)
+    trains = {day - 1 for day in schedule.train} if isinstance(schedule, Cycle) else schedule.days
+    return tuple(ahead for ahead in range(length) if (phase + ahead) % length in trains)
 
 
 def pulling_days(schedule: Weekly | Cycle, start: date, count: int, gap_days: int) -> tuple[date, ...]:
     """The pulling days of the microcycle that starts on `start`."""
-    length = week_length(schedule)
-    offsets = tuple((day - start).days for day in week_days(schedule, start))
+    length, offsets = week_length(schedule), _offsets(schedule, _phase(schedule, start))
     return tuple(start + timedelta(offset) for offset in pulling_offsets(offsets, length, count, gap_days))
 
 

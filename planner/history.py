@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
+from dataclasses import replace
 from datetime import date
 from functools import cached_property
 
 from planner.absence import Away, absences
+from planner.digest import GRIPS, digest
 from planner.evidence import Key, Measurement, errors_of
-from planner.facts import PlannedSet, Record, Session, Side, WorkSet
+from planner.facts import PlannedSet, Record, Session, Side
 from planner.loading import Plates
-from planner.movements import movement
 from planner.orders import Orders, rules_on
 from planner.pain import PainHistory
 from planner.rules import Rules
@@ -19,8 +20,6 @@ from planner.strength import BodyweightHistory, Followed, measurements_of, stren
 from planner.trend import follow, model_of
 
 SIDES: tuple[Side, Side] = ("left", "right")
-GRIPS = ("pull_up", "chin_up", "neutral_grip_pull_up", "ring_pull_up")
-PULLS = frozenset({"vertical_pull", "horizontal_pull", "lever"})
 LOADED_BY = frozenset({"belt", "dumbbells"})
 
 
@@ -28,6 +27,7 @@ class History:
     """The record of one athlete as known on day `on`. Everything that costs is folded once, when first asked for."""
 
     def __init__(self, record: Record, on: date) -> None:
+        record = known_by(record, on)
         self.record = record
         self.athlete = record.athlete
         self.on = on
@@ -49,11 +49,7 @@ class History:
     @cached_property
     def pull_days(self) -> tuple[date, ...]:
         """Days on which something was pulled, each once."""
-        return tuple(
-            sorted(
-                {one.on for one in self.trained if any(movement(work.movement).pattern in PULLS for work in one.sets)}
-            )
-        )
+        return tuple(sorted({one.on for one in self.trained if digest(one).pulls}))
 
     @cached_property
     def session_days(self) -> frozenset[date]:
@@ -83,7 +79,7 @@ class History:
 
     @cached_property
     def _has_loaded(self) -> bool:
-        return any(work.load_kg > 0 and work.movement in GRIPS for one in self.sessions for work in one.sets)
+        return any(digest(one).loaded for one in self.sessions)
 
     @cached_property
     def strength(self) -> Mapping[Key, Followed]:
@@ -116,16 +112,20 @@ class History:
         at = bisect_left(levels, (day, float("-inf")))
         return levels[at - 1][1] if at else None
 
+    def levels_before(self, name: str, day: date) -> int:
+        """How many measurements a grip's trend had before `day`."""
+        return bisect_left(self.levels.get(name, ()), (day, float("-inf")))
+
     @cached_property
     def exposures(self) -> Mapping[date, Mapping[Side, int]]:
         """One-arm-specific reps done, by day and side. A set without a side counts on both."""
         found: dict[date, dict[Side, int]] = {}
         for one in self.trained:
-            for work in one.sets:
-                if work.reps and movement(work.movement).one_arm:
-                    day = found.setdefault(one.on, {"left": 0, "right": 0})
-                    for side in (work.side,) if work.side else SIDES:
-                        day[side] += work.reps
+            done = digest(one)
+            if done.left or done.right:
+                day = found.setdefault(one.on, {"left": 0, "right": 0})
+                day["left"] += done.left
+                day["right"] += done.right
         return found
 
     def planned(self, day: date) -> tuple[PlannedSet, ...]:
@@ -133,5 +133,26 @@ class History:
         return sent.sets if sent else ()
 
 
-def done_sets(sessions: Iterable[Session], names: frozenset[str]) -> list[tuple[Session, WorkSet]]:
-    return [(one, work) for one in sessions for work in one.sets if work.movement in names]
+def known_by(record: Record, on: date) -> Record:
+    """The record without what was only said after `on`; itself where nothing was."""
+    later: dict[str, tuple[object, ...]] = {}
+    for name, said in _SAID.items():
+        facts = getattr(record, name)
+        if any(getattr(fact, said) > on for fact in facts):
+            later[name] = tuple(fact for fact in facts if getattr(fact, said) <= on)
+    return replace(record, **later) if later else record  # type: ignore[arg-type]
+
+
+_SAID = {
+    "pain": "on",
+    "signs": "on",
+    "bodyweights": "on",
+    "absences": "said_on",
+    "resumes": "on",
+    "moves": "said_on",
+    "clips": "on",
+    "orders": "on",
+}
+
+
+__all__ = ["GRIPS", "SIDES", "History", "known_by"]

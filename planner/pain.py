@@ -7,6 +7,7 @@ Achilles tendons, not on elbows.
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -72,10 +73,13 @@ class PainHistory:
         self._restarts = [order.on for order in record.orders if order.kind == "restart"]
         self._trained = sorted({session.on for session in record.sessions if not session.is_test and session.sets})
         self._rules = rules
+        hold_from = rules.number("pain.hold_from")
+        self._sore_days = sorted(answer.on for answer in record.pain if (answer.score or 0.0) >= hold_from)
 
-    @property
-    def is_empty(self) -> bool:
-        return not self._places
+    def is_sore(self, day: date) -> bool:
+        """Whether any score of the last three weeks is above fine: else nothing can act."""
+        at = bisect_left(self._sore_days, day - 3 * WEEK_DAYS * DAY)
+        return at < len(self._sore_days) and self._sore_days[at] <= day
 
     def at(self, day: date) -> tuple[Pain, ...]:
         """Every place with a word in the last weeks (or a standing stop), worst first."""

@@ -8,6 +8,7 @@ from datetime import date, timedelta
 from typing import Literal
 
 from planner import ladders
+from planner.digest import digest
 from planner.evidence import counts, system_load_kg
 from planner.facts import Order, Session, Side, WorkSet
 from planner.history import GRIPS, SIDES, History
@@ -271,6 +272,8 @@ class Climb:
 
 
 def _sets_of(session: Session, rung: Rung) -> list[WorkSet]:
+    if rung.movement not in digest(session).movements:
+        return []
     return [work for work in session.sets if work.movement == rung.movement and not work.eccentric]
 
 
@@ -346,6 +349,8 @@ def both_sides(sessions: Iterable[Session], shown: Shown) -> int:
 
 def proven(session: Session, rung: Rung, history: History, rules: Rules) -> dict[str, float | int] | None:
     """What a session shows of a rung's proof, by slot name; None where it is not enough."""
+    if rung.movement not in GRIPS and rung.movement not in digest(session).movements:
+        return None
     proof, body_kg = rung.proof, history.bodyweight.on(session.on)
     names = GRIPS if rung.movement in GRIPS else (rung.movement,)
     fitting = [

@@ -53,9 +53,9 @@ class View:
     """One fold of a record, asked for several days."""
 
     def __init__(self, record: Record, on: date) -> None:
-        self.record = record
         self.on = on
         self.history = History(record, on)
+        self.record = self.history.record
         self.timeline = Timeline(self.history, on + AHEAD_DAYS * DAY)
         self._made: dict[date, DayPlan] = {}
         self._planned_ahead: dict[date, Mapping[Side, int]] = {}

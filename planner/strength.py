@@ -60,8 +60,18 @@ def measurements_of(record: Record, on: date, errors: Errors) -> dict[Key, list[
     for session in sorted(record.sessions, key=lambda session: session.on):
         if session.on > on:
             break
-        for key, measurement in measure(session, bodyweight.on(session.on), errors).items():
+        for key, measurement in _measured(session, bodyweight.on(session.on), errors).items():
             found.setdefault(key, []).append(measurement)
+    return found
+
+
+def _measured(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key, Measurement]:
+    """`measure`, kept with the session: it never changes, and a review asks for years of them."""
+    kept: tuple[float, Errors, dict[Key, Measurement]] | None = session.__dict__.get("_measured")
+    if kept is not None and kept[0] == bodyweight_kg and kept[1] == errors:
+        return kept[2]
+    found = measure(session, bodyweight_kg, errors)
+    session.__dict__["_measured"] = (bodyweight_kg, errors, found)
     return found
 
 

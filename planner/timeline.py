@@ -13,8 +13,9 @@ from typing import Literal
 
 from planner import absence, blocks, calendar
 from planner.absence import Away, Return
+from planner.digest import GRIPS, digest
 from planner.facts import Move, Session
-from planner.history import GRIPS, History
+from planner.history import History
 from planner.plan import BlockPosition, Reason
 
 DAY = timedelta(days=1)
@@ -226,7 +227,7 @@ class Timeline:
                 return
             not_before = max(not_before, pulled + gap * DAY)
         if done or (not missed and day >= not_before):
-            self._keep(replace(slot, on=day, why=why))
+            self._keep(slot if why is None else replace(slot, on=day, why=why))
             return
         first = max(not_before, day)
         if missed:
@@ -264,6 +265,12 @@ class Timeline:
                 if exposure is not None:
                     self.exposures.append(exposure)
 
+    def _of_block(self, block: int) -> list[Exposure]:
+        first = len(self.exposures)
+        while first and self.exposures[first - 1].slot.block == block:
+            first -= 1
+        return self.exposures[first:]
+
     def _late(self, day: date) -> Slot | None:
         for slot in reversed(self.slots):
             if slot.pulling and slot.on is not None and slot.on < day:
@@ -273,7 +280,7 @@ class Timeline:
     def _early_reason(self, day: date, block: int) -> Reason | None:
         """Why the deload begins now; None where the block goes on."""
         rules, history = self.history.rules, self.history
-        done = [one for one in self.exposures if one.slot.block == block and one.on < day]
+        done = self._of_block(block)
         if not done:
             return None
         over = rules.number("block.early_deload_over")
@@ -287,10 +294,10 @@ class Timeline:
         # Sets within their ceilings are no loss: people tell the number they were given.
         hard = len(last) == 2 and any((one.over or 0.0) > 0 for one in last)
         # A first test that was too hopeful is no loss either: the trend must have been there before the block.
-        known = sum(one.on < done[0].on for one in history.measurements.get((name, None), ()))
-        if hard and known >= LEAST_KNOWN and before is not None and now is not None and before - now >= loss:
+        known = history.levels_before(name, done[0].on) >= LEAST_KNOWN
+        if hard and known and before is not None and now is not None and before - now >= loss:
             return Reason("deload_strength_down", {"percent": round(100 * (before - now), 1)})
-        if not history.pain.is_empty:
+        if history.pain.is_sore(day):
             for pain in history.pain.at(day - DAY):
                 if pain.why in ("pain_three_sessions", "pain_rising") and pain.since >= done[0].slot.block_start:
                     return Reason("deload_pain", {"site": pain.site, "score": pain.score})
@@ -320,12 +327,12 @@ def base_grip(history: History) -> str:
 
 
 def _exposure(history: History, session: Session, slot: Slot) -> Exposure | None:
-    sets = [work for work in session.sets if work.movement in GRIPS and work.reps and work.rom == "full"]
+    sets = digest(session).main
     if not sets:
         return None
     planned = [one for one in history.planned(session.on) if one.part == "main" and one.movement in GRIPS]
     name = planned[0].movement if planned else slot.main
-    own = [work for work in sets if work.movement == name] or sets
+    own = [work for work in sets if work.movement == name] or list(sets)
     name = own[0].movement
     top_load = max(work.load_kg - work.assist_kg for work in own)
     top = [work for work in own if work.load_kg - work.assist_kg == top_load]
