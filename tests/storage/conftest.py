@@ -18,21 +18,39 @@ POSTGRES = os.environ.get("SLOWRUNG_TEST_POSTGRES_URL")
 REQUIRED = os.environ.get("SLOWRUNG_TEST_POSTGRES_REQUIRED")
 
 
-@pytest.fixture
-def postgres_url() -> Iterator[str]:
-    """A new database on the server, dropped afterwards."""
+def sql(statement: str) -> None:
+    """Run one statement on the server, outside any transaction."""
+    server = sa.create_engine(str(POSTGRES), isolation_level="AUTOCOMMIT")
+    with server.connect() as connection:
+        connection.execute(sa.text(statement))
+    server.dispose()
+
+
+def url_of(name: str) -> str:
+    return sa.make_url(str(POSTGRES)).set(database=name).render_as_string(hide_password=False)
+
+
+@pytest.fixture(scope="session")
+def postgres_template() -> Iterator[str]:
+    """A migrated database to make others from: that is quicker than to migrate each."""
     if not POSTGRES:
         if REQUIRED:
             pytest.fail("SLOWRUNG_TEST_POSTGRES_URL is not set")
         pytest.skip("no PostgreSQL: SLOWRUNG_TEST_POSTGRES_URL is not set")
     name = f"slowrung_{uuid.uuid4().hex[:12]}"
-    server = sa.create_engine(POSTGRES, isolation_level="AUTOCOMMIT")
-    with server.connect() as connection:
-        connection.execute(sa.text(f"CREATE DATABASE {name}"))
-    yield sa.make_url(POSTGRES).set(database=name).render_as_string(hide_password=False)
-    with server.connect() as connection:
-        connection.execute(sa.text(f"DROP DATABASE {name} WITH (FORCE)"))
-    server.dispose()
+    sql(f"CREATE DATABASE {name}")
+    Store.open(url_of(name)).close()
+    yield name
+    sql(f"DROP DATABASE {name} WITH (FORCE)")
+
+
+@pytest.fixture
+def postgres_url(postgres_template: str) -> Iterator[str]:
+    """A database of its own on the server, with empty tables, dropped afterwards."""
+    name = f"slowrung_{uuid.uuid4().hex[:12]}"
+    sql(f"CREATE DATABASE {name} TEMPLATE {postgres_template}")
+    yield url_of(name)
+    sql(f"DROP DATABASE {name} WITH (FORCE)")
 
 
 @pytest.fixture(params=["sqlite", "postgresql"])

@@ -131,3 +131,19 @@ def test_a_record_read_beside_a_writer_never_has_a_report_without_its_sets(store
     assert {count for seen in at_once(stores, work, threads=4) for count in seen} <= {8}
     with stores[1].transaction() as tx:
         assert len(facts.sessions(tx, mira.id)) == 1 + 2 * 10
+
+
+def test_a_due_row_waits_while_a_message_of_the_same_person_is_in_work(stores, mira):
+    if stores[0].path is not None:
+        pytest.skip("SQLite has one writer: nothing is in work beside it")
+    with stores[0].transaction() as tx:
+        inbox.accept(tx, [update(1)], NOW)
+        due.schedule(tx, mira, "plan", TODAY, NOW)
+        (row,) = due.due_now(tx, NOW)
+    with stores[0].transaction() as first:
+        assert inbox.next_unhandled(first, NOW) is not None
+        with stores[1].transaction() as second:
+            assert due.take(second, row.id, NOW) is None
+            assert inbox.next_unhandled(second, NOW) is None
+    with stores[1].transaction() as second:
+        assert due.take(second, row.id, NOW) is not None
