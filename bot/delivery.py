@@ -27,6 +27,8 @@ T = TypeVar("T")
 CHAT_BURST = 3.0
 BATCH = 100
 LONGEST_WAIT_S = 600.0
+# Connecting and waiting for the answer, as `channels/telegram.py` sets them, and a little.
+LONGEST_SEND = timedelta(seconds=28)
 # A service that is down for a day is waited for; what is older than this helps nobody.
 LONGEST_OWED = timedelta(hours=36)
 
@@ -103,7 +105,13 @@ class Delivery:
             return
         async with self._slots:
             await self._pace.wait()
+            if self._claim_is_short(message):
+                return  # it waited too long for its turn: claimed again when this claim has run out
             await self._send(message)
+
+    def _claim_is_short(self, message: Outgoing) -> bool:
+        """Whether the claim could run out during the send, so that somebody else would send it as well."""
+        return message.claimed_until is not None and message.claimed_until - self.clock.now() < LONGEST_SEND
 
     async def _send(self, message: Outgoing) -> None:
         try:

@@ -16,12 +16,12 @@ from telegram import Bot, Update
 from telegram.error import InvalidToken, NetworkError, RetryAfter, TelegramError
 
 from bot import metrics, schedule, web, worker
-from bot.channels.telegram import KINDS, Receiver, Telegram, answer_press, make_bot, to_incoming
+from bot.channels.telegram import CHANNEL, KINDS, Receiver, Telegram, answer_press, make_bot, to_incoming
 from bot.clock import Clock, SystemClock
 from bot.delivery import Delivery
 from bot.logs import set_up_logs
 from bot.settings import MissingSetting, Settings
-from storage import inbox
+from storage import inbox, outbox
 from storage.store import Store
 
 log = structlog.get_logger(__name__)
@@ -70,6 +70,8 @@ class Service:
         for name in (signal.SIGTERM, signal.SIGINT):
             with contextlib.suppress(NotImplementedError, ValueError, RuntimeError):
                 loop.add_signal_handler(name, self.stop)
+        if self.settings.database.startswith("sqlite"):
+            await self.in_thread(self._take_over)
         await self._greet()
         scheduler = AsyncIOScheduler()
         # Late is better than never, once is enough, and never two at a time.
@@ -100,6 +102,11 @@ class Service:
 
     def stop(self) -> None:
         self._stop.set()
+
+    def _take_over(self) -> None:
+        """On SQLite nobody else sends: what is claimed was claimed by a process that died."""
+        with self.store.transaction() as tx:
+            outbox.release(tx, CHANNEL)
 
     async def _greet(self) -> None:
         """Make sure of the token; a service that is away is waited for."""

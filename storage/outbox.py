@@ -13,8 +13,9 @@ from storage.chats import chats
 from storage.database import BigId, Json, Row, insert_ignoring, loose_all, on_postgres, run, table_of
 from storage.persons import athletes
 
-# A send may wait 20 s for the service; a claim that outlives this belongs to a process that died.
-LEASE = timedelta(seconds=90)
+# A send may wait 25 s for the service; a claim that outlives this belongs to a process that died, and is to be taken
+# over within a minute.
+LEASE = timedelta(seconds=50)
 _OPEN = "sent_at IS NULL AND given_up_because IS NULL"
 
 ALERT, REPLY, PLAN, SUMMARY = range(4)
@@ -123,6 +124,12 @@ def claim(
         for row in found:
             row.claimed_until = until
     return found
+
+
+def release(tx: Session, channel: str) -> int:
+    """End every claim on a channel's messages: for the only process that sends, as it starts; how many there were."""
+    here = sa.update(outgoing).where(_open, outgoing.c.channel == channel, outgoing.c.claimed_until.is_not(None))
+    return int(run(tx, here, {"claimed_until": None}).rowcount)
 
 
 def mark_sent(tx: Session, outgoing_id: int, now: datetime, service_id: str | None = None) -> None:

@@ -3,12 +3,22 @@
 from __future__ import annotations
 
 import logging
+import os
 from collections.abc import AsyncIterator
 from datetime import UTC, datetime, timedelta
 from typing import Any
 
 from telegram import Bot, InlineKeyboardButton, InlineKeyboardMarkup, Update
-from telegram.error import BadRequest, ChatMigrated, Forbidden, InvalidToken, NetworkError, RetryAfter, TimedOut
+from telegram.error import (
+    BadRequest,
+    ChatMigrated,
+    Forbidden,
+    InvalidToken,
+    NetworkError,
+    RetryAfter,
+    TelegramError,
+    TimedOut,
+)
 from telegram.request import HTTPXRequest
 
 from bot.channels.channel import Gone, Later, Moved, Refused
@@ -21,6 +31,7 @@ POLL_S = 25
 # A send that timed out while reading was often delivered: it is waited for longer, and tried again late.
 SEND_READ_S = 20.0
 AFTER_TIMEOUT_S = 60.0
+TOKEN_REFUSED_S = 60.0
 LONGEST_TEXT = 3500
 LONGEST_KEPT = 20_000
 GONE = ("chat not found", "user is deactivated", "bot was blocked", "bot was kicked", "peer_id_invalid")
@@ -28,6 +39,8 @@ GONE = ("chat not found", "user is deactivated", "bot was blocked", "bot was kic
 
 def make_bot(token: str, root: str) -> Bot:
     """A bot that calls the Bot API server at `root`."""
+    # Waits as timedelta, as the library will always give them one day; until then it warns at every look.
+    os.environ.setdefault("PTB_TIMEDELTA", "true")
     # httpx logs whole URLs, and the token stands in them.
     for name in ("httpx", "httpcore"):
         logging.getLogger(name).setLevel(logging.WARNING)
@@ -64,15 +77,17 @@ class Telegram:
             raise Later(wait.total_seconds() if isinstance(wait, timedelta) else float(wait)) from error
         except ChatMigrated as error:
             raise Moved(str(error.new_chat_id)) from error
-        except (Forbidden, InvalidToken) as error:
+        except Forbidden as error:
             raise Gone from error
+        except InvalidToken as error:  # ours is wrong: no fault of the person's, and every message would meet it
+            raise Later(TOKEN_REFUSED_S) from error
         except BadRequest as error:  # a NetworkError by inheritance: must come first
             if any(sign in str(error).casefold() for sign in GONE):
                 raise Gone from error
             raise Refused(str(error)) from error
         except TimedOut as error:
             raise Later(None if "pool" in str(error).casefold() else AFTER_TIMEOUT_S) from error
-        except NetworkError as error:
+        except TelegramError as error:
             raise Later from error
 
 
