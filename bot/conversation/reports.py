@@ -8,9 +8,9 @@ from datetime import date, timedelta
 from bot.conversation.desk import Buttons, Desk
 from bot.reading.reading import Reading, SetRead
 from bot.wording import Wording
-from bot.wording.sets import done_in_words
+from bot.wording.sets import done_in_words, in_a_line
 from planner.facts import Bodyweight, Session, WorkSet
-from planner.plan import DayPlan, Strength
+from planner.plan import DayPlan
 
 MORE_PAIN = "more"
 PAIN_BUTTONS = ("0", "1", "2", "3", "4", "5")
@@ -95,11 +95,10 @@ def _extras(session: Session, say: Wording) -> Iterator[str]:
 
 
 class Snapshot:
-    """The next session and the main lift's strength as they stood before a message."""
+    """The next session as it stood before a message."""
 
     def __init__(self, desk: Desk) -> None:
         self.next = next_session(desk)
-        self.strength = main_strength(desk)
 
 
 def next_session(desk: Desk) -> DayPlan | None:
@@ -116,38 +115,22 @@ def _days_after(desk: Desk) -> Iterator[date]:
         yield desk.today + timedelta(days=ahead)
 
 
-def main_strength(desk: Desk) -> Strength | None:
-    review = desk.review
-    return next((one for one in review.strength if one.movement == review.main_lift and one.side is None), None)
-
-
 def _changes(desk: Desk, before: Snapshot) -> Iterator[str]:
-    """The next session's main work, and whether the report moved it."""
+    """The next session's main work, and what it was before this report where that changed it."""
     say = desk.say
     after = next_session(desk)
-    if after is None:
+    now = _main_work(after, say)
+    if after is None or not now:
         return
-    main = [one for one in after.sets if one.part == "main"]
-    if not main:
-        return
-    top = max(main, key=lambda one: one.load_kg - one.assist_kg)
-    load = signed_load(top.load_kg - top.assist_kg, say)
-    slots = {"day": say.day(after.on), "movement": say.movement(top.movement), "load": load}
-    was = None
-    if before.next is not None and before.next.on == after.on:
-        same = [one for one in before.next.sets if one.part == "main" and one.movement == top.movement]
-        was = max((one.load_kg - one.assist_kg for one in same), default=None)
-    if was is not None and abs(was - (top.load_kg - top.assist_kg)) > 0.01:
-        yield say.say("report-next-changed", was=signed_load(was, say), **slots)
-    else:
-        yield say.say("report-next", **slots)
+    was = _main_work(before.next, say) if before.next is not None and before.next.on == after.on else now
+    kind = "" if after.kind == "training" else say.say("next-kind", kind=say.say(f"day-kind-{after.kind}"))
+    key = "report-next" if was == now else "report-next-changed"
+    yield say.say(key, day=say.day(after.on), kind=kind, work=now, was=was)
 
 
-def signed_load(kg: float, say: Wording) -> str:
-    """ "+17.5 kg", "−10 kg" of help, or "no added load"."""
-    if not kg:
-        return say.say("no-added-load")
-    return f"{'+' if kg > 0 else '−'}{say.load(abs(kg))}"
+def _main_work(plan: DayPlan | None, say: Wording) -> str:
+    sets = [one for one in plan.sets if one.part == "main"] if plan is not None else []
+    return in_a_line(sets, say)
 
 
 def pain_buttons(say: Wording) -> Buttons:

@@ -17,6 +17,7 @@ from storage.records import records
 
 MOST_BUTTONS = 12
 NEEDS = 2
+SILENT = "silent"
 
 
 @dataclass
@@ -63,8 +64,9 @@ def _entry(mail: Mail, row: Athlete, seen: Review, say: Wording) -> Entry:
     assert row.id is not None
     urgency, needs, buttons = 0, [], []
     for alert in sorted(seen.alerts, key=lambda one: -one.urgency):
-        urgency = max(urgency, alert.urgency)
-        if alert.urgency >= NEEDS and not alert.code.startswith("proposal"):
+        # Silence is quiet, but those who go silent are the ones that a coach loses.
+        urgency = max(urgency, NEEDS if alert.code == SILENT else alert.urgency)
+        if (alert.urgency >= NEEDS or alert.code == SILENT) and not alert.code.startswith("proposal"):
             needs.append(reason_in_words(alert, say, "alert"))
     for position in seen.ladders:
         if position.proposal is not None:
@@ -72,9 +74,6 @@ def _entry(mail: Mail, row: Athlete, seen: Review, say: Wording) -> Entry:
             needs.append(proposal_in_words("", position.proposal, say).lstrip(" :"))
             for label, data in proposal_buttons(row.id, position.proposal, say):
                 buttons.append((say.say("button-for", label=label, name=row.name), data))
-    if seen.silent_sessions >= NEEDS and not any(one.code.startswith("silen") for one in seen.alerts):
-        urgency = max(urgency, NEEDS)
-        needs.append(say.say("summary-silent", sessions=seen.silent_sessions))
     waiting = notes.unanswered(mail.tx, row.id)
     if waiting:
         urgency = max(urgency, NEEDS)
@@ -109,4 +108,4 @@ def _fine(seen: Review, say: Wording) -> str:
 
 
 def _notes(alerts: tuple[Alert, ...]) -> list[Alert]:
-    return [one for one in alerts if one.urgency < NEEDS][:1]
+    return [one for one in alerts if one.urgency < NEEDS and one.code != SILENT][:1]

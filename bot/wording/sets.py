@@ -31,7 +31,10 @@ def plan_in_words(plan: DayPlan, say: Wording) -> str:
 
 def short_plan(plan: DayPlan, say: Wording) -> str:
     """The skill and main work in one line, for the week."""
-    sets = [one for one in plan.sets if one.part in ("skill", "main")] or list(plan.sets)
+    return in_a_line([one for one in plan.sets if one.part in ("skill", "main")] or list(plan.sets), say)
+
+
+def in_a_line(sets: Sequence[PlannedSet], say: Wording) -> str:
     return "; ".join(_group(list(group), say) for _, group in groupby(sets, _work))
 
 

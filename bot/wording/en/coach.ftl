@@ -82,7 +82,6 @@ summary-needing = Need you ({ $count }):
 summary-nobody = Nobody needs you this week.
 summary-fine = Fine ({ $count }):
 summary-line = · { $name }: { $what }
-summary-silent = no word for { $sessions } sessions.
 summary-unanswered = { $count ->
     [one] a message waits for your answer.
    *[other] { $count } messages wait for your answer.

@@ -7,6 +7,9 @@ from datetime import date
 import pytest
 
 from bot.conversation.coach_words import parse
+from storage.roster import RosterTest
+
+from .conftest import Chat, athlete
 
 
 def test_sets_for_a_day_are_what_the_athlete_gets_that_day(chat):
@@ -129,3 +132,55 @@ def test_orders_are_read_as_verb_and_athlete(text, verb, handle):
 
     assert command is not None
     assert (command.verb, command.handle) == (verb, handle)
+
+
+@pytest.fixture
+def ready():
+    """Mira on strict pull-ups, with tests that show what the weighted ones ask: 6 reps with the smallest plate."""
+    tests = (
+        RosterTest(date(2027, 1, 3), "ring_row", 12),
+        RosterTest(date(2027, 1, 3), "ring_row", 12),
+        RosterTest(date(2027, 1, 3), "ring_row", 12),
+        RosterTest(date(2027, 1, 3), "pull_up", 12),
+        RosterTest(date(2027, 1, 3), "pull_up", 6, 5.0),
+    )
+    made = Chat(athlete("mira", rung="pull_up", tests=tests))
+    made.waits_until("08:00")
+    yield made
+    made.close()
+
+
+def test_a_promotion_goes_to_the_coach_once_with_buttons(ready):
+    ready.waits_until("08:00", "2027-01-06")
+
+    (proposal,) = [one for one in ready.to_coach() if one["buttons"]]
+    assert proposal["buttons"] == ["Approve", "Hold"]
+    assert proposal["about"] == "mira"
+    assert "weighted pull-ups" in proposal["text"]
+
+
+def test_approving_moves_the_athlete_and_tells_them(ready):
+    answers = ready.says("coach", None, "09:00", press="Approve", about="mira")
+
+    assert [(one.kind, one.rung) for one in ready.record().orders] == [("approve", "weighted_pull_up")]
+    assert any(one["to"] == "mira" and "approved" in one["text"] for one in answers)
+
+
+def test_pressing_twice_decides_once(ready):
+    ready.says("coach", None, "09:00", press="Approve")
+    again = ready.says("coach", None, "09:01", press="Approve")
+
+    assert "nothing to decide" in again[0]["text"]
+    assert len(ready.record().orders) == 1
+
+
+def test_words_do_the_same_as_buttons(ready):
+    assert "held back" in ready.answer("coach", "decline mira", "09:00")
+    assert [one.kind for one in ready.record().orders] == ["decline"]
+
+
+def test_what_waits_for_a_decision_stands_first_in_the_summary_with_buttons(ready):
+    (summary,) = ready.says("coach", "summary", "09:00")
+
+    assert "Need you (1)" in summary["text"]
+    assert summary["buttons"] == ["Approve: Mira", "Hold: Mira"]
