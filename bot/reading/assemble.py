@@ -75,7 +75,7 @@ def read(text: str, context: Context) -> Reading:
 def settle(message: Message, claims: list[Claim]) -> list[Claim]:
     """Claims that contradict each other or a movement's name: the surer one stays."""
     named: set[int] = set()
-    for hit in message.book("movements").find(message.tokens):
+    for hit in (hits[0] for hits in message.movement_hits if hits):
         if hit.table == "part" and set(hit.name.split("+")) & PLACES_IN_NAMES:
             named.update(range(hit.start, hit.end))
     kept = [c for c in claims if not (c.kind == "pain" and named & set(range(c.start, c.end)))]

@@ -13,6 +13,8 @@ from bot.reading.facts import Fact
 from bot.reading.fold_work import WorkFacts
 from bot.reading.rows import Folded, Row
 
+MOST_ROWS = 300  # of one exercise in one message; more is no training
+
 
 class Folder(WorkFacts):
     """Walks the facts of one block; each kind of fact has its method."""
@@ -20,6 +22,10 @@ class Folder(WorkFacts):
     def fold(self) -> Folded:
         facts = self.block.facts
         for at, fact in enumerate(facts):
+            if len(self.rows) > MOST_ROWS:
+                self.ask("sets", fact)
+                self.rows = []
+                break
             self.next = facts[at + 1] if at + 1 < len(facts) else None
             handler = getattr(self, "on_" + fact.kind, None)
             if handler is not None:

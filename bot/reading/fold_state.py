@@ -48,6 +48,13 @@ class FoldState:
         self.ats = [f.value[0] for f in block.facts if f.kind == "at" and not f.note.get("range")]
         self.all_schemes = {f.value for f in block.facts if f.kind == "scheme"}
         self.big_loads = [f for f in block.facts if f.kind == "load" and (f.value or 0) > 10]
+        # "20x5, 22.5x4, 25x3" is load by reps when several are told so
+        self.heavy = [
+            f
+            for f in block.facts
+            if f.kind == "rows" and ("own_load" in f.note or (f.note.get("plain") and len(f.value) >= 15))
+        ]
+        self.weighted = any(f.kind == "weighted" for f in block.facts)
         self.asked_load: Fact | None = None
         self.prev: Fact | None = None
         self.said_sets = False

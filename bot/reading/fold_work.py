@@ -18,8 +18,13 @@ class WorkFacts(MarkFacts):
         note = fact.note
         if len(self.rows) == 1 and self.word_row is self.rows[0] and not note.get("word") and not self.based:
             self.rows.clear()  # "doubles: 5x2"
-        weighted = any(f.kind == "weighted" for f in self.block.facts)
-        if note.get("plain") and weighted and len(entries) <= 5 and (entries[0].reps or 0) >= 20 and not self.loaded():
+        if (
+            note.get("plain")
+            and self.weighted
+            and len(entries) <= 5
+            and (entries[0].reps or 0) >= 20
+            and not self.loaded()
+        ):
             # "1x35" of weighted chins: reps by load
             note = {**note, "own_load": self.to_kg(float(entries[0].reps or 0))}
             entries = [Entry(len(entries))]
@@ -121,12 +126,7 @@ class WorkFacts(MarkFacts):
                 row.load_kg = kg
             self.waiting = []
             return None
-        heavy = [
-            f
-            for f in self.block.facts
-            if f.kind == "rows" and ("own_load" in f.note or (f.note.get("plain") and len(f.value) >= 15))
-        ]
-        if note.get("plain") and len(entries) >= 15 and len(heavy) > 1 and not self.block.hold:
+        if note.get("plain") and len(entries) >= 15 and len(self.heavy) > 1 and not self.block.hold:
             # "20x5, 22.5x4, 25x3": load by reps
             note = {**note, "own_load": self.to_kg(float(len(entries)))}
             entries, fact = entries[:1], Fact("rows", fact.start, fact.end, entries[:1], note)

@@ -40,7 +40,10 @@ class Item:
 
     def has(self, table: str, *names: str) -> bool:
         """Whether it is in a table of the grammar (under one of these names)."""
-        return any(label == table and (not names or name in names) for label, name in self.labels)
+        for label, name in self.labels:
+            if label == table and (not names or name in names):
+                return True
+        return False
 
 
 END = Item("nl", -1, -1, "\n")
@@ -66,6 +69,9 @@ def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[C
             item = Item("move" if first else "claim", start, end, mention=mention if first else None)
             for at in range(start, end):
                 owner.setdefault(at, (end, item))
+    limits = [len(tokens)] * len(tokens)  # where the next token that is taken stands
+    for at in range(len(tokens) - 1, -1, -1):
+        limits[at] = at if at in owner else limits[at + 1] if at + 1 < len(tokens) else len(tokens)
     items: list[Item] = []
     at = 0
     while at < len(tokens):
@@ -76,10 +82,7 @@ def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[C
             at += 1
             continue
         token = tokens[at]
-        limit = at
-        while limit < len(tokens) and limit not in owner:
-            limit += 1
-        found = [hit for hit in grammar.at(tokens, at) if hit.end <= limit]
+        found = [hit for hit in grammar.at(tokens, at) if hit.end <= limits[at]]
         end = found[0].end if found else at
         if found and end > at and not (token.kind == "num" and not token.spelled and end == at + 1):
             labels = tuple((hit.table, hit.name) for hit in found if hit.end == end)

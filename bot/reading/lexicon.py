@@ -70,6 +70,8 @@ class Book:
 
     def at(self, tokens: Sequence[Token], start: int) -> list[Hit]:
         """Every phrase that begins at tokens[start], longest first."""
+        if tokens[start].word not in self._root.next and "..." not in self._root.next:
+            return []
         found: list[Hit] = []
         self._walk(self._root, tokens, start, start, found)
         found.sort(key=lambda hit: -hit.end)

@@ -92,6 +92,12 @@ class Message:
             found = self._hits[key] = phrases(name, self.language, *tables).every(self.tokens)
         return found
 
+    @cached_property
+    def movement_hits(self) -> tuple[list[Hit], ...]:
+        """For each token the names of movements that begin there, longest first; looked up once."""
+        words = self.book("movements")
+        return tuple(words.at(self.tokens, at) for at in range(len(self.tokens)))
+
     def book(self, name: str, mixed: bool = True) -> Book:
         """The phrases of words/<language>/<name>.toml."""
         return book(self.language, name, mixed)

@@ -7,7 +7,7 @@ from collections.abc import Collection
 from dataclasses import dataclass, field
 from functools import lru_cache
 
-from bot.reading.lexicon import WORDS, Hit, book
+from bot.reading.lexicon import WORDS, Hit
 from bot.reading.message import Message
 from bot.reading.text import fold
 
@@ -113,7 +113,6 @@ def _nicknames(message: Message) -> list[Mention]:
 def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mention]:
     """Every movement named, in order. `taken`: tokens that mean something else (a painful elbow, a day)."""
     rules = combine()
-    words = book(message.language, "movements")
     own = _nicknames(message)
     skip = set(taken)
     for mention in own:
@@ -125,7 +124,9 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
         if at in skip or tokens[at].kind in ("sym", "nl"):
             at += 1
             continue
-        found = [hit for hit in words.at(tokens, at) if not any(i in skip for i in range(hit.start, hit.end))]
+        found = message.movement_hits[at]
+        if skip and found:
+            found = [hit for hit in found if not any(i in skip for i in range(hit.start, hit.end))]
         if found and found[0].end > at:
             best = found[0]
             # the same words may be listed as no movement ("ring finger"): that wins
