@@ -9,6 +9,8 @@ from typing import Literal
 from planner import repetitions
 from planner.units import Unit, round_down_to_plates, round_up_to_plates
 
+_MORE_REPS = 2  # as many more reps are still the same kind of set
+
 Limit = Literal["strength", "best_set", "ceiling", "bodyweight", "assistance"]
 
 
@@ -69,16 +71,17 @@ class Loading:
 def cap_kg(best: Iterable[BestSet], reps: int, rpe: float, max_rise: float) -> float | None:
     """The heaviest system load [kg] that the best comparable set of late allows; None where there is none.
 
-    A set of at least as many reps counts at its load; a set of fewer reps at what it was worth for the wanted reps.
+    Comparable are sets of the wanted reps, or up to `_MORE_REPS` more. Without such, every set counts at what it was
+    worth for the wanted reps, and never at more than its load.
     """
+    sets = tuple(best)
+    alike = [done.system_load_kg for done in sets if reps <= done.reps <= reps + _MORE_REPS]
+    if alike:
+        return max(alike) * (1.0 + max_rise)
     wanted = repetitions.reps_to_failure(reps, rpe)
-    worth = [
-        done.system_load_kg
-        if done.reps >= reps
-        else done.system_load_kg * min(1.0, repetitions.load_ratio(max(done.n, 1.0), wanted))
-        for done in best
-    ]
-    return max(worth) * (1.0 + max_rise) if worth else None
+    worth = (done.system_load_kg * min(1.0, repetitions.load_ratio(max(done.n, 1.0), wanted)) for done in sets)
+    heaviest = max(worth, default=None)
+    return None if heaviest is None else heaviest * (1.0 + max_rise)
 
 
 def prescribe(

@@ -333,7 +333,9 @@ def _loaded_main(today: Today, draft: Draft, name: str, work: Work, basis: Basis
         return
     shown_kg = _shown_kg(today, name, work, last)
     if made.limited_by in ("strength", "bodyweight") and shown_kg is not None and shown_kg - body_kg >= made.load_kg:
-        allowed = shown_kg if limit is None else min(shown_kg, limit)
+        # Shown weeks ago, or with fewer reps, is no way around the cap on a rise.
+        cap = loading.cap_kg(best, work.reps, work.rpe, rules.number("strength.max_rise"))
+        allowed = min(kg for kg in (shown_kg, limit, cap) if kg is not None)
         load = round_down_to_plates(allowed - body_kg, history.plates.step, history.plates.unit)
         if load >= made.load_kg and allowed >= body_kg:
             made = replace(made, load_kg=load, reps=work.reps, limited_by="strength")

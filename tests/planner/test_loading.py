@@ -22,8 +22,15 @@ def test_it_is_never_more_than_the_cap_above_the_best_set_of_late():
     assert loading.limited_by == "best_set"
 
 
-def test_a_set_of_more_reps_counts_at_its_load_and_one_of_fewer_at_less():
-    assert cap_kg([BestSet(90.0, 6, 8)], 3, 8, 0.0) == 90.0
+def test_sets_of_the_same_kind_are_what_a_rise_is_measured_from():
+    heavy, volume, long = BestSet(95.0, 3, 4), BestSet(85.0, 6, 8), BestSet(70.0, 12, 12)
+
+    assert cap_kg([heavy, volume, long], 5, 8, 0.05) == pytest.approx(85.0 * 1.05)
+    assert cap_kg([heavy, volume, long], 3, 8, 0.05) == pytest.approx(95.0 * 1.05)
+
+
+def test_without_a_set_of_the_kind_others_count_at_what_they_were_worth():
+    assert cap_kg([BestSet(90.0, 12, 12)], 3, 8, 0.0) == 90.0
     assert cap_kg([BestSet(90.0, 3, 4)], 6, 8, 0.0) < 90.0
     assert cap_kg([], 3, 8, 0.05) is None
 

@@ -37,8 +37,9 @@ def figures(seasons: list[Season], weeks: int) -> dict[str, str]:
     lateness = [late(s, weeks) for s in seasons]
     gained = [s.strength_end / s.strength_start - 1 for s in seasons]
     return {
-        "effort felt against aimed, mean distance": f"{mean(abs(f - a) for a, f in tops):.2f}",
-        "effort felt minus aimed, mean": f"{mean(f - a for a, f in tops):+.2f}",
+        "effort felt against aimed, mean distance": f"{mean(abs(f - a) for a, f, _ in tops):.2f}",
+        "effort felt minus aimed, mean": f"{mean(f - a for a, f, _ in tops):+.2f}",
+        "effort told minus aimed, mean": f"{mean(t - a for a, _, t in tops):+.2f}",
         "impossible sets": f"{100 * sum(s.impossible for s in seasons) / sum(s.sets_asked for s in seasons):.2f} %",
         "breaches": str(sum(len(s.breaches) for s in seasons)),
         "pain-days (3 or more)": f"{sum(s.pain_days for s in seasons)} of {sum(s.days for s in seasons)}",

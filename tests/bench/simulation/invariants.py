@@ -29,7 +29,7 @@ class Watch:
     week_one: dict[tuple[int, str], float] = field(default_factory=dict)  # block, movement: the heaviest of week 1
     exposures: dict[tuple[date, str], int] = field(default_factory=lambda: defaultdict(int))  # week, side
     deload_weeks: set[date] = field(default_factory=set)
-    overshoot: dict[tuple[str, int], tuple[float, float]] = field(default_factory=dict)
+    overshoot: dict[tuple[str, int], tuple[date, float, float]] = field(default_factory=dict)
     last_main: date | None = None
     stopped: bool = False
     free_rep: bool = False
@@ -82,7 +82,7 @@ class Watch:
         late = [
             self.bodyweight_kg + kg
             for on, name, kg, of in self.lifts
-            if name == movement and of >= (reps or 1) and day - on <= 4 * WEEK
+            if name == movement and (reps or 1) <= of <= (reps or 1) + 2 and day - on <= 4 * WEEK
         ]
         if late and load > max(late) * 1.05 + SLACK:
             yield f"{load:.1f} kg is over 5 % above the best of four weeks, {max(late):.1f} kg"
@@ -98,8 +98,9 @@ class Watch:
             if before and load > max(min(before), self.bodyweight_kg) + SLACK:
                 yield f"deload at {load:.1f} kg above a load of the 14 days before, {min(before):.1f} kg"
         told = self.overshoot.get((movement, reps or 0))
-        if told and plan["kind"] == "training":
-            done, over = self.bodyweight_kg + told[0], told[1]
+        # The next of the same kind; weeks later it is another block, and the trend has the word.
+        if told and plan["kind"] == "training" and day - told[0] <= 2 * WEEK:
+            done, over = self.bodyweight_kg + told[1], told[2]
             if over >= 2 and load > max(done * 0.95, self.bodyweight_kg) + SLACK:
                 yield f"{over:g} points over the ceiling at {done:.1f} kg, then {load:.1f} kg"
             elif 1 <= over < 2 and load > done + SLACK:
@@ -135,4 +136,4 @@ class Watch:
                 self.lifts.append((day, one["movement"], one["load_kg"] - one["assist_kg"], reps))
                 if one["rpe"] is not None and asked["rpe"] is not None and asked["reps"]:
                     over = one["rpe"] - asked["rpe"]
-                    self.overshoot[one["movement"], asked["reps"]] = (one["load_kg"] - one["assist_kg"], over)
+                    self.overshoot[one["movement"], asked["reps"]] = (day, one["load_kg"] - one["assist_kg"], over)

@@ -22,7 +22,10 @@ class PlannerProcess:
         self.process.stdin.flush()
         answers = []
         for raw in self.process.stdout:
-            answer = json.loads(raw)
+            try:
+                answer = json.loads(raw)
+            except json.JSONDecodeError as error:
+                raise RuntimeError(f"no JSON after {line}: {raw!r}") from error
             if "settled" in answer:
                 return answers
             answers.append(answer)

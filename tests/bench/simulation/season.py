@@ -27,7 +27,7 @@ class Season:
     """What came of it."""
 
     seed: int
-    top_sets: list[tuple[float, float]] = field(default_factory=list)  # aimed, felt
+    top_sets: list[tuple[float, float, float]] = field(default_factory=list)  # aimed, felt, told
     sets_asked: int = 0
     impossible: int = 0
     pain_days: int = 0
@@ -183,7 +183,7 @@ class Life:
         if not planned["side"] and last_of_kind is not planned:
             done["rpe"] = None
         elif not planned["side"] and planned["part"] == "main" and planned["rpe"] and planned["reps"]:
-            self.season.top_sets.append((planned["rpe"], felt))
+            self.season.top_sets.append((planned["rpe"], felt, done["rpe"]))
         return done
 
     # ---------------------------------------------------------------- what the plan must not do
