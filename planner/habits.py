@@ -4,8 +4,8 @@ Both are neutral until the record itself shows otherwise: they can only be told 
 has trained at different efforts and rep counts, so each is a ridge regression of the trend's surprises on how far a
 session differed from the sessions before it. With no difference nothing is learned, and the mean stays where it was.
 
-A told effort is noisy, and a regression on a noisy number learns the noise: what a session differed by is therefore
-taken from its reps and from whether it went to failure, not from the effort as told.
+A told effort is noisy, and a regression on a noisy number learns the noise: how far a session was from failure is
+therefore taken from its load and reps against the trend, not from the effort as told.
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from planner.evidence import Measurement
-from planner.repetitions import one_rep_max_factor
+from planner.repetitions import expected_reps_to_failure, one_rep_max_factor
 from planner.trend import Surprise
 
 # Before any evidence, two athletes in three are within these of neutral. Habits outside the limits are more likely
@@ -23,9 +23,7 @@ from planner.trend import Surprise
 STEEPNESS_SD, STEEPNESS_LIMITS = 0.2, (0.6, 1.2)
 RESERVE_SD, RESERVE_LIMITS = 0.3, (-0.3, 0.6)
 LEAST_SURPRISES = 12
-LEAST_TO_FAILURE = 4  # fewer sets to failure than this say nothing of a reserve
 _MEMORY = 0.25  # weight of the newest session in "the sessions before"
-_TO_FAILURE = 0.5  # reps in reserve up to which a set counts as one to failure
 _FARTHEST = 3.0  # a surprise further off, in standard deviations, is a slip of the pen
 
 
@@ -52,18 +50,16 @@ NEUTRAL = Habits()
 
 def learn(surprises: Sequence[Surprise]) -> Habits:
     """Habits from the surprises of a trend that took every set at its word, in order of day."""
-    kept = [one.measurement.reserve for one in surprises if one.measurement.reserve > _TO_FAILURE]
-    if len(surprises) <= LEAST_SURPRISES or not kept:
+    if len(surprises) <= LEAST_SURPRISES:
         return NEUTRAL
-    usual_reserve = sum(kept) / len(kept)
-    anchored = len(surprises) - len(kept) >= LEAST_TO_FAILURE
     a11, a12, a22 = 1.0 / STEEPNESS_SD**2, 0.0, 1.0 / RESERVE_SD**2
     b1 = b2 = 0.0
     usual: tuple[float, float] | None = None
     for one, difference, variance in surprises:
-        reserve = 0.0 if one.reserve <= _TO_FAILURE else usual_reserve
-        n = one.n - one.reserve + reserve
-        curve, left = math.log(one_rep_max_factor(n)), reserve / (37.0 - n)
+        reps = one.n - one.reserve
+        expected = one.log_e1rm - difference - one.log_load
+        n = min(max(expected_reps_to_failure(math.exp(expected), 1.0), reps), 14.0)
+        curve, left = math.log(one_rep_max_factor(n)), (n - reps) / (37.0 - n)
         if usual is None:
             usual = (curve, left)
         if difference * difference <= _FARTHEST**2 * variance:
@@ -77,8 +73,6 @@ def learn(surprises: Sequence[Surprise]) -> Habits:
     determinant = a11 * a22 - a12 * a12
     steepness = 1.0 + (a22 * b1 - a12 * b2) / determinant
     bias = (a11 * b2 - a12 * b1) / determinant
-    if not anchored:
-        steepness, bias = 1.0 + b1 / a11, 0.0
     return Habits(_within(steepness, STEEPNESS_LIMITS), _within(bias, RESERVE_LIMITS))
 
 
