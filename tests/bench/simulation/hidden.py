@@ -41,6 +41,16 @@ BAND_HELP_KG = 15.0
 PROOF = 3
 
 
+def reps_at(ratio: float, law: float) -> float:
+    """Reps to failure at a load that is 1RM / `ratio`; 1 at the 1RM itself."""
+    return 37.0 - 36.0 / float(ratio ** (1.0 / law))
+
+
+def ratio_at(reps: float, law: float) -> float:
+    """1RM over the load that allows so many reps."""
+    return float((36.0 / (37.0 - reps)) ** law)
+
+
 @dataclass
 class Hidden:
     """One athlete's body. Loads in kg of system load; `pull` is the two-arm 1RM when fresh."""
@@ -49,7 +59,7 @@ class Hidden:
     bodyweight_kg: float
     pull: float
     ceiling: float
-    slope: float  # 1RM over load grows by this for each rep: the athlete's own law
+    law: float  # the athlete's own curve, as a power of Brzycki's: above 1 the reps fall faster with load
     deficit: float  # bilateral deficit
     asymmetry: float  # the weaker side's share less than the stronger's
     weaker: str
@@ -74,7 +84,7 @@ class Hidden:
             bodyweight_kg=round(bodyweight, 1),
             pull=bodyweight * relative,
             ceiling=bodyweight * (relative + rng.uniform(0.35, 0.6)),
-            slope=min(max(rng.gauss(0.030, 0.003), 0.023), 0.038),
+            law=min(max(rng.gauss(1.0, 0.12), 0.75), 1.3),
             deficit=min(max(rng.gauss(0.11, 0.03), 0.03), 0.18),
             asymmetry=abs(rng.gauss(0.0, 0.03)),
             weaker=rng.choice(["left", "right"]),
@@ -125,12 +135,12 @@ class Hidden:
         if not fresh:
             strength *= self.form * (1 - self.fatigue)
         ratio = strength / load
-        return 1 + (ratio - 1) / self.slope if ratio >= 1 else ratio
+        return reps_at(ratio, self.law) if ratio >= 1 else ratio
 
     def rung_reps(self, rung: str, side: str) -> float:
         """Fresh reps on a rung, with practice: what a promotion should rest on."""
         ratio = self.one_arm(side) / (RUNG_LOAD[rung] * self.bodyweight_kg)
-        return 1 + (ratio - 1) / self.slope if ratio >= 1 else 0.0
+        return reps_at(ratio, self.law) if ratio >= 1 else 0.0
 
     def trains(self, planned: dict, reps: int, felt: float) -> None:
         """The body's answer to one set."""

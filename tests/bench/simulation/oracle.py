@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Any
 
 from tests.bench.simulation.fixed_plan import DAYS, RUNGS
+from tests.bench.simulation.hidden import ratio_at
 from tests.bench.simulation.protocol import planned_set, serve
 
 KG_PER_LB = 0.45359237
@@ -47,7 +48,7 @@ class Oracle:
             if hidden["rungs"][RUNGS[self.rung + 1][0]] >= proof:
                 self.rung += 1
         sets, reps, effort = BLOCK[of_block][second]
-        system = hidden["pull"] * 0.985 / (1 + (reps + 10 - effort - 1) * hidden["slope"])
+        system = hidden["pull"] * 0.985 / ratio_at(reps + 10 - effort, hidden["law"])
         if hidden["damage"] >= 3:
             system *= 0.9
         load = max(0.0, (system - hidden["bodyweight_kg"]) // self.step * self.step)

@@ -9,13 +9,14 @@ from datetime import UTC, date, datetime, time, timedelta
 from pathlib import Path
 from typing import Any
 
-from tests.bench.simulation.hidden import PROOF, RUNG_LOAD, Hidden
+from tests.bench.simulation.hidden import PROOF, RUNG_LOAD, Hidden, ratio_at
 from tests.bench.simulation.invariants import Watch
 from tests.bench.simulation.protocol import PlannerProcess
 from tests.bench.simulation.voice import name_of, report
 
 START = date(2027, 1, 4)
 HANDLE = "ada"
+EASIEST = 4.0  # an effort below this is just "light"
 MARGIN = {"one_arm_pull_up": 2, "counterweight": 2}
 GATES = {"archer_elbow_lower": 0.45, "hand_on_biceps": 0.75}
 KG_PER_LB = 0.45359237
@@ -46,7 +47,7 @@ def roster(body: Hidden, rng: random.Random) -> tuple[str, str, Watch]:
     unit = "lb" if rng.random() < 0.15 else "kg"
     step_kg = 2.5 * KG_PER_LB if unit == "lb" else rng.choice([0.5, 1.25, 2.5])
     step = "plate_step_lb = 2.5" if unit == "lb" else f"plate_step_kg = {step_kg}"
-    added = body.pull / (1 + 3 * body.slope) - body.bodyweight_kg
+    added = body.pull / ratio_at(4, body.law) - body.bodyweight_kg
     reps = 3 if added > 0 else 5
     days = rng.choice(['["monday", "thursday"]', '["tuesday", "friday"]', '["monday", "wednesday", "saturday"]'])
     load_kg = max(0.0, round(added * 0.97, 1))
@@ -182,8 +183,11 @@ class Life:
         last_of_kind = [s for s in whole if s["part"] == planned["part"] and s["movement"] == planned["movement"]][-1]
         if not planned["side"] and last_of_kind is not planned:
             done["rpe"] = None
-        elif not planned["side"] and planned["part"] == "main" and planned["rpe"] and planned["reps"]:
-            self.season.top_sets.append((planned["rpe"], felt, done["rpe"]))
+        # A deload is light on purpose: its loads are capped by the block before, whatever they feel like.
+        deload = self.plan is not None and self.plan["kind"] == "deload"
+        top = planned["part"] == "main" and not planned["side"] and last_of_kind is planned
+        if top and planned["rpe"] and planned["reps"] and not deload:
+            self.season.top_sets.append((planned["rpe"], max(felt, EASIEST), done["rpe"]))
         return done
 
     # ---------------------------------------------------------------- what the plan must not do
@@ -253,7 +257,7 @@ class Life:
             b = self.body
             line["hidden"] = {
                 "pull": b.pull,
-                "slope": b.slope,
+                "law": b.law,
                 "bodyweight_kg": b.bodyweight_kg,
                 "damage": b.damage,
                 "rungs": {r: min(b.rung_reps(r, s) for s in ("left", "right")) for r in RUNG_LOAD},
