@@ -2,25 +2,15 @@
 
 from __future__ import annotations
 
+import re
 from datetime import date, timedelta
 
 from bot.conversation.desk import Desk
 from bot.conversation.reasons import until_in_words
+from bot.conversation.words import begins, phrases
 from bot.reading.reading import Reading
 from planner.facts import Absence, Equipment, Move, Resume
 from storage import due, persons
-
-# Words for what there is to train with; looked for in the message as written.
-WORDS_OF_EQUIPMENT = {
-    "bar": ("bar", "stange", "barra", "doorway", "park"),
-    "rings": ("ring", "anilla"),
-    "bands": ("band", "gomas", "goma"),
-    "belt": ("belt", "gürtel", "cinturón"),
-    "dumbbells": ("dumbbell", "hantel", "mancuerna"),
-    "wall": ("wall", "wand", "pared"),
-}
-LACKING = ("no ", "without", "broke", "snapped", "kaputt", "gerissen", "sin ", "rot")
-ONLY = ("only", "just", "nur", "solo", "sólo")
 
 
 def handle(desk: Desk, reading: Reading, text: str) -> list[str]:
@@ -99,20 +89,35 @@ def _stop(desk: Desk) -> str:
 
 
 def _equipment(desk: Desk, reading: Reading, text: str) -> str:
-    words = text.casefold()
-    named = {kind for kind, stems in WORDS_OF_EQUIPMENT.items() if any(stem in words for stem in stems)}
-    say = desk.say
     usual = frozenset(desk.athlete.equipment)
-    if not named:
+    has = _what_is_left(usual, text)
+    say = desk.say
+    if has is None:
         desk.tell_coach(desk.say_coach.say("equipment-for-coach", name=desk.person.name, text=text))
         return say.say("equipment-passed-on")
-    lacking = any(word in words for word in LACKING) and not any(word in words for word in ONLY)
-    has = usual - named if lacking else frozenset(named)
     since = reading.dates.start if reading.dates and reading.dates.start else desk.today
     desk.add(Equipment(since, has, reading.dates.end if reading.dates else None))
     shown = say.listed([say.say(f"equipment-{kind}") for kind in sorted(has)]) or say.say("equipment-nothing")
     until = until_in_words(reading.dates.end if reading.dates else None, say)
     return say.say("equipment-noted", equipment=shown, until=until)
+
+
+def _what_is_left(usual: frozenset[str], text: str) -> frozenset[str] | None:
+    """Clause by clause: "only rings", "my belt broke", "a band too". None where no equipment is named."""
+    has, found = usual, False
+    manner = phrases("manner")
+    for clause in re.split(r"[,.;!?\n]", text.casefold()):
+        named = frozenset(kind for kind, stems in phrases("equipment").items() if any(begins(clause, s) for s in stems))
+        if not named:
+            continue
+        found = True
+        if any(begins(clause, word) for word in manner["only"]):
+            has = named
+        elif any(begins(clause, word) for word in manner["lacking"]):
+            has -= named
+        else:
+            has |= named
+    return has if found else None
 
 
 def _next(desk: Desk) -> str:

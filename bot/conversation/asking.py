@@ -19,6 +19,7 @@ KIND = "ask"
 EXPIRED = "ask_expired"
 PATIENCE = timedelta(days=1)
 SHORT, LATE_DAYS = 300, 3
+EITHER = ("reps", "load_kg")
 MIN_STEM, MOST_CHOICES = 5, 6
 MOST_REPS, MOST_LOAD = 100, 300  # common practice; more is a slip of the thumb
 # What is asked first: without the movement or the sets nothing can be used, an effort is the least of it.
@@ -27,21 +28,15 @@ WEIGHT = (
 ).split()
 
 
-def context_of(desk: Desk, sent_at: datetime, *, again: bool = False) -> Context:
-    """What the reader may know beside the text.
-
-    A plan that was answered by a report is used up: what comes after corrects the report. `again`: the message is read
-    anew, so its own report is no answer yet.
-    """
-    day = _day_of(desk, sent_at)
-    used_up = not again and any(one.on == day and one.sets and trained(one) for one in desk.record.sessions)
+def context_of(desk: Desk, sent_at: datetime) -> Context:
+    """What the reader may know beside the text."""
     return Context(
         sent_at=sent_at,
         timezone=desk.zone,
         unit="lb" if desk.athlete.unit == "lb" else "kg",
         language=desk.athlete.language,
         bodyweight_kg=desk.review.bodyweight_kg,
-        today=None if used_up else _planned(desk, day),
+        today=_planned(desk, _day_of(desk, sent_at)),
         nicknames=nicknames_of(desk.tx, desk.coach.id),
     )
 
@@ -59,6 +54,11 @@ def _planned(desk: Desk, day: date) -> tuple[PlannedSet, ...] | None:
 def read_by_plan(desk: Desk, text: str, context: Context) -> Reading:
     """Read a message against the plan that it speaks of: its day's, or on a day off the newest one not told of."""
     reading = read(text, context)
+    if any(one.on == _day_of(desk, context.sent_at) and one.sets for one in desk.record.sessions):
+        # The plan was answered: what comes after it may mend the answer, and must not be taken for a second one.
+        alone = read(text, replace(context, today=None))
+        if {"correction", "undo"} & set(alone.intents) or (alone.sets and not alone.ask):
+            return alone
     day = reading.performed_on
     if day is not None and day != _day_of(desk, context.sent_at) and _planned(desk, day) is not None:
         return read(text, replace(context, today=_planned(desk, day)))
@@ -87,6 +87,8 @@ def ask(desk: Desk, reading: Reading, text: str, sent_at: datetime) -> tuple[str
     key = f"ask-{doubt.about}"
     if _beyond_belief(doubt):
         key = f"ask-{doubt.about}-beyond"
+    elif doubt.about in EITHER and not _is_number(doubt.span):
+        key = f"ask-{doubt.about}-of"
     question = say.say(key if say.has(key) else "ask-other", span=doubt.span)
     questions.ask(
         desk.tx,
@@ -124,9 +126,14 @@ def _buttons(desk: Desk, doubt: Ask) -> Buttons:
     }.get(doubt.about, ())
     if _beyond_belief(doubt):
         return []
-    if doubt.about in ("reps", "load_kg") and not doubt.span.strip(" @+").replace(",", "").replace(".", "").isdigit():
+    if doubt.about in EITHER and not _is_number(doubt.span):
         return []
     return [(say.say(f"choice-{doubt.about}-{one}", span=doubt.span), f"t:{_as_text(one)}") for one in choices]
+
+
+def _is_number(span: str) -> bool:
+    """A number alone can be reps or load; with words it is clear which, and only the amount is not."""
+    return re.fullmatch(r"\s*[@+]?\s*\d+(?:[.,]\d+)?\s*", span) is not None
 
 
 def _beyond_belief(doubt: Ask) -> bool:
@@ -156,7 +163,7 @@ def completed(desk: Desk, answer: str) -> tuple[Reading, str, datetime] | None:
     if question is None or question.about is None:
         return None
     sent_at = datetime.fromisoformat(question.data["sent_at"])
-    context = context_of(desk, sent_at, again=True)
+    context = context_of(desk, sent_at)
     earlier = read_by_plan(desk, question.text, context)
     doubt = Ask(question.about, question.span or "")
     whole = complete(question.text, earlier, doubt, answer, context)

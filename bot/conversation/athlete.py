@@ -77,7 +77,7 @@ def _text(desk: Desk, text: str, sent_at: datetime, quiet: bool = False) -> None
 def _answer(desk: Desk, reading: Reading, text: str, sent_at: datetime, quiet: bool) -> None:
     """Facts first, most urgent words first, one message."""
     say, intents = desk.say, set(reading.intents)
-    before = reports.Snapshot(desk)
+    before = reports.Snapshot(desk, counts=reading.performed_on is not None)
     parts: list[str] = []
     plan: DayPlan | None = None
     if "undo" in intents:
@@ -88,12 +88,13 @@ def _answer(desk: Desk, reading: Reading, text: str, sent_at: datetime, quiet: b
             parts.append(mending.correct(desk, reading))
     else:
         sessions = reports.store(desk, reading)
-    pains.store(desk, reading)
+    felt = pains.store(desk, reading)
     alarm = pains.alarm(desk, reading)
     if alarm:
         parts.insert(0, alarm)
     if reading.past_flags:
         desk.tell_coach(desk.say_coach.say("history-for-coach", name=desk.person.name, text=text))
+        parts.append(say.say("history-noted"))
     if sessions:
         parts.append(reports.read_back(desk, sessions, before))
         plant_after_report(desk, sessions)
@@ -101,7 +102,7 @@ def _answer(desk: Desk, reading: Reading, text: str, sent_at: datetime, quiet: b
         parts.append(say.say("report-again"))
     if reading.bodyweight_kg is not None:
         parts.append(say.say("bodyweight-noted", weight=say.load(reading.bodyweight_kg)))
-    acknowledged = pains.acknowledge(desk, reading)
+    acknowledged = None if alarm else pains.acknowledge(desk, felt)
     if acknowledged:
         parts.append(acknowledged)
     if intents & ABSENT:
@@ -119,15 +120,18 @@ def _answer(desk: Desk, reading: Reading, text: str, sent_at: datetime, quiet: b
         parts.append(plans.why(desk))
     if "progress" in intents:
         parts.append(progress.in_words(desk.review, say))
-    if "help" in intents:
+    if "help" in intents and not reading.pain:
         parts.append(say.say("help"))
     if reading.unread and sessions:
         parts.append(say.say("unread", pieces=say.listed([f"“{piece}”" for piece in reading.unread])))
-    if not parts and not reading.ask and not quiet:
+    if not parts and not reading.ask and not felt and not quiet:
         parts.append(say.say("smalltalk" if "smalltalk" in intents else "unknown"))
     buttons: Buttons = []
     if reading.ask:
         question, buttons = asking.ask(desk, reading, text, sent_at)
+        parts.append(question)
+    elif not alarm and (score := pains.ask_score(desk, felt)) is not None:
+        question, buttons = score
         parts.append(question)
     elif sessions and _pain_to_ask(desk, reading, sessions):
         question, buttons = pains.ask_after(desk, sessions[-1].on)

@@ -148,8 +148,11 @@ class Office:
         if desk is None or len(text.split()) < FEWEST_WORDS:
             self.answer("coach-who" if waiting else "coach-unknown", names=", ".join(waiting))
             return
-        passing_on.to_athlete(desk, text.strip())
-        self.answer("told", name=desk.person.name)
+        self._pass_on(desk, text.strip())
+
+    def _pass_on(self, desk: Desk, text: str) -> None:
+        reached = passing_on.to_athlete(desk, text)
+        self.answer("told" if reached else "told-nobody", name=desk.person.name)
 
     def _unknown(self, _command: Command, _desk: Desk) -> None:
         self.answer("coach-unknown")
@@ -229,8 +232,7 @@ class Office:
         if not command.rest:
             self.answer("tell-what", name=desk.person.name)
             return
-        passing_on.to_athlete(desk, command.rest)
-        self.answer("told", name=desk.person.name)
+        self._pass_on(desk, command.rest)
 
     def _note(self, command: Command, desk: Desk) -> None:
         notes.add_note(desk.tx, desk.id, command.rest, desk.now)

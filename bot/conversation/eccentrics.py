@@ -3,18 +3,18 @@
 from __future__ import annotations
 
 from bot.conversation.desk import Desk
+from bot.conversation.words import begins, phrases
 from bot.reading.reading import Reading
 from planner.rules import rules_of
 
-ONE_ARM = ("one arm", "one-arm", "oap", "oac", "einarmig", "un brazo", "una mano")
-LOWERING = ("negativ", "eccentric", "exzentr", "excéntric", "excentric", "lowering")
 FREE = {"one_arm_pull_up", "one_arm_chin_up"}
 
 
 def asks_for_eccentrics(reading: Reading, text: str) -> bool:
     """A wish, not a report: the words are there and no set was done."""
     words = text.casefold()
-    return any(word in words for word in ONE_ARM) and any(word in words for word in LOWERING) and not reading.sets
+    named = phrases("eccentrics")
+    return not reading.sets and all(any(begins(words, stem) for stem in named[kind]) for kind in named)
 
 
 def refuse(desk: Desk, text: str) -> str:

@@ -12,6 +12,7 @@ from planner.facts import Moment, PainAnswer, WarningSign
 from storage import outbox, questions
 
 QUESTION = "pain"
+NOT_NAMED = "other"  # the planner's place for a pain without one
 ANSWERABLE = timedelta(hours=36)
 EMERGENCY = {"chest_pain", "breathless", "dizziness"}
 MORE = ("6", "7", "8", "9", "10")
@@ -21,21 +22,24 @@ STOPS = {
 }  # fmt: skip
 
 
-def store(desk: Desk, reading: Reading) -> None:
+def store(desk: Desk, reading: Reading) -> list[PainAnswer]:
     """Scores and signs as facts. A bare number answers the open pain question, for its place and moment."""
     asked = open_question(desk)
+    kept = []
     for entry in reading.pain:
         bound = _bound(entry, asked)
         on = reading.performed_on or desk.today
         if asked is not None and entry.site is None and "on" in asked.data:
             on = date.fromisoformat(asked.data["on"])
-        desk.add(PainAnswer(on, bound.site, bound.side, bound.score, bound.when))
+        kept.append(PainAnswer(on, bound.site, bound.side, bound.score, bound.when))
+        desk.add(kept[-1])
     if reading.pain and asked is not None:
         assert asked.id is not None
         questions.close(desk.tx, asked.id, desk.now)
     for sign in reading.red_flags:
         if sign in STOPS:
             desk.add(WarningSign(desk.today, sign))
+    return kept
 
 
 def open_question(desk: Desk) -> questions.Question | None:
@@ -70,29 +74,34 @@ def alarm(desk: Desk, reading: Reading) -> str | None:
     return say.say(key, signs=names)
 
 
-def acknowledge(desk: Desk, reading: Reading) -> str | None:
-    """What the rules make of the scores told, in a sentence each."""
-    if not reading.pain or any(sign in STOPS for sign in reading.red_flags):
-        return None
+def acknowledge(desk: Desk, kept: list[PainAnswer]) -> str | None:
+    """What the rules make of the scores just told, a sentence each."""
     say = desk.say
-    told = [entry for entry in reading.pain if entry.score is not None]
+    told = [one for one in kept if one.score is not None]
     if not told:
-        return say.say("pain-without-score")
-    worst = max(entry.score or 0.0 for entry in told)
-    if worst == 0:
+        return None
+    if all(one.score == 0 for one in told):
         return say.say("pain-none")
-    lines = []
     levels = {(one.site, one.side): one for one in desk.review.pain}
-    listed: set[tuple[str, str | None]] = set()
-    for (site, side), one in levels.items():
-        if one.on != desk.today and one.on != reading.performed_on:
-            continue
-        listed.add((site, side))
-        where = say.say("pain-somewhere") if site == "other" and side is None else place(site, side, say)
-        lines.append(say.say(f"pain-{one.level}", place=where, score=say.number(one.score)))
-    if not lines:
-        lines.append(say.say("pain-noted", score=say.number(worst)))
+    lines = []
+    for answer in told:
+        site = levels.get((answer.site or NOT_NAMED, answer.side))
+        where = place(answer.site, answer.side, say) if answer.site else say.say("pain-somewhere")
+        key = f"pain-{site.level}" if site is not None else "pain-noted"
+        lines.append(say.say(key, place=where, score=say.number(answer.score or 0.0)))
     return "\n".join(dict.fromkeys(lines))
+
+
+def ask_score(desk: Desk, kept: list[PainAnswer]) -> tuple[str, Buttons] | None:
+    """The question for the number of a pain that was named without one; None where all have theirs."""
+    bare = next((one for one in kept if one.score is None), None)
+    if bare is None:
+        return None
+    data = {"site": bare.site, "side": bare.side, "when": bare.when, "on": bare.on.isoformat()}
+    questions.expire(desk.tx, desk.person, QUESTION, desk.now)
+    questions.ask(desk.tx, desk.person, QUESTION, desk.now, data={name: one for name, one in data.items() if one})
+    where = place(bare.site, bare.side, desk.say) if bare.site else desk.say.say("pain-somewhere")
+    return desk.say.say("ask-pain-score", place=where), pain_buttons(desk.say)
 
 
 def ask_after(desk: Desk, on: date) -> tuple[str, Buttons]:

@@ -23,10 +23,10 @@ def to_coach(desk: Desk, text: str) -> str:
     return desk.say.say("passed-on")
 
 
-def to_athlete(desk: Desk, text: str) -> None:
-    """The coach's words to an athlete."""
+def to_athlete(desk: Desk, text: str) -> bool:
+    """The coach's words to an athlete. False: they cannot be reached."""
     notes.pass_on(desk.tx, desk.id, "to_athlete", text, desk.now, desk.cause)
-    desk.tell(desk.say.say("from-coach", name=desk.coach.name, text=text), importance=outbox.REPLY)
+    return desk.tell(desk.say.say("from-coach", name=desk.coach.name, text=text), importance=outbox.REPLY)
 
 
 def clip(desk: Desk, caption: str, media: str | None) -> str:

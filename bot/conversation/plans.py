@@ -22,12 +22,14 @@ MOST_REASONS = 3
 def send(desk: Desk, plan: DayPlan, opening: str | None = None, importance: int = outbox.PLAN) -> None:
     """Send the plan of a day and keep it as a fact."""
     text = in_words(plan, desk.say)
-    desk.tell(
+    delivered = desk.tell(
         f"{opening}\n\n{text}" if opening else text,
         plan=plan,
         importance=importance,
         stale_after=desk.moment(plan.on + timedelta(days=1), clock_time.min),
     )
+    if not delivered:
+        return  # nobody to send it to: no fact
     sent = SentPlan(plan.on, plan.block, plan.week, plan.kind, plan.sets, plan.holds)
     said_by, desk.said_by = desk.said_by, "bot"
     desk.add(sent, decisions=plan.decisions)

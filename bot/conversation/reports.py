@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import date, timedelta
+from datetime import date
 
 from bot.conversation.desk import Buttons, Desk
 from bot.reading.reading import Reading, SetRead
 from bot.wording import Wording
 from bot.wording.sets import done_in_words, in_a_line
+from planner import week_ahead
 from planner.facts import Bodyweight, Session, WorkSet
 from planner.plan import DayPlan
 
 MORE_PAIN = "more"
+DAYS_AHEAD = 9
 PAIN_BUTTONS = ("0", "1", "2", "3", "4", "5")
 
 
@@ -95,10 +97,10 @@ def _extras(session: Session, say: Wording) -> Iterator[str]:
 
 
 class Snapshot:
-    """The next session as it stood before a message."""
+    """The next session as it stood before a message that `counts`: most tell of no training, and a plan costs time."""
 
-    def __init__(self, desk: Desk) -> None:
-        self.next = next_session(desk)
+    def __init__(self, desk: Desk, counts: bool) -> None:
+        self.next = next_session(desk) if counts else None
 
 
 def next_session(desk: Desk) -> DayPlan | None:
@@ -106,13 +108,9 @@ def next_session(desk: Desk) -> DayPlan | None:
     review = desk.review
     following = review.next_training_on
     if following == desk.today:
-        following = next((day for day in _days_after(desk) if desk.plan(day).sets), None)
+        coming = week_ahead(desk.record, desk.today, DAYS_AHEAD)[1:]
+        return next((plan for plan in coming if plan.sets), None)
     return desk.plan(following) if following is not None else None
-
-
-def _days_after(desk: Desk) -> Iterator[date]:
-    for ahead in range(1, 9):
-        yield desk.today + timedelta(days=ahead)
 
 
 def _changes(desk: Desk, before: Snapshot) -> Iterator[str]:

@@ -41,6 +41,7 @@ unreachable = { $name } cannot be reached any more: the chat takes no messages.
 joined-for-coach = { $name } has joined.
 ask-expired = { $name } did not answer what was meant by “{ $span }” in: “{ $text }”. The rest of it counts.
 told = Told { $name }.
+told-nobody = { $name } has no open chat with this bot, so that went nowhere. “invite NAME” makes a code.
 tell-what = What shall I tell { $name }? “tell NAME: words”
 note-kept = Noted about { $name }, for your eyes.
 invited = For { $name }, once, within 30 days: /start { $code }

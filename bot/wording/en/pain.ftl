@@ -2,7 +2,6 @@
 pain-somewhere = pain
 pain-none = No pain: good.
 pain-noted = Pain { $score }/10 noted.
-pain-without-score = Noted. How much is it, from 0 to 10?
 pain-fine = { $place } { $score }/10: fine, on as planned.
 pain-hold = { $place } { $score }/10: acceptable if it is back to normal tomorrow morning. Loads hold, nothing new.
 pain-step_down = { $place } { $score }/10: a step down. Skill sets are out for a week and the main lift is 10 % lighter; it will feel light, and that is the point.
@@ -11,6 +10,7 @@ pain-step_back = { $place } { $score }/10, three sessions in a row: one rung bac
 alarm = Stop training now: { $signs }. Have it looked at by a doctor, today if you can. Your coach knows, and your plan is stopped until your coach starts it again. This is no medical advice, only the rule of the house.
 alarm-emergency = Stop now: { $signs }. If it is there now or comes back, call your emergency number (112 in Europe, 911 in North America). Have it looked at by a doctor today in any case. Your coach knows, and your plan is stopped until your coach starts it again.
 alarm-for-coach = { $name } reports { $signs }. All training is stopped, { $name } was told to seek medical care. Only you can start the plan again.
+history-noted = Your coach knows of it. If it comes back, stop and tell me.
 history-for-coach = { $name } mentions a past sign; no alarm, for your knowledge: “{ $text }”
 button-restart = May train again
 eccentrics-no = No one-arm eccentrics before a free one-arm rep: lowering loads about 20 % more than pulling. Your coach knows that you asked.

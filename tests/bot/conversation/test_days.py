@@ -125,3 +125,17 @@ def test_a_date_ahead_is_no_report_of_that_day(chat):
     chat.answer("mira", "pull-ups 4x4 +15 on 20 january 2027", "09:00")
 
     assert not [one for one in chat.record().sessions if one.on.isoformat() > "2027-01-04"]
+
+
+@pytest.mark.parametrize(
+    ("words", "has"),
+    [
+        ("my belt broke", {"bar", "rings"}),
+        ("only rings this week", {"rings"}),
+        ("my belt broke, only rings this week", {"rings"}),
+    ],
+)
+def test_equipment_is_what_is_left_clause_by_clause(chat, words, has):
+    chat.answer("mira", words, "09:00")
+
+    assert chat.record().equipment[-1].has == has

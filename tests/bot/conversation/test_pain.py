@@ -85,3 +85,20 @@ def test_one_arm_eccentrics_are_refused_with_numbers_and_the_coach_is_told(chat)
 
     assert "62 kg" in answer
     assert "refused" in chat.to_coach()[-1]["text"]
+
+
+def test_pain_without_a_number_is_asked_for_and_the_number_is_kept_for_that_place(chat):
+    asked = chat.answer("mira", "my left elbow hurts", "09:00")
+    chat.answer("mira", "4", "09:01")
+
+    assert "left elbow" in asked
+    pain = chat.record().pain[-1]
+    assert (pain.site, pain.side, pain.score) == ("elbow", "left", 4)
+
+
+def test_a_sign_of_long_ago_is_told_to_the_coach_and_stops_nothing(chat):
+    answer = chat.answer("mira", "last month I had a pop in the elbow", "09:00")
+
+    assert "Stop" not in answer
+    assert "past sign" in chat.to_coach()[-1]["text"]
+    assert not chat.record().signs

@@ -1,0 +1,22 @@
+"""The words of `words.toml`."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from functools import cache
+from pathlib import Path
+
+WORDS = Path(__file__).with_name("words.toml")
+
+
+@cache
+def phrases(table: str) -> dict[str, tuple[str, ...]]:
+    """The beginnings of words of one table, by name."""
+    tables = tomllib.loads(WORDS.read_text(encoding="utf-8"))
+    return {name: tuple(found) for name, found in tables[table].items()}
+
+
+def begins(text: str, stem: str) -> bool:
+    """Whether a word of `text` (case-folded) begins with `stem`: "rings" is meant by "ring", "during" is not."""
+    return re.search(rf"(?<!\w){re.escape(stem)}", text) is not None
