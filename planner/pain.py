@@ -27,7 +27,7 @@ SEVERITY: dict[Level, int] = {"fine": 0, "hold": 1, "step_down": 2, "step_back":
 class Pain:
     """A painful place on one day: the newest score and the level that acts, since `since`. `why`: a reason code.
 
-    `score` None: named without a number.
+    `score` None: named without a number. `acted_on`: the worst score of the day that brought the level about.
     """
 
     site: str
@@ -37,6 +37,7 @@ class Pain:
     level: Level
     since: date
     why: str
+    acted_on: float | None
 
     @property
     def as_site(self) -> SitePain | None:
@@ -99,7 +100,8 @@ class PainHistory:
         on = scored[-1][0].on if scored else newest.on
 
         def pain(level: Level, since: date, why: str) -> Pain:
-            return Pain(site, side, score, on, level, since, why)
+            acted_on = max((value for one, value in scored if one.on == since), default=score)
+            return Pain(site, side, score, on, level, since, why, acted_on)
 
         stopped = self._stop(scored, day)
         if stopped is not None:

@@ -132,7 +132,7 @@ def _tell_pain(today: Today, draft: Draft) -> None:
     for pain in today.pains:
         if pain.level != "fine":
             draft.hold("pain", pain.level, pain.site, pain.side, pain.since)
-            draft.decide("pain", pain.site, pain.why, {"site": pain.site, "side": pain.side, "score": pain.score})
+            draft.decide("pain", pain.site, pain.why, {"site": pain.site, "side": pain.side, "score": pain.acted_on})
 
 
 def _tell_deload(today: Today, draft: Draft) -> None:
@@ -592,6 +592,25 @@ def _rung_test(today: Today, draft: Draft, climb: Climb) -> None:
     draft.decide("rung", climb.position.ladder.id, "rung_test", {"rung": rung.id, "reps": want})
 
 
+def _is_test_of_others(today: Today, climb: Climb) -> bool:
+    """Ladders that are not trained on pulling days are tested on the deload week's last day of their own."""
+    slot = today.slot
+    if not slot.is_deload or slot.pulling or climb.position.ladder.pattern in ("pull", "lever"):
+        return False
+    own = [one.on for one in today.timeline.slots if one.week_start == slot.week_start and not one.pulling and one.on]
+    return bool(own) and today.day == max(own)
+
+
+def _hold_test(today: Today, draft: Draft, rung: Rung) -> None:
+    """The best hold is measured at the end of a block: training at a part of it never shows it."""
+    if rung.work != "hold" or not movement(rung.movement).possible_with(today.equipment):
+        return
+    if any(one.level != "fine" for one in _pains_on(today, rung.movement)):
+        return
+    draft.skill.append(PlannedSet(rung.movement, "skill", None, rpe=blocks.shipped().test_rung_rpe, rung=rung.id))
+    draft.decide("rung", rung.id, "hold_test", {"rung": rung.id})
+
+
 def _skill_of(today: Today, draft: Draft, climb: Climb) -> None:
     """The rung's sets of the day: dose, third set, other half; held or left out by pain and the cap on exposures."""
     position, slot, history = climb.position, today.slot, today.history
@@ -614,9 +633,10 @@ def _skill_of(today: Today, draft: Draft, climb: Climb) -> None:
         rung, dose = before, before.steps[0]
     if slot.kind == "light" or slot.kind == "retest":
         return
-    if slot.kind == "test":
+    if slot.kind == "test" or _is_test_of_others(today, climb):
         if position.ladder.main_rung is None:
             _rung_test(today, draft, climb)
+            _hold_test(today, draft, rung)
         return
     if not movement(rung.movement).possible_with(today.equipment) or rung.movement in today.excluded:
         draft.hold("no_skill", rung.id)
@@ -671,7 +691,7 @@ def _one_sided(
         draft.decide("dose", rung.id, "exposures_capped", {"rung": rung.id, "reps": sets * reps, "wanted_reps": wanted})
     assist, load = 0.0, 0.0
     if name == "one_arm_counterweight":
-        assist = _counterweight(today)
+        assist = _counterweight(today, climb)
     elif dose.load_kg and history.can_load(today.day):
         load = round_down_to_plates(dose.load_kg, history.plates.step, history.plates.unit)
     sides = weaker_first(history, rung, today.day)
@@ -694,8 +714,9 @@ def _one_sided(
     draft.decide("dose", rung.id, "dose_of_rung", {"rung": rung.id, "dose": climb.position.dose.label, "sets": sets})
 
 
-def _counterweight(today: Today) -> float:
-    """Help [kg] of the counterweight: what the newest test or session had, at most a tenth of bodyweight."""
+def _counterweight(today: Today, climb: Climb) -> float:
+    """Help [kg] of the counterweight: the least that two reps were done with, at most a tenth of bodyweight; a plate
+    step less once every dose is held."""
     history = today.history
     most = history.rules.number("gate.counterweight_share_max") * history.bodyweight.on(today.day)
     recent = [
@@ -704,7 +725,13 @@ def _counterweight(today: Today) -> float:
         for work in one.sets
         if work.movement == "one_arm_counterweight" and (work.reps or 0) >= 2 and 0 < work.assist_kg <= most
     ]
-    return min(recent) if recent else round_down_to_plates(most, history.plates.step, history.plates.unit)
+    step, unit = history.plates.step, history.plates.unit
+    if not recent:
+        return round_down_to_plates(most, step, unit)
+    least = min(recent)
+    if climb.position.dose.is_variant:
+        return round_up_to_plates(max(least - round_up_to_plates(1e-3, step, unit), 0.0), step, unit) or least
+    return least
 
 
 def _hold_sets(today: Today, draft: Draft, rung: Rung, dose: Step, ceiling: float) -> None:

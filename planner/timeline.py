@@ -300,7 +300,7 @@ class Timeline:
         if history.pain.is_sore(day):
             for pain in history.pain.at(day - DAY):
                 if pain.why in ("pain_three_sessions", "pain_rising") and pain.since >= done[0].slot.block_start:
-                    return Reason("deload_pain", {"site": pain.site, "score": pain.score})
+                    return Reason("deload_pain", {"site": pain.site, "score": pain.acted_on})
         return None
 
 
