@@ -11,8 +11,8 @@ One message followed through it, "Chins 3x5 +20, last @9, elbow 2/10":
 4. `movements.find_movements` names the movements from features ("one arm" + "pulley") by words/combine.toml.
 5. `items.make_items` and `scan.scan` turn what is left into facts: three sets of five, +20 kg, "last", effort 9.
    `unreal` and `prose` take out wishes, tales, questions and talk. `blocks.split` gives each movement its facts.
-6. `fold.Folder` folds a block's facts to sets: the load goes to the three sets, the effort to the last. Where the message
-   leans on the day's plan ("all but the dips"), `plan` starts from the planned sets and lets each clause change them.
+6. `fold.Folder` folds a block's facts to sets: the load goes to the three sets, the effort to the last. Where a message
+   leans on the plan ("all but the dips"), `plan` starts from the planned sets and lets each clause change them.
 7. `assemble` checks what is plausible and makes one `Reading`. Whatever reads two ways is in `ask`, its value None.
 
 All words are data: words/<language>/*.toml. `answers.complete` puts the answer to a question into the earlier message

@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.reading.assemble import read
+from bot.reading.facts import KG_PER_LB
 from bot.reading.lexicon import book
 from bot.reading.message import Message, read_message
 from bot.reading.movements import find_movements
@@ -38,7 +39,7 @@ OWN_WILL = frozenset(
 def complete(earlier_text: str, earlier: Reading, ask: Ask, answer: str, context: Context) -> Reading | None:
     """The earlier reading with the answer in it, or None where the answer is none (a new message).
 
-    Questions that stay open are in `ask` of what comes back; their spans are words of the earlier text or of the answer.
+    Questions that stay open are in `ask` of what comes back; their spans are words of either text.
     """
     said = read_message(answer, replace(context, language=context.language or earlier.language))
     if not said.tokens or len(said.tokens) > MOST_WORDS:
@@ -85,10 +86,7 @@ def _rewritten(text: str, earlier: Reading, ask: Ask, said: Message, names: set[
         if name in names and not numbers and nth < len(asked):
             numbers = [asked[nth]]
     if asked and not numbers and names & {"lower", "higher"}:
-        sized = sorted(
-            asked,
-            key=lambda one: float(one.replace(",", ".")) if one.replace(",", "").replace(".", "").isdigit() else 0,
-        )
+        sized = sorted(asked, key=_value)
         numbers = [sized[0] if "lower" in names else sized[-1]]
     unit = said.context.unit
 
@@ -101,7 +99,7 @@ def _rewritten(text: str, earlier: Reading, ask: Ask, said: Message, names: set[
         kinds = ("reps", "load", "effort", "seconds", "none")
         kind: str | None = next((name for name in kinds if name in names), None)
         if kind == "none":
-            return put(_with_reps(ask, asked, about) + " bw")
+            return put(_with_reps(asked, about) + " bw")
         if kind is None and not numbers:
             return None
         if len(numbers) > 1:
@@ -111,7 +109,12 @@ def _rewritten(text: str, earlier: Reading, ask: Ask, said: Message, names: set[
             return None
         said_unit = "lb" if any(token.text in ("lb", "lbs", "pounds") for token in said.tokens) else unit
         known = [one.load_kg for one in earlier.sets if one.reps is None and one.load_kg]
-        if about == "reps" and kind == "reps" and known and asked and numbers:
+        turned = (
+            known
+            and asked
+            and any(abs(kg - factor * _value(asked[0])) < 0.06 for kg in known for factor in (1, KG_PER_LB))
+        )
+        if about == "reps" and kind == "reps" and turned and numbers:
             # the figure in question turned out to be the load
             return put(f"+{asked[0]} {unit} {number} reps")
         words = {
@@ -150,7 +153,13 @@ def _rewritten(text: str, earlier: Reading, ask: Ask, said: Message, names: set[
     return put(answer)
 
 
-def _with_reps(ask: Ask, asked: list[str], about: str) -> str:
+def _value(number: str) -> float:
+    """A plain number as written; -1 for a word that says one."""
+    plain = number.replace(",", ".")
+    return float(plain) if plain.replace(".", "", 1).isdecimal() else -1.0
+
+
+def _with_reps(asked: list[str], about: str) -> str:
     """ "20" asked about is so many reps once no weight is said; "+250" is not."""
     return f"{asked[0]} reps" if about == "reps" and asked else ""
 

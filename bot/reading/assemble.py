@@ -219,7 +219,7 @@ def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
 
 
 def settle_efforts(work: Work, efforts: list[tuple[float, int, list[SetRead]]], worked: int, inside: bool) -> None:
-    """An effort closing a message of one movement is its last set's; after several, or before all work, the session's."""
+    """An effort closing a message of one movement is its last set's; after several, or before work, the session's."""
     for value, how, made in efforts:
         if how == 3:
             work.session_rpe = value
@@ -307,6 +307,9 @@ def to_set(message: Message, movement: str | None, row: Row, asks: list[Ask], mo
         movement = "band_pull_up"
     reps = row.reps
     hold = row.hold_s
+    failed = row.failed
+    if hold is not None and hold <= 0:
+        hold, reps, failed = None, 0, True
     bodyweight = message.context.bodyweight_kg
     if load and movement is not None:
         most = MOST_ADDED * bodyweight if bodyweight else MOST_ADDED_UNKNOWN_KG
@@ -335,7 +338,7 @@ def to_set(message: Message, movement: str | None, row: Row, asks: list[Ask], mo
         row.rom,  # type: ignore[arg-type]
         row.eccentric,
         tuple(row.pauses),  # type: ignore[arg-type]
-        row.failed,
+        failed,
         row.linked,
     )
 

@@ -6,7 +6,6 @@ from collections.abc import Sequence
 
 from bot.reading.facts import Fact
 from bot.reading.message import Message
-from bot.reading.rows import Block
 
 WORK = frozenset({"rows", "bare", "loads", "count", "rounds"})
 LOADED = frozenset({"load", "at", "assist"})
@@ -33,9 +32,17 @@ def drop_list_marks(message: Message, facts: list[Fact]) -> list[Fact]:
             follow = facts[i + 2] if i + 2 < len(facts) else None
             if follow is not None and follow.kind not in ("sep", "effort"):
                 continue
-        if fact.kind == "word" and fact.end - fact.start == 1 and len(message.tokens[fact.start].text) == 1:
-            if fresh and after is not None and after.kind == "bare" and after.start == fact.end and fact.value != "a":
-                continue
+        if (
+            fact.kind == "word"
+            and fact.end - fact.start == 1
+            and len(message.tokens[fact.start].text) == 1
+            and fresh
+            and after is not None
+            and after.kind == "bare"
+            and after.start == fact.end
+            and fact.value != "a"
+        ):
+            continue
         if (
             fact.kind == "bare"
             and i
@@ -75,7 +82,6 @@ def split(facts: Sequence[Fact]) -> tuple[list[Fact], list[tuple[Fact, list[Fact
             cut = _cut(
                 taken,
                 between,
-                facts[follow],
                 list(facts[follow + 1 : moves[n + 2] if n + 2 < len(moves) else len(facts)]),
             )
         own = [*taken, facts[at], *between[:cut]]
@@ -88,7 +94,7 @@ def has_work(facts: Sequence[Fact]) -> bool:
     return any(fact.kind in WORK for fact in facts)
 
 
-def _cut(head: list[Fact], between: list[Fact], nxt: Fact, after: list[Fact]) -> int:
+def _cut(head: list[Fact], between: list[Fact], after: list[Fact]) -> int:
     """Where the facts between two movements part: before it they belong to the first, after it to the second."""
     seps = [i for i, fact in enumerate(between) if fact.kind == "sep"]
     start = (seps[-1] + 1) if seps else 0
@@ -110,11 +116,6 @@ def _cut(head: list[Fact], between: list[Fact], nxt: Fact, after: list[Fact]) ->
         rest = between[begin:]
         if has_work(rest) and (has_work(between[:begin]) or has_work(head)) and not has_work(_until_sep(after)):
             return begin
-    if any(f.kind in WORK for f in tail):
-        own = has_work(head) or has_work(between[:start])
-        if own or not has_work(_until_sep(after)):
-            return start
-        return start
     return start
 
 
@@ -129,7 +130,3 @@ def _until_sep(facts: list[Fact]) -> list[Fact]:
             break
         out.append(fact)
     return out
-
-
-def make_block(movement: str | None, facts: list[Fact]) -> Block:
-    return Block(movement, facts)

@@ -515,9 +515,13 @@ class Scanner:
         told = end + 1 if unit in ("kg", "lb") else end
         if self.at(told).has("plan", "instead") and self.at(told + 1).value is not None:
             return None  # "with 12.5 instead of 15": told against the plan
-        if unit is None and self.at(told).has("plan", "less", "more") and not self.at(told).has("load", "word"):
-            if self.at(told + 1).kind != "num":
-                return None
+        if (
+            unit is None
+            and self.at(told).has("plan", "less", "more")
+            and not self.at(told).has("load", "word")
+            and self.at(told + 1).kind != "num"
+        ):
+            return None
         if how and self.at(end).text == "-" and self.at(end + 1).kind == "num" and unit is None:
             high = self.at(end + 1).value or 0
             if how == "sign" and value < high <= 10:

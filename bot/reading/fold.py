@@ -80,9 +80,15 @@ class Folder(WorkFacts):
             self.ask("sets", self.waiting_fact)
         facts = self.block.facts
         at = next((i for i, fact in enumerate(facts) if fact.kind == "move"), None)
-        if not self.rows and not self.asks and at and facts[at - 1].kind == "scope" and facts[at - 1].value == "first":
-            if any(fact.kind == "sep" and fact.note.get("mark") == "!" for fact in facts[at:]):
-                self.rows.append(Row(1))  # "my first muscle-up!"
+        if (
+            not self.rows
+            and not self.asks
+            and at
+            and facts[at - 1].kind == "scope"
+            and facts[at - 1].value == "first"
+            and any(fact.kind == "sep" and fact.note.get("mark") == "!" for fact in facts[at:])
+        ):
+            self.rows.append(Row(1))  # "my first muscle-up!"
         things = [fact for fact in self.block.facts if fact.kind == "thing"]
         if things and self.rows and not self.based and all(row.load_kg is None for row in self.rows):
             self.ask("load_kg", things[0])
@@ -132,13 +138,16 @@ class Folder(WorkFacts):
 
     def _finish_counts(self) -> None:
         """Counts, totals and bare numbers that stayed open."""
-        if self.count is not None and not self.rows and not self.based:
-            if "fail" not in self.schemes and self.block.facts:
-                fact = next(f for f in self.block.facts if f.kind == "count")
-                self.ask("reps", fact)
-                self.rows = [
-                    Row(None, load_kg=self.load if self.load_said else None) for _ in range(min(self.count, 40))
-                ]
+        if (
+            self.count is not None
+            and not self.rows
+            and not self.based
+            and "fail" not in self.schemes
+            and self.block.facts
+        ):
+            fact = next(f for f in self.block.facts if f.kind == "count")
+            self.ask("reps", fact)
+            self.rows = [Row(None, load_kg=self.load if self.load_said else None) for _ in range(min(self.count, 40))]
         if self.total is not None:
             amount, fact = self.total
             sized = [row for row in self.rows if row.reps and row is not self.total_row(fact)]

@@ -89,10 +89,14 @@ class LoadFacts(EffortFacts):
             self.load_list.append(value)
             return
         self.load, self.load_said = value, True
-        if group and not self.more_follows(fact) and value not in (row.load_kg for row in group):
-            # a second load and no sets for it
-            if not fact.note.get("none"):
-                self.second_load = fact
+        # a second load and no sets for it
+        if (
+            group
+            and not self.more_follows(fact)
+            and value not in (row.load_kg for row in group)
+            and not fact.note.get("none")
+        ):
+            self.second_load = fact
 
     def on_loads(self, fact: Fact) -> None:
         loads = fact.value

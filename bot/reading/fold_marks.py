@@ -93,7 +93,7 @@ class MarkFacts(LoadFacts):
         if fact.value == "half":
             self.half = fact
 
-    def on_last_rep(self, fact: Fact) -> None:
+    def on_last_rep(self, _fact: Fact) -> None:
         self.last_rep = True
 
     def on_fail(self, fact: Fact) -> None:
@@ -215,7 +215,7 @@ class MarkFacts(LoadFacts):
             self.scope = None if self.scope not in ("all",) else self.scope
             self.side = self.side if fact.note.get("nl") is None else None
 
-    def on_move(self, fact: Fact) -> None:
+    def on_move(self, _fact: Fact) -> None:
         self.moved = True
 
     def on_ask(self, fact: Fact) -> None:

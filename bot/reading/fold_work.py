@@ -29,12 +29,16 @@ class WorkFacts(MarkFacts):
             note = {**note, "own_load": self.to_kg(float(entries[0].reps or 0))}
             entries = [Entry(len(entries))]
             fact = Fact("rows", fact.start, fact.end, entries, note)
-        if self.rows and all(row.reps is None and row.hold_s is None for row in self.rows) and note.get("list"):
-            if len(entries) == len(self.rows):
-                self.asks = [ask for ask in self.asks if ask.about != "reps"]
-                for row, entry in zip(self.rows, entries, strict=True):
-                    row.reps = entry.reps
-                return None
+        if (
+            self.rows
+            and all(row.reps is None and row.hold_s is None for row in self.rows)
+            and note.get("list")
+            and len(entries) == len(self.rows)
+        ):
+            self.asks = [ask for ask in self.asks if ask.about != "reps"]
+            for row, entry in zip(self.rows, entries, strict=True):
+                row.reps = entry.reps
+            return None
         self.said_sets = True
         if (
             note.get("unit") == "min"
@@ -215,11 +219,10 @@ class WorkFacts(MarkFacts):
             self.mend = False
             self.on_effort(Fact("effort", fact.start, fact.end, value))
             return
-        verdict = self.next_is("fail") or (
-            self.next_is("plan", "scheme") and "fine" in (self.next.note.get("names") or ())
-        )
+        after = self.next.note.get("names", ()) if self.next is not None else ()
+        verdict = self.next_is("fail") or (self.next_is("plan", "scheme") and "fine" in after)
         if verdict and value >= 15 and {"amrap", "attempt"} & self.all_schemes and not self.block.hold:
-            # "max single: 45 ok, 50 miss"
+            # a maximum tried: 45 went up, 50 did not
             self.add([Entry(1)], fact)
             self.rows[-1].load_kg = fact.note.get("kg", value)
             self.tried = self.rows[-1]
@@ -238,12 +241,17 @@ class WorkFacts(MarkFacts):
                 self.add([Entry(int(a)), Entry(int(b))], fact)
                 return
         moved = self.prev is not None and self.prev.kind == "move"
-        if self.block.movement in ("one_arm_counterweight", "band_pull_up") and moved and self.assist is None:
-            if value != int(value) or (
-                self.next_is("sep") and self.next is not None and self.next.note.get("mark") == ":"
-            ):
-                self.assist = fact.note.get("kg", value)
-                return
+        if (
+            self.block.movement in ("one_arm_counterweight", "band_pull_up")
+            and moved
+            and self.assist is None
+            and (
+                value != int(value)
+                or (self.next_is("sep") and self.next is not None and self.next.note.get("mark") == ":")
+            )
+        ):
+            self.assist = fact.note.get("kg", value)
+            return
         attempt = self.prev is not None and self.prev.kind == "scheme" and self.prev.value == "attempt"
         if attempt and value >= 15 and not self.block.hold:
             self.attempt_load = fact.note.get("kg", value)

@@ -7,6 +7,7 @@ written as people write them. German and Spanish books also hold what the Englis
 
 from __future__ import annotations
 
+import re
 import tomllib
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
@@ -22,6 +23,7 @@ from bot.reading.tokens import Token, tokenize
 
 WORDS = Path(__file__).parent / "words"
 FALLBACK = "en"
+WORD = re.compile(r"[^\W\d_]+")
 GAP = 3  # tokens that "..." may skip
 
 
@@ -149,6 +151,23 @@ def languages() -> tuple[str, ...]:
     return (FALLBACK, *(name for name in found if name != FALLBACK))
 
 
+def _phrases_in(language: str, name: str) -> list[str]:
+    """Every phrase of a file, folded."""
+    found: list[str] = []
+    for entries in table(language, name).values():
+        if isinstance(entries, dict):
+            for phrases in entries.values():
+                if isinstance(phrases, list):
+                    found += [phrase for phrase in phrases if isinstance(phrase, str)]
+    return fold("\n".join(found)).text.split("\n")
+
+
+@lru_cache(maxsize=64)
+def _words_in(language: str, name: str) -> frozenset[str]:
+    """Every word in the phrases of a file, without compiling them."""
+    return frozenset(WORD.findall("\n".join(_phrases_in(language, name))))
+
+
 def _everyday(language: str) -> str:
     words: str = table(language, "common").get("words", "")
     return words
@@ -161,11 +180,13 @@ def _spellings(language: str) -> tuple[frozenset[str], tuple[str, ...]]:
     wanted: set[str] = set()
     for source in _sources(language):
         for path in (WORDS / source).glob("*.toml"):
-            known |= book(source, path.stem, False).words
+            known |= _words_in(source, path.stem)
         known |= set(fold(_everyday(source)).text.split())
         known |= set(fold(" ".join(table(source, "numbers").get("value", {}))).text.split())
         for name in ("movements", "grammar", "numbers"):
-            wanted |= book(source, name, False).words
+            wanted |= _words_in(source, name)
+        wanted |= {phrase.replace(" ", "") for phrase in _phrases_in(source, "movements") if "..." not in phrase}
+        known |= wanted
     for word in list(known):
         known.add(word + "s")
     return frozenset(known), tuple(sorted(word for word in wanted if len(word) >= 4))
@@ -210,7 +231,7 @@ def _telltales(language: str) -> frozenset[str]:
     words = set(fold(_everyday(language)).text.split())
     words |= set(fold(" ".join(table(language, "numbers").get("value", {}))).text.split())
     for path in (WORDS / language).glob("*.toml"):
-        words |= book(language, path.stem, False).words
+        words |= _words_in(language, path.stem)
     return frozenset(words)
 
 

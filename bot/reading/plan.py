@@ -79,9 +79,12 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True
     if any(alone(facts, i) for i, fact in enumerate(facts) if "all_lifts" in plan_names(fact)):
         return True
-    if not moves and any(f.kind == "scope" and f.value not in ("over", "all") for f in facts):
-        if any(f.kind in ("load", "at", "fail") for f in facts):
-            return True
+    if (
+        not moves
+        and any(f.kind == "scope" and f.value not in ("over", "all") for f in facts)
+        and any(f.kind in ("load", "at", "fail") for f in facts)
+    ):
+        return True
     if (
         any(f.kind == "fail" and f.note.get("weak") for f in facts)
         and moves
@@ -102,6 +105,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
 
 def alone(facts: Sequence[Fact], at: int) -> bool:
     """Whether a fact is a clause by itself: "everything, 70 min"."""
+    if at >= len(facts):
+        return False
     left = at == 0 or facts[at - 1].kind in ("sep", "claim")
     return left and (at + 1 == len(facts) or facts[at + 1].kind in ("sep", "claim"))
 
@@ -140,9 +145,12 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             sentence += fact.value == 3
             continue
         leaves = plan_names(fact) & {"except", "skipped"} if fact.kind == "plan" else set()
-        if leaves and any(f.kind in ("move", "plan") for f in current):
-            if "except" in leaves or _names_more(facts, at + 1):
-                close()
+        if (
+            leaves
+            and any(f.kind in ("move", "plan") for f in current)
+            and ("except" in leaves or _names_more(facts, at + 1))
+        ):
+            close()
         current.append(fact)
     close()
     clauses = _join_sides(clauses)
@@ -497,7 +505,7 @@ def apply(
 
 
 def fit(new: list[Row], base: list[Row], stated: list[Fact]) -> list[Row]:
-    """Restated sets with what the plan implies: its load, side, range; "5x3" as reps by sets where the plan has that."""
+    """Restated sets with what the plan implies: its load, side, range; "5x3" as reps by sets where the plan does so."""
     if not base or not new:
         return new
     model = base[0]

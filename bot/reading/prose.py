@@ -50,7 +50,7 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
     out: list[Fact] = []
     clause: list[Fact] = []
     trained = _trained_sentences(facts)
-    facts = drop_misses(message, _after_places(message, facts))
+    facts = drop_misses(_after_places(message, facts))
     first = min(trained, default=0)
     sentence = 0
     for fact in [*facts, Fact("sep", 0, 0, 3)]:
@@ -75,7 +75,7 @@ def _after_places(message: Message, facts: list[Fact]) -> list[Fact]:
     ]
 
 
-def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
+def drop_misses(facts: list[Fact]) -> list[Fact]:
     """Without "missed the bus": a miss counts where work stands before it in the sentence, or beside it."""
     out: list[Fact] = []
     work = False

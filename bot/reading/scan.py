@@ -123,7 +123,7 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if item.has("load", "thing"):
         return [Fact("thing", item.start, item.end)], i + 1
     if item.has("sets", "sets") and s.at(i).value is None:
-        # "sets of 3", "set 2:"
+        # so many a set, or the number of a set
         j = i + 1
         plural = item.text.endswith("s")
         if plural and s.at(j).value is not None and s.at(j).kind == "num" and s.at(j + 1).text in (":", ",", "."):
@@ -139,8 +139,8 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if s.at(j).value is not None and s.at(j + 1).text in (":", ",", ")", "-", "."):
             value = s.at(j).value or 0
             if value == int(value) and 1 <= value <= 20:
-                after = j + 2 if s.at(j + 1).text in (":", ")", "-") else j + 1
-                return [Fact("scope", item.start, s.at(j).end, int(value), {"numbered": True})], after
+                go_on = j + 2 if s.at(j + 1).text in (":", ")", "-") else j + 1
+                return [Fact("scope", item.start, s.at(j).end, int(value), {"numbered": True})], go_on
         if (
             s.at(j).kind == "num"
             and not before_is_number(s, i)
@@ -444,9 +444,9 @@ def _words(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | N
         if name in ("no", "yes"):
             return [Fact("fail", item.start, item.end, None, {"weak": True, "name": name})], i + 1
         if ordinal is not None and (ordinal.isdigit() or ordinal in ("last", "first")):
-            number = int(ordinal) if ordinal.isdigit() else ordinal
+            which = int(ordinal) if ordinal.isdigit() else ordinal
             end = j + 1 + s.at(j + 1).has("reps")
-            return [Fact("fail", item.start, s.at(end - 1).end, number, {"rep": s.at(j + 1).has("reps")})], end
+            return [Fact("fail", item.start, s.at(end - 1).end, which, {"rep": s.at(j + 1).has("reps")})], end
         return [Fact("fail", item.start, item.end, None)], i + 1
     if item.has("scope"):
         name = item.name("scope") or ""

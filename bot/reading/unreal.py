@@ -13,7 +13,10 @@ NUMBERS = frozenset(
 
 
 def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()) -> list[Fact]:
-    """The facts without numbers in wishes and tales: from such a word to what the athlete did do, or the sentence's end."""
+    """The facts without the numbers of wishes and tales.
+
+    Such a tale runs to what the athlete did do, or to the end of its clause.
+    """
     hits = message.book("grammar").every(message.tokens)
     opens: dict[int, int] = {}
     closes: set[int] = set()

@@ -1,0 +1,93 @@
+"""Messages to sets. Expected values follow the reading contract; the notation is common practice of the trade."""
+
+import pytest
+
+from tests.bot.reading.messages import planned
+
+PULL_DAY = planned("pull_up", 3, 3, 3, 3, 3, load_kg=22.5, rpe=8.0)
+
+
+def short(reading):
+    """(movement, reps or seconds, load, effort) of each set."""
+    return [(s.movement, s.reps if s.hold_s is None else s.hold_s, s.load_kg, s.rpe) for s in reading.sets]
+
+
+@pytest.mark.parametrize(
+    ("text", "sets"),
+    [
+        ("pull-ups 2x3 +20", [("pull_up", 3, 20, None)] * 2),
+        ("pullups 3x5 w/ 20 kg @8", [("pull_up", 5, 20, None)] * 2 + [("pull_up", 5, 20, 8)]),
+        ("dips +20x5x3 sets", [("dip", 5, 20, None)] * 3),
+        ("chins 5@20 3@25", [("chin_up", 5, 20, None), ("chin_up", 3, 25, None)]),
+        ("2 sets of 6 ring dips", [("ring_dip", 6, 0, None)] * 2),
+        ("pull-ups 20kg: 5,5,4", [("pull_up", 5, 20, None)] * 2 + [("pull_up", 4, 20, None)]),
+        ("tuck front lever 2x10s", [("tuck_front_lever", 10, 0, None)] * 2),
+        ("dips 8, 7, nothing left", [("dip", 8, 0, None), ("dip", 7, 0, 10)]),
+    ],
+)
+def test_notation_of_the_trade_is_read(reads, text, sets):
+    assert short(reads(text)) == sets
+
+
+@pytest.mark.parametrize(
+    ("text", "about"),
+    [
+        ("pull ups 20", "reps"),
+        ("pull-ups 4x5 @8", "load_kg"),
+        ("pull-ups 5x3 +250", "load_kg"),
+        ("levers 4x8s", "movement"),
+        ("half pull ups 3x5 +20", "rom"),
+        ("pull-ups 5x4 +15, rpe 7-9 across", "rpe"),
+        ("did the 3s with 25", "movement"),
+        ("pull-ups 5x3 with two plates", "load_kg"),
+    ],
+)
+def test_what_reads_two_ways_is_asked(reads, text, about):
+    assert about in [ask.about for ask in reads(text).ask]
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["haha 3 cats watched me", "room 12, second floor", "my mate did 20 pull ups today", "should I do 5x3 with 22.5?"],
+)
+def test_talk_tales_and_questions_make_no_sets(reads, text):
+    reading = reads(text)
+    assert reading.sets == ()
+    assert reading.ask == ()
+
+
+def test_done_is_the_whole_plan_without_its_efforts(reads):
+    assert short(reads("done", today=PULL_DAY)) == [("pull_up", 3, 22.5, None)] * 5
+
+
+def test_a_clause_changes_only_what_it_speaks_of(reads):
+    reading = reads("same but 2 on the last", today=PULL_DAY)
+    assert [one.reps for one in reading.sets] == [3, 3, 3, 3, 2]
+
+
+def test_five_by_three_is_reps_by_sets_where_the_plan_says_so(reads):
+    today = planned("pull_up", 5, 5, 5, load_kg=20.0)
+    assert short(reads("5x3 at 20", today=today)) == [("pull_up", 5, 20, None)] * 3
+
+
+def test_what_was_left_out_is_not_in_the_report(reads):
+    today = PULL_DAY + planned("dip", 6, 6, part="accessory", load_kg=10.0)
+    assert {one.movement for one in reads("all but the dips", today=today).sets} == {"pull_up"}
+
+
+def test_other_training_goes_to_unread_word_for_word(reads):
+    assert reads("dips 3x8, Kettlebell swings 3x15 24kg").unread == ("Kettlebell swings 3x15 24kg",)
+
+
+def test_a_coachs_own_word_names_a_movement(reads):
+    reading = reads("monkeys 3x5", nicknames=(("monkeys", "archer_pull_up"),))
+    assert {one.movement for one in reading.sets} == {"archer_pull_up"}
+
+
+def test_pounds_are_converted_exactly(reads):
+    # 1 lb = 0.45359237 kg, exact since 1959
+    assert reads("pull-ups 1x3 +45", unit="lb").sets[0].load_kg == pytest.approx(20.41165665)
+
+
+def test_cluster_reps_are_linked_to_the_set_before(reads):
+    assert [one.linked for one in reads("pull-ups cluster 3+2+1 +30").sets] == [False, True, True]
