@@ -24,7 +24,7 @@ from planner.timeline import AS_IF_TEST, Exposure, Slot, Timeline
 from planner.units import round_down_to_plates, round_up_to_plates
 
 DAY = timedelta(days=1)
-OTHER_GRIP_SHARE = 0.95  # of another grip's strength, until the grip has a trend of its own; common practice
+OTHER_GRIP_SHARE = 0.97  # of another grip's strength, until the grip has a trend of its own; common practice
 SHOWN_DAYS = 42  # a set done within the ceiling proves so long that it can be done again; common practice
 VOLUME_RPE = 8.0  # ceiling of the work of the first rungs; common practice
 # What hits skill work hardest comes last: stepping down takes it out, stepping back makes it lighter.
@@ -341,7 +341,7 @@ def _loaded_main(today: Today, draft: Draft, name: str, work: Work, basis: Basis
             made = replace(made, load_kg=load, reps=work.reps, limited_by="strength")
     reps = made.reps
     if limit is not None and made.load_kg == 0.0 and limit < body_kg and slot.is_deload:
-        reps = max(1, min(reps, _least_reps(today) - 1))
+        reps = max(1, min(reps, work.reps - 1))
     draft.main += [PlannedSet(name, "main", reps, load_kg=made.load_kg, rpe=work.rpe)] * work.sets
     values: dict[str, Value] = {"movement": name, "load_kg": made.load_kg, "reps": reps, "rpe": work.rpe}
     if last is not None:

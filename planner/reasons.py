@@ -68,6 +68,7 @@ REASONS: Mapping[str, tuple[str, ...]] = MappingProxyType(
         "joints_shared": ("rung", "sets"),
         "hold_of_best": ("rung", "seconds", "best_s", "sets"),
         "hold_unknown": ("rung",),
+        "hold_test": ("rung",),
         "skill_not_possible": ("rung", "movement"),
         "skill_out_pain": ("rung",),
         "step_back_pain": ("rung", "before"),

@@ -7,7 +7,20 @@ from datetime import date
 import pytest
 
 from planner import plan_for, review, week_ahead
-from planner.facts import Absence, Cycle, Equipment, Move, Order, PainAnswer, Record, SentPlan, WarningSign, WorkSet
+from planner.facts import (
+    Absence,
+    Bodyweight,
+    Cycle,
+    Equipment,
+    Move,
+    Order,
+    PainAnswer,
+    Record,
+    Resume,
+    SentPlan,
+    WarningSign,
+    WorkSet,
+)
 from tests.planner.athletes import START, athlete, codes, day, live, main_sets, skill_sets, with_tests
 
 BLOCK = [  # sets, reps, ceiling: heavy day / volume day of four weeks, then deload and test
@@ -238,3 +251,76 @@ def test_the_first_block_begins_on_the_first_training_day():
     who = athlete(started_on=date(2027, 1, 6))  # a Wednesday; training on Monday and Thursday
     seen = review(Record(who, sessions=(with_tests(),)), date(2027, 1, 7))
     assert (seen.today.week, main_sets(seen)[0].reps) == (1, 4)
+
+
+def test_the_grip_changes_for_one_block_after_half_a_year():
+    grips: dict[int, set[str]] = {}
+    for one, _ in live(athlete(), 290, (with_tests(),)):
+        for work in main_sets(one):
+            grips.setdefault(one.today.block, set()).add(work.movement)
+    assert all(len(found) == 1 for found in grips.values())
+    others = [block for block, found in grips.items() if found != {"pull_up"}]
+    assert others == [7]  # 4 to 12 months: common practice, no source
+
+
+def test_a_deload_at_bodyweight_asks_for_fewer_reps():
+    heavy = athlete(bodyweight_kg=70.0)
+    weak = with_tests(WorkSet("pull_up", 3, load_kg=13.75, rpe=9.0))
+    deload = next(one for one, _ in live(heavy, 35, (weak,)) if one.today.kind == "deload")
+    assert [(work.load_kg, work.reps) for work in main_sets(deload)] == [(0.0, 2)] * 2
+
+
+def test_holds_are_trained_at_a_part_of_the_best_and_measured_at_the_end():
+    who = athlete(ladders=(("front_lever", "tuck_front_lever"),))
+    best = with_tests(WorkSet("tuck_front_lever", None, hold_s=12.0, rpe=9.0))
+    seen = [one for one, _ in live(who, 35, (best,)) if one.today.sets]
+    assert {work.hold_s for work in skill_sets(seen[0])} == {7.0}  # 60 % of 12 s
+    last = skill_sets(seen[-1])
+    assert seen[-1].today.kind == "test"
+    assert [(work.hold_s, work.reps, work.rpe) for work in last] == [(None, None, 9.0)]
+
+
+def test_fifteen_seconds_open_the_next_hold():
+    who = athlete(ladders=(("front_lever", "tuck_front_lever"),))
+    best = with_tests(WorkSet("tuck_front_lever", None, hold_s=16.0, rpe=9.0))
+    seen = next(one for one, _ in live(who, 35, (best,)) if one.today.kind == "test")
+    assert [work.movement for work in skill_sets(seen)] == ["advanced_tuck_front_lever", "tuck_front_lever"]
+
+
+def test_several_ladders_share_the_joints():
+    who = athlete(ladders=(("one_arm_pull_up", "archer_elbow_full"), ("front_lever", "tuck_front_lever")))
+    rules = {"skill.joint_sets_a_day": 5}
+    tight = next(one for one, _ in live(athlete(ladders=who.ladders, rules=rules), 1, (with_tests(),)))
+    assert len(skill_sets(tight)) == 5
+    assert [work.movement for work in skill_sets(tight)][:4] == ["archer_ring_elbow"] * 4
+    assert "joints_shared" in codes(tight)
+
+
+def test_a_pause_stops_everything_until_the_athlete_is_back():
+    pause = Absence("pause", day(1), day(1), None)
+    record = Record(athlete(), sessions=(with_tests(),), absences=(pause,))
+    assert review(record, day(10)).today.kind == "rest"
+    assert review(record, day(10)).stopped is not None
+    back = Record(record.athlete, record.sessions, absences=(pause,), resumes=(Resume(day(12)),))
+    assert review(back, day(14)).today.sets
+
+
+def test_a_lock_holds_the_load_until_its_day():
+    lock = Order("lock_load", START, load_kg=5.0, until=day(6))
+    seen = [one for one, _ in live(athlete(), 8, (with_tests(),), orders=(lock,)) if one.today.sets]
+    assert {work.load_kg for one in seen[:2] for work in main_sets(one)} == {5.0}
+    assert main_sets(seen[2])[0].load_kg > 5.0
+
+
+def test_an_excluded_movement_is_not_planned():
+    order = Order("exclude", START, movement="pull_up", until=day(20))
+    plan = plan_for(Record(athlete(), sessions=(with_tests(),), orders=(order,)), START, START)
+    assert all(work.movement != "pull_up" for work in plan.sets)
+    assert any(work.part == "main" for work in plan.sets)
+
+
+def test_a_change_of_bodyweight_is_said():
+    lighter = Bodyweight(day(5), 59.0)
+    seen = [one for one, _ in live(athlete(), 8, (with_tests(),), bodyweights=(lighter,)) if one.today.sets]
+    told = [reason for one in seen[2].today.decisions for reason in one.reasons if reason.code == "bodyweight_changed"]
+    assert [(reason.values["was_kg"], reason.values["now_kg"]) for reason in told] == [(62.0, 59.0)]
