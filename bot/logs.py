@@ -43,3 +43,13 @@ def set_up_logs(secret: str) -> None:
         logger_factory=structlog.PrintLoggerFactory(sys.stderr),
         cache_logger_on_first_use=False,
     )
+
+
+def log_beside() -> None:
+    """For commands that speak on standard output: trouble goes to standard error, as words."""
+    structlog.configure(
+        processors=[structlog.processors.add_log_level, structlog.processors.KeyValueRenderer(key_order=["event"])],
+        wrapper_class=structlog.make_filtering_bound_logger(logging.WARNING),
+        logger_factory=structlog.PrintLoggerFactory(sys.stderr),
+        cache_logger_on_first_use=False,
+    )

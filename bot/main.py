@@ -49,7 +49,9 @@ def chat(
 ) -> None:
     """Talk with the bot in this terminal, as an athlete or as the coach."""
     from bot.channels.terminal import chat_here
+    from bot.logs import log_beside
 
+    log_beside()
     settings = _settings()
     chat_here(settings, database, _read_roster(roster) if roster else None, fresh)
 
@@ -70,7 +72,9 @@ def rehearse(
     """Live through weeks in seconds: JSON lines in and out, on a virtual clock."""
     from bot.channels.rehearsal import rehearse as live
     from bot.demo import demo_roster
+    from bot.logs import log_beside
 
+    log_beside()
     given = _read_roster(roster) if roster else None
     make = (lambda _day: given) if given else None if database else demo_roster
     store = _open(database or "sqlite://")
