@@ -343,7 +343,8 @@ class _Finder:
             made = self._both(hit, "date", _of_month(today, month, day, False), _of_month(today, month, day, True))
             return made
         day = numbers[0] if numbers else 1
-        if any(h.table == "month" for h in self.at.get(hit.end, ())):
+        of = hit.end + 1 if hit.end < len(self.tokens) and self.tokens[hit.end].text in ("de", ".", "of") else hit.end
+        if any(h.table == "month" for h in self.at.get(of, ())):
             return None  # "until 1 May": the longer one, from the number on
         if day > 31 and hit.end - hit.start > 1 and self.tokens[hit.end - 1].kind == "word":
             return Day(hit.start, hit.end, "bad", None, None)
@@ -371,15 +372,6 @@ class _Finder:
                     ),
                     None,
                 )
-                if link is None and last.end + 1 < day.start:
-                    link = next(
-                        (
-                            h
-                            for h in self.at.get(last.end, ())
-                            if h.table == "link" and h.name == "range" and h.end == day.start
-                        ),
-                        None,
-                    )
                 if link is not None and self.tokens[last.end].text not in (
                     ",",
                     "and",
@@ -437,11 +429,19 @@ class _Finder:
                     and h.name != "than"
                     and h.name != "cause"
                     and (
-                        h.end == day.start
-                        or h.end == day.start - 1
-                        and self.has("link", h.end) is not None
-                        or h.end == day.start - 1
-                        and self.tokens[h.end].text in ("the", "el", "dem", "den", "on", "am")
+                        day.start <= h.end < day.end
+                        or (
+                            h.end == day.start - 1
+                            and h.name != "to"
+                            and any(
+                                o.table == "link" and o.name == "on" and o.end == day.start
+                                for o in self.at.get(h.end, ())
+                            )
+                        )
+                        or (
+                            h.end == day.start - 1
+                            and self.tokens[h.end].text in ("the", "el", "dem", "den", "on", "am")
+                        )
                     )
                 ),
                 None,
@@ -496,25 +496,22 @@ def find_dates(message: Message) -> list[Claim]:
 def _of_a_month(message: Message, finder: _Finder, day: Day, sentence: tuple[int, int]) -> bool:
     """Whether "the 3rd" is a day: "on the 3rd", "am 3.", or first in its sentence; "missed the 4th" is a rep."""
     tokens = message.tokens
+    first = tokens[day.start].text
+    if first == "el" and day.end - day.start > 2 and day.start == sentence[0]:
+        return True  # "el día 3"
     after = tokens[day.end] if day.end < len(tokens) else None
     if after is not None and (
         after.text in ("%", "x", "/") or any(h.start == day.end for h in message.hits("body") if h.name == "rep_like")
     ):
         return False
-    first = tokens[day.start].text
     worded = tokens[day.end - 1].kind == "word" or tokens[day.end - 1].text == "."
     if first in ("on", "am", "vom") and worded:
         return True
-    if day.start == sentence[0] and after is not None and (after.text == ":" or worded and first == "the"):
+    if day.start == sentence[0] and after is not None and (after.text == ":" or (worded and first == "the")):
         return True
     before = tokens[day.start - 1].text if day.start else ""
-    return (
-        worded
-        and before in ("of", "from", "for", "on", "am", "vom")
-        or first == "el"
-        and day.start == sentence[0]
-        and after is not None
-        and after.kind == "word"
+    return (worded and before in ("of", "from", "for", "on", "am", "vom")) or (
+        first == "el" and day.start == sentence[0] and after is not None and after.kind == "word"
     )
 
 
@@ -547,9 +544,8 @@ def _trained(
     if day.kind in ("length", "end", "week", "weekend"):
         return noise if day.kind != "length" or day.days else None
     before = tokens[day.start - 1].text if day.start else ""
-    if (
-        day.link in ("since", "until", "back")
-        or finder.has("link", day.start - 1)
+    if day.link in ("since", "open", "until", "back", "same") or (
+        finder.has("link", day.start - 1)
         and day.kind == "vague"
         and any(h.name == "than" and h.end == day.start for h in finder.at.get(day.start - 1, ()) if h.table == "link")
         and before not in ("from", "von", "de")

@@ -20,6 +20,7 @@ from bot.reading.tokens import Token
 JOINTS = frozenset(
     "elbow elbow_inner elbow_outer wrist shoulder knee hip ankle neck lower_back upper_back biceps".split()
 )
+JOINING = frozenset(("and", "und", "y", "&"))
 WORST = 10
 REACH = 9  # tokens between a place and its bare score
 SOFT_REACH = 4  # tokens between a place and a word like "stiff"
@@ -48,7 +49,8 @@ class Place:
 
     @property
     def told(self) -> bool:
-        return bool(self.scores or self.hurts or self.free or self.signs)
+        # "no chest pain" answers a question about a sign; it is no score
+        return bool(self.scores or self.hurts or self.signs or (self.free and self.sites[0].name != "chest"))
 
 
 @dataclass
@@ -66,6 +68,8 @@ class _Words:
     filler: set[int]
     rep_like: set[int]
     session: set[int]
+    limbs: set[int]
+    parts: dict[int, str]  # inner, outer
 
 
 def _words(message: Message) -> _Words | None:
@@ -81,7 +85,8 @@ def _words(message: Message) -> _Words | None:
     barred = {at for hit in (hit for hit in body if hit.table == "not_side") for at in range(hit.start, hit.end)}
     inside = {at for hit in sites for at in range(hit.start, hit.end)}
     for hit in longest(hit for hit in body if hit.table == "side"):
-        if hit.start in inside or not barred & set(range(hit.start, hit.end)):
+        behind_score = any(scale.end == hit.start for scale in scales)
+        if hit.start in inside or behind_score or not barred & set(range(hit.start, hit.end)):
             sides[hit.start] = hit.name
     fill = {
         at for hit in pain if hit.name in ("more", "hurt", "soft", "word", "none") for at in range(hit.start, hit.end)
@@ -99,6 +104,8 @@ def _words(message: Message) -> _Words | None:
         fill,
         {hit.start for hit in (hit for hit in body if hit.table == "unit") if hit.name == "rep_like"},
         {at for hit in effort if hit.name in ("cue", "effort", "whole") for at in range(hit.start, hit.end)},
+        {hit.start for hit in pain if hit.name == "limb"},
+        {hit.start: hit.name for hit in pain if hit.name in ("inner", "outer")},
     )
 
 
@@ -106,6 +113,7 @@ def _scores(words: _Words, bounds: tuple[int, int]) -> list[Score]:
     """The numbers of a sentence that can be scores."""
     tokens = words.tokens
     scaled = {hit.start: hit.end for hit in words.scales}
+    site_starts = {hit.start for hit in words.sites}
     out: list[Score] = []
     at = bounds[0]
     while at < bounds[1]:
@@ -116,6 +124,9 @@ def _scores(words: _Words, bounds: tuple[int, int]) -> list[Score]:
             or (token.spelled and token.value == 1 and at not in scaled and not _ends(tokens, at + 1, words))
         ):
             at += 1
+            continue
+        if at + 1 in site_starts and at not in scaled:
+            at += 1  # "two fingers" counts them
             continue
         end, value, is_scaled = at + 1, token.value, False
         if at in scaled:
@@ -247,6 +258,9 @@ def find_pain(message: Message, signs: Sequence[Sign] | None = None) -> list[Cla
             told.extend(place for place in places if place.told)
             loose.extend((score, _near_moment(words, score, bounds)) for score in left if score.scaled)
             continue
+        if scores and told and told[-1].scores and len(told[-1].scores) == 1 and _only_small(words, bounds):
+            told[-1].scores = [(scores[-1], None, None)]  # "elbow 4... hm more like a 3"
+            continue
         pained = any(bounds[0] <= hit.start < bounds[1] for hit in words.pain_words)
         for score in scores:
             if score.scaled or (pained and _by_pain_word(words, score, bounds)):
@@ -254,8 +268,19 @@ def find_pain(message: Message, signs: Sequence[Sign] | None = None) -> list[Cla
         if not any(bounds[0] <= score.start < bounds[1] for score, _ in loose):
             without.extend(hit for hit in words.none if bounds[0] <= hit.start < bounds[1])
     claims = [claim for place in told for claim in _claims(message, words, place)]
+    if not claims and without and sum(1 for t in message.tokens if t.value is not None) > 1:
+        claims = _answer(message, words)
+        if claims:
+            return claims
     claims = _loose(message, words, claims, told, mentioned, loose, without)
     return claims or _answer(message, words)
+
+
+def _only_small(words: _Words, bounds: tuple[int, int]) -> bool:
+    return all(
+        at in words.filler or words.tokens[at].value is not None or words.tokens[at].kind == "sym"
+        for at in range(*bounds)
+    )
 
 
 def _attach(
@@ -269,7 +294,7 @@ def _attach(
     """Give every score, word of pain and sign of a sentence to a place; the scores that found none."""
     tokens = words.tokens
     edges = [bounds[0], *(place.start for place in places[1:]), bounds[1]]
-    leading = _moment(words, bounds[0], places[0].start)
+    leading = _leading(words, bounds[0], places[0].start)
     for number, place in enumerate(places):
         low = places[number - 1].end if number else bounds[0]
         high = edges[number + 1]
@@ -290,6 +315,13 @@ def _attach(
             place.sides.append(side)
             place.start = min(place.start, start)
         place.moment = _moment(words, place.end, high) or leading
+    for place, after in zip(places, [*places[1:], None], strict=True):
+        until = after.start if after is not None else bounds[1]
+        part = next((name for at, name in words.parts.items() if place.end <= at < until), None)
+        if part is not None and place.sites[0].name == "elbow":
+            place.sites = [
+                site._replace(name=f"elbow_{part}") if site.name == "elbow" else site for site in place.sites
+            ]
     left: list[Score] = []
     for score in scores:
         owner = _owner(words, places, score)
@@ -306,6 +338,12 @@ def _attach(
             last = max((s.end for s, _, _ in owner.scores), default=None)
             if last is not None:
                 own = next((words.sides[a] for a in sorted(sided, reverse=True) if a >= last), None)
+        if (
+            not score.scaled
+            and owner.sites[0].start in words.limbs
+            and not any(bounds[0] <= hit.start < bounds[1] for hit in (*words.hurts, *words.pain_words))
+        ):
+            continue  # "left arm 2" are repetitions
         owner.scores.append((score, own, _near_moment(words, score, bounds)))
     for hit in (*words.hurts, *words.none):
         if not bounds[0] <= hit.start < bounds[1]:
@@ -325,7 +363,27 @@ def _attach(
             near = _nearest(words, places, sign.start, sign.end)
             if near is not None:
                 near.signs.append(sign)
+    for place, after in zip(places, places[1:], strict=False):
+        # "two fingers go numb, right hand": the side comes with the whole hand or arm
+        joined = any(token.text in JOINING for token in tokens[place.end : after.start])
+        if (
+            place.told
+            and not joined
+            and not after.told
+            and place.sides == [None]
+            and after.sites[0].name in ("hand", "other")
+        ):
+            place.sides = after.sides[:1]
     return left
+
+
+def _leading(words: _Words, start: int, end: int) -> str | None:
+    """The moment that a sentence begins with; "after 3 sets" is none of the pain's."""
+    for hit in words.moments:
+        if start <= hit.start < end:
+            counted = any(token.value is not None for token in words.tokens[hit.end : hit.end + 2])
+            return None if hit.name == "after" and counted else hit.name
+    return None
 
 
 def _denied_pain(cues: Cues, hit: Hit, bounds: tuple[int, int]) -> bool:
@@ -363,15 +421,15 @@ def _owner(words: _Words, places: list[Place], score: Score) -> Place | None:
         between = range(place.end, score.start)
         if score.scaled and not (place.scores and after and after[0].start - score.end <= 4):
             return place
+        earlier = {a for s, _, _ in place.scores for a in range(s.start, s.end)}
         loose = [
             a
             for a in between
-            if not (a in words.filler or a in words.sides or words.tokens[a].text in ",:()=~-" or _in_moment(words, a))
+            if a not in earlier
+            and not (a in words.filler or a in words.sides or words.tokens[a].text in ",:()=~-" or _in_moment(words, a))
         ]
         later = any(s.end <= score.start for s, _, _ in place.scores)
         if not loose and (len(between) <= REACH or later):
-            return place
-        if later and len(loose) <= 3 and not any(words.tokens[a].text in ",;" for a in loose):
             return place
         if any(words.tokens[a].start and a in {h.start for h in words.hurts} for a in between) and len(loose) <= 1:
             return place
@@ -455,7 +513,7 @@ def _entries(words: _Words, place: Place) -> list[tuple[PainRead, Score | None, 
                 value = None
                 ask = Ask("score", "")
             when = (moment if len(place.scores) > 1 and moment else None) or place.moment or moment
-            if when is None and any(sign.name == "night_pain" for sign in place.signs):
+            if any(sign.name == "night_pain" for sign in place.signs):
                 when = "rest"
             for one in ("left", "right") if (own or whole) == "both" else (own or whole,):
                 out.append((PainRead(site.name, one, value, when), score, ask))
@@ -568,7 +626,10 @@ def _answer(message: Message, words: _Words) -> list[Claim]:
     numbers = sum(1 for t in tokens if t.value is not None)
     if not scores or any(score.value > WORST for score in scores):
         return []
-    if len(scores) == 1 and numbers <= 2:
+    inside = sum(1 for score in scores for t in tokens[score.start : score.end] if t.value is not None)
+    if numbers != inside:
+        return []
+    if len(scores) == 1:
         return [Claim(scores[0].start, scores[0].end, "pain", PainRead(None, None, scores[0].value, moments[0]))]
     if None in moments or len(set(moments)) != len(moments):
         return []

@@ -62,6 +62,7 @@ class Cues:
 
 def _denied(cues: Cues, sign: Hit, signs: Sequence[Hit], bounds: tuple[int, int]) -> bool:
     only_list = False  # past a comma, only a list goes on being denied
+    other = False  # words that are no list stand between
     for at in range(sign.start - 1, max(bounds[0], sign.start - 2 * FAR) - 1, -1):
         token = cues.tokens[at]
         inside = any(other.start <= at < other.end for other in signs)
@@ -69,22 +70,24 @@ def _denied(cues: Cues, sign: Hit, signs: Sequence[Hit], bounds: tuple[int, int]
             return True
         if inside:
             continue
-        if token.text == ",":
+        if token.text in STOPS:
+            # "no pain and my elbow is swollen"
+            if other:
+                return False
             only_list = True
         if cues.covers("break", at) or cues.covers("allow", at):
             return False
         if not cues.covers("filler", at) and token.text not in ",/":
             if only_list or sign.start - at > FAR:
                 return False
-            # "no pain and my elbow is swollen": what stands behind an "and" must be a list
-            only_list = True if sign.start - at > NEAR else only_list
+            other = True
     return False
 
 
 def _gone(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
     for hit in cues.within("gone", sign.end, bounds[1]):
-        between = cues.tokens[sign.end : hit.start]
-        if len(between) <= 4 and not any(t.text in STOPS or t.value is not None for t in between):
+        between = cues.tokens[sign.end - 1 : hit.start]  # a sign's last token may be a comma
+        if len(between) <= 5 and not any(t.text in STOPS or t.value is not None for t in between):
             blocked = cues.within("deny", sign.end, hit.start) or cues.within("allow", sign.end, hit.end)
             return not blocked and not cues.within("contrast", sign.end, hit.start)
     return False

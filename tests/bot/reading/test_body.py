@@ -1,0 +1,45 @@
+"""Bodyweight, sleep, minutes, effort of the session."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from zoneinfo import ZoneInfo
+
+import pytest
+
+from bot.reading.body import find_body
+from bot.reading.message import Message, read_message
+from bot.reading.reading import Context
+
+
+def said(text: str, language: str = "en", at: str = "2027-03-10T18:00:00+00:00") -> Message:
+    """A message of Wednesday 10 March 2027, evening."""
+    zone = ZoneInfo("Europe/London")
+    return read_message(text, Context(datetime.fromisoformat(at), zone, "kg", language, 71.5))
+
+
+TABLE = [
+    ("en", "BW 71.2", {"bodyweight": 71.2}),
+    ("en", "slept 6.5h", {"sleep": 6.5}),
+    ("en", "65 min, overall 7", {"duration": 65, "session_rpe": 7}),
+    ("en", "took 1h10", {"duration": 70}),
+    ("en", "4x3 pull ups +25, 3 min rest between sets", {}),
+    ("en", "EMOM 10 min", {}),
+    ("en", "pull ups bw 8,8,7", {}),
+    ("de", "Geschlafen 6,5 h, Gewicht heute früh 72,3", {"sleep": 6.5, "bodyweight": 72.3}),
+    ("de", "Einheit RPE 7, 55 min", {"session_rpe": 7, "duration": 55}),
+    ("es", "dormí 7h y media", {"sleep": 7.5}),
+    ("es", "sesión 8/10, 70 min", {"session_rpe": 8, "duration": 70}),
+    ("es", "peso 72,4 esta mañana", {"bodyweight": 72.4}),
+]
+
+
+@pytest.mark.parametrize(("language", "text", "expected"), TABLE)
+def test_facts_of_the_body_are_read(language: str, text: str, expected: dict[str, float]) -> None:
+    assert {claim.kind: claim.value for claim in find_body(said(text, language))} == expected
+
+
+def test_a_weight_far_from_the_last_one_is_asked() -> None:
+    (claim,) = find_body(said("bodyweight 745"))
+    assert claim.value is None
+    assert claim.ask is not None

@@ -1,0 +1,50 @@
+"""Pain: where, which side, how much, when."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from zoneinfo import ZoneInfo
+
+import pytest
+
+from bot.reading.message import Message, read_message
+from bot.reading.pain import find_pain
+from bot.reading.reading import Context
+
+
+def said(text: str, language: str = "en", at: str = "2027-03-10T18:00:00+00:00") -> Message:
+    """A message of Wednesday 10 March 2027, evening."""
+    zone = ZoneInfo("Europe/London")
+    return read_message(text, Context(datetime.fromisoformat(at), zone, "kg", language, 71.5))
+
+
+def pains(text: str, language: str) -> list[tuple[str | None, str | None, float | None, str | None]]:
+    values = [claim.value for claim in find_pain(said(text, language)) if claim.kind == "pain"]
+    return [(value.site, value.side, value.score, value.when) for value in values]
+
+
+TABLE = [
+    ("en", "both elbows 3/10", [("elbow", "left", 3, None), ("elbow", "right", 3, None)]),
+    ("en", "L elbow 2, R elbow 0", [("elbow", "left", 2, None), ("elbow", "right", 0, None)]),
+    ("en", "wrist pain 2-3 after", [("wrist", None, 3, "after")]),
+    ("en", "3", [(None, None, 3, None)]),
+    ("en", "no pain", [(None, None, 0, None)]),
+    ("en", "5, 5, 4", []),
+    ("en", "hand on the shoulder 2, 2, 1", []),
+    ("de", "Ellbogen zwickt 3/10, rechts innen", [("elbow_inner", "right", 3, None)]),
+    ("de", "Schulter rechts 2/10 am Morgen", [("shoulder", "right", 2, "morning")]),
+    ("es", "3 durante, 1 después", [(None, None, 3, "during"), (None, None, 1, "after")]),
+    ("es", "me molesta el codo izquierdo por fuera, 3/10, incluso en reposo", [("elbow_outer", "left", 3, "rest")]),
+]
+
+
+@pytest.mark.parametrize(("language", "text", "expected"), TABLE)
+def test_pain_is_read_with_its_place_side_score_and_moment(language: str, text: str, expected: list[object]) -> None:
+    assert pains(text, language) == expected
+
+
+def test_a_score_over_ten_is_asked() -> None:
+    (claim,) = [claim for claim in find_pain(said("elbow is a 12 today")) if claim.kind == "pain"]
+    assert claim.value.score is None
+    assert claim.ask is not None
+    assert claim.ask.span == "12"
