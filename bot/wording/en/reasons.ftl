@@ -52,6 +52,7 @@ reason-third_set = { $rung }: a third set, because the same work has become easi
 reason-exposures_capped = { $rung }: { $reps } instead of { $wanted_reps } reps a side, because one-arm reps grow by at most 30 % or 4 a week.
 reason-joints_shared = { $rung }: fewer sets today, because your ladders share the same elbows and shoulders ({ $sets } sets a day).
 reason-hold_unknown = { $rung }: no hold of yours to go by yet, so as long as it is clean.
+reason-hold_test = { $rung }: one hold as long as it is clean, to measure your best.
 reason-hold_of_best = { $rung }: holds of { $seconds } s, about 60 % of your best of { $best_s } s.
 reason-skill_out_pain = { $rung }: left out because of the pain.
 reason-step_back_pain = { $rung } instead of { $before } until two weeks are quiet.
