@@ -127,6 +127,7 @@ def _counts_sides(message: Message, claim: Claim) -> bool:
 def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     """Resolve all claims, find movements and sets in what is left of the message."""
     taken = {at for claim in claims for at in range(claim.start, claim.end)}
+    dated_tokens = {at for c in claims if c.kind == "day" and c.value is not None for at in range(c.start, c.end)}
     work = Work()
     blocking = [claim for claim in claims if claim.end > claim.start and claim.kind != "intent"]
     days = [claim for claim in claims if claim.kind == "day"]
@@ -139,7 +140,7 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     items = make_items(message, mentions, blocking)
     scanner = Scanner(items, message.context.unit, message.context.bodyweight_kg, message.span)
     facts = drop_list_marks(message, scan(scanner))
-    facts = drop_prose(message, drop_unreal(message, facts, taken))
+    facts = drop_prose(message, drop_unreal(message, facts, dated_tokens))
     if corrections:
         facts = corrected(facts, corrections[0].value)
     read_sets(message, facts, work)
@@ -362,25 +363,29 @@ def mark_load(message: Message, move: Fact | None, kg: float, asks: list[Ask], a
 
 def other_training(message: Message, move: Fact, own: list[Fact], work: Work) -> None:
     """Runs, swings, deadlifts: verbatim to `unread` when a number is told of them."""
-    numbers = ("rows", "bare", "load", "loads", "at", "left", "count", "percent", "claim", "assist", "ask")
+    numbers = ("rows", "bare", "load", "loads", "at", "left", "count", "percent", "assist", "ask")
     start, end = move.start, move.end
     at = own.index(move)
     found = False
     for fact in reversed(own[:at]):
         if fact.kind == "sep":
             break
-        if fact.kind in numbers or fact.note.get("noise"):
+        if fact.kind in numbers or fact.note.get("noise") or _is_noise(fact):
             start, found = fact.start, True
     for fact in own[at + 1 :]:
         if fact.kind == "sep" and (
             (fact.value >= 2 and fact.note.get("mark") != ".") or fact.note.get("mark") in (".", "and", "(")
         ):
             break
-        if (fact.kind in numbers and fact.kind != "claim") or fact.note.get("noise"):
+        if fact.kind in numbers or fact.note.get("noise") or _is_noise(fact):
             end, found = fact.end, True
     if found:
         work.unread.append(message.span(start, end))
         work.report = True
+
+
+def _is_noise(fact: Fact) -> bool:
+    return fact.kind == "claim" and fact.value is not None and fact.value.kind == "noise"
 
 
 def without_movement(message: Message, facts: list[Fact], work: Work) -> None:

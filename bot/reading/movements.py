@@ -125,6 +125,9 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
             at += 1
             continue
         found = message.movement_hits[at]
+        if found and at and len(tokens[at].text) <= 2 and not tokens[at].space and tokens[at - 1].kind == "num":
+            at += 1  # "3rd" is no abbreviation of a movement
+            continue
         if skip and found:
             found = [hit for hit in found if not any(i in skip for i in range(hit.start, hit.end))]
         if found and found[0].end > at:
@@ -210,6 +213,8 @@ def _numbered(message: Message, at: int) -> bool:
 
 def _whole_arms(message: Message, rules: Combine, mentions: list[Mention]) -> list[Mention]:
     """ "One arm, free: L 2, R 1 (pull-ups)": what is done with one arm may be said elsewhere in the message."""
+    if any(one.movement in rules.families["one_arm"] for one in message.context.today or ()):
+        return mentions  # the plan says which
     for bare in [mention for mention in mentions if mention.movement == "?one_arm"]:
         for other in mentions:
             if (

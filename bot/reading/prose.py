@@ -82,8 +82,10 @@ def drop_misses(facts: list[Fact]) -> list[Fact]:
     for at, fact in enumerate(facts):
         if fact.kind == "sep" and fact.value == 3:
             work = fact.note.get("nl") is not None and work
-        if fact.kind in ("rows", "bare", "load", "at", "side", "scope", "loads", "count") or (
-            fact.kind == "scheme" and fact.value == "attempt"
+        if (
+            fact.kind in ("rows", "bare", "load", "at", "side", "loads", "count")
+            or (fact.kind == "scope" and fact.value != "all")
+            or (fact.kind == "scheme" and fact.value == "attempt")
         ):
             work = True
         if fact.kind == "fail" and not fact.note.get("weak") and fact.value is None and not work:
@@ -122,7 +124,7 @@ def _trained_sentences(facts: Sequence[Fact]) -> set[int]:
 
 
 def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
-    if not any(fact.kind == "move" for fact in facts):
+    if not any(fact.kind == "move" for fact in facts) and _strange(message, facts):
         facts = [fact for fact in facts if not (fact.kind == "rows" and fact.note.get("values", [])[1:] == [10])]
     if not any(lone(fact) for fact in facts):
         return facts

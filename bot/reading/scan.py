@@ -488,6 +488,8 @@ def _words(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | N
     if item.has("plan"):
         names = [name for table, name in item.labels if table == "plan"]
         return [Fact("plan", item.start, item.end, names[0], {"names": names})], i + 1
+    if item.has("unreal", "own"):
+        return [Fact("scheme", item.start, item.end, "got")], i + 1
     if item.has("unreal"):
         return [Fact("word", item.start, item.end, item.text)], i + 1
     return None

@@ -51,4 +51,4 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
                 break
             dead.add(at)
             at += 1
-    return [fact for fact in facts if not (fact.kind in NUMBERS and fact.start in dead)]
+    return [fact for fact in facts if not (fact.kind in NUMBERS | {"scope"} and fact.start in dead)]
