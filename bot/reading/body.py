@@ -365,7 +365,7 @@ def _span_minutes(body: _Body, at: int) -> tuple[float, int, bool] | None:
                 if (
                     stop >= len(tokens)
                     or tokens[stop].value is None
-                    or (tokens[stop].spelled and tokens[stop].value < 1)
+                    or (tokens[stop].spelled and (tokens[stop].value or 0) < 1)
                 ):
                     continue
                 return part + (tokens[stop].value or 0), stop + 1, True

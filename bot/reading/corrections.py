@@ -6,8 +6,10 @@ departs from the day's plan ("2 instead of 3 on the last") is no correction.
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import cast
 
 from bot.reading.dates import named_days
 from bot.reading.lexicon import Hit
@@ -16,6 +18,7 @@ from bot.reading.movements import Mention, find_movements
 from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask, Correction
 from bot.reading.tokens import Token
+from planner.facts import Side
 
 LB_TO_KG = 0.45359237  # exact since 1959
 SMALL = 12  # whole numbers up to here may be reps
@@ -94,7 +97,7 @@ def _pair(mend: _Mend) -> tuple[_Value, _Value, int, int] | None:
     """(now, was, first token, token after) where the message opposes two values."""
     values = mend.values()
     tokens = mend.tokens
-    for one, two in zip(values, values[1:], strict=False):
+    for one, two in itertools.pairwise(values):
         if any(token.text in ".!?\n" for token in tokens[one.end : two.start] if token.text != "."):
             continue
         for hit in mend.between("not", one.end, two.start):
@@ -251,13 +254,13 @@ def _which(mend: _Mend) -> str | int:
     return "all"
 
 
-def _side(mend: _Mend, start: int, end: int) -> str | None:
+def _side(mend: _Mend, start: int, end: int) -> Side | None:
     sides = {
         h.name
         for h in mend.message.hits("body")
         if h.table == "side" and h.name != "both" and not start <= h.start < end
     }
-    return sides.pop() if len(sides) == 1 else None
+    return cast(Side, sides.pop()) if len(sides) == 1 else None
 
 
 def _mentions(message: Message, taken: set[int]) -> list[Mention]:
@@ -273,7 +276,7 @@ def _opposed(mend: _Mend, one_end: int, two_start: int) -> bool:
 
 def _of_sides(mend: _Mend) -> list[Claim]:
     sides = [h for h in mend.message.hits("body") if h.table == "side" and h.name != "both"]
-    for one, two in zip(sides, sides[1:], strict=False):
+    for one, two in itertools.pairwise(sides):
         if one.name != two.name and _opposed(mend, one.end, two.start):
             mentions = _mentions(mend.message, set())
             movement = mentions[-1].movement if mentions and not mentions[-1].movement.startswith("?") else None
@@ -300,7 +303,7 @@ def _of_days(mend: _Mend) -> list[Claim]:
     if mend.values():
         return []
     days = [day for day in named_days(mend.message) if day.back is not None]
-    for one, two in zip(days, days[1:], strict=False):
+    for one, two in itertools.pairwise(days):
         plain = [h for h in mend.between("not", one.end, two.start) if h.end - h.start == 1]
         if plain and _opposed(mend, one.end, two.start) and one.back and two.back:
             made = Correction("performed_on", two.back[1].isoformat(), one.back[1].isoformat(), None, None, "all")

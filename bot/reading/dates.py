@@ -340,8 +340,7 @@ class _Finder:
             if year is not None:
                 exact = _safe(year, month, day)
                 return Day(hit.start, end, "exact", (exact, exact), (exact, exact)) if exact else None
-            made = self._both(hit, "date", _of_month(today, month, day, False), _of_month(today, month, day, True))
-            return made
+            return self._both(hit, "date", _of_month(today, month, day, False), _of_month(today, month, day, True))
         day = numbers[0] if numbers else 1
         of = hit.end + 1 if hit.end < len(self.tokens) and self.tokens[hit.end].text in ("de", ".", "of") else hit.end
         if any(h.table == "month" for h in self.at.get(of, ())):
@@ -490,6 +489,11 @@ def find_dates(message: Message) -> list[Claim]:
         claim = _trained(message, finder, day, bounds, wanted, absent)
         if claim is not None:
             claims.append(claim)
+    trained = [claim for claim in claims if claim.kind == "day" and claim.value is not None]
+    if len(trained) > 1:
+        # "did today's sets last night": the plan is today's, the training was not
+        plans = {id(c) for c in trained if c.value == message.today and "'s" in message.span(c.start, c.end)}
+        claims = [Claim(c.start, c.end, "noise", None) if id(c) in plans else c for c in claims]
     return claims
 
 
@@ -612,7 +616,7 @@ def _span(
     bounds = sentence_bounds(message.tokens)
     spoken = {b for b in bounds for hit in hits if b[0] <= hit.start < b[1]}
     near = [day for day in days if any(a <= day.start < b for a, b in spoken)]
-    if not near and len(bounds) > 1 and not {"missed"} == set(absent):
+    if not near and len(bounds) > 1 and {"missed"} != set(absent):
         near = [
             day
             for day in days

@@ -6,9 +6,10 @@ A place of the body becomes an entry where a score, a word of pain or a warning 
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Sequence
 from dataclasses import dataclass, field
-from typing import NamedTuple
+from typing import NamedTuple, cast
 
 from bot.reading.lexicon import Hit
 from bot.reading.message import Claim, Message
@@ -16,6 +17,7 @@ from bot.reading.phrases import longest, sentence_bounds
 from bot.reading.reading import Ask, PainRead
 from bot.reading.red_flags import Cues, Sign, signs_in
 from bot.reading.tokens import Token
+from planner.facts import Moment, Side
 
 JOINTS = frozenset(
     "elbow elbow_inner elbow_outer wrist shoulder knee hip ankle neck lower_back upper_back biceps".split()
@@ -24,6 +26,11 @@ JOINING = frozenset(("and", "und", "y", "&"))
 WORST = 10
 REACH = 9  # tokens between a place and its bare score
 SOFT_REACH = 4  # tokens between a place and a word like "stiff"
+
+
+def _entry(site: str | None, side: str | None, score: float | None, when: str | None) -> PainRead:
+    """An entry from the words' own names, which are the contract's."""
+    return PainRead(site, cast(Side | None, side), score, cast(Moment | None, when))
 
 
 class Score(NamedTuple):
@@ -161,7 +168,7 @@ def _scores(words: _Words, bounds: tuple[int, int]) -> list[Score]:
 
 
 def _ends(tokens: Sequence[Token], at: int, words: _Words) -> bool:
-    return at >= len(tokens) or not (tokens[at].kind == "word") or any(hit.start == at for hit in words.moments)
+    return at >= len(tokens) or tokens[at].kind != "word" or any(hit.start == at for hit in words.moments)
 
 
 def _bare(words: _Words, at: int, end: int, value: float) -> bool:
@@ -197,11 +204,10 @@ def _groups(words: _Words, bounds: tuple[int, int]) -> list[Place]:
                     for a in joins
                 )
                 and joins
-            ):
-                if not any(hit.start in between for hit in (*words.hurts, *words.none)):
-                    places[-1].sites.append(site)
-                    places[-1].end = site.end
-                    continue
+            ) and not any(hit.start in between for hit in (*words.hurts, *words.none)):
+                places[-1].sites.append(site)
+                places[-1].end = site.end
+                continue
             if not between and site.name in ("hand", "other"):
                 continue
         places.append(Place(site.start, site.end, [site]))
@@ -363,7 +369,7 @@ def _attach(
             near = _nearest(words, places, sign.start, sign.end)
             if near is not None:
                 near.signs.append(sign)
-    for place, after in zip(places, places[1:], strict=False):
+    for place, after in itertools.pairwise(places):
         # "two fingers go numb, right hand": the side comes with the whole hand or arm
         joined = any(token.text in JOINING for token in tokens[place.end : after.start])
         if (
@@ -504,7 +510,8 @@ def _entries(words: _Words, place: Place) -> list[tuple[PainRead, Score | None, 
     out: list[tuple[PainRead, Score | None, Ask | None]] = []
     for site, side in zip(place.sites, place.sides, strict=True):
         whole = side if side is not None else _common(place.sides)
-        for score, own, moment in scores or [(None, None, None)]:
+        rows: list[tuple[Score | None, str | None, str | None]] = [*scores] or [(None, None, None)]
+        for score, own, moment in rows:
             value: float | None = None if score is None else score.value
             if score is None and place.free and not place.hurts:
                 value = 0.0
@@ -516,7 +523,7 @@ def _entries(words: _Words, place: Place) -> list[tuple[PainRead, Score | None, 
             if any(sign.name == "night_pain" for sign in place.signs):
                 when = "rest"
             for one in ("left", "right") if (own or whole) == "both" else (own or whole,):
-                out.append((PainRead(site.name, one, value, when), score, ask))
+                out.append((_entry(site.name, one, value, when), score, ask))
     return out
 
 
@@ -542,12 +549,13 @@ def _claims(message: Message, words: _Words, place: Place) -> list[Claim]:
             used |= set(range(score.start, score.end))
             claims.append(Claim(score.start, score.end, "noise", None))
     for hit in words.moments:
-        if any(words.tokens[a].value is not None for a in range(hit.start, hit.end)) and not used & set(
-            range(hit.start, hit.end)
+        if (
+            any(words.tokens[a].value is not None for a in range(hit.start, hit.end))
+            and not used & set(range(hit.start, hit.end))
+            and place.end <= hit.start <= place.end + REACH
         ):
-            if place.end <= hit.start <= place.end + REACH:
-                used |= set(range(hit.start, hit.end))
-                claims.append(Claim(hit.start, hit.end, "noise", None))
+            used |= set(range(hit.start, hit.end))
+            claims.append(Claim(hit.start, hit.end, "noise", None))
     return claims
 
 
@@ -572,7 +580,7 @@ def _loose(
             for i in open_entries:
                 old = claims[i].value
                 claims[i] = Claim(
-                    claims[i].start, claims[i].end, "pain", PainRead(old.site, old.side, value, old.when or moment), ask
+                    claims[i].start, claims[i].end, "pain", _entry(old.site, old.side, value, old.when or moment), ask
                 )
             claims.append(Claim(score.start, score.end, "noise", None))
             open_entries = []
@@ -584,23 +592,23 @@ def _loose(
                     score.start,
                     score.end,
                     "pain",
-                    PainRead(place.sites[0].name, side, value, moment or place.moment),
+                    _entry(place.sites[0].name, side, value, moment or place.moment),
                     ask,
                 )
             )
         elif pained or _only_scores(message, words):
-            claims.append(Claim(score.start, score.end, "pain", PainRead(None, None, value, moment), ask))
+            claims.append(Claim(score.start, score.end, "pain", _entry(None, None, value, moment), ask))
     for hit in without:
         if open_entries:
             for i in open_entries:
                 old = claims[i].value
                 claims[i] = Claim(
-                    claims[i].start, claims[i].end, "pain", PainRead(old.site, old.side, 0.0, old.when), None
+                    claims[i].start, claims[i].end, "pain", _entry(old.site, old.side, 0.0, old.when), None
                 )
             open_entries = []
         elif not any(claim.kind == "pain" for claim in claims):
             moment = _moment(words, hit.start - 1, hit.end + 2)
-            claims.append(Claim(hit.start, hit.end, "pain", PainRead(None, None, 0.0, moment)))
+            claims.append(Claim(hit.start, hit.end, "pain", _entry(None, None, 0.0, moment)))
     return claims
 
 
@@ -630,10 +638,10 @@ def _answer(message: Message, words: _Words) -> list[Claim]:
     if numbers != inside:
         return []
     if len(scores) == 1:
-        return [Claim(scores[0].start, scores[0].end, "pain", PainRead(None, None, scores[0].value, moments[0]))]
+        return [Claim(scores[0].start, scores[0].end, "pain", _entry(None, None, scores[0].value, moments[0]))]
     if None in moments or len(set(moments)) != len(moments):
         return []
     return [
-        Claim(score.start, score.end, "pain", PainRead(None, None, score.value, moment))
+        Claim(score.start, score.end, "pain", _entry(None, None, score.value, moment))
         for score, moment in zip(scores, moments, strict=True)
     ]
