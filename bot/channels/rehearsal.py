@@ -17,6 +17,7 @@ from storage.store import Store
 
 CHANNEL = "rehearsal"
 COACH = "coach"
+NEWEST, LONGEST_LOOK_BACK = 8, 2000  # messages, where a pressed button is looked for
 
 
 class BadLine(ValueError):
@@ -123,12 +124,14 @@ class Rehearsal:
 
     def _pressed(self, sender: str, label: str, about: str | None) -> dict[str, Any]:
         with self.store.reading() as tx:
-            for message in outbox.with_button(tx, CHANNEL, sender):
-                if about is not None and message.about != about:
-                    continue
-                for name, data in message.buttons:
-                    if name == label:
-                        return {"data": data, "outgoing": message.id}
+            # Most presses mean one of the newest messages; the far past is looked at only where those don't have it.
+            for limit in (NEWEST, LONGEST_LOOK_BACK):
+                for message in outbox.with_button(tx, CHANNEL, sender, limit):
+                    if about is not None and message.about != about:
+                        continue
+                    for name, data in message.buttons:
+                        if name == label:
+                            return {"data": data, "outgoing": message.id}
         raise BadLine(f"no message to {sender} has a button {label!r}" + (f" about {about}" if about else ""))
 
     def _deliver(self) -> Iterator[dict[str, Any]]:
