@@ -15,11 +15,11 @@ from bot.reading.red_flags import find_red_flags
 
 # In order of right: a later reader's claim over tokens that an earlier one has is dropped.
 FINDERS: tuple[Callable[[Message], list[Claim]], ...] = (
+    find_corrections,  # first: "bodyweight is 71.2 not 72.1" mends, it does not weigh
     find_body,
     find_red_flags,
     find_pain,
     find_dates,
-    find_corrections,
 )
 
 
