@@ -170,6 +170,12 @@ class WorkFacts(MarkFacts):
         if self.based:
             self.keep(value)
             return
+        if fact.note.get("within") and len(self.bares) == 1 and len(self.rows) == 1:
+            # "20 pull-ups in 5 sets": how many in each is not said
+            self.ask("sets", fact)
+            self.rows = [Row(None)]
+            self.bares = []
+            return
         if value < 0 or value > 40:
             self.ask("sets", fact)
             return

@@ -276,12 +276,8 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock) 
                 for at in clause.targets:
                     keep.setdefault(at, True)
             elif not any(f.kind == "side" and f.value in ("left", "right") for f in clause.facts) or not sticky:
-                if (
-                    names & {"done", "planned", "same"}
-                    or ("fine" in names and (values or len(clauses) > 1))
-                    or "extra_set" in names
-                ):
-                    everything = True
+                surely = names & {"done", "planned", "same", "extra_set"}
+                everything = everything or bool(surely or ("fine" in names and (values or len(clauses) > 1)))
         if "swap" in names and clause.outside:
             new = clause.outside[0].value.movement
             for at in main_rows(rows):

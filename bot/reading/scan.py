@@ -235,7 +235,8 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if after.has("sets", "sets"):
             if s.at(i + 2).has("plan", "less", "more"):
                 return None
-            return [Fact("count", item.start, after.end, int(item.value))], i + 2
+            within = s.at(i - 1).has("times", "within")
+            return [Fact("count", item.start, after.end, int(item.value), {"within": within})], i + 2
         if after.has("reps"):
             if s.whole(item.value):
                 return [

@@ -9,9 +9,9 @@ from tests.bot.reading.messages import context, planned
 
 PIECES = st.sampled_from(
     (
-        "pull-ups dips 5x3 +20 @8 rpe 8 left 3 right 2 20kg 5,5,4 last all done but not per side e/s 2 RIR 10s failed "
-        "the 3rd one arm pulley archers tuck planche then and , . : ( ) / - slept 7h elbow 2/10 bw 71 yesterday ½ ٥ 😀 con "
-        "Klimmzüge"
+        "pull-ups dips 5x3 +20 @8 rpe 8 left 3 right 2 20kg 5,5,4 last all done but not per side e/s 2 RIR 10s "
+        "failed the 3rd one arm pulley archers tuck planche then and , . : ( ) / - slept 7h elbow 2/10 bw 71 yesterday "
+        "½ ٥ 😀 con Klimmzüge"
     ).split()
 )
 TEXTS = st.one_of(st.text(max_size=300), st.lists(PIECES, max_size=25).map(" ".join))
