@@ -91,6 +91,8 @@ def live(command: list[str], seed: int, weeks: int, *, tell_hidden: bool = False
         planner = PlannerProcess([*command, "--roster", str(path)])
         try:
             Life(planner, body, rng, season, unit, watch, tell_hidden, keep_log).run(weeks)
+        except RuntimeError as broken:  # one planner's end must not take the other athletes' figures with it
+            season.strange.append(f"ended: {broken}")
         finally:
             planner.close()
     season.strength_end = body.pull
