@@ -18,9 +18,9 @@ from planner.movements import closest_possible, movement
 from planner.pain import Pain
 from planner.plan import Decision, Reason, Value
 from planner.progress import Climb, best_hold, third_set, value_of, weaker_first
-from planner.repetitions import expected_reps_to_failure
+from planner.repetitions import MAX_REPS_AS_EVIDENCE, expected_reps_to_failure, load_ratio
 from planner.strength import best_sets
-from planner.timeline import AS_IF_TEST, Exposure, Slot, Timeline
+from planner.timeline import AS_IF_TEST, Exposure, Slot, Timeline, ceiling_of
 from planner.units import round_down_to_plates, round_up_to_plates
 
 DAY = timedelta(days=1)
@@ -373,22 +373,25 @@ def _shown_kg(today: Today, name: str, work: Work, last: Exposure | None) -> flo
         return None
     history, wanted = today.history, work.reps + 10.0 - work.rpe
     body_kg = history.bodyweight.on(today.day) * movement(name).bodyweight_share
-    return max(
-        (
-            body_kg + one.load_kg - one.assist_kg
-            for session in history.between(today.day - SHOWN_DAYS * DAY, today.day - DAY)
-            for one in session.sets
-            if one.movement == name
-            and one.rpe is not None
-            and one.reps
-            and not one.failed
-            and not one.linked
-            and one.rom == "full"
-            and one.reps + 10.0 - one.rpe >= wanted
-            and one.rpe <= work.rpe
-        ),
-        default=None,
-    )
+    shown = [
+        body_kg + one.load_kg - one.assist_kg
+        for session in history.between(today.day - SHOWN_DAYS * DAY, today.day - DAY)
+        for one in session.sets
+        if one.movement == name
+        and one.rpe is not None
+        and one.reps
+        and not one.failed
+        and not one.linked
+        and one.rom == "full"
+        and one.reps + 10.0 - one.rpe >= wanted
+        and one.rpe <= work.rpe
+    ]
+    if last is not None and last.over is not None and (today.day - last.on).days <= SHOWN_DAYS:
+        # Its hardest set was this easy: the pair of efforts says what today's would be.
+        to_failure = last.reps + 10.0 - (last.over + ceiling_of(last.slot))
+        if to_failure <= MAX_REPS_AS_EVIDENCE:
+            shown.append((body_kg + last.added_kg) * load_ratio(to_failure, wanted))
+    return max(shown, default=None)
 
 
 def _by_trend(slot: Slot, last: Exposure | None, load_kg: float, reps: int) -> str:
