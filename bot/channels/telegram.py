@@ -25,6 +25,9 @@ from bot.channels.channel import Gone, Later, Moved, Refused
 from storage.inbox import IncomingUpdate
 from storage.outbox import Outgoing
 
+# Waits as timedelta, as the library will always give them one day; until then it warns at every look.
+os.environ.setdefault("PTB_TIMEDELTA", "true")
+
 CHANNEL = "telegram"
 KINDS = ["message", "callback_query", "my_chat_member"]
 POLL_S = 25
@@ -39,8 +42,6 @@ GONE = ("chat not found", "user is deactivated", "bot was blocked", "bot was kic
 
 def make_bot(token: str, root: str) -> Bot:
     """A bot that calls the Bot API server at `root`."""
-    # Waits as timedelta, as the library will always give them one day; until then it warns at every look.
-    os.environ.setdefault("PTB_TIMEDELTA", "true")
     # httpx logs whole URLs, and the token stands in them.
     for name in ("httpx", "httpcore"):
         logging.getLogger(name).setLevel(logging.WARNING)
