@@ -20,6 +20,7 @@ from planner.rules import Rules
 Level = Literal["fine", "hold", "step_down", "stop", "step_back"]
 DAY = timedelta(days=1)
 WEEK_DAYS = 7
+REMEMBERED_WEEKS = 6  # how far back baselines and rises are looked for; a year-old morning says nothing of today's
 SEVERITY: dict[Level, int] = {"fine": 0, "hold": 1, "step_down": 2, "step_back": 3, "stop": 4}
 
 
@@ -109,7 +110,8 @@ class PainHistory:
         stepped_back = self._step_back(scored, day)
         if stepped_back is not None:
             return pain("step_back", stepped_back, "pain_three_sessions")
-        stepped_down = self._step_down(scored, day)
+        late = [(one, value) for one, value in scored if (day - one.on).days <= REMEMBERED_WEEKS * WEEK_DAYS]
+        stepped_down = self._step_down(late, day)
         if stepped_down is not None:
             return pain("step_down", *stepped_down)
         if (day - newest.on).days > rules.whole("pain.word_days"):

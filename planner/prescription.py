@@ -111,6 +111,9 @@ def fill(today: Today) -> Draft:
     _tell_pain(today, draft)
     _tell_deload(today, draft)
     _tell_grip(today, draft)
+    for order in today.history.record.orders:
+        if order.kind == "set_rung" and order.on == today.day:
+            draft.hold("set_rung", order.ladder, order.rung)
     if slot.pulling:
         _pull(today, draft)
     for climb in today.climbs:
@@ -284,6 +287,7 @@ def _bodyweight_main(today: Today, draft: Draft, name: str, work: Work, basis: B
     if left < 1:
         _assisted(today, draft, name, work, basis)
         return
+    draft.hold("no_load")
     draft.decide("load", name, "bodyweight_only", {"movement": name, "reps": reps, "rpe": work.rpe})
     draft.main += [PlannedSet(name, "main", reps, rpe=work.rpe)] * work.sets
 

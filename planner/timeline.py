@@ -265,6 +265,15 @@ class Timeline:
                 if exposure is not None:
                     self.exposures.append(exposure)
 
+    def _lost(self, name: str, since: date, day: date) -> float:
+        """How far a grip's trend fell from `since` to `day`, in log; 0 where it was too young to be said to fall: a
+        first test that was too hopeful is no loss."""
+        history = self.history
+        before, now = history.level_before(name, since), history.level_before(name, day)
+        if before is None or now is None or history.levels_before(name, since) < LEAST_KNOWN:
+            return 0.0
+        return before - now
+
     def _of_block(self, block: int) -> list[Exposure]:
         first = len(self.exposures)
         while first and self.exposures[first - 1].slot.block == block:
@@ -288,15 +297,11 @@ class Timeline:
         if len(last) == 2 and all(one.over is not None and one.over >= over for one in last):
             worst = min(one.over for one in last if one.over is not None)
             return Reason("deload_effort", {"over_rpe": worst, "sessions": 2})
-        name = done[-1].movement
-        before, now = history.level_before(name, done[0].on), history.level_before(name, day)
-        loss = rules.number("block.early_deload_loss")
         # Sets within their ceilings are no loss: people tell the number they were given.
-        hard = len(last) == 2 and any((one.over or 0.0) > 0 for one in last)
-        # A first test that was too hopeful is no loss either: the trend must have been there before the block.
-        known = history.levels_before(name, done[0].on) >= LEAST_KNOWN
-        if hard and known and before is not None and now is not None and before - now >= loss:
-            return Reason("deload_strength_down", {"percent": round(100 * (before - now), 1)})
+        if len(last) == 2 and any((one.over or 0.0) > 0 for one in last):
+            lost = self._lost(done[-1].movement, done[0].on, day)
+            if lost >= rules.number("block.early_deload_loss"):
+                return Reason("deload_strength_down", {"percent": round(100 * lost, 1)})
         if history.pain.is_sore(day):
             for pain in history.pain.at(day - DAY):
                 if pain.why in ("pain_three_sessions", "pain_rising") and pain.since >= done[0].slot.block_start:
