@@ -124,7 +124,11 @@ class Service:
     async def _choose_way(self) -> None:
         """Webhook where an address is given, else polling; what waits at the service is kept either way."""
         if self.settings.webhook_url is None:
-            await self.bot.delete_webhook(drop_pending_updates=False)
+            try:
+                await self.bot.delete_webhook(drop_pending_updates=False)
+            except TelegramError as error:
+                # Only matters where a webhook was set before; then fetching says so itself.
+                log.warning("webhook not deleted", error=type(error).__name__)
             return
         if self.settings.webhook_secret is None:
             raise MissingSetting("SLOWRUNG_WEBHOOK_SECRET is not set; the webhook would be open to anybody.")
