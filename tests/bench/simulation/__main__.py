@@ -6,10 +6,12 @@ import argparse
 import sys
 import time
 from concurrent.futures import ProcessPoolExecutor
+from datetime import date, timedelta
 from itertools import repeat
 from statistics import mean
 
-from tests.bench.simulation.season import BLOCKS_LATE, START, Season, live, timedelta
+from tests.bench.simulation.hidden import RUNG_LOAD
+from tests.bench.simulation.season import BLOCKS_LATE, START, Season, live
 
 PLANNERS = {
     "slowrung": ([sys.executable, "-m", "bot.main", "rehearse"], False),
@@ -24,11 +26,20 @@ def run_one(name: str, seed: int, weeks: int, keep_log: bool) -> Season:
 
 
 def late(season: Season, weeks: int) -> tuple[int, int]:
-    """(promotions too late or still owed, rungs earned early enough to judge)."""
+    """(promotions too late or still owed, rungs owed early enough to judge).
+
+    A rung is owed from the day on which the strength for it is there and the rung before is in the plan: nobody skips.
+    """
     end = START + timedelta(weeks=weeks)
     got = {rung: day for day, rung, _ in season.promotions}
-    judged = [(r, d) for r, d in season.earned.items() if d + BLOCKS_LATE < end and r != "counterweight"]
-    return sum(got.get(r, end) > d + BLOCKS_LATE for r, d in judged), len(judged)
+    owed_from = {}
+    before: date | None = START
+    for rung in (name for name in RUNG_LOAD if name != "counterweight"):
+        if before is not None and rung in season.earned:
+            owed_from[rung] = max(before, season.earned[rung])
+        before = got.get(rung)
+    judged = [(rung, day) for rung, day in owed_from.items() if day + BLOCKS_LATE < end]
+    return sum(got.get(rung, end) > day + BLOCKS_LATE for rung, day in judged), len(judged)
 
 
 def figures(seasons: list[Season], weeks: int) -> dict[str, str]:
