@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import timedelta
 from itertools import pairwise
 
@@ -189,3 +190,35 @@ def _rises_no_further(record: Record, plan, one) -> None:
     ]
     if late:
         assert body + one.load_kg <= 1.05 * max(late) + 1e-6
+
+
+commands = st.builds(
+    Order,
+    kind=st.sampled_from(["set_sets", "lock_load", "swap", "exclude", "set_rung", "set_rule", "unlock", "hold_rung"]),
+    on=days,
+    ladder=st.sampled_from(["one_arm_pull_up", None, "no_such_ladder"]),
+    rung=st.sampled_from([*RUNGS, None, "no_such_rung"]),
+    movement=st.sampled_from(["pull_up", "archer_ring_elbow", "dip", "one_arm_pull_up", "no_such_movement", None]),
+    until=st.none() | days,
+    for_date=st.none() | days,
+    sets=st.none() | st.integers(1, 6),
+    reps=st.none() | st.integers(1, 8),
+    load_kg=st.none() | st.sampled_from([0.0, 17.5]),
+    rule=st.sampled_from(["block.loading_weeks", "block.pulling_days", "pain.cut", "no.such.rule", None]),
+    value=st.sampled_from([2, 3.0, 6, 0.2, "ring_pull_up", "no_such_movement", True, None]),
+)
+
+
+@settings(max_examples=100, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
+@given(record=records(), said=st.lists(commands, max_size=5), number=st.integers(0, DAYS + 10))
+def test_whatever_a_coach_orders_there_is_a_plan_with_its_reasons(record: Record, said: list[Order], number: int):
+    both = tuple(sorted((*record.orders, *said), key=lambda one: one.on))
+    ordered = replace(record, orders=both)
+    seen = review(ordered, day(number))
+    for plan in week_ahead(ordered, day(number), 8):
+        for reason in (reason for decision in plan.decisions for reason in decision.reasons):
+            assert set(reason.values) <= set(REASONS[reason.code])
+        parts = [one.part for one in plan.sets]
+        assert parts == sorted(parts, key=["warm_up", "skill", "main", "accessory"].index)
+        assert not any(one.eccentric for one in plan.sets)
+        assert seen.stopped is None or plan.on != seen.on or not plan.sets
