@@ -377,9 +377,11 @@ def _shown_kg(today: Today, name: str, work: Work, last: Exposure | None) -> flo
         return None
     history, wanted = today.history, work.reps + 10.0 - work.rpe
     body_kg = history.bodyweight.on(today.day) * movement(name).bodyweight_share
+    too_hard = [one.on + DAY for one in _late(today, SHOWN_DAYS) if (one.over or 0.0) > 0]
+    since = max([today.day - SHOWN_DAYS * DAY, *too_hard])  # a set over its ceiling withdraws what was shown before it
     shown = [
         body_kg + one.load_kg - one.assist_kg
-        for session in history.between(today.day - SHOWN_DAYS * DAY, today.day - DAY)
+        for session in history.between(since, today.day - DAY)
         for one in session.sets
         if one.movement == name
         and one.rpe is not None

@@ -324,3 +324,10 @@ def test_a_change_of_bodyweight_is_said():
     seen = [one for one, _ in live(athlete(), 8, (with_tests(),), bodyweights=(lighter,)) if one.today.sets]
     told = [reason for one in seen[2].today.decisions for reason in one.reasons if reason.code == "bodyweight_changed"]
     assert [(reason.values["was_kg"], reason.values["now_kg"]) for reason in told] == [(62.0, 59.0)]
+
+
+def test_a_test_after_hard_weeks_does_not_ask_for_the_old_best():
+    best = with_tests(WorkSet("pull_up", 5, load_kg=25.0, rpe=9.0))
+    hard = live(athlete(), 12, (best,), over=lambda one, on: 2.0)
+    test = next(one for one, _ in hard if one.today.kind == "test")
+    assert main_sets(test)[0].load_kg < 20.0
