@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from datetime import date, timedelta
 
+from planner.draft import Today
 from planner.facts import PlannedSet, Record, SentPlan, Side
 from planner.forecast import gate_interval
 from planner.history import GRIPS, History
@@ -23,7 +24,7 @@ from planner.plan import (
     Review,
     Strength,
 )
-from planner.prescription import Today, fill
+from planner.prescription import fill
 from planner.progress import Climb, climbs, value_of
 from planner.timeline import AS_IF_TEST, Slot, Timeline
 

@@ -1,0 +1,72 @@
+"""How many one-arm reps and skill sets a week and a day bear."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from datetime import date
+
+from planner.calendar import week_length
+from planner.draft import DAY, Draft, Today
+from planner.facts import PlannedSet, Side
+from planner.history import SIDES
+from planner.movements import movement
+
+
+def fits(today: Today, adds: Mapping[Side, int], *, hold: bool = False) -> bool:
+    """Whether so many more exposures today keep the week's cap on each side.
+
+    The week is the training week of today; the three before it make the mean, a deload week counting as the
+    week before it. With `hold` the week may not be above the last one.
+    """
+    rules, start = today.history.rules, today.slot.week_start
+    share, least = rules.number("skill.rise_share"), rules.whole("skill.rise_reps")
+    length = week_length(today.history.athlete.schedule)
+    starts = [start - back * length * DAY for back in range(6)]
+    deload = [_is_deload_week(today, first, length) for first in starts]
+    for side in SIDES:
+        weeks = [_exposures(today, side, first, length) for first in starts]
+        before = [weeks[back + 1] if deload[back] else weeks[back] for back in (1, 2, 3)]
+        mean = sum(before) / 3
+        cap = max(mean * (1 + share), mean + least)
+        if hold and any(before):
+            cap = min(cap, float(max(before)))
+        if weeks[0] + adds[side] > cap + 1e-9:
+            return False
+    return True
+
+
+def _exposures(today: Today, side: Side, first: date, length: int) -> int:
+    """One-arm reps of a side in the week from `first`, before today's; planned ones of days still ahead included."""
+    total = 0
+    for ahead in range(length):
+        day = first + ahead * DAY
+        if day != today.day:
+            done = today.history.exposures.get(day) or today.planned_ahead.get(day)
+            total += done[side] if done else 0
+    return total
+
+
+def _is_deload_week(today: Today, first: date, length: int) -> bool:
+    return any(
+        (slot := today.timeline.by_day.get(first + ahead * DAY)) is not None and slot.is_deload and slot.pulling
+        for ahead in range(length)
+    )
+
+
+def share_joints(today: Today, draft: Draft) -> None:
+    """Several ladders, one pair of elbows: sets over the day's budget are taken from the ladders named last."""
+    budget = today.history.rules.whole("skill.joint_sets_a_day")
+    used: dict[str, int] = {}
+    kept: list[PlannedSet] = []
+    left_out: set[str] = set()
+    for one in draft.skill:
+        joints = movement(one.movement).loads
+        if any(used.get(joint, 0) >= budget for joint in joints):
+            left_out.add(one.rung or one.movement)
+            continue
+        for joint in joints:
+            used[joint] = used.get(joint, 0) + 1
+        kept.append(one)
+    for rung in sorted(left_out):
+        draft.decide("dose", rung, "joints_shared", {"rung": rung, "sets": budget})
+    draft.skill = kept

@@ -1,0 +1,234 @@
+"""The main lift of one day: movement, load, and why this load."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date
+
+from planner import blocks, loading
+from planner.blocks import Work
+from planner.draft import Draft, Today, cut_of, late_exposures
+from planner.facts import PlannedSet
+from planner.history import GRIPS, History
+from planner.load_limits import ceilings, shown_kg_of
+from planner.loading import Basis
+from planner.movements import movement
+from planner.plan import Value
+from planner.repetitions import expected_reps_to_failure
+from planner.strength import best_sets
+from planner.timeline import AS_IF_TEST, Exposure, Slot
+from planner.units import round_down_to_plates, round_up_to_plates
+
+OTHER_GRIP_SHARE = 0.97  # of another grip's strength, until the grip has a trend of its own; common practice
+
+
+def main_work(today: Today) -> Work:
+    """Sets, reps and ceiling of the main lift by the block; a first week back has a lower ceiling."""
+    slot, table = today.slot, blocks.shipped()
+    pain = today.pain_of(slot.main)
+    if slot.kind == "test" and pain is not None and pain.level != "hold":
+        return table.deload  # a sore joint is not tested
+    if slot.kind in AS_IF_TEST:
+        work = table.test
+        if slot.kind == "retest":
+            # After a long time away a top set at 8 measures enough.
+            work = replace(work, rpe=work.rpe - 1.0)
+    elif slot.kind == "deload":
+        work = table.deload
+    else:
+        work = table.work(slot.kind, slot.week, slot.loading_weeks)
+    if slot.comeback is not None and slot.kind not in AS_IF_TEST:
+        work = replace(work, rpe=min(work.rpe, slot.comeback.rpe_ceiling))
+    return work
+
+
+def plan_main(today: Today, draft: Draft) -> None:
+    work, slot = main_work(today), today.slot
+    name = _main_movement(today, draft)
+    if name is None:
+        draft.hold("no_equipment")
+        draft.decide("load", slot.main, "nothing_to_pull_on", {"movement": slot.main})
+        return
+    basis = basis_of(today.history, name, today.day)
+    if basis is None:
+        draft.decide("load", name, "load_unknown", {"movement": name, "rpe": work.rpe})
+        draft.main += [PlannedSet(name, "main", None, rpe=work.rpe, rung=None)] * min(work.sets, 3)
+        return
+    if name not in GRIPS and name != "lat_pulldown":
+        draft.main += [PlannedSet(name, "main", 8, rpe=min(work.rpe, 8.0))] * work.sets
+        return
+    if name in GRIPS and not today.history.can_load(today.day):
+        _bodyweight_main(today, draft, name, work, basis)
+        return
+    _loaded_main(today, draft, name, work, basis)
+
+
+def _main_movement(today: Today, draft: Draft) -> str | None:
+    """The main lift as it can be done today: the block's grip, another where that hurts less, or a substitute."""
+    name = today.done_as(today.slot.main)
+    pain = today.pain_of(today.slot.main)
+    if pain is not None and pain.level == "step_down":
+        other = _painless_grip(today)
+        if other is not None:
+            draft.decide("grip", today.slot.main, "grip_for_pain", {"movement": other, "before": today.slot.main})
+            return other
+    if name is not None and name != today.slot.main:
+        draft.hold("instead_of", today.slot.main, name)
+        code = (
+            "movement_swapped" if today.history.orders.swapped(today.slot.main, today.day) else "movement_substituted"
+        )
+        draft.decide("load", name, code, {"movement": name, "before": today.slot.main})
+    return name
+
+
+def _painless_grip(today: Today) -> str | None:
+    """Another grip that was trained within a year on days without pain in the place; None where none is known."""
+    sore = {answer.on for answer in today.history.record.pain if (answer.score or 0) >= 3}
+    for name in GRIPS:
+        if name == today.slot.main or not movement(name).possible_with(today.equipment) or name in today.excluded:
+            continue
+        followed = today.history.strength.get((name, None))
+        if followed is None or (today.day - followed.trend.on).days > 365 or followed.trend.on in sore:
+            continue
+        return name
+    return None
+
+
+def basis_of(history: History, name: str, day: date) -> Basis | None:
+    """What loads of a main lift are made from: its own trend, else the strongest related one, a little less."""
+    followed = history.strength.get((name, None))
+    if followed is not None:
+        return followed.basis(day, history.rules)
+    others = [history.strength[key] for grip in (*GRIPS, "lat_pulldown") if (key := (grip, None)) in history.strength]
+    if not others:
+        return None
+    found = max((one.basis(day, history.rules) for one in others), key=lambda basis: basis.e1rm_kg)
+    return replace(found, e1rm_kg=found.e1rm_kg * OTHER_GRIP_SHARE)
+
+
+def _bodyweight_main(today: Today, draft: Draft, name: str, work: Work, basis: Basis) -> None:
+    """Without a way to hang weight on: the reps that bodyweight allows at the ceiling."""
+    body_kg = today.history.bodyweight.on(today.day)
+    share = 1.0 - cut_of(today, name)
+    left = expected_reps_to_failure(basis.e1rm_kg * share, body_kg, basis.steepness) - (10.0 - work.rpe)
+    reps = max(1, min(12, int(left)))
+    if today.slot.kind == "deload":
+        reps = min(reps, max(1, _least_reps(today) - 1))
+    if left < 1:
+        plan_assisted(today, draft, name, work, basis)
+        return
+    draft.hold("no_load")
+    draft.decide("load", name, "bodyweight_only", {"movement": name, "reps": reps, "rpe": work.rpe})
+    draft.main += [PlannedSet(name, "main", reps, rpe=work.rpe)] * work.sets
+
+
+def _least_reps(today: Today) -> int:
+    return min((one.reps for one in late_exposures(today, 14)), default=4)
+
+
+def _loaded_main(today: Today, draft: Draft, name: str, work: Work, basis: Basis) -> None:
+    history, slot, rules = today.history, today.slot, today.history.rules
+    share = movement(name).bodyweight_share
+    body_kg = history.bodyweight.on(today.day) * share
+    last = _last_of_kind(today, name)
+    caps = ceilings(today, name, body_kg, last, draft)
+    code, limit = min(caps, key=lambda item: item[1], default=("", None))
+    best = best_sets(history.record, name, None, today.day, rules) if name in GRIPS or name == "lat_pulldown" else ()
+    if not best and last is not None and name == last.movement and slot.kind not in AS_IF_TEST:
+        # Nothing comparable of late: never above what was last done.
+        caps.append(("load_after_gap", body_kg + last.added_kg))
+        code, limit = min(caps, key=lambda item: item[1])
+    made = loading.prescribe(
+        basis,
+        work.reps,
+        work.rpe,
+        body_kg,
+        history.plates,
+        best=best,
+        max_rise=rules.number("strength.max_rise"),
+        ceiling_kg=limit,
+        scale=1.0 - cut_of(today, name),
+    )
+    if made.limited_by == "assistance" or (made.limited_by == "bodyweight" and made.reps < 2):
+        plan_assisted(today, draft, name, work, basis)
+        return
+    shown_kg = shown_kg_of(today, name, work, last)
+    if made.limited_by in ("strength", "bodyweight") and shown_kg is not None and shown_kg - body_kg >= made.load_kg:
+        # Shown weeks ago, or with fewer reps, is no way around the cap on a rise.
+        cap = loading.cap_kg(best, work.reps, work.rpe, rules.number("strength.max_rise"))
+        allowed = min(kg for kg in (shown_kg, limit, cap) if kg is not None)
+        load = round_down_to_plates(allowed - body_kg, history.plates.step, history.plates.unit)
+        if load >= made.load_kg and allowed >= body_kg:
+            made = replace(made, load_kg=load, reps=work.reps, limited_by="strength")
+    reps = made.reps
+    if limit is not None and made.load_kg == 0.0 and limit < body_kg and slot.is_deload:
+        reps = max(1, min(reps, work.reps - 1))
+    draft.main += [PlannedSet(name, "main", reps, load_kg=made.load_kg, rpe=work.rpe)] * work.sets
+    values: dict[str, Value] = {"movement": name, "load_kg": made.load_kg, "reps": reps, "rpe": work.rpe}
+    if last is not None:
+        values["before_kg"] = last.added_kg
+        values["before_reps"] = last.reps
+    if made.limited_by == "ceiling":
+        draft.decide("load", name, code, values)
+    elif made.limited_by == "best_set":
+        draft.decide("load", name, "load_capped", {**values, "percent": round(100 * rules.number("strength.max_rise"))})
+    elif made.limited_by == "bodyweight":
+        draft.decide("load", name, "load_fewer_reps", {**values, "wanted_reps": work.reps})
+    elif cut_of(today, name) > 0:
+        why = "load_absence" if slot.comeback is not None else "load_pain_cut"
+        draft.decide("load", name, why, {**values, "percent": round(100 * cut_of(today, name))})
+    else:
+        draft.decide(
+            "load", name, _by_trend(slot, last, made.load_kg, reps), {**values, "e1rm_kg": round(basis.e1rm_kg, 1)}
+        )
+    _tell_bodyweight(today, draft, name, last)
+
+
+def _by_trend(slot: Slot, last: Exposure | None, load_kg: float, reps: int) -> str:
+    if slot.kind in AS_IF_TEST:
+        return "load_test"
+    if last is None:
+        return "load_first"
+    if reps != last.reps:
+        return "load_block"
+    return "load_up" if load_kg > last.added_kg else "load_down" if load_kg < last.added_kg else "load_same"
+
+
+def _tell_bodyweight(today: Today, draft: Draft, name: str, last: Exposure | None) -> None:
+    """Three kilograms less with the same belt is less work: said where it is a plate or more."""
+    if last is None:
+        return
+    history = today.history
+    was, now = history.bodyweight.on(last.on), history.bodyweight.on(today.day)
+    if abs(now - was) >= 1.0:
+        values: dict[str, Value] = {"was_kg": was, "now_kg": now, "before_kg": last.added_kg, "movement": name}
+        draft.decide("load", name, "bodyweight_changed", values)
+
+
+def _last_of_kind(today: Today, name: str) -> Exposure | None:
+    """The newest exposure of the same kind of day (in the same movement, where there was one)."""
+    kind = today.slot.kind
+    done = [one for one in today.timeline.exposures if one.on < today.day and one.movement == name]
+    return next((one for one in reversed(done) if one.slot.kind == kind), None)
+
+
+def plan_assisted(today: Today, draft: Draft, name: str, work: Work, basis: Basis) -> None:
+    """Below bodyweight: a pulldown by the stack, a band or pulley by its kilograms, else as many reps as the ceiling
+    allows, at least lowered by rows."""
+    history = today.history
+    body_kg = history.bodyweight.on(today.day)
+    wanted_kg = basis.system_load_kg(work.reps, work.rpe) * (1.0 - cut_of(today, name))
+    has, step, unit = today.equipment, history.plates.step, history.plates.unit
+    if "lat_pulldown" in has:
+        stack = round_down_to_plates(wanted_kg, step, unit)
+        one = PlannedSet("lat_pulldown", "main", work.reps, load_kg=stack, rpe=work.rpe)
+        draft.decide("load", name, "load_pulldown", {"movement": "lat_pulldown", "load_kg": stack})
+    elif "bands" in has or "pulley" in has:
+        assist = round_up_to_plates(max(0.0, body_kg - wanted_kg), step, unit)
+        help_by = "band_pull_up" if "bands" in has else name
+        one = PlannedSet(help_by, "main", work.reps, assist_kg=assist, rpe=work.rpe)
+        draft.decide("load", name, "load_assisted", {"movement": help_by, "assist_kg": assist})
+    else:
+        one = PlannedSet(name, "main", 1, rpe=work.rpe)
+        draft.decide("load", name, "load_fewer_reps", {"movement": name, "reps": 1, "wanted_reps": work.reps})
+    draft.main += [one] * work.sets

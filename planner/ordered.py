@@ -1,0 +1,75 @@
+"""The coach's own sets and locks, written over the day's plan."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from planner.draft import Draft, Today
+from planner.facts import Order, PlannedSet, Side
+from planner.history import SIDES
+from planner.movements import movement
+from planner.plan import Value
+from planner.progress import weaker_first
+from planner.warm_up import plan_warm_up
+
+
+def write_orders(today: Today, draft: Draft) -> None:
+    history = today.history
+    lock = history.orders.load_locked(frozenset(one.movement for one in draft.main), True, today.day)
+    if lock is not None and lock.load_kg is not None and draft.main:
+        draft.main = [
+            replace(one, load_kg=lock.load_kg, assist_kg=0.0) if lock.movement in (None, one.movement) else one
+            for one in draft.main
+        ]
+        _without_load_reason(draft)
+        draft.hold("lock_load", draft.main[0].movement, lock.load_kg)
+        draft.decide("order", draft.main[0].movement, "load_locked", {"load_kg": lock.load_kg, "until": lock.until})
+    for order in history.orders.sets_for(today.day):
+        _set_sets(today, draft, order)
+    if draft.main and not draft.warm_up:
+        plan_warm_up(today, draft)
+
+
+def _set_sets(today: Today, draft: Draft, order: Order) -> None:
+    main = draft.main[0] if draft.main else None
+    name = order.movement or (main.movement if main else today.slot.main)
+    if today.stopped(name):
+        return
+    found = movement(name)
+    as_main = order.movement is None or main is None or main.movement == name
+    models = draft.main if as_main else [one for one in draft.skill if one.movement == name]
+    model = models[0] if models else PlannedSet(name, "main" if not found.one_arm else "skill", None, rpe=8.0)
+    one = replace(
+        model,
+        reps=order.reps if order.reps is not None else model.reps,
+        load_kg=order.load_kg if order.load_kg is not None else model.load_kg,
+        assist_kg=0.0 if order.load_kg is not None else model.assist_kg,
+    )
+    count = order.sets if order.sets is not None else max(1, len(models))
+    sides = (weaker_first_of(today, name) if found.one_sided else (None,)) if model.side is None else SIDES
+    sets = [replace(one, side=side) for _ in range(count) for side in sides]
+    if found.one_arm:
+        draft.skill = [kept for kept in draft.skill if kept.movement != name] + sets
+    elif as_main:
+        _without_load_reason(draft)
+        draft.main = sets
+        draft.warm_up = []
+    else:
+        draft.accessories += [replace(made, part="accessory") for made in sets]
+    draft.hold("set_sets", name, f"{count}x{one.reps}@{one.load_kg:g}")
+    values: dict[str, Value] = {"movement": name, "sets": count, "reps": one.reps, "load_kg": one.load_kg}
+    draft.decide("order", name, "sets_ordered", values)
+
+
+def _without_load_reason(draft: Draft) -> None:
+    """The coach's word takes the place of the planner's reason for the same load."""
+    about = {one.movement for one in draft.main}
+    draft.decisions = [one for one in draft.decisions if not (one.kind == "load" and one.about in about)]
+
+
+def weaker_first_of(today: Today, name: str) -> tuple[Side, Side]:
+    for climb in today.climbs:
+        for rung in climb.position.ladder.rungs:
+            if rung.movement == name:
+                return weaker_first(today.history, rung, today.day)
+    return SIDES
