@@ -9,7 +9,7 @@ from planner.facts import Order, PlannedSet, Side
 from planner.history import SIDES
 from planner.movements import movement
 from planner.plan import Value
-from planner.progress import weaker_first
+from planner.shown import weaker_first
 from planner.warm_up import plan_warm_up
 
 

@@ -2,23 +2,28 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import Literal
 
 from planner import ladders
-from planner.digest import digest
-from planner.evidence import counts, system_load_kg
-from planner.facts import Order, Session, Side, WorkSet
+from planner.facts import Order, Session
 from planner.history import GRIPS, SIDES, History
-from planner.ladders import GateRule, Ladder, Number, Rung, Shown, Step
-from planner.movements import movement
+from planner.ladders import GateRule, Ladder, Rung, Step
 from planner.plan import Decision, Gate, Proposal, Reason
-from planner.repetitions import MAX_REPS_AS_EVIDENCE, expected_reps_to_failure, one_rep_max_factor, reps_to_failure
-from planner.rules import Rules
+from planner.shown import (
+    best_hold,
+    both_sides,
+    did,
+    placed_by_tests,
+    proven,
+    relative_added,
+    reps_shown,
+    sets_of,
+    value_of,
+    worst_effort,
+)
 from planner.timeline import Slot, Timeline
-from planner.units import step_kg
 
 DAY = timedelta(days=1)
 FAILED_SESSIONS = 2  # so many sessions in a row with a missed rep, before a step back is proposed
@@ -37,10 +42,6 @@ class Position:
     @property
     def dose(self) -> Step:
         return self.rung.steps[min(self.step, len(self.rung.steps) - 1)]
-
-
-def value_of(number: Number, rules: Rules) -> float:
-    return rules.number(number) if isinstance(number, str) else float(number)
 
 
 class Climb:
@@ -129,7 +130,7 @@ class Climb:
         done = [
             one
             for one in self.history.between(start, end)
-            if not one.is_test and _did(one, position.rung, position.dose)
+            if not one.is_test and did(one, position.rung, position.dose)
         ]
         if len(done) < 2:
             return False
@@ -178,7 +179,7 @@ class Climb:
         elif rule.kind == "shown_either":
             have = max((both_sides(recent, shown) for shown in rule.of), default=0)
         else:
-            have = _reps_shown(recent, rule)
+            have = reps_shown(recent, rule)
             if rule.kind == "reps_shown" and rule.movement in GRIPS:
                 name = "reps_shown"
         if rule.movement:
@@ -258,160 +259,14 @@ class Climb:
         before = now.ladder.before(now.rung.id)
         if now.rung.work != "skill" or before is None:
             return None
-        done = [one for one in self.history.between(now.since, day) if not one.is_test and _sets_of(one, now.rung)]
+        done = [one for one in self.history.between(now.since, day) if not one.is_test and sets_of(one, now.rung)]
         last = done[-FAILED_SESSIONS:]
-        if len(last) < FAILED_SESSIONS or not all(any(w.failed for w in _sets_of(one, now.rung)) for one in last):
+        if len(last) < FAILED_SESSIONS or not all(any(w.failed for w in sets_of(one, now.rung)) for one in last):
             return None
         if self._answered(before.id, last[-1].on, day):
             return None
         reason = Reason("reps_missed", {"sessions": FAILED_SESSIONS, "rung": now.rung.id})
         return Proposal("step_back", now.ladder.id, before.id, last[-1].on, (reason,))
-
-
-# ---- What sets show -------------------------------------------------------------------------------------------------
-
-
-def _sets_of(session: Session, rung: Rung) -> list[WorkSet]:
-    if rung.movement not in digest(session).movements:
-        return []
-    return [work for work in session.sets if work.movement == rung.movement and not work.eccentric]
-
-
-def _did(session: Session, rung: Rung, dose: Step) -> bool:
-    """Whether a session holds the whole dose: on each side where the work is one-sided."""
-    fitting = [
-        work
-        for work in _sets_of(session, rung)
-        if not work.failed
-        and (dose.reps == 0 or (work.reps or 0) >= dose.reps)
-        and (work.rom == dose.rom or work.rom == "full")
-        and work.load_kg >= dose.load_kg
-        and set(dose.pauses) <= set(work.pauses)
-    ]
-    if not rung.one_sided:
-        return len(fitting) >= dose.sets
-    unsided = sum(work.side is None for work in fitting)
-    return all(unsided + sum(work.side == side for work in fitting) >= dose.sets for side in SIDES)
-
-
-def worst_effort(session: Session, rung: Rung) -> float | None:
-    """The highest effort told of a rung's sets; None where none was told."""
-    return max((work.rpe for work in _sets_of(session, rung) if work.rpe is not None), default=None)
-
-
-def best_hold(sessions: Iterable[Session], name: str) -> float | None:
-    """The longest hold [s] of a movement."""
-    return max(
-        (
-            work.hold_s
-            for one in sessions
-            for work in one.sets
-            if work.movement == name and work.hold_s and not work.failed
-        ),
-        default=None,
-    )
-
-
-def _reps_shown(sessions: Iterable[Session], rule: GateRule) -> float | None:
-    best: float | None = None
-    names = GRIPS if rule.movement in GRIPS else (rule.movement,)
-    for one in sessions:
-        reps = sorted(
-            (
-                float(work.reps)
-                for work in one.sets
-                if work.movement in names
-                and work.reps
-                and work.rom == "full"
-                and not work.assist_kg
-                and not work.linked
-            ),
-            reverse=True,
-        )
-        if len(reps) >= rule.sets:
-            best = max(best or 0.0, reps[rule.sets - 1])
-    return best
-
-
-def both_sides(sessions: Iterable[Session], shown: Shown) -> int:
-    """The reps shown by the weaker side's best set."""
-    best: dict[Side, int] = {"left": 0, "right": 0}
-    for one in sessions:
-        for work in one.sets:
-            if work.movement != shown.movement or work.rom != "full" or work.eccentric or work.failed:
-                continue
-            if shown.max_assist_kg is not None and work.assist_kg > shown.max_assist_kg:
-                continue
-            for side in (work.side,) if work.side else SIDES:
-                best[side] = max(best[side], work.reps or 0)
-    return min(best.values())
-
-
-def proven(session: Session, rung: Rung, history: History, rules: Rules) -> dict[str, float | int] | None:
-    """What a session shows of a rung's proof, by slot name; None where it is not enough."""
-    if rung.movement not in GRIPS and rung.movement not in digest(session).movements:
-        return None
-    proof, body_kg = rung.proof, history.bodyweight.on(session.on)
-    names = GRIPS if rung.movement in GRIPS else (rung.movement,)
-    fitting = [
-        work
-        for work in session.sets
-        if work.movement in names and not work.eccentric and work.rom in (rung.rom, "full") and not work.linked
-    ]
-    if proof.hold_s is not None:
-        held = max((work.hold_s or 0.0 for work in fitting if not work.failed), default=0.0)
-        return {"seconds": held} if held >= value_of(proof.hold_s, rules) else None
-    plate = step_kg(history.athlete.plate_step, history.athlete.plate_unit) if proof.smallest_plate else 0.0
-    share = 0.0 if proof.max_assist_share is None else value_of(proof.max_assist_share, rules)
-    fitting = [work for work in fitting if work.load_kg >= plate - 1e-6 and work.assist_kg <= share * body_kg + 1e-6]
-    want = proof.reps or 1
-    if not rung.one_sided:
-        reps = max((work.reps or 0 for work in fitting), default=0)
-        return {"reps": reps} if reps >= want else None
-    best = {side: max((work.reps or 0 for work in fitting if work.side == side), default=0) for side in SIDES}
-    if min(best.values()) < want:
-        return None
-    return {"reps_left": best["left"], "reps_right": best["right"]}
-
-
-def relative_added(history: History, day: date) -> float | None:
-    """Relative added 1RM of the main lift on `day`, the middle of the best grip's trend; None without evidence."""
-    body_kg = history.bodyweight.on(day)
-    known = [followed.trend.at(day).e1rm_kg for (name, _), followed in history.strength.items() if name in GRIPS]
-    return max(known) / body_kg - 1.0 if known else None
-
-
-def placed_by_tests(history: History, ladder: Ladder) -> str:
-    """The highest rung that the tests before the start show, with the margin its proof asks for.
-
-    Without any test it is the first rung that the equipment allows.
-    """
-    tests = [one for one in history.sessions if one.is_test]
-    has = history.equipment(history.athlete.started_on)
-    found = next((rung for rung in ladder.rungs if movement(rung.movement).possible_with(has)), ladder.rungs[0])
-    for rung in ladder.rungs:
-        shows = any(proven(one, rung, history, history.rules) is not None for one in tests)
-        if (rung.proof.reps or rung.proof.hold_s) and (
-            shows or (rung.work == "main" and _strong_enough(history, rung))
-        ):
-            found = rung
-    return found.id
-
-
-def _strong_enough(history: History, rung: Rung) -> bool:
-    """Whether a test set, heavier or longer, is worth the main lift's proof (six reps with the smallest plate)."""
-    body_kg = history.bodyweight.on(history.athlete.started_on)
-    plate = step_kg(history.athlete.plate_step, history.athlete.plate_unit)
-    for one in history.sessions:
-        for work in one.sets if one.is_test else ():
-            if work.movement not in GRIPS or not work.reps or not counts(work):
-                continue
-            # A set of many reps is no estimate of a maximum, but it proves at least twelve of them.
-            n = min(reps_to_failure(work.reps, 10.0 if work.rpe is None else work.rpe), MAX_REPS_AS_EVIDENCE)
-            maximum = system_load_kg(work, history.bodyweight.on(one.on)) * one_rep_max_factor(n)
-            if expected_reps_to_failure(maximum, body_kg + plate) >= (rung.proof.reps or 1):
-                return True
-    return False
 
 
 def climbs(history: History, timeline: Timeline, until: date) -> tuple[Climb, ...]:
@@ -422,33 +277,13 @@ def climbs(history: History, timeline: Timeline, until: date) -> tuple[Climb, ..
     )
 
 
-def weaker_first(history: History, rung: Rung, day: date) -> tuple[Side, Side]:
-    """The weaker side, then the other: by the newest session that tells them apart, left where none does."""
-    for session in reversed(history.between(day - 180 * DAY, day)):
-        works = [work for work in session.sets if work.movement == rung.movement and work.side]
-        if not works:
-            continue
-        left, right = (_worth([work for work in works if work.side == side]) for side in SIDES)
-        if left != right and left is not None and right is not None:
-            return ("left", "right") if left < right else ("right", "left")
-    return SIDES
-
-
-def _worth(works: list[WorkSet]) -> tuple[float, float] | None:
-    """Reps of the best set, then the ease of the hardest."""
-    if not works:
-        return None
-    efforts = [work.rpe for work in works if work.rpe is not None]
-    return max(float(work.reps or 0) - (0.5 if work.failed else 0) for work in works), -max(efforts, default=0.0)
-
-
 def third_set(history: History, climb: Climb, slot: Slot, day: date) -> bool:
     """Whether a third set is allowed: late in the block, the effort down by a point or more at equal work."""
     now = climb.position
     if slot.is_deload or slot.week < slot.loading_weeks - 1 or now.rung.work != "skill":
         return False
     done = [
-        one for one in history.between(slot.block_start, day - DAY) if not one.is_test and _did(one, now.rung, now.dose)
+        one for one in history.between(slot.block_start, day - DAY) if not one.is_test and did(one, now.rung, now.dose)
     ]
     efforts = [effort for one in done if (effort := worst_effort(one, now.rung)) is not None]
     return len(efforts) >= 2 and efforts[0] - efforts[-1] >= history.rules.number("skill.third_set_drop")

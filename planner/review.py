@@ -25,7 +25,8 @@ from planner.plan import (
     Strength,
 )
 from planner.prescription import fill
-from planner.progress import Climb, climbs, value_of
+from planner.progress import Climb, climbs
+from planner.shown import value_of
 from planner.timeline import AS_IF_TEST, Slot, Timeline
 
 DAY = timedelta(days=1)

@@ -11,7 +11,8 @@ from planner.facts import PlannedSet, Rom
 from planner.history import SIDES
 from planner.ladders import Rung, Step
 from planner.movements import movement
-from planner.progress import Climb, best_hold, third_set, value_of, weaker_first
+from planner.progress import Climb, third_set
+from planner.shown import best_hold, value_of, weaker_first
 from planner.units import round_down_to_plates, round_up_to_plates
 
 # What hits skill work hardest comes last: stepping down takes it out, stepping back makes it lighter.

@@ -8,7 +8,7 @@ import pytest
 
 from planner import blocks, ladders, movements, rules
 from planner.datafile import DataError
-from planner.progress import value_of
+from planner.shown import value_of
 
 ONE_ARM = (ladders.SHIPPED / "one_arm_pull_up.toml").read_text(encoding="utf-8")
 BLOCK = (blocks.SHIPPED / "four_plus_one.toml").read_text(encoding="utf-8")
