@@ -28,19 +28,19 @@ class Basis:
 
     `e1rm_kg`: the cautious 1RM of the system load [kg]. `n_range`: fewest and most reps to failure that it came from;
     the pair of rep counts starts from the nearest of them.
-    `steepness` and `reserve_bias`: the athlete's own habits, neutral by default.
+    `steepness`: the athlete's own habit, neutral by default. How they judge effort is not in it: the ceiling is meant
+    as it is, and what they say of it is corrected where it is evidence.
     """
 
     e1rm_kg: float
     n_range: tuple[float, float] = (6.0, 6.0)
     steepness: float = 1.0
-    reserve_bias: float = 0.0
 
     def system_load_kg(self, reps: float, rpe: float) -> float:
         """System load [kg] for `reps` at RPE `rpe`, before plates and caps."""
-        wanted = repetitions.reps_to_failure(reps, rpe, self.reserve_bias)
+        wanted = repetitions.reps_to_failure(reps, rpe)
         nearest = min(max(wanted, self.n_range[0]), self.n_range[1])
-        return repetitions.system_load_kg_for(self.e1rm_kg, reps, rpe, nearest, self.steepness, self.reserve_bias)
+        return repetitions.system_load_kg_for(self.e1rm_kg, reps, rpe, nearest, self.steepness)
 
 
 @dataclass(frozen=True, slots=True)

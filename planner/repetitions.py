@@ -18,14 +18,12 @@ class NoEvidence(ValueError):
         self.reps_to_failure = reps_to_failure
 
 
-def reps_to_failure(reps: float, rpe: float, reserve_bias: float = 0.0) -> float:
+def reps_to_failure(reps: float, rpe: float) -> float:
     """Reps that the load would have allowed.
-
-    `reserve_bias`: the athlete's own habit, further reps left for every rep said to be left (0: taken at their word).
 
     Source: RIR = 10 - RPE, Zourdos et al. 2016.
     """
-    return reps + (10.0 - rpe) * (1.0 + reserve_bias)
+    return reps + (10.0 - rpe)
 
 
 def brzycki(n: float) -> float:
@@ -89,7 +87,7 @@ def load_ratio(n_evidence: float, n_wanted: float, steepness: float = 1.0) -> fl
 
 
 def system_load_kg_for(
-    e1rm_kg: float, reps: float, rpe: float, n_evidence: float = 1.0, steepness: float = 1.0, reserve_bias: float = 0.0
+    e1rm_kg: float, reps: float, rpe: float, n_evidence: float = 1.0, steepness: float = 1.0
 ) -> float:
     """System load [kg] at which `reps` reps are RPE `rpe`, from an estimated maximum.
 
@@ -98,7 +96,7 @@ def system_load_kg_for(
     """
     n_evidence = min(max(n_evidence, 1.0), float(MAX_REPS_AS_EVIDENCE))
     shown_kg = e1rm_kg / math.pow(one_rep_max_factor(n_evidence), steepness)
-    wanted = reps_to_failure(reps, rpe, reserve_bias)
+    wanted = reps_to_failure(reps, rpe)
     return shown_kg * load_ratio(n_evidence, wanted, steepness)
 
 

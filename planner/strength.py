@@ -42,7 +42,7 @@ class Followed:
     def basis(self, on: date, rules: Rules) -> Basis:
         """What loads on day `on` are made from: the cautious percentile of the estimate."""
         e1rm_kg = self.trend.at(on).percentile_kg(rules.number("strength.cautious_percentile"))
-        return Basis(e1rm_kg, self.trend.n_range, self.habits.steepness, self.habits.reserve_bias)
+        return Basis(e1rm_kg, self.trend.n_range, self.habits.steepness)
 
 
 def strength_of(record: Record, on: date, rules: Rules) -> Mapping[Key, Followed]:

@@ -64,9 +64,3 @@ def test_a_load_from_strength_goes_by_the_pair_of_rep_counts():
 
 def test_whose_reps_fall_faster_gets_less_for_fewer_reps():
     assert load_ratio(10, 3, steepness=0.7) < load_ratio(10, 3)
-
-
-def test_whose_reserve_is_larger_than_said_gets_the_load_that_they_mean():
-    plain = system_load_kg_for(100.0, 5, 7)
-
-    assert system_load_kg_for(100.0, 5, 7, reserve_bias=0.3) < plain

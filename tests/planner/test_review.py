@@ -33,7 +33,7 @@ BLOCK = [  # sets, reps, ceiling: heavy day / volume day of four weeks, then del
     (4, 2, 8.5),
     (3, 5, 8.0),
     (2, 3, 6.0),
-    (1, 3, 9.0),
+    (1, None, 9.0),
 ]
 
 
