@@ -84,6 +84,11 @@ class Message:
     def _hits(self) -> dict[tuple[str, ...], list[Hit]]:
         return {}
 
+    @cached_property
+    def notes(self) -> dict[str, Any]:
+        """What a reader has worked out that another asks for too; by its own key."""
+        return {}
+
     def hits(self, name: str, *tables: str) -> list[Hit]:
         """Every phrase (`phrases.py`) of words/<language>/<name>.toml in the message, looked for once."""
         key = (name, *tables)

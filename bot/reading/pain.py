@@ -15,7 +15,7 @@ from bot.reading.lexicon import Hit
 from bot.reading.message import Claim, Message
 from bot.reading.phrases import longest, sentence_bounds
 from bot.reading.reading import Ask, PainRead
-from bot.reading.red_flags import Cues, Sign, signs_in
+from bot.reading.red_flags import Cues, Sign, signs_in, views
 from bot.reading.tokens import Token
 from planner.facts import Moment, Side
 
@@ -241,15 +241,24 @@ def _moment(words: _Words, start: int, end: int) -> str | None:
     return None
 
 
-def find_pain(message: Message, signs: Sequence[Sign] | None = None) -> list[Claim]:
+def find_pain(message: Message) -> list[Claim]:
     """Claims `pain`, one an entry, and `noise` for the words that belong to them elsewhere in the message."""
+    claims = _pain_of(message)
+    if not any(claim.kind == "pain" for claim in claims):
+        for view in views(message)[1:]:  # a sign said in another language, at a place of that language
+            claims = [claim for claim in _pain_of(view) if claim.kind == "pain" and claim.value.score is None]
+            if claims:
+                break
+    return claims
+
+
+def _pain_of(message: Message) -> list[Claim]:
     words = _words(message)
     if words is None or not (
         words.sites or words.none or words.pain_words or words.scales or len(message.tokens) <= 24
     ):
         return []
-    signs = signs_in(message) if signs is None else signs
-    signs = [sign for sign in signs if not sign.past]
+    signs = [sign for sign in signs_in(message) if not sign.past]
     cues = Cues(message) if words.sites else None
     told: list[Place] = []
     mentioned: list[Place] = []

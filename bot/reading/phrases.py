@@ -259,6 +259,11 @@ def phrases(name: str, language: str, *tables: str) -> Phrases:
     return made
 
 
+def phrases_of(name: str, language: str, *tables: str) -> Phrases:
+    """The phrases of words/<language>/<name>.toml alone."""
+    return _source(name, language, tables)
+
+
 def longest(hits: Iterable[Hit]) -> list[Hit]:
     """The longest hit at every place, left to right, none over another."""
     out: list[Hit] = []

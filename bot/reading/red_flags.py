@@ -1,26 +1,29 @@
 """Warning signs: which are named in a message, and which are only talked about.
 
 A sign that is denied, feared, supposed, an idiom or somebody else's is none; one of long ago is a `past_flag`, for the
-coach to know. In doubt a sign counts: a needless halt costs a day, a missed one a tendon.
+coach to know. In doubt a sign counts: a needless halt costs a day, a missed one a tendon. So the signs of every
+language are looked for, whatever language a message is thought to be in; each is judged by the cues of its own.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from bisect import bisect_left
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
 
-from bot.reading.lexicon import Hit
+from bot.reading.lexicon import FALLBACK, Hit, languages
 from bot.reading.message import Claim, Message
-from bot.reading.phrases import longest, sentence_bounds
+from bot.reading.phrases import longest, phrases_of, sentence_bounds
 from bot.reading.tokens import Token
 
-SIGNS = ("sign", "sited", "felt", "not_sign")
+SIGNS = ("sign", "sited", "felt", "warm", "not_sign")
 CUES = ("deny", "allow", "gone", "break", "own", "past", "now", "feared", "if", "ask_about", "others", "witness")
 MORE_CUES = ("contrast", "filler", "is", "felt_by", "real")
 FAR = 8  # tokens that a "no" or "afraid" may stand before its sign
 NEAR = 5
 STOPS = frozenset((",", "and", "und", "y", "e"))
 FEVER_C = (37.0, 42.5)
+DEGREES_NEAR = 3
 
 
 @dataclass(frozen=True)
@@ -43,16 +46,24 @@ class Cues:
         # Of "if" only the plain cues count; the wordings in which it asks or tells are listed beside them.
         for hit in message.hits("flags", *CUES, *MORE_CUES):
             self.hits.setdefault(f"not_{hit.table}" if hit.name == "not" else hit.table, []).append(hit)
+        self._starts = {table: [hit.start for hit in hits] for table, hits in self.hits.items()}
+        self._covered = {table: _covered(hits) for table, hits in self.hits.items()}
 
     def within(self, table: str, start: int, end: int) -> list[Hit]:
         """The hits of a table that lie in [start, end)."""
-        return [hit for hit in self.hits.get(table, ()) if start <= hit.start and hit.end <= end]
+        starts = self._starts.get(table)
+        if starts is None or start >= end:
+            return []
+        near = self.hits[table][bisect_left(starts, start) : bisect_left(starts, end)]
+        return [hit for hit in near if hit.end <= end]
 
     def covers(self, table: str, at: int) -> bool:
-        return any(hit.start <= at < hit.end for hit in self.hits.get(table, ()))
+        return at in self._covered.get(table, ())
 
-    def of_others(self, start: int, bounds: tuple[int, int]) -> bool:
-        """Whether what stands at `start` is somebody else's."""
+    def of_others(self, start: int, bounds: tuple[int, int], end: int = 0) -> bool:
+        """Whether what stands at [start, end) is somebody else's; "someone sits on my chest" is one's own."""
+        if self.within("own", start, end):
+            return False
         for other in reversed(self.within("others", bounds[0], start)):
             between = (other.end, start)
             if not any(self.within(table, *between) for table in ("own", "witness", "contrast")):
@@ -60,15 +71,18 @@ class Cues:
         return False
 
 
-def _denied(cues: Cues, sign: Hit, signs: Sequence[Hit], bounds: tuple[int, int]) -> bool:
+def _covered(hits: Iterable[Hit]) -> frozenset[int]:
+    return frozenset(at for hit in hits for at in range(hit.start, hit.end))
+
+
+def _denied(cues: Cues, sign: Hit, named: frozenset[int], bounds: tuple[int, int]) -> bool:
     only_list = False  # past a comma, only a list goes on being denied
     other = False  # words that are no list stand between
     for at in range(sign.start - 1, max(bounds[0], sign.start - 2 * FAR) - 1, -1):
         token = cues.tokens[at]
-        inside = any(other.start <= at < other.end for other in signs)
         if cues.covers("deny", at) and not cues.covers("allow", at):
             return True
-        if inside:
+        if at in named:
             continue
         if token.text in STOPS:
             # "no pain and my elbow is swollen"
@@ -124,60 +138,97 @@ def _feared(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
 
 def _supposed(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
     for hit in cues.within("if", max(bounds[0], sign.start - FAR), sign.start):
-        if any(other.start <= hit.start < other.end for other in cues.hits.get("not_if", ())):
+        if cues.covers("not_if", hit.start):
             continue
         if not any(token.text == "," for token in cues.tokens[hit.end : sign.start]):
             return True
     return any(not cues.within("own", hit.end, sign.start) for hit in cues.within("ask_about", bounds[0], sign.start))
 
 
-def _stands(hit: Hit, message: Message, sites: Sequence[Hit], cues: Cues, bounds: tuple[int, int]) -> bool:
-    """Whether a wording that needs a place or a "felt" beside it has one."""
+def _stands(hit: Hit, sites: Sequence[int], cues: Cues, bounds: tuple[int, int]) -> bool:
+    """Whether a wording that needs a place, a "felt" or a fever's degrees beside it has one."""
     if hit.table == "sign":
         return True
-    near = any(
-        bounds[0] <= site.start < bounds[1] and hit.start - NEAR <= site.start and site.start <= hit.end + NEAR - 1
-        for site in sites
-    )
+    if hit.table == "warm":
+        return _temperature(cues.tokens, hit.start, hit.end) != (hit.start, hit.end)
+    first = bisect_left(sites, max(bounds[0], hit.start - NEAR))
+    near = first < len(sites) and sites[first] < min(bounds[1], hit.end + NEAR)
     if hit.table == "sited":
         return near
     return near or bool(cues.within("felt_by", max(bounds[0], hit.start - NEAR), hit.start))
 
 
 def signs_in(message: Message) -> list[Sign]:
-    """The signs of a message, in order, with those told as history."""
-    tokens = message.tokens
+    """The signs of a message, in order, with those told as history; in the message's language first, then in others."""
+    return sorted((sign for _, sign in _signs_by_view(message)), key=lambda sign: sign.start)
+
+
+def views(message: Message) -> list[Message]:
+    """The message, and the message as one of each other language in which it names a sign that counts."""
+    found = dict.fromkeys(view.language for view, _ in _signs_by_view(message))
+    return [message, *(_as(message, name) for name in found if name != message.language)]
+
+
+def _as(message: Message, language: str) -> Message:
+    return replace(message, language=language)
+
+
+def _signs_by_view(message: Message) -> list[tuple[Message, Sign]]:
+    known = message.notes.get("signs")
+    if known is None:
+        own, taken = _named(message, message.hits("flags", *SIGNS), frozenset())
+        known = [(message, sign) for sign in own]
+        for language in languages():
+            if language in (message.language, FALLBACK):
+                continue  # English words are in every language's book
+            hits = phrases_of("flags", language, *SIGNS).every(message.tokens)
+            if any(hit.table != "not_sign" for hit in hits):
+                view = _as(message, language)
+                more, named = _named(view, hits, taken)
+                known.extend((view, sign) for sign in more)
+                taken |= named
+        message.notes["signs"] = known
+    return known
+
+
+def _named(message: Message, hits: Sequence[Hit], taken: frozenset[int]) -> tuple[list[Sign], frozenset[int]]:
+    """The signs among `hits` that count, and the tokens of all wordings looked at; none over `taken` ones."""
     # where words are listed both ways, the idiom wins
-    found = longest(sorted(message.hits("flags", *SIGNS), key=lambda hit: hit.table != "not_sign"))
-    signs = [hit for hit in found if hit.table != "not_sign"]
+    found = longest(sorted(hits, key=lambda hit: hit.table != "not_sign"))
+    seen = _covered(found)
+    signs = [hit for hit in found if hit.table != "not_sign" and taken.isdisjoint(range(hit.start, hit.end))]
     if not signs:
-        return []
+        return [], seen
     cues = Cues(message)
     sites = [
-        hit
+        hit.start
         for hit in longest(hit for hit in message.hits("body") if hit.table in ("site", "not_site"))
         if hit.table == "site"
     ]
+    named = _covered(signs)
     out: list[Sign] = []
-    for bounds in sentence_bounds(tokens):
-        for hit in signs:
-            if not (bounds[0] <= hit.start < bounds[1]) or not _stands(hit, message, sites, cues, bounds):
-                continue
-            if cues.of_others(hit.start, bounds) or _denied(cues, hit, signs, bounds) or _gone(cues, hit, bounds):
-                continue
-            if _feared(cues, hit, bounds) or _supposed(cues, hit, bounds):
-                continue
-            out.append(Sign(hit.start, hit.end, hit.name, bounds, _past(cues, hit, bounds)))
-    return out
+    sentences = sentence_bounds(message.tokens)
+    ends = [end for _, end in sentences]
+    for hit in signs:
+        at = bisect_left(ends, hit.start + 1)
+        bounds = sentences[at] if at < len(sentences) else (0, 0)
+        if not (bounds[0] <= hit.start < bounds[1]) or not _stands(hit, sites, cues, bounds):
+            continue
+        if cues.of_others(hit.start, bounds, hit.end) or _denied(cues, hit, named, bounds) or _gone(cues, hit, bounds):
+            continue
+        if _feared(cues, hit, bounds) or _supposed(cues, hit, bounds):
+            continue
+        out.append(Sign(hit.start, hit.end, hit.name, bounds, _past(cues, hit, bounds)))
+    return out, seen
 
 
 def _temperature(tokens: Sequence[Token], start: int, end: int) -> tuple[int, int]:
     """A fever's words with the degrees beside them."""
-    for at in range(end, min(end + 3, len(tokens))):
+    for at in range(end, min(end + DEGREES_NEAR, len(tokens))):
         value = tokens[at].value
         if value is not None and FEVER_C[0] <= value <= FEVER_C[1]:
             return start, at + 1
-    for at in range(start - 1, max(start - 4, -1), -1):
+    for at in range(start - 1, max(start - DEGREES_NEAR - 1, -1), -1):
         value = tokens[at].value
         if value is not None and FEVER_C[0] <= value <= FEVER_C[1]:
             return at, end
@@ -199,7 +250,7 @@ def find_red_flags(message: Message) -> list[Claim]:
     # Degrees of a fever that is somebody else's are no training data either.
     taken = {at for claim in claims for at in range(claim.start, claim.end)}
     for hit in longest(message.hits("flags", *SIGNS)):
-        if hit.table == "sign" and hit.name == "fever" and hit.start not in taken:
+        if hit.table in ("sign", "warm") and hit.name == "fever" and hit.start not in taken:
             start, end = _temperature(message.tokens, hit.start, hit.end)
             if end - start > hit.end - hit.start and not taken & set(range(start, end)):
                 claims.append(Claim(start, end, "noise", None))
