@@ -13,7 +13,7 @@ from bot.wording.sets import plan_in_words, short_plan
 from planner import week_ahead
 from planner.facts import SentPlan
 from planner.plan import DayPlan
-from storage import outbox
+from storage import facts, outbox
 
 WEEK_DAYS = 7
 MOST_REASONS = 3
@@ -104,10 +104,15 @@ def why(desk: Desk) -> str:
     review = desk.review
     if review.stopped is not None:
         return reason_in_words(review.stopped, say)
-    plan = review.today
-    if not plan.sets and review.next_training_on is not None:
-        plan = desk.plan(review.next_training_on)
-    told = decisions_in_words(plan.decisions, say)
+    sent = desk.record.sent_by_day.get(desk.today)
+    if sent is not None and sent.sets:
+        # The numbers asked about are those that were sent, whatever today's report has moved since.
+        told = decisions_in_words(facts.decisions_sent(desk.tx, desk.id, limit=1), say)
+    else:
+        plan = review.today
+        if not plan.sets and review.next_training_on is not None:
+            plan = desk.plan(review.next_training_on)
+        told = decisions_in_words(plan.decisions, say)
     if not told:
         told = decisions_in_words(review.decisions[-MOST_REASONS:], say)
     strength = [one for one in review.strength if one.movement == review.main_lift and one.side is None]
