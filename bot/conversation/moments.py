@@ -103,7 +103,12 @@ def _plant_nudge(desk: Desk) -> None:
         desk.plant(NUDGE, desk.today, moment)
 
 
+MOST_NUDGES = 3
+
+
 def _nudge(desk: Desk) -> None:
+    if desk.review.silent_sessions >= MOST_NUDGES:
+        return  # who does not answer is the coach's, in the week's summary; more of the same would only annoy
     if any(one.on == desk.today and reports.trained(one) for one in desk.record.sessions) or not desk.review.today.sets:
         return
     say = desk.say
