@@ -460,6 +460,7 @@ def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: S
     trained = bool(work.sets) or work.report
     wishes = find_wishes(message, claims)
     report = trained or duration is not None or session is not None
+    report = report or any(c.kind in ("sleep", "duration", "session_rpe") and c.ask for c in claims)
     if sleep is not None and not wishes and not pain and bodyweight is None:
         report = True
     intents: list[str] = []

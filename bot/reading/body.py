@@ -123,9 +123,12 @@ def _sleep(body: _Body, taken: set[int]) -> Iterable[Claim]:
                     )
                 ):
                     break
+                first, last = min(start, at), max(end, stop)
                 if 0 < hours <= MOST_SLEEP_H:
-                    first, last = min(start, at), max(end, stop)
                     yield Claim(first, last, "sleep", round(hours, 4))
+                    return
+                if has_unit and hours > MOST_SLEEP_H:
+                    yield Claim(first, last, "sleep", None, Ask("sleep_h", body.message.span(at, stop)))
                     return
                 break
 
@@ -285,7 +288,9 @@ def _bodyweight(body: _Body, taken: set[int]) -> Iterable[Claim]:
                 continue
             yield Claim(start, stop, "bodyweight", kg)
             return
-        if start in strong and value >= 25 and not _is_load(body, start):
+        alone = sum(1 for token in tokens if token.value is not None) == 1
+        slip = value != int(value) and (alone or said is not None)  # "bodyweight 7.15": no count of repetitions
+        if ((start in strong and value >= 25) or (slip and value < PLAUSIBLE_KG[0])) and not _is_load(body, start):
             yield Claim(start, stop, "bodyweight", None, Ask("bodyweight_kg", message.span(at, at + 1)))
             return
     yield from _weighed(body, taken, sentences)
@@ -352,6 +357,9 @@ def _duration(body: _Body, taken: set[int]) -> Iterable[Claim]:
             limit = MINUTES if cued else ALONE_MINUTES
             if (cued or alone) and exact and limit[0] <= minutes <= limit[1]:
                 yield Claim(at, stop, "duration", minutes)
+                return
+            if cued and exact and minutes > MINUTES[1]:
+                yield Claim(at, stop, "duration", None, Ask("duration_min", body.message.span(at, stop)))
                 return
 
 

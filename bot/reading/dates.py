@@ -263,6 +263,9 @@ class _Finder:
         linked = before is not None and any(h.table in ("link", "which") and h.end == hit.start for h in self.hits)
         if after is not None and after.text == ":" and (opens or linked):
             return True
+        heads = before is None or before.text == "\n"
+        if heads and after is not None and after.text in "-~|" and said[:1].isupper():
+            return True  # "Sat - chins 4x5", a line of a log
         if len(said) > 2 and hit.name in ("5", "6", "2") and linked:
             return True
         if not said[:1].isupper():
@@ -628,7 +631,8 @@ def _span(
         if asked is not None:
             return None, near, Ask("dates", message.span(asked.start, asked.end))
     if "move" in absent:
-        return (*_move(message, near, absent), None)
+        moved, taken = _move(message, near, absent)
+        return moved, taken, None if moved is not None and moved.end is not None else _where_to(message, taken, absent)
     if "pause" in absent:
         return (*_open(message, near, "pause"), None)
     if "ill" in absent and "away" in absent:
@@ -696,6 +700,14 @@ def _move(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tu
     if end < start and two.kind == "weekday":
         end = start + timedelta(days=(end - start).days % 7)
     return Span(start, end), named
+
+
+def _where_to(message: Message, taken: list[Day], absent: dict[str, list[Hit]]) -> Ask:
+    """A move without its new day is asked, by the day moved or by the words of the wish."""
+    if taken:
+        return Ask("dates", message.span(taken[0].start, taken[0].end))
+    hit = max(absent["move"], key=lambda hit: hit.end - hit.start)
+    return Ask("dates", message.span(hit.start, hit.end))
 
 
 def _possessed(message: Message, day: Day) -> bool:

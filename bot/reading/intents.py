@@ -46,6 +46,17 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
     """Wishes that exclude each other: the stronger one stays."""
     if "undo" in found and "stop" in found:
         del found["undo"]
+    if "undo" in found:
+        found.pop("missed", None)  # "take that back, I didn't train": nothing is left to miss
+    asked = [*found.get("plan_today", ()), *found.get("plan_week", ())]
+    # "what do I do on Thursday": the words of a move or of help inside a question about the plan are its own
+    for other in ("move", "help"):
+        found[other] = [
+            hit
+            for hit in found.get(other, ())
+            if not any(plan.start <= hit.start and hit.end <= plan.end and plan.start < plan.end for plan in asked)
+        ]
+    found = {name: hits for name, hits in found.items() if hits}
     if "stop" in found:
         for other in ("missed", "pause"):
             found.pop(other, None)
