@@ -76,12 +76,22 @@ def today(desk: Desk) -> tuple[str, DayPlan]:
     """Today's plan in words; when today is free, the next session too."""
     plan = desk.review.today
     text = in_words(plan, desk.say)
-    if not plan.sets and desk.review.next_training_on is not None and desk.review.stopped is None:
-        following = desk.plan(desk.review.next_training_on)
-        text += "\n" + desk.say.say(
-            "plan-next", day=desk.say.long_day(following.on), work=short_plan(following, desk.say)
-        )
+    following = _next_work(desk)
+    if not plan.sets and following is not None:
+        work = short_plan(following, desk.say)
+        text += "\n" + desk.say.say("plan-next", day=desk.say.long_day(following.on), work=work)
     return text, plan
+
+
+def _next_work(desk: Desk) -> DayPlan | None:
+    """The next session that has work in it; None where none is in sight or all is stopped."""
+    review = desk.review
+    if review.next_training_on is None or review.stopped is not None:
+        return None
+    following = desk.plan(review.next_training_on)
+    if following.sets:
+        return following
+    return next((plan for plan in week_ahead(desk.record, desk.today, WEEK_DAYS) if plan.sets), None)
 
 
 def week(desk: Desk) -> str:
