@@ -1,4 +1,6 @@
-"""Write tests/data/own_{english,german,spanish}.jsonl from the theme files.
+"""Write tests/data/{own,second}_{english,german,spanish}.jsonl from the theme files.
+
+Themes named second_* were written without a look at the reader; they are kept apart to see how it generalises.
 
 Run as `python -m tests.corpus.build`.
 """
@@ -6,20 +8,23 @@ Run as `python -m tests.corpus.build`.
 from __future__ import annotations
 
 import importlib
+import itertools
 import json
 import pkgutil
 from pathlib import Path
 from typing import Any
 
+CORPORA = ("own", "second")
 LANGUAGES = ("english", "german", "spanish")
 DATA = Path(__file__).parents[1] / "data"
 
 
-def lines_of(language: str) -> list[dict[str, Any]]:
-    """All lines of a language, theme after theme in the order of their names."""
+def lines_of(language: str, corpus: str = "own") -> list[dict[str, Any]]:
+    """All lines of a language in the corpus `own` or `second`, theme after theme in the order of their names."""
     package = importlib.import_module(f"tests.corpus.{language}")
     names = sorted(m.name for m in pkgutil.iter_modules(package.__path__))
-    themes = [importlib.import_module(f"tests.corpus.{language}.{name}").THEME for name in names]
+    wanted = [name for name in names if name.startswith("second_") == (corpus == "second")]
+    themes = [importlib.import_module(f"tests.corpus.{language}.{name}").THEME for name in wanted]
     return [line for theme in themes for line in theme.lines]
 
 
@@ -28,10 +33,10 @@ def as_jsonl(lines: list[dict[str, Any]]) -> str:
 
 
 def main() -> None:
-    for language in LANGUAGES:
-        lines = lines_of(language)
-        (DATA / f"own_{language}.jsonl").write_text(as_jsonl(lines), encoding="utf-8")
-        print(f"{language}: {len(lines)} messages")
+    for corpus, language in itertools.product(CORPORA, LANGUAGES):
+        lines = lines_of(language, corpus)
+        (DATA / f"{corpus}_{language}.jsonl").write_text(as_jsonl(lines), encoding="utf-8")
+        print(f"{corpus} {language}: {len(lines)} messages")
 
 
 if __name__ == "__main__":
