@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import asyncio
+import shutil
 import sys
+import textwrap
 from collections.abc import AsyncIterator
 from datetime import timedelta
 from pathlib import Path
@@ -171,12 +173,20 @@ class Terminal:
             self.show("   ".join(f"/{at} {label}" for at, (label, _) in enumerate(message.buttons, 1)))
 
     def show(self, text: str) -> None:
+        if sys.stdout.isatty():
+            text = "\n".join(_wrapped(line, shutil.get_terminal_size().columns) for line in text.split("\n"))
         print(text, flush=True)
 
     async def _sweep_now_and_then(self) -> None:
         while True:
             await asyncio.sleep(SWEEP_S)
             self.catch_up()
+
+
+def _wrapped(line: str, width: int) -> str:
+    """A line broken between words, what follows set in under it."""
+    indent = " " * (len(line) - len(line.lstrip()) + 2)
+    return textwrap.fill(line, max(20, width - 1), subsequent_indent=indent, replace_whitespace=False) or line
 
 
 async def _lines(prompt: object) -> AsyncIterator[str]:

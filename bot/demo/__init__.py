@@ -7,6 +7,7 @@ from datetime import date, timedelta
 from pathlib import Path
 
 from bot.roster import read_roster
+from planner.facts import Weekly
 from storage.roster import Roster
 
 ROSTER = Path(__file__).parent / "roster.toml"
@@ -14,14 +15,14 @@ NEWEST_TEST = timedelta(days=3)
 
 
 def demo_roster(on: date) -> Roster:
-    """The demo's roster as if written on day `on`: its newest test is three days old, whenever it is tried."""
+    """The demo's roster as if written on day `on`: its newest test is three days old, and the first athlete trains
+    that day, whenever it is tried."""
     roster = read_roster(ROSTER)
     newest = max(test.on for athlete in roster.athletes for test in athlete.tests)
     shift = on - NEWEST_TEST - newest
-    return replace(
-        roster,
-        athletes=tuple(
-            replace(athlete, tests=tuple(replace(test, on=test.on + shift) for test in athlete.tests))
-            for athlete in roster.athletes
-        ),
+    first, *others = (
+        replace(athlete, tests=tuple(replace(test, on=test.on + shift) for test in athlete.tests))
+        for athlete in roster.athletes
     )
+    today = replace(first, schedule=Weekly(frozenset({on.weekday(), (on.weekday() + 3) % 7})))
+    return replace(roster, athletes=(today, *others))
