@@ -76,6 +76,7 @@ class _Words:
     rep_like: set[int]
     session: set[int]
     limbs: set[int]
+    woken: set[int]  # before the hour that pain woke one at
     parts: dict[int, str]  # inner, outer
 
 
@@ -112,6 +113,7 @@ def _words(message: Message) -> _Words | None:
         {hit.start for hit in (hit for hit in body if hit.table == "unit") if hit.name == "rep_like"},
         {at for hit in effort if hit.name in ("cue", "effort", "whole") for at in range(hit.start, hit.end)},
         {hit.start for hit in pain if hit.name == "limb"},
+        {hit.end - 1 for hit in pain if hit.name == "woken"},
         {hit.start: hit.name for hit in pain if hit.name in ("inner", "outer")},
     )
 
@@ -128,6 +130,9 @@ def _scores(words: _Words, bounds: tuple[int, int]) -> list[Score]:
         if (
             token.value is None
             or token.kind == "clock"
+            or (at and tokens[at - 1].kind == "word" and not token.space and at not in scaled)  # the "A2" pulley
+            or (at - 1 in words.woken and at not in scaled)
+            or (token.spelled and token.value == 1 and at - 1 in words.sides)  # "the left one"
             or (token.spelled and token.value == 1 and at not in scaled and not _ends(tokens, at + 1, words))
         ):
             at += 1
@@ -160,9 +165,9 @@ def _scores(words: _Words, bounds: tuple[int, int]) -> list[Score]:
         row = (before is not None and before.text in ("/", "x", "@", "+")) or (
             after is not None and after.text in ("/", "x", "@", "+") and not after.space
         )
-        if not row and (is_scaled or _bare(words, at, end, value)):
-            if not any(a in words.session for a in range(max(bounds[0], at - 3), min(at, len(tokens)))):
-                out.append(Score(at, end, value, is_scaled))
+        of_session = any(a in words.session for a in range(max(bounds[0], at - 3), min(at, len(tokens))))
+        if not row and not of_session and (is_scaled or _bare(words, at, end, value)):
+            out.append(Score(at, end, value, is_scaled))
         at = end
     return out
 
@@ -326,6 +331,9 @@ def _attach(
         place.sides = []
         for index in range(len(place.sites)):
             until = high if index + 1 == len(place.sites) else place.sites[index + 1].start
+            if index + 1 < len(place.sites):
+                while until > place.sites[index].end and until - 1 in words.sides:
+                    until -= 1  # "chest and left arm": the arm's
             side, start, _ = _side_of(words, place, index, low, min(until, _score_end(scores, place, until)))
             place.sides.append(side)
             place.start = min(place.start, start)
@@ -360,6 +368,11 @@ def _attach(
         ):
             continue  # "left arm 2" are repetitions
         owner.scores.append((score, own, _near_moment(words, score, bounds)))
+    moments = [_near_moment(words, score, bounds) for score in left]
+    if len(left) > 1 and len(places) == 1 and not places[0].scores and None not in moments:
+        if len(set(moments)) == len(moments):  # "0 during, 2 after, elbow left"
+            places[0].scores = [(score, None, when) for score, when in zip(left, moments, strict=True)]
+            left = []
     for hit in (*words.hurts, *words.none):
         if not bounds[0] <= hit.start < bounds[1]:
             continue
@@ -452,10 +465,8 @@ def _owner(words: _Words, places: list[Place], score: Score) -> Place | None:
         place = after[0]
         between = range(score.end, place.start)
         link = [a for a in between if a not in words.sides and words.tokens[a].text not in LINKS]
-        if (
-            not link
-            and between
-            and (score.scaled or any(h.end <= place.start and h.start >= score.start - 2 for h in words.pain_words))
+        if not link and (
+            score.scaled or any(h.end <= place.start and h.start >= score.start - 2 for h in words.pain_words)
         ):
             return place
     return None
