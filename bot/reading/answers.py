@@ -48,20 +48,24 @@ def complete(earlier_text: str, earlier: Reading, ask: Ask, answer: str, context
     if "unknown" in names:
         return replace(earlier, ask=tuple(one for one in earlier.ask if one != ask))
     alone = read(answer, context)
-    if set(alone.intents) & OWN_WILL and ask.about != "dates":
+    if set(alone.intents) & OWN_WILL and ask.about not in ("dates", "performed_on"):
         return None
-    if (
-        ask.about != "sets"
-        and alone.sets
-        and not alone.ask
-        and any(one.movement for one in alone.sets)
-        and not context.today
-    ):
+    if _is_report(said, alone, earlier, ask):
         return None
     text = _rewritten(earlier_text, earlier, ask, said, names)
     if text is None:
         return None
     return _merged(earlier_text, earlier, ask, answer, read(text, context))
+
+
+def _is_report(said: Message, alone: Reading, earlier: Reading, ask: Ask) -> bool:
+    """Whether an answer tells sets of a movement: a report of its own, unless sets of that movement were asked for."""
+    told = {one.movement for one in alone.sets if one.reps is not None or one.hold_s is not None}
+    if not told or not find_movements(said):
+        return False
+    if ask.about in ("sets", "reps", "side", "hold_s", "rom"):
+        return not told <= {one.movement for one in earlier.sets} | {None}
+    return True
 
 
 def _names(said: Message) -> set[str]:
@@ -123,6 +127,8 @@ def _rewritten(text: str, earlier: Reading, ask: Ask, said: Message, names: set[
             "effort": f"rpe {number}",
             "seconds": f"{number} s",
         }
+        if about == "reps" and kind == "reps" and _counts(ask.span, said):
+            return put(f"{ask.span} {words[kind]}")
         return put(words[kind])
     if about == "movement":
         if not find_movements(said) and "first" not in names:
@@ -151,6 +157,12 @@ def _rewritten(text: str, earlier: Reading, ask: Ask, said: Message, names: set[
     if about in ("sets", "dates", "performed_on", "sleep_h", "duration_min", "session_rpe"):
         return f"{answer}: {text.replace(ask.span, ' ', 1)}" if about == "performed_on" else put(answer)
     return put(answer)
+
+
+def _counts(span: str, said: Message) -> bool:
+    """Whether the words asked about say a number of sets ("4 sets")."""
+    asked = read_message(span, said.context)
+    return any(hit.table == "sets" and hit.start == 1 for hit in asked.book("grammar").every(asked.tokens))
 
 
 def _value(number: str) -> float:

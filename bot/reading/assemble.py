@@ -18,6 +18,8 @@ from bot.reading.readers import find_claims, find_wishes
 from bot.reading.reading import Ask, Context, Correction, PainRead, Reading, SetRead, Span
 from bot.reading.rows import Block, Folded, Row
 from bot.reading.scan import scan
+from bot.reading.strangers import drop_strangers
+from bot.reading.ties import tie
 from bot.reading.unreal import drop_unreal
 from planner import movements as catalogue
 
@@ -139,10 +141,12 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
             mentions = mentions or find_movements(replace(message, language=language), taken)
     items = make_items(message, mentions, blocking)
     scanner = Scanner(items, message.context.unit, message.context.bodyweight_kg, message.span)
-    facts = drop_list_marks(message, scan(scanner))
+    facts = drop_list_marks(message, tie(message, scan(scanner)))
     facts = drop_prose(message, drop_unreal(message, facts, dated_tokens))
     if corrections:
         facts = corrected(facts, corrections[0].value)
+    facts, strange = drop_strangers(message, facts)
+    work.unread.extend(strange)
     read_sets(message, facts, work)
     if corrections and not restated(facts):
         work = Work()  # only the values that were wrong were told

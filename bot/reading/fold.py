@@ -115,6 +115,10 @@ class Folder(WorkFacts):
         if spent:
             for _, row in self.bares:
                 row.load_open = False
+        if self.last_rpe is not None:
+            for row in self.tail(self.rows):
+                row.rpe = self.last_rpe
+            self.effort_inside = True
         if self.failure is not None:
             for row in self.rows:
                 row.rpe = row.rpe if row.rpe is not None else self.failure

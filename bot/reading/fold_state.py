@@ -68,6 +68,7 @@ class FoldState:
         self.tried: Row | None = None
         self.moved = False  # the movement has been named
         self.failure: float | None = None
+        self.last_rpe: float | None = None  # of the last set, said before any
         self.next: Fact | None = None
         self.load_list: list[float] = []  # "with 20kg, 22.5kg and 25kg"
         self.half: Fact | None = None

@@ -21,6 +21,7 @@ if TYPE_CHECKING:
 STRONG = frozenset("done planned same skipped except swap extra_set stopped last_time".split())
 GLOBAL = frozenset("done planned same rest fine".split())
 PARTS = {"part_warm_up": "warm_up", "part_main": "main", "part_accessory": "accessory", "part_skill": "skill"}
+SURPLUS = 2  # so many reps over the plan are believed of a number without a word
 VALUES = frozenset("rows bare loads load at count effort effort_range efforts instead delta fail assist".split())
 
 
@@ -537,6 +538,9 @@ def fill_from_plan(message: Message, mention: Mention, folded: Folded, facts: Se
         lone = [fact for fact in facts if fact.kind == "bare"]
         if len(lone) != 1 or len(folded.rows) != 1:
             return
+        planned = [row for row in rows if row.reps is not None]
+        if planned and lone[0].value > max(row.reps or 0 for row in planned) + SURPLUS and rows[0].load_kg:
+            return  # "pull ups 20" on a day of fours with a load: a load as likely as reps
         folded.rows[0].reps, folded.rows[0].load_open = int(lone[0].value), False
         folded.asks = [ask for ask in folded.asks if ask.about != "reps"]
     folded.rows[:] = fit(folded.rows, rows, stated)

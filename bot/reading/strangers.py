@@ -1,0 +1,93 @@
+"""Exercises that no book knows: their sets go to `unread`, verbatim, and are never lent to a movement beside them.
+
+"zercher carries 3x20, dips 3x8": words before sets that no book knows, in a clause that names no movement, while the
+movement beside it has sets of its own.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Fact
+from bot.reading.message import Message
+
+TIED = frozenset({"load", "effort", "at", "side", "flag", "percent", "loads", "assist", "weighted"})
+WORK = frozenset({"rows", "bare", "loads", "count"})
+
+
+def _named(fact: Fact) -> bool:
+    return fact.kind == "move"
+
+
+def _told(fact: Fact) -> bool:
+    """Whole sets, such as "3x20"."""
+    return fact.kind == "rows" and bool(fact.note.get("plain")) and not fact.note.get("the")
+
+
+def _strange(message: Message, facts: Sequence[Fact]) -> bool:
+    """Whether the words end in one that no book of this language knows."""
+    words = [
+        token
+        for fact in facts
+        for token in message.tokens[fact.start : fact.end]
+        if token.kind == "word" and token.value is None
+    ]
+    if not words:
+        return False
+    last = words[-1]
+    known = message.book("prose").words | message.book("grammar").words
+    return len(last.text) > 2 and last.word not in known and last.text not in known
+
+
+def _phrase(facts: Sequence[Fact], at: int) -> tuple[int, int] | None:
+    """The clause around the sets at `at`, when plain words open it and nothing but what is tied to sets closes it."""
+    start = at
+    while start and (facts[start - 1].kind == "word" or facts[start - 1].note.get("how") == "word"):
+        start -= 1
+    if start == at or (start and facts[start - 1].kind not in ("sep", "rows", *TIED)):
+        return None
+    end = at + 1
+    while end < len(facts) and facts[end].kind in TIED:
+        end += 1
+    return start, end
+
+
+def _own_work(facts: Sequence[Fact], place: int, start: int, end: int) -> bool:
+    """Whether the movement at `place` has work beside it, the phrase aside."""
+    for step in (-1, 1):
+        at = place + step
+        while 0 <= at < len(facts) and not start <= at < end:
+            if _named(facts[at]):
+                break
+            if facts[at].kind == "sep" and facts[at].note.get("mark") not in (":", "(", ")"):
+                break
+            if facts[at].kind in WORK:
+                return True
+            at += step
+    return False
+
+
+def drop_strangers(message: Message, facts: list[Fact]) -> tuple[list[Fact], list[str]]:
+    """The facts without those of unknown exercises, and the words of these."""
+    moves = [i for i, fact in enumerate(facts) if _named(fact)]
+    if not moves:
+        return facts, []
+    gone: set[int] = set()
+    unread: list[str] = []
+    for at, fact in enumerate(facts):
+        if not _told(fact):
+            continue
+        phrase = _phrase(facts, at)
+        if phrase is None:
+            continue
+        start, end = phrase
+        words = facts[start:at]
+        before = [place for place in moves if place < start]
+        place = before[-1] if before else moves[0]
+        if end < len(facts) and not before and _named(facts[end]) and not _own_work(facts, place, start, end):
+            continue
+        if not _strange(message, words) or not _own_work(facts, place, start, end):
+            continue
+        gone.update(range(start, end))
+        unread.append(message.span(words[0].start, facts[end - 1].end))
+    return [fact for i, fact in enumerate(facts) if i not in gone], unread
