@@ -260,3 +260,8 @@ class SentPlan:
     sets: tuple[PlannedSet, ...]
     holds: tuple[str, ...] = ()
     fact: int | None = None
+
+    @cached_property
+    def rungs(self) -> frozenset[str | None]:
+        """The rungs that its sets are of."""
+        return frozenset(one.rung for one in self.sets)

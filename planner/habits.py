@@ -48,32 +48,56 @@ class Habits:
 NEUTRAL = Habits()
 
 
+class Learner:
+    """Habits under way: the surprises of a trend that took every set at its word, in order of day."""
+
+    __slots__ = ("_a11", "_a12", "_a22", "_b1", "_b2", "_count", "_usual")
+
+    def __init__(self) -> None:
+        self._a11, self._a12, self._a22 = 1.0 / STEEPNESS_SD**2, 0.0, 1.0 / RESERVE_SD**2
+        self._b1 = self._b2 = 0.0
+        self._usual: tuple[float, float] | None = None
+        self._count = 0
+
+    def copy(self) -> Learner:
+        made = Learner()
+        for name in Learner.__slots__:
+            setattr(made, name, getattr(self, name))
+        return made
+
+    def take(self, surprises: Sequence[Surprise]) -> None:
+        """Learn from the surprises that came next."""
+        for one, difference, variance in surprises:
+            self._count += 1
+            reps = one.n - one.reserve
+            expected = one.log_e1rm - difference - one.log_load
+            n = min(max(expected_reps_to_failure(math.exp(expected), 1.0), reps), 14.0)
+            curve, left = math.log(one_rep_max_factor(n)), (n - reps) / (37.0 - n)
+            usual = self._usual or (curve, left)
+            if difference * difference <= _FARTHEST**2 * variance:
+                x1, x2 = curve - usual[0], left - usual[1]
+                self._a11 += x1 * x1 / variance
+                self._a12 += x1 * x2 / variance
+                self._a22 += x2 * x2 / variance
+                self._b1 -= x1 * difference / variance
+                self._b2 -= x2 * difference / variance
+            self._usual = (usual[0] + _MEMORY * (curve - usual[0]), usual[1] + _MEMORY * (left - usual[1]))
+
+    def habits(self) -> Habits:
+        """What has been learned so far: nothing from a few."""
+        if self._count <= LEAST_SURPRISES:
+            return NEUTRAL
+        determinant = self._a11 * self._a22 - self._a12 * self._a12
+        steepness = 1.0 + (self._a22 * self._b1 - self._a12 * self._b2) / determinant
+        bias = (self._a11 * self._b2 - self._a12 * self._b1) / determinant
+        return Habits(_within(steepness, STEEPNESS_LIMITS), _within(bias, RESERVE_LIMITS))
+
+
 def learn(surprises: Sequence[Surprise]) -> Habits:
     """Habits from the surprises of a trend that took every set at its word, in order of day."""
-    if len(surprises) <= LEAST_SURPRISES:
-        return NEUTRAL
-    a11, a12, a22 = 1.0 / STEEPNESS_SD**2, 0.0, 1.0 / RESERVE_SD**2
-    b1 = b2 = 0.0
-    usual: tuple[float, float] | None = None
-    for one, difference, variance in surprises:
-        reps = one.n - one.reserve
-        expected = one.log_e1rm - difference - one.log_load
-        n = min(max(expected_reps_to_failure(math.exp(expected), 1.0), reps), 14.0)
-        curve, left = math.log(one_rep_max_factor(n)), (n - reps) / (37.0 - n)
-        if usual is None:
-            usual = (curve, left)
-        if difference * difference <= _FARTHEST**2 * variance:
-            x1, x2 = curve - usual[0], left - usual[1]
-            a11 += x1 * x1 / variance
-            a12 += x1 * x2 / variance
-            a22 += x2 * x2 / variance
-            b1 -= x1 * difference / variance
-            b2 -= x2 * difference / variance
-        usual = (usual[0] + _MEMORY * (curve - usual[0]), usual[1] + _MEMORY * (left - usual[1]))
-    determinant = a11 * a22 - a12 * a12
-    steepness = 1.0 + (a22 * b1 - a12 * b2) / determinant
-    bias = (a11 * b2 - a12 * b1) / determinant
-    return Habits(_within(steepness, STEEPNESS_LIMITS), _within(bias, RESERVE_LIMITS))
+    learner = Learner()
+    learner.take(surprises)
+    return learner.habits()
 
 
 def _within(value: float, limits: tuple[float, float]) -> float:

@@ -3,21 +3,21 @@
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 from functools import cached_property
 
 from planner.absence import Away, absences
 from planner.digest import GRIPS, digest
-from planner.evidence import Key, Measurement, errors_of
-from planner.facts import PlannedSet, Record, Session, Side
+from planner.evidence import Key
+from planner.facts import Record, Session, Side
+from planner.followed import Line
 from planner.loading import Plates
 from planner.orders import Orders, rules_on
 from planner.pain import PainHistory
 from planner.rules import Rules
-from planner.strength import BodyweightHistory, Followed, measurements_of, strength_of
-from planner.trend import follow, model_of
+from planner.strength import BodyweightHistory, Followed, followed_of, lines_of
 
 SIDES: tuple[Side, Side] = ("left", "right")
 LOADED_BY = frozenset({"belt", "dumbbells"})
@@ -82,30 +82,17 @@ class History:
         return any(digest(one).loaded for one in self.sessions)
 
     @cached_property
+    def _lines(self) -> Mapping[Key, Line]:
+        return lines_of(self.sessions, self.bodyweight, self.rules)
+
+    @cached_property
     def strength(self) -> Mapping[Key, Followed]:
-        return strength_of(self.record, self.on, self.rules)
+        return followed_of(self._lines)
 
     @cached_property
-    def measurements(self) -> Mapping[Key, list[Measurement]]:
-        return measurements_of(self.record, self.on, errors_of(self.rules))
-
-    @cached_property
-    def levels(self) -> Mapping[str, tuple[tuple[date, float], ...]]:
+    def levels(self) -> Mapping[str, Sequence[tuple[date, float]]]:
         """The trend's log level after each measurement of each grip, in order: what was known then."""
-        model = model_of(self.rules)
-        found = {}
-        for (name, side), measured in self.measurements.items():
-            if side is not None or name not in GRIPS:
-                continue
-            levels, state = [], None
-            trend = None
-            for one in measured:
-                state = trend.state_on(one.on) if trend else None
-                trend = follow([one], model, start=state) or trend
-                if trend:
-                    levels.append((one.on, trend.state.level))
-            found[name] = tuple(levels)
-        return found
+        return {name: line.levels() for (name, side), line in self._lines.items() if side is None and name in GRIPS}
 
     def level_before(self, name: str, day: date) -> float | None:
         levels = self.levels.get(name, ())
@@ -127,10 +114,6 @@ class History:
                 day["left"] += done.left
                 day["right"] += done.right
         return found
-
-    def planned(self, day: date) -> tuple[PlannedSet, ...]:
-        sent = self.record.sent_by_day.get(day)
-        return sent.sets if sent else ()
 
 
 def known_by(record: Record, on: date) -> Record:

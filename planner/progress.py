@@ -230,7 +230,8 @@ class Climb:
             return None
         gates_met = all(gate.met for gate in self.gates(rung, day))
         for session in reversed(self.history.between(self.position.since - DAY, day)):
-            asked = any(one.rung == rung.id for one in self.history.planned(session.on))
+            sent = self.history.record.sent_by_day.get(session.on)
+            asked = sent is not None and rung.id in sent.rungs
             if not (asked or (gates_met and (session.is_test or self._in_test_week(session.on)))):
                 continue
             values = proven(session, rung, self.history, rules)

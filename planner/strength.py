@@ -3,17 +3,18 @@
 from __future__ import annotations
 
 from bisect import bisect_right
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 
-from planner.evidence import Errors, Key, Measurement, counts, errors_of, measure
+from planner.evidence import Key, counts, errors_of
 from planner.facts import Record, Session, Side
-from planner.habits import Habits, learn
+from planner.followed import Line, fold
+from planner.habits import Habits
 from planner.loading import Basis, BestSet
 from planner.movements import movement
 from planner.repetitions import reps_to_failure
 from planner.rules import Rules
-from planner.trend import Model, Surprise, Trend, follow, model_of
+from planner.trend import Trend, model_of
 
 
 class BodyweightHistory:
@@ -45,45 +46,21 @@ class Followed:
         return Basis(e1rm_kg, self.trend.n_range, self.habits.steepness)
 
 
+def lines_of(sessions: Sequence[Session], bodyweight: BodyweightHistory, rules: Rules) -> Mapping[Key, Line]:
+    """What sessions in order of day say of every movement and side with evidence."""
+    bodyweights = [bodyweight.on(session.on) for session in sessions]
+    return fold(sessions, bodyweights, errors_of(rules), model_of(rules)).lines
+
+
 def strength_of(record: Record, on: date, rules: Rules) -> Mapping[Key, Followed]:
     """A trend for every movement and side with evidence up to the end of day `on`."""
-    found = measurements_of(record, on, errors_of(rules))
-    model = model_of(rules)
-    followed = ((key, _followed(measurements, model)) for key, measurements in found.items())
-    return {key: one for key, one in followed if one is not None}
+    sessions = sorted((one for one in record.sessions if one.on <= on), key=lambda one: one.on)
+    return followed_of(lines_of(sessions, BodyweightHistory(record), rules))
 
 
-def measurements_of(record: Record, on: date, errors: Errors) -> dict[Key, list[Measurement]]:
-    """Measurements up to the end of day `on` in order of day, by movement and side."""
-    bodyweight = BodyweightHistory(record)
-    found: dict[Key, list[Measurement]] = {}
-    for session in sorted(record.sessions, key=lambda session: session.on):
-        if session.on > on:
-            break
-        for key, measurement in _measured(session, bodyweight.on(session.on), errors).items():
-            found.setdefault(key, []).append(measurement)
-    return found
-
-
-def _measured(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key, Measurement]:
-    """`measure`, kept with the session: it never changes, and a review asks for years of them."""
-    kept: tuple[float, Errors, dict[Key, Measurement]] | None = session.__dict__.get("_measured")
-    if kept is not None and kept[0] == bodyweight_kg and kept[1] == errors:
-        return kept[2]
-    found = measure(session, bodyweight_kg, errors)
-    session.__dict__["_measured"] = (bodyweight_kg, errors, found)
-    return found
-
-
-def _followed(measurements: list[Measurement], model: Model) -> Followed | None:
-    surprises: list[Surprise] = []
-    trend = follow(measurements, model, surprises)
-    if trend is None:
-        return None
-    habits = learn(surprises)
-    if not habits.neutral:
-        trend = follow((habits.corrected(one) for one in measurements), model) or trend
-    return Followed(trend, habits)
+def followed_of(lines: Mapping[Key, Line]) -> Mapping[Key, Followed]:
+    """The trend and the habits of each line."""
+    return {key: Followed(*found) for key, line in lines.items() if (found := line.followed()) is not None}
 
 
 def best_sets(record: Record, movement_id: str, side: Side | None, on: date, rules: Rules) -> tuple[BestSet, ...]:

@@ -9,12 +9,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from planner import absence, blocks, calendar
 from planner.absence import Away, Return
 from planner.digest import GRIPS, digest
-from planner.facts import Move, Session
+from planner.facts import Move, SentPlan, Session
 from planner.history import History
 from planner.plan import BlockPosition, Reason
 
@@ -332,26 +332,49 @@ def base_grip(history: History) -> str:
 
 
 def _exposure(history: History, session: Session, slot: Slot) -> Exposure | None:
+    done = _main_done(session, history.record.sent_by_day.get(session.on), slot.main)
+    if done is None:
+        return None
+    over = None if done.effort is None else done.effort - (done.ceiling or ceiling_of(slot))
+    top_kg = history.bodyweight.on(session.on) + done.top_load_kg
+    return Exposure(session.on, slot, done.movement, top_kg, done.top_load_kg, done.reps, over)
+
+
+class MainDone(NamedTuple):
+    """The main lift of a session: its heaviest sets, the worst effort told, and the ceiling that was sent."""
+
+    movement: str
+    top_load_kg: float
+    reps: int
+    effort: float | None
+    ceiling: float | None
+
+
+def _main_done(session: Session, sent: SentPlan | None, main: str) -> MainDone | None:
+    """Kept with the session for as long as the same plan was sent for its day."""
+    kept: tuple[SentPlan | None, str, MainDone | None] | None = session.__dict__.get("_main_done")
+    if kept is not None and kept[0] is sent and kept[1] == main:
+        return kept[2]
+    found = _read_main(session, sent, main)
+    session.__dict__["_main_done"] = (sent, main, found)
+    return found
+
+
+def _read_main(session: Session, sent: SentPlan | None, main: str) -> MainDone | None:
     sets = digest(session).main
     if not sets:
         return None
-    planned = [one for one in history.planned(session.on) if one.part == "main" and one.movement in GRIPS]
-    name = planned[0].movement if planned else slot.main
+    planned = [one for one in sent.sets if one.part == "main" and one.movement in GRIPS] if sent else []
+    name = planned[0].movement if planned else main
     own = [work for work in sets if work.movement == name] or list(sets)
-    name = own[0].movement
     top_load = max(work.load_kg - work.assist_kg for work in own)
-    top = [work for work in own if work.load_kg - work.assist_kg == top_load]
-    ceiling = next((one.rpe for one in planned if one.rpe is not None), None) or ceiling_of(slot)
     efforts = [10.0 if work.failed else work.rpe for work in own if work.failed or work.rpe is not None]
-    over = max((effort for effort in efforts if effort is not None), default=None)
-    return Exposure(
-        on=session.on,
-        slot=slot,
-        movement=name,
-        top_kg=history.bodyweight.on(session.on) + top_load,
-        added_kg=top_load,
-        reps=max(work.reps or 0 for work in top),
-        over=None if over is None else over - ceiling,
+    return MainDone(
+        movement=own[0].movement,
+        top_load_kg=top_load,
+        reps=max(work.reps or 0 for work in own if work.load_kg - work.assist_kg == top_load),
+        effort=max((effort for effort in efforts if effort is not None), default=None),
+        ceiling=next((one.rpe for one in planned if one.rpe is not None), None),
     )
 
 

@@ -169,6 +169,79 @@ class Trend:
         return Estimate(math.exp(state.level), math.sqrt(state.var_level), state.slope)
 
 
+class Follower:
+    """A trend under way: what `follow` has learned so far, and can go on from. Copies go on by themselves."""
+
+    __slots__ = ("doubted_side", "doubtful", "estimated_on", "last", "measured", "model", "newest", "state")
+
+    def __init__(self, model: Model, start: State | None = None) -> None:
+        self.model = model
+        self.state: State | None = start
+        self.last: date | None = None
+        self.measured = 0
+        self.estimated_on: date | None = None
+        self.newest: deque[float] = deque(maxlen=NEWEST)
+        self.doubtful: list[date] = []
+        self.doubted_side = 0.0
+
+    def copy(self) -> Follower:
+        made = Follower(self.model, self.state)
+        made.last, made.measured, made.estimated_on = self.last, self.measured, self.estimated_on
+        made.newest, made.doubtful, made.doubted_side = self.newest.copy(), self.doubtful.copy(), self.doubted_side
+        return made
+
+    def take(self, measurements: Iterable[Measurement], surprises: list[Surprise] | None = None) -> None:
+        """Go on through measurements in order of day, none before those that were taken."""
+        model, state, last, doubted_side = self.model, self.state, self.last, self.doubted_side
+        newest, doubtful = self.newest, self.doubtful
+        for one in measurements:
+            self.measured += 1
+            if state is None:
+                first_variance = one.variance + model.first_level_variance
+                state = State(one.log_e1rm, 0.0, first_variance, 0.0, model.first_slope_variance)
+                last = one.on
+                newest.append(one.n)
+                self.estimated_on = one.on if one.kind == "estimate" else None
+                continue
+            if last is not None and one.on > last:
+                state = advance(state, (one.on - last).days / DAYS_A_WEEK, model)
+            last = one.on
+            difference = one.log_e1rm - state.level
+            variance = one.variance
+            distance = abs(difference) / math.sqrt(state.var_level + variance)
+            if one.kind == "estimate":
+                self.estimated_on = one.on
+                if surprises is not None:
+                    surprises.append(Surprise(one, difference, state.var_level + variance))
+            elif (difference <= 0.0) == (one.kind == "floor"):
+                # As expected: the bound says a little, and never that a measurement is doubtful.
+                state = bounded(state, one.log_e1rm, variance, one.kind)
+                continue
+            if distance <= model.doubt:
+                doubted_side = 0.0
+                newest.append(one.n)
+            elif math.copysign(1.0, difference) == doubted_side:
+                state = state._replace(var_level=state.var_level + difference * difference / 4.0)
+                doubted_side = 0.0
+            else:
+                excess = (distance / model.doubt) ** 2
+                variance = variance * excess + state.var_level * (excess - 1.0)
+                doubtful.append(one.on)
+                doubted_side = math.copysign(1.0, difference)
+            if one.kind == "estimate":
+                state = update(state, one.log_e1rm, variance)
+            else:
+                state = bounded(state, one.log_e1rm, variance, one.kind)
+        self.state, self.last, self.doubted_side = state, last, doubted_side
+
+    def trend(self) -> Trend | None:
+        """The trend as of the last measurement; None where there was none."""
+        if self.state is None or self.last is None:
+            return None
+        n_range = (min(self.newest), max(self.newest)) if self.newest else (1.0, 1.0)
+        return Trend(self.last, self.state, self.model, n_range, self.measured, self.estimated_on, tuple(self.doubtful))
+
+
 def follow(
     measurements: Iterable[Measurement],
     model: Model,
@@ -185,53 +258,9 @@ def follow(
         surprises: Filled with each estimate against what was expected of it.
         start: The state on the first day before its measurement; without it that measurement starts the trend.
     """
-    state: State | None = start
-    last: date | None = None
-    measured, estimated_on = 0, None
-    newest: deque[float] = deque(maxlen=NEWEST)
-    doubtful: list[date] = []
-    doubted_side = 0.0
-    for one in measurements:
-        measured += 1
-        if state is None:
-            state = State(one.log_e1rm, 0.0, one.variance + model.first_level_variance, 0.0, model.first_slope_variance)
-            last = one.on
-            newest.append(one.n)
-            estimated_on = one.on if one.kind == "estimate" else None
-            continue
-        if last is not None and one.on > last:
-            state = advance(state, (one.on - last).days / DAYS_A_WEEK, model)
-        last = one.on
-        difference = one.log_e1rm - state.level
-        variance = one.variance
-        distance = abs(difference) / math.sqrt(state.var_level + variance)
-        if one.kind == "estimate":
-            estimated_on = one.on
-            if surprises is not None:
-                surprises.append(Surprise(one, difference, state.var_level + variance))
-        elif (difference <= 0.0) == (one.kind == "floor"):
-            # As expected: the bound says a little, and never that a measurement is doubtful.
-            state = bounded(state, one.log_e1rm, variance, one.kind)
-            continue
-        if distance <= model.doubt:
-            doubted_side = 0.0
-            newest.append(one.n)
-        elif math.copysign(1.0, difference) == doubted_side:
-            state = state._replace(var_level=state.var_level + difference * difference / 4.0)
-            doubted_side = 0.0
-        else:
-            excess = (distance / model.doubt) ** 2
-            variance = variance * excess + state.var_level * (excess - 1.0)
-            doubtful.append(one.on)
-            doubted_side = math.copysign(1.0, difference)
-        if one.kind == "estimate":
-            state = update(state, one.log_e1rm, variance)
-        else:
-            state = bounded(state, one.log_e1rm, variance, one.kind)
-    if state is None or last is None:
-        return None
-    n_range = (min(newest), max(newest)) if newest else (1.0, 1.0)
-    return Trend(last, state, model, n_range, measured, estimated_on, tuple(doubtful))
+    follower = Follower(model, start)
+    follower.take(measurements, surprises)
+    return follower.trend()
 
 
 def theil_sen(days: Sequence[float], values: Sequence[float]) -> tuple[float, float]:

@@ -1,0 +1,146 @@
+"""Strength folded session by session, kept with the sessions: only what is new is measured and followed again.
+
+Sessions never change, so what a run of them says of strength never changes either. The fold is kept with the last
+session of the run and may be dropped at any time; it holds only for the very same sessions, bodyweights and rules.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import date
+
+from planner.evidence import Errors, Key, Measurement, measure
+from planner.facts import Session
+from planner.habits import Habits, Learner
+from planner.trend import DAYS_A_WEEK, Follower, Model, State, Surprise, Trend, advance
+
+_KEPT = 4  # newest sessions that keep a fold: what came with the last message may be taken back
+_LOOK_BACK = 30  # sessions between an old fold and the newest, beyond which all is folded anew
+
+
+class Line:
+    """One movement and side: its measurements in order of day, and the trend through them."""
+
+    __slots__ = ("_corrected", "_follower", "_learner", "_levels", "_model", "measurements")
+
+    def __init__(self, model: Model) -> None:
+        self.measurements: list[Measurement] = []
+        self._model = model
+        self._follower = Follower(model)
+        self._learner = Learner()
+        self._corrected: tuple[Trend, Habits] | None = None
+        self._levels: tuple[tuple[tuple[date, float], ...], State | None] = ((), None)
+
+    def copy(self) -> Line:
+        made = Line(self._model)
+        made.measurements = self.measurements.copy()
+        made._follower, made._learner = self._follower.copy(), self._learner.copy()
+        made._levels = self._levels
+        return made
+
+    def add(self, one: Measurement) -> None:
+        surprises: list[Surprise] = []
+        self.measurements.append(one)
+        self._follower.take((one,), surprises)
+        self._learner.take(surprises)
+        self._corrected = None
+
+    def followed(self) -> tuple[Trend, Habits] | None:
+        """The trend with every set understood by the athlete's habits, and these."""
+        if self._corrected is None:
+            trend = self._follower.trend()
+            if trend is None:
+                return None
+            habits = self._learner.habits()
+            if not habits.neutral:
+                # Habits change with each surprise, and with them all that came before.
+                again = Follower(self._model)
+                again.take(habits.corrected(one) for one in self.measurements)
+                trend = again.trend() or trend
+            self._corrected = (trend, habits)
+        return self._corrected
+
+    def levels(self) -> Sequence[tuple[date, float]]:
+        """The trend's log level after each measurement: what was known then, each taken without doubt of its own."""
+        known, state = self._levels
+        if len(known) < len(self.measurements):
+            levels = list(known)
+            for one in self.measurements[len(known) :]:
+                if state is not None:
+                    state = advance(state, max(0, (one.on - levels[-1][0]).days) / DAYS_A_WEEK, self._model)
+                step = Follower(self._model, state)
+                step.take((one,))
+                assert step.state is not None
+                state = step.state
+                levels.append((one.on, state.level))
+            # Set as one, for other threads may ask the same line.
+            self._levels = known, state = tuple(levels), state
+        return known
+
+
+class Fold:
+    """What a run of sessions says of strength."""
+
+    __slots__ = ("bodyweights", "errors", "lines", "model", "sessions")
+
+    def __init__(self, errors: Errors, model: Model) -> None:
+        self.errors = errors
+        self.model = model
+        self.sessions: list[Session] = []
+        self.bodyweights: list[float] = []
+        self.lines: Mapping[Key, Line] = {}
+
+    def fits(self, sessions: Sequence[Session], bodyweights: Sequence[float], errors: Errors, model: Model) -> bool:
+        """Whether it is of the first of these sessions, at these bodyweights and by these rules."""
+        count = len(self.sessions)
+        return (
+            count <= len(sessions)
+            and all(kept is now for kept, now in zip(self.sessions, sessions, strict=False))
+            and self.bodyweights == bodyweights[:count]
+            and self.errors == errors
+            and self.model == model
+        )
+
+    def then(self, sessions: Sequence[Session], bodyweights: Sequence[float]) -> Fold:
+        """The fold with further sessions; this one stays as it is."""
+        made = Fold(self.errors, self.model)
+        made.sessions, made.bodyweights = [*self.sessions, *sessions], [*self.bodyweights, *bodyweights]
+        lines = dict(self.lines)
+        fresh: set[Key] = set()
+        for session, kg in zip(sessions, bodyweights, strict=True):
+            for key, measurement in _measured(session, kg, self.errors).items():
+                if key not in fresh:
+                    lines[key] = lines[key].copy() if key in lines else Line(self.model)
+                    fresh.add(key)
+                lines[key].add(measurement)
+        made.lines = lines
+        return made
+
+
+def fold(sessions: Sequence[Session], bodyweights: Sequence[float], errors: Errors, model: Model) -> Fold:
+    """The fold of sessions in order of day, `bodyweights` [kg] on their days beside them."""
+    found = Fold(errors, model)
+    if not sessions:
+        return found
+    for session in sessions[: -_LOOK_BACK - 1 : -1]:
+        kept: Fold | None = session.__dict__.get("_fold")
+        if kept is not None and kept.fits(sessions, bodyweights, errors, model):
+            found = kept
+            break
+    known = len(found.sessions)
+    if known < len(sessions):
+        found = found.then(sessions[known:], bodyweights[known:])
+        sessions[-1].__dict__["_fold"] = found
+    for session in sessions[-2 * _KEPT - _LOOK_BACK : -_KEPT]:
+        session.__dict__.pop("_fold", None)
+    return found
+
+
+def _measured(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key, Measurement]:
+    """`measure`, kept with the session: where a fold holds no more, most of its sessions still do."""
+    kept: tuple[float, Errors, dict[Key, Measurement]] | None = session.__dict__.get("_measured")
+    if kept is not None and kept[0] == bodyweight_kg and (kept[1] is errors or kept[1] == errors):
+        return kept[2]
+    found = measure(session, bodyweight_kg, errors)
+    session.__dict__["_measured"] = (bodyweight_kg, errors, found)
+    return found
