@@ -8,24 +8,29 @@ import pytest
 
 from bot.reading.reading import INTENTS, RED_FLAGS, SITES
 from tests.corpus import generate
-from tests.corpus.build import DATA, LANGUAGES, as_jsonl, lines_of
+from tests.corpus.build import CORPORA, DATA, LANGUAGES, as_jsonl, lines_of
 from tests.corpus.context import context_of
 from tests.corpus.score import alternatives, judge
 
-LEAST = {"english": 350, "german": 130, "spanish": 130}
-ALL = [(language, line) for language in LANGUAGES for line in lines_of(language)]
+LEAST = {
+    "own": {"english": 350, "german": 130, "spanish": 130},
+    "second": {"english": 220, "german": 110, "spanish": 110},
+}
+ALL = [(language, line) for corpus in CORPORA for language in LANGUAGES for line in lines_of(language, corpus)]
 
 
+@pytest.mark.parametrize("corpus", CORPORA)
 @pytest.mark.parametrize("language", LANGUAGES)
-def test_the_files_are_what_the_themes_say(language: str):
-    built = as_jsonl(lines_of(language))
-    assert (DATA / f"own_{language}.jsonl").read_text(encoding="utf-8") == built
+def test_the_files_are_what_the_themes_say(language: str, corpus: str):
+    built = as_jsonl(lines_of(language, corpus))
+    assert (DATA / f"{corpus}_{language}.jsonl").read_text(encoding="utf-8") == built
 
 
+@pytest.mark.parametrize("corpus", CORPORA)
 @pytest.mark.parametrize("language", LANGUAGES)
-def test_there_are_enough_messages_and_no_id_twice(language: str):
-    ids = Counter(line["id"] for line in lines_of(language))
-    assert len(ids) >= LEAST[language]
+def test_there_are_enough_messages_and_no_id_twice(language: str, corpus: str):
+    ids = Counter(line["id"] for line in lines_of(language, corpus))
+    assert len(ids) >= LEAST[corpus][language]
     assert max(ids.values()) == 1
 
 

@@ -1,7 +1,7 @@
 """A second look, written blind: pain, warning signs, body facts and what the day's plan lets one leave out."""
 
 from tests.corpus.lines import Theme
-from tests.corpus.notation import pain
+from tests.corpus.notation import pain, sets
 
 THEME = Theme("second-body", "en")
 say = THEME.say
@@ -91,6 +91,7 @@ say("woke up at 3 from shoulder pain, left one", pain="shoulder L - rest", flags
 say(
     "can't sleep on my right side because of the shoulder, it aches all night",
     pain="shoulder R - rest",
+    pain_or=("shoulder - - rest",),
     flags="night_pain",
 )
 say("got light headed on the last set and saw stars", flags="dizziness", maybe="report")
@@ -129,6 +130,7 @@ say(
 say(
     "bicep looks weird, like it's bunched up near the elbow. heard a crack earlier",
     pain="biceps - -",
+    pain_or=("biceps - -; elbow - -",),
     flags="pop deformity",
     flags_or=("pop",),
 )
@@ -207,11 +209,11 @@ say("slept like a baby 9h", does="report", sleep=9)
 say("bw 7.15", does="bodyweight", ask="bodyweight_kg: 7.15", also=({"bodyweight_kg": 71.5, "ask": []},))
 say(
     "slept 5:45, weigh 69.9, chin ups 4x5 +10, 40 minutes, effort 6",
-    "chin_up 4x5 +10",
+    "chin_up 4x5 +10 last@6",
     sleep=5.75,
     bw=69.9,
     mins=40,
-    srpe=6,
+    also=({"sets": sets("chin_up 4x5 +10"), "session_rpe": 6},),
 )
 say(
     "11 stone 4 this morning",

@@ -98,7 +98,11 @@ say("chins 4x4 +20. 8/10 effort overall, about an hour and a half", "chin_up 4x4
 say("from 6:30 to 7:15 pull ups 6x3 +15", "pull_up 6x3 +15")
 # Sides and holds
 say("one arm hang L 22s R 18s", "one_arm_hang L 22s; one_arm_hang R 18s")
-say("archers on the bar 4x3 each side", "archer_pull_up 4x3 LR")
+say(
+    "archers on the bar 4x3 each side",
+    "archer_pull_up 4x3 LR",
+    also=({"sets": sets("_ 4x3 LR"), "ask": [{"about": "movement", "span": "archers"}]},),
+)
 say("archer pull ups left 4 4 3 right 4 3 3", "archer_pull_up L 4,4,3; archer_pull_up R 4,3,3")
 say(
     "oap counterweight 12.5kg off: L 3,3,2 R 3,2,2",

@@ -3,13 +3,14 @@
 from typing import Any
 
 from tests.corpus.lines import Theme
+from tests.corpus.notation import sets
 
 THEME = Theme("second-wishes", "en")
 
 
-def say(text: str, sets: str = "", does: str = "", **more: Any) -> None:
+def say(text: str, work: str = "", does: str = "", **more: Any) -> None:
     """A message sent on a Wednesday evening unless it says otherwise."""
-    THEME.say(text, sets, does, **({"at": "2027-02-17 18:42", "tz": "Europe/London"} | more))
+    THEME.say(text, work, does, **({"at": "2027-02-17 18:42", "tz": "Europe/London"} | more))
 
 
 MAIN = "m/weighted_pull_up pull_up 4x4 +20 @8"
@@ -59,7 +60,7 @@ say("I'm away from Friday till next Wednesday", does="away", dates="2027-02-19..
 say("on holiday 1-8 march, no gym at all", does="away equipment", dates="2027-03-01..2027-03-08", does_or=("away",))
 say("travelling for work all next week, back monday the 1st", does="away", dates="2027-02-22..2027-02-28")
 say("got covid, out until further notice", does="ill", dates="2027-02-17..", does_or=("ill pause",))
-say("stomach bug today, not training", does="ill", dates="2027-02-17", maybe="missed")
+say("stomach bug today, not training", does="ill", dates_or=("2027-02-17..",), dates="2027-02-17", maybe="missed")
 say("been sick since sunday but getting better", does="ill", dates="2027-02-14..")
 say(
     "I've got a cold, should I train?",
@@ -100,6 +101,12 @@ say(
     does="unknown",
     also=(
         {"intents": ["report"], "performed_on": "2027-02-17", "ask": [{"about": "movement", "span": "7 7 7"}]},
+        {
+            "intents": ["report"],
+            "performed_on": "2027-02-17",
+            "sets": sets("_ 3x7"),
+            "ask": [{"about": "movement", "span": "7 7 7"}],
+        },
         {"ask": [{"about": "intents", "span": "7 7 7 hgf"}]},
     ),
     maybe_unread=("7 7 7",),
@@ -114,7 +121,14 @@ say(
     also=({"intents": ["correction"], "ask": [{"about": "sets", "span": "4 sets not 5"}]},),
 )
 say("oops I meant dips 3x8 not 3x10", "dip 3x8", fix=("reps", 10, 8, "dip"), on=None, also=({"sets": []},))
-say("typo, bw is 71.5 not 75.1", does="", bw=71.5, fix=("bodyweight_kg", 75.1, 71.5), on=None)
+say(
+    "typo, bw is 71.5 not 75.1",
+    does="",
+    bw=71.5,
+    fix=("bodyweight_kg", 75.1, 71.5),
+    on=None,
+    also=({"bodyweight_kg": None, "intents": ["correction"]}, {"bodyweight_kg": None}),
+)
 say(
     "it was the right elbow not the left",
     fix=("side", "left", "right"),
