@@ -1,7 +1,8 @@
-"""What is due, swept: plans, questions, nudges and summaries, each in its own transaction."""
+"""What is due, swept: plans, questions, nudges and summaries, a batch in a transaction."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime
 
 import structlog
@@ -9,11 +10,15 @@ from sqlalchemy.exc import OperationalError
 
 from bot import conversation
 from storage import due, health
+from storage.due import Due
+from storage.records import records
 from storage.store import Store
 
 log = structlog.get_logger(__name__)
 
 AT_ONCE = 500
+# What a commit and a round of queries cost is shared by so many; a message that came in waits no longer than that.
+BATCH = 25
 
 
 def sweep(store: Store, now: datetime, limit: int = AT_ONCE) -> int:
@@ -26,21 +31,43 @@ def sweep(store: Store, now: datetime, limit: int = AT_ONCE) -> int:
     """
     with store.reading() as tx:
         found = due.due_now(tx, now, limit)
-    for row in found:
-        assert row.id is not None
+    for start in range(0, len(found), BATCH):
+        batch = found[start : start + BATCH]
         try:
-            with store.transaction() as tx:
-                mine = due.take(tx, row.id, now)
-                if mine is not None:
-                    conversation.handle_due(tx, mine, now)
-                    due.finish(tx, row.id, now)
+            _together(store, batch, now)
         except OperationalError:
             raise
-        except Exception as error:
-            log.error("due row failed", due=row.id, kind=row.kind, error=type(error).__name__)
-            with store.transaction() as tx:
-                due.note_failure(tx, row.id, type(error).__name__, now)
+        except Exception:
+            # All of them were rolled back; one by one it shows whose fault it was.
+            for row in batch:
+                _alone(store, row, now)
     return len(found)
+
+
+def _together(store: Store, batch: Sequence[Due], now: datetime) -> None:
+    with store.transaction() as tx:
+        mine = due.take_all(tx, [row.id for row in batch if row.id is not None], now)
+        # Read at once and kept, so that each finds its own at hand.
+        records(tx, [row.athlete_id for row in mine if row.athlete_id is not None])
+        for row in mine:
+            conversation.handle_due(tx, row, now)
+        due.finish_all(tx, [row.id for row in mine if row.id is not None], now)
+
+
+def _alone(store: Store, row: Due, now: datetime) -> None:
+    assert row.id is not None
+    try:
+        with store.transaction() as tx:
+            mine = due.take(tx, row.id, now)
+            if mine is not None:
+                conversation.handle_due(tx, mine, now)
+                due.finish(tx, row.id, now)
+    except OperationalError:
+        raise
+    except Exception as error:
+        log.error("due row failed", due=row.id, kind=row.kind, error=type(error).__name__)
+        with store.transaction() as tx:
+            due.note_failure(tx, row.id, type(error).__name__, now)
 
 
 def sweep_and_beat(store: Store, now: datetime) -> int:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date, datetime, timedelta
 from typing import Any
 
@@ -9,7 +10,7 @@ import sqlalchemy as sa
 from sqlmodel import Field, Index, Session, UniqueConstraint
 
 from storage.database import BigId, Row, conflict_insert, loose, loose_all, on_postgres, run, table_of
-from storage.persons import Someone, Who, owned_by, owner_columns, try_lock
+from storage.persons import Someone, Who, owned_by, owner_columns, try_lock, try_lock_all
 
 MAX_ATTEMPTS = 5
 _OPEN = "done_at IS NULL"
@@ -44,6 +45,7 @@ class Due(Row, table=True):
 
 
 dues = table_of(Due)
+_IDS: sa.BindParameter[Any] = sa.bindparam("ids", expanding=True)
 _open = dues.c.done_at.is_(None)
 
 
@@ -72,6 +74,17 @@ def take(tx: Session, due_id: int, now: datetime) -> Due | None:
     return loose(Due, run(tx, query.with_for_update(skip_locked=True)).first())
 
 
+def take_all(tx: Session, due_ids: Sequence[int], now: datetime) -> list[Due]:
+    """As `take`, several at once, in order of due time; those done, moved or in other hands are left out."""
+    query = sa.select(dues).where(dues.c.id.in_(_IDS), _open, dues.c.due_at <= now).order_by(dues.c.due_at, dues.c.id)
+    found = loose_all(Due, run(tx, query, {"ids": list(due_ids)}).all())
+    if not on_postgres(tx):
+        return found
+    mine = try_lock_all(tx, [row.who for row in found])
+    ours = [row.id for row in found if row.who in mine]
+    return loose_all(Due, run(tx, query.with_for_update(skip_locked=True), {"ids": ours}).all())
+
+
 def next_due_at(tx: Session) -> datetime | None:
     """The moment of the next open row; None: there is none."""
     query = sa.select(dues.c.due_at).where(_open).order_by(dues.c.due_at).limit(1)
@@ -91,6 +104,10 @@ def was_done(tx: Session, who: Someone, kind: str, for_date: date) -> bool:
     """Whether that row has been handled."""
     query = sa.select(dues.c.id).where(owned_by(dues, who), dues.c.kind == kind, dues.c.for_date == for_date)
     return run(tx, query.where(dues.c.done_at.is_not(None))).first() is not None
+
+
+def finish_all(tx: Session, due_ids: Sequence[int], now: datetime) -> None:
+    run(tx, sa.update(dues).where(dues.c.id.in_(_IDS)).values(done_at=now), {"ids": list(due_ids)})
 
 
 def finish(tx: Session, due_id: int, now: datetime) -> None:

@@ -193,11 +193,15 @@ def given_up_since(tx: Session, since: datetime) -> list[Outgoing]:
     return loose_all(Outgoing, run(tx, query).all())
 
 
+_WHOSE = sa.select(chats.c.athlete_id, chats.c.coach_id).where(
+    chats.c.channel == sa.bindparam("channel"), chats.c.address == sa.bindparam("address")
+)
+
+
 def _own(tx: Session, message: Outgoing) -> None:
     """Find whose message it is, so that erasing an athlete finds it: who lives at the address, whom it is about."""
     if message.athlete_id is None and message.coach_id is None:
-        here = sa.select(chats.c.athlete_id, chats.c.coach_id)
-        row = run(tx, here.where(chats.c.channel == message.channel, chats.c.address == message.address)).first()
+        row = run(tx, _WHOSE, {"channel": message.channel, "address": message.address}).first()
         if row is not None:
             message.athlete_id, message.coach_id = row.athlete_id, row.coach_id
     if message.athlete_id is None and message.coach_id is not None and message.about is not None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import secrets
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from datetime import date, time
 from typing import Any, Literal, Protocol
@@ -66,6 +66,10 @@ class Athlete(Row, table=True):
 
 coaches = table_of(Coach)
 athletes = table_of(Athlete)
+# Built once: building a statement costs more than running it.
+_COACH = sa.select(coaches).where(coaches.c.id == sa.bindparam("wanted", type_=BigId))
+_ATHLETE = sa.select(athletes).where(athletes.c.id == sa.bindparam("wanted", type_=BigId))
+_TABLES: tuple[tuple[Role, sa.Table], ...] = (("athlete", athletes), ("coach", coaches))
 
 
 class Someone(Protocol):
@@ -112,14 +116,14 @@ def owned_by(table: sa.Table, who: Someone) -> sa.ColumnElement[bool]:
 
 
 def coach(tx: Session, coach_id: int) -> Coach:
-    found = loose(Coach, run(tx, sa.select(coaches).where(coaches.c.id == coach_id)).first())
+    found = loose(Coach, run(tx, _COACH, {"wanted": coach_id}).first())
     if found is None:
         raise NoSuchPerson(f"There is no coach {coach_id}.")
     return found
 
 
 def athlete(tx: Session, athlete_id: int) -> Athlete:
-    found = loose(Athlete, run(tx, sa.select(athletes).where(athletes.c.id == athlete_id)).first())
+    found = loose(Athlete, run(tx, _ATHLETE, {"wanted": athlete_id}).first())
     if found is None:
         raise NoSuchPerson(f"There is no athlete {athlete_id}.")
     return found
@@ -214,6 +218,19 @@ def try_lock(tx: Session, who: Someone) -> bool:
     if not on_postgres(tx):
         return True
     return run(tx, _locking(who).with_for_update(key_share=True, skip_locked=True)).first() is not None
+
+
+def try_lock_all(tx: Session, people: Collection[Who]) -> set[Who]:
+    """As `try_lock`, several people at once: those whom no other transaction works on, now ours."""
+    if not on_postgres(tx):
+        return set(people)
+    mine: set[Who] = set()
+    for role, table in _TABLES:
+        ids = [who.id for who in people if who.role == role]
+        if ids:
+            query = sa.select(table.c.id).where(table.c.id.in_(ids)).with_for_update(key_share=True, skip_locked=True)
+            mine |= {Who(role, row.id) for row in run(tx, query)}
+    return mine
 
 
 def _locking(who: Someone) -> sa.Select[Any]:

@@ -5,15 +5,15 @@ from __future__ import annotations
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.reasons import reason_in_words, rung_name
 from bot.wording import Wording
-from planner.plan import Alert, Proposal
+from planner.plan import Alert, Proposal, Review
 from storage import outbox
 
 NOW, DECISION = 3, 2
 
 
-def send_new(desk: Desk) -> None:
-    """Tell the coach what the review shows and was not told before."""
-    review = desk.review
+def send_new(desk: Desk, review: Review | None = None) -> None:
+    """Tell the coach what the review (the athlete's own, of now, where none is given) shows and was not told before."""
+    review = review or desk.review
     for position in review.ladders:
         if position.proposal is not None:
             tell_proposal(desk, position.proposal)

@@ -88,7 +88,8 @@ class Desk:
     @classmethod
     def of(cls, mail: Mail, athlete_id: int, cause: int | None = None, said_by: SaidBy = "athlete") -> Desk:
         row = persons.athlete(mail.tx, athlete_id)
-        return cls(mail, row, persons.person_of(row), persons.coach_of(mail.tx, athlete_id), cause, said_by)
+        coach = persons.person_of(persons.coach(mail.tx, row.coach_id))
+        return cls(mail, row, persons.person_of(row), coach, cause, said_by)
 
     @property
     def tx(self) -> Session:

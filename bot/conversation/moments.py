@@ -11,7 +11,7 @@ from bot.clock import next_moment
 from bot.conversation import alerts, pains, plans, reports, summary
 from bot.conversation.asking import EXPIRED, KIND
 from bot.conversation.desk import Desk, Mail
-from planner.facts import Session
+from planner.facts import Record, Session
 from planner.rules import rules_of
 from storage import due, notes, outbox, persons, questions
 from storage.due import Due
@@ -85,19 +85,22 @@ def _plan(desk: Desk, row: Due) -> None:
     desk.plant(PLAN, following, desk.moment(following, desk.athlete.plan_at))
     if row.for_date != desk.today:
         return
-    first = not desk.record.sent
-    before = desk.record.sent_by_day.get(desk.today)
-    plan = desk.review.today
+    record, review = desk.record, desk.review
+    first = not record.sent
+    before = record.sent_by_day.get(desk.today)
+    plan = review.today
     if before is None and (plan.sets or first):
         opening = desk.say.say("welcome", name=desk.person.name, coach=desk.coach.name) if first else None
         plans.send(desk, plan, opening)
+    # By what was known before the plan went out: that it went changes neither, and reading all anew costs as much
+    # again as planning.
     if plan.sets:
-        _plant_nudge(desk)
-    alerts.send_new(desk)
+        _plant_nudge(desk, record)
+    alerts.send_new(desk, review)
 
 
-def _plant_nudge(desk: Desk) -> None:
-    hour = rules_of(desk.record.athlete).number("message.nudge_hour")
+def _plant_nudge(desk: Desk, record: Record) -> None:
+    hour = rules_of(record.athlete).number("message.nudge_hour")
     moment = desk.moment(desk.today, time(int(hour), int(hour * 60 % 60)))
     if moment > desk.now:
         desk.plant(NUDGE, desk.today, moment)

@@ -68,3 +68,18 @@ def test_a_row_that_keeps_failing_is_given_up_and_meanwhile_waits(store, mira):
         answers.append(due.note_failure(tx, row.id, "RuntimeError", NOW))
         assert answers == [False, False, False, False, True]
         assert due.next_due_at(tx) is None
+
+
+def test_several_rows_are_taken_and_finished_at_once_without_those_that_moved(store, mira):
+    coach = Who("coach", mira.coach_id)
+    with store.transaction() as tx:
+        for who, kind in ((mira, "plan"), (mira, "check"), (coach, "summary")):
+            due.schedule(tx, who, kind, TODAY, NOW)
+        ids = [row.id for row in due.due_now(tx, NOW)]
+        due.schedule(tx, mira, "check", TODAY, NOW + HOUR)
+    with store.transaction() as tx:
+        taken = due.take_all(tx, ids, NOW)
+        assert [row.kind for row in taken] == ["plan", "summary"]
+        due.finish_all(tx, [row.id for row in taken], NOW)
+        assert due.take_all(tx, ids, NOW) == []
+        assert [row.kind for row in due.due_now(tx, NOW + HOUR)] == ["check"]
