@@ -1,7 +1,7 @@
 """A strict Bot API server on loopback: the other end of the Telegram journeys.
 
-It keeps the limits of the service, forgets updates only when an offset confirms them (or they are a day old), records
-what it accepted, and can refuse, drop the line, or accept and then fall silent, on purpose.
+It keeps the limits of the service, forgets updates only when an offset or a webhook's answer confirms them (or they
+are a day old), records what it accepted, and can refuse, drop the line, or accept and then fall silent, on purpose.
 """
 
 from __future__ import annotations
@@ -9,13 +9,16 @@ from __future__ import annotations
 import asyncio
 import contextlib
 import json
+import re
 import time
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import Any, Literal
+from urllib.parse import urlsplit
 
 from tests.bot_api import limits
 from tests.bot_api.http import Answer, Drop, HttpServer, Request
+from tests.bot_api.pushing import Pusher
 
 UPDATE_LIVES_S = 24 * 3600
 PRESS_LIVES_S = 150
@@ -65,6 +68,8 @@ class BotApiServer:
     answered_presses: list[str] = field(default_factory=list)
     commands: list[dict[str, str]] = field(default_factory=list)
     webhook: str = ""
+    unanswered: list[Accepted] = field(default_factory=list)  # taken, but the line broke before we could say so
+    replicas: list[str] = field(default_factory=list)  # the roots that the webhook's public address leads to
 
     def __post_init__(self) -> None:
         self._http = HttpServer(self._serve)
@@ -75,6 +80,7 @@ class BotApiServer:
         self._arrived = asyncio.Event()
         self._poll = 0
         self._presses: dict[str, float] = {}
+        self._pusher: Pusher | None = None
 
     async def start(self, port: int = 0) -> str:
         """Start; the root for `SLOWRUNG_TELEGRAM_API_URL` comes back."""
@@ -86,6 +92,8 @@ class BotApiServer:
         return f"http://127.0.0.1:{self._http.port}"
 
     async def stop(self) -> None:
+        if self._pusher is not None:
+            await self._pusher.stop()
         await self._http.stop()
 
     # What people do -------------------------------------------------------------------------------------------------
@@ -154,9 +162,15 @@ class BotApiServer:
     def _update(self, kind: str, content: dict[str, Any], chat: int) -> int:
         self.known_chats.add(chat)
         self._next_update += 1
-        self._updates.append((self.now(), {"update_id": self._next_update, kind: content}))
+        update = {"update_id": self._next_update, kind: content}
+        self._updates.append((self.now(), update))
         self._arrived.set()
+        if self._pusher is not None:
+            self._pusher.push(update, (chat, kind == "callback_query"))
         return self._next_update
+
+    def _confirmed(self, update_id: int) -> None:
+        self._updates = [(at, update) for at, update in self._updates if update["update_id"] != update_id]
 
     async def _serve(self, request: Request) -> Answer:
         parts = request.path.strip("/").split("/")
@@ -178,6 +192,8 @@ class BotApiServer:
             return self._refuse(method, 400, str(error))
         answer = result if isinstance(result, Answer) else Answer(200, {"ok": True, "result": result})
         if trouble is not None and trouble.how == "accept_and_drop":
+            if method.startswith("send") and answer.status == 200:
+                self.unanswered.append(self.accepted[-1])
             raise Drop
         if trouble is not None and trouble.how == "accept_and_sleep":
             await asyncio.sleep(trouble.seconds)
@@ -202,6 +218,23 @@ class BotApiServer:
 
     async def _do_deleteWebhook(self, _request: Request) -> bool:  # noqa: N802
         self.webhook = ""
+        if self._pusher is not None:
+            await self._pusher.stop()
+            self._pusher = None
+        return True
+
+    async def _do_setWebhook(self, request: Request) -> bool:  # noqa: N802
+        """Each replica sets the same one as it starts; what is under way goes on."""
+        url, secret = request.fields["url"], request.fields.get("secret_token", "")
+        if not re.fullmatch(r"[A-Za-z0-9_-]{0,256}", secret):
+            raise limits.BadRequest("Bad Request: secret token contains unallowed characters")
+        self.webhook = url
+        if self._pusher is None:
+            parts = urlsplit(url)
+            roots = self.replicas or [f"{parts.scheme}://{parts.netloc}"]
+            self._pusher = Pusher(roots, parts.path, secret, self._confirmed)
+            for update in self.waiting():
+                self._pusher.push(update, _lane(update))
         return True
 
     async def _do_setMyCommands(self, request: Request) -> bool:  # noqa: N802
@@ -275,6 +308,13 @@ class BotApiServer:
         self._next_message += 1
         self.accepted.append(Accepted(chat, text, buttons, self._next_message, picture))
         return {"message_id": self._next_message, "date": int(self.now()), "chat": _chat(chat), "text": text}
+
+
+def _lane(update: dict[str, Any]) -> tuple[int, bool]:
+    press = update.get("callback_query")
+    if press is not None:
+        return press["message"]["chat"]["id"], True
+    return (update.get("message") or update["my_chat_member"])["chat"]["id"], False
 
 
 def _chat(chat: int) -> dict[str, Any]:
