@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from bot.reading.little import little
 from bot.reading.message import Claim, Message
 from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask
@@ -35,7 +36,7 @@ class _Body:
 
 
 def find_body(message: Message) -> list[Claim]:
-    """Claims `bodyweight` [kg], `sleep` [h], `duration` [min] and `session_rpe`; a doubtful one carries its question."""
+    """Claims `bodyweight` [kg], `sleep` [h], `duration` [min], `session_rpe`; a doubtful one carries its question."""
     body = _Body(message)
     if not any(token.value is not None for token in message.tokens) and not any(key[0] == "span" for key in body.at):
         return []
@@ -57,7 +58,7 @@ def _hours(body: _Body, at: int) -> tuple[float, int] | None:
     if token.kind == "clock":
         return token.value / 60, at + 1
     value, end = token.value, at + 1
-    if end + 1 < len(tokens) and tokens[end].text in ("-", "to", "bis", "a") and tokens[end + 1].value is not None:
+    if end + 1 < len(tokens) and tokens[end].text in little("range") and tokens[end + 1].value is not None:
         high = tokens[end + 1].value or 0.0
         if value < high <= value + 3:
             value, end = (value + high) / 2, end + 2
@@ -71,7 +72,7 @@ def _hours(body: _Body, at: int) -> tuple[float, int] | None:
             value, end = value + (tokens[end].value or 0) / 60, body.starts("unit", "minute")[end + 1]
         elif (
             end + 1 < len(tokens)
-            and tokens[end].text in ("and", "und", "y")
+            and tokens[end].text in little("and")
             and tokens[end + 1].value is not None
             and end + 2 in body.starts("unit", "minute")
         ):
@@ -104,11 +105,7 @@ def _sleep(body: _Body, taken: set[int]) -> Iterable[Claim]:
                 if found is None:
                     continue
                 hours, stop = found
-                if (
-                    step == 1
-                    and at > end
-                    and any(t.text in ("from", "von", "de", "um", "at", "till", "until") for t in tokens[end:at])
-                ):
+                if step == 1 and at > end and any(t.text in little("until_clock") for t in tokens[end:at]):
                     break
                 has_unit = any(body.starts("unit", "hour").get(a) for a in range(at, stop)) or token.kind == "clock"
                 if step == -1 and not has_unit:
@@ -159,7 +156,7 @@ def _effort(body: _Body, at: int) -> tuple[float, int] | None:
     if (
         scale is None
         and end + 1 < len(tokens)
-        and tokens[end].text in ("-", "to", "bis", "a")
+        and tokens[end].text in little("range")
         and tokens[end + 1].value is not None
     ):
         high = tokens[end + 1].value or 0.0
@@ -223,20 +220,12 @@ def _session_rpe(body: _Body, taken: set[int]) -> Iterable[Claim]:
                 value, stop = found
                 between = range(stop, start)
                 fill = body.covered("session_rpe", "between")
-                if stop <= start and all(
-                    a in fill
-                    or tokens[a].text in ("for", "the", "für", "die", "der", "para", "la", "el", "de", "as", "a")
-                    for a in between
-                ):
+                if stop <= start and all(a in fill or tokens[a].text in little("for_the") for a in between):
                     before = range(max(low, at - 2), at)
                     effort = any(a in body.covered("session_rpe", "effort") for a in before)
                     if (
                         effort
-                        or (
-                            tokens[start].text in ("overall", "insgesamt", "global")
-                            and at
-                            and tokens[at - 1].text in ("a", "an", "eine", "ne", "un", "like")
-                        )
+                        or (tokens[start].text in little("overall") and at and tokens[at - 1].text in little("likely"))
                         or at in body.starts("pain", "scale")
                     ):
                         first = min([a for a in before if a in body.covered("session_rpe", "effort")], default=at)
@@ -326,9 +315,7 @@ def _weighed(body: _Body, taken: set[int], sentences: list[tuple[int, int]]) -> 
 def _is_load(body: _Body, start: int) -> bool:
     """ "bw +20", "bodyweight pull-ups 25": the word stands for no added load."""
     before = body.tokens[start - 1] if start else None
-    return before is not None and (
-        before.value is not None or before.text in ("x", "@", "+", "at", "with", "mit", "con")
-    )
+    return before is not None and (before.value is not None or before.text in little("carrying"))
 
 
 def _duration(body: _Body, taken: set[int]) -> Iterable[Claim]:
@@ -381,8 +368,8 @@ def _span_minutes(body: _Body, at: int) -> tuple[float, int, bool] | None:
     token = tokens[at]
     hour, minute = body.starts("unit", "hour"), body.starts("unit", "minute")
     if token.value is None:
-        if token.text in ("an", "a", "half", "halbe", "media", "one", "eine", "una") and at + 1 in hour:
-            value = 30.0 if token.text in ("half", "halbe", "media") else 60.0
+        if token.text in little("an") and at + 1 in hour:
+            value = 30.0 if token.text in little("half") else 60.0
             end = hour[at + 1]
             for name, part in (("half", 30.0), ("quarter", 15.0), ("three_quarters", 45.0)):
                 if end in body.starts("unit", name):

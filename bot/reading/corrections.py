@@ -11,8 +11,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import cast
 
-from bot.reading.dates import named_days
+from bot.reading.days import named_days
 from bot.reading.lexicon import Hit
+from bot.reading.little import little
 from bot.reading.message import Claim, Message
 from bot.reading.movements import Mention, find_movements
 from bot.reading.phrases import sentence_bounds
@@ -23,9 +24,6 @@ from planner.facts import Side
 LB_TO_KG = 0.45359237  # exact since 1959
 SMALL = 12  # whole numbers up to here may be reps
 NEAR = 4
-LITTLE = frozenset(
-    "+ @ a an the it at with on my for mit bei auf con a la el las los en un una der die das den dem , : = rpe ( eine kg".split()
-)
 CHANGE = 0.15
 
 
@@ -90,7 +88,7 @@ def find_corrections(message: Message) -> list[Claim]:
 
 
 def _only_little(tokens: Sequence[Token], start: int, end: int) -> bool:
-    return all(token.text in LITTLE for token in tokens[start:end])
+    return all(token.text in little("in_correction") for token in tokens[start:end])
 
 
 def _pair(mend: _Mend) -> tuple[_Value, _Value, int, int] | None:
@@ -177,17 +175,8 @@ def _noise(mend: _Mend, claims: list[Claim]) -> list[Claim]:
 def _factor(mend: _Mend, now: _Value, was: _Value) -> float:
     unit: str = mend.message.context.unit
     for value in (now, was):
-        if value.end < len(mend.tokens) and mend.tokens[value.end].text in (
-            "lb",
-            "lbs",
-            "pounds",
-            "libras",
-            "kg",
-            "kgs",
-            "kilo",
-            "kilos",
-        ):
-            unit = "kg" if mend.tokens[value.end].text.startswith("k") else "lb"
+        word = mend.tokens[value.end].text if value.end < len(mend.tokens) else ""
+        unit = "kg" if word in little("kilos") else "lb" if word in little("pounds") else unit
     return LB_TO_KG if unit == "lb" else 1.0
 
 
@@ -239,7 +228,7 @@ def _field(mend: _Mend, now: _Value, was: _Value, start: int, end: int, mentions
     if "reps" in said:
         return "reps", False
     before = mend.tokens[now.start - 1].text if now.start else ""
-    if not whole or before in ("with", "mit", "con", "at") or "load_kg" in said:
+    if not whole or before in little("before_load") or "load_kg" in said:
         return "load_kg", False
     if max(now.value, was.value) > SMALL:
         return "load_kg", max(now.value, was.value) <= 30 and not mentions and min(now.value, was.value) <= SMALL
@@ -302,7 +291,7 @@ def _of_movements(mend: _Mend) -> list[Claim]:
 def _of_days(mend: _Mend) -> list[Claim]:
     if mend.values():
         return []
-    days = [day for day in named_days(mend.message) if day.back is not None]
+    days = [day for day in named_days(mend.message).days if day.back is not None]
     for one, two in itertools.pairwise(days):
         plain = [h for h in mend.between("not", one.end, two.start) if h.end - h.start == 1]
         if plain and _opposed(mend, one.end, two.start) and one.back and two.back:

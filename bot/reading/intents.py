@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.reading.lexicon import Hit
+from bot.reading.little import little
 from bot.reading.message import Claim, Message
 from bot.reading.phrases import longest
 from bot.reading.red_flags import Cues
@@ -119,7 +120,7 @@ def _same_question(message: Message, hit: Hit, why: Hit) -> bool:
     return (
         why.start <= hit.start
         and _one_sentence(message.tokens, why.start, hit.start)
-        and not any(token.text in ("and", "und", "y") for token in message.tokens[why.end : hit.start])
+        and not any(token.text in little("and") for token in message.tokens[why.end : hit.start])
     )
 
 
@@ -136,9 +137,9 @@ def find_intents(message: Message, claims: Sequence[Claim] = ()) -> list[Claim]:
     if "undo" in said and "undo" not in found:
         found["undo"] = [Hit(0, 0, "want", "undo")]
     out = [Claim(0, 0, "intent", name) for name in found]
-    if not out and not said & {"pain", "red_flag", "bodyweight", "correction", "sleep", "duration", "session_rpe"}:
-        if _talk(message):
-            out.append(Claim(0, 0, "intent", "smalltalk"))
+    facts = {"pain", "red_flag", "bodyweight", "correction", "sleep", "duration", "session_rpe"}
+    if not out and not said & facts and _talk(message):
+        out.append(Claim(0, 0, "intent", "smalltalk"))
     return out
 
 

@@ -85,7 +85,7 @@ class Message:
         return {}
 
     @cached_property
-    def notes(self) -> dict[str, Any]:
+    def notes(self) -> dict[object, Any]:
         """What a reader has worked out that another asks for too; by its own key."""
         return {}
 

@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from typing import NamedTuple, cast
 
 from bot.reading.lexicon import Hit
+from bot.reading.little import little
 from bot.reading.message import Claim, Message
 from bot.reading.phrases import longest, sentence_bounds
 from bot.reading.reading import Ask, PainRead
@@ -22,7 +23,6 @@ from planner.facts import Moment, Side
 JOINTS = frozenset(
     "elbow elbow_inner elbow_outer wrist shoulder knee hip ankle neck lower_back upper_back biceps".split()
 )
-JOINING = frozenset(("and", "und", "y", "&"))
 WORST = 10
 REACH = 9  # tokens between a place and its bare score
 SOFT_REACH = 4  # tokens between a place and a word like "stiff"
@@ -152,7 +152,7 @@ def _scores(words: _Words, bounds: tuple[int, int]) -> list[Score]:
         elif (
             at + 2 < bounds[1]
             and tokens[at + 2].value is not None
-            and tokens[at + 1].text in ("to", "bis", "a", "or", "oder", "o")
+            and tokens[at + 1].text in little("range") | little("or")
         ):
             upper = at + 2
             if upper in scaled or tokens[upper].value == value + 1:
@@ -202,14 +202,9 @@ def _groups(words: _Words, bounds: tuple[int, int]) -> list[Place]:
         if places:
             between = range(places[-1].end, site.start)
             joins = [a for a in between if a not in words.sides]
-            if (
-                between
-                and all(
-                    tokens[a].text in (",", "/", "&", "and", "und", "y", "my", "the", "el", "la", "the", "or", "o", "+")
-                    for a in joins
-                )
-                and joins
-            ) and not any(hit.start in between for hit in (*words.hurts, *words.none)):
+            if (between and all(tokens[a].text in little("between_places") for a in joins) and joins) and not any(
+                hit.start in between for hit in (*words.hurts, *words.none)
+            ):
                 places[-1].sites.append(site)
                 places[-1].end = site.end
                 continue
@@ -324,7 +319,7 @@ def _attach(
             while (
                 at >= place.end
                 and tokens[at].kind == "word"
-                and (at in words.sides or tokens[at].text in ("my", "the", "in", "and", "el", "la"))
+                and (at in words.sides or tokens[at].text in little("before_place"))
             ):
                 at -= 1
             high = at + 1
@@ -369,10 +364,10 @@ def _attach(
             continue  # "left arm 2" are repetitions
         owner.scores.append((score, own, _near_moment(words, score, bounds)))
     moments = [_near_moment(words, score, bounds) for score in left]
-    if len(left) > 1 and len(places) == 1 and not places[0].scores and None not in moments:
-        if len(set(moments)) == len(moments):  # "0 during, 2 after, elbow left"
-            places[0].scores = [(score, None, when) for score, when in zip(left, moments, strict=True)]
-            left = []
+    alone = len(left) > 1 and len(places) == 1 and not places[0].scores
+    if alone and None not in moments and len(set(moments)) == len(moments):  # "0 during, 2 after, elbow left"
+        places[0].scores = [(score, None, when) for score, when in zip(left, moments, strict=True)]
+        left = []
     for hit in (*words.hurts, *words.none):
         if not bounds[0] <= hit.start < bounds[1]:
             continue
@@ -393,7 +388,7 @@ def _attach(
                 near.signs.append(sign)
     for place, after in itertools.pairwise(places):
         # "two fingers go numb, right hand": the side comes with the whole hand or arm
-        joined = any(token.text in JOINING for token in tokens[place.end : after.start])
+        joined = any(token.text in little("and") for token in tokens[place.end : after.start])
         if (
             place.told
             and not joined
@@ -464,17 +459,12 @@ def _owner(words: _Words, places: list[Place], score: Score) -> Place | None:
     if after:
         place = after[0]
         between = range(score.end, place.start)
-        link = [a for a in between if a not in words.sides and words.tokens[a].text not in LINKS]
+        link = [a for a in between if a not in words.sides and words.tokens[a].text not in little("before_site")]
         if not link and (
             score.scaled or any(h.end <= place.start and h.start >= score.start - 2 for h in words.pain_words)
         ):
             return place
     return None
-
-
-LINKS = frozenset(
-    "in on at my the for im in der am an den dem meinem meiner en el la mi de del the pain hurt of left right (".split()
-)
 
 
 def _in_moment(words: _Words, at: int) -> bool:
@@ -490,7 +480,7 @@ def _nearest(words: _Words, places: list[Place], start: int, end: int) -> Place 
     after = [place for place in places if place.start >= end]
     if before and after:
         gap = words.tokens[before[-1].end : start]
-        if any(t.text in (",", "and", "und", "y", "then") for t in gap) and after[0].start - end <= 4:
+        if any(t.text in little("then") for t in gap) and after[0].start - end <= 4:
             return after[0]
         return before[-1]
     return before[-1] if before else (after[0] if after else None)
@@ -517,11 +507,8 @@ def _entries(words: _Words, place: Place) -> list[tuple[PainRead, Score | None, 
     if len(scores) > 1:
         moments = [moment for _, _, moment in scores]
         sided = [side for _, side, _ in scores]
-        both = scores[0][0].end + 1 == scores[1][0].start and words.tokens[scores[0][0].end].text in (
-            "and",
-            "und",
-            "y",
-            "/",
+        both = scores[0][0].end + 1 == scores[1][0].start and words.tokens[scores[0][0].end].text in little(
+            "both_scores"
         )
         if len(scores) == 2 and both and place.sides == [None]:
             scores = [(scores[0][0], "left", moments[0]), (scores[1][0], "right", moments[1])]

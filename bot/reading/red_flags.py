@@ -10,8 +10,10 @@ from __future__ import annotations
 from bisect import bisect_left
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from bot.reading.lexicon import FALLBACK, Hit, languages
+from bot.reading.little import little
 from bot.reading.message import Claim, Message
 from bot.reading.phrases import longest, phrases_of, sentence_bounds
 from bot.reading.tokens import Token
@@ -21,7 +23,6 @@ CUES = ("deny", "allow", "gone", "break", "own", "past", "now", "feared", "if", 
 MORE_CUES = ("contrast", "filler", "is", "felt_by", "real")
 FAR = 8  # tokens that a "no" or "afraid" may stand before its sign
 NEAR = 5
-STOPS = frozenset((",", "and", "und", "y", "e"))
 FEVER_C = (37.0, 42.5)
 DEGREES_NEAR = 3
 
@@ -71,6 +72,11 @@ class Cues:
         return False
 
 
+@lru_cache(maxsize=1)
+def _stops() -> frozenset[str]:
+    return little("and") | {","}
+
+
 def _covered(hits: Iterable[Hit]) -> frozenset[int]:
     return frozenset(at for hit in hits for at in range(hit.start, hit.end))
 
@@ -84,7 +90,7 @@ def _denied(cues: Cues, sign: Hit, named: frozenset[int], bounds: tuple[int, int
             return True
         if at in named:
             continue
-        if token.text in STOPS:
+        if token.text in _stops():
             # "no pain and my elbow is swollen"
             if other:
                 return False
@@ -101,7 +107,7 @@ def _denied(cues: Cues, sign: Hit, named: frozenset[int], bounds: tuple[int, int
 def _gone(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
     for hit in cues.within("gone", sign.end, bounds[1]):
         between = cues.tokens[sign.end - 1 : hit.start]  # a sign's last token may be a comma
-        if len(between) <= 5 and not any(t.text in STOPS or t.value is not None for t in between):
+        if len(between) <= 5 and not any(t.text in _stops() or t.value is not None for t in between):
             blocked = cues.within("deny", sign.end, hit.start) or cues.within("allow", sign.end, hit.end)
             return not blocked and not cues.within("contrast", sign.end, hit.start)
     return False

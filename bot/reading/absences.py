@@ -1,0 +1,236 @@
+"""The days that a move or an absence speaks of: from when, until when, or open."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from bot.reading.days import Day, day_of_month
+from bot.reading.lexicon import Hit
+from bot.reading.message import Message
+from bot.reading.phrases import phrases, sentence_bounds
+from bot.reading.reading import Ask, Span
+
+
+def span_of(
+    message: Message, days: list[Day], absent: dict[str, list[Hit]], resumed: bool
+) -> tuple[Span | None, list[Day], Ask | None]:
+    """The days that the wish to move, or the absence, speaks of."""
+    hits = [hit for own in absent.values() for hit in own]
+    bounds = sentence_bounds(message.tokens)
+    spoken = {b for b in bounds for hit in hits if b[0] <= hit.start < b[1]}
+    near = [day for day in days if any(a <= day.start < b for a, b in spoken)]
+    if not near and len(bounds) > 1 and {"missed"} != set(absent):
+        near = [
+            day
+            for day in days
+            if day.kind in ("range", "length", "date", "dom") or day.link in ("until", "back", "from")
+        ]
+    near = [day for day in near if day.kind != "vague" or day.ahead]
+    if message.at_night:
+        asked = next((day for day in near if day.shift is not None and day.shift > 0), None)
+        if asked is not None:
+            return None, near, Ask("dates", message.span(asked.start, asked.end))
+    if "move" in absent:
+        moved, taken = _move(message, near, absent)
+        return moved, taken, None if moved is not None and moved.end is not None else _where_to(message, taken, absent)
+    if "pause" in absent:
+        return (*_open(message, near), None)
+    if "ill" in absent and "away" in absent:
+        later = min(hit.start for hit in absent["away"])
+        coming = [day for day in near if day.start > later and day.link not in ("since",)]
+        if coming and min(hit.start for hit in absent["ill"]) < later:
+            return (*_open(message, coming), None)
+    if "ill" in absent:
+        return (*_ill(message, near, resumed, absent), None)
+    if "away" in absent:
+        return (*_open(message, near), None)
+    return (*_missed(message, near), None)
+
+
+def _ahead(day: Day) -> tuple[date, date]:
+    found = day.ahead or day.back
+    assert found is not None
+    return found
+
+
+def _move(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tuple[Span | None, list[Day]]:
+    named = [
+        day
+        for day in days
+        if day.kind in ("rel", "weekday", "date", "dom", "exact", "week", "weekend", "range")
+        and (day.ahead or day.back)
+    ]
+    today = message.today
+    if not named:
+        lengths = [day for day in days if day.kind == "length"]
+        if lengths:
+            return Span(today, today + timedelta(days=lengths[0].days)), lengths
+        return None, []
+    missed = "missed" in absent
+
+    def first(day: Day) -> date:
+        if missed and day.kind == "weekday" and day.back:
+            return day.back[0]
+        return _ahead(day)[0]
+
+    if len(named) == 1:
+        day = named[0]
+        if day.kind == "range" and day.ahead:
+            return Span(day.ahead[0], day.ahead[1]), named
+        if day.link == "to" or (
+            day.shift is not None and day.shift > 0 and day.link != "from" and not _possessed(message, day)
+        ):
+            if _named_object(message, day) and day.link != "to":
+                return Span(first(day), None), named
+            return Span(today, first(day)), named
+        if day.shift is not None and day.shift < 0:
+            return Span(first(day), None), named
+        if day.link == "instead":
+            return Span(first(day), None), named
+        if _named_object(message, day):
+            return Span(first(day), None), named
+        if day.shift == 0:
+            return Span(today, None), named
+        return Span(today, first(day)), named
+    one, two = named[0], named[1]
+    if two.link == "instead" or (one.link == "to" and two.link == "from"):
+        one, two = two, one
+    start = first(one)
+    end = _ahead(two)[0]
+    if end < start and two.kind == "weekday":
+        end = start + timedelta(days=(end - start).days % 7)
+    return Span(start, end), named
+
+
+def _where_to(message: Message, taken: list[Day], absent: dict[str, list[Hit]]) -> Ask:
+    """A move without its new day is asked, by the day moved or by the words of the wish."""
+    if taken:
+        return Ask("dates", message.span(taken[0].start, taken[0].end))
+    hit = max(absent["move"], key=lambda hit: hit.end - hit.start)
+    return Ask("dates", message.span(hit.start, hit.end))
+
+
+def _possessed(message: Message, day: Day) -> bool:
+    return "'s" in message.span(day.start, day.end)
+
+
+def _named_object(message: Message, day: Day) -> bool:
+    """ "move Thursday", "Thursday's session": the day is what is moved, not where to."""
+    if _possessed(message, day) or day.link == "from":
+        return True
+    before = message.tokens[day.start - 1] if day.start else None
+    if before is None:
+        return False
+    moves = phrases("intents", message.language, "want").at(message.tokens, day.start - 1)
+    return any(hit.name == "move" for hit in moves)
+
+
+def _open(message: Message, days: list[Day]) -> tuple[Span | None, list[Day]]:
+    """An absence ahead: from a day or today, to a day, a length, or open."""
+    today = message.today
+    start: date | None = None
+    end: date | None = None
+    for day in days:
+        if day.kind == "range" and day.ahead:
+            start, end = day.ahead
+        elif day.link == "back" and day.ahead:
+            end = _ahead(day)[0] - timedelta(days=1)
+        elif day.kind == "end" and day.ahead:
+            end = day.ahead[1]
+        elif day.link == "until" and day.ahead:
+            end = _later(day, start or today)
+        elif day.kind == "length":
+            continue
+        elif day.link == "since" and day.back:
+            start = day.back[0]
+        elif day.kind in ("week", "weekend", "vague") and day.ahead:
+            if start is None:
+                start, end = day.ahead
+        elif day.ahead:
+            first = _ahead(day)[0]
+            if start is None:
+                start = first
+            elif end is None:
+                end = _later(day, start)
+    for day in days:
+        if day.kind == "length" and end is None:
+            start = start or today
+            end = start + timedelta(days=day.days - 1)
+    if start is None:
+        start = today
+    if end is not None and end < start:
+        start = min(today, end)
+    return Span(start, end), days
+
+
+def _later(day: Day, first: date) -> date:
+    end = _ahead(day)[1]
+    if end < first and day.kind == "weekday":
+        end += timedelta(days=7 * (((first - end).days + 6) // 7))
+    elif end < first and day.kind == "dom":
+        end = day_of_month(first, end.day, True) or end
+    return end
+
+
+def _ill(
+    message: Message, days: list[Day], resumed: bool, absent: dict[str, list[Hit]]
+) -> tuple[Span | None, list[Day]]:
+    today = message.today
+    start: date | None = None
+    end: date | None = None
+    only_today = False
+    over = any(hit.name == "back_to_health" for hit in message.hits("intents", "past"))
+    taken: list[Day] = []
+    for day in days:
+        if day.kind == "range" and (day.back or day.ahead):
+            was = day.back if day.back and day.back[1] <= today else day.ahead or day.back
+            assert was is not None
+            start, end = was
+        elif day.link in ("until", "back") and day.ahead:
+            end = _ahead(day)[1] if day.link == "until" else _ahead(day)[0] - timedelta(days=1)
+        elif day.kind == "end" and day.ahead:
+            end = day.ahead[1]
+        elif day.kind == "week":
+            start = today - timedelta(days=today.weekday())
+            end = today - timedelta(days=1) if resumed else end
+        elif day.kind == "length":
+            continue
+        elif day.shift == 0:
+            only_today = True
+        elif day.shift is not None and day.shift > 0:
+            end = _ahead(day)[1]
+        elif day.back and day.kind != "vague":
+            if start is None or day.link in ("since", "open"):
+                start = day.back[0]
+            if over and day.link not in ("since", "open") and len(days) > 1:
+                end = max(end or day.back[1], day.back[1])
+        else:
+            continue
+        taken.append(day)
+    if start is None and end is None:
+        return (Span(today, today) if only_today and "missed" in absent else Span(today, None)), taken
+    return Span(start or today, end), taken
+
+
+def _missed(message: Message, days: list[Day]) -> tuple[Span | None, list[Day]]:
+    today = message.today
+    future = any(h.name == "missed_future" for h in message.hits("intents", "past"))
+    found: list[date] = []
+    taken: list[Day] = []
+    for day in days:
+        if day.link in ("since", "open", "back", "until") or day.kind in ("length", "vague", "bad"):
+            continue
+        span = (
+            day.back
+            if (day.back and not future) or (day.shift is not None and day.shift <= 0)
+            else day.ahead or day.back
+        )
+        if span is None:
+            span = day.ahead
+        if span is None:
+            continue
+        found.extend(span)
+        taken.append(day)
+    if not found:
+        return Span(today, today), taken
+    return Span(min(found), max(found)), taken
