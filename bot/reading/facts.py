@@ -92,6 +92,7 @@ class Scanner:
         self.unit = unit
         self.bodyweight_kg = bodyweight_kg
         self.text_of = text_of
+        self.has_tempo = any(item.has("noise", "tempo") for item in items)
 
     def at(self, i: int) -> Item:
         return self.items[i] if 0 <= i < len(self.items) else END
@@ -515,6 +516,9 @@ class Scanner:
         told = end + 1 if unit in ("kg", "lb") else end
         if self.at(told).has("plan", "instead") and self.at(told + 1).value is not None:
             return None  # "with 12.5 instead of 15": told against the plan
+        after = self.at(told + 1)
+        if self.at(told).kind == "word" and after.has("plan", "instead") and after.end - after.start > 1:
+            return None  # "with 7.5 off instead of 10"
         if (
             unit is None
             and self.at(told).has("plan", "less", "more")

@@ -235,6 +235,8 @@ class WorkFacts(MarkFacts):
             if len(self.rows) == 2 and self.rows[0].label == "top" and self.rows[0].load_kg is None:
                 self.rows.pop(0)
             return
+        if self.rows and not self.mend and self.scope is None and self.told_before(fact):
+            return
         heavy = value != int(value) or value > 12
         if self.next_is("rows") and self.next is not None and self.next.start == fact.end and not self.rows and heavy:
             self.load, self.load_said = fact.note.get("kg", value), True  # "row 22.5 3x10"
@@ -329,6 +331,15 @@ class WorkFacts(MarkFacts):
         row = self.rows[-1]
         row.load_open = True
         self.bares.append((fact, row))
+
+    def told_before(self, fact: Fact) -> bool:
+        """ "the 6 was all I had", "40 was a record": a number of sets told before, spoken of once more."""
+        if self.side or self.next_is("side") or not (self.after_sentence or fact.note.get("the")):
+            return False
+        if fact.note.get("the") and any(row.reps == fact.value for row in self.rows):
+            return True
+        kg = fact.note.get("kg", fact.value)
+        return kg >= 15 and any(row.load_kg is not None and abs(row.load_kg - kg) < 0.05 for row in self.rows)
 
     def prev_is_list(self) -> bool:
         return False

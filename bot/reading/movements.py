@@ -255,6 +255,8 @@ def _joins(message: Message, rules: Combine, last: Mention, hit: Hit, features: 
     union = last.features | features
     if not rules.begins(union):
         return False
+    if last.movement and rules.resolve(features) is not None and rules.resolve(union) is None:
+        return False  # two whole movements: "the pull-ups for chins"
     if last.features <= rules.far and not _breaks(message, last.end, hit.start, True):
         return rules.resolve(union) is not None
     after = max(end for _, end in last.spans)

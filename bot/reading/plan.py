@@ -242,6 +242,12 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock) 
         work.report = True
         return
 
+    mending = mended(message, facts)
+    if mending is not None:
+        work.asks.append(Ask("load_kg", message.span(mending.start, mending.end)))
+        work.report = True
+        return
+
     mode = ""
     for clause in clauses:
         names = clause.names
@@ -259,6 +265,10 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock) 
                 targets = []
             elif scoped:
                 targets = pick(rows, targets or main_rows(rows), scoped[-1].value)
+            fewer = next((f.value for f in values if f.kind == "count" and not f.note.get("of_plan")), None)
+            if fewer and targets and "skipped" in names and not scoped:
+                # "dropped one set of dips": the last
+                targets = targets[-fewer * (2 if rows[targets[-1]].side is not None else 1) :]
             if targets and not (names & {"planned"} and not names & {"except", "skipped"}):
                 for at in targets:
                     keep[at] = False
@@ -281,7 +291,7 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock) 
                 everything = everything or bool(surely or ("fine" in names and (values or len(clauses) > 1)))
         if "swap" in names and clause.outside:
             new = clause.outside[0].value.movement
-            for at in main_rows(rows):
+            for at in clause.targets or main_rows(rows):
                 rows[at].movement = new
                 keep[at] = True
             continue
@@ -381,6 +391,15 @@ def read_plan(message: Message, facts: list[Fact], work: Work, fold: FoldBlock) 
             out.append(added[at])
     out += extra
     finish(message, out, asks, work)
+
+
+def mended(message: Message, facts: Sequence[Fact]) -> Fact | None:
+    """What is asked of "that was 17.5 not 15" beside a plan: a report mended, or the load of the day; else None."""
+    if any(fact.kind == "move" or plan_names(fact) & STRONG for fact in facts):
+        return None
+    told = [fact for fact in facts if fact.kind == "instead"]
+    cues = {hit.end for hit in message.hits("mends") if hit.table == "cue"}
+    return next((fact for fact in told if fact.start in cues), None)
 
 
 def late_rest(message: Message, clause: Clause) -> bool:

@@ -68,6 +68,8 @@ def change(rows: Sequence[Row], new: float, old: float, unit: str | None, to_kg:
             row.hold_s = float(new)
         elif unit in ("kg", "lb") or (row.load_kg is not None and abs(row.load_kg - to_kg(old)) < 0.3):
             row.load_kg = to_kg(new, unit if unit in ("kg", "lb") else None)
+        elif row.assist_kg is not None and abs(row.assist_kg - to_kg(old)) < 0.3:
+            row.assist_kg = to_kg(new)
 
 
 def shift(row: Row, amount: float, kind: str, sign: int) -> None:

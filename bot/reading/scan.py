@@ -56,6 +56,17 @@ def _noise(s: Scanner, i: int) -> int | None:
         return i + 2
     if item.kind == "num":
         j = i + 1
+        if (
+            len(item.text) == 2
+            and item.text.isdigit()
+            and s.at(j).has("times", "x")
+            and not s.at(j).space
+            and len(s.at(j + 1).text) == 1
+            and s.at(j + 1).text.isdigit()
+            and not s.at(j + 1).space
+            and s.has_tempo
+        ):
+            return j + 2  # "31x1"
         if s.at(j).text == "-" and s.at(j + 1).kind == "num":
             j += 2
         unit = s.unit_at(j)
@@ -134,6 +145,15 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if plural and s.at(j).kind == "num" and s.at(j + 1).has("sep", "and") and s.at(j + 2).kind == "num":
             which = (int(s.at(j).value or 0), int(s.at(j + 2).value or 0))
             return [Fact("scope", item.start, s.at(j + 2).end, ("these", which))], j + 3
+        if (
+            plural
+            and s.at(j).kind == "num"
+            and (s.at(j + 1).text == "-" or s.at(j + 1).has("sep", "to"))
+            and s.at(j + 2).kind == "num"
+            and 0 < (s.at(j).value or 0) < (s.at(j + 2).value or 0) <= 20
+        ):
+            first, last = int(s.at(j).value or 0), int(s.at(j + 2).value or 0)
+            return [Fact("scope", item.start, s.at(j + 2).end, ("these", tuple(range(first, last + 1))))], j + 3
         if plural:
             return None
         if s.at(j).value is not None and s.at(j + 1).text in (":", ",", ")", "-", "."):
@@ -264,7 +284,12 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
                 item.start,
                 item.end,
                 item.value,
-                {"spelled": item.spelled, "comma": item.comma, "kg": s.kg(item.value)},
+                {
+                    "spelled": item.spelled,
+                    "comma": item.comma,
+                    "kg": s.kg(item.value),
+                    "the": s.at(i - 1).has("plan", "the"),
+                },
             )
         ], i + 1
     if item.value is not None and item.has("sets") is False and s.at(i + 1).has("sets", "sets"):
@@ -318,6 +343,15 @@ def _plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         k = j
         if mark.text == "," and s.at(j + 1).has("plan", "instead"):
             k, mark = j + 1, s.at(j + 1)
+        elif mark.value is None and mark.kind in ("word", "known", "claim") and not mark.has("plan"):
+            # "22.5 on the bar instead of 20"
+            for ahead in range(j + 1, j + 4):
+                between = s.at(ahead)
+                if between.has("plan", "instead") and between.end - between.start > 1:
+                    k, mark = ahead, between
+                    break
+                if between.value is not None or between.kind not in ("word", "known", "claim"):
+                    break
         if mark.has("plan", "instead") and s.at(k + 1).value is not None:
             end = k + 2
             if s.unit_at(end) in ("kg", "lb", "sec"):
@@ -459,6 +493,7 @@ def _words(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | N
             name in ("first", "last")
             and s.at(j).value is not None
             and (s.at(j).value in (1, 2, 3, 4, 5, 6) and s.at(j).spelled)
+            and not s.at(j + 1).has("unit", "half")
         ):
             value = (name, int(s.at(j).value or 1))
             j += 1

@@ -36,7 +36,7 @@ def _strange(message: Message, facts: Sequence[Fact]) -> bool:
         return False
     last = words[-1]
     known = message.book("prose").words | message.book("grammar").words
-    return len(last.text) > 2 and last.word not in known and last.text not in known
+    return last.word not in known and last.text not in known
 
 
 def _phrase(facts: Sequence[Fact], at: int) -> tuple[int, int] | None:

@@ -8,12 +8,13 @@ from dataclasses import replace
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 
+LIST_OF_EFFORTS = 3
 LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a number of reps
 
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
-    return _reckoned(message, _rated(facts))
+    return _reckoned(message, _counted(message, _listed(_rated(facts))))
 
 
 def _rated(facts: Sequence[Fact]) -> list[Fact]:
@@ -24,7 +25,7 @@ def _rated(facts: Sequence[Fact]) -> list[Fact]:
             continue
         for place in range(at - 1, 0, -1):
             one = out[place]
-            if one.kind == "sep" and one.value == 1 or one.kind == "scope":
+            if (one.kind == "sep" and one.value == 1) or one.kind == "scope":
                 continue
             sure = one.kind == "bare" and out[place - 1].kind == "scope" and 5 <= one.value <= 10
             if not sure or out[at - 1].kind != "scope":
@@ -39,6 +40,61 @@ def _rated(facts: Sequence[Fact]) -> list[Fact]:
                 place = next(i for i, f in enumerate(out) if f is rest[1])
                 if 5 <= rest[1].value <= 10 and (place + 1 == len(out) or out[place + 1].kind == "sep"):
                     out[place] = replace(rest[1], kind="effort")
+    return out
+
+
+def _listed(facts: Sequence[Fact]) -> list[Fact]:
+    """ "@7, @7.5, @8.5": three efforts in a row between commas are one a set."""
+    out: list[Fact] = []
+    at = 0
+    while at < len(facts):
+        values: list[float] = []
+        end = at
+        while end < len(facts):
+            value = _effort(facts[end])
+            if value is None:
+                break
+            values.append(value)
+            comma = end + 2 < len(facts) and facts[end + 1].note.get("mark") == ","
+            if not comma or _effort(facts[end + 2]) is None:
+                break
+            end += 2
+        if len(values) >= LIST_OF_EFFORTS:
+            out.append(Fact("efforts", facts[at].start, facts[end].end, values))
+            at = end + 1
+            continue
+        out.append(facts[at])
+        at += 1
+    return out
+
+
+def _effort(fact: Fact) -> float | None:
+    """The effort that a fact is or, after an "@", may be."""
+    if fact.kind == "effort":
+        return float(fact.value)
+    if fact.kind == "at" and not fact.note.get("range") and 5 <= fact.value[0] <= 10:
+        return float(fact.value[0])
+    return None
+
+
+def _counted(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "2x max": two sets to the utmost, whose reps are told elsewhere."""
+    out = list(facts)
+    for at in range(len(out) - 2):
+        one, times, most = out[at : at + 3]
+        if (
+            one.kind == "bare"
+            and one.value == int(one.value)
+            and times.kind == "word"
+            and times.end == times.start + 1
+            and most.kind == "scheme"
+            and most.value == "amrap"
+            and any(
+                hit.table == "times" and hit.name == "x"
+                for hit in message.book("grammar").at(message.tokens, times.start)
+            )
+        ):
+            out[at] = replace(one, kind="count", value=int(one.value))
     return out
 
 

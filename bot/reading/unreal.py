@@ -23,6 +23,8 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
     past: set[int] = set()
     now: set[int] = set()
     when: set[int] = set()
+    others: set[int] = set()
+    me: set[int] = set()  # where the athlete speaks of themselves: "my wife did 5, I did 8"
     for hit in hits:
         if hit.table == "unreal" and hit.name in ("wanted", "others", "past", "when") and hit.start not in taken:
             if hit.name == "when":
@@ -30,10 +32,15 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
             opens[hit.start] = max(opens.get(hit.start, 0), hit.end)
             if hit.name == "past":
                 past.add(hit.start)
+            elif hit.name == "others":
+                others.add(hit.start)
         elif hit.table == "unreal" and hit.name in ("own", "now"):
             closes.add(hit.start)
             if hit.name == "now":
                 now.add(hit.start)
+        elif hit.table == "unreal" and hit.name == "me":
+            me.add(hit.start)
+            closes.add(hit.start)
     if not closes:
         opens = {start: end for start, end in opens.items() if start not in when}
     if not opens:
@@ -45,7 +52,7 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
             token = message.tokens[at]
             if token.kind == "nl" or token.text in (".", "!", "?", ";"):
                 break
-            if at in (now if start in past else closes) and at > end:
+            if at in (now if start in past else me if start in others else closes) and at > end:
                 break
             if token.text == ",":
                 break
