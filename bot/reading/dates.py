@@ -19,6 +19,7 @@ from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask
 
 NEAR = 3
+QUESTIONS = ("plan_today", "plan_week", "why", "progress")
 
 
 def find_dates(message: Message) -> list[Claim]:
@@ -37,8 +38,12 @@ def find_dates(message: Message) -> list[Claim]:
         if span is not None or ask is not None:
             claims.append(Claim(0, 0, "span", span, ask))
     bounds = sentence_bounds(message.tokens)
+    asked = {at for name in QUESTIONS for hit in found.get(name, ()) for at in range(hit.start, hit.end + 2)}
     for day in days:
         if day.start in used:
+            continue
+        if day.start in asked:
+            claims.append(Claim(day.start, day.end, "noise", None))  # "what's on Friday"
             continue
         claim = _trained(message, finder, day, bounds, absent)
         if claim is not None:

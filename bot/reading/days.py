@@ -7,7 +7,7 @@ Full dates with a year and relative spans ("vor 3 Wochen") go to dateparser as s
 from __future__ import annotations
 
 import calendar
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from functools import cached_property
 
@@ -127,7 +127,7 @@ class DayFinder:
             except ValueError:
                 return None
             return Day(at, at + 1, "exact", (exact, exact), (exact, exact))
-        dotted = self._dotted(at)
+        dotted = self._dotted(at) or self._slashed(at)
         if dotted is not None:
             return dotted
         for hit in self.at.get(at, ()):
@@ -153,6 +153,19 @@ class DayFinder:
         if back is None or ahead is None:
             return None
         return Day(at, at + 2, "date", (back, back), (ahead, ahead))
+
+    def _slashed(self, at: int) -> Day | None:
+        """ "14/2 pull-ups", at the head of a line; "3/2" is left and right."""
+        tokens = self.tokens
+        if at + 3 >= len(tokens) or (at and tokens[at - 1].text != "\n") or tokens[at + 1].text != "/":
+            return None
+        day, month = tokens[at].value, tokens[at + 2].value
+        if day is None or month is None or not 12 < day <= 31 or not 1 <= month <= 12 or day % 1 or month % 1:
+            return None
+        if tokens[at + 3].text != ":" and tokens[at + 3].kind != "word":
+            return None
+        back, ahead = (of_month(self.today, int(month), int(day), way) for way in (False, True))
+        return Day(at, at + 3, "date", (back, back), (ahead, ahead)) if back and ahead else None
 
     def _numbers(self, hit: Hit) -> list[int]:
         return [
@@ -281,7 +294,10 @@ class DayFinder:
         return opens and others and after is not None and after.kind in ("word", "num")
 
     def _other_day(self, hit: Hit) -> bool:
-        return any(h.table == "weekday" and h.start != hit.start for h in self._short_or_named)
+        named = any(h.table == "weekday" and h.start != hit.start for h in self._short_or_named)
+        # "sat pull-ups 5x5, sun dips 5x5"
+        both = any(h.start != hit.start for h in self._short_or_named) and bool(self.message.movement_hits[hit.end])
+        return named or both
 
     def _end_of(self, hit: Hit) -> Day | None:
         today = self.today
@@ -340,6 +356,8 @@ class DayFinder:
                 exact = self._of_year(hit, day, year)
                 return Day(hit.start, end, "exact", (exact, exact), (exact, exact)) if exact else None
             return self._both(hit, "date", of_month(today, month, day, False), of_month(today, month, day, True))
+        if not numbers and any(t.value is not None for t in self.tokens[hit.start : hit.end]):
+            return None  # "am 14.2.": day and month in one number
         day = numbers[0] if numbers else 1
         of = (
             hit.end + 1
@@ -379,6 +397,11 @@ class DayFinder:
         out: list[Day] = []
         for day in days:
             last = out[-1] if out else None
+            if last is not None and last.kind == "weekday" and day.kind in ("dom", "date", "exact"):
+                between = self.tokens[last.end : day.start]
+                if not between or (len(between) == 1 and between[0].text in little("after_weekday")):
+                    out[-1] = replace(day, start=last.start)  # "Monday the 1st"
+                    continue
             if (
                 last is not None
                 and last.kind != "range"

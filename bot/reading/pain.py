@@ -249,7 +249,15 @@ def find_pain(message: Message) -> list[Claim]:
             claims = [claim for claim in _pain_of(view) if claim.kind == "pain" and claim.value.score is None]
             if claims:
                 break
-    return claims
+    sided = {c.value.site for c in claims if c.kind == "pain" and c.value.side is not None and c.value.score is None}
+    # "my grip went, can't hold a cup in my left hand" is one place
+    return [
+        claim
+        for claim in claims
+        if claim.kind != "pain"
+        or claim.value != PainRead(claim.value.site, None, None, None)
+        or claim.value.site not in sided
+    ]
 
 
 def _pain_of(message: Message) -> list[Claim]:
