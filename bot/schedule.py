@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import datetime
+from datetime import datetime, timedelta
 
 import structlog
 from sqlalchemy.exc import OperationalError
 
 from bot import conversation
-from storage import due, health
+from bot.conversation import privacy
+from storage import due, health, inbox
 from storage.due import Due
+from storage.errors import StorageError
 from storage.records import records
 from storage.store import Store
 
@@ -19,6 +21,7 @@ log = structlog.get_logger(__name__)
 AT_ONCE = 500
 # What a commit and a round of queries cost is shared by so many; a message that came in waits no longer than that.
 BATCH = 25
+KEEP_DAYS = 365
 
 
 def sweep(store: Store, now: datetime, limit: int = AT_ONCE) -> int:
@@ -31,8 +34,10 @@ def sweep(store: Store, now: datetime, limit: int = AT_ONCE) -> int:
     """
     with store.reading() as tx:
         found = due.due_now(tx, now, limit)
-    for start in range(0, len(found), BATCH):
-        batch = found[start : start + BATCH]
+    _erase(store, [row for row in found if row.kind == privacy.ERASE], now)
+    others = [row for row in found if row.kind != privacy.ERASE]
+    for start in range(0, len(others), BATCH):
+        batch = others[start : start + BATCH]
         try:
             _together(store, batch, now)
         except OperationalError:
@@ -42,6 +47,23 @@ def sweep(store: Store, now: datetime, limit: int = AT_ONCE) -> int:
             for row in batch:
                 _alone(store, row, now)
     return len(found)
+
+
+def _erase(store: Store, rows: Sequence[Due], now: datetime) -> None:
+    """Let athletes go who asked for it, then rewrite the database's files without them."""
+    gone = False
+    for row in rows:
+        assert row.id is not None
+        with store.transaction() as tx:
+            mine = due.take(tx, row.id, now)
+            gone = (mine is not None and privacy.carry_out(tx, mine, now)) or gone
+    if not gone:
+        return
+    store.forget_records()
+    try:
+        store.vacuum()
+    except StorageError:
+        log.warning("erased rows may still be in the database's files until they are next rewritten")
 
 
 def _together(store: Store, batch: Sequence[Due], now: datetime) -> None:
@@ -70,9 +92,16 @@ def _alone(store: Store, row: Due, now: datetime) -> None:
             due.note_failure(tx, row.id, type(error).__name__, now)
 
 
-def sweep_and_beat(store: Store, now: datetime) -> int:
-    """A sweep that leaves a mark of when it was, so that a standstill can be seen."""
-    swept = sweep(store, now)
+def sweep_and_beat(store: Store, now: datetime, limit: int = AT_ONCE, keep_days: int = KEEP_DAYS) -> int:
+    """A sweep that leaves a mark of when it was, so that a standstill can be seen.
+
+    Once a day the words of messages older than `keep_days` are let go.
+    """
+    swept = sweep(store, now, limit)
     with store.transaction() as tx:
         health.beat(tx, "sweep", now)
+        tidied = health.last_beat(tx, "tidy")
+        if tidied is None or now - tidied >= timedelta(days=1):
+            inbox.empty_texts(tx, now - timedelta(days=keep_days))
+            health.beat(tx, "tidy", now)
     return swept

@@ -27,7 +27,8 @@ class Settings(BaseSettings):
 
     `telegram_api_url`: the root of the Bot API server; calls go to /bot<token>/method below it. `home`: where
     everything is written but a database that is named elsewhere. `webhook_url`: the public address that the service
-    calls; none: long polling. `replicas`: how many of these share one token and database, for the rates. `listen`:
+    calls; none: long polling. `replicas`: how many of these share one token and database, for the rates.
+    `keep_messages_days`: how long the words of a handled message are kept; its facts stay. `listen`:
     HOST:PORT for the webhook, /healthz, /readyz and /metrics; none: no HTTP at all.
     """
 
@@ -39,6 +40,7 @@ class Settings(BaseSettings):
     home: Path = Field(default_factory=default_home)
     messages_per_second: float = Field(default=25.0, gt=0, le=1000)
     replicas: int = Field(default=1, ge=1)
+    keep_messages_days: int = Field(default=365, ge=7)
     webhook_url: str | None = None
     webhook_secret: SecretStr | None = None
     listen: str | None = None

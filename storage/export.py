@@ -20,7 +20,9 @@ from storage.persons import athlete, athletes
 from storage.records import record
 
 # Of use to the machine alone, or a secret.
-_LEFT_OUT = {"stamp", "code_hash", "claimed_until", "not_before", "sender"}
+_LEFT_OUT = {"stamp", "code_hash", "claimed_until", "not_before", "sender", "document"}
+# Notes are the coach's own; an athlete is handed what was said by them, to them and of their training.
+COACHS_OWN = frozenset({"coach_note"})
 
 
 @dataclass(frozen=True)
@@ -36,22 +38,28 @@ class DiaryDay:
     orders: tuple[f.Order, ...]
 
 
-def everything(tx: Session, athlete_id: int) -> dict[str, list[dict[str, Any]]]:
-    """All rows by table, withdrawn ones too, as JSON can hold them. Raises NoSuchPerson."""
+def everything(tx: Session, athlete_id: int, for_athlete: bool = False) -> dict[str, list[dict[str, Any]]]:
+    """All rows by table, withdrawn ones too, as JSON can hold them; `for_athlete`: without what is the coach's.
+
+    Raises NoSuchPerson.
+    """
     athlete(tx, athlete_id)
     found: dict[str, list[dict[str, Any]]] = {"athlete": _rows(tx, athletes, athletes.c.id == athlete_id)}
     for table in tables.metadata.sorted_tables:
-        if "athlete_id" in table.c:
-            found[table.name] = _rows(tx, table, table.c.athlete_id == athlete_id)
+        if "athlete_id" in table.c and not (for_athlete and table.name in COACHS_OWN):
+            whose = table.c.athlete_id == athlete_id
+            if for_athlete and "coach_id" in table.c:  # a message to the coach about the athlete
+                whose = sa.and_(whose, table.c.coach_id.is_(None))
+            found[table.name] = _rows(tx, table, whose)
     return found
 
 
-def files(tx: Session, athlete_id: int) -> dict[str, bytes]:
+def files(tx: Session, athlete_id: int, for_athlete: bool = False) -> dict[str, bytes]:
     """The export as files by name: `everything.json`, and a CSV a table that has rows. UTF-8.
 
     Raises NoSuchPerson.
     """
-    all_rows = everything(tx, athlete_id)
+    all_rows = everything(tx, athlete_id, for_athlete)
     made = {"everything.json": json.dumps(all_rows, ensure_ascii=False, indent=1).encode()}
     for name, rows in all_rows.items():
         if rows:

@@ -155,6 +155,16 @@ def retry(tx: Session, incoming_id: int) -> None:
     run(tx, sa.update(incoming).where(incoming.c.id == incoming_id, aside), again)
 
 
+def empty_texts(tx: Session, before: datetime) -> int:
+    """Let go of the words of what was handled and received before a moment; the facts made of it stay. How many.
+
+    What was set aside is kept until somebody has looked at it.
+    """
+    old = sa.update(incoming).where(incoming.c.received_at < before, incoming.c.handled_at.is_not(None))
+    told = old.where(incoming.c.set_aside_because.is_(None), incoming.c.text != "")
+    return int(run(tx, told, {"text": "", "data": {}}).rowcount)
+
+
 def adopt(tx: Session, channel: str, address: str, who: Someone) -> None:
     """The stranger at the address is that person: their open rows are theirs, and stay in order with new ones."""
     here = sa.update(incoming).where(incoming.c.channel == channel, incoming.c.address == address, _open)

@@ -47,6 +47,8 @@ class Outgoing(Row, table=True):
     buttons: list[list[str]] = Field(default_factory=list, sa_type=Json)
     picture: bytes | None = None
     picture_alt: str | None = None
+    document: bytes | None = None  # a file that goes along, until it is sent
+    document_name: str | None = None
     media: str | None = None  # the service's id of a clip that goes along
     plan: dict[str, Any] | None = Field(default=None, sa_type=Json)
     importance: int = REPLY
@@ -133,8 +135,8 @@ def release(tx: Session, channel: str) -> int:
 
 
 def mark_sent(tx: Session, outgoing_id: int, now: datetime, service_id: str | None = None) -> None:
-    """The service accepted it."""
-    values = {"sent_at": now, "service_id": service_id, "claimed_until": None}
+    """The service accepted it. A file that went along is not kept: it holds all that is stored of a person."""
+    values = {"sent_at": now, "service_id": service_id, "claimed_until": None, "document": None}
     run(tx, sa.update(outgoing).where(outgoing.c.id == outgoing_id), values)
 
 
@@ -146,7 +148,7 @@ def defer(tx: Session, outgoing_id: int, until: datetime) -> None:
 
 def give_up(tx: Session, outgoing_id: int, why: str, now: datetime) -> None:
     """It will not be sent, and why."""
-    values = {"given_up_because": why, "given_up_at": now, "claimed_until": None}
+    values = {"given_up_because": why, "given_up_at": now, "claimed_until": None, "document": None}
     run(tx, sa.update(outgoing).where(outgoing.c.id == outgoing_id), values)
 
 
@@ -154,7 +156,7 @@ def drop_stale(tx: Session, now: datetime) -> int:
     """Give up what is of no use any more (yesterday's plan after an outage); how many."""
     stale = sa.update(outgoing).where(_open, outgoing.c.stale_after <= now)
     not_in_flight = sa.or_(outgoing.c.claimed_until.is_(None), outgoing.c.claimed_until <= now)
-    values = {"given_up_because": "stale", "given_up_at": now}
+    values = {"given_up_because": "stale", "given_up_at": now, "document": None}
     return int(run(tx, stale.where(not_in_flight), values).rowcount)
 
 
@@ -162,6 +164,11 @@ def withdraw_unsent(tx: Session, cause: str) -> int:
     """Take back what a cause asked for and was not yet taken up by delivery; how many. (A newer plan, an undo.)"""
     here = sa.delete(outgoing).where(_open, outgoing.c.cause == cause, outgoing.c.claimed_until.is_(None))
     return int(run(tx, here).rowcount)
+
+
+def is_owed(tx: Session, cause: str) -> bool:
+    """Whether something that a cause asked for is neither sent nor given up."""
+    return run(tx, sa.select(outgoing.c.id).where(_open, outgoing.c.cause == cause).limit(1)).first() is not None
 
 
 def with_button(tx: Session, channel: str, address: str, limit: int = 200) -> list[Outgoing]:

@@ -296,6 +296,16 @@ class BotApiServer:
             "sendPhoto", int(fields["chat_id"]), caption, limits.buttons_of(fields.get("reply_markup")), photo
         )
 
+    async def _do_sendDocument(self, request: Request) -> Answer | dict[str, Any]:  # noqa: N802
+        fields, document = request.fields, next(iter(request.files.values()), b"")
+        if not 0 < len(document) <= limits.DOCUMENT_BYTES:
+            raise limits.BadRequest("Bad Request: there is no document in the request")
+        caption = limits.shown(fields.get("caption", ""), fields.get("parse_mode"))
+        limits.check_text(caption or "-", limits.CAPTION_UNITS)
+        return self._take(
+            "sendDocument", int(fields["chat_id"]), caption, limits.buttons_of(fields.get("reply_markup")), document
+        )
+
     def _take(
         self, method: str, chat: int, text: str, buttons: list[tuple[str, str]], picture: bytes | None
     ) -> Answer | dict[str, Any]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import logging
 import os
+import re
 from collections.abc import AsyncIterator
 from datetime import UTC, datetime, timedelta
 from typing import Any
@@ -37,6 +38,7 @@ AFTER_TIMEOUT_S = 60.0
 TOKEN_REFUSED_S = 60.0
 LONGEST_TEXT = 3500
 LONGEST_KEPT = 20_000
+_ADDRESS = re.compile(r"-?[0-9]{1,19}")
 GONE = ("chat not found", "user is deactivated", "bot was blocked", "bot was kicked", "peer_id_invalid")
 
 
@@ -67,6 +69,11 @@ class Telegram:
         try:
             if message.media:
                 await self.bot.send_video(int(message.address), message.media)
+            if message.document:
+                file = await self.bot.send_document(
+                    int(message.address), message.document, caption=message.text, filename=message.document_name
+                )
+                return str(file.message_id)
             parts = split(message.text)
             sent = None
             for at, part in enumerate(parts):
@@ -109,13 +116,24 @@ class Receiver:
 
 
 def to_incoming(update: Update, now: datetime) -> IncomingUpdate | None:
-    """What an update says to us; None where it says nothing (a kind we don't take, a group, an edit)."""
+    """What an update says to us; None where it says nothing (a kind we don't take, a group, an edit, nonsense)."""
+    try:
+        said = _said(update, now)
+    except (TypeError, ValueError, AttributeError, OverflowError):
+        # The library does not check what kind of thing stands in a field; one such must not hold up its batch for ever.
+        return None
+    return said if said is None or _ADDRESS.fullmatch(said.address) else None
+
+
+def _said(update: Update, now: datetime) -> IncomingUpdate | None:
     key = str(update.update_id)
     if update.callback_query is not None:
         press = update.callback_query
         if press.message is None or press.data is None:
             return None
-        return IncomingUpdate(CHANNEL, key, str(press.message.chat.id), "press", "", now, {"data": press.data[:64]})
+        return IncomingUpdate(
+            CHANNEL, key, str(press.message.chat.id), "press", "", now, {"data": _clean(press.data)[:64]}
+        )
     if update.my_chat_member is not None:
         change = update.my_chat_member
         blocked = change.new_chat_member.status in ("kicked", "left")
@@ -127,10 +145,17 @@ def to_incoming(update: Update, now: datetime) -> IncomingUpdate | None:
     address = str(message.chat.id)
     clip = message.video or message.video_note or message.animation
     if clip is not None:
-        media = {"media": clip.file_id}
-        return IncomingUpdate(CHANNEL, key, address, "clip", (message.caption or "")[:LONGEST_KEPT], sent_at, media)
-    text = message.text or message.caption or ""
+        media = {"media": _clean(clip.file_id)}
+        return IncomingUpdate(
+            CHANNEL, key, address, "clip", _clean(message.caption or "")[:LONGEST_KEPT], sent_at, media
+        )
+    text = _clean(message.text or message.caption or "")
     return IncomingUpdate(CHANNEL, key, address, "text", text[:LONGEST_KEPT], sent_at)
+
+
+def _clean(text: str) -> str:
+    """Without what no database keeps: the null character, and halves of a character."""
+    return text.replace("\0", "").encode("utf-8", "replace").decode("utf-8")
 
 
 def parse(data: Any, bot: Bot) -> Update | None:
@@ -139,7 +164,7 @@ def parse(data: Any, bot: Bot) -> Update | None:
         return None
     try:
         return Update.de_json(data, bot)
-    except (TypeError, ValueError, KeyError, AttributeError):
+    except (TypeError, ValueError, KeyError, AttributeError, OverflowError, TelegramError):
         return None
 
 

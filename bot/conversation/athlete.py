@@ -6,7 +6,7 @@ import re
 from dataclasses import replace
 from datetime import datetime
 
-from bot.conversation import absences, alerts, asking, mending, pains, passing_on, plans, progress, reports
+from bot.conversation import absences, alerts, asking, mending, pains, passing_on, plans, privacy, progress, reports
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.eccentrics import asks_for_eccentrics, refuse
 from bot.conversation.moments import plant_after_report
@@ -32,6 +32,9 @@ def handle(desk: Desk, incoming: Incoming) -> None:
         return
     if incoming.kind == "press" and incoming.data.get("data") == reports.MORE_PAIN:
         pains.ask_more(desk)
+        return
+    pressed = str(incoming.data.get("data", "")) if incoming.kind == "press" else None
+    if privacy.handle(desk, incoming.text, pressed):
         return
     text = _pressed(incoming) if incoming.kind == "press" else incoming.text
     if text is None:

@@ -47,6 +47,7 @@ class Mail:
         stale_after: datetime | None = None,
         cause: str | None = None,
         media: str | None = None,
+        file: tuple[str, bytes] | None = None,
     ) -> bool:
         """Owe `text` to every address of a person. False: they have none, or this cause has asked for it before."""
         posted = False
@@ -67,6 +68,8 @@ class Mail:
                 due_at=self.now,
                 stale_after=stale_after,
                 media=media,
+                document_name=file[0] if file else None,
+                document=file[1] if file else None,
             )
             posted = outbox.post(self.tx, message) is not None or posted
         return posted

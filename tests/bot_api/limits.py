@@ -17,6 +17,7 @@ BUTTON_DATA_BYTES = 64
 BUTTONS = 100
 CALLBACK_ANSWER_UNITS = 200
 PHOTO_BYTES = 10 * 1024 * 1024
+DOCUMENT_BYTES = 50 * 1024 * 1024
 PER_SECOND = 30
 CHAT_BURST = 5  # "short bursts pass": how many is not published
 TAGS = {"b", "strong", "i", "em", "u", "ins", "s", "strike", "del", "code", "pre", "a", "blockquote", "tg-spoiler"}
