@@ -133,6 +133,8 @@ class Scanner:
                 made.pair, made.end = right.value, made.end + 2
                 after = self.at(made.end)
         unit = after.name("unit")
+        if unit == "lb" and after.text == "#" and after.space and self.at(made.end + 1).kind == "num":
+            unit = None  # "5x3 #25": the sign belongs to what follows
         if unit in ("kg", "lb"):
             made.role, made.kg, made.end = "load", self.kg(value, unit), made.end + 1
         elif unit == "sec":
@@ -407,7 +409,12 @@ class Scanner:
             after = self.at(i + 3)
             if not after.has("reps") and not after.has("unit") and not after.has("sets") and after.text != "/":
                 return self._effort_value(i, i + 2, rir=False)
-        if item.has("effort", "before_rir") and self.at(i + 1).kind == "num":
+        if (
+            item.has("effort", "before_rir")
+            and self.at(i + 1).kind == "num"
+            and not self.at(i + 2).has("sets")
+            and self.at(i + 2).kind != "move"
+        ):
             return self._effort_value(i, i + 1, rir=True)
         return None
 
@@ -472,6 +479,10 @@ class Scanner:
         if self.at(j).text == "/" and self.at(j + 1).value == 10 and self.at(j + 2).has("effort", "after"):
             j += 2
         mark = self.at(j)
+        if mark.has("effort", "after") and mark.end - mark.start > 1 and self.at(j + 1).kind == "move":
+            return [Fact("ask", number.start, mark.end, "sets")], j + 1  # "tres de diez flexiones": no score
+        if mark.has("effort", "after") and high > 10:
+            return None  # "+20 rpe …"
         if mark.has("effort", "rir"):
             if high > 6:
                 return None
@@ -491,6 +502,9 @@ class Scanner:
 
     def load(self, i: int) -> tuple[list[Fact], int] | None:
         item = self.at(i)
+        if item.text == "#" and item.space and self.at(i + 1).kind == "num" and not self.at(i + 1).space:
+            pounds = self.kg(self.at(i + 1).value or 0, "lb")
+            return [Fact("load", item.start, self.at(i + 1).end, pounds, {"how": "plus", "unit": "lb"})], i + 2
         if item.has("load", "none"):
             follow = self.at(i + 1)
             if follow.has("load", "plus") and self.at(i + 2).kind == "num":

@@ -9,6 +9,9 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.fold_marks import MarkFacts
 from bot.reading.rows import Row
 
+FEW = 5  # so many kilograms are no load that anyone mentions
+WHOLE_FEATS = frozenset({"muscle_up", "ring_muscle_up", "one_arm_pull_up", "one_arm_chin_up"})
+
 
 class WorkFacts(MarkFacts):
     """Work done."""
@@ -296,6 +299,7 @@ class WorkFacts(MarkFacts):
             or self.loaded()
             or self.next_is("load", "at")
             or fact.note.get("before_move")
+            or (moved and value <= FEW and self.block.movement in WHOLE_FEATS)
             or bool(self.schemes & {"amrap", "ladder", "got", "total"})
             or (bool(self.rows) and not self.bares_open())
             or self.next_is("effort")

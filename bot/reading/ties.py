@@ -8,13 +8,14 @@ from dataclasses import replace
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 
+LEAST_JUDGED = 6
 LIST_OF_EFFORTS = 3
 LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a number of reps
 
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
-    return _reckoned(message, _counted(message, _listed(_rated(facts))))
+    return _reckoned(message, _counted(message, _listed(_judged(message, _rated(facts)))))
 
 
 def _rated(facts: Sequence[Fact]) -> list[Fact]:
@@ -40,6 +41,27 @@ def _rated(facts: Sequence[Fact]) -> list[Fact]:
                 place = next(i for i, f in enumerate(out) if f is rest[1])
                 if 5 <= rest[1].value <= 10 and (place + 1 == len(out) or out[place + 1].kind == "sep"):
                     out[place] = replace(rest[1], kind="effort")
+    return out
+
+
+def _judged(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "the last one a 9", "la última un 9": a number with an article rates the set."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        before = facts[at - 1] if at else None
+        closes = at + 1 == len(facts) or facts[at + 1].kind == "sep"
+        sure = fact.kind == "bare" and LEAST_JUDGED <= fact.value <= 10 and closes and before is not None
+        if sure and before is not None and before.kind == "scope" and before.value in (("last", 1), ("first", 1)):
+            out[-1] = replace(before, value=before.value[0])
+            out.append(replace(fact, kind="effort"))
+            continue
+        scoped = at > 1 and facts[at - 2].kind == "scope"
+        if sure and before is not None and scoped and before.kind == "word" and before.end == before.start + 1:
+            hits = message.book("grammar").at(message.tokens, before.start)
+            if any(hit.table == "article" for hit in hits):
+                out.append(replace(fact, kind="effort"))
+                continue
+        out.append(fact)
     return out
 
 

@@ -3,6 +3,7 @@
 import pytest
 
 from bot.reading import complete, read
+from bot.reading.reading import Ask
 from tests.bot.reading.messages import context
 
 
@@ -49,3 +50,22 @@ def test_not_knowing_ends_the_question():
     reading = answered("pull-ups 5x4 +15, rpe 7-9 across", "no idea")
     assert reading.ask == ()
     assert len(reading.sets) == 5
+
+
+def test_an_answer_that_tells_sets_is_a_report_of_its_own():
+    text = "pull-ups 5x3 +250"
+    reading = read(text, context())
+    assert complete(text, reading, reading.ask[0], "dips 5x3 +900kg", context()) is None
+
+
+def test_today_is_a_day_for_an_answer():
+    text = "pull-ups 5x3 +20"
+    day = Ask("performed_on", "+20")
+    assert complete(text, read(text, context()), day, "today", context()).performed_on.isoformat() == "2027-03-10"
+
+
+def test_the_reps_of_counted_sets_leave_the_count():
+    text = "pull-ups 4 sets"
+    reading = read(text, context())
+    whole = complete(text, reading, reading.ask[0], "5", context())
+    assert [one.reps for one in whole.sets] == [5] * 4

@@ -23,6 +23,16 @@ def short(reading):
         ("pull-ups 20kg: 5,5,4", [("pull_up", 5, 20, None)] * 2 + [("pull_up", 4, 20, None)]),
         ("tuck front lever 2x10s", [("tuck_front_lever", 10, 0, None)] * 2),
         ("dips 8, 7, nothing left", [("dip", 8, 0, None), ("dip", 7, 0, 10)]),
+        ("rpe 8 no 9 on the last, pull-ups 2x3 +25", [("pull_up", 3, 25, None), ("pull_up", 3, 25, 9)]),
+        ("pull-ups 2x3 +20 first set 6 last set 8 rpe", [("pull_up", 3, 20, 6), ("pull_up", 3, 20, 8)]),
+        ("chins 2x5 +20, last one a 9", [("chin_up", 5, 20, None), ("chin_up", 5, 20, 9)]),
+        ("chins 3x5 @7, @7.5, @8.5", [("chin_up", 5, 0, 7), ("chin_up", 5, 0, 7.5), ("chin_up", 5, 0, 8.5)]),
+        ("pull ups 3x4, sets 1-2 rpe 7, last one 9", [("pull_up", 4, 0, 7)] * 2 + [("pull_up", 4, 0, 9)]),
+        ("2x max push ups (30, 24)", [("push_up", 30, 0, None), ("push_up", 24, 0, None)]),
+        ("ring muscle up 1!", [("ring_muscle_up", 1, 0, None)]),
+        ("tempo pull ups 2x4 31x1 +10", [("pull_up", 4, 10, None)] * 2),
+        ("dips 8,8,6 - the 6 was all i had", [("dip", 8, 0, None)] * 2 + [("dip", 6, 0, None)]),
+        ("my mate did 5 pull ups, I did 8", [("pull_up", 8, 0, None)]),
     ],
 )
 def test_notation_of_the_trade_is_read(reads, text, sets):
@@ -48,7 +58,13 @@ def test_what_reads_two_ways_is_asked(reads, text, about):
 
 @pytest.mark.parametrize(
     "text",
-    ["haha 3 cats watched me", "room 12, second floor", "my mate did 20 pull ups today", "should I do 5x3 with 22.5?"],
+    [
+        "my wife just did her first pull up!!",
+        "haha 3 cats watched me",
+        "room 12, second floor",
+        "my mate did 20 pull ups today",
+        "should I do 5x3 with 22.5?",
+    ],
 )
 def test_talk_tales_and_questions_make_no_sets(reads, text):
     reading = reads(text)
@@ -91,3 +107,41 @@ def test_pounds_are_converted_exactly(reads):
 
 def test_cluster_reps_are_linked_to_the_set_before(reads):
     assert [one.linked for one in reads("pull-ups cluster 3+2+1 +30").sets] == [False, True, True]
+
+
+@pytest.mark.parametrize(
+    ("text", "unread"),
+    [
+        ("zercher carries 3x20, dips 3x8", "zercher carries 3x20"),
+        ("dips 3x8, zercher carries 3x20", "zercher carries 3x20"),
+        ("dips 3x8\nsled things 4x20 @8", "sled things 4x20 @8"),
+    ],
+)
+def test_an_unknown_exercise_lends_its_sets_to_none(reads, text, unread):
+    reading = reads(text)
+    assert short(reading) == [("dip", 8, 0, None)] * 3
+    assert reading.unread == (unread,)
+
+
+def test_a_number_far_over_the_plan_is_asked(reads):
+    reading = reads("pull ups 20", today=planned("pull_up", 4, 4, 4, 4, load_kg=10.0))
+    assert [ask.about for ask in reading.ask] == ["reps"]
+
+
+@pytest.mark.parametrize(
+    ("text", "sets"),
+    [
+        ("did the lot but 25 on the belt instead of 22.5", [("pull_up", 3, 25, None)] * 5),
+        ("dropped one set of pull ups, otherwise as planned", [("pull_up", 3, 22.5, None)] * 4),
+        ("swapped the pull ups for chins, same weight and reps", [("chin_up", 3, 22.5, None)] * 5),
+        ("all as planned, last one a 9", [("pull_up", 3, 22.5, None)] * 4 + [("pull_up", 3, 22.5, 9)]),
+    ],
+)
+def test_what_departs_from_the_plan_is_read_against_it(reads, text, sets):
+    assert short(reads(text, today=PULL_DAY)) == sets
+
+
+def test_a_mend_beside_a_plan_is_not_the_plan_done(reads):
+    reading = reads("that was 17.5 not 15", today=PULL_DAY)
+    assert reading.sets == ()
+    assert reading.ask
