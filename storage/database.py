@@ -8,6 +8,7 @@ from typing import Any, TypeVar
 
 import sqlalchemy as sa
 from sqlalchemy import event
+from sqlalchemy.orm.attributes import manager_of_class
 from sqlalchemy.pool import StaticPool
 from sqlmodel import Field, Session, SQLModel
 
@@ -47,11 +48,21 @@ def run(tx: Session, statement: sa.Executable, values: Any = None) -> sa.CursorR
 
 
 def loose(model: type[R], found: sa.Row[*tuple[Any, ...]] | None) -> R | None:
-    return None if found is None else model(**found._mapping)
+    return None if found is None else _made(model, found)
 
 
 def loose_all(model: type[R], found: Sequence[sa.Row[*tuple[Any, ...]]]) -> list[R]:
-    return [model(**row._mapping) for row in found]
+    return [_made(model, row) for row in found]
+
+
+def _made(model: type[R], row: sa.Row[*tuple[Any, ...]]) -> R:
+    """A row as its model. What the database gives needs no defaults and sets off no events: filled in at once, it
+    takes a tenth of the time that the constructor does."""
+    made: R = manager_of_class(model).new_instance()
+    values = row._asdict()
+    made.__dict__.update(values)
+    made.__pydantic_fields_set__.update(values)
+    return made
 
 
 def insert_row(tx: Session, row: Row) -> int:

@@ -14,7 +14,8 @@ from storage import fact_queries
 from storage.database import run, table_of
 from storage.fact_forms import BY_FACT, BY_KIND, FORMS, Fact, decisions_from_json, decisions_to_json, set_values
 from storage.fact_tables import ClipFact, PerformedSet, PlanSent, Report
-from storage.persons import touch
+from storage.persons import athletes, new_stamp, touch
+from storage.record_cache import changes_facts, trail
 
 SaidBy = Literal["athlete", "coach", "bot"]
 
@@ -51,7 +52,7 @@ def add(
     fact_id = _insert(tx, form.table, values)
     if isinstance(fact, f.Session):
         _insert_sets(tx, athlete_id, fact_id, fact.sets)
-    touch(tx, athlete_id)
+    _changed(tx, athlete_id, form.kind)
     return fact_id
 
 
@@ -65,7 +66,7 @@ def withdraw(tx: Session, kind: str, fact_id: int, at: datetime) -> bool:
     if kind == "session":
         replaced = sa.select(reports.c.replaces).where(reports.c.id == fact_id).scalar_subquery()
         run(tx, sa.update(reports).where(reports.c.id == replaced), {"withdrawn_at": None})
-    touch(tx, row.athlete_id)
+    _changed(tx, row.athlete_id, kind)
     return True
 
 
@@ -111,7 +112,7 @@ def replace_session(
     who = {"athlete_id": old.athlete_id, "said_by": said_by, "said_at": said_at, "cause": cause}
     new_id = _insert(tx, reports, {**who, **values, "replaces": report_id})
     _insert_sets(tx, old.athlete_id, new_id, session.sets)
-    touch(tx, old.athlete_id)
+    _changed(tx, old.athlete_id, "session")
     return new_id
 
 
@@ -124,7 +125,7 @@ def mark_clip_seen(tx: Session, clip_id: int) -> None:
     """The coach has looked at it."""
     here = sa.update(clips).where(clips.c.id == clip_id).values(seen_by_coach=True)
     for (athlete_id,) in run(tx, here.returning(clips.c.athlete_id)).all():
-        touch(tx, athlete_id)
+        _changed(tx, athlete_id, "clip")
 
 
 def clip_media(tx: Session, clip_id: int) -> str | None:
@@ -138,6 +139,24 @@ def decisions_sent(tx: Session, athlete_id: int, limit: int = 60) -> tuple[Decis
     newest = sa.select(plans_sent.c.decisions).where(plans_sent.c.athlete_id == athlete_id)
     found = run(tx, newest.order_by(plans_sent.c.on.desc(), plans_sent.c.id.desc()).limit(limit)).all()
     return tuple(one for row in reversed(found) for one in decisions_from_json(row.decisions))
+
+
+def _changed(tx: Session, athlete_id: int, kind: str) -> None:
+    """As `touch`, leaving word of what changed, where this transaction has read the record and nobody wrote since."""
+    before = trail(tx, athlete_id)
+    if before is None:
+        touch(tx, athlete_id)
+        return
+    changes_facts(tx)
+    stamp, (last, of_coach) = new_stamp(), before.stamps
+    if run(tx, _STAMP, {"of": athlete_id, "last": last, "stamp": stamp}).rowcount:
+        before.stamps = (stamp, of_coach)
+        before.kinds.add(kind)
+    else:
+        touch(tx, athlete_id)
+
+
+_STAMP = sa.update(athletes).where(athletes.c.id == sa.bindparam("of"), athletes.c.stamp == sa.bindparam("last"))
 
 
 def _insert(tx: Session, table: sa.Table, values: dict[str, Any]) -> int:

@@ -67,6 +67,31 @@ def _weight(record: f.Record) -> int:
     return sum(len(session.sets) for session in record.sessions) + sum(len(plan.sets) for plan in record.sent)
 
 
+@dataclass
+class Trail:
+    """A record read in this transaction, and the kinds of facts that it alone changed since, up to `stamps`."""
+
+    stamps: Stamps
+    record: f.Record
+    kinds: set[str] = field(default_factory=set)
+
+
+def trail(tx: Session, athlete_id: int) -> Trail | None:
+    trails: dict[int, Trail] = tx.info.get("trails", {})
+    return trails.get(athlete_id)
+
+
+def seen(tx: Session, athlete_id: int, stamps: Stamps, record: f.Record) -> None:
+    """Begin a trail anew: this is the record now."""
+    tx.info.setdefault("trails", {})[athlete_id] = Trail(stamps, record)
+
+
+def own(tx: Session) -> dict[int, tuple[Stamps, f.Record]]:
+    """The records that this transaction read after it had changed something."""
+    found: dict[int, tuple[Stamps, f.Record]] = tx.info.get("own", {})
+    return found
+
+
 def changes_facts(tx: Session) -> None:
     """From here on this transaction's records are its own: rolled back, their ids would come again for other facts."""
     tx.info["changed"] = True
@@ -74,9 +99,9 @@ def changes_facts(tx: Session) -> None:
 
 def kept(tx: Session, athlete_id: int, stamps: Stamps) -> f.Record | None:
     """A record of this state, of the transaction's own or the store's."""
-    own: dict[int, tuple[Stamps, f.Record]] = tx.info.get("own", {})
-    if athlete_id in own and own[athlete_id][0] == stamps:
-        return own[athlete_id][1]
+    mine = own(tx).get(athlete_id)
+    if mine is not None and mine[0] == stamps:
+        return mine[1]
     cache = tx.info.get("records")
     return cache.get(athlete_id, stamps) if isinstance(cache, RecordCache) else None
 
@@ -88,6 +113,7 @@ def older(tx: Session, athlete_id: int) -> f.Record | None:
 
 
 def keep(tx: Session, athlete_id: int, stamps: Stamps, record: f.Record) -> None:
+    seen(tx, athlete_id, stamps, record)
     cache = tx.info.get("records")
     if tx.info.get("changed"):
         tx.info.setdefault("own", {})[athlete_id] = (stamps, record)

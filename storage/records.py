@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from types import MappingProxyType
 from typing import Any
 
@@ -14,7 +15,7 @@ from storage.database import on_postgres, run
 from storage.errors import NoSuchPerson
 from storage.fact_queries import facts_of, plans_since, sessions_of, sessions_since
 from storage.persons import athletes, coaches, schedule_from_json
-from storage.record_cache import keep, kept, older
+from storage.record_cache import keep, kept, older, own, seen, trail
 from storage.rules import rule_overrides
 
 
@@ -37,6 +38,15 @@ def records(tx: Session, athlete_ids: Sequence[int]) -> dict[int, f.Record]:
     found = {
         athlete_id: known for athlete_id in rows if (known := kept(tx, athlete_id, stamps[athlete_id])) is not None
     }
+    for athlete_id, known in found.items():
+        before = trail(tx, athlete_id)
+        if before is None or before.stamps != stamps[athlete_id]:
+            seen(tx, athlete_id, stamps[athlete_id], known)
+    for athlete_id in rows.keys() - found.keys():
+        mended = _mended(tx, athlete_id, stamps[athlete_id])
+        if mended is not None:
+            found[athlete_id] = mended
+            keep(tx, athlete_id, stamps[athlete_id], mended)
     missing = {athlete_id: row for athlete_id, row in rows.items() if athlete_id not in found}
     if missing:
         loaded = _load(tx, missing)
@@ -67,6 +77,34 @@ _KINDS = {  # the field of a Record by kind of fact, of the light kinds
     "clip": "clips",
     "order": "orders",
 }
+
+
+def _mended(tx: Session, athlete_id: int, stamps: tuple[int, int]) -> f.Record | None:
+    """The record read before in this transaction, with the kinds of facts read anew that it has changed since.
+
+    None: something else changed too. Orders change the athlete's rules, so with them all is read.
+    """
+    before = trail(tx, athlete_id)
+    if before is None or before.stamps != stamps or "order" in before.kinds:
+        return None
+    changed: dict[str, tuple[Any, ...]] = {}
+    for kind in before.kinds:
+        if kind == "session":
+            changed["sessions"] = sessions_since(tx, {athlete_id: before.record.sessions}).get(athlete_id, ())
+        elif kind == "sent_plan":
+            changed["sent"] = plans_since(tx, {athlete_id: before.record.sent}).get(athlete_id, ())
+        else:
+            changed[_KINDS[kind]] = facts_of(tx, kind, [athlete_id]).get(athlete_id, ())
+    return replace(before.record, **changed)  # type: ignore[arg-type]
+
+
+def standing(tx: Session) -> dict[int, tuple[tuple[int, int], f.Record]]:
+    """The transaction's own records that are as the database has them: what all may use once it is committed."""
+    mine = own(tx)
+    if not mine:
+        return {}
+    rows = run(tx, _ATHLETES, {"ids": list(mine)})
+    return {row.id: mine[row.id] for row in rows if mine[row.id][0] == (row.stamp, row.coach_stamp)}
 
 
 def _load(tx: Session, rows: dict[int, sa.Row[*tuple[Any, ...]]]) -> dict[int, f.Record]:

@@ -13,6 +13,7 @@ from storage import tables, upgrade
 from storage.database import in_memory, reading_engine, writing_engine
 from storage.errors import StorageError
 from storage.record_cache import RecordCache
+from storage.records import standing
 from storage.writing import WriterLock
 
 
@@ -71,8 +72,12 @@ class Store:
     @contextmanager
     def transaction(self) -> Iterator[Session]:
         """One write transaction: committed whole, or rolled back whole on any exception."""
-        with self._one_writer(), self._session(self._engine) as tx, tx.begin():
-            yield tx
+        with self._one_writer(), self._session(self._engine) as tx:
+            with tx.begin():
+                yield tx
+                read = standing(tx)
+            for athlete_id, (stamps, record) in read.items():
+                self._records.put(athlete_id, stamps, record)
 
     @contextmanager
     def reading(self) -> Iterator[Session]:

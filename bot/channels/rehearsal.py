@@ -108,7 +108,6 @@ class Rehearsal:
             inbox.accept(tx, [update], now)
         while worker.handle_next(self.store, now):
             yield from self._deliver()
-        yield from self._deliver()
 
     def _content(self, data: dict[str, Any], sender: str) -> tuple[Any, str, dict[str, Any]]:
         for field in ("text", "press", "video", "about"):
@@ -136,9 +135,14 @@ class Rehearsal:
 
     def _deliver(self) -> Iterator[dict[str, Any]]:
         now = self.clock.now()
+        with self.store.reading() as tx:
+            owed = outbox.next_open_at(tx)
+        if owed is None or owed > now:
+            return
+        with self.store.transaction() as tx:
+            outbox.drop_stale(tx, now)
         while True:
             with self.store.transaction() as tx:
-                outbox.drop_stale(tx, now)
                 claimed = outbox.claim(tx, now, 100, CHANNEL)
                 for message in claimed:
                     assert message.id is not None

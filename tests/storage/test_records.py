@@ -147,3 +147,52 @@ def test_two_changed_athletes_take_as_many_queries_as_one(store, mira):
         return len(queries(store, [mira.id, mira.id + 1], fresh=False))
 
     assert changed(mira.id) == changed(mira.id, mira.id + 1)
+
+
+def read_anew(store, athlete_id):
+    store.forget_records()
+    with store.reading() as tx:
+        return records.record(tx, athlete_id)
+
+
+@pytest.mark.parametrize("fact", EVERY_FACT, ids=lambda fact: type(fact).__name__)
+def test_a_record_mended_within_a_transaction_is_as_if_read_anew(store, mira, fact):
+    add_all(store, mira.id)
+    with store.transaction() as tx:
+        records.record(tx, mira.id)
+        added = facts.add(tx, mira.id, fact, "athlete", NOW, 2)
+        with_it = records.record(tx, mira.id)
+        facts.withdraw(tx, facts.BY_FACT[type(fact)].kind, added, NOW)
+        without_it = records.record(tx, mira.id)
+        facts.add(tx, mira.id, fact, "athlete", NOW, 3)
+        last = records.record(tx, mira.id)
+    assert with_it != without_it
+    assert read_anew(store, mira.id) == last
+
+
+def test_what_was_read_in_a_transaction_serves_the_next(store, mira):
+    with store.transaction() as tx:
+        records.record(tx, mira.id)
+        facts.add(tx, mira.id, EVERY_FACT[0], "athlete", NOW, 1)
+        read = records.record(tx, mira.id)
+    with store.reading() as tx:
+        assert records.record(tx, mira.id) is read
+
+
+def test_what_was_rolled_back_in_part_is_not_handed_on(store, mira):
+    with store.transaction() as tx:
+        before = records.record(tx, mira.id)
+        part = tx.begin_nested()
+        facts.add(tx, mira.id, EVERY_FACT[0], "athlete", NOW, 1)
+        assert records.record(tx, mira.id) != before
+        part.rollback()
+        assert records.record(tx, mira.id) == before
+    assert read_anew(store, mira.id) == before
+
+
+def test_a_setting_changed_beside_a_fact_is_seen(store, mira):
+    with store.transaction() as tx:
+        records.record(tx, mira.id)
+        facts.add(tx, mira.id, EVERY_FACT[0], "athlete", NOW, 1)
+        update_athlete(tx, mira.id, {"plate_step": 0.5})
+        assert records.record(tx, mira.id).athlete.plate_step == 0.5
