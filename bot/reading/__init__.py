@@ -10,6 +10,7 @@ One message followed through it, "Chins 3x5 +20, last @9, elbow 2/10":
    `body`, `red_flags`, `corrections`, `intents` claim theirs. `assemble.settle` drops those that contradict each other.
 4. `movements.find_movements` names the movements from features ("one arm" + "pulley") by words/combine.toml.
 5. `items.make_items` and `scan.scan` turn what is left into facts: three sets of five, +20 kg, "last", effort 9.
+   `ties` lets neighbours say what a fact is; `strangers` sends exercises that no book knows to `unread`.
    `unreal` and `prose` take out wishes, tales, questions and talk. `blocks.split` gives each movement its facts.
 6. `fold.Folder` folds a block's facts to sets: the load goes to the three sets, the effort to the last. Where a message
    leans on the plan ("all but the dips"), `plan` starts from the planned sets and lets each clause change them.

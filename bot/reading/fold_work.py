@@ -338,7 +338,9 @@ class WorkFacts(MarkFacts):
 
     def told_before(self, fact: Fact) -> bool:
         """ "the 6 was all I had", "40 was a record": a number of sets told before, spoken of once more."""
-        if self.side or self.next_is("side") or not (self.after_sentence or fact.note.get("the")):
+        if self.side or self.next_is("side"):
+            return False
+        if not (self.after_sentence or fact.note.get("the") or self.next_is("word")):
             return False
         if fact.note.get("the") and any(row.reps == fact.value for row in self.rows):
             return True
