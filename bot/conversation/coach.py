@@ -6,7 +6,7 @@ from collections.abc import Callable
 from datetime import timedelta
 from zoneinfo import ZoneInfo
 
-from bot.conversation import alerts, cards, passing_on, plans, summary
+from bot.conversation import alerts, cards, passing_on, plans, summary, what_if
 from bot.conversation.absences import plant_next_plan as plant_next
 from bot.conversation.coach_words import Command, parse
 from bot.conversation.desk import Desk, Mail
@@ -23,6 +23,7 @@ from storage.persons import Person, Who
 from storage.rules import nicknames_of, set_coach_rule, set_nickname
 
 LOADS_UP_TO_KG = 200.0
+MOST_REHEARSED = 4
 FEWEST_WORDS = 2  # a single word is a slip, not an answer to pass on
 
 
@@ -127,6 +128,10 @@ class Office:
             return
         today = self.mail.now.astimezone(ZoneInfo(self.coach.timezone)).date()
         names = [(row.handle, row.name) for row in self.rows]
+        supposed = what_if.question(text)
+        if supposed is not None:
+            self._what_if(supposed, what_if.about(supposed, names, self.coach.language, today))
+            return
         command = parse(text, names, self.coach.language, today)
         if command is None:
             self._answered(text)
@@ -176,6 +181,19 @@ class Office:
     def _summary(self, _command: Command) -> None:
         text, buttons = summary.compose(self.mail, self.coach)
         self.mail.post(self.coach, text, buttons=buttons)
+
+    def _what_if(self, said: str, command: Command | None) -> None:
+        """Rehearsed for the one named, or for everyone on the rung that is named."""
+        if command is None:
+            self.answer("what-if-how")
+            return
+        named = self.desk(command.handle)
+        desks = [desk for row in self.rows if (desk := self.desk(row.handle)) is not None] if named is None else []
+        meant = [named] if named is not None else what_if.meant(said, desks)[:MOST_REHEARSED]
+        if not meant:
+            self.answer("coach-who", names=", ".join(row.handle for row in self.rows[:20]))
+        for desk in meant:
+            desk.tell_coach(what_if.answer(desk, command, said))
 
     def _help(self, _command: Command) -> None:
         self.answer("coach-help")
