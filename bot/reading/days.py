@@ -399,7 +399,8 @@ class DayFinder:
             last = out[-1] if out else None
             if last is not None and last.kind == "weekday" and day.kind in ("dom", "date", "exact"):
                 between = self.tokens[last.end : day.start]
-                if not between or (len(between) == 1 and between[0].text in little("after_weekday")):
+                until = any(h.table == "link" and h.name in ("until", "range") for h in self.at.get(day.start, ()))
+                if not until and (not between or (len(between) == 1 and between[0].text in little("after_weekday"))):
                     out[-1] = replace(day, start=last.start)  # "Monday the 1st"
                     continue
             if (

@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 
 from bot.reading.lexicon import FALLBACK, GAP, Hit, table
+from bot.reading.little import little
 from bot.reading.text import fold
 from bot.reading.tokens import Token, tokenize
 
@@ -292,4 +293,4 @@ def _shortens(tokens: Sequence[Token], i: int) -> bool:
     if tokens[i].text != "." or i == 0 or i + 1 >= len(tokens) or tokens[i].space:
         return False
     before, after = tokens[i - 1], tokens[i + 1]
-    return (before.kind == "word" and len(before.text) <= 3 and after.kind == "num") or not after.space
+    return (before.text in little("shortened") and after.kind == "num") or not after.space
