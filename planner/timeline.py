@@ -129,11 +129,14 @@ class Timeline:
         main, grip_since = base_grip(history), start
         usual, retest, early = main, False, False
         comeback: Return | None = None
+        pulls, of_week = calendar.pulling_days(schedule, start, count, gap), start
         while week_start <= until + length * DAY:
             days = calendar.week_days(schedule, week_start)
-            pulls = calendar.pulling_days(schedule, week_start, count, gap)
+            if of_week != week_start:
+                pulls = calendar.pulling_days(schedule, week_start, count, gap)
             kinds = dict(zip(pulls, table.days[len(pulls)], strict=True))
-            following = calendar.pulling_days(schedule, week_start + length * DAY, count, gap)
+            of_following = week_start + length * DAY
+            following = calendar.pulling_days(schedule, of_following, count, gap)
             jump: date | None = None
             for day in days:
                 away = self._away(day)
@@ -177,6 +180,7 @@ class Timeline:
                     [*(one for one in pulls if one > day), *following],
                     gap,
                 )
+            pulls, of_week = following, of_following
             if jump is not None:
                 week_start = jump
                 continue

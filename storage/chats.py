@@ -31,9 +31,13 @@ class Chat(Row, table=True):
 chats = table_of(Chat)
 
 
+_WHO_AT = sa.select(chats.c.athlete_id, chats.c.coach_id).where(
+    chats.c.channel == sa.bindparam("at_channel"), chats.c.address == sa.bindparam("at_address")
+)
+
+
 def who_at(tx: Session, channel: str, address: str) -> Who | None:
-    statement = sa.select(chats.c.athlete_id, chats.c.coach_id)
-    row = run(tx, statement.where(chats.c.channel == channel, chats.c.address == address)).first()
+    row = run(tx, _WHO_AT, {"at_channel": channel, "at_address": address}).first()
     if row is None:
         return None
     return Who("athlete", row.athlete_id) if row.athlete_id is not None else Who("coach", row.coach_id)

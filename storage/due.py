@@ -47,6 +47,14 @@ class Due(Row, table=True):
 dues = table_of(Due)
 _IDS: sa.BindParameter[Any] = sa.bindparam("ids", expanding=True)
 _open = dues.c.done_at.is_(None)
+# Asked over and over; building a query takes longer than running it.
+_NEXT = sa.select(dues.c.due_at).where(_open).order_by(dues.c.due_at).limit(1)
+_DUE_NOW = (
+    sa.select(dues)
+    .where(_open, dues.c.due_at <= sa.bindparam("now", type_=dues.c.due_at.type))
+    .order_by(dues.c.due_at, dues.c.id)
+    .limit(sa.bindparam("most", type_=sa.Integer))
+)
 
 
 def schedule(tx: Session, who: Someone, kind: str, for_date: date, due_at: datetime) -> None:
@@ -59,8 +67,7 @@ def schedule(tx: Session, who: Someone, kind: str, for_date: date, due_at: datet
 
 def due_now(tx: Session, now: datetime, limit: int = 100) -> list[Due]:
     """What is due, the longest first. A list to work through with `take`, row by row."""
-    query = sa.select(dues).where(_open, dues.c.due_at <= now).order_by(dues.c.due_at, dues.c.id).limit(limit)
-    return loose_all(Due, run(tx, query).all())
+    return loose_all(Due, run(tx, _DUE_NOW, {"now": now, "most": limit}).all())
 
 
 def take(tx: Session, due_id: int, now: datetime) -> Due | None:
@@ -87,8 +94,7 @@ def take_all(tx: Session, due_ids: Sequence[int], now: datetime) -> list[Due]:
 
 def next_due_at(tx: Session) -> datetime | None:
     """The moment of the next open row; None: there is none."""
-    query = sa.select(dues.c.due_at).where(_open).order_by(dues.c.due_at).limit(1)
-    found: datetime | None = run(tx, query).scalar()
+    found: datetime | None = run(tx, _NEXT).scalar()
     return found
 
 

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from datetime import datetime
+from functools import cache
 from typing import Any
 
 import sqlalchemy as sa
 from sqlmodel import Field, Index, Session
 
 from storage.database import BigId, Json, Row, insert_row, loose_all, run, table_of
-from storage.persons import Someone, owned_by, owner_columns
+from storage.persons import Role, Someone, owned_by, owner_columns
 
 _ONE_ASK = sa.text("kind = 'ask' AND answered_at IS NULL AND expired_at IS NULL")
 
@@ -75,10 +76,18 @@ def open_question(tx: Session, who: Someone, kind: str | None = None) -> Questio
 
 def open_questions(tx: Session, who: Someone, kind: str | None = None) -> list[Question]:
     """Open questions to a person, newest first."""
-    query = sa.select(questions).where(owned_by(questions, who), _open)
-    if kind is not None:
-        query = query.where(questions.c.kind == kind)
-    return loose_all(Question, run(tx, query.order_by(questions.c.id.desc())).all())
+    values = {"wanted": who.id} | ({} if kind is None else {"of_kind": kind})
+    return loose_all(Question, run(tx, _open_to(who.role, kind is not None), values).all())
+
+
+@cache  # building it takes longer than running it
+def _open_to(role: Role, one_kind: bool) -> sa.Select[Any]:
+    """Parameters: `wanted`, the person's id, and `of_kind` if `one_kind`."""
+    column = questions.c.athlete_id if role == "athlete" else questions.c.coach_id
+    query = sa.select(questions).where(column == sa.bindparam("wanted", type_=BigId), _open)
+    if one_kind:
+        query = query.where(questions.c.kind == sa.bindparam("of_kind"))
+    return query.order_by(questions.c.id.desc())
 
 
 def close(tx: Session, question_id: int, now: datetime) -> None:
