@@ -6,6 +6,7 @@ from datetime import date, timedelta
 
 from bot.reading.days import Day, day_of_month
 from bot.reading.lexicon import Hit
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.phrases import phrases, sentence_bounds
 from bot.reading.reading import Ask, Span
@@ -119,7 +120,7 @@ def _named_object(message: Message, day: Day) -> bool:
     if _possessed(message, day) or day.link == "from":
         return True
     before = message.tokens[day.start - 1] if day.start else None
-    if before is None:
+    if before is None or (day.end < len(message.tokens) and message.tokens[day.end].text in little("instead")):
         return False
     moves = phrases("intents", message.language, "want").at(message.tokens, day.start - 1)
     return any(hit.name == "move" for hit in moves)
