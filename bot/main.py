@@ -91,6 +91,7 @@ def serve() -> None:
     from bot.settings import MissingSetting
 
     settings = _settings()
+    _own_ladders()
     try:
         run_service(settings)
     except MissingSetting as error:
@@ -129,6 +130,23 @@ def ladder_check(file: Annotated[Path, typer.Argument(metavar="FILE", help="A la
     if problems:
         _stop("\n".join(problems))
     typer.echo(f"{file.name}: nothing wrong.")
+
+
+@ladder_app.command("draw")
+def ladder_draw(
+    file: Annotated[Path, typer.Argument(metavar="FILE", help="A ladder in TOML.")],
+    to: Annotated[Path | None, typer.Option(help="The SVG picture; beside the ladder where left out.")] = None,
+) -> None:
+    """Draw a ladder's rungs and ways as an SVG picture."""
+    from bot.ladder_picture import draw
+    from planner import ladders
+
+    problems = ladders.check(file)
+    if problems:
+        _stop("\n".join(problems))
+    picture = to or file.with_suffix(".svg")
+    picture.write_text(draw(ladders.load(file)), encoding="utf-8")
+    typer.echo(str(picture))
 
 
 @app.command(name="import")
@@ -216,12 +234,23 @@ def _settings() -> Settings:
         )
 
 
+def _own_ladders() -> None:
+    """The coach's own ladders, from the folder `ladders` in SLOWRUNG_HOME. One that is wrong stops everything: whoever
+    stands on it would get no plan."""
+    from planner import ladders
+
+    problems = ladders.add_own(_settings().home / "ladders")
+    if problems:
+        _stop("\n".join(problems))
+
+
 def _open(url: str, backups: Path | None = None) -> Store:
     from sqlalchemy.exc import SQLAlchemyError
 
     from storage.errors import StorageError
     from storage.store import Store
 
+    _own_ladders()
     try:
         return Store.open(url, backups)
     except StorageError as error:
@@ -233,6 +262,7 @@ def _open(url: str, backups: Path | None = None) -> Store:
 def _read_roster(file: Path) -> Roster:
     from bot.roster import RosterError, read_roster
 
+    _own_ladders()
     try:
         return read_roster(file)
     except RosterError as error:

@@ -214,7 +214,7 @@ def _athlete(table: _Table) -> RosterAthlete:
     if handle == "coach":
         table.wrong("handle", "'coach' is the coach; take another")
     unit = cast(Literal["kg", "lb"], table.choice("unit", ["kg", "lb"], "kg"))
-    ladder = cast(str, table.choice("ladder", sorted(ladders.shipped()), LADDER))
+    ladder = cast(str, table.choice("ladder", sorted(ladders.known()), LADDER))
     step, step_unit = _plate_step(table, unit)
     return RosterAthlete(
         handle=handle,
@@ -229,7 +229,7 @@ def _athlete(table: _Table) -> RosterAthlete:
         plate_unit=step_unit,
         equipment=frozenset(table.several("equipment", EQUIPMENT, ["bar"])),
         ladder=ladder,
-        rung=table.choice("rung", [rung.id for rung in ladders.shipped()[ladder].rungs], None),
+        rung=table.choice("rung", [rung.id for rung in ladders.known()[ladder].rungs], None),
         screened=table.flag("screened"),
         tests=tuple(_test(test) for test in table.tables("tests", TEST_KEYS)),
     )

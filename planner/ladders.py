@@ -178,13 +178,40 @@ def shipped() -> Mapping[str, Ladder]:
     return {ladder.id: ladder for ladder in found}
 
 
+_own: dict[str, Ladder] = {}
+
+
+def add_own(folder: Path) -> list[str]:
+    """Let rosters name the ladders of a folder as well. Once, as the program starts; no folder: nothing to add.
+
+    Gives what is wrong with the files, one line each; those are left out, and so is an id that is taken.
+    """
+    problems = []
+    for path in sorted(folder.glob("*.toml")):
+        try:
+            ladder = load(path)
+        except DataError as error:
+            problems += str(error).splitlines()
+            continue
+        if ladder.id in known() and known()[ladder.id] != ladder:
+            problems.append(f"{path.name}: id: there is a ladder {ladder.id!r} already")
+            continue
+        _own[ladder.id] = ladder
+    return problems
+
+
+def known() -> Mapping[str, Ladder]:
+    """The shipped ladders and the coach's own, by id."""
+    return {**shipped(), **_own} if _own else shipped()
+
+
 def get(ladder_id: str) -> Ladder:
-    """The shipped ladder of that id.
+    """The ladder of that id.
 
     Raises:
         KeyError: There is none.
     """
-    return shipped()[ladder_id]
+    return known()[ladder_id]
 
 
 def _ladder(data: Mapping[str, Any]) -> Ladder:

@@ -272,7 +272,7 @@ class Climb:
 
 def climbs(history: History, timeline: Timeline, until: date) -> tuple[Climb, ...]:
     """The athlete's ladders, in the order that the roster gives them. Unknown ladder ids are left out."""
-    known = ladders.shipped()
+    known = ladders.known()
     return tuple(
         Climb(history, timeline, known[name], rung, until) for name, rung in history.athlete.ladders if name in known
     )

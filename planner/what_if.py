@@ -117,7 +117,7 @@ def _done(one: PlannedSet, day: date, strong: Mapping[Key, Followed], body_kg: f
 
 
 def _proof_reps(one: PlannedSet) -> int:
-    for ladder in ladders.shipped().values():
+    for ladder in ladders.known().values():
         if one.rung is not None and one.rung in ladder.by_id:
             return ladder.by_id[one.rung].proof.reps or 1
     return 1
