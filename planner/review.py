@@ -133,6 +133,10 @@ class View:
     def _of_day(self, day: date) -> list[Decision]:
         return [one for climb in self._climbs_at(day) for one in climb.decisions if one.on == day]
 
+    def climbs(self, day: date) -> tuple[Climb, ...]:
+        """The athlete's ladders as climbed up to `day`."""
+        return self._climbs_at(day)
+
     def _climbs_at(self, day: date) -> tuple[Climb, ...]:
         if day not in self._climbs:
             self._climbs[day] = climbs(self.history, self.timeline, day)

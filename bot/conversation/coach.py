@@ -6,7 +6,7 @@ from collections.abc import Callable
 from datetime import timedelta
 from zoneinfo import ZoneInfo
 
-from bot.conversation import alerts, cards, passing_on, plans, summary, what_if
+from bot.conversation import alerts, cards, passing_on, plans, roster_page, rule_words, summary, what_if
 from bot.conversation.absences import plant_next_plan as plant_next
 from bot.conversation.coach_words import Command, parse
 from bot.conversation.desk import Desk, Mail
@@ -175,8 +175,10 @@ class Office:
     # of everyone
 
     def _roster(self, _command: Command) -> None:
-        text, _ = summary.compose(self.mail, self.coach)
-        self.mail.post(self.coach, text)
+        self.mail.post(self.coach, roster_page.roster(self.mail, self.coach))
+
+    def _rungs(self, _command: Command) -> None:
+        self.mail.post(self.coach, roster_page.rungs(self.mail, self.coach))
 
     def _summary(self, _command: Command) -> None:
         text, buttons = summary.compose(self.mail, self.coach)
@@ -220,8 +222,8 @@ class Office:
             return
         try:
             checked = rules.check(name, _value(value))
-        except rules.RuleError as error:
-            self.answer("rule-bad", why=str(error))
+        except rules.RuleError:
+            self.mail.post(self.coach, rule_words.allowed(rules.catalogue()[name], self.say))
             return
         desk = self.desk(command.handle)
         if desk is None:
@@ -351,6 +353,7 @@ def _value(word: str) -> float | str | bool:
 
 GENERAL: dict[str, Callable[[Office, Command], None]] = {
     "roster": Office._roster,
+    "rungs": Office._rungs,
     "summary": Office._summary,
     "help": Office._help,
     "nickname": Office._nickname,

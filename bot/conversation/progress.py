@@ -31,13 +31,11 @@ def in_words(review: Review, say: Wording) -> str:
 
 def ladder_lines(position: LadderPosition, say: Wording) -> Iterator[str]:
     ladder = named(f"ladder-{position.ladder}", position.ladder, say)
-    yield say.say(
-        "progress-rung",
-        ladder=ladder,
-        rung=rung_name(position.rung, say),
-        since=position.since,
-        dose=position.dose or "–",
-    )
+    where = {"ladder": ladder, "rung": rung_name(position.rung, say), "since": position.since}
+    if position.dose:
+        yield say.say("progress-rung", **where, dose=position.dose)
+    else:
+        yield say.say("progress-rung-alone", **where)
     if position.next_rung is None:
         yield say.say("progress-top")
         return

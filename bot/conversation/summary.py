@@ -93,7 +93,9 @@ def _fine(seen: Review, say: Wording) -> str:
     if planned:
         parts.append(say.say("fine-sessions", done=done, planned=planned))
     for position in seen.ladders[:2]:
-        parts.append(say.say("fine-rung", rung=rung_name(position.rung, say), dose=position.dose or "–"))
+        rung = rung_name(position.rung, say)
+        # The main lift has no dose of its own: its sets and loads are the block's.
+        parts.append(say.say("fine-rung", rung=rung, dose=position.dose) if position.dose else rung)
     for one in seen.strength:
         if one.movement == seen.main_lift and one.side is None:
             parts.append(

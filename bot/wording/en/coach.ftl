@@ -2,11 +2,12 @@
 coach-joined = Hello { $name }, this bot is yours now. “roster” shows your athletes, “invite NAME” makes a code for one, “help” the rest.
 coach-help =
     In words, with an athlete's name:
-    · “mira” – the card · “roster” · “summary” – the week · “mira week” · “mira why”
+    · “mira” – the card · “roster” · “rungs” – how long each takes · “summary” – the week · “mira week” · “mira why”
     · “mira 4x3 at 17.5 on thursday” · “mira lock 17.5 until 1 march” · “mira hold rung 3 weeks” · “mira unlock”
     · “mira rung archer_shoulder” · “mira exclude muscle-ups” · “mira rule block.loading_weeks 5”, “rule …” for all
     · “approve mira”, “decline mira” · “seen mira” for clips, “mira restart” after a stop · “mira pause”, “mira resume”
     · “tell mira: …” · “mira note: …” · “invite mira” · “call archers with low ring ALR”
+    · “what if mira trains three days”, “what if mira holds rung 5 weeks” – nothing is changed by asking
 coach-unknown = I did not understand that. “help” shows what I know.
 coach-who = Whom do you mean? { $names }
 button-approve = Approve
@@ -65,7 +66,6 @@ nickname-set = “{ $nickname }” is { $movement } from now on.
 nickname-unclear = Which movement shall that be? “call MOVEMENT NICKNAME”
 rule-how = “rule NAME VALUE”, such as “rule block.loading_weeks 5”
 rule-unknown = There is no rule “{ $rule }”.
-rule-bad = { $why }
 rule-set = { $name }: { $rule } is { $value } now.
 rule-set-all = { $rule } is { $value } for everyone now.
 roster-loaded = { $count ->

@@ -1,6 +1,7 @@
 # Where someone stands.
 progress-nothing = There are no reports yet. After the first sessions I can show your line.
 progress-rung = { $ladder }: { $rung } since { $since }, dose { $dose }.
+progress-rung-alone = { $ladder }: { $rung } since { $since }.
 progress-top = That is the top of this ladder.
 progress-may-test = { $rung }: may be tried on the next test day.
 progress-gate = Toward { $rung }: { $name } { $have } of { $want }.

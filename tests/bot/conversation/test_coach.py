@@ -34,7 +34,7 @@ def test_a_lock_shows_in_the_plan_where_it_acts(chat):
     [
         ("mira", "Mira, Monday 4 January"),
         ("card mira", "Mira, Monday 4 January"),
-        ("everyone", "Fine (1)"),
+        ("everyone", "One athlete:"),
         ("summary", "Nobody needs you"),
         ("mira week", "Thu 7 Jan"),
         ("mira hold rung 3 weeks", "rung held until Mon 25 Jan"),
@@ -43,7 +43,7 @@ def test_a_lock_shows_in_the_plan_where_it_acts(chat):
         ("mira note: sleeps badly", "Noted about Mira"),
         ("mira rule block.loading_weeks 5", "block.loading_weeks is 5"),
         ("rule block.loading_weeks 5", "for everyone"),
-        ("rule block.loading_weeks 50", "must be from"),
+        ("rule block.loading_weeks 50", "must be a whole number from 3 to 6"),
         ("rule nonsense 5", "There is no rule"),
         ("call archers with low ring ALR", "“ALR” is archers, ring at elbow height"),
         ("mira rung nonsense", "There is no rung"),

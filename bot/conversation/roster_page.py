@@ -1,0 +1,61 @@
+"""The coach's roster, a line each, and how long rungs take across it."""
+
+from __future__ import annotations
+
+from datetime import date
+from zoneinfo import ZoneInfo
+
+from bot.conversation.desk import Mail
+from bot.conversation.reasons import rung_name
+from bot.wording import Wording, wording_for
+from planner import ladders, review
+from planner.facts import Record
+from planner.stays import RungTimes, across
+from planner.survival import weeks_until
+from storage import persons
+from storage.persons import Athlete, Person
+from storage.records import records
+
+MOST_RUNGS = 30
+
+
+def roster(mail: Mail, coach: Person) -> str:
+    """Handle, rung, last and next session of each; who needs what stands in the summary."""
+    say = wording_for(coach.language)
+    lines = [say.say("roster-heading", count=len(persons.athletes_of(mail.tx, coach.id)))]
+    for row, record, today in _known(mail, coach):
+        seen = review(record, today)
+        done = [one.on for one in record.sessions if one.sets and not one.is_test]
+        rungs = say.listed([rung_name(one.rung, say) for one in seen.ladders])
+        last = say.day(max(done)) if done else say.say("roster-none")
+        following = say.day(seen.next_training_on) if seen.next_training_on else say.say("roster-none")
+        lines.append(say.say("roster-line", handle=row.handle, rungs=rungs, last=last, next=following))
+    return "\n".join(lines)
+
+
+def rungs(mail: Mail, coach: Person) -> str:
+    """Median and quartiles of the weeks on each rung, in the ladders' order."""
+    say = wording_for(coach.language)
+    found = across((record, today) for _, record, today in _known(mail, coach))
+    if not found:
+        return say.say("rungs-none")
+    known = ladders.known()
+    ordered = sorted(found, key=lambda one: (one.ladder, known[one.ladder].order[one.rung]))
+    return "\n".join([say.say("rungs-heading"), *(_line(one, say) for one in ordered[:MOST_RUNGS])])
+
+
+def _line(times: RungTimes, say: Wording) -> str:
+    left = sum(stay.left for stay in times.stays)
+    values = {"rung": rung_name(times.rung, say), "left": left, "still": len(times.stays) - left}
+    early, median, late = (weeks_until(times.steps, share) for share in (0.25, 0.5, 0.75))
+    if median is None:
+        longest = max(stay.weeks for stay in times.stays)
+        return say.say("rungs-open", **values, weeks=say.number(longest, 0))
+    shown = [say.say("rungs-unknown") if one is None else say.number(one, 0) for one in (early, late)]
+    return say.say("rungs-line", **values, median=say.number(median, 0), early=shown[0], late=shown[1])
+
+
+def _known(mail: Mail, coach: Person) -> list[tuple[Athlete, Record, date]]:
+    rows = persons.athletes_of(mail.tx, coach.id)
+    of = records(mail.tx, [row.id for row in rows if row.id is not None])
+    return [(row, of[row.id], mail.now.astimezone(ZoneInfo(row.timezone)).date()) for row in rows if row.id is not None]
