@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from datetime import time as clock_time
 from typing import Any
 from zoneinfo import ZoneInfo
@@ -13,9 +13,10 @@ from sqlmodel import Session
 from bot.clock import moment_of
 from bot.conversation.plan_json import plan_object
 from bot.wording import Wording, wording_for
-from planner import plan_for, review
+from planner import plan_for
 from planner.facts import Record
 from planner.plan import DayPlan, Review
+from planner.review import View
 from storage import chats, due, facts, outbox, persons
 from storage.fact_forms import Fact
 from storage.facts import SaidBy
@@ -86,6 +87,7 @@ class Desk:
     cause: int | None = None  # the inbox row that is being handled
     said_by: SaidBy = "athlete"
     _record: Record | None = field(default=None, repr=False)
+    _view: View | None = field(default=None, repr=False)
     _review: Review | None = field(default=None, repr=False)
 
     @classmethod
@@ -137,13 +139,24 @@ class Desk:
         return self._record
 
     @property
+    def view(self) -> View:
+        """The record folded as of today: a review and the plans ahead come from one fold."""
+        if self._view is None:
+            self._view = View(self.record, self.today)
+        return self._view
+
+    @property
     def review(self) -> Review:
         if self._review is None:
-            self._review = review(self.record, self.today)
+            self._review = self.view.review()
         return self._review
 
     def plan(self, day: date) -> DayPlan:
-        return self.review.today if day == self.today else plan_for(self.record, self.today, day)
+        return self.view.plan(day) if day >= self.today else plan_for(self.record, self.today, day)
+
+    def week_ahead(self, days: int = 7) -> list[DayPlan]:
+        """The plans of `days` days from today."""
+        return [self.plan(self.today + timedelta(ahead)) for ahead in range(days)]
 
     def add(self, fact: Fact, said_at: datetime | None = None, **more: Any) -> int:
         """Add a fact; what is known is known anew."""
@@ -152,7 +165,7 @@ class Desk:
         return made
 
     def forget(self) -> None:
-        self._record = self._review = None
+        self._record = self._view = self._review = None
         self.athlete = persons.athlete(self.tx, self.id)
 
     # ---- saying and planting --------------------------------------------------------------------------------------

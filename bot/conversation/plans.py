@@ -10,7 +10,6 @@ from bot.conversation.reasons import decisions_in_words, reason_in_words, unusua
 from bot.conversation.reports import trained
 from bot.wording import Wording
 from bot.wording.sets import plan_in_words, short_plan
-from planner import week_ahead
 from planner.facts import SentPlan
 from planner.plan import DayPlan
 from storage import facts, outbox
@@ -91,13 +90,13 @@ def _next_work(desk: Desk) -> DayPlan | None:
     following = desk.plan(review.next_training_on)
     if following.sets:
         return following
-    return next((plan for plan in week_ahead(desk.record, desk.today, WEEK_DAYS) if plan.sets), None)
+    return next((plan for plan in desk.week_ahead(WEEK_DAYS) if plan.sets), None)
 
 
 def week(desk: Desk) -> str:
     say = desk.say
     lines = [say.say("week-heading")]
-    for plan in week_ahead(desk.record, desk.today, WEEK_DAYS):
+    for plan in desk.week_ahead(WEEK_DAYS):
         if plan.sets:
             kind = say.say(f"day-kind-{plan.kind}")
             lines.append(say.say("week-line", day=say.day(plan.on), kind=kind, work=short_plan(plan, say)))

@@ -9,7 +9,6 @@ from bot.conversation.desk import Buttons, Desk
 from bot.reading.reading import Reading, SetRead
 from bot.wording import Wording
 from bot.wording.sets import done_in_words, in_a_line
-from planner import week_ahead
 from planner.facts import Bodyweight, Session, WorkSet
 from planner.plan import DayPlan
 
@@ -108,7 +107,7 @@ def next_session(desk: Desk) -> DayPlan | None:
     review = desk.review
     following = review.next_training_on
     if following == desk.today:
-        coming = week_ahead(desk.record, desk.today, DAYS_AHEAD)[1:]
+        coming = desk.week_ahead(DAYS_AHEAD)[1:]
         return next((plan for plan in coming if plan.sets), None)
     return desk.plan(following) if following is not None else None
 
