@@ -54,9 +54,14 @@ def _erase(store: Store, rows: Sequence[Due], now: datetime) -> None:
     gone = False
     for row in rows:
         assert row.id is not None
-        with store.transaction() as tx:
-            mine = due.take(tx, row.id, now)
-            gone = (mine is not None and privacy.carry_out(tx, mine, now)) or gone
+        try:
+            with store.transaction() as tx:
+                mine = due.take(tx, row.id, now)
+                gone = (mine is not None and privacy.carry_out(tx, mine, now)) or gone
+        except OperationalError:
+            raise
+        except Exception as error:
+            _failed(store, row, error, now)
     if not gone:
         return
     store.forget_records()
@@ -87,9 +92,14 @@ def _alone(store: Store, row: Due, now: datetime) -> None:
     except OperationalError:
         raise
     except Exception as error:
-        log.error("due row failed", due=row.id, kind=row.kind, error=type(error).__name__)
-        with store.transaction() as tx:
-            due.note_failure(tx, row.id, type(error).__name__, now)
+        _failed(store, row, error, now)
+
+
+def _failed(store: Store, row: Due, error: Exception, now: datetime) -> None:
+    assert row.id is not None
+    log.error("due row failed", due=row.id, kind=row.kind, error=type(error).__name__)
+    with store.transaction() as tx:
+        due.note_failure(tx, row.id, type(error).__name__, now)
 
 
 def sweep_and_beat(store: Store, now: datetime, limit: int = AT_ONCE, keep_days: int = KEEP_DAYS) -> int:

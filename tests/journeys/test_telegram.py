@@ -1,6 +1,7 @@
 """Journeys through Telegram: the service in full, the other end strict and, on purpose, unreliable."""
 
 import asyncio
+import json
 import os
 import signal
 import subprocess
@@ -48,7 +49,18 @@ async def test_a_code_works_once(tmp_path):
         before = len(here.api.texts(COACH))
         here.api.says(COACH, "roster")
         await until(lambda: len(here.api.texts(COACH)) > before)
-        assert "Mira" in here.api.texts(COACH)[-1]
+        assert "· mira: " in here.api.texts(COACH)[-1]
+
+
+async def test_an_athletes_data_goes_out_as_files_and_is_not_kept_in_the_outbox(tmp_path):
+    async with town(tmp_path) as here, here.running():
+        await here.everyone_joins()
+        here.api.says(MIRA, "send me all my data")
+        files = lambda: [one for one in here.api.accepted if one.picture and one.chat == MIRA]  # noqa: E731
+        await until(lambda: len(files()) == 3)
+        assert [one.text for one in files()] == ["my-page.txt", "everything.json", "tables.zip"]
+        assert json.loads(files()[1].picture)["athlete"][0]["handle"] == "mira"
+    assert here.api.refused == []
 
 
 async def test_a_stranger_learns_nothing_but_that_a_code_is_needed(tmp_path):

@@ -13,6 +13,8 @@ from bot.conversation import privacy
 from storage import outbox, persons, tables
 from storage.notes import add_note
 from storage.persons import all_coaches
+from storage.store import Store
+from tests.bot.conversation.conftest import Chat, athlete
 
 
 @pytest.mark.parametrize(
@@ -105,3 +107,22 @@ def test_old_words_are_let_go_and_their_facts_stay(chat):
 
     assert texts == ["", "bodyweight 61.4"]
     assert len(chat.record().sessions) == 2  # the roster's test, and the one told of
+
+
+def test_no_mark_of_who_left_is_in_the_database_file(tmp_path, monkeypatch):
+    file, real = tmp_path / "bot.sqlite3", Store.open
+    monkeypatch.setattr(Store, "open", lambda _url: real(f"sqlite:///{file}"))
+    chat = Chat(athlete("miraxylo"), athlete("tom"))
+    chat.says("miraxylo", "pull-ups 5,5,5 +15 zebrafish", "19:00")
+    chat.says("coach", "miraxylo note: quagga", "19:01")
+    chat.says("miraxylo", "delete all my data", "19:02")
+    chat.says("miraxylo", None, "19:03", press="Delete everything")
+
+    def marks() -> set[bytes]:
+        held = b"".join(one.read_bytes() for one in tmp_path.iterdir()).lower()
+        return {mark for mark in (b"miraxylo", b"zebrafish", b"quagga", b"tom") if mark in held}
+
+    assert len(marks()) == 4
+    chat.waits_until("19:30")
+    assert marks() == {b"tom"}
+    chat.close()
