@@ -67,6 +67,12 @@ def by_place(answers: Iterable[PainAnswer]) -> dict[Place, list[PainAnswer]]:
     return found
 
 
+def _covers(other: Pain, one: Pain) -> bool:
+    """Whether a word without a side is the same place as one with a side, at least as severe: it is told once."""
+    same = other.site == one.site and one.side is None and other.side is not None
+    return same and SEVERITY[other.level] >= SEVERITY[one.level]
+
+
 class PainHistory:
     """The pain of one record; `at(day)` folds what was known before or on that day."""
 
@@ -92,6 +98,7 @@ class PainHistory:
                 pain = self._place(site, side, known, day)
                 if pain is not None:
                     found.append(pain)
+        found = [one for one in found if not any(_covers(other, one) for other in found)]
         return tuple(sorted(found, key=lambda pain: (-SEVERITY[pain.level], -(pain.score or 0), pain.site)))
 
     def _place(self, site: str, side: Side | None, known: Sequence[PainAnswer], day: date) -> Pain | None:

@@ -15,9 +15,11 @@ from planner.shown import (
     best_hold,
     both_sides,
     did,
+    dose_effort,
     placed_by_tests,
     proven,
     relative_added,
+    reps_left_to,
     reps_shown,
     sets_of,
     value_of,
@@ -38,6 +40,7 @@ class Position:
     since: date
     step: int = 0
     held: int = -1
+    step_since: date | None = None  # when the dose was last made easier
 
     @property
     def dose(self) -> Step:
@@ -72,6 +75,8 @@ class Climb:
                 if block:
                     self._end_block(block_start, day)
                 block, block_start = slot.block, day
+            if slot.pulling and slot.on is not None:
+                self._ease(block_start, day)
             if slot.comeback is not None and slot.comeback.retest and slot.comeback.on != returned:
                 returned = slot.comeback.on
                 self._after_long_absence(slot.comeback.on, slot.comeback.days)
@@ -99,7 +104,21 @@ class Climb:
             return
         code = "rung_set_by_coach" if order.kind == "set_rung" else "rung_approved"
         self._decide("rung", day, code, {"rung": rung.id, "before": self.position.rung.id})
-        self.position = Position(self.position.ladder, rung, day)
+        step = 1 if order.kind == "approve" and self._bears_doubles(rung, day) else 0
+        self.position = Position(self.position.ladder, rung, day, step)
+
+    def _bears_doubles(self, rung: Rung, day: date) -> bool:
+        """Whether the newest test of the rung, its weaker side, says that two reps leave what the ceiling asks."""
+        if rung.work != "skill" or len(rung.steps) < 2 or rung.steps[1].is_variant or rung.steps[1].rom != rung.rom:
+            return False
+        wanted = rung.steps[1].reps + 10.0 - self.history.rules.number("skill.rpe")
+        for session in reversed(self.history.between(self.position.since - DAY, day)):
+            sent = self.history.record.sent_by_day.get(session.on)
+            if not self._tested(session) and (sent is None or rung.id not in sent.rungs):
+                continue
+            if proven(session, rung, self.history, self.history.rules) is not None:
+                return all(reps_left_to(session, rung, side) >= wanted for side in SIDES)
+        return False
 
     def _after_long_absence(self, day: date, days: int) -> None:
         now = self.position
@@ -114,9 +133,13 @@ class Climb:
         now = self.position
         if now.rung.work == "main" or not self.is_held(now, start, end - DAY):
             return
+        if self._other_day_too_hard(now, start, end - DAY):
+            return
         held = max(now.held, now.step)
         last = now.step + 1 >= len(now.rung.steps)
-        self.position = replace(now, held=held, step=now.step if last else now.step + 1)
+        self.position = replace(
+            now, held=held, step=now.step if last else now.step + 1, step_since=now.step_since if last else end
+        )
         if not last:
             self._decide(
                 "dose",
@@ -126,7 +149,7 @@ class Climb:
             )
 
     def is_held(self, position: Position, start: date, end: date) -> bool:
-        """Whether the dose was done in at least two sessions of the days given, the last within its ceiling."""
+        """Whether the dose was done in at least two sessions of the days given, the last two within its ceiling."""
         done = [
             one
             for one in self.history.between(start, end)
@@ -134,9 +157,48 @@ class Climb:
         ]
         if len(done) < 2:
             return False
-        effort = worst_effort(done[-1], position.rung)
+        effort = dose_effort(done[-2:], position.rung, position.dose)
         ceiling = self.history.rules.number("skill.rpe") if position.rung.work == "skill" else 8.0
         return effort is None or effort <= ceiling
+
+    def _other_day_too_hard(self, position: Position, start: date, end: date) -> bool:
+        """Whether the other half or the earlier rung of the other day was over the ceiling: both days grow as one."""
+        other = position.rung.other_day
+        if other is None:
+            return False
+        days = [
+            one
+            for one in self.history.between(start, end)
+            if not self._tested(one)
+            and any(work.movement == other.movement and work.rom == other.rom for work in one.sets)
+        ]
+        effort = dose_effort(days[-2:], position.rung, position.dose, other_day=True)
+        return effort is not None and effort > self.history.rules.number("skill.rpe")
+
+    def _tested(self, session: Session) -> bool:
+        return session.is_test or self._in_test_week(session.on)
+
+    def _ease(self, start: date, day: date) -> None:
+        """Inside a block a dose only shrinks: after two sessions in a row far too hard, or with missed reps."""
+        now = self.position
+        if now.rung.work != "skill" or now.step == 0:
+            return
+        begun = max(start, now.step_since or now.since)
+        done = [
+            one for one in self.history.between(begun, day - DAY) if sets_of(one, now.rung) and not self._tested(one)
+        ]
+        last = done[-FAILED_SESSIONS:]
+        if len(last) < FAILED_SESSIONS or not all(self._far_too_hard(one, now.rung) for one in last):
+            return
+        self.position = replace(now, step=now.step - 1, held=min(now.held, now.step - 1), step_since=day)
+        values: dict[str, str | int] = {"dose": self.position.dose.label, "before": now.dose.label}
+        self._decide("dose", day, "dose_shrinks", {**values, "rung": now.rung.id, "sessions": FAILED_SESSIONS})
+
+    def _far_too_hard(self, session: Session, rung: Rung) -> bool:
+        if any(work.failed for work in sets_of(session, rung)):
+            return True
+        effort, rules = worst_effort(session, rung), self.history.rules
+        return effort is not None and effort >= rules.number("skill.rpe") + rules.number("block.early_deload_over")
 
     def held_now(self, on: date) -> int:
         """The hardest step held, this block's sessions counted."""
@@ -258,9 +320,13 @@ class Climb:
         """Proposed after missed reps at the lightest dose in two sessions running."""
         now = self.position
         before = now.ladder.before(now.rung.id)
-        if now.rung.work != "skill" or before is None:
+        if now.rung.work != "skill" or before is None or now.step > 0:
             return None
-        done = [one for one in self.history.between(now.since, day) if not one.is_test and sets_of(one, now.rung)]
+        done = [
+            one
+            for one in self.history.between(now.step_since or now.since, day)
+            if not one.is_test and sets_of(one, now.rung)
+        ]
         last = done[-FAILED_SESSIONS:]
         if len(last) < FAILED_SESSIONS or not all(any(w.failed for w in sets_of(one, now.rung)) for one in last):
             return None

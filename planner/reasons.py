@@ -63,6 +63,7 @@ REASONS: Mapping[str, tuple[str, ...]] = MappingProxyType(
         "dose_of_rung": ("rung", "dose", "sets"),
         "dose_volume": ("rung", "sets", "reps", "rpe"),
         "dose_grows": ("rung", "dose", "before"),
+        "dose_shrinks": ("rung", "dose", "before", "sessions"),
         "third_set": ("rung", "sets"),
         "exposures_capped": ("rung", "reps", "wanted_reps"),  # one-arm reps a side today
         "joints_shared": ("rung", "sets"),

@@ -115,7 +115,9 @@ class View:
             self.history, self.timeline, self._climbs_at(day), slot, day, self.history.pain.at(day), self._planned_ahead
         )
         draft = fill(today)
-        kind = "test" if slot.kind in AS_IF_TEST else "deload" if slot.is_deload else "training"
+        sore = today.pain_of(slot.main) if slot.kind == "test" else None
+        cut = sore is not None and sore.level != "hold" and not draft.skill  # its main lift is a deload's then
+        kind = "test" if slot.kind in AS_IF_TEST and not cut else "deload" if slot.is_deload else "training"
         worth = draft.main or draft.skill or (slot.kind == "support" and draft.accessories)
         if not worth:
             return _rest(day, slot.block, slot.week, tuple(draft.holds), tuple(draft.decisions))
@@ -294,7 +296,7 @@ class View:
         if stopped is not None and stopped.code == "not_screened":
             found.append(Alert("screening_open", 2, self.record.athlete.started_on))
         for one in now:
-            values = {"site": one.site, "side": one.side, "score": one.score}
+            values = {"site": one.site, "side": one.side, "score": one.acted_on}
             if one.level == "stop":
                 found.append(Alert("pain_stop", 3, one.since, values))
             elif one.level in ("step_down", "step_back"):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from datetime import date, timedelta
+from statistics import median
 
 from planner.digest import digest
 from planner.evidence import counts, system_load_kg
@@ -45,9 +46,43 @@ def did(session: Session, rung: Rung, dose: Step) -> bool:
     return all(unsided + sum(work.side == side for work in fitting) >= dose.sets for side in SIDES)
 
 
+def dose_effort(sessions: Iterable[Session], rung: Rung, dose: Step, *, other_day: bool = False) -> float | None:
+    """The median effort told of the dose's own sets in `sessions`, of the side it is harder for; None where none was.
+
+    A set beyond the dose is a gift and not judged. With `other_day` it is the rung's work of the other day.
+    """
+    name, rom = rung.movement, dose.rom
+    if other_day and rung.other_day is not None:
+        name, rom = rung.other_day.movement, rung.other_day.rom
+    efforts: dict[Side | None, list[float]] = {}
+    for session in sessions:
+        taken: dict[Side | None, int] = {}
+        for work in session.sets:
+            if work.movement != name or work.rom not in (rom, "full") or work.eccentric:
+                continue
+            if (work.reps or 0) < dose.reps or taken.get(work.side, 0) >= dose.sets:
+                continue
+            taken[work.side] = taken.get(work.side, 0) + 1
+            if work.rpe is not None:
+                efforts.setdefault(work.side, []).append(work.rpe)
+    return max((median(found) for found in efforts.values()), default=None)
+
+
 def worst_effort(session: Session, rung: Rung) -> float | None:
     """The highest effort told of a rung's sets; None where none was told."""
     return max((work.rpe for work in sets_of(session, rung) if work.rpe is not None), default=None)
+
+
+def reps_left_to(session: Session, rung: Rung, side: Side) -> float:
+    """The most reps to failure that a clean set of one side tells; without an effort only its reps. 0 without a set."""
+    return max(
+        (
+            (work.reps or 0) + (0.0 if work.rpe is None else 10.0 - work.rpe)
+            for work in sets_of(session, rung)
+            if work.side == side and not work.failed and not work.linked and work.rom in (rung.rom, "full")
+        ),
+        default=0.0,
+    )
 
 
 def best_hold(sessions: Iterable[Session], name: str) -> float | None:

@@ -112,7 +112,9 @@ def plan_skill(today: Today, draft: Draft, climb: Climb) -> None:
         name, rom, dose = other.movement, other.rom, replace(dose, pauses=(), load_kg=0.0)
     sets = dose.sets
     if slot.kind == "deload":
+        # A set that was within its ceiling of 7 feels like 6 with a rep less; a single without its variant.
         sets, ceiling = 1, blocks.shipped().deload_skill_rpe
+        dose = replace(dose, reps=max(1, dose.reps - 1), pauses=(), load_kg=0.0)
     elif level == "fine" and third_set(history, climb, slot, today.day):
         sets += 1
         draft.decide("dose", rung.id, "third_set", {"rung": rung.id, "sets": sets})

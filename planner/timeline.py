@@ -216,6 +216,7 @@ class Timeline:
         )
         done = day in history.session_days
         missed = not done and (day in self._missed or self._away(day) is not None)
+        forgotten = slot.kind == "test" and not done and not missed and day < history.on
         if not slot.pulling:
             if missed or day in self.by_day:
                 self._drop(slot, Reason("session_dropped", {"day": day}))
@@ -230,18 +231,22 @@ class Timeline:
                 self._drop(slot, Reason("session_done_early", {"day": day, "done_on": pulled}))
                 return
             not_before = max(not_before, pulled + gap * DAY)
-        if done or (not missed and day >= not_before):
+        if done or (not missed and not forgotten and day >= not_before):
             self._keep(slot if why is None else replace(slot, on=day, why=why))
             return
         first = max(not_before, day)
         if missed:
             first = max(first, day + DAY, self._missed.get(day, day))
+        if forgotten:  # a test without a word waits for the next free day, and is the session that came instead
+            first = max(first, min((one for one in history.pull_days if one > day), default=history.on))
         taken = frozenset(self._missed) | frozenset(on for on, other in self.by_day.items() if other.pulling)
         next_on = calendar.moved(self._moves, later[0]) if later else day + 7 * DAY
         found = calendar.slide(first, not_before, next_on, gap, taken)
         while found is not None and self._away(found) is not None:
             found = calendar.slide(found + DAY, not_before, next_on, gap, taken)
-        if found is None:
+        if found is None and forgotten and day >= not_before:
+            self._keep(slot if why is None else replace(slot, on=day, why=why))
+        elif found is None:
             self._drop(slot, Reason("session_dropped", {"day": day}))
         else:
             self._keep(replace(slot, on=found, why=Reason("session_slid", {"from_day": day, "to_day": found})))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from planner import review
@@ -86,6 +88,21 @@ def test_no_pain_answers_for_every_place():
 
 def test_a_sore_joint_is_not_tested():
     seen = lived(33, elbow(28, 4), elbow(29, 4, "morning"))
-    assert seen[31].today.kind == "test"
+    assert seen[31].today.kind == "deload"
+    assert "pain_next_morning" in codes(seen[31])
     assert not skill_sets(seen[31])
     assert all(one.rpe == 6.0 for one in main_sets(seen[31]) if one.movement in GRIPS)
+
+
+def test_a_word_without_a_side_is_the_same_place_as_one_with_a_side():
+    bare = PainAnswer(day(3), "elbow_inner", None, None, "after")
+    seen = lived(8, elbow(5, 5), replace(bare, on=day(5), score=4))
+    assert [(one.site, one.side) for one in seen[7].pain] == [("elbow_inner", "left")]
+    told = [one for one in seen[7].today.decisions if one.kind == "pain" and one.about == "elbow_inner"]
+    assert len(told) == 1
+
+
+def test_the_coach_sees_the_score_that_was_acted_on():
+    seen = lived(8, elbow(3, 7), elbow(4, 2, "morning"))
+    stop = next(one for one in seen[5].alerts if one.code == "pain_stop")
+    assert stop.values["score"] == 7

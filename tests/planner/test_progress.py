@@ -142,3 +142,59 @@ def test_the_counterweight_needs_a_pulley():
     who = athlete("archer_shoulder", equipment=frozenset({"bar", "rings", "belt", "pulley"}))
     pulley = next(one for one, _ in live(who, 1, (STRONG,), orders=(without,)))
     assert pulley.ladders[0].next_rung == "counterweight"
+
+
+def test_a_dose_far_too_hard_in_two_sessions_shrinks():
+    def over(one, on):
+        return 2.0 if one.part == "skill" and day(34) < on < day(47) else 0.0
+
+    seen = [one for one, _ in live(athlete("archer_elbow_full"), 60, (STRONG,), over=over)]
+    assert seen[35].ladders[0].dose == "2x2"
+    assert seen[47].ladders[0].dose == "2x1"
+    assert any("dose_shrinks" in {r.code for d in one.decisions for r in d.reasons} for one in seen)
+
+
+def test_one_hard_set_does_not_unmake_a_held_dose():
+    hard: set[object] = set()
+
+    def over(one, on):
+        first = one.part == "skill" and one.side == "left" and on not in hard
+        if first:
+            hard.add(on)
+        return 0.5 if first and on == day(24) else 0.0
+
+    last = [one for one, _ in live(athlete("archer_elbow_full"), 40, (STRONG,), over=over)][-1]
+    assert last.ladders[0].dose == "2x2"
+
+
+def test_a_hard_other_half_keeps_the_dose():
+    def over(one, on):
+        return 1.0 if one.part == "skill" and one.rom == "upper_half" else 0.0
+
+    last = [one for one, _ in live(athlete("archer_elbow_lower"), 40, (STRONG,), over=over)][-1]
+    assert last.ladders[0].dose == "2x1 half"
+
+
+def test_a_deload_asks_for_a_rep_fewer_at_six():
+    seen = [one for one, _ in live(athlete("archer_elbow_full"), 70, (STRONG,)) if one.today.kind == "deload"]
+    doses = {one.today.block: {(work.reps, work.rpe) for work in skill_sets(one)} for one in seen if skill_sets(one)}
+    assert doses == {1: {(1, 6.0)}, 2: {(1, 6.0)}}
+
+
+def test_a_test_far_above_the_proof_begins_with_doubles():
+    order = Order("approve", TEST_DAY, ladder="one_arm_pull_up", rung="archer_elbow_lower")
+
+    def easy(one, on):
+        return -1.5 if one.part == "skill" and on == TEST_DAY else 0.0
+
+    last = [one for one, _ in live(athlete(), 37, (STRONG,), over=easy, orders=(order,))][-1]
+    assert last.ladders[0].dose == "2x2 half"
+
+
+def test_a_missed_test_day_slides_to_the_next_free_day():
+    seen = [one for one, _ in live(athlete(), 36, (STRONG,), trains=lambda on: on != TEST_DAY)]
+    assert seen[32].today.kind == "test"
+    assert "session_slid" in codes(seen[32])
+    assert skill_sets(seen[32])
+    assert seen[35].today.block == 2
+    assert seen[35].ladders[0].proposal is not None

@@ -48,6 +48,7 @@ reason-dose_of_rung = { $rung }: dose { $dose }, { $sets ->
    *[other] { $sets } sets
 } a side today.
 reason-dose_grows = { $rung }: from { $before } to { $dose }, because the block before stayed within its effort.
+reason-dose_shrinks = { $rung }: from { $before } back to { $dose }, because it was too hard in { $sessions } sessions running.
 reason-third_set = { $rung }: a third set, because the same work has become easier by a point.
 reason-exposures_capped = { $rung }: { $reps } instead of { $wanted_reps } reps a side, because one-arm reps grow by at most 30 % or 4 a week.
 reason-joints_shared = { $rung }: fewer sets today, because your ladders share the same elbows and shoulders ({ $sets } sets a day).
