@@ -98,3 +98,19 @@ def test_what_is_said_in_a_group_is_not_taken():
 def test_the_token_goes_to_the_server_that_was_named():
     bot = make_bot("7000000001:not-a-real-token-only-for-tests", "http://127.0.0.1:9000")
     assert bot.base_url == "http://127.0.0.1:9000/bot7000000001:not-a-real-token-only-for-tests"
+
+
+@pytest.mark.parametrize("data", [7, 10**30, [], {}])
+def test_a_press_whose_data_is_no_text_is_nothing_and_holds_up_nobody(data):
+    message = {"message_id": 1, "date": 1_800_000_000, "chat": {"id": 5, "type": "private"}}
+    who = {"id": 5, "is_bot": False, "first_name": "P"}
+    press = {"id": "1", "from": who, "chat_instance": "1", "data": data, "message": message}
+    update = parse({"update_id": 1, "callback_query": press}, Bot("7000000001:not-a-real-token-only-for-tests"))
+    said = None if update is None else to_incoming(update, NOW)
+    assert said is None or isinstance(said.data["data"], str)
+
+
+def test_what_no_database_keeps_is_taken_out_of_a_text():
+    message = {"message_id": 1, "date": 1_800_000_000, "chat": {"id": 5, "type": "private"}, "text": "a\0b\ud83dc"}
+    update = parse({"update_id": 1, "message": message}, Bot("7000000001:not-a-real-token-only-for-tests"))
+    assert to_incoming(update, NOW).text == "ab?c"
