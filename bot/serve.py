@@ -28,6 +28,7 @@ log = structlog.get_logger(__name__)
 T = TypeVar("T")
 
 SWEEP_S = 10
+SLICE = 50
 IDLE_S = 1.0
 TROUBLE_S = 2.0
 THREADS_ON_POSTGRES = 8
@@ -189,13 +190,18 @@ class Service:
             await _wait(self._owed, IDLE_S)
 
     async def _sweep(self) -> None:
-        try:
-            swept = await self.in_thread(lambda: schedule.sweep_and_beat(self.store, self.clock.now()))
-        except OperationalError as error:
-            log.error("database away", error=type(error.orig).__name__)
-            return
-        if swept:
-            self._owed.set()
+        """All that is due, a slice at a time: in between, what came in has its turn."""
+        keep = self.settings.keep_messages_days
+        more = True
+        while more and not self._stop.is_set():
+            try:
+                swept = await self.in_thread(lambda: schedule.sweep_and_beat(self.store, self.clock.now(), SLICE, keep))
+            except OperationalError as error:
+                log.error("database away", error=type(error.orig).__name__)
+                return
+            if swept:
+                self._owed.set()
+            more = swept >= SLICE
 
 
 async def _wait(event: asyncio.Event, most_s: float) -> None:
