@@ -84,11 +84,20 @@ def settle(message: Message, claims: list[Claim]) -> list[Claim]:
     kept = [
         c
         for c in kept
-        if not ((c.kind == "day" and _counts_sets(message, c)) or (c.kind == "pain" and _counts_sides(message, c)))
+        if not (c.kind in ("day", "noise") and _in_scheme(message, c))
+        and not ((c.kind == "day" and _counts_sets(message, c)) or (c.kind == "pain" and _counts_sides(message, c)))
     ]
     if any(c.kind == "day" and c.value is not None for c in kept):
         kept = [c for c in kept if not (c.kind == "day" and c.value is None)]  # "last month it was 5, today 8"
     return kept
+
+
+def _in_scheme(message: Message, claim: Claim) -> bool:
+    """The "3 day" of "another 5x3 day" is the end of a scheme."""
+    if claim.start < 2 or claim.start >= claim.end:
+        return False
+    sets, times, reps = message.tokens[claim.start - 2 : claim.start + 1]
+    return sets.kind == reps.kind == "num" and times.text == "x"
 
 
 def _counts_sets(message: Message, claim: Claim) -> bool:

@@ -386,6 +386,12 @@ class Scanner:
             if number.value is not None and number.value <= 5 and self.at(j + 1).has("effort", "more", "rir"):
                 last = self.at(j + 1)
                 return [Fact("effort", item.start, last.end, 10.0 - number.value)], j + 2
+        if item.has("effort", "between") and self.at(i + 2).has("sep", "and") and self.at(i + 3).kind == "num":
+            low, high = self.at(i + 1).value or 0, self.at(i + 3).value or 0
+            after = self.at(i + 4)
+            rated = "rpe" in item.text or (low >= 5 and not after.has("reps") and not after.has("unit"))
+            if rated and 0 < low < high <= 10:
+                return [Fact("effort_range", item.start, self.at(i + 3).end, (low, high), {"between": True})], i + 4
         if item.has("effort", "rpe") or (item.has("load", "sign") and self.at(i + 1).has("effort", "rpe")):
             j = i + 1 if item.has("effort", "rpe") else i + 2
             while self.at(j).text in (

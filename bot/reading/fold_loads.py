@@ -6,6 +6,8 @@ from bot.reading.facts import Fact
 from bot.reading.fold_efforts import EffortFacts
 from bot.reading.rows import change, shift
 
+LIST_OF_SETS = 3  # so many with one load at the end are a list
+
 
 class LoadFacts(EffortFacts):
     """Added load, assistance, and what is told against other values."""
@@ -81,6 +83,8 @@ class LoadFacts(EffortFacts):
                 for row in self.rows
                 if row.load_kg is None and (row.group == self.group or row.load_open or self.same_list(row))
             ]
+            if len(open_rows) == len(group) and self.closes_list(fact):
+                open_rows = [row for row in self.rows if row.load_kg is None]
             for row in open_rows:
                 row.load_kg = value
                 row.load_open = False
@@ -97,6 +101,19 @@ class LoadFacts(EffortFacts):
             and not fact.note.get("none")
         ):
             self.second_load = fact
+
+    def closes_list(self, load: Fact) -> bool:
+        """ "a double, a double and a single with 40": the load closes a list of three sets or more, and is theirs."""
+        before = self.block.facts[: next((i for i, f in enumerate(self.block.facts) if f.start >= load.start), 0)]
+        rows = before[-1::-2]
+        marks = [fact.note.get("mark") if fact.kind == "sep" else None for fact in before[-2::-2]]
+        singles = 0
+        for fact in rows:
+            if fact.kind != "rows" or len(fact.value) != 1 or "own_load" in fact.note:
+                break
+            singles += 1
+        told = marks[: singles - 1]
+        return singles >= LIST_OF_SETS and told[0] == "and" and set(told[1:]) == {","}
 
     def on_loads(self, fact: Fact) -> None:
         loads = fact.value

@@ -176,6 +176,16 @@ class MarkFacts(LoadFacts):
             if ordinal <= len(self.rows):
                 self.rows[ordinal - 1].failed, self.rows[ordinal - 1].reps = True, 0
                 return
+        if (
+            self.prev is not None
+            and self.prev.kind == "sep"
+            and self.word_row is last
+            and len(self.rows) == 1
+            and last.reps == 1
+            and not self.more_sets_follow(fact)
+        ):
+            last.reps, last.failed = 0, True  # "+45 single, failed"
+            return
         new = replace(last, reps=0, failed=True, rpe=None, linked=False)
         if self.count is not None or (
             self.prev is not None and self.prev.kind == "bare" and self.prev.note.get("spelled")
@@ -195,6 +205,18 @@ class MarkFacts(LoadFacts):
 
     def on_scheme(self, fact: Fact) -> None:
         self.schemes.add(fact.value)
+        if (
+            fact.value == "got"
+            and self.rows
+            and self.rows[-1].failed
+            and self.load_said
+            and self.load is not None
+            and self.rows[-1].load_kg not in (None, self.load)
+            and not self.more_follows(fact)
+        ):
+            # "+45 failed, then +42.5 and got it"
+            self.add([Entry(1)], fact)
+            self.second_load = None
         if fact.value == "total" and self.bares:
             self.total = (float(self.bares[-1][1].reps or 0), self.bares[-1][0])
 

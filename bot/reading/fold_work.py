@@ -10,6 +10,8 @@ from bot.reading.fold_marks import MarkFacts
 from bot.reading.rows import Row
 
 FEW = 5  # so many kilograms are no load that anyone mentions
+LEAST_RATED = 6  # an effort said as a bare number
+FREE_WEIGHTS = frozenset({"squat", "row", "lat_pulldown", "split_squat", "biceps_curl", "hammer_curl"})  # never without
 WHOLE_FEATS = frozenset({"muscle_up", "ring_muscle_up", "one_arm_pull_up", "one_arm_chin_up"})
 
 
@@ -113,6 +115,22 @@ class WorkFacts(MarkFacts):
         ):
             self.ask("reps", fact)
             return None
+        if (
+            note.get("word")
+            and note.get("each_of")
+            and len(self.bares) == 1
+            and self.rows
+            and self.rows == self.last_group()
+            and self.prev is not None
+            and self.prev.kind == "sep"
+            and 1 < self.bares[0][0].value <= 20
+        ):
+            # "4 each arm, singles": so many sets, of so many reps
+            many = int(self.bares[0][0].value)
+            pair = [replace(row, reps=entries[0].reps, load_open=False) for row in self.rows]
+            self.rows = [replace(row) for _ in range(many) for row in pair]
+            self.bares = []
+            return None
         count = self.count
         if count is not None and len(entries) == 1 and not note.get("the"):
             entries = [replace(entries[0]) for _ in range(min(count, 40))]
@@ -195,7 +213,10 @@ class WorkFacts(MarkFacts):
         self.count = value
 
     def on_rounds(self, fact: Fact) -> None:
-        if self.rows:
+        if fact.note.get("pair") and self.rows:
+            pair = self.tail(self.rows)
+            self.rows += [replace(row) for _ in range(fact.value - 1) for row in pair]
+        elif self.rows:
             self.rows = [replace(row, group=self.group + i) for i in range(fact.value) for row in self.rows]
         else:
             self.block.rounds = fact.value
@@ -319,6 +340,8 @@ class WorkFacts(MarkFacts):
             self.ask("reps", fact)
             self.rows.append(Row(None, group=self.group))
             return
+        if self.loose(fact):
+            return
         hold_unsure = self.block.hold
         if (sure and not hold_unsure) or (hold_unsure and self.prev_is_list()):
             self.add([Entry(int(value))], fact)
@@ -335,6 +358,37 @@ class WorkFacts(MarkFacts):
         row = self.rows[-1]
         row.load_open = True
         self.bares.append((fact, row))
+
+    def loose(self, fact: Fact) -> bool:
+        """ "3x8, a 7 maybe", "squats 3x5 80": a number after a whole scheme with nothing to say what it is.
+
+        Beside a free weight it is the load (those lifts always have one); else it is asked about, never made a set.
+        """
+        group = self.last_group()
+        at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+        before = self.block.facts[:at]
+        while before and (before[-1].kind == "word" or (before[-1].kind == "sep" and before[-1].value == 1)):
+            before = before[:-1]
+        scheme = before[-1] if before else None
+        if scheme is None or scheme.kind != "rows" or not scheme.note.get("plain") or len(group) < 2 or self.based:
+            return False
+        if self.next_is("side", "load", "scope", "link", "fail", "rows", "bare") or self.side or self.scope is not None:
+            return False
+        value = fact.note.get("kg", fact.value)
+        if self.prev is scheme and fact.value > FEW and all(row.load_kg is None for row in group):
+            if self.block.movement in FREE_WEIGHTS:
+                for row in group:
+                    row.load_kg = value
+                return True
+            self.ask("load_kg", fact)
+            for row in group:
+                row.load_open = True
+            return True
+        article = at > 1 and self.block.facts[at - 1].kind == "word" and self.block.facts[at - 1].end == fact.start
+        if article and LEAST_RATED <= fact.value <= 10:
+            self.ask("rpe", fact)
+            return True
+        return False
 
     def told_before(self, fact: Fact) -> bool:
         """ "the 6 was all I had", "40 was a record": a number of sets told before, spoken of once more."""

@@ -6,11 +6,13 @@ import tomllib
 from collections.abc import Collection
 from dataclasses import dataclass, field
 from functools import lru_cache
+from itertools import pairwise
 
 from bot.reading.lexicon import WORDS, Hit
 from bot.reading.message import Message
 from bot.reading.text import fold
 
+FAMILIES = ("front_lever", "planche")  # what "tuck" or "straddle" alone leans on
 GLUE = 3  # words that may stand between a movement's name and what makes it another ("pull-ups on the rings")
 
 
@@ -141,7 +143,7 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
     mentions: list[Mention] = []
     loose: list[Hit] = []  # features that wait for a movement
     topic: set[str] = set()
-    for hit in hits:
+    for at, hit in enumerate(hits):
         if hit.table == "none":
             topic |= {part for part in hit.name.split("+") if part in ("planche", "front_lever")}
             words_here = {token.word for token in tokens[hit.start : hit.end]}
@@ -158,6 +160,7 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
             if hit.start <= last.spans[0][1] + GLUE and not _breaks(message, last.spans[0][1], hit.start, False):
                 last.spans[0] = (last.spans[0][0], hit.end)
             last.movement = rules.resolve(last.features) or last.movement
+            topic = {family for family in FAMILIES if family in last.features} or topic
             continue
         mention = Mention("", [(hit.start, hit.end)], set(features))
         for waiting in reversed(loose):
@@ -184,7 +187,7 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
                 mention.movement = turned
                 mentions.append(mention)
                 continue
-        if features <= rules.leaning and topic:
+        if features <= rules.leaning and topic and not _family_follows(message, rules, hits[at:]):
             leaned = rules.resolve(mention.features | topic)
             if leaned is not None:
                 mention.features |= topic
@@ -195,11 +198,22 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
         loose.clear()
         mention.movement = movement
         mentions.append(mention)
-        for family in ("front_lever", "planche"):
-            if family in mention.features:
-                topic = {family}
+        topic = {family for family in FAMILIES if family in mention.features} or topic
     mentions = _whole_arms(message, rules, [mention for mention in mentions if mention.movement])
     return sorted(mentions + own, key=lambda mention: mention.start)
+
+
+def _family_follows(message: Message, rules: Combine, hits: list[Hit]) -> bool:
+    """Whether the family is named beside a feature that leans on one: the "FL" of "adv tuck FL"."""
+    for one, follow in pairwise(hits):
+        if follow.start > one.end + 1 or _breaks(message, one.end, follow.start, False):
+            return False
+        parts = set(follow.name.split("+"))
+        if parts & {*FAMILIES, "plank"}:
+            return True
+        if not parts <= rules.leaning:
+            return False
+    return False
 
 
 def _numbered(message: Message, at: int) -> bool:

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from bot.reading.facts import Entry, Fact, Scanner
 
-RPE_LIKELY = (6.0, 10.0)
+LEAST_DUMBBELL = 9  # below it "the 3s" are sets of three
 
 
 def scan(scanner: Scanner) -> list[Fact]:
@@ -37,7 +37,14 @@ def _noise(s: Scanner, i: int) -> int | None:
     if item.has("noise", "heart"):
         for j in range(i + 1, i + 5):
             if s.at(j).kind == "num":
-                return j + 1
+                j += 1
+                while (
+                    s.at(j).kind in ("word", "known", "sym")
+                    and s.at(j + 1).kind == "num"
+                    and (s.at(j).has("noise", "heart", "peak") or s.at(j).text in ("/", "-"))
+                ):
+                    j += 2
+                return j
     if item.has("noise", "rest"):
         j = i + 1
         while s.at(j).text in (":", "of", "was", "time", "times", "about", "="):
@@ -191,6 +198,15 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         reps = int(s.at(i + 1).name("count") or 1)
         return [Fact("rows", item.start, s.at(i + 1).end, [Entry(reps)], {"the": True})], i + 2
     if (
+        item.has("load", "at")
+        and s.at(i + 1).has("plan", "the")
+        and s.at(i + 2).kind == "num"
+        and s.at(i + 3).has("these")
+        and (s.at(i + 2).value or 0) >= LEAST_DUMBBELL
+    ):
+        # "with the 22s": a pair of dumbbells by its figure
+        return [Fact("load", item.start, s.at(i + 3).end, s.kg(s.at(i + 2).value or 0), {"how": "at"})], i + 4
+    if (
         item.has("plan", "the")
         and s.at(i + 1).kind == "num"
         and s.at(i + 2).has("load", "at")
@@ -247,6 +263,7 @@ def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
                 s.at(end).has("pause", "pause")
                 or s.at(end).text == "at"
                 or s.at(end).has("pause", "top", "bottom", "middle")
+                or (unit == "min" and s.at(end).has("noise", "since"))
             ):
                 return [Fact("word", item.start, s.at(i + 1).end, None, {"noise": True})], i + 2
             return [
@@ -419,6 +436,14 @@ def _plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     return None
 
 
+def _paired(before: list[Fact]) -> bool:
+    """Whether "2 left 2 right" has just been told: what follows, "x3", counts the pairs."""
+    kinds = [fact for fact in before[-5:] if not (fact.kind == "sep" and fact.value == 1)][-4:]
+    return [fact.kind for fact in kinds] in (["bare", "side"] * 2, ["side", "bare"] * 2) and {
+        fact.value for fact in kinds if fact.kind == "side"
+    } == {"left", "right"}
+
+
 def _words(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | None:
     item = s.at(i)
     if item.has("side"):
@@ -451,6 +476,8 @@ def _words(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | N
     if item.has("times", "once", "twice", "thrice"):
         times = {"once": 1, "twice": 2, "thrice": 3}[item.name("times") or "once"]
         return [Fact("repeat", item.start, item.end, times)], i + 1
+    if item.has("times", "x") and s.at(i + 1).kind == "num" and _paired(before):
+        return [Fact("rounds", item.start, s.at(i + 1).end, int(s.at(i + 1).value or 1), {"pair": True})], i + 2
     if item.has("load", "weighted"):
         return [Fact("weighted", item.start, item.end)], i + 1
     if item.has("flag"):

@@ -33,6 +33,17 @@ def short(reading):
         ("tempo pull ups 2x4 31x1 +10", [("pull_up", 4, 10, None)] * 2),
         ("dips 8,8,6 - the 6 was all i had", [("dip", 8, 0, None)] * 2 + [("dip", 6, 0, None)]),
         ("my mate did 5 pull ups, I did 8", [("pull_up", 8, 0, None)]),
+        ("DB row 1x12 with the 22s each arm", [("row", 12, 22, None)] * 2),
+        ("archer with ring at shoulder level: 2 left 2 right, x2", [("archer_ring_shoulder", 2, 0, None)] * 4),
+        ("a double, a double and a single with 40, pullups", [("pull_up", n, 40, None) for n in (2, 2, 1)]),
+        ("chin up +45 single, failed. then +42.5 and got it", [("chin_up", 0, 45, None), ("chin_up", 1, 42.5, None)]),
+        ("squats 2x5 80", [("squat", 5, 80, None)] * 2),
+        ("another 2x3 day, pull-ups +20", [("pull_up", 3, 20, None)] * 2),
+        ("hr avg 132 max 171, pull ups 2x3", [("pull_up", 3, 0, None)] * 2),
+        (
+            "tuck planche 1x8 sec, adv tuck 1 x 4 sec",
+            [("tuck_planche", 8, 0, None), ("advanced_tuck_planche", 4, 0, None)],
+        ),
     ],
 )
 def test_notation_of_the_trade_is_read(reads, text, sets):
@@ -48,6 +59,9 @@ def test_notation_of_the_trade_is_read(reads, text, sets):
         ("levers 4x8s", "movement"),
         ("half pull ups 3x5 +20", "rom"),
         ("pull-ups 5x4 +15, rpe 7-9 across", "rpe"),
+        ("pull ups 5x3 +20 rpe between 7 and 8", "rpe"),
+        ("dips 3x8, a 7 maybe", "rpe"),
+        ("pull ups 3x5 20", "load_kg"),
         ("did the 3s with 25", "movement"),
         ("pull-ups 5x3 with two plates", "load_kg"),
     ],
