@@ -11,16 +11,26 @@ from planner.facts import PlannedSet, Side
 from planner.history import SIDES
 from planner.movements import movement
 
+WEEK = 7
+
 
 def fits(today: Today, adds: Mapping[Side, int], *, hold: bool = False) -> bool:
     """Whether so many more exposures today keep the week's cap on each side.
 
-    The week is the training week of today; the three before it make the mean, a deload week counting as the
-    week before it. With `hold` the week may not be above the last one.
+    The week is the training week of today, and the calendar's where the two differ: after an absence the weeks of
+    the block begin on another day, and the elbows know neither. With `hold` the week may not be above the last one.
     """
-    rules, start = today.history.rules, today.slot.week_start
-    share, least = rules.number("skill.rise_share"), rules.whole("skill.rise_reps")
     length = week_length(today.history.athlete.schedule)
+    starts = {today.slot.week_start}
+    if length == WEEK:
+        starts.add(today.day - today.day.weekday() * DAY)
+    return all(_fits_from(today, start, length, adds, hold) for start in starts)
+
+
+def _fits_from(today: Today, start: date, length: int, adds: Mapping[Side, int], hold: bool) -> bool:
+    """The cap on the week from `start`: the three before it make the mean, a deload counting as the week before it."""
+    rules = today.history.rules
+    share, least = rules.number("skill.rise_share"), rules.whole("skill.rise_reps")
     starts = [start - back * length * DAY for back in range(6)]
     deload = [_is_deload_week(today, first, length) for first in starts]
     for side in SIDES:

@@ -17,7 +17,10 @@ def ceilings(today: Today, name: str, body_kg: float, last: Exposure | None, dra
     """Caps on the system load [kg], each with its reason's code."""
     rules, slot = today.history.rules, today.slot
     found: list[tuple[str, float]] = []
-    if slot.is_deload and slot.kind == "deload":
+    pain = today.pain_of(name)
+    # A test that a sore joint cuts short is a day of the deload like the others.
+    cut_short = slot.kind == "test" and pain is not None and pain.level != "hold"
+    if slot.is_deload and (slot.kind == "deload" or cut_short):
         week_one = [one for one in today.timeline.exposures if one.slot.block == slot.block and one.slot.week == 1]
         if week_one:
             lightest = min(body_kg + one.added_kg for one in week_one)
@@ -27,7 +30,6 @@ def ceilings(today: Today, name: str, body_kg: float, last: Exposure | None, dra
             ("load_deload", body_kg + one.added_kg - step_kg)
             for one in late_exposures(today, rules.whole("block.deload_days_below"))
         ]
-    pain = today.pain_of(name)
     if slot.kind in AS_IF_TEST:
         if pain is not None and (
             late := [body_kg + one.added_kg for one in late_exposures(today, 28) if one.movement == name]

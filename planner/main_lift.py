@@ -164,7 +164,7 @@ def _loaded_main(today: Today, draft: Draft, name: str, work: Work, basis: Basis
     if limit is not None and made.load_kg == 0.0 and limit < body_kg and slot.is_deload:
         reps = max(1, min(reps, work.reps - 1))
     # A test shows the most where the reps are left open: an effort told near the maximum is told best.
-    asked = None if slot.kind in AS_IF_TEST else reps
+    asked = None if slot.kind in AS_IF_TEST and work != blocks.shipped().deload else reps
     draft.main += [PlannedSet(name, "main", asked, load_kg=made.load_kg, rpe=work.rpe)] * work.sets
     values: dict[str, Value] = {"movement": name, "load_kg": made.load_kg, "reps": reps, "rpe": work.rpe}
     if last is not None:
