@@ -95,7 +95,6 @@ class WorkFacts(MarkFacts):
             and not self.based
             and self.prev is not None
             and self.prev.kind in ("sep", "rows")
-            and len(self.rows) != len(entries)
             and min(note["values"]) >= 10
             and all(row.load_kg is None for row in self.rows)
             and not self.block.hold
@@ -363,32 +362,36 @@ class WorkFacts(MarkFacts):
         """ "3x8, a 7 maybe", "squats 3x5 80": a number after a whole scheme with nothing to say what it is.
 
         Beside a free weight it is the load (those lifts always have one); else it is asked about, never made a set.
+        "4x6, 3" and "4x5, then 3" do tell one more set: no more reps than before, with nothing said of it.
         """
         group = self.last_group()
         at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
         before = self.block.facts[:at]
-        while before and (before[-1].kind == "word" or (before[-1].kind == "sep" and before[-1].value == 1)):
-            before = before[:-1]
-        scheme = before[-1] if before else None
+        told = [one for one in before if one.kind not in ("word", "sep", "load", "effort", "claim")]
+        scheme = told[-1] if told else None
         if scheme is None or scheme.kind != "rows" or not scheme.note.get("plain") or len(group) < 2 or self.based:
             return False
-        if self.next_is("side", "load", "scope", "link", "fail", "rows", "bare") or self.side or self.scope is not None:
+        if self.next_is("side", "load", "scope", "link", "fail", "rows", "bare", "flag", "count") or self.side:
             return False
-        value = fact.note.get("kg", fact.value)
-        if self.prev is scheme and fact.value > FEW and all(row.load_kg is None for row in group):
+        if self.scope is not None or self.count is not None or self.mend or fact.note.get("before_move"):
+            return False
+        most = max(row.reps or 0 for row in group)
+        parted = self.prev is not None and self.prev.kind == "sep" and self.prev is before[-1]
+        closes = self.next is None or self.next_is("sep", "move", "effort", "at", "claim")
+        if parted and closes and fact.value <= most and not self.after_sentence:
+            return False
+        unloaded = all(row.load_kg is None for row in group)
+        if self.prev is scheme and before[-1] is scheme and fact.value > FEW and unloaded:
             if self.block.movement in FREE_WEIGHTS:
                 for row in group:
-                    row.load_kg = value
+                    row.load_kg = fact.note.get("kg", fact.value)
                 return True
             self.ask("load_kg", fact)
             for row in group:
                 row.load_open = True
             return True
-        article = at > 1 and self.block.facts[at - 1].kind == "word" and self.block.facts[at - 1].end == fact.start
-        if article and LEAST_RATED <= fact.value <= 10:
-            self.ask("rpe", fact)
-            return True
-        return False
+        self.ask("rpe" if LEAST_RATED <= fact.value <= 10 else "sets", fact)
+        return True
 
     def told_before(self, fact: Fact) -> bool:
         """ "the 6 was all I had", "40 was a record": a number of sets told before, spoken of once more."""
