@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import cast
 
 from bot.reading.days import named_days
@@ -25,6 +25,7 @@ LB_TO_KG = 0.45359237  # exact since 1959
 SMALL = 12  # whole numbers up to here may be reps
 NEAR = 4
 CHANGE = 0.15
+REPS = 30  # "3x8": repetitions up to here
 
 
 @dataclass(frozen=True)
@@ -74,17 +75,82 @@ def find_corrections(message: Message) -> list[Claim]:
     mend = _Mend(message)
     strong = mend.between("cue", 0, len(message.tokens), "strong")
     soft = mend.between("cue", 0, len(message.tokens), "soft")
+    unloaded = _of_no_load(mend)
+    if unloaded:
+        return unloaded
     if not strong and not soft:
-        return []
-    if message.context.today and not strong:
-        return []
+        return _of_movements(mend) if _nothing_else(mend) else []
     pair = _pair(mend)
+    if message.context.today and not strong and not (pair is not None and _looks_back(mend, pair[0])):
+        return []
     if pair is not None:
         now, was, start, end = pair
         if not strong and not any(hit.start < max(now.start, was.start) for hit in soft):
             return []
         return _of_values(mend, now, was, start, end)
-    return _of_sides(mend) or _of_movements(mend) or _of_days(mend)
+    return _of_sides(mend) or _of_movements(mend) or _of_days(mend) or _of_one_value(mend)
+
+
+def _looks_back(mend: _Mend, now: _Value) -> bool:
+    """Whether "that was" leads the new value: said of what was told before, plan or not."""
+    return any(_only_little(mend.tokens, hit.end, now.start) for hit in mend.between("back", 0, now.start))
+
+
+def _nothing_else(mend: _Mend) -> bool:
+    """Whether a message is two movements opposed, and nothing more: "chins, not pull-ups"."""
+    taken = {at for one in _mentions(mend.message, set()) for at in range(one.start, one.end)}
+    taken |= {at for hit in mend.hits.get("not", ()) for at in range(hit.start, hit.end)}
+    return all(at in taken or token.kind != "word" for at, token in enumerate(mend.tokens))
+
+
+def _of_no_load(mend: _Mend) -> list[Claim]:
+    """ "+10 not bodyweight", "bodyweight, not +10": one of the two values is no load."""
+    for value in mend.values():
+        if value.mark != "+" or value.text:
+            continue
+        for hit in mend.hits.get("none", ()):
+            load_first = value.end <= hit.start
+            low, high = (value.end, hit.start) if load_first else (hit.end, value.start - 1)
+            if not any(
+                n.start - low <= NEAR and n.end <= high and _only_little(mend.tokens, n.end, high)
+                for n in mend.between("not", low, high)
+            ):
+                continue
+            if any(token.text in ".!?\n" or token.value is not None for token in mend.tokens[low:high]):
+                continue
+            start, end = min(value.start - 1, hit.start), max(value.end, hit.end)
+            load = round(value.value * _factor(mend, value, value), 6)
+            mentions = _mentions(mend.message, set(range(start, end)))
+            named = mentions[0].movement if len(mentions) == 1 and not mentions[0].movement.startswith("?") else None
+            was, now = (0.0, load) if load_first else (load, 0.0)
+            made = Correction("load_kg", was, now, named, _side(mend, start, end), _which(mend))
+            claims = [Claim(start, end, "correction", made)]
+            return claims + _noise(mend, claims)
+    return []
+
+
+def _of_one_value(mend: _Mend) -> list[Claim]:
+    """Only the new value: "second set was 4 actually", "change the chins to 17.5 kg"."""
+    values = mend.values()
+    if len(values) != 1 or values[0].text:
+        return []
+    (now,) = values
+    tokens = mend.tokens
+    if any(token.text == "?" for token in tokens) or named_days(mend.message).days:
+        return []
+    changed = any(
+        hit.end <= now.start
+        and any(_only_little(tokens, to.end, now.start) for to in mend.between("to", hit.end, now.start))
+        for hit in mend.hits.get("change", ())
+    )
+    of_a_set = bool(mend.hits.get("which")) and bool(mend.hits.get("put_right"))
+    mentions = _mentions(mend.message, {now.start})
+    unit = bool(mend.between("field", now.end, min(len(tokens), now.end + 1)))
+    if not of_a_set and not (changed and (mentions or unit or mend.hits.get("which"))):
+        return []
+    (claim, *more) = _of_values(mend, now, now, now.start, now.end)
+    made = claim.value
+    return [Claim(claim.start, claim.end, "correction", replace(made, was=None), claim.ask), *more]
 
 
 def _only_little(tokens: Sequence[Token], start: int, end: int) -> bool:
@@ -104,6 +170,14 @@ def _pair(mend: _Mend) -> tuple[_Value, _Value, int, int] | None:
                 first = next((v for v in values if v.text), None) if two.text else None
                 now = first if first is not None and first.start < two.start else one
                 return now, two, now.start, two.end
+        for hit in mend.between("than", one.end, two.start):
+            # "more like 9 than 8"
+            if (
+                hit.start == one.end
+                and hit.end == two.start
+                and any(h.end == one.start for h in mend.between("like", 0, one.start))
+            ):
+                return one, two, one.start, two.end
         for hit in mend.between("was", one.end, two.start):
             # "was 8, I wrote 7"
             if hit.end - hit.start > 1 and _only_little(tokens, hit.end, two.start):
@@ -131,8 +205,11 @@ def _of_values(mend: _Mend, now: _Value, was: _Value, start: int, end: int) -> l
     field, doubt = _field(mend, now, was, start, end, mentions)
     new: float | str = now.value
     old: float | str = was.value
-    if field == "sets":
+    if field == "sets" and now.text and was.text:
         new, old = now.text, was.text
+        counts, reps = zip(now.text.split("x"), was.text.split("x"), strict=True)
+        if counts[0] == counts[1] and all(int(n) <= REPS for n in reps if n.isdigit()):
+            field, new, old = "reps", float(reps[0]), float(reps[1])
     elif field in ("load_kg", "assist_kg", "bodyweight_kg"):
         factor = _factor(mend, now, was)
         new, old = round(now.value * factor, 6), round(was.value * factor, 6)
@@ -217,6 +294,8 @@ def _field(mend: _Mend, now: _Value, was: _Value, start: int, end: int, mentions
         return "duration_min", False
     if "hold_s" in close:
         return "hold_s", False
+    if "sets" in close:
+        return "sets", False
     if "assist_kg" in said:
         return "assist_kg", False
     if "reps" in close:

@@ -10,6 +10,7 @@ from bisect import bisect_right
 from dataclasses import dataclass
 
 from bot.reading.absences import span_of
+from bot.reading.corrections import find_corrections
 from bot.reading.days import Day, DayFinder, named_days
 from bot.reading.intents import ABSENCES, wishes
 from bot.reading.lexicon import Hit
@@ -28,6 +29,8 @@ def find_dates(message: Message) -> list[Claim]:
     days = finder.days
     found = wishes(message)
     absent = {name: found[name] for name in ABSENCES if name in found}
+    if "move" in absent and any(claim.kind == "correction" for claim in find_corrections(message)):
+        del absent["move"]  # "change the counterweight to 7.5": a value moves, no day
     claims: list[Claim] = []
     used: set[int] = set()
     if absent:

@@ -162,4 +162,4 @@ def test_what_departs_from_the_plan_is_read_against_it(reads, text, sets):
 def test_a_mend_beside_a_plan_is_not_the_plan_done(reads):
     reading = reads("that was 17.5 not 15", today=PULL_DAY)
     assert reading.sets == ()
-    assert reading.ask
+    assert reading.intents == ("correction",)
