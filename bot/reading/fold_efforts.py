@@ -13,6 +13,9 @@ class EffortFacts(FoldState):
 
     def on_effort(self, fact: Fact) -> None:
         value = fact.value
+        if fact.note.get("session"):
+            self.early_effort = value
+            return
         self.last_effort = value
         if self.mend:
             self.mend = False

@@ -144,16 +144,19 @@ def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
 
 def drop_questions(message: Message, facts: list[Fact]) -> list[Fact]:
     """A question reports nothing: not its last clause, nor the whole sentence when it begins as a question does."""
-    if not any(fact.kind == "sep" and fact.note.get("mark") == "?" for fact in facts):
-        return facts
     asking = message.book("prose")
+    if not any(fact.kind == "sep" and fact.note.get("mark") == "?" for fact in facts):
+        first = message.tokens and any(hit.name == "reason" for hit in asking.at(message.tokens, 0))
+        if not first or any(fact.kind in ("move", "sep") for fact in facts):
+            return facts
+        facts = [*facts, Fact("sep", len(message.tokens), len(message.tokens), 3, {"mark": "?"})]  # "why only 3 sets"
     out: list[Fact] = []
     sentence: list[Fact] = []
     for fact in facts:
         if fact.kind == "sep" and fact.value == 3:
             if fact.note.get("mark") == "?" and sentence:
                 first = sentence[0].start
-                opens = any(hit.name == "question" for hit in asking.at(message.tokens, first))
+                opens = any(hit.name in ("question", "reason") for hit in asking.at(message.tokens, first))
                 last = max((i for i, one in enumerate(sentence) if one.kind == "sep"), default=-1)
                 for i, one in enumerate(sentence):
                     if (opens or i > last) and one.kind in NUMBERS | {"plan", "scope", "delta", "fail"}:

@@ -129,7 +129,11 @@ def _one(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int]:
 
 
 def _effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
-    return s.effort(i) or s.effort_after(i)
+    found = s.effort(i) or s.effort_after(i)
+    if found is not None and found[0] and found[0][-1].kind == "effort" and s.at(found[1]).has("effort", "session"):
+        found[0][-1].note["session"] = True  # "8/10 effort overall"
+        return found[0], found[1] + 1
+    return found
 
 
 def _sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
