@@ -83,8 +83,14 @@ class LoadFacts(EffortFacts):
                 for row in self.rows
                 if row.load_kg is None and (row.group == self.group or row.load_open or self.same_list(row))
             ]
-            if len(open_rows) == len(group) and self.closes_list(fact):
+            listed = self.list_before(fact) if len(open_rows) == len(group) else 0
+            if listed >= LIST_OF_SETS:
                 open_rows = [row for row in self.rows if row.load_kg is None]
+            elif listed == 2 and not fact.note.get("none") and fact.note.get("how") == "at":
+                self.ask("load_kg", fact)  # "a double and a single with 40": the single's, or both
+                for row in self.rows[-2:]:
+                    row.load_open = True
+                return
             for row in open_rows:
                 row.load_kg = value
                 row.load_open = False
@@ -102,18 +108,18 @@ class LoadFacts(EffortFacts):
         ):
             self.second_load = fact
 
-    def closes_list(self, load: Fact) -> bool:
-        """ "a double, a double and a single with 40": the load closes a list of three sets or more, and is theirs."""
+    def list_before(self, load: Fact) -> int:
+        """How many single sets, joined by commas and a last "and", the load closes: "a double, a double and a single
+        with 40" has three. 0: none."""
         before = self.block.facts[: next((i for i, f in enumerate(self.block.facts) if f.start >= load.start), 0)]
-        rows = before[-1::-2]
         marks = [fact.note.get("mark") if fact.kind == "sep" else None for fact in before[-2::-2]]
         singles = 0
-        for fact in rows:
+        for fact in before[-1::-2]:
             if fact.kind != "rows" or len(fact.value) != 1 or "own_load" in fact.note:
                 break
             singles += 1
         told = marks[: singles - 1]
-        return singles >= LIST_OF_SETS and told[0] == "and" and set(told[1:]) == {","}
+        return singles if singles > 1 and told[0] == "and" and set(told[1:]) <= {","} else 0
 
     def on_loads(self, fact: Fact) -> None:
         loads = fact.value

@@ -113,9 +113,9 @@ class MarkFacts(LoadFacts):
                     self.rows.append(Row(1, load_kg=self.load if self.load_said else None, group=self.group + 1))
                 return
             if "attempt" in self.schemes:
-                self.rows.append(
-                    Row(0, failed=True, load_kg=self.load if self.load_said else None, group=self.group + 1)
-                )
+                times = next((one.value for one in self.block.facts if one.kind == "repeat"), 1) if not self.rows else 1
+                missed = Row(0, failed=True, load_kg=self.load if self.load_said else None, group=self.group + 1)
+                self.rows += [replace(missed) for _ in range(times)]  # "tried +50 twice. no."
             return
         if self.scope is not None and self.rows:
             rows = self.scoped()

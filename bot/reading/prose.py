@@ -146,8 +146,8 @@ def drop_questions(message: Message, facts: list[Fact]) -> list[Fact]:
     """A question reports nothing: not its last clause, nor the whole sentence when it begins as a question does."""
     asking = message.book("prose")
     if not any(fact.kind == "sep" and fact.note.get("mark") == "?" for fact in facts):
-        first = message.tokens and any(hit.name == "reason" for hit in asking.at(message.tokens, 0))
-        if not first or any(fact.kind in ("move", "sep") for fact in facts):
+        asks_why = bool(message.tokens) and any(hit.name == "reason" for hit in asking.at(message.tokens, 0))
+        if not asks_why or any(fact.kind in ("move", "sep") for fact in facts):
             return facts
         facts = [*facts, Fact("sep", len(message.tokens), len(message.tokens), 3, {"mark": "?"})]  # "why only 3 sets"
     out: list[Fact] = []
