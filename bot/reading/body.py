@@ -282,7 +282,28 @@ def _bodyweight(body: _Body, taken: set[int]) -> Iterable[Claim]:
         if ((start in strong and value >= 25) or (slip and value < PLAUSIBLE_KG[0])) and not _is_load(body, start):
             yield Claim(start, stop, "bodyweight", None, Ask("bodyweight_kg", message.span(at, at + 1)))
             return
-    yield from _weighed(body, taken, sentences)
+    yield from _told_bare(body, taken) or _weighed(body, taken, sentences)
+
+
+def _told_bare(body: _Body, taken: set[int]) -> list[Claim]:
+    """ "I'm 158 now": a weight if near the last known one, asked if only so in the other unit; stones are asked."""
+    message, tokens = body.message, body.tokens
+    for start, end in body.starts("bodyweight", "stone").items():
+        numbers = [at for at in range(start, end) if tokens[at].value is not None and at not in taken]
+        if numbers:
+            return [Claim(numbers[0], end, "bodyweight", None, Ask("bodyweight_kg", message.span(numbers[0], end)))]
+    known = message.context.bodyweight_kg
+    for start, end in body.starts("bodyweight", "am").items():
+        at = next(at for at in range(start, end) if tokens[at].value is not None)
+        if known is None or at in taken:
+            continue
+        value = tokens[at].value or 0.0
+        here, there = (value * KG_PER_LB, value) if message.context.unit == "lb" else (value, value * KG_PER_LB)
+        if abs(here - known) <= CHANGE * known:
+            return [Claim(start, end, "bodyweight", here)]
+        if abs(there - known) <= CHANGE * known:
+            return [Claim(start, end, "bodyweight", None, Ask("bodyweight_kg", message.span(at, at + 1)))]
+    return []
 
 
 def _weighed(body: _Body, taken: set[int], sentences: list[tuple[int, int]]) -> Iterable[Claim]:

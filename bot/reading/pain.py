@@ -132,7 +132,7 @@ def _scores(words: _Words, bounds: tuple[int, int]) -> list[Score]:
             or token.kind == "clock"
             or (at and tokens[at - 1].kind == "word" and not token.space and at not in scaled)  # the "A2" pulley
             or (at - 1 in words.woken and at not in scaled)
-            or (token.spelled and token.value == 1 and at - 1 in words.sides)  # "the left one"
+            or (token.spelled and token.value == 1 and at - 1 in words.sides and at not in scaled)  # "the left one"
             or (token.spelled and token.value == 1 and at not in scaled and not _ends(tokens, at + 1, words))
         ):
             at += 1
@@ -349,8 +349,9 @@ def _attach(
                 site._replace(name=f"elbow_{part}") if site.name == "elbow" else site for site in place.sites
             ]
     left: list[Score] = []
+    signed = frozenset(at for sign in signs for at in range(sign.start, sign.end))
     for score in scores:
-        owner = _owner(words, places, score)
+        owner = _owner(words, places, score, signed)
         if owner is None:
             left.append(score)
             continue
@@ -443,8 +444,8 @@ def _near_moment(words: _Words, score: Score, bounds: tuple[int, int]) -> str | 
     return None
 
 
-def _owner(words: _Words, places: list[Place], score: Score) -> Place | None:
-    """The place that a score belongs to."""
+def _owner(words: _Words, places: list[Place], score: Score, signed: frozenset[int]) -> Place | None:
+    """The place that a score belongs to; the words of a sign (`signed`) may stand between: "elbow swollen, 3"."""
     before = [place for place in places if place.end <= score.start]
     after = [place for place in places if place.start >= score.end]
     if before:
@@ -457,6 +458,7 @@ def _owner(words: _Words, places: list[Place], score: Score) -> Place | None:
             a
             for a in between
             if a not in earlier
+            and a not in signed
             and not (a in words.filler or a in words.sides or words.tokens[a].text in ",:()=~-" or _in_moment(words, a))
         ]
         later = any(s.end <= score.start for s, _, _ in place.scores)

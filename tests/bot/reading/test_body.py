@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
@@ -9,7 +10,7 @@ import pytest
 
 from bot.reading.body import find_body
 from bot.reading.message import Message, read_message
-from bot.reading.reading import Context
+from bot.reading.reading import Context, Reading
 
 
 def said(text: str, language: str = "en", at: str = "2027-03-10T18:00:00+00:00") -> Message:
@@ -26,6 +27,8 @@ TABLE = [
     ("en", "4x3 pull ups +25, 3 min rest between sets", {}),
     ("en", "EMOM 10 min", {}),
     ("en", "pull ups bw 8,8,7", {}),
+    ("en", "I'm 71 now", {"bodyweight": 71}),
+    ("en", "I'm 40 today", {}),
     ("de", "Geschlafen 6,5 h, Gewicht heute früh 72,3", {"sleep": 6.5, "bodyweight": 72.3}),
     ("de", "Einheit RPE 7, 55 min", {"session_rpe": 7, "duration": 55}),
     ("es", "dormí 7h y media", {"sleep": 7.5}),
@@ -43,3 +46,14 @@ def test_a_weight_far_from_the_last_one_is_asked() -> None:
     (claim,) = find_body(said("bodyweight 745"))
     assert claim.value is None
     assert claim.ask is not None
+
+
+def test_a_weight_told_bare_is_in_the_sender_s_unit(reads: Callable[..., Reading]) -> None:
+    assert reads("I'm 158 now", unit="lb").bodyweight_kg == pytest.approx(158 * 0.45359237)
+
+
+@pytest.mark.parametrize("text", ["I'm 158 now", "11 stone 4 this morning"])
+def test_a_weight_in_another_unit_is_asked(reads: Callable[..., Reading], text: str) -> None:
+    reading = reads(text)
+    assert reading.bodyweight_kg is None
+    assert [ask.about for ask in reading.ask] == ["bodyweight_kg"]

@@ -44,6 +44,8 @@ SPANS = [
     ("en", "away from Friday, back on the 20th", ("2027-03-12", "2027-03-19")),
     ("en", "pause until 1 May", ("2027-03-10", "2027-05-01")),
     ("en", "sick since Monday", ("2027-03-08", "None")),
+    ("es", "me voy de viernes a domingo", ("2027-03-12", "2027-03-14")),
+    ("de", "heute schaff ich's nicht, mach ich morgen", ("2027-03-10", "2027-03-11")),
     ("de", "bin vom 12. bis 19. März auf Urlaub", ("2027-03-12", "2027-03-19")),
     ("de", "Gestern ausgelassen", ("2027-03-09", "2027-03-09")),
     ("es", "me voy de viaje del 5 al 12 de mayo", ("2027-05-05", "2027-05-12")),

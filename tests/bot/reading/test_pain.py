@@ -26,6 +26,12 @@ def pains(text: str, language: str) -> list[tuple[str | None, str | None, float 
 TABLE = [
     ("en", "both elbows 3/10", [("elbow", "left", 3, None), ("elbow", "right", 3, None)]),
     ("en", "L elbow 2, R elbow 0", [("elbow", "left", 2, None), ("elbow", "right", 0, None)]),
+    (
+        "en",
+        "right elbow two out of ten, left one out of ten",
+        [("elbow", "right", 2, None), ("elbow", "left", 1, None)],
+    ),
+    ("en", "no pop no bruise but elbow a bit swollen, 3", [("elbow", None, 3, None)]),
     ("en", "wrist pain 2-3 after", [("wrist", None, 3, "after")]),
     ("en", "3", [(None, None, 3, None)]),
     ("en", "no pain", [(None, None, 0, None)]),
