@@ -31,6 +31,7 @@ SWEEP_S = 10
 SLICE = 50
 IDLE_S = 1.0
 TROUBLE_S = 2.0
+GRACE_S = 10.0
 THREADS_ON_POSTGRES = 8
 
 
@@ -81,18 +82,21 @@ class Service:
         )
         scheduler.start()
         await self._sweep()
-        loops = [self._forever(self._handle), self._forever(self._deliver)]
+        sending = asyncio.create_task(self._forever(self._deliver))
+        loops = [self._forever(self._handle)]
         if self.settings.webhook_url is None:
             loops.append(self._forever(self._receive))
         http = web.server(self) if self.settings.listen else None
         if http is not None:
             loops.append(http.serve())
-        tasks = [asyncio.create_task(one) for one in loops]
+        tasks = [sending, *(asyncio.create_task(one) for one in loops)]
         log.info("serving", database=self.settings.database.split(":")[0], replicas=self.settings.replicas)
         await self._stop.wait()
         if http is not None:
             http.should_exit = True
         scheduler.shutdown(wait=False)
+        # What is being sent is sent and marked: cut off in between, it would go out twice after the next start.
+        await asyncio.wait([sending], timeout=GRACE_S)
         for task in tasks:
             task.cancel()
         await asyncio.gather(*tasks, return_exceptions=True)
@@ -141,7 +145,7 @@ class Service:
 
     async def _forever(self, step: Callable[[], Coroutine[Any, Any, None]]) -> None:
         """Repeat a step; trouble is waited out, never the end."""
-        while True:
+        while not self._stop.is_set():
             try:
                 await step()
             except asyncio.CancelledError:
