@@ -88,7 +88,9 @@ def _hours(body: _Body, at: int) -> tuple[float, int] | None:
 
 def _sleep(body: _Body, taken: set[int]) -> Iterable[Claim]:
     tokens = body.tokens
-    cues = [(s, e) for s, e in body.starts("sleep", "cue").items() if s not in body.starts("sleep", "neither")]
+    nights = body.starts("sleep", "night")  # "bad night, barely 4 hours": only with a unit
+    told = {**nights, **body.starts("sleep", "cue")}
+    cues = [(s, e) for s, e in told.items() if s not in body.starts("sleep", "neither")]
     for start, end in sorted(cues):
         ways = ((end, min(end + BETWEEN, len(tokens)), 1), (start - 1, max(start - 6, -1), -1))
         # "6h sleep, elbow 1": hours right before the word are its own
@@ -108,7 +110,7 @@ def _sleep(body: _Body, taken: set[int]) -> Iterable[Claim]:
                 if step == 1 and at > end and any(t.text in little("until_clock") for t in tokens[end:at]):
                     break
                 has_unit = any(body.starts("unit", "hour").get(a) for a in range(at, stop)) or token.kind == "clock"
-                if step == -1 and not has_unit:
+                if (step == -1 or start in nights) and not has_unit:
                     break
                 if (
                     step == 1

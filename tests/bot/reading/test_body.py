@@ -27,6 +27,8 @@ TABLE = [
     ("en", "4x3 pull ups +25, 3 min rest between sets", {}),
     ("en", "EMOM 10 min", {}),
     ("en", "pull ups bw 8,8,7", {}),
+    ("en", "bad night, barely 4 hours", {"sleep": 4}),
+    ("en", "bad night, only 5 muscle ups", {}),
     ("en", "I'm 71 now", {"bodyweight": 71}),
     ("en", "I'm 40 today", {}),
     ("de", "Geschlafen 6,5 h, Gewicht heute früh 72,3", {"sleep": 6.5, "bodyweight": 72.3}),
