@@ -89,7 +89,11 @@ def _same(a: Any, b: Any) -> bool:
 
 def _changed(session: Session, change: Correction | None) -> tuple[WorkSet, ...] | None:
     """The sets with the one value changed in those meant; None where none fits or the value cannot be."""
-    if change is None or change.now is None or change.field not in WorkSet.__dataclass_fields__:
+    if change is None or change.now is None:
+        return None
+    if change.field == "sets":
+        return _recounted(session, change)
+    if change.field not in WorkSet.__dataclass_fields__:
         return None
     meant = [at for at, work in enumerate(session.sets) if _fits(work, change)]
     if change.which == "last":
@@ -100,6 +104,24 @@ def _changed(session: Session, change: Correction | None) -> tuple[WorkSet, ...]
         return None
     now: Any = int(change.now) if change.field == "reps" and isinstance(change.now, float) else change.now
     return tuple(replace(work, **{change.field: now}) if at in meant else work for at, work in enumerate(session.sets))
+
+
+MOST_SETS = 20
+
+
+def _recounted(session: Session, change: Correction) -> tuple[WorkSet, ...] | None:
+    """ "4 sets, not 5": the last of them goes, or is there once more. None where the sets are not of one movement."""
+    own = [at for at, work in enumerate(session.sets) if change.movement in (None, work.movement)]
+    if not own or not isinstance(change.now, (int, float)) or not 1 <= change.now <= MOST_SETS:
+        return None
+    alike = len({(work.movement, work.side) for work in (session.sets[at] for at in own)}) == 1
+    if not alike or (isinstance(change.was, (int, float)) and int(change.was) != len(own)):
+        return None
+    wanted, end = int(change.now), own[-1] + 1
+    if wanted <= len(own):
+        gone = set(own[wanted:])
+        return tuple(work for at, work in enumerate(session.sets) if at not in gone)
+    return (*session.sets[:end], *([session.sets[own[-1]]] * (wanted - len(own))), *session.sets[end:])
 
 
 def _restated(session: Session, restated: list[WorkSet]) -> tuple[WorkSet, ...]:
