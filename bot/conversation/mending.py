@@ -119,8 +119,11 @@ def _recounted(session: Session, change: Correction) -> tuple[WorkSet, ...] | No
         return None
     wanted, end = int(change.now), own[-1] + 1
     if wanted <= len(own):
-        gone = set(own[wanted:])
-        return tuple(work for at, work in enumerate(session.sets) if at not in gone)
+        gone, last = set(own[wanted:]), own[wanted - 1]
+        # "Last @8" was said of the last one, whichever that is now.
+        effort = session.sets[last].rpe if session.sets[last].rpe is not None else session.sets[own[-1]].rpe
+        kept = [replace(work, rpe=effort) if at == last else work for at, work in enumerate(session.sets)]
+        return tuple(work for at, work in enumerate(kept) if at not in gone)
     return (*session.sets[:end], *([session.sets[own[-1]]] * (wanted - len(own))), *session.sets[end:])
 
 
