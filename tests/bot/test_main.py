@@ -103,4 +103,4 @@ def test_talking_in_the_terminal_shows_todays_plan_at_once_and_who_one_is(run):
     assert done.exit_code == 0
     assert len(done.stdout.split("\n\n")[0].splitlines()) >= 3
     assert "Welcome, Mira" in done.stdout
-    assert "Aiko" in done.stdout
+    assert "aiko" in done.stdout.casefold()
