@@ -44,7 +44,8 @@ def _grow(phrase: str, at: int, start: _Node, classes: dict[str, list[str]]) -> 
     while at < len(phrase) and phrase[at] != ")":
         char = phrase[at]
         if char == "|":
-            node.free.append(join)
+            if node is not join:
+                node.free.append(join)
             node, at = start, at + 1
         elif char == "(":
             node, close = _grow(phrase, at + 1, node, classes)
@@ -62,8 +63,10 @@ def _grow(phrase: str, at: int, start: _Node, classes: dict[str, list[str]]) -> 
             stop = at
             while stop < len(phrase) and phrase[stop] not in "|(){":
                 stop += 1
-            for element in _elements(phrase[at:stop]):
-                after = _Node()
+            # The last word of an alternative leads straight to where all meet: long lists of words stay one step.
+            elements, closes = list(_elements(phrase[at:stop])), stop == len(phrase) or phrase[stop] in "|)"
+            for place, element in enumerate(elements, 1):
+                after = join if closes and place == len(elements) else _Node()
                 for spelling in element:
                     if spelling == "...":
                         node.gaps.append(after)
@@ -73,7 +76,8 @@ def _grow(phrase: str, at: int, start: _Node, classes: dict[str, list[str]]) -> 
                         node.next.setdefault(spelling, []).append(after)
                 node = after
             at = stop
-    node.free.append(join)
+    if node is not join:
+        node.free.append(join)
     return join, at
 
 
