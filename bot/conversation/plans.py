@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import date, timedelta
+from datetime import timedelta
 from datetime import time as clock_time
 
 from bot.conversation.desk import Desk
@@ -137,9 +137,3 @@ def why(desk: Desk) -> str:
             )
         )
     return "\n".join(told) if told else say.say("why-nothing")
-
-
-def training_day(desk: Desk, day: date) -> DayPlan | None:
-    """The plan of a day if there is work on it."""
-    plan = desk.plan(day)
-    return plan if plan.sets else None
