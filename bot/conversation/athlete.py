@@ -98,6 +98,9 @@ def _answer(desk: Desk, reading: Reading, text: str, sent_at: datetime, quiet: b
     if reading.past_flags:
         desk.tell_coach(desk.say_coach.say("history-for-coach", name=desk.person.name, text=text))
         parts.append(say.say("history-noted"))
+    if sessions and not reading.ask and any(one.reps is None and one.hold_s is None for one in reading.sets):
+        # "Done as planned" where the plan left the reps open: nothing is written down for them unasked.
+        parts.append(say.say("report-open-sets"))
     if sessions:
         parts.append(reports.read_back(desk, sessions, before))
         plant_after_report(desk, sessions)

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
 from datetime import time as clock_time
+from datetime import timedelta
 
 from bot.conversation.desk import Desk
 from bot.conversation.reasons import decisions_in_words, reason_in_words, unusual
