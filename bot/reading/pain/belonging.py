@@ -1,0 +1,224 @@
+"""What belongs to which place: sides, scores, words of pain and warning signs of one sentence."""
+
+from __future__ import annotations
+
+import itertools
+from collections.abc import Sequence
+
+from bot.reading.lexicon import Hit
+from bot.reading.little import little
+from bot.reading.pain.places import Place, side_of
+from bot.reading.pain.scores import Score, near_moment
+from bot.reading.pain.words import BodyWords, in_moment, moment_in
+from bot.reading.red_flags import Cues, Sign
+
+JOINTS = frozenset(
+    "elbow elbow_inner elbow_outer wrist shoulder knee hip ankle neck lower_back upper_back biceps".split()
+)
+
+
+REACH = 9  # tokens between a place and its bare score
+
+
+SOFT_REACH = 4  # tokens between a place and a word like "stiff"
+
+
+def attach(
+    words: BodyWords,
+    places: list[Place],
+    scores: list[Score],
+    bounds: tuple[int, int],
+    signs: Sequence[Sign],
+    cues: Cues | None,
+) -> list[Score]:
+    """Give every score, word of pain and sign of a sentence to a place; the scores that found none."""
+    _give_sides(words, places, scores, bounds)
+    _give_parts(words, places, bounds)
+    left = _give_scores(words, places, scores, bounds, frozenset(at for s in signs for at in range(s.start, s.end)))
+    _give_words(words, places, bounds, cues)
+    _give_signs(words, places, bounds, signs)
+    _hand_on_sides(words, places)
+    return left
+
+
+def _give_sides(words: BodyWords, places: list[Place], scores: list[Score], bounds: tuple[int, int]) -> None:
+    """To every place its sides, and the moment said behind it or at the head of the sentence."""
+    tokens = words.tokens
+    edges = [bounds[0], *(place.start for place in places[1:]), bounds[1]]
+    leading = _leading(words, bounds[0], places[0].start)
+    for number, place in enumerate(places):
+        low = places[number - 1].end if number else bounds[0]
+        high = edges[number + 1]
+        if number + 1 < len(places):
+            # the side just before the next place is that one's
+            at = high - 1
+            while (
+                at >= place.end
+                and tokens[at].kind == "word"
+                and (at in words.sides or tokens[at].text in little("before_place"))
+            ):
+                at -= 1
+            high = at + 1
+        place.sides = []
+        for index in range(len(place.sites)):
+            until = high if index + 1 == len(place.sites) else place.sites[index + 1].start
+            if index + 1 < len(place.sites):
+                while until > place.sites[index].end and until - 1 in words.sides:
+                    until -= 1  # "chest and left arm": the arm's
+            side, start, _ = side_of(words, place, index, low, min(until, _score_end(scores, place, until)))
+            place.sides.append(side)
+            place.start = min(place.start, start)
+        place.moment = moment_in(words, place.end, high) or leading
+
+
+def _give_parts(words: BodyWords, places: list[Place], bounds: tuple[int, int]) -> None:
+    """ "elbow, inner side": the part said behind the place."""
+    for place, after in zip(places, [*places[1:], None], strict=True):
+        until = after.start if after is not None else bounds[1]
+        part = next((name for at, name in words.parts.items() if place.end <= at < until), None)
+        if part is not None and place.sites[0].name == "elbow":
+            place.sites = [
+                site._replace(name=f"elbow_{part}") if site.name == "elbow" else site for site in place.sites
+            ]
+
+
+def _give_scores(
+    words: BodyWords, places: list[Place], scores: list[Score], bounds: tuple[int, int], signed: frozenset[int]
+) -> list[Score]:
+    """To every score its place; the scores that found none."""
+    left: list[Score] = []
+    for score in scores:
+        owner = _owner(words, places, score, signed)
+        if owner is None:
+            left.append(score)
+            continue
+        own = None
+        if score.start >= owner.end:
+            sided = [
+                a
+                for a in words.sides
+                if owner.end <= a < score.start and not any(s.start < a for s, _, _ in owner.scores if s.start > a)
+            ]
+            last = max((s.end for s, _, _ in owner.scores), default=None)
+            if last is not None:
+                own = next((words.sides[a] for a in sorted(sided, reverse=True) if a >= last), None)
+        if (
+            not score.scaled
+            and owner.sites[0].start in words.limbs
+            and not any(bounds[0] <= hit.start < bounds[1] for hit in (*words.hurts, *words.pain_words))
+        ):
+            continue  # "left arm 2" are repetitions
+        owner.scores.append((score, own, near_moment(words, score, bounds)))
+    moments = [near_moment(words, score, bounds) for score in left]
+    alone = len(left) > 1 and len(places) == 1 and not places[0].scores
+    if alone and None not in moments and len(set(moments)) == len(moments):  # "0 during, 2 after, elbow left"
+        places[0].scores = [(score, None, when) for score, when in zip(left, moments, strict=True)]
+        left = []
+    return left
+
+
+def _give_words(words: BodyWords, places: list[Place], bounds: tuple[int, int], cues: Cues | None) -> None:
+    """To every word of pain, and every "no pain", the place that it speaks of."""
+    for hit in (*words.hurts, *words.none):
+        if not bounds[0] <= hit.start < bounds[1]:
+            continue
+        near = _nearest(words, places, hit.start, hit.end)
+        if near is None or (cues is not None and cues.of_others(near.start, bounds)):
+            continue
+        if hit.name == "none":
+            near.free = True
+        elif hit.name == "hurt":
+            if not (cues is not None and _denied_pain(cues, hit, bounds)):
+                near.hurts = True
+        elif near.sites[0].name in JOINTS and abs(hit.start - near.end) <= SOFT_REACH:
+            near.hurts = near.hurts or hit.start >= near.end
+
+
+def _give_signs(words: BodyWords, places: list[Place], bounds: tuple[int, int], signs: Sequence[Sign]) -> None:
+    for sign in signs:
+        if bounds[0] <= sign.start < bounds[1] and sign.name not in ("fever", "dizziness", "breathless"):
+            near = _nearest(words, places, sign.start, sign.end)
+            if near is not None:
+                near.signs.append(sign)
+
+
+def _hand_on_sides(words: BodyWords, places: list[Place]) -> None:
+    """ "two fingers go numb, right hand": the side comes with the whole hand or arm."""
+    for place, after in itertools.pairwise(places):
+        joined = any(token.text in little("and") for token in words.tokens[place.end : after.start])
+        if (
+            place.told
+            and not joined
+            and not after.told
+            and place.sides == [None]
+            and after.sites[0].name in ("hand", "other")
+        ):
+            place.sides = after.sides[:1]
+
+
+def _leading(words: BodyWords, start: int, end: int) -> str | None:
+    """The moment that a sentence begins with; "after 3 sets" is none of the pain's."""
+    for hit in words.moments:
+        if start <= hit.start < end:
+            counted = any(token.value is not None for token in words.tokens[hit.end : hit.end + 2])
+            return None if hit.name == "after" and counted else hit.name
+    return None
+
+
+def _denied_pain(cues: Cues, hit: Hit, bounds: tuple[int, int]) -> bool:
+    before = range(max(bounds[0], hit.start - 2), hit.start)
+    return any(cues.covers("deny", at) and not cues.covers("allow", at) for at in before)
+
+
+def _score_end(scores: list[Score], place: Place, until: int) -> int:
+    """A side behind a place's second score is of another one."""
+    after = [score for score in scores if score.start >= place.end]
+    return after[1].start if len(after) > 1 and after[1].start < until else until
+
+
+def _owner(words: BodyWords, places: list[Place], score: Score, signed: frozenset[int]) -> Place | None:
+    """The place that a score belongs to; the words of a sign (`signed`) may stand between: "elbow swollen, 3"."""
+    before = [place for place in places if place.end <= score.start]
+    after = [place for place in places if place.start >= score.end]
+    if before:
+        place = before[-1]
+        between = range(place.end, score.start)
+        if score.scaled and not (place.scores and after and after[0].start - score.end <= 4):
+            return place
+        earlier = {a for s, _, _ in place.scores for a in range(s.start, s.end)}
+        loose = [
+            a
+            for a in between
+            if a not in earlier
+            and a not in signed
+            and not (a in words.filler or a in words.sides or words.tokens[a].text in ",:()=~-" or in_moment(words, a))
+        ]
+        later = any(s.end <= score.start for s, _, _ in place.scores)
+        if not loose and (len(between) <= REACH or later):
+            return place
+        if any(words.tokens[a].start and a in {h.start for h in words.hurts} for a in between) and len(loose) <= 1:
+            return place
+    if after:
+        place = after[0]
+        between = range(score.end, place.start)
+        link = [a for a in between if a not in words.sides and words.tokens[a].text not in little("before_site")]
+        if not link and (
+            score.scaled or any(h.end <= place.start and h.start >= score.start - 2 for h in words.pain_words)
+        ):
+            return place
+    return None
+
+
+def _nearest(words: BodyWords, places: list[Place], start: int, end: int) -> Place | None:
+    """The place that words at [start, end) speak of: the one within, else the one before, else the one after."""
+    for place in places:
+        if place.start < end and start < place.end:
+            return place
+    before = [place for place in places if place.end <= start]
+    after = [place for place in places if place.start >= end]
+    if before and after:
+        gap = words.tokens[before[-1].end : start]
+        if any(t.text in little("then") for t in gap) and after[0].start - end <= 4:
+            return after[0]
+        return before[-1]
+    return before[-1] if before else (after[0] if after else None)

@@ -1,0 +1,86 @@
+"""Places with all that was said of them, as entries of pain."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import cast
+
+from bot.reading.little import little
+from bot.reading.message import Claim, Message
+from bot.reading.pain.belonging import REACH
+from bot.reading.pain.places import Place
+from bot.reading.pain.scores import Score
+from bot.reading.pain.words import BodyWords
+from bot.reading.reading import Ask, PainRead
+from planner.facts import Moment, Side
+
+WORST = 10
+
+
+def entry_of(site: str | None, side: str | None, score: float | None, when: str | None) -> PainRead:
+    """An entry from the words' own names, which are the contract's."""
+    return PainRead(site, cast(Side | None, side), score, cast(Moment | None, when))
+
+
+def _entries(words: BodyWords, place: Place) -> list[tuple[PainRead, Score | None, Ask | None]]:
+    scores = place.scores
+    if len(scores) > 1:
+        moments = [moment for _, _, moment in scores]
+        sided = [side for _, side, _ in scores]
+        both = scores[0][0].end + 1 == scores[1][0].start and words.tokens[scores[0][0].end].text in little(
+            "both_scores"
+        )
+        if len(scores) == 2 and both and place.sides == [None]:
+            scores = [(scores[0][0], "left", moments[0]), (scores[1][0], "right", moments[1])]
+        elif not any(sided) and not (None not in moments and len(set(moments)) == len(moments)):
+            scores = scores[-1:]
+    out: list[tuple[PainRead, Score | None, Ask | None]] = []
+    for site, side in zip(place.sites, place.sides, strict=True):
+        whole = side if side is not None else _common(place.sides)
+        rows: list[tuple[Score | None, str | None, str | None]] = [*scores] or [(None, None, None)]
+        for score, own, moment in rows:
+            value: float | None = None if score is None else score.value
+            if score is None and place.free and not place.hurts:
+                value = 0.0
+            ask = None
+            if score is not None and score.value > WORST:
+                value = None
+                ask = Ask("score", "")
+            when = (moment if len(place.scores) > 1 and moment else None) or place.moment or moment
+            if any(sign.name == "night_pain" for sign in place.signs):
+                when = "rest"
+            for one in ("left", "right") if (own or whole) == "both" else (own or whole,):
+                out.append((entry_of(site.name, one, value, when), score, ask))
+    return out
+
+
+def _common(sides: Sequence[str | None]) -> str | None:
+    return sides[0] if sides and all(side == sides[0] for side in sides) else None
+
+
+def claims_of(message: Message, words: BodyWords, place: Place) -> list[Claim]:
+    claims: list[Claim] = []
+    used: set[int] = set()
+    for entry, score, ask in _entries(words, place):
+        start, end = place.start, place.end
+        if score is not None and ask is not None:
+            ask = Ask("score", message.span(score.start, score.end))
+        if score is not None and abs(score.start - place.end) <= REACH + 3 and score.start >= place.end:
+            end = score.end
+        if used & set(range(start, end)):
+            start, end = (score.start, score.end) if score is not None and score.start not in used else (0, 0)
+        used |= set(range(start, end))
+        claims.append(Claim(start, end, "pain", entry, ask))
+    for score, _, _ in place.scores:
+        if score.start not in used:
+            used |= set(range(score.start, score.end))
+            claims.append(Claim(score.start, score.end, "noise", None))
+    for hit in words.moments:
+        if (
+            any(words.tokens[a].value is not None for a in range(hit.start, hit.end))
+            and not used & set(range(hit.start, hit.end))
+            and place.end <= hit.start <= place.end + REACH
+        ):
+            used |= set(range(hit.start, hit.end))
+            claims.append(Claim(hit.start, hit.end, "noise", None))
+    return claims

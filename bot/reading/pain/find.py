@@ -1,0 +1,84 @@
+"""All the pain that a message tells of.
+
+A place of the body becomes an entry where a score, a word of pain or a warning sign belongs to it; the name alone
+("hand on the shoulder") does not. Scores outside 0-10 are asked about.
+"""
+
+from __future__ import annotations
+
+from bot.reading.lexicon import Hit
+from bot.reading.message import Claim, Message
+from bot.reading.pain.belonging import attach
+from bot.reading.pain.entries import claims_of
+from bot.reading.pain.placeless import bare_answer, placeless
+from bot.reading.pain.places import Place, places_in
+from bot.reading.pain.scores import Score, by_pain_word, near_moment, scores_in
+from bot.reading.pain.words import BodyWords, body_words
+from bot.reading.phrases import sentence_bounds
+from bot.reading.reading import PainRead
+from bot.reading.red_flags import Cues, signs_in, views
+
+
+def find_pain(message: Message) -> list[Claim]:
+    """Claims `pain`, one an entry, and `noise` for the words that belong to them elsewhere in the message."""
+    claims = _pain_of(message)
+    if not any(claim.kind == "pain" for claim in claims):
+        for view in views(message)[1:]:  # a sign said in another language, at a place of that language
+            claims = [claim for claim in _pain_of(view) if claim.kind == "pain" and claim.value.score is None]
+            if claims:
+                break
+    sided = {c.value.site for c in claims if c.kind == "pain" and c.value.side is not None and c.value.score is None}
+    # "my grip went, can't hold a cup in my left hand" is one place
+    return [
+        claim
+        for claim in claims
+        if claim.kind != "pain"
+        or claim.value != PainRead(claim.value.site, None, None, None)
+        or claim.value.site not in sided
+    ]
+
+
+def _pain_of(message: Message) -> list[Claim]:
+    words = body_words(message)
+    if words is None or not (
+        words.sites or words.none or words.pain_words or words.scales or len(message.tokens) <= 24
+    ):
+        return []
+    signs = [sign for sign in signs_in(message) if not sign.past]
+    cues = Cues(message) if words.sites else None
+    told: list[Place] = []
+    mentioned: list[Place] = []
+    loose: list[tuple[Score, str | None]] = []
+    without: list[Hit] = []
+    for bounds in sentence_bounds(message.tokens):
+        places = places_in(words, bounds)
+        scores = scores_in(words, bounds)
+        if places:
+            left = attach(words, places, scores, bounds, signs, cues)
+            mentioned.extend(places)
+            told.extend(place for place in places if place.told)
+            loose.extend((score, near_moment(words, score, bounds)) for score in left if score.scaled)
+            continue
+        if scores and told and told[-1].scores and len(told[-1].scores) == 1 and _only_small(words, bounds):
+            told[-1].scores = [(scores[-1], None, None)]  # "elbow 4... hm more like a 3"
+            continue
+        pained = any(bounds[0] <= hit.start < bounds[1] for hit in words.pain_words)
+        for score in scores:
+            if score.scaled or (pained and by_pain_word(words, score, bounds)):
+                loose.append((score, near_moment(words, score, bounds)))
+        if not any(bounds[0] <= score.start < bounds[1] for score, _ in loose):
+            without.extend(hit for hit in words.none if bounds[0] <= hit.start < bounds[1])
+    claims = [claim for place in told for claim in claims_of(message, words, place)]
+    if not claims and without and sum(1 for t in message.tokens if t.value is not None) > 1:
+        claims = bare_answer(message, words)
+        if claims:
+            return claims
+    claims = placeless(message, words, claims, told, mentioned, loose, without)
+    return claims or bare_answer(message, words)
+
+
+def _only_small(words: BodyWords, bounds: tuple[int, int]) -> bool:
+    return all(
+        at in words.filler or words.tokens[at].value is not None or words.tokens[at].kind == "sym"
+        for at in range(*bounds)
+    )

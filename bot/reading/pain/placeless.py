@@ -1,0 +1,100 @@
+"""Scores and "no pain" without a place: of one named before, of none, or a bare answer to "how is the elbow?"."""
+
+from __future__ import annotations
+
+from bot.reading.lexicon import Hit
+from bot.reading.message import Claim, Message
+from bot.reading.pain.entries import WORST, entry_of
+from bot.reading.pain.places import Place
+from bot.reading.pain.scores import Score, near_moment, scores_in
+from bot.reading.pain.words import BodyWords, in_moment, moment_in
+from bot.reading.phrases import sentence_bounds
+from bot.reading.reading import Ask
+
+
+def placeless(
+    message: Message,
+    words: BodyWords,
+    claims: list[Claim],
+    told: list[Place],
+    mentioned: list[Place],
+    loose: list[tuple[Score, str | None]],
+    without: list[Hit],
+) -> list[Claim]:
+    """Scores and "no pain" without a place of their own: of the place named before, or of none."""
+    open_entries = [
+        i for i, claim in enumerate(claims) if claim.kind == "pain" and claim.value.score is None and claim.ask is None
+    ]
+    pained = bool(words.pain_words) or not message.tokens
+    for score, moment in loose:
+        ask = Ask("score", message.span(score.start, score.end)) if score.value > WORST else None
+        value = None if ask else score.value
+        if open_entries:
+            for i in open_entries:
+                old = claims[i].value
+                claims[i] = Claim(
+                    claims[i].start, claims[i].end, "pain", entry_of(old.site, old.side, value, old.when or moment), ask
+                )
+            claims.append(Claim(score.start, score.end, "noise", None))
+            open_entries = []
+        elif not told and mentioned and score.scaled:
+            place = next((p for p in reversed(mentioned) if p.start < score.start), mentioned[-1])
+            side = place.sides[0] if place.sides and place.sides[0] != "both" else None
+            claims.append(
+                Claim(
+                    score.start,
+                    score.end,
+                    "pain",
+                    entry_of(place.sites[0].name, side, value, moment or place.moment),
+                    ask,
+                )
+            )
+        elif pained or only_scores(message, words):
+            claims.append(Claim(score.start, score.end, "pain", entry_of(None, None, value, moment), ask))
+    for hit in without:
+        if open_entries:
+            for i in open_entries:
+                old = claims[i].value
+                claims[i] = Claim(
+                    claims[i].start, claims[i].end, "pain", entry_of(old.site, old.side, 0.0, old.when), None
+                )
+            open_entries = []
+        elif not any(claim.kind == "pain" for claim in claims):
+            moment = moment_in(words, hit.start - 1, hit.end + 2)
+            claims.append(Claim(hit.start, hit.end, "pain", entry_of(None, None, 0.0, moment)))
+    return claims
+
+
+def only_scores(message: Message, words: BodyWords) -> bool:
+    """Whether a message is nothing but scores, moments and small words: an answer to "how is the elbow?"."""
+    return all(
+        token.value is not None
+        or token.kind in ("sym", "nl")
+        or at in words.filler
+        or in_moment(words, at)
+        or any(hit.start <= at < hit.end for hit in words.scales)
+        for at, token in enumerate(message.tokens)
+    )
+
+
+def bare_answer(message: Message, words: BodyWords) -> list[Claim]:
+    """A bare answer: "3", "2-3", "3 during, 1 after"."""
+    tokens = message.tokens
+    if any(t.text in ("x", "@", "+", "#", "%") for t in tokens) or not only_scores(message, words):
+        return []
+    scores = [score for bounds in sentence_bounds(tokens) for score in scores_in(words, bounds)]
+    moments = [near_moment(words, score, (0, len(tokens))) for score in scores]
+    numbers = sum(1 for t in tokens if t.value is not None)
+    if not scores or any(score.value > WORST for score in scores):
+        return []
+    inside = sum(1 for score in scores for t in tokens[score.start : score.end] if t.value is not None)
+    if numbers != inside:
+        return []
+    if len(scores) == 1:
+        return [Claim(scores[0].start, scores[0].end, "pain", entry_of(None, None, scores[0].value, moments[0]))]
+    if None in moments or len(set(moments)) != len(moments):
+        return []
+    return [
+        Claim(score.start, score.end, "pain", entry_of(None, None, score.value, moment))
+        for score, moment in zip(scores, moments, strict=True)
+    ]

@@ -1,0 +1,122 @@
+"""The numbers of a sentence that can be scores of pain."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from bot.reading.little import little
+from bot.reading.pain.words import BodyWords, in_moment
+from bot.reading.tokens import Token
+
+
+class Score(NamedTuple):
+    start: int
+    end: int
+    value: float
+    scaled: bool  # "3/10", "3 out of 10"
+
+
+def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
+    """The numbers of a sentence that can be scores."""
+    tokens = words.tokens
+    scaled = {hit.start: hit.end for hit in words.scales}
+    site_starts = {hit.start for hit in words.sites}
+    out: list[Score] = []
+    at = bounds[0]
+    while at < bounds[1]:
+        token = tokens[at]
+        if (
+            token.value is None
+            or token.kind == "clock"
+            or (at and tokens[at - 1].kind == "word" and not token.space and at not in scaled)  # the "A2" pulley
+            or (at - 1 in words.woken and at not in scaled)
+            or (token.spelled and token.value == 1 and at - 1 in words.sides and at not in scaled)  # "the left one"
+            or (token.spelled and token.value == 1 and at not in scaled and not _ends(tokens, at + 1, words))
+        ):
+            at += 1
+            continue
+        if at + 1 in site_starts and at not in scaled:
+            at += 1  # "two fingers" counts them
+            continue
+        end, value, is_scaled = at + 1, token.value, False
+        if at in scaled:
+            end, is_scaled = scaled[at], True
+        elif at + 2 < bounds[1] and tokens[at + 1].text in "-~" and tokens[at + 2].value is not None:
+            upper = at + 2
+            value = max(value, tokens[upper].value or 0)
+            end = upper + 1
+            if upper in scaled:
+                end, is_scaled = scaled[upper], True
+        elif (
+            at + 2 < bounds[1]
+            and tokens[at + 2].value is not None
+            and tokens[at + 1].text in little("range") | little("or")
+        ):
+            upper = at + 2
+            if upper in scaled or tokens[upper].value == value + 1:
+                value = max(value, tokens[upper].value or 0)
+                end = upper + 1
+                if upper in scaled:
+                    end, is_scaled = scaled[upper], True
+        before = tokens[at - 1] if at > bounds[0] else None
+        after = tokens[end] if end < len(tokens) else None
+        row = (before is not None and before.text in ("/", "x", "@", "+")) or (
+            after is not None and after.text in ("/", "x", "@", "+") and not after.space
+        )
+        of_session = any(a in words.session for a in range(max(bounds[0], at - 3), min(at, len(tokens))))
+        if not row and not of_session and (is_scaled or _bare(words, at, end, value)):
+            out.append(Score(at, end, value, is_scaled))
+        at = end
+    return out
+
+
+def _ends(tokens: Sequence[Token], at: int, words: BodyWords) -> bool:
+    return at >= len(tokens) or tokens[at].kind != "word" or any(hit.start == at for hit in words.moments)
+
+
+def _bare(words: BodyWords, at: int, end: int, value: float) -> bool:
+    """Whether a number without a scale may be a score: no unit behind it, whole or half."""
+    tokens = words.tokens
+    if tokens[at].comma and value * 2 % 1:
+        return False
+    if value * 2 % 1 or value > 100:
+        return False
+    if end < len(tokens):
+        after = tokens[end]
+        if end in words.rep_like and not (end in words.sides or any(hit.start == end for hit in words.moments)):
+            return False
+        if after.kind == "word" and not after.space and after.text not in ("ish",):
+            return False
+    return True
+
+
+def near_moment(words: BodyWords, score: Score, bounds: tuple[int, int]) -> str | None:
+    """The moment said right before or behind a score, up to the next comma or number."""
+    tokens = words.tokens
+    for hit in words.moments:
+        if hit.start >= score.end and hit.start < bounds[1]:
+            between = tokens[score.end : hit.start]
+            if len(between) <= 5 and not any(t.text == "," or t.value is not None for t in between):
+                return hit.name
+        if hit.end <= score.start and hit.start >= bounds[0]:
+            between = tokens[hit.end : score.start]
+            if len(between) <= 2 and not any(t.text == "," or t.value is not None for t in between):
+                return hit.name
+    return None
+
+
+def by_pain_word(words: BodyWords, score: Score, bounds: tuple[int, int]) -> bool:
+    """Whether a bare number stands beside a word of pain: "pain 3", "zero pain", "Schmerz bei 2"."""
+    for hit in words.pain_words:
+        if hit.end <= score.start and all(
+            a in words.filler or in_moment(words, a) or words.tokens[a].text in ":=,-"
+            for a in range(hit.end, score.start)
+        ):
+            return True
+        if score.end == hit.start:
+            return True
+    return any(other.end <= score.start and bounds[0] <= other.start for other in words.pain_words) and all(
+        a in words.filler or in_moment(words, a) or words.tokens[a].text in ",;:" or words.tokens[a].value is not None
+        for a in range(bounds[0], bounds[1])
+    )

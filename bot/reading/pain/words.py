@@ -1,0 +1,80 @@
+"""What the words of a message say of the body, by place: sites, sides, moments, words of pain."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from bot.reading.lexicon import Hit
+from bot.reading.message import Message
+from bot.reading.phrases import longest
+from bot.reading.tokens import Token
+
+
+@dataclass
+class BodyWords:
+    """What the words of a message say of the body, by place."""
+
+    tokens: Sequence[Token]
+    sites: list[Hit]
+    sides: dict[int, str]
+    moments: list[Hit]
+    hurts: list[Hit]
+    none: list[Hit]
+    pain_words: list[Hit]
+    scales: list[Hit]
+    filler: set[int]
+    rep_like: set[int]
+    session: set[int]
+    limbs: set[int]
+    woken: set[int]  # before the hour that pain woke one at
+    parts: dict[int, str]  # inner, outer
+
+
+def body_words(message: Message) -> BodyWords | None:
+    tokens = message.tokens
+    body = message.hits("body")
+    places = longest(hit for hit in message.hits("body") if hit.table in ("site", "not_site"))
+    pain = [hit for hit in body if hit.table == "pain"]
+    none = longest([hit for hit in pain if hit.name == "none"])
+    free = {at for hit in none for at in range(hit.start, hit.end)}
+    scales = [hit for hit in pain if hit.name == "scale"]
+    sites = [hit for hit in places if hit.table == "site"]
+    sides: dict[int, str] = {}
+    barred = {at for hit in (hit for hit in body if hit.table == "not_side") for at in range(hit.start, hit.end)}
+    inside = {at for hit in sites for at in range(hit.start, hit.end)}
+    for hit in longest(hit for hit in body if hit.table == "side"):
+        behind_score = any(scale.end == hit.start for scale in scales)
+        if hit.start in inside or behind_score or not barred & set(range(hit.start, hit.end)):
+            sides[hit.start] = hit.name
+    fill = {
+        at for hit in pain if hit.name in ("more", "hurt", "soft", "word", "none") for at in range(hit.start, hit.end)
+    }
+    effort = [hit for hit in body if hit.table == "session_rpe"]
+    return BodyWords(
+        tokens,
+        sites,
+        sides,
+        longest(hit for hit in body if hit.table == "when"),
+        [hit for hit in pain if hit.name in ("hurt", "soft") and hit.start not in free],
+        none,
+        [hit for hit in pain if hit.name == "word" and hit.start not in free],
+        scales,
+        fill,
+        {hit.start for hit in (hit for hit in body if hit.table == "unit") if hit.name == "rep_like"},
+        {at for hit in effort if hit.name in ("cue", "effort", "whole") for at in range(hit.start, hit.end)},
+        {hit.start for hit in pain if hit.name == "limb"},
+        {hit.end - 1 for hit in pain if hit.name == "woken"},
+        {hit.start: hit.name for hit in pain if hit.name in ("inner", "outer")},
+    )
+
+
+def moment_in(words: BodyWords, start: int, end: int) -> str | None:
+    for hit in words.moments:
+        if start <= hit.start < end:
+            return hit.name
+    return None
+
+
+def in_moment(words: BodyWords, at: int) -> bool:
+    return any(hit.start <= at < hit.end for hit in words.moments)
