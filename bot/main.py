@@ -209,6 +209,36 @@ def restore(copy: Annotated[Path, typer.Argument(help="A copy made by `backup`."
 
 
 @app.command()
+def move(
+    source: Annotated[str, typer.Option("--from", metavar="URL", help="The database as it is; only read.")],
+    target: Annotated[str, typer.Option("--to", metavar="URL", help="An empty database.")],
+) -> None:
+    """Move everything into another database, SQLite to PostgreSQL or back. Stop the service first.
+
+    Every table is compared before it counts: where one differs, the target is left empty and the exit code is 1.
+    """
+    from sqlalchemy.exc import SQLAlchemyError
+
+    from bot.clock import SystemClock
+    from bot.moving import as_table
+    from storage.errors import StorageError
+    from storage.moving import CopyDiffers
+    from storage.moving import move as move_all
+
+    try:
+        typer.echo(as_table(move_all(source, target, SystemClock().now())))
+    except CopyDiffers as error:
+        typer.echo(as_table(error.compared))
+        typer.echo(str(error), err=True)
+        raise typer.Exit(1) from error
+    except StorageError as error:
+        _stop(str(error))
+    except SQLAlchemyError as error:
+        _stop(f"A database cannot be opened ({type(error).__name__}). Check --from and --to; nothing was moved.")
+    typer.echo("Now set SLOWRUNG_DATABASE_URL to the new database and start the service.")
+
+
+@app.command()
 def doctor() -> None:
     """Look at settings, database, clock and queues, and say in plain words what is wrong."""
     from bot.doctor import examine

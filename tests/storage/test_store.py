@@ -19,12 +19,12 @@ from storage.migrations import HEAD
 from storage.store import Store, sqlite_path
 from tests.storage.sample import NOW, message, update
 
-SECOND = """
+AFTER_THIS = """
 import sqlalchemy as sa
 from alembic import op
 
-revision = "0003"
-down_revision = "0002"
+revision = "next"
+down_revision = "HEAD"
 
 
 def upgrade() -> None:
@@ -33,6 +33,7 @@ def upgrade() -> None:
     with op.batch_alter_table("athlete", recreate=recreate) as batch_op:
         batch_op.add_column(sa.Column("shoe_size", sa.Integer(), nullable=True))
 """
+.replace("HEAD", HEAD)
 
 
 def rows(url: str, query: str):
@@ -47,7 +48,7 @@ def rows(url: str, query: str):
 def later(tmp_path: Path) -> Path:
     """The migrations of a later version, which has one more."""
     copy = shutil.copytree(upgrade.MIGRATIONS, tmp_path / "later")
-    (copy / "versions" / "0003_shoes.py").write_text(SECOND)
+    (copy / "versions" / "next_shoes.py").write_text(AFTER_THIS)
     return copy
 
 
@@ -68,23 +69,23 @@ def test_an_older_database_is_copied_and_then_migrated(store, url, mira, later, 
     copies = tmp_path / "copies"
     if sqlite_path(url) is None and shutil.which("pg_dump") is None:
         pytest.skip("no pg_dump here")
-    assert upgrade.bring_up_to_date(url, sqlite_path(url), copies, later) == "0002"
-    assert rows(url, "SELECT version_num FROM alembic_version") == [("0003",)]
+    assert upgrade.bring_up_to_date(url, sqlite_path(url), copies, later) == HEAD
+    assert rows(url, "SELECT version_num FROM alembic_version") == [("next",)]
     assert rows(url, "SELECT handle, shoe_size FROM athlete ORDER BY handle") == [("jonas", None), ("mira", None)]
     assert rows(url, "SELECT count(*) FROM report") == [(2,)]
     (copy,) = copies.iterdir()
     if copy.suffix == ".sqlite3":
-        assert rows(f"sqlite:///{copy}", "SELECT version_num FROM alembic_version") == [("0002",)]
+        assert rows(f"sqlite:///{copy}", "SELECT version_num FROM alembic_version") == [(HEAD,)]
         assert rows(f"sqlite:///{copy}", "SELECT count(*) FROM athlete") == [(2,)]
 
 
 def test_a_migration_that_fails_leaves_everything_as_it_was(store, url, mira, later, tmp_path):
     store.close()
-    script = later / "versions" / "0003_shoes.py"
-    script.write_text(SECOND + "    raise RuntimeError\n")
+    script = later / "versions" / "next_shoes.py"
+    script.write_text(AFTER_THIS + "    raise RuntimeError\n")
     with pytest.raises(RuntimeError):
         upgrade.bring_up_to_date(url, sqlite_path(url), None, later)
-    assert rows(url, "SELECT version_num FROM alembic_version") == [("0002",)]
+    assert rows(url, "SELECT version_num FROM alembic_version") == [(HEAD,)]
     again = Store.open(url)
     with again.transaction() as tx:
         assert health.look(tx, NOW).rows["athlete"] == 2
