@@ -32,8 +32,7 @@ def upgrade() -> None:
     recreate = "always" if op.get_bind().dialect.name == "sqlite" else "auto"
     with op.batch_alter_table("athlete", recreate=recreate) as batch_op:
         batch_op.add_column(sa.Column("shoe_size", sa.Integer(), nullable=True))
-"""
-.replace("HEAD", HEAD)
+""".replace("HEAD", HEAD)
 
 
 def rows(url: str, query: str):
