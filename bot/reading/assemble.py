@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 
 from bot.reading.blocks import drop_list_marks, split
-from bot.reading.facts import KG_PER_LB, Fact, Scanner
+from bot.reading.facts import KG_PER_LB, Fact
 from bot.reading.fold import Folder
 from bot.reading.items import make_items
 from bot.reading.lexicon import languages
@@ -17,7 +17,7 @@ from bot.reading.prose import drop_prose
 from bot.reading.readers import find_claims, find_wishes
 from bot.reading.reading import Ask, Context, Correction, PainRead, Reading, SetRead, Span
 from bot.reading.rows import Block, Folded, Row
-from bot.reading.scan import scan
+from bot.reading.scan import Scanner, scan
 from bot.reading.strangers import drop_strangers
 from bot.reading.ties import tie
 from bot.reading.unreal import drop_unreal
@@ -149,7 +149,7 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
         for language in languages():
             mentions = mentions or find_movements(replace(message, language=language), taken)
     items = make_items(message, mentions, blocking)
-    scanner = Scanner(items, message.context.unit, message.context.bodyweight_kg, message.span)
+    scanner = Scanner(items, message.context.unit, message.context.bodyweight_kg)
     facts = drop_list_marks(message, tie(message, scan(scanner)))
     facts = drop_prose(message, drop_unreal(message, facts, dated_tokens))
     if corrections:

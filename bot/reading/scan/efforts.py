@@ -1,0 +1,139 @@
+"""Efforts: "RPE 8", "2 RIR", "9 out of ten", "one more in the tank"."""
+
+from __future__ import annotations
+
+from bot.reading.facts import Fact
+from bot.reading.scan.scanner import Scanner
+
+
+def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    item = s.at(i)
+    if item.has("effort", "almost"):
+        return [], i + 1
+    if item.has("effort", "ten"):
+        return [Fact("effort", item.start, item.end, 10.0)], i + 1
+    if item.has("effort", "nine"):
+        return [Fact("effort", item.start, item.end, 9.0)], i + 1
+    if item.has("effort", "could"):
+        j = i + 1
+        while (s.at(j).kind == "word" and j < i + 3) or s.at(j).text in ("maybe", "about"):
+            j += 1
+        number = s.at(j)
+        if number.value is not None and number.value <= 5 and s.at(j + 1).has("effort", "more", "rir"):
+            last = s.at(j + 1)
+            return [Fact("effort", item.start, last.end, 10.0 - number.value)], j + 2
+    if item.has("effort", "between") and s.at(i + 2).has("sep", "and") and s.at(i + 3).kind == "num":
+        low, high = s.at(i + 1).value or 0, s.at(i + 3).value or 0
+        after = s.at(i + 4)
+        rated = "rpe" in item.text or (low >= 5 and not after.has("reps") and not after.has("unit"))
+        if rated and 0 < low < high <= 10:
+            return [Fact("effort_range", item.start, s.at(i + 3).end, (low, high), {"between": True})], i + 4
+    if item.has("effort", "rpe") or (item.has("load", "sign") and s.at(i + 1).has("effort", "rpe")):
+        j = i + 1 if item.has("effort", "rpe") else i + 2
+        while s.at(j).text in (
+            ":",
+            "=",
+            "~",
+            "was",
+            "of",
+            "a",
+            "an",
+            "about",
+            "around",
+            "is",
+            "@",
+            "at",
+            "maybe",
+        ):
+            j += 1
+        return _effort_value(s, i, j, rir=False)
+    if item.text == "was" and s.at(i + 1).text in ("a", "an") and 5 <= (s.at(i + 2).value or 0) <= 10:
+        after = s.at(i + 3)
+        if not after.has("reps") and not after.has("unit") and not after.has("sets") and after.text != "/":
+            return _effort_value(s, i, i + 2, rir=False)
+    if (
+        item.has("effort", "before_rir")
+        and s.at(i + 1).kind == "num"
+        and not s.at(i + 2).has("sets")
+        and s.at(i + 2).kind != "move"
+    ):
+        return _effort_value(s, i, i + 1, rir=True)
+    return None
+
+
+def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], int] | None:
+    number = s.at(j)
+    if number.value is None or number.kind not in ("num", "known"):
+        return None
+    between = s.at(i - 1).has("effort", "between") or s.at(i + 1).has("effort", "between")
+    low = high = number.value
+    end = j + 1
+    efforts = [low]
+    ranged = False
+    joined = s.at(end)
+    if (joined.text in ("-", "to", "/") or joined.has("sep", "and", "or") or joined.has("times", "to")) and s.at(
+        end + 1
+    ).kind == "num":
+        second = s.at(end + 1).value or 0
+        if not (joined.text == "/" and second == 10):
+            if second > low and second <= 10:
+                high, end, ranged = second, end + 2, True
+        else:
+            end += 2
+    elif joined.text == "," and s.at(end + 1).kind == "num" and not rir:
+        # a list of efforts: "RPE 7, 8, 9"
+        k = end
+        while s.at(k).text == "," and s.at(k + 1).kind == "num":
+            value = s.at(k + 1).value or 0
+            after = s.at(k + 2)
+            if value > 10 or value < 5 or after.has("times", "x") or after.has("sets") or after.has("reps"):
+                break
+            if after.kind in ("word", "move") or after.has("unit"):
+                break
+            efforts.append(value)
+            k += 2
+        if len(efforts) > 1:
+            return [Fact("efforts", s.at(i).start, s.at(k - 1).end, efforts)], k
+    if s.at(end).has("effort", "after", "rpe") and not s.at(end).has("scope") and s.at(end + 1).kind != "num":
+        end += 1
+    start, stop = s.at(i).start, s.at(end - 1).end
+    if rir:
+        low, high = 10 - high, 10 - low
+    if not 0 <= low <= 10 or not 0 <= high <= 10:
+        return [Fact("ask", start, stop, "rpe")], end
+    if ranged:
+        return [Fact("effort_range", start, stop, (low, high), {"between": between})], end
+    return [Fact("effort", start, stop, low)], end
+
+
+def effort_after(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "2 RIR", "8 rpe", "9 out of ten", "one more in the tank", "1-2 in reserve"."""
+    number = s.at(i)
+    if number.value is None:
+        return None
+    j = i + 1
+    low = high = number.value
+    if (s.at(j).text in ("-", "to") or s.at(j).has("sep", "or")) and s.at(j + 1).kind == "num":
+        high = s.at(j + 1).value or high
+        j += 2
+    if s.at(j).text == "/" and s.at(j + 1).value == 10 and s.at(j + 2).has("effort", "after"):
+        j += 2
+    mark = s.at(j)
+    if mark.has("effort", "after") and mark.end - mark.start > 1 and s.at(j + 1).kind == "move":
+        return [Fact("ask", number.start, mark.end, "sets")], j + 1  # "tres de diez flexiones": no score
+    if mark.has("effort", "after") and high > 10:
+        return None  # "+20 rpe …"
+    if mark.has("effort", "rir"):
+        if high > 6:
+            return None
+        start, stop = number.start, mark.end
+        if high != low:
+            return [Fact("effort_range", start, stop, (10 - high, 10 - low))], j + 1
+        return [Fact("effort", start, stop, 10 - low)], j + 1
+    if mark.has("effort", "after") and not (mark.has("effort", "rpe") and s.at(j + 1).kind == "num"):
+        if not 0 <= high <= 10:
+            return [Fact("ask", number.start, mark.end, "rpe")], j + 1
+        if high != low:
+            return [Fact("effort_range", number.start, mark.end, (low, high))], j + 1
+        return [Fact("effort", number.start, mark.end, low)], j + 1
+    return None

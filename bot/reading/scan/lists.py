@@ -1,0 +1,112 @@
+"""Lists of numbers: "5,5,4", "20-18-15", "12s 10s 9s", "2+2+1", "15, 17.5, 20 kg"."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.items import Item
+from bot.reading.scan.scanner import Scanner
+
+MOST_LIST = 60
+
+
+def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "5,5,4", "5/5/4", "20-18-15", "12s 10s 9s", "2+2+1", "15, 17.5, 20 kg"."""
+    numbers: list[tuple[float, str | None, Item]] = []
+    marks: list[str] = []
+    ends: list[int] = []
+    side_first = s.at(i - 1).has("side") or (s.at(i - 1).text == ":" and s.at(i - 2).has("side"))
+    j = i
+    while len(numbers) < MOST_LIST:
+        item = s.at(j)
+        if item.kind != "num" or item.value is None:
+            break
+        if item.spelled and item.value == 1 and numbers == []:
+            break
+        after = j + 1
+        unit = s.unit_at(after)
+        if unit in ("kg", "lb", "sec") or unit == "min":
+            after += 1
+        elif unit == "other":
+            break
+        else:
+            unit = None
+        nxt = s.at(after)
+        if numbers and (
+            (nxt.has("times", "x") and s.at(after + 1).kind == "num")
+            or nxt.has("sets")
+            or (nxt.has("reps") and not _ends_list(s, after))
+            or (nxt.has("side", "left", "right") and not side_first)
+            or nxt.has("effort", "rir")
+            or nxt.has("unit", "percent")
+            or (nxt.kind == "move" and marks and marks[0] == ",")
+            or (unit in ("kg", "lb") and numbers[-1][1] is None and marks[-1:] == [" "])
+            or nxt.has("count")
+        ):
+            break
+        if nxt.has("reps") and not numbers and s.at(after + 1).text != ",":
+            break
+        numbers.append((item.value, unit, item))
+        ends.append(after)
+        if s.at(after).has("reps"):
+            after += 1
+            ends[-1] = after
+        mark = s.at(after)
+        if mark.text in (",", "/", "-", "+") and s.at(after + 1).kind == "num":
+            if mark.text in ("-", "+") and s.at(after).space and not s.at(after + 1).space:
+                break  # "5 +20"
+            if mark.text == "-" and unit is None and len(marks) and marks[-1] not in ("-",):
+                break
+            marks.append(mark.text)
+            j = after + 1
+        elif mark.has("sep", "and") and s.at(after + 1).kind == "num":
+            marks.append("&")
+            j = after + 1
+        elif mark.text == "," and s.at(after + 1).has("sep", "and") and s.at(after + 2).kind == "num":
+            marks.append(",")
+            j = after + 2
+        elif mark.kind == "num":
+            marks.append(" ")
+            j = after
+        else:
+            break
+    marks = marks[: max(0, len(numbers) - 1)]
+    if len(numbers) < 2:
+        return None
+    if len(numbers) == 2 and marks == ["-"]:
+        return None  # a range
+    if "/" in marks and set(marks[0::2]) == {"/"} and len(numbers) % 2 == 0 and set(marks[1::2]) <= {",", "&", " "}:
+        pairs: list[Entry] = []
+        for at in range(0, len(numbers), 2):
+            pairs += [Entry(int(numbers[at][0]), side="left"), Entry(int(numbers[at + 1][0]), side="right")]
+        if len(numbers) > 2:
+            span = (numbers[0][2].start, s.at(ends[-1] - 1).end)
+            return [Fact("rows", span[0], span[1], pairs, {"list": True})], ends[-1]
+    if len(set(marks)) > 2 or ("+" in marks and set(marks) != {"+"}):
+        return None
+    if len(numbers) == 2 and marks == ["&"] and numbers[0][1] is None and numbers[1][1] is None:
+        return None
+    if len(numbers) == 2 and marks == ["/"] and numbers[1][0] == 10 and numbers[0][0] != 10:
+        return None  # "7/10" is a score
+    start, end = numbers[0][2].start, s.at(ends[len(numbers) - 1] - 1).end
+    values = [value for value, _, _ in numbers]
+    units = [unit for _, unit, _ in numbers]
+    last = units[-1]
+    units = [unit or last for unit in units]
+    if all(unit in ("kg", "lb") for unit in units):
+        return [Fact("loads", start, end, [s.kg(v, u) for v, u in zip(values, units, strict=True)])], ends[-1]
+    if all(unit in ("sec", "min") for unit in units):
+        rows = [Entry(hold_s=v * (60 if u == "min" else 1)) for v, u in zip(values, units, strict=True)]
+        return [Fact("rows", start, end, rows, {"list": True})], ends[-1]
+    if any(unit is not None for unit in units):
+        return None
+    if any(value != int(value) for value in values) or any(item.comma for _, _, item in numbers):
+        return [Fact("loads", start, end, [s.kg(v) for v in values], {"unsure": True})], ends[-1]
+    rows = [Entry(int(v)) for v in values]
+    note: dict[str, Any] = {"list": True, "mark": marks[0], "values": values}
+    return [Fact("rows", start, end, rows, note)], ends[-1]
+
+
+def _ends_list(s: Scanner, after: int) -> bool:
+    return s.at(after + 1).text not in (",", "/") and s.at(after + 1).kind != "num"

@@ -1,0 +1,170 @@
+"""Loads and assistance: "+20", "with 10 kg", "15% of bodyweight", "20 kg off"."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from bot.reading.facts import Fact
+from bot.reading.scan.scanner import Scanner
+
+
+def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    item = s.at(i)
+    if item.text == "#" and item.space and s.at(i + 1).kind == "num" and not s.at(i + 1).space:
+        pounds = s.kg(s.at(i + 1).value or 0, "lb")
+        return [Fact("load", item.start, s.at(i + 1).end, pounds, {"how": "plus", "unit": "lb"})], i + 2
+    if item.has("load", "none"):
+        follow = s.at(i + 1)
+        if follow.has("load", "plus") and s.at(i + 2).kind == "num":
+            return load(s, i + 1)
+        if i and s.at(i - 1).kind == "num" and 0 < (s.at(i - 1).value or 0) < 1.5:
+            return [], i + 1
+        return [Fact("load", item.start, item.end, 0.0, {"none": True})], i + 1
+    if item.has("load", "same"):
+        return [Fact("load", item.start, item.end, None, {"same": True})], i + 1
+    j = i
+    how = None
+    while s.at(j).has("load", "at", "plus", "sign") and j < i + 3:
+        name = s.at(j).name("load")
+        how = "plus" if name == "plus" or how == "plus" else "sign" if name == "sign" else how or "at"
+        j += 1
+    while s.at(j).text in ("about", "around", "an", "a", "~", "roughly", "just", "only", ":", "the") and how:
+        j += 1
+    number = s.at(j)
+    if number.kind != "num" or number.value is None:
+        return None
+    value, end = number.value, j + 1
+    unit = s.unit_at(end)
+    told = end + 1 if unit in ("kg", "lb") else end
+    if s.at(told).has("plan", "instead") and s.at(told + 1).value is not None:
+        return None  # "with 12.5 instead of 15": told against the plan
+    after = s.at(told + 1)
+    if s.at(told).kind == "word" and after.has("plan", "instead") and after.end - after.start > 1:
+        return None  # "with 7.5 off instead of 10"
+    if (
+        unit is None
+        and s.at(told).has("plan", "less", "more")
+        and not s.at(told).has("load", "word")
+        and s.at(told + 1).kind != "num"
+    ):
+        return None
+    if how and s.at(end).text == "-" and s.at(end + 1).kind == "num" and unit is None:
+        high = s.at(end + 1).value or 0
+        if how == "sign" and value < high <= 10:
+            return [Fact("at", item.start, s.at(end + 1).end, ((value + high) / 2, None), {"range": True})], end + 2
+        if high > value:
+            return [Fact("ask", item.start, s.at(end + 1).end, "load_kg")], end + 2
+    old = told + 1
+    if how and s.at(told).has("plan", "instead"):
+        while s.at(old).has("load", "plus", "at") and old < told + 3:
+            old += 1
+        if s.at(old).kind == "num" and old > told + 1:
+            old += 2 if s.unit_at(old + 1) in ("kg", "lb") else 1
+            return [Fact("load", item.start, s.at(old - 1).end, s.kg(value, unit), {"how": how})], old
+    if unit == "percent":
+        return _percent(s, i, j, value, how)
+    if unit in ("kg", "lb"):
+        return _weight(s, i, end, value, unit, how)
+    if unit is not None:
+        return None
+    if s.at(end).has("times", "x") or s.at(end).has("sets"):
+        return None
+    if s.at(end).has("reps"):
+        return None
+    if s.at(end).has("effort", "rir", "after") and s.at(end + 1).kind != "num":
+        return None
+    if s.at(end).has("load", "plate"):
+        return [Fact("ask", number.start, s.at(end).end, "load_kg")], end + 1
+    if (s.at(end).text == "or" or s.at(end).has("sep", "or")) and s.at(end + 1).kind == "num" and how:
+        return [Fact("ask", number.start, s.at(end + 1).end, "load_kg")], end + 2
+    if how is None:
+        if s.at(end).has("load", "word"):
+            stop = s.at(end).end
+            return [Fact("load", item.start, stop, s.kg(value))], end + 1
+        return None
+    while s.at(end).has("load", "word"):
+        end += 1
+    stop = s.at(end - 1).end
+    if how in ("sign", "at") and 6 <= value <= 10 and how == "sign":
+        return [Fact("at", item.start, stop, (value, s.kg(value)))], end
+    if how == "at" and s.at(i).text == "at" and 6 <= value <= 10:
+        return [Fact("at", item.start, stop, (value, s.kg(value)))], end
+    return [Fact("load", item.start, stop, s.kg(value), {"how": how, "comma": number.comma})], end
+
+
+def _percent(s: Scanner, i: int, j: int, value: float, how: str | None) -> tuple[list[Fact], int] | None:
+    """ "with 10% of bodyweight"; the number stands at j."""
+    item, number, end = s.at(i), s.at(j), j + 1
+    end += 1
+    while s.at(end).text in ("of", "my", "the", "de", "del", "vom", "des") and end < j + 5:
+        end += 1
+    if s.at(end).has("load", "none"):
+        stop = s.at(end).end
+        end += 1
+        if s.at(end).has("load", "word"):
+            stop, end = s.at(end).end, end + 1
+        if s.bodyweight_kg:
+            return [Fact("load", item.start, stop, value * s.bodyweight_kg / 100)], end
+        return [Fact("ask", item.start, stop, "load_kg")], end
+    if how:
+        return [Fact("ask", number.start, s.at(end - 1).end, "load_kg")], end
+    return None
+
+
+def _weight(s: Scanner, i: int, end: int, value: float, unit: str, how: str | None) -> tuple[list[Fact], int] | None:
+    """A number with its unit, which stands at `end`: a load, several, or so much more or less than planned."""
+    item = s.at(i)
+    end += 1
+    stop = s.at(end - 1).end
+    note: dict[str, Any] = {"how": how, "unit": unit}
+    while s.at(end).has("load", "word") or (s.at(end).has("times", "of") and s.at(end + 1).has("load", "word")):
+        end += 1
+        stop = s.at(end - 1).end
+    if s.at(end).has("unit", "half") and value == int(value):
+        value, end = value + 0.5, end + 1
+        stop = s.at(end - 1).end
+    kg = s.kg(value, unit)
+    if s.at(end).has("plan", "less", "more") and s.at(end + 1).kind != "num":
+        sign = -1 if s.at(end).has("plan", "less") else 1
+        return [Fact("delta", item.start, s.at(end).end, (kg, "load", sign))], end + 1
+    loads = [kg]
+    while s.at(end).text == "," or s.at(end).has("sep", "and"):
+        j = end + 1
+        more = s.at(j)
+        if more.kind != "num" or more.value is None or s.unit_at(j + 1) not in ("kg", "lb"):
+            break
+        if s.at(j + 2).has("times", "x"):
+            break
+        loads.append(s.kg(more.value, s.unit_at(j + 1)))
+        end = j + 2
+    if len(loads) > 1:
+        return [Fact("loads", item.start, s.at(end - 1).end, loads)], end
+    if s.at(end).has("times", "x") and s.at(end + 1).kind == "num":
+        return None
+    return [Fact("load", item.start, stop, kg, note)], end
+
+
+def assist(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    item = s.at(i)
+    if item.has("assist", "off"):
+        j = i + 1
+        while s.at(j).text in ("about", "around", "of", "~", "a", "maybe", "roughly"):
+            j += 1
+        if s.at(j).kind == "num" and s.at(j).value is not None:
+            unit = s.unit_at(j + 1)
+            end = j + 2 if unit in ("kg", "lb") else j + 1
+            return [Fact("assist", item.start, s.at(end - 1).end, s.kg(s.at(j).value or 0, unit))], end
+        return [Fact("assist", item.start, item.end, None, {"suffix": True})], i + 1
+    if (
+        item.has("assist", "minus")
+        and s.at(i + 1).kind == "num"
+        and not s.at(i + 1).space
+        and s.at(i - 1).kind != "num"
+    ):
+        unit = s.unit_at(i + 2)
+        if unit in ("kg", "lb"):
+            value = s.at(i + 1).value or 0
+            return [Fact("assist", item.start, s.at(i + 2).end, s.kg(value, unit))], i + 3
+        if unit == "other":
+            return [Fact("word", item.start, s.at(i + 2).end, None, {"noise": True})], i + 3
+    return None

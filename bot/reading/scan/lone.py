@@ -1,0 +1,85 @@
+"""A number that no scheme or list took: a hold, sets, reps, a range, or bare."""
+
+from __future__ import annotations
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.items import Item
+from bot.reading.scan.scanner import Scanner
+
+
+def lone_number(s: Scanner, i: int, item: Item, value: float) -> tuple[list[Fact], int] | None:
+    """A number that no scheme or list took: a hold, sets, reps, a range, or bare."""
+    after = s.at(i + 1)
+    unit = s.unit_at(i + 1)
+    if unit in ("kg", "lb", "percent") or after.has("load", "word", "plate"):
+        return None
+    if unit in ("sec", "min"):
+        return _timed(s, i, item, value, unit)
+    if after.has("sets", "sets"):
+        if s.at(i + 2).has("plan", "less", "more"):
+            return None
+        within = s.at(i - 1).has("times", "within")
+        return [Fact("count", item.start, after.end, int(value), {"within": within})], i + 2
+    if after.has("reps"):
+        if s.whole(value):
+            return [Fact("rows", item.start, after.end, [Entry(int(value))], {"one": True, "reps": True})], i + 2
+        return [Fact("ask", item.start, after.end, "reps")], i + 2
+    if after.text == "/" and s.at(i + 2).value == 10:
+        return [Fact("left", item.start, s.at(i + 2).end, value, {"of_ten": True})], i + 3
+    if (
+        (after.text in ("-", "to") or after.has("sep", "or"))
+        and s.at(i + 2).kind == "num"
+        and (s.at(i + 2).value or 0) > value
+    ):
+        end = i + 3
+        if s.at(end).has("reps"):
+            end += 1
+        if s.unit_at(end) in ("kg", "lb"):
+            return [Fact("ask", item.start, s.at(end).end, "load_kg")], end + 1
+        return [
+            Fact("rows", item.start, s.at(end - 1).end, [Entry(None, ask="reps")], {"one": True, "bare": True})
+        ], end
+    return [
+        Fact(
+            "bare",
+            item.start,
+            item.end,
+            value,
+            {
+                "spelled": item.spelled,
+                "comma": item.comma,
+                "kg": s.kg(value),
+                "the": s.at(i - 1).has("plan", "the"),
+            },
+        )
+    ], i + 1
+
+
+def _timed(s: Scanner, i: int, item: Item, value: float, unit: str) -> tuple[list[Fact], int]:
+    """ "30 s", "1 min 20", "a minute": a hold, unless it is a stop at the top or a time since."""
+    seconds = value * (60 if unit == "min" else 1)
+    end = i + 2
+    if unit == "min" and s.at(end).has("sep", "and") and s.at(end + 1).kind == "num":
+        extra = s.at(end + 1).value or 0
+        if extra < 60:
+            seconds, end = seconds + extra, end + 2
+            if s.unit_at(end) == "sec":
+                end += 1
+    elif (
+        unit == "min"
+        and s.at(end).kind == "num"
+        and (s.at(end).value or 0) < 60
+        and (s.unit_at(end + 1) == "sec" or not s.at(end).space)
+    ):
+        seconds += s.at(end).value or 0
+        end += 2 if s.unit_at(end + 1) == "sec" else 1
+    if s.at(end).has("pause") and s.at(end).text.startswith("hold") and s.at(end + 1).name("pause") in (None, "pause"):
+        end += 1
+    if (
+        s.at(end).has("pause", "pause")
+        or s.at(end).text == "at"
+        or s.at(end).has("pause", "top", "bottom", "middle")
+        or (unit == "min" and s.at(end).has("noise", "since"))
+    ):
+        return [Fact("word", item.start, s.at(i + 1).end, None, {"noise": True})], i + 2
+    return [Fact("rows", item.start, s.at(end - 1).end, [Entry(hold_s=seconds)], {"one": True, "unit": unit})], end

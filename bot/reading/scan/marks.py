@@ -1,0 +1,142 @@
+"""Words that say something of sets: sides, scopes, failures, links, separators."""
+
+from __future__ import annotations
+
+from bot.reading.facts import Fact
+from bot.reading.items import Item
+from bot.reading.scan.scanner import Scanner
+
+
+def _paired(before: list[Fact]) -> bool:
+    """Whether "2 left 2 right" has just been told: what follows, "x3", counts the pairs."""
+    kinds = [fact for fact in before[-5:] if not (fact.kind == "sep" and fact.value == 1)][-4:]
+    return [fact.kind for fact in kinds] in (["bare", "side"] * 2, ["side", "bare"] * 2) and {
+        fact.value for fact in kinds if fact.kind == "side"
+    } == {"left", "right"}
+
+
+def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | None:
+    item = s.at(i)
+    if item.has("side"):
+        return _side(s, i, item)
+    if item.text == "/" and s.at(i + 1).has("side"):
+        return [Fact("side", item.start, s.at(i + 1).end, "each")], i + 2
+    if item.has("link"):
+        return [Fact("link", item.start, item.end, item.name("link"))], i + 1
+    if item.has("times", "once", "twice", "thrice"):
+        times = {"once": 1, "twice": 2, "thrice": 3}[item.name("times") or "once"]
+        return [Fact("repeat", item.start, item.end, times)], i + 1
+    if item.has("times", "x") and s.at(i + 1).kind == "num" and _paired(before):
+        return [Fact("rounds", item.start, s.at(i + 1).end, int(s.at(i + 1).value or 1), {"pair": True})], i + 2
+    if item.has("load", "weighted"):
+        return [Fact("weighted", item.start, item.end)], i + 1
+    if item.has("flag"):
+        name = item.name("flag")
+        near = s.at(i + 1).kind == "move" or s.at(i - 1).kind == "move" or s.at(i + 1).has("reps")
+        if name == "half" and not near:
+            return [Fact("word", item.start, item.end)], i + 1
+        name = "half" if name == "partial" else name
+        return [Fact("flag", item.start, item.end, name)], i + 1
+    if item.has("fail"):
+        return _fail(s, i, item, before)
+    if item.has("scope"):
+        return _scope(s, i, item)
+    if item.has("pause"):
+        return [Fact("flag", item.start, item.end, "pause_" + (item.name("pause") or ""))], i + 1
+    if item.has("sep", "then"):
+        return [Fact("sep", item.start, item.end, 2)], i + 1
+    if item.has("sep", "but"):
+        return [Fact("sep", item.start, item.end, 1, {"mark": "but"})], i + 1
+    if item.has("sep", "and"):
+        return [Fact("sep", item.start, item.end, 1, {"mark": "and"})], i + 1
+    if item.has("unreal", "mend", "swap"):
+        return [Fact("mend", item.start, item.end, item.name("unreal"))], i + 1
+    if item.has("scheme"):
+        names = [name for table, name in item.labels if table == "plan"]
+        return [Fact("scheme", item.start, item.end, item.name("scheme"), {"names": names})], i + 1
+    if item.has("plan"):
+        names = [name for table, name in item.labels if table == "plan"]
+        return [Fact("plan", item.start, item.end, names[0], {"names": names})], i + 1
+    if item.has("unreal", "own"):
+        return [Fact("scheme", item.start, item.end, "got")], i + 1
+    if item.has("unreal"):
+        return [Fact("word", item.start, item.end, item.text)], i + 1
+    return None
+
+
+def _side(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int]:
+    """ "each side", "left", "r": a side, where the word is one."""
+    name = item.name("side")
+    if name == "per" and s.at(i + 1).has("reps"):
+        return [Fact("word", item.start, s.at(i + 1).end)], i + 2
+    if name == "unclear" and s.at(i + 1).text == "(" and s.at(i + 2).has("side", "left", "right"):
+        return [Fact("side", item.start, s.at(i + 2).end, s.at(i + 2).name("side"))], i + 4
+    if (
+        name in ("left", "right")
+        and item.text == "right"
+        and s.at(i + 1).kind == "word"
+        and s.at(i + 1).text in ("there", "now", "away", "after")
+    ):
+        return [Fact("word", item.start, item.end)], i + 1
+    if (
+        name == "left"
+        and item.text == "left"
+        and (s.at(i - 1).has("noise") or s.at(i + 1).text in ("the", "out", "early", "for", "at"))
+    ):
+        return [Fact("word", item.start, item.end)], i + 1
+    plain = name == "per"
+    return [Fact("side", item.start, item.end, "each" if plain else name, {"plain": plain})], i + 1
+
+
+def _fail(s: Scanner, i: int, item: Item, before: list[Fact]) -> tuple[list[Fact], int]:
+    """ "missed the 4th", "failed on the last": a failure, and of which repetition or set."""
+    name = item.name("fail")
+    j = i + 1
+    while s.at(j).text in ("the", "my", "on", "it", "a", "one"):
+        j += 1
+    if s.at(j).has("reps") and s.at(j + 1).kind == "num":
+        number = int(s.at(j + 1).value or 0)
+        return [Fact("fail", item.start, s.at(j + 1).end, number, {"rep": True})], j + 2
+    ordinal = s.at(j).name("scope") if s.at(j).has("scope") else None
+    if (
+        name == "no"
+        and s.at(i + 1).value is not None
+        and before
+        and before[-1].kind in ("effort", "rows", "bare", "load")
+    ):
+        return [Fact("mend", item.start, item.end, "mend")], i + 1
+    if name in ("no", "yes"):
+        return [Fact("fail", item.start, item.end, None, {"weak": True, "name": name})], i + 1
+    if ordinal is not None and (ordinal.isdigit() or ordinal in ("last", "first")):
+        which = int(ordinal) if ordinal.isdigit() else ordinal
+        end = j + 1 + s.at(j + 1).has("reps")
+        return [Fact("fail", item.start, s.at(end - 1).end, which, {"rep": s.at(j + 1).has("reps")})], end
+    return [Fact("fail", item.start, item.end, None)], i + 1
+
+
+def _scope(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int]:
+    """ "the last", "first two": which sets the next fact is about."""
+    name = item.name("scope") or ""
+    j = i + 1
+    if name == "last" and s.at(j).has("reps"):
+        return [Fact("last_rep", item.start, s.at(j).end)], j + 1
+    value: object = int(name) if name.isdigit() else name
+    if (
+        name in ("first", "last")
+        and s.at(j).value is not None
+        and (s.at(j).value in (1, 2, 3, 4, 5, 6) and s.at(j).spelled)
+        and not s.at(j + 1).has("unit", "half")
+    ):
+        value = (name, int(s.at(j).value or 1))
+        j += 1
+        if s.at(j).has("sets"):
+            j += 1
+    return [
+        Fact(
+            "scope",
+            item.start,
+            s.at(j - 1).end,
+            value,
+            {"text": item.text, "names": [n for t, n in item.labels if t == "plan"]},
+        )
+    ], j

@@ -1,0 +1,77 @@
+"""Numbers that mean nothing here: rest times, tempo, heart rate, prices, heights."""
+
+from __future__ import annotations
+
+from bot.reading.scan.scanner import Scanner
+
+
+def noise_after(s: Scanner, i: int) -> int | None:
+    """The place after numbers that mean nothing here: rest times, tempo, heart rate, clock times, heights."""
+    item = s.at(i)
+    if item.has("noise", "tempo"):
+        j = i + 1
+        while (
+            (s.at(j).kind in ("num", "word") and s.at(j).text not in ("on",))
+            or s.at(j).text in ("-", "/", ":")
+            or (s.at(j).has("times", "x") and s.at(j + 1).kind == "num")
+        ):
+            if j > i + 9:
+                break
+            j += 1
+        return j
+    if item.has("noise", "heart"):
+        for j in range(i + 1, i + 5):
+            if s.at(j).kind == "num":
+                j += 1
+                while (
+                    s.at(j).kind in ("word", "known", "sym")
+                    and s.at(j + 1).kind == "num"
+                    and (s.at(j).has("noise", "heart", "peak") or s.at(j).text in ("/", "-"))
+                ):
+                    j += 2
+                return j
+    if item.has("noise", "rest"):
+        j = i + 1
+        while s.at(j).text in (":", "of", "was", "time", "times", "about", "="):
+            j += 1
+        if s.at(j).kind in ("num", "clock") and (
+            s.at(j).kind == "clock" or s.unit_at(j + 1) in ("sec", "min") or s.at(j + 1).text == "'"
+        ):
+            return j + 2 if s.at(j).kind == "num" else j + 1
+    if item.text == "(" and s.at(i + 1).kind == "num" and s.at(i + 2).text == "-" and s.at(i + 4).text == "-":
+        j = i + 1
+        while s.at(j).kind == "num" or s.at(j).text == "-":
+            j += 1
+        if s.at(j).text == ")":
+            return j + 1
+    if item.kind == "sym" and item.text in ("€", "$", "£", ":") and s.at(i + 1).kind == "num" and item.text != ":":
+        return i + 2
+    if item.kind == "num":
+        j = i + 1
+        if (
+            len(item.text) == 2
+            and item.text.isdigit()
+            and s.at(j).has("times", "x")
+            and not s.at(j).space
+            and len(s.at(j + 1).text) == 1
+            and s.at(j + 1).text.isdigit()
+            and not s.at(j + 1).space
+            and s.has_tempo
+        ):
+            return j + 2  # "31x1"
+        if s.at(j).text == "-" and s.at(j + 1).kind == "num":
+            j += 2
+        unit = s.unit_at(j)
+        if unit == "other":
+            return j + 1
+        if unit in ("sec", "min") or s.at(j).text == "'":
+            after = s.at(j + 1)
+            if after.has("noise", "rest", "down") or (after.text in ("of", "in") and s.at(j + 2).has("noise", "rest")):
+                return j + 2
+            if i and s.at(i - 1).has("noise", "rest"):
+                return j + 1
+        if s.at(i - 1).text == "-" and unit == "other":
+            return j + 1
+    if item.kind == "clock":
+        return None
+    return None

@@ -1,0 +1,30 @@
+"""The items of a message, as the forms of the set grammar look at them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import KG_PER_LB
+from bot.reading.items import END, Item
+
+
+class Scanner:
+    """The items of a message, and what every form asks of them."""
+
+    def __init__(self, items: Sequence[Item], unit: str, bodyweight_kg: float | None) -> None:
+        self.items = items
+        self.unit = unit
+        self.bodyweight_kg = bodyweight_kg
+        self.has_tempo = any(item.has("noise", "tempo") for item in items)
+
+    def at(self, i: int) -> Item:
+        return self.items[i] if 0 <= i < len(self.items) else END
+
+    def kg(self, value: float, unit: str | None = None) -> float:
+        return value * KG_PER_LB if (unit or self.unit) == "lb" else value
+
+    def whole(self, value: float) -> bool:
+        return value == int(value) and value <= 1000
+
+    def unit_at(self, i: int) -> str | None:
+        return self.at(i).name("unit")

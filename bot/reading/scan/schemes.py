@@ -1,0 +1,126 @@
+"""Factors in a row: "5x3", "5 sets of 3", "+20x5x3 sets"."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.scan.factors import Factor, factor
+from bot.reading.scan.scanner import Scanner
+
+MOST_SETS = 40
+
+
+def _joint(s: Scanner, i: int, before: Factor) -> int | None:
+    """The place after "x", "of", "for" … between two factors."""
+    item = s.at(i)
+    if item.has("times", "x"):
+        return i + 1
+    if before.role in ("sets", "reps") and item.has("times", "of"):
+        if item.has("load", "at"):
+            # "4 sets with 20": reps only when they are called so
+            ahead = factor(s, i + 1)
+            return i + 1 if ahead is not None and ahead.role in ("reps", "hold") else None
+        return i + 1
+    if before.role == "sets" and item.text in (",", ":") and s.at(i + 1).kind == "num":
+        ahead = factor(s, i + 1)
+        return i + 1 if ahead is not None and ahead.role == "reps" else None
+    if before.role == "reps" and item.text == "," and s.at(i + 1).kind in ("num", "known"):
+        ahead = factor(s, i + 1)
+        return i + 1 if ahead is not None and ahead.role == "sets" else None
+    if before.role == "sets" and (item.kind == "num" or item.has("load", "plus")):
+        return i if item.kind == "num" else None
+    return None
+
+
+def chain(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "5x3", "5 sets of 3", "+20x5x3 sets", "20kg x 5", "3 x 5 x 20kg"."""
+    first = factor(s, i)
+    if first is None:
+        return None
+    factors = [first]
+    end = first.end
+    while len(factors) < 4:
+        after = _joint(s, end, factors[-1])
+        if after is None:
+            break
+        nxt = factor(s, after)
+        if nxt is None:
+            break
+        factors.append(nxt)
+        end = nxt.end
+    if len(factors) == 1:
+        return None
+    return _resolve(s, i, factors), end
+
+
+def _resolve(s: Scanner, i: int, factors: list[Factor]) -> list[Fact]:
+    start, end = s.at(i).start, s.at(factors[-1].end - 1).end
+    loads = [f for f in factors if f.role == "load"]
+    sets = [f for f in factors if f.role == "sets"]
+    work = [f for f in factors if f.role in ("reps", "hold")]
+    open_ = [f for f in factors if f.role is None]
+    if not loads and len(open_) == 3:
+        big = max(open_, key=lambda f: f.value)
+        if (
+            (big is open_[-1] and big.value >= 10)
+            or big.value != int(big.value)
+            or (big is open_[0] and big.value >= 10)
+        ):
+            big.role, big.kg = "load", s.kg(big.value)
+        loads = [f for f in factors if f.role == "load"]
+        open_ = [f for f in factors if f.role is None]
+    if not loads and len(open_) + len(work) == 2 and not sets:
+        for this, other in ((factors[1], factors[0]), (factors[0], factors[1])):
+            if this.role is None and this.value != int(this.value) and (this.comma or other.value == int(other.value)):
+                this.role, this.kg = "load", s.kg(this.value)
+                loads, open_ = [this], [f for f in open_ if f is not this]
+                break
+    if len(loads) > 1 or len(sets) > 1 or (len(work) > 1 and sets):
+        return [Fact("ask", start, end, "sets")]
+    count: float = 1
+    note: dict[str, Any] = {}
+    if loads and not sets and len(open_) == 2 and factors[0] is loads[0]:
+        work, sets = [open_[0]], [open_[1]]
+        note["order"] = "reps_sets"
+    elif not sets and len(open_) == 2:
+        sets, work = [open_[0]], [open_[1]]
+        note["plain"] = True  # sets x reps, unless the plan says otherwise
+    elif not sets and len(open_) == 1 and work:
+        sets = open_
+    elif not work and open_:
+        work = [open_[-1]]
+        if not sets and len(open_) > 1:
+            return [Fact("ask", start, end, "sets")]
+    if sets and sets[0].high is not None:
+        return [Fact("ask", start, end, "sets")]
+    if len(work) != 1:
+        if not work and sets and loads:
+            return [Fact("count", start, end, int(sets[0].value)), Fact("load", start, end, loads[0].kg)]
+        return [Fact("ask", start, end, "sets")]
+    if sets:
+        count = sets[0].value
+    one = work[0]
+    if count != int(count) or count < 0 or count > MOST_SETS:
+        if not loads and note.get("plain") and count > MOST_SETS and one.value <= 30 and s.whole(one.value):
+            loads = [Factor(count, 0, "load", kg=s.kg(count))]
+            count = 1
+        else:
+            return [Fact("ask", start, end, "sets")]
+    if one.role != "hold" and (one.value != int(one.value) or one.comma):
+        return [Fact("ask", start, end, "reps")]
+    made: list[Entry] = []
+    for _ in range(int(count)):
+        if one.pair is not None:
+            made += [Entry(int(one.value), side="left"), Entry(int(one.pair), side="right")]
+        elif one.role == "hold":
+            made.append(Entry(hold_s=one.value))
+        else:
+            made.append(Entry(int(one.value)))
+    if one.high is not None:
+        for entry in made:
+            entry.reps, entry.ask = None, "reps"
+    facts = [Fact("rows", start, end, made, note)]
+    if loads:
+        note["own_load"] = loads[0].kg
+    return facts

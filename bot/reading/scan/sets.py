@@ -1,0 +1,137 @@
+"""Sets: schemes, lists, and those told by words ("doubles", "set 4", "the 3s")."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.items import Item
+from bot.reading.scan.lists import listed
+from bot.reading.scan.lone import lone_number
+from bot.reading.scan.scanner import Scanner
+from bot.reading.scan.schemes import chain
+
+LEAST_DUMBBELL = 9  # below it "the 3s" are sets of three
+
+
+def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    item = s.at(i)
+    if item.has("ofsets"):
+        return [Fact("rows", item.start, item.end, [Entry(int(item.name("ofsets") or 1))], {"each_of": True})], i + 1
+    if item.has("sets", "vague"):
+        return [Fact("vague", item.start, item.end)], i + 1
+    if item.has("load", "thing"):
+        return [Fact("thing", item.start, item.end)], i + 1
+    if item.has("sets", "sets") and item.value is None:
+        plural = item.text.endswith("s")
+        told = _set_word(s, i, plural)
+        if told is not None or plural:
+            return told
+    if item.text in ("a", "one", "an") and s.unit_at(i + 1) == "min" and not s.at(i + 2).has("noise", "rest"):
+        item = replace(item, kind="num", value=1.0)
+    told = _counted_by_word(s, i, item)
+    if told is not None:
+        return told
+    if item.kind == "clock" and item.value is not None:
+        return [Fact("left", item.start, item.end, item.value, {"clock": True})], i + 1
+    if item.value is None and not item.has("load", "plus"):
+        return None
+    if item.value is not None and s.at(i + 1).has("count") and item.value <= 20:
+        reps = int(s.at(i + 1).name("count") or 1)
+        return [Fact("rows", item.start, s.at(i + 1).end, [Entry(reps) for _ in range(int(item.value))])], i + 2
+    told = chain(s, i)
+    if told is not None:
+        return told
+    if item.value is not None and s.at(i + 1).has("sets", "rounds"):
+        return [Fact("rounds", item.start, s.at(i + 1).end, int(item.value))], i + 2
+    if item.kind == "num":
+        told = listed(s, i)
+        if told is not None:
+            return told
+    if item.kind == "num" and item.value is not None:
+        return lone_number(s, i, item, item.value)
+    if item.value is not None and item.has("sets") is False and s.at(i + 1).has("sets", "sets"):
+        return [Fact("count", item.start, s.at(i + 1).end, int(item.value))], i + 2
+    return None
+
+
+def _before_is_number(s: Scanner, i: int) -> bool:
+    return s.at(i - 1).value is not None
+
+
+def _set_word(s: Scanner, i: int, plural: bool) -> tuple[list[Fact], int] | None:
+    """ "sets of 5", "sets 2 and 3", "set 4:": so many a set, or which set."""
+    item, j = s.at(i), i + 1
+    if s.at(j).has("times", "of") and s.at(j + 1).value is not None:
+        value = s.at(j + 1).value or 0
+        return [Fact("rows", item.start, s.at(j + 1).end, [Entry(int(value))], {"each_of": True})], j + 2
+    if plural and s.at(j).kind == "num" and s.at(j + 1).has("sep", "and") and s.at(j + 2).kind == "num":
+        which = (int(s.at(j).value or 0), int(s.at(j + 2).value or 0))
+        return [Fact("scope", item.start, s.at(j + 2).end, ("these", which))], j + 3
+    if (
+        plural
+        and s.at(j).kind == "num"
+        and (s.at(j + 1).text == "-" or s.at(j + 1).has("sep", "to"))
+        and s.at(j + 2).kind == "num"
+        and 0 < (s.at(j).value or 0) < (s.at(j + 2).value or 0) <= 20
+    ):
+        first, last = int(s.at(j).value or 0), int(s.at(j + 2).value or 0)
+        return [Fact("scope", item.start, s.at(j + 2).end, ("these", tuple(range(first, last + 1))))], j + 3
+    if plural:
+        return None
+    if s.at(j).value is not None and s.at(j + 1).text in (":", ",", ")", "-", "."):
+        value = s.at(j).value or 0
+        if value == int(value) and 1 <= value <= 20:
+            go_on = j + 2 if s.at(j + 1).text in (":", ")", "-") else j + 1
+            return [Fact("scope", item.start, s.at(j).end, int(value), {"numbered": True})], go_on
+    if (
+        s.at(j).kind == "num"
+        and not _before_is_number(s, i)
+        and not s.at(j + 1).has("times", "x")
+        and s.whole(s.at(j).value or 0.5)
+    ):
+        return [Fact("scope", item.start, s.at(j).end, int(s.at(j).value or 0), {"numbered": True})], j + 1
+    return None
+
+
+def _counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] | None:
+    """ "a top single", "doubles", "a triple", "the 3s", "with the 22s"."""
+    if item.has("topcount"):
+        top = int(item.name("topcount") or 1)
+        return [
+            Fact("scope", item.start, item.end, "top"),
+            Fact("rows", item.start, item.end, [Entry(top)], {"top": True}),
+        ], i + 1
+    if item.value is not None and s.at(i + 1).has("link", "cluster") and item.value <= 20:
+        mark = s.at(i + 1)
+        return [
+            Fact("count", item.start, mark.end, int(item.value)),
+            Fact("link", mark.start, mark.end, "cluster"),
+        ], i + 2
+    if item.has("count") and not item.has("times"):
+        reps = int(item.name("count") or 1)
+        return [Fact("rows", item.start, item.end, [Entry(reps)], {"each_of": True, "word": True})], i + 1
+    if item.text in ("a", "an") and s.at(i + 1).has("count"):
+        return [Fact("rows", item.start, s.at(i + 1).end, [Entry(int(s.at(i + 1).name("count") or 1))], {})], i + 2
+    if item.has("plan", "the") and s.at(i + 1).has("count"):
+        reps = int(s.at(i + 1).name("count") or 1)
+        return [Fact("rows", item.start, s.at(i + 1).end, [Entry(reps)], {"the": True})], i + 2
+    if (
+        item.has("load", "at")
+        and s.at(i + 1).has("plan", "the")
+        and s.at(i + 2).kind == "num"
+        and s.at(i + 3).has("these")
+        and (s.at(i + 2).value or 0) >= LEAST_DUMBBELL
+    ):
+        # "with the 22s": a pair of dumbbells by its figure
+        return [Fact("load", item.start, s.at(i + 3).end, s.kg(s.at(i + 2).value or 0), {"how": "at"})], i + 4
+    if (
+        item.has("plan", "the")
+        and s.at(i + 1).kind == "num"
+        and s.at(i + 2).has("load", "at")
+        and not s.at(i + 1).comma
+    ):
+        return [Fact("count", item.start, s.at(i + 1).end, int(s.at(i + 1).value or 0), {"only": True})], i + 2
+    if item.has("plan", "the") and s.at(i + 1).kind == "num" and s.at(i + 2).text in ("s", "er"):
+        return [Fact("rows", item.start, s.at(i + 2).end, [Entry(int(s.at(i + 1).value or 0))], {"the": True})], i + 3
+    return None

@@ -1,0 +1,68 @@
+"""Walk the items of a message once and give all its facts in order."""
+
+from __future__ import annotations
+
+from bot.reading.facts import Fact
+from bot.reading.scan.against_plan import against_plan
+from bot.reading.scan.efforts import effort, effort_after
+from bot.reading.scan.loads import assist, load
+from bot.reading.scan.marks import marks
+from bot.reading.scan.noise import noise_after
+from bot.reading.scan.scanner import Scanner
+from bot.reading.scan.schemes import chain
+from bot.reading.scan.sets import sets
+
+
+def scan(scanner: Scanner) -> list[Fact]:
+    """Facts in the order of the text. Linear: every form looks at a handful of items."""
+    facts: list[Fact] = []
+    i = 0
+    while i < len(scanner.items):
+        made, after = _one(scanner, i, facts)
+        facts.extend(made)
+        i = max(after, i + 1)
+    return facts
+
+
+def _one(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int]:
+    item = s.at(i)
+    if item.kind == "claim":
+        return [Fact("claim", item.start, item.end, item.claim)], i + 1
+    if item.kind == "move":
+        return [Fact("move", item.start, item.end, item.mention)], i + 1
+    if item.kind == "nl":
+        return [Fact("sep", item.start, item.end, 3, {"nl": True})], i + 1
+    if item.kind == "sym" and not item.labels:
+        if not item.text.isascii():
+            return [Fact("sep", item.start, item.end, 1, {"mark": "emoji"})], i + 1
+        if item.text == "|":
+            return [Fact("sep", item.start, item.end, 2, {"mark": "|"})], i + 1
+        if item.text in (".", "!", "?", ";"):
+            return [Fact("sep", item.start, item.end, 3, {"mark": item.text})], i + 1
+        if item.text in (",", ":", "(", ")", "/"):
+            noise = noise_after(s, i)
+            if noise is not None:
+                return [Fact("word", item.start, s.at(noise - 1).end)], noise
+            return [Fact("sep", item.start, item.end, 1, {"mark": item.text})], i + 1
+    noise = noise_after(s, i)
+    if noise is not None:
+        end = s.at(min(noise, len(s.items)) - 1).end
+        return [Fact("word", item.start, end, None, {"noise": True})], noise
+    if item.has("load", "plus") and s.at(i + 1).space and s.at(i + 1).kind == "num":
+        row = chain(s, i + 1)
+        if row is not None and row[0][0].note.get("plain"):
+            return [Fact("sep", item.start, item.end, 1, {"mark": "and"})], i + 1
+    tried = against_plan(s, i) or _effort(s, i) or sets(s, i) or load(s, i) or assist(s, i) or marks(s, i, before)
+    if tried is not None:
+        return tried
+    if item.kind in ("num", "clock") and not item.spelled:
+        return [Fact("left", item.start, item.end, item.value, {"text": item.text})], i + 1
+    return [Fact("word", item.start, item.end, item.text)], i + 1
+
+
+def _effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    found = effort(s, i) or effort_after(s, i)
+    if found is not None and found[0] and found[0][-1].kind == "effort" and s.at(found[1]).has("effort", "session"):
+        found[0][-1].note["session"] = True  # "8/10 effort overall"
+        return found[0], found[1] + 1
+    return found
