@@ -1,0 +1,170 @@
+"""A database of every version that was ever released comes forward with all its rows, or stays as it was."""
+
+import os
+import shutil
+import signal
+import subprocess
+import sys
+from contextlib import closing
+from pathlib import Path
+
+import pytest
+import sqlalchemy as sa
+from alembic import command
+from alembic.autogenerate import compare_metadata
+from alembic.migration import MigrationContext
+
+from storage import moving, tables, upgrade
+from storage.database import writing_engine
+from storage.errors import BackupFailed
+from storage.migrations import HEAD
+from storage.store import Store, sqlite_path
+from tests.storage.conftest import sql, url_of
+from tests.storage.filled import fill
+
+ROOT = Path(__file__).parents[2]
+REVISIONS = upgrade.revisions()[::-1]
+
+
+@pytest.fixture(params=["sqlite", "postgresql"])
+def bare(request, tmp_path):
+    """A database without any table."""
+    if request.param == "sqlite":
+        yield f"sqlite:///{tmp_path}/slowrung.sqlite3"
+        return
+    request.getfixturevalue("postgres_template")  # skips, or fails, where there is no server
+    name = f"slowrung_bare_{os.getpid()}"
+    sql(f"DROP DATABASE IF EXISTS {name} WITH (FORCE)")
+    sql(f"CREATE DATABASE {name}")
+    yield url_of(name)
+    sql(f"DROP DATABASE {name} WITH (FORCE)")
+
+
+def as_of(url, revision):
+    """The database as that version made it, with rows in every table it had; its rows come back."""
+    engine = writing_engine(url, foreign_keys=False)
+    with engine.begin() as connection:
+        command.upgrade(upgrade.config(connection), revision)
+        fill(connection, reflected(connection))
+    engine.dispose()
+    return rows_of(url)
+
+
+def reflected(connection):
+    metadata = sa.MetaData()
+    metadata.reflect(connection)
+    return metadata
+
+
+def rows_of(url):
+    """Every value by table, row and column, as the database's own tables describe it."""
+    engine = sa.create_engine(url)
+    with engine.connect() as connection:
+        found = {
+            table.name: [
+                {name: moving.canonical(value) for name, value in row._mapping.items()}
+                for row in connection.execute(sa.select(table).order_by(*table.primary_key.columns))
+            ]
+            for table in reflected(connection).sorted_tables
+        }
+    engine.dispose()
+    return found
+
+
+def revision_of(url):
+    return rows_of(url)["alembic_version"][0]["version_num"].removeprefix("text ")
+
+
+def needs_pg_dump(url):
+    if sqlite_path(url) is None and shutil.which("pg_dump") is None:
+        pytest.skip("no pg_dump here")
+
+
+@pytest.mark.parametrize("revision", REVISIONS)
+def test_a_database_of_each_version_comes_forward_with_every_row(bare, revision, tmp_path):
+    needs_pg_dump(bare)
+    before = as_of(bare, revision)
+    assert all(len(rows) == 3 for name, rows in before.items() if name != "alembic_version")
+
+    with closing(Store.open(bare, tmp_path / "copies")):
+        pass
+
+    after = rows_of(bare)
+    assert revision_of(bare) == HEAD
+    for name, rows in before.items():
+        if name != "alembic_version":
+            kept = [{column: row[column] for column in old} for row, old in zip(after[name], rows, strict=True)]
+            assert kept == rows, name
+    engine = sa.create_engine(bare)
+    with engine.connect() as connection:
+        assert compare_metadata(MigrationContext.configure(connection), tables.metadata) == []
+    engine.dispose()
+
+
+@pytest.mark.parametrize("revision", [one for one in REVISIONS if one != HEAD])
+def test_the_copy_made_before_is_the_old_version_whole(bare, revision, tmp_path):
+    needs_pg_dump(bare)
+    before = as_of(bare, revision)
+    Store.open(bare, tmp_path / "copies").close()
+    (copy,) = (tmp_path / "copies").iterdir()
+    assert f"before-upgrade-{revision}" in copy.name
+    assert copy.stat().st_mode & 0o077 == 0
+    if sqlite_path(bare) is not None:
+        assert rows_of(f"sqlite:///{copy}") == before
+        return
+    back = f"slowrung_back_{os.getpid()}"
+    sql(f"CREATE DATABASE {back}")
+    try:
+        address = sa.make_url(url_of(back)).set(drivername="postgresql").render_as_string(hide_password=False)
+        subprocess.run(["pg_restore", "--no-owner", f"--dbname={address}", copy], check=True, capture_output=True)
+        assert rows_of(url_of(back)) == before
+    finally:
+        sql(f"DROP DATABASE {back} WITH (FORCE)")
+
+
+@pytest.mark.parametrize("revision", [one for one in REVISIONS if one != HEAD])
+def test_without_a_copy_nothing_is_migrated(bare, revision, tmp_path):
+    before = as_of(bare, revision)
+    (tmp_path / "in the way").touch()
+    with pytest.raises((BackupFailed, OSError)):
+        Store.open(bare, tmp_path / "in the way")
+    assert rows_of(bare) == before
+
+
+KILLED = """
+import os, signal
+import sqlalchemy as sa
+from alembic import op
+
+revision = "next"
+down_revision = "HEAD"
+
+
+def upgrade() -> None:
+    recreate = "always" if op.get_bind().dialect.name == "sqlite" else "auto"
+    with op.batch_alter_table("athlete", recreate=recreate) as batch_op:
+        batch_op.add_column(sa.Column("shoe_size", sa.Integer(), nullable=True))
+    op.execute("DELETE FROM coach_note")
+    os.kill(os.getpid(), signal.SIGKILL)
+"""
+
+
+def test_a_process_killed_in_the_middle_of_a_migration_leaves_the_old_version(bare, tmp_path):
+    before = as_of(bare, HEAD)
+    later = shutil.copytree(upgrade.MIGRATIONS, tmp_path / "later")
+    (later / "versions" / "next_killed.py").write_text(KILLED.replace("HEAD", HEAD))
+    script = f"""
+from pathlib import Path
+from storage import upgrade
+from storage.store import sqlite_path
+upgrade.bring_up_to_date({bare!r}, sqlite_path({bare!r}), Path({str(tmp_path / "copies")!r}), Path({str(later)!r}))
+"""
+    done = subprocess.run([sys.executable, "-c", script], cwd=ROOT, env={**os.environ, "PYTHONPATH": str(ROOT)})
+    assert done.returncode == -signal.SIGKILL
+    assert rows_of(bare) == before
+    with closing(Store.open(bare)) as store, store.transaction() as tx:
+        assert len(tx.connection().execute(sa.text("SELECT id FROM coach_note")).all()) == 3
+
+
+def test_every_revision_is_in_one_line():
+    assert len(set(REVISIONS)) == len(REVISIONS) == len(list((upgrade.MIGRATIONS / "versions").glob("0*.py")))
