@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from bot.reading.facts import Fact
-from bot.reading.fold_efforts import EffortFacts
-from bot.reading.rows import change, shift
+from bot.reading.fold.efforts import EffortFacts
+from bot.reading.fold.rows import change, shift
 
 LIST_OF_SETS = 3  # so many with one load at the end are a list
 

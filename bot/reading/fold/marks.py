@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.reading.facts import Entry, Fact
-from bot.reading.fold_loads import LoadFacts
-from bot.reading.rows import Row
+from bot.reading.fold.loads import LoadFacts
+from bot.reading.fold.rows import Row
 
 
 class MarkFacts(LoadFacts):

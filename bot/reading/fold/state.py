@@ -7,8 +7,8 @@ from dataclasses import replace
 from typing import Any
 
 from bot.reading.facts import Entry, Fact
+from bot.reading.fold.rows import PAUSES, Block, Row
 from bot.reading.reading import Ask
-from bot.reading.rows import PAUSES, Block, Row
 
 
 class FoldState:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.reading.facts import Fact
-from bot.reading.fold_state import FoldState
+from bot.reading.fold.state import FoldState
 
 
 class EffortFacts(FoldState):

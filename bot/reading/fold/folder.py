@@ -10,13 +10,13 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.reading.facts import Fact
-from bot.reading.fold_work import WorkFacts
-from bot.reading.rows import Folded, Row
+from bot.reading.fold.bares import BareFacts
+from bot.reading.fold.rows import Folded, Row
 
 MOST_ROWS = 300  # of one exercise in one message; more is no training
 
 
-class Folder(WorkFacts):
+class Folder(BareFacts):
     """Walks the facts of one block; each kind of fact has its method."""
 
     def fold(self) -> Folded:

@@ -1,0 +1,68 @@
+"""Numbers without a movement of ours: other training goes unread, the rest is asked."""
+
+from __future__ import annotations
+
+from bot.reading.facts import Fact
+from bot.reading.fold.block import fold_block
+from bot.reading.fold.sets import Work, to_set
+from bot.reading.message import Message
+from bot.reading.reading import Ask
+
+
+def other_training(message: Message, move: Fact, own: list[Fact], work: Work) -> None:
+    """Runs, swings, deadlifts: verbatim to `unread` when a number is told of them."""
+    numbers = ("rows", "bare", "load", "loads", "at", "left", "count", "percent", "assist", "ask")
+    start, end = move.start, move.end
+    at = own.index(move)
+    found = False
+    for fact in reversed(own[:at]):
+        if fact.kind == "sep":
+            break
+        if fact.kind in numbers or fact.note.get("noise") or _is_noise(fact):
+            start, found = fact.start, True
+    for fact in own[at + 1 :]:
+        if fact.kind == "sep" and (
+            (fact.value >= 2 and fact.note.get("mark") != ".") or fact.note.get("mark") in (".", "and", "(")
+        ):
+            break
+        if fact.kind in numbers or fact.note.get("noise") or _is_noise(fact):
+            end, found = fact.end, True
+    if found:
+        work.unread.append(message.span(start, end))
+        work.report = True
+
+
+def _is_noise(fact: Fact) -> bool:
+    return fact.kind == "claim" and fact.value is not None and fact.value.kind == "noise"
+
+
+def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
+    """Numbers of training without a movement and without a plan: asked."""
+    told = [fact for fact in facts if fact.kind == "rows" and not fact.note.get("one")]
+    loads = [fact for fact in facts if fact.kind in ("load", "at", "loads") and not fact.note.get("none")]
+    if told and (len(told) > 1 or loads or not told[0].note.get("list") or len(told[0].value) > 2) and told:
+        folded = fold_block(message, None, facts, None)
+        span = message.span(told[0].start, told[-1].end)
+        for row in folded.rows:
+            work.sets.append(to_set(message, None, row, [], None))
+        work.asks.extend(folded.asks)
+        work.asks.insert(0, Ask("movement", span))
+        work.report = True
+        return
+    if loads and any(fact.kind in ("bare", "count") for fact in facts):
+        work.asks.append(Ask("movement", message.span(loads[0].start, loads[0].end)))
+        work.report = True
+        return
+    for fact in facts:
+        if fact.kind == "plan" and "last_time" in fact.note.get("names", ()):
+            work.asks.append(Ask("sets", message.span(fact.start, fact.end)))
+            work.report = True
+            return
+    counts = [fact for fact in facts if fact.kind == "count" and not fact.note.get("of_plan")]
+    if counts and not told and not any(fact.kind == "word" and len(str(fact.value)) > 4 for fact in facts):
+        work.asks.append(Ask("movement", message.span(counts[0].start, counts[0].end)))
+        work.report = True
+        return
+    efforts = [fact for fact in facts if fact.kind == "effort"]
+    if len(efforts) == 1 and not told:
+        work.session_rpe = efforts[0].value

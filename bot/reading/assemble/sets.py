@@ -1,0 +1,104 @@
+"""The facts of a message to its sets: block by block, or against the day's plan."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.assemble.movementless import other_training, without_movement
+from bot.reading.blocks import split
+from bot.reading.facts import Fact
+from bot.reading.fold.block import fold_block
+from bot.reading.fold.sets import Work, put
+from bot.reading.message import Claim, Message
+from bot.reading.movements import Mention
+from bot.reading.plan import fill_from_plan, leans, read_bare, read_plan
+from bot.reading.reading import SetRead
+
+
+def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
+    """Blocks to sets, with the day's plan where the message leans on it."""
+    if leans(message, facts):
+        read_plan(message, facts, work)
+        return
+    if message.context.today and all(f.value.movement == "!" for f in facts if f.kind == "move"):
+        loose = [fact for fact in facts if fact.kind != "move"]
+        read_bare(message, loose, work)
+        if work.report:
+            return
+    loose, blocks = split(facts)
+    if not blocks:
+        if message.context.today:
+            read_bare(message, loose, work)
+        else:
+            without_movement(message, loose, work)
+        return
+    _read_blocks(message, blocks, work)
+
+
+def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: Work) -> None:
+    """Each movement with its own facts."""
+    efforts: list[tuple[float, int, list[SetRead]]] = []
+    worked = 0
+    inside = False
+    rounds = None
+    for move, own in blocks:
+        mention: Mention = move.value
+        if mention.movement == "!":
+            other_training(message, move, own, work)
+            continue
+        for fact in own:
+            if fact.kind == "rounds" and fact.start < move.start:
+                rounds = fact.value
+        folded = fold_block(message, mention.movement, own, move, rounds)
+        if not folded.rows and not folded.asks:
+            if folded.early_effort is not None:
+                efforts.append((folded.early_effort, 3, []))
+            continue
+        worked += 1
+        before = len(work.sets)
+        at = next((f.start for f in own if f.kind in ("rows", "bare", "count", "fail", "load")), move.start)
+        work.places.append((before, min(at, move.start), move.end))
+        fill_from_plan(message, mention, folded, own)
+        put(message, mention.movement, folded, move, work)
+        made = work.sets[before:]
+        if folded.early_effort is not None:
+            efforts.append((folded.early_effort, 3, []))
+        inside = inside or folded.effort_inside
+        for value, how in folded.efforts_open[-1:]:
+            efforts.append((value, how, made))
+    settle_efforts(work, efforts, worked, inside)
+
+
+def settle_efforts(work: Work, efforts: list[tuple[float, int, list[SetRead]]], worked: int, inside: bool) -> None:
+    """An effort closing a message of one movement is its last set's; after several, or before work, the session's."""
+    for value, how, made in efforts:
+        if how == 3:
+            work.session_rpe = value
+        elif (worked > 1 and not inside and len(efforts) == 1 and made and made[-1] is work.sets[-1]) or (
+            worked > 1 and how == 2 and made and made[-1] is work.sets[-1] and len(efforts) == 1
+        ):
+            work.session_rpe = value
+            for at in range(len(work.sets)):
+                if any(work.sets[at] is one for one in made) and work.sets[at].rpe == value:
+                    work.sets[at] = replace(work.sets[at], rpe=None)
+
+
+def dated(work: Work, days: Sequence[Claim]) -> None:
+    """Where one message tells of several days, each block's sets get the day named before them (or after them)."""
+    told = sorted((c for c in days if c.value is not None and c.end > c.start), key=lambda claim: claim.start)
+    if len({claim.value for claim in told}) < 2 or len(work.places) < 2:
+        return
+    heads = told[0].start <= work.places[0][2]
+    bounds = [*(first for first, _, _ in work.places), len(work.sets)]
+    for n, (first, start, end) in enumerate(work.places):
+        if heads:
+            before = [claim for claim in told if claim.start <= max(start, end)]
+            day = before[-1].value if before else told[0].value
+        else:
+            after = [claim for claim in told if claim.start >= start]
+            day = after[0].value if after else told[-1].value
+        for at in range(first, bounds[n + 1]):
+            work.sets[at] = replace(work.sets[at], on=day)
+    if len({one.on for one in work.sets}) < 2:
+        work.sets = [replace(one, on=None) for one in work.sets]

@@ -1,0 +1,137 @@
+"""All readers propose, the assembler resolves: claims, movements and sets to one reading. What conflicts is asked."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import date
+
+from bot.reading.assemble.conflicts import settle
+from bot.reading.assemble.sets import dated, read_sets
+from bot.reading.blocks import drop_list_marks
+from bot.reading.facts import Fact
+from bot.reading.fold.sets import Work
+from bot.reading.items import make_items
+from bot.reading.lexicon import languages
+from bot.reading.message import Claim, Message, read_message
+from bot.reading.movements import find_movements
+from bot.reading.prose import drop_prose
+from bot.reading.readers import find_claims, find_wishes
+from bot.reading.reading import Context, Correction, PainRead, Reading, Span
+from bot.reading.scan import Scanner, scan
+from bot.reading.strangers import drop_strangers
+from bot.reading.ties import tie
+from bot.reading.unreal import drop_unreal
+
+
+def read(text: str, context: Context) -> Reading:
+    """What a message says. Any text at all is good; nothing is raised, nothing is changed."""
+    message = read_message(text, context)
+    return assemble(message, settle(message, find_claims(message)))
+
+
+def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
+    """Resolve all claims, find movements and sets in what is left of the message."""
+    taken = {at for claim in claims for at in range(claim.start, claim.end)}
+    dated_tokens = {at for c in claims if c.kind == "day" and c.value is not None for at in range(c.start, c.end)}
+    work = Work()
+    blocking = [claim for claim in claims if claim.end > claim.start and claim.kind != "intent"]
+    days = [claim for claim in claims if claim.kind == "day"]
+    corrections = [claim for claim in claims if claim.kind == "correction"]
+    mentions = find_movements(message, taken)
+    if not mentions and any(token.value is not None for token in message.tokens):
+        # a word of another language's trade in an otherwise English (German …) message
+        for language in languages():
+            mentions = mentions or find_movements(replace(message, language=language), taken)
+    items = make_items(message, mentions, blocking)
+    scanner = Scanner(items, message.context.unit, message.context.bodyweight_kg)
+    facts = drop_list_marks(message, tie(message, scan(scanner)))
+    facts = drop_prose(message, drop_unreal(message, facts, dated_tokens))
+    if corrections:
+        facts = corrected(facts, corrections[0].value)
+    facts, strange = drop_strangers(message, facts)
+    work.unread.extend(strange)
+    read_sets(message, facts, work)
+    if corrections and not restated(facts):
+        work = Work()  # only the values that were wrong were told
+    dated(work, days)
+    return finish(message, claims, work, corrections)
+
+
+def corrected(facts: list[Fact], correction: Correction | None) -> list[Fact]:
+    """The new value of a correction, told bare ("it was 22.5, not 20"), is what the correction says it is."""
+    if correction is None or correction.field != "load_kg" or not isinstance(correction.now, (int, float)):
+        return facts
+    now = float(correction.now)
+    return [
+        replace(fact, kind="load", value=now)
+        if fact.kind == "bare" and abs(fact.note.get("kg", fact.value) - now) < 0.05
+        else fact
+        for fact in facts
+    ]
+
+
+def restated(facts: list[Fact]) -> bool:
+    """Whether whole sets are told ("they were 5x3 at 22.5")."""
+    return any(fact.kind == "rows" and not fact.note.get("one") and len(fact.value) > 1 for fact in facts)
+
+
+def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: Sequence[Claim]) -> Reading:
+    """One reading of it all."""
+    pain: list[PainRead] = [c.value for c in claims if c.kind == "pain" and c.value is not None]
+    flags = list(dict.fromkeys(c.value for c in claims if c.kind == "red_flag"))
+    past = tuple(dict.fromkeys(c.value for c in claims if c.kind == "past_flag"))
+
+    def one(kind: str) -> float | None:
+        values = [c.value for c in claims if c.kind == kind and c.value is not None]
+        return values[-1] if values else None
+
+    bodyweight, sleep, duration = one("bodyweight"), one("sleep"), one("duration")
+    session = one("session_rpe")
+    session = session if session is not None else work.session_rpe
+    spans: list[Span] = [c.value for c in claims if c.kind == "span" and c.value is not None]
+    days: list[date] = [c.value for c in claims if c.kind == "day" and c.value is not None]
+    asks = [*work.asks, *(c.ask for c in claims if c.ask is not None)]
+    correction: Correction | None = next((c.value for c in corrections if c.value is not None), None)
+    trained = bool(work.sets) or work.report
+    wishes = find_wishes(message, claims)
+    report = trained or duration is not None or session is not None
+    report = report or any(c.kind in ("sleep", "duration", "session_rpe") and c.ask for c in claims)
+    if sleep is not None and not wishes and not pain and bodyweight is None:
+        report = True
+    intents: list[str] = []
+    if report and correction is None and "correction" not in wishes:
+        intents.append("report")
+    if pain or set(flags) - {"fever"} or any(c.kind == "pain" and c.ask for c in claims):
+        intents.append("pain")
+    if bodyweight is not None or any(c.kind == "bodyweight" and c.ask for c in claims):
+        intents.append("bodyweight")
+    if correction is not None and "correction" not in wishes:
+        intents.append("correction")
+    intents += [wish for wish in wishes if wish not in intents]
+    if len(intents) > 1:
+        intents = [i for i in intents if i not in ("smalltalk", "unknown")] or intents[:1]
+    performed = None
+    if "report" in intents or (correction is not None and (work.sets or days)):
+        day_ask = any(a.about == "performed_on" for a in asks)
+        performed = None if day_ask else max(days) if days else message.today
+    if not intents:
+        intents = ["unknown"]
+    sets = work.sets
+    return Reading(
+        tuple(intents),
+        performed,
+        tuple(sets),
+        tuple(pain),
+        tuple(flags),
+        bodyweight,
+        session,
+        duration,
+        sleep,
+        spans[-1] if spans else None,
+        correction,
+        tuple(dict.fromkeys(asks)),
+        tuple(work.unread),
+        message.language,
+        past,
+    )

@@ -1,0 +1,240 @@
+"""Sets themselves: schemes of sets and reps, lists, counts, rounds."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.fold.marks import MarkFacts
+from bot.reading.fold.rows import Row
+
+
+class WorkFacts(MarkFacts):
+    """Work done, told as such."""
+
+    def on_rows(self, fact: Fact) -> None:
+        entries: list[Entry] = list(fact.value)
+        note = fact.note
+        if len(self.rows) == 1 and self.word_row is self.rows[0] and not note.get("word") and not self.based:
+            self.rows.clear()  # "doubles: 5x2"
+        if (
+            note.get("plain")
+            and self.weighted
+            and len(entries) <= 5
+            and (entries[0].reps or 0) >= 20
+            and not self.loaded()
+        ):
+            # "1x35" of weighted chins: reps by load
+            note = {**note, "own_load": self.to_kg(float(entries[0].reps or 0))}
+            entries = [Entry(len(entries))]
+            fact = Fact("rows", fact.start, fact.end, entries, note)
+        if (
+            self.rows
+            and all(row.reps is None and row.hold_s is None for row in self.rows)
+            and note.get("list")
+            and len(entries) == len(self.rows)
+        ):
+            self.asks = [ask for ask in self.asks if ask.about != "reps"]
+            for row, entry in zip(self.rows, entries, strict=True):
+                row.reps = entry.reps
+            return
+        self.said_sets = True
+        if self._time_of_other(entries, note):
+            return
+        if (
+            self.scope is not None
+            and self.rows
+            and self.scope not in ("all",)
+            and len(entries) == 1
+            and not note.get("each_of")
+        ):
+            rows = self.scoped()
+            if self.side in ("left", "right"):
+                rows = [row for row in rows if row.side == self.side] or rows
+            if rows:
+                self.override(rows, entries[0])
+                return
+        if self._list_of_loads(fact, entries):
+            return
+        if (
+            note.get("word")
+            and note.get("each_of")
+            and len(self.bares) == 1
+            and self.rows
+            and self.rows == self.last_group()
+            and self.prev is not None
+            and self.prev.kind == "sep"
+            and 1 < self.bares[0][0].value <= 20
+        ):
+            # "4 each arm, singles": so many sets, of so many reps
+            many = int(self.bares[0][0].value)
+            pair = [replace(row, reps=entries[0].reps, load_open=False) for row in self.rows]
+            self.rows = [replace(row) for _ in range(many) for row in pair]
+            self.bares = []
+            return
+        self._place(fact, entries, note)
+
+    def _time_of_other(self, entries: list[Entry], note: dict[str, Any]) -> bool:
+        """Whether a time is no hold: minutes of the session, seconds of lowering, a set every minute."""
+        if (
+            note.get("unit") == "min"
+            and note.get("one")
+            and not self.block.hold
+            and not {"emom", "every"} & self.all_schemes
+        ):
+            return True  # minutes of something else; holds of minutes are hangs and handstands
+        if (
+            note.get("one")
+            and note.get("unit") == "sec"
+            and not self.block.hold
+            and self.rows
+            and self.rows[-1].reps is not None
+        ):
+            return True  # seconds of lowering or of a stop
+        if note.get("one") and note.get("unit") == "min" and {"emom", "every"} & self.all_schemes:
+            self.minutes.append(entries[0].hold_s or 0)
+            return True
+        return False
+
+    def _list_of_loads(self, fact: Fact, entries: list[Entry]) -> bool:
+        """Whether a list is no list of reps: loads, one a set, or numbers too high to be either for sure."""
+        note = fact.note
+        if (
+            note.get("list")
+            and self.rows
+            and len(self.rows) == len(entries)
+            and note.get("values")
+            and self.prev is not None
+        ) and (
+            self.prev.kind == "sep"
+            and self.prev.note.get("mark") == ":"
+            and min(note["values"]) >= 10 > max(row.reps or 0 for row in self.rows)
+        ):
+            self.on_loads(Fact("loads", fact.start, fact.end, [float(v) for v in note["values"]]))
+            return True
+        if (
+            note.get("list")
+            and note.get("values")
+            and self.rows
+            and not self.based
+            and self.prev is not None
+            and self.prev.kind in ("sep", "rows")
+            and min(note["values"]) >= 10
+            and all(row.load_kg is None for row in self.rows)
+            and not self.block.hold
+            and max(row.reps or 0 for row in self.rows) < 10
+        ):
+            self.ask("load_kg", fact)
+            for row in self.rows:
+                row.load_open = True
+            return True
+        if (
+            note.get("list")
+            and note.get("values")
+            and min(note["values"]) >= 40
+            and not self.loaded()
+            and self.block.movement not in ("push_up", "squat", "dip", None)
+            and not self.block.hold
+        ):
+            self.ask("reps", fact)
+            return True
+        return False
+
+    def _place(self, fact: Fact, entries: list[Entry], note: dict[str, Any]) -> None:
+        """Reps or holds to new sets, with the count, the mend and the loads that waited for them."""
+        count = self.count
+        if count is not None and len(entries) == 1 and not note.get("the"):
+            entries = [replace(entries[0]) for _ in range(min(count, 40))]
+            self.count = None
+        elif count is not None and note.get("mark") != "+" and len(entries) == count:
+            self.count = None
+        if note.get("mark") == "/" and len(entries) == 2 and self.block.one_sided:
+            entries[0].side, entries[1].side = "left", "right"
+        if self.mend and self.rows and not self.based:
+            self.replace_last(entries, note)
+            return
+        if self.waiting and len(entries) in (1, len(self.waiting)):
+            entries = entries if len(entries) > 1 else [replace(entries[0]) for _ in self.waiting]
+            self.add(entries, fact)
+            for row, kg in zip(self.rows[-len(entries) :], self.waiting, strict=True):
+                row.load_kg = kg
+            self.waiting = []
+            return
+        if note.get("plain") and len(entries) >= 15 and len(self.heavy) > 1 and not self.block.hold:
+            # "20x5, 22.5x4, 25x3": load by reps
+            note = {**note, "own_load": self.to_kg(float(len(entries)))}
+            entries, fact = entries[:1], Fact("rows", fact.start, fact.end, entries[:1], note)
+        self.add(entries, fact)
+        self.each_of = bool(note.get("each_of")) and len(entries) == 1
+        if note.get("word") and len(entries) == 1:
+            self.word_row = self.rows[-1]
+        if note.get("mark") == "+" and not self.block.hold:
+            self.cluster()
+
+    def cluster(self) -> None:
+        group = self.last_group()
+        for row in group[1:]:
+            row.linked = True
+        if self.count and self.count > 1:
+            copies = [replace(row) for _ in range(self.count - 1) for row in group]
+            self.rows.extend(copies)
+            self.count = None
+        self.link = None
+
+    def replace_last(self, entries: list[Entry], note: dict[str, Any]) -> None:
+        old = self.last_group()
+        self.rows = [row for row in self.rows if row.group != self.group]
+        model = old[0] if old else Row()
+        for entry in entries:
+            row = replace(model, reps=entry.reps, hold_s=entry.hold_s, group=self.group)
+            if "own_load" in note:
+                row.load_kg = note["own_load"]
+            if self.load_said and self.load is not None and model.load_kg is None:
+                row.load_kg = self.load
+            self.rows.append(row)
+        self.mend = False
+
+    def on_count(self, fact: Fact) -> None:
+        value = fact.value
+        if self.based:
+            self.keep(value)
+            return
+        if fact.note.get("within") and len(self.bares) == 1 and len(self.rows) == 1:
+            # "20 pull-ups in 5 sets": how many in each is not said
+            self.ask("sets", fact)
+            self.rows = [Row(None)]
+            self.bares = []
+            return
+        if value < 0 or value > 40:
+            self.ask("sets", fact)
+            return
+        group = self.last_group()
+        if self.mend and self.count is not None:
+            self.count, self.mend = value, False
+            return
+        pairs = group and len(group) == 2 and {row.side for row in group} == {"left", "right"}
+        if group and (len(group) == 1 or pairs) and not fact.note.get("only"):
+            follow = self.next is not None and self.next.kind == "rows"
+            if len(self.rows) == len(group) and not follow:
+                self.rows = [replace(row) for _ in range(value) for row in group]
+                return
+        self.count = value
+
+    def on_rounds(self, fact: Fact) -> None:
+        if fact.note.get("pair") and self.rows:
+            pair = self.tail(self.rows)
+            self.rows += [replace(row) for _ in range(fact.value - 1) for row in pair]
+        elif self.rows:
+            self.rows = [replace(row, group=self.group + i) for i in range(fact.value) for row in self.rows]
+        else:
+            self.block.rounds = fact.value
+
+    def on_repeat(self, fact: Fact) -> None:
+        group = self.last_group()
+        if not group and self.side is None:
+            return
+        if not group or self.side in ("left", "right"):
+            self.add([Entry(fact.value)], fact)
+            return
+        self.rows += [replace(row) for _ in range(fact.value - 1) for row in group]

@@ -1,0 +1,67 @@
+"""Which sets of the plan are meant: by scope, by count, by reps, or the main lift's."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Fact
+from bot.reading.fold.rows import Row
+
+
+def main_rows(rows: Sequence[Row]) -> list[int]:
+    """The sets that a message means which names no movement: the main lift's, else the first that is no warm-up."""
+    for parts in (("main",), ("skill",), ("accessory",), ("warm_up",)):
+        inside = [i for i, row in enumerate(rows) if row.part in parts]
+        if inside:
+            first = rows[inside[0]].movement
+            return [i for i in inside if rows[i].movement == first]
+    return list(range(len(rows)))
+
+
+def pick(rows: Sequence[Row], targets: list[int], scope: object) -> list[int]:
+    """The rows among `targets` that a scope means."""
+    if scope == "last":
+        if len(targets) > 1 and {rows[targets[-1]].side, rows[targets[-2]].side} == {"left", "right"}:
+            return targets[-2:]
+        return targets[-1:]
+    if scope == "first":
+        if len(targets) > 1 and {rows[targets[0]].side, rows[targets[1]].side} == {"left", "right"}:
+            return targets[:2]
+        return targets[:1]
+    if isinstance(scope, tuple) and scope[0] == "these":
+        return [targets[at - 1] for at in scope[1] if 0 < at <= len(targets)]
+    if isinstance(scope, tuple):
+        return targets[: scope[1]] if scope[0] == "first" else targets[-scope[1] :]
+    if isinstance(scope, int):
+        return targets[scope - 1 : scope]
+    return targets
+
+
+def counted_rows(rows: Sequence[Row], n: int) -> list[int]:
+    """The sets of the movement that has n of them in the plan."""
+    names = dict.fromkeys(row.movement for row in rows)
+    for name in names:
+        own = [i for i, row in enumerate(rows) if row.movement == name]
+        if len(own) == n or len(own) == 2 * n:
+            return own
+    return []
+
+
+def the_rows(rows: Sequence[Row], values: list[Fact]) -> list[int]:
+    """ "the 3s": the sets of three."""
+    for fact in values:
+        if fact.kind == "rows" and fact.note.get("the"):
+            reps = fact.value[0].reps
+            return [i for i, row in enumerate(rows) if row.reps == reps and row.part != "warm_up"]
+    return []
+
+
+def best_rows(rows: list[Row], stated: list[Fact]) -> list[int]:
+    """The planned sets that restated ones fit best: a hold for seconds, else the main lift."""
+    holds = any(entry.hold_s is not None for fact in stated for entry in fact.value)
+    if holds:
+        own = [i for i, row in enumerate(rows) if row.hold_s is not None]
+        if own:
+            first = rows[own[0]].movement
+            return [i for i in own if rows[i].movement == first]
+    return main_rows(rows)

@@ -1,0 +1,77 @@
+"""Sets told anew, with what the words leave out and the plan implies."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.facts import Fact
+from bot.reading.fold.rows import Folded, Row
+from bot.reading.message import Message
+from bot.reading.movements import Mention
+from bot.reading.plan.ground import ground, members
+
+SURPLUS = 2  # so many reps over the plan are believed of a number without a word
+
+
+def fit(new: list[Row], base: list[Row], stated: list[Fact]) -> list[Row]:
+    """Restated sets with what the plan implies: its load, side, range; "5x3" as reps by sets where the plan does so."""
+    if not base or not new:
+        return new
+    model = base[0]
+    pairs = {row.side for row in base} == {"left", "right"}
+    fact = stated[0]
+    sided = any(row.side for row in new)
+    planned_n = len(base) // 2 if pairs else len(base)
+    if fact.note.get("plain") and len({row.reps for row in new}) == 1 and not sided:
+        n, reps = len(new), new[0].reps
+        if reps is not None and model.reps == n and planned_n == reps and n != reps:
+            new = [replace(new[0], reps=n) for _ in range(reps)]
+    out: list[Row] = []
+    for at, row in enumerate(new):
+        twin = base[min(at * (2 if pairs and not sided else 1), len(base) - 1)]
+        fill(row, twin)
+        if pairs and not sided:
+            out += [replace(row, side="left"), replace(row, side="right")]
+        else:
+            out.append(row)
+    return out
+
+
+def fill_from_plan(message: Message, mention: Mention, folded: Folded, facts: Sequence[Fact]) -> None:
+    """A movement told in full on a day that plans it: what the words leave out (its load, its sides) is the plan's."""
+    rows = [row for row in ground(message) if row.movement in members(mention) and row.part != "warm_up"]
+    names = {row.movement for row in rows}
+    if len(names) != 1 or not folded.rows or any(fact.note.get("none") for fact in facts if fact.kind == "load"):
+        return
+    stated = [fact for fact in facts if fact.kind == "rows"] or [fact for fact in facts if fact.kind == "bare"]
+    if not stated:
+        return
+    if any(row.reps is None and row.hold_s is None for row in folded.rows):
+        lone = [fact for fact in facts if fact.kind == "bare"]
+        if len(lone) != 1 or len(folded.rows) != 1:
+            return
+        planned = [row for row in rows if row.reps is not None]
+        if planned and lone[0].value > max(row.reps or 0 for row in planned) + SURPLUS and rows[0].load_kg:
+            return  # "pull ups 20" on a day of fours with a load: a load as likely as reps
+        folded.rows[0].reps, folded.rows[0].load_open = int(lone[0].value), False
+        folded.asks = [ask for ask in folded.asks if ask.about != "reps"]
+    folded.rows[:] = fit(folded.rows, rows, stated)
+
+
+def fill(row: Row, twin: Row) -> None:
+    """What the words leave out is the plan's."""
+    row.movement = twin.movement
+    row.part = twin.part
+    if row.load_kg is None and not row.load_open:
+        row.load_kg = twin.load_kg
+    elif row.load_kg is None and twin.load_kg is not None:
+        row.load_kg, row.load_open = twin.load_kg, False
+    if row.assist_kg is None:
+        row.assist_kg = twin.assist_kg
+    if row.rom == "full":
+        row.rom = twin.rom
+    row.eccentric = row.eccentric or twin.eccentric
+    row.pauses = row.pauses or twin.pauses
+    if twin.hold_s is not None and row.hold_s is None and row.reps is not None:
+        row.hold_s, row.reps = float(row.reps), None

@@ -1,0 +1,83 @@
+"""Messages that lean on the day's plan: "done", "all but the archers", "same but 2 on the last", "5, 5, 4".
+
+The plan's sets are the ground; each clause of the message then keeps, leaves out or changes those it speaks of.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Fact
+from bot.reading.fold.rows import Row
+from bot.reading.fold.sets import Work, to_set
+from bot.reading.message import Message
+from bot.reading.plan.change import change
+from bot.reading.plan.choosing import best_rows, the_rows
+from bot.reading.plan.clauses import Clause, clauses_of
+from bot.reading.plan.ground import STRONG, ground, plan_names
+from bot.reading.plan.told import Told
+from bot.reading.reading import Ask
+
+
+def read_plan(message: Message, facts: list[Fact], work: Work) -> None:
+    """Fill `work` from the plan and what the message says against it."""
+    rows = ground(message)
+    clauses = clauses_of(rows, facts)
+    asked = _asked(message, facts, clauses)
+    if asked is not None:
+        work.asks.append(asked)
+        work.report = True
+        return
+    told = Told(message, rows, clauses, work)
+    for clause in clauses:
+        told.take(clause)
+    if not told.nothing:
+        finish(message, told.chosen(), told.asks, work)
+    elif any(value is False for value in told.keep.values()):
+        left = [f for c in clauses for f in c.facts if plan_names(f) & {"skipped", "except"}]
+        fact = (left or facts)[0]
+        work.asks.append(Ask("sets", message.span(fact.start, fact.end)))
+        work.report = True
+
+
+def _asked(message: Message, facts: list[Fact], clauses: list[Clause]) -> Ask | None:
+    """What must be asked before anything is taken from the plan: "as last time", a load mended."""
+    if any("last_time" in clause.names for clause in clauses):
+        fact = next(f for clause in clauses for f in clause.facts if "last_time" in plan_names(f))
+        return Ask("sets", message.span(fact.start, fact.end))
+    mending = mended(message, facts)
+    return Ask("load_kg", message.span(mending.start, mending.end)) if mending is not None else None
+
+
+def mended(message: Message, facts: Sequence[Fact]) -> Fact | None:
+    """What is asked of "that was 17.5 not 15" beside a plan: a report mended, or the load of the day; else None."""
+    if any(fact.kind == "move" or plan_names(fact) & STRONG for fact in facts):
+        return None
+    told = [fact for fact in facts if fact.kind == "instead"]
+    cues = {hit.end for hit in message.hits("mends") if hit.table == "cue"}
+    return next((fact for fact in told if fact.start in cues), None)
+
+
+def read_bare(message: Message, facts: list[Fact], work: Work) -> None:
+    """Numbers without a movement, on a day with a plan: they are the plan's."""
+    stated = [f for f in facts if f.kind == "rows" and not (f.note.get("one") and not f.note.get("reps"))]
+    loads = [f for f in facts if f.kind in ("load", "at", "loads")]
+    if not stated and not (loads and any(f.kind in ("count", "bare") for f in facts)):
+        return
+    if stated and all(len(f.value) == 1 and not f.note.get("the") for f in stated) and not loads:
+        return
+    rows = ground(message)
+    targets = the_rows(rows, facts) or best_rows(rows, stated)
+    clause = Clause(list(facts), targets)
+    asks: list[Ask] = []
+    changed = change(message, rows, targets, clause, asks)
+    if changed:
+        finish(message, changed, asks, work)
+
+
+def finish(message: Message, rows: list[Row], asks: list[Ask], work: Work) -> None:
+    """Rows of the plan to sets."""
+    for row in rows:
+        work.sets.append(to_set(message, row.movement, row, asks, None))
+    work.asks.extend(asks)
+    work.report = True

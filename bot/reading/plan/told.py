@@ -1,0 +1,245 @@
+"""What the clauses of a message keep, leave out, change and add to the plan."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from bot.reading.facts import Fact
+from bot.reading.fold.block import fold_block
+from bot.reading.fold.rows import Row
+from bot.reading.fold.sets import Work
+from bot.reading.little import little
+from bot.reading.message import Message
+from bot.reading.plan.change import change
+from bot.reading.plan.choosing import counted_rows, main_rows, pick, the_rows
+from bot.reading.plan.clauses import Clause
+from bot.reading.plan.ground import GLOBAL, PARTS, plan_names
+from bot.reading.reading import Ask
+
+VALUES = frozenset("rows bare loads load at count effort effort_range efforts instead delta fail assist".split())
+
+
+@dataclass(frozen=True)
+class _Said:
+    """A clause, looked at once."""
+
+    clause: Clause
+    values: list[Fact]
+    scoped: list[Fact]
+
+    @property
+    def names(self) -> set[str]:
+        return self.clause.names
+
+    @property
+    def named(self) -> bool:
+        return bool(self.clause.targets)
+
+    @property
+    def sided(self) -> bool:
+        return any(f.kind == "side" and f.value in ("left", "right") for f in self.clause.facts)
+
+
+class Told:
+    """The plan's sets, and what the clauses so far have said of them."""
+
+    def __init__(self, message: Message, rows: list[Row], clauses: list[Clause], work: Work) -> None:
+        self.message = message
+        self.rows = rows
+        self.clauses = clauses
+        self.work = work
+        self.asks: list[Ask] = []
+        self.keep: dict[int, bool] = {}
+        self.anew: dict[int, list[Row]] = {}  # rows restated, by the first row they stand for
+        self.everything = False
+        self.rest = False
+        self.extra: list[Row] = []
+        self.added: dict[int, Row] = {}  # one more set after a planned one
+        self.sticky: list[int] = []
+        self.sticky_at = -1  # the sentence that named it
+        self.several = len({row.movement for row in rows if row.part != "warm_up"}) > 1
+        self.stop_after: int | None = None
+        self.leaving = False  # "without the archers, the dips": the next one named is left out too
+
+    @property
+    def nothing(self) -> bool:
+        """Whether no set was told of."""
+        return not (self.everything or self.rest or any(self.keep.values()) or self.anew or self.extra)
+
+    def take(self, clause: Clause) -> None:
+        """One more clause."""
+        said = _Said(
+            clause,
+            [fact for fact in clause.facts if fact.kind in VALUES],
+            [fact for fact in clause.facts if fact.kind == "scope" and fact.value not in ("over", "rest")],
+        )
+        if self._left_out(said):
+            return
+        self.leaving = said.named and self.leaving and not said.values
+        self._kept_whole(said)
+        if self._other_work(said):
+            return
+        if not said.values:
+            self._only_named(said)
+            return
+        efforts_only = all(fact.kind in ("effort", "effort_range") for fact in said.values)
+        in_mind = bool(self.sticky) and self.sticky_at == clause.sentence
+        if efforts_only and not said.scoped and not said.named and self.several and not in_mind:
+            for fact in said.values:
+                if fact.kind == "effort":
+                    self.work.session_rpe = fact.value
+            return
+        targets = clause.targets or self.sticky
+        if said.named:
+            self.sticky, self.sticky_at = clause.targets, clause.sentence
+        if not targets and said.sided:
+            targets = [i for i, row in enumerate(self.rows) if row.side is not None]
+        targets = targets or self._meant(said, efforts_only)
+        self._kept_before(said, targets)
+        for at in targets:
+            self.keep.setdefault(at, True)
+        self._change(clause, targets)
+
+    def _left_out(self, said: _Said) -> bool:
+        """Sets skipped: "all but the archers", "skipped the last two"; whether that is all that the clause says."""
+        names, values, scoped, named, rows = said.names, said.values, said.scoped, said.named, self.rows
+        goes_on = self.leaving and named and not values and not names & GLOBAL
+        if not (names & {"skipped", "except"} or goes_on):
+            return False
+        if any("except" in plan_names(fact) for fact in said.clause.facts):
+            self.everything = True
+        if names & GLOBAL - {"rest"} and "except" not in names and not named:
+            self.everything = True
+        targets = said.clause.targets
+        if scoped and any(f.kind in ("bare", "rows", "load", "instead", "delta") for f in values):
+            targets = []
+        elif scoped:
+            targets = pick(rows, targets or main_rows(rows), scoped[-1].value)
+        fewer = next((f.value for f in values if f.kind == "count" and not f.note.get("of_plan")), None)
+        if fewer and targets and "skipped" in names and not scoped:
+            # "dropped one set of dips": the last
+            targets = targets[-fewer * (2 if rows[targets[-1]].side is not None else 1) :]
+        if not targets or (names & {"planned"} and not names & {"except", "skipped"}):
+            return False
+        for at in targets:
+            self.keep[at] = False
+        self.leaving = True
+        return not ("rest" in names and not named)
+
+    def _kept_whole(self, said: _Said) -> None:
+        """ "Done", "the rest as planned", "dips fine"."""
+        names, named = said.names, said.named
+        if ("rest" in names and names & {"planned", "done", "fine", "same"}) or (
+            "rest" in names and not named and not names & {"only"} and not late_rest(self.message, said.clause)
+        ):
+            self.rest = True
+        elif names & (GLOBAL - {"rest"}) or "extra_set" in names:
+            if named:
+                for at in said.clause.targets:
+                    self.keep.setdefault(at, True)
+            elif not said.sided or not self.sticky:
+                surely = names & {"done", "planned", "same", "extra_set"}
+                fine = "fine" in names and (said.values or len(self.clauses) > 1)
+                self.everything = self.everything or bool(surely or fine)
+
+    def _other_work(self, said: _Said) -> bool:
+        """Work that the plan has not: another movement, one more set; whether that is all that the clause says."""
+        clause, names, rows = said.clause, said.names, self.rows
+        if "swap" in names and clause.outside:
+            new = clause.outside[0].value.movement
+            for at in clause.targets or main_rows(rows):
+                rows[at].movement = new
+                self.keep[at] = True
+            return True
+        if "extra_set" in names:
+            targets = clause.targets or main_rows(rows)
+            self.added[targets[-1]] = replace(rows[targets[-1]])
+            self.everything = self.everything or bool(names & {"done", "planned", "same", "fine"})
+            return True
+        if clause.outside and any(f.kind in ("rows", "bare") for f in clause.facts):
+            move = clause.outside[0]
+            folded = fold_block(self.message, move.value.movement, clause.facts, move)
+            self.asks += folded.asks
+            for row in folded.rows:
+                row.movement = move.value.movement
+            self.extra += folded.rows
+            return True
+        return False
+
+    def _only_named(self, said: _Said) -> None:
+        """A movement of the plan with no value beside it: it was done, or what follows is about it."""
+        clause = said.clause
+        if not said.named:
+            return
+        self.sticky, self.sticky_at = clause.targets, clause.sentence
+        if said.names & {"only"}:
+            chosen = pick(self.rows, clause.targets, said.scoped[-1].value) if said.scoped else clause.targets
+            for at in chosen:
+                self.keep.setdefault(at, True)
+        elif not self.everything and not said.names - set(PARTS) and len(self.clauses) > 1:
+            for at in clause.targets:
+                self.keep.setdefault(at, True)
+
+    def _meant(self, said: _Said, efforts_only: bool) -> list[int]:
+        """The sets that a clause means which names none."""
+        rows, values = self.rows, said.values
+        whole = any(fact.value == "all" for fact in said.scoped) or "all_lifts" in said.names or "every" in said.names
+        deltas = [f for f in values if f.kind in ("delta", "instead")]
+        if deltas and (whole or deltas[0].kind == "instead"):
+            return [i for i, row in enumerate(rows) if row.part != "warm_up" or not self.several]
+        if whole and efforts_only:
+            return [i for i, row in enumerate(rows) if row.part != "warm_up"]
+        counted = next((f for f in values if f.kind == "count" and f.note.get("of_plan")), None)
+        own = counted_rows(rows, counted.note["of_plan"]) if counted else []
+        return the_rows(rows, values) or own or main_rows(rows)
+
+    def _kept_before(self, said: _Said, targets: list[int]) -> None:
+        """What a value implies of the other sets: "stopped after 3" keeps the warm-up, "one less" keeps all."""
+        values, names = said.values, said.names
+        if any(f.kind == "count" for f in values) and not said.scoped and not said.named:
+            if "stopped" in names or any(f.note.get("only") for f in values) or "only" in names:
+                self.stop_after = max(targets)
+            for at in targets:
+                self.keep.setdefault(at, True)
+            if not self.everything and not self.rest:
+                for at, row in enumerate(self.rows):
+                    if at < min(targets) and row.part == "warm_up":
+                        self.keep.setdefault(at, True)
+        elif any(f.kind in ("delta", "instead", "fail") for f in values) and not said.named and not self.sticky:
+            self.everything = self.everything or not any(self.keep.values())
+
+    def _change(self, clause: Clause, targets: list[int]) -> None:
+        rows = self.rows
+        changed = change(self.message, rows, targets, clause, self.asks)
+        if changed is None:
+            return
+        if len(changed) == len(targets) and all(
+            new.movement in (None, rows[at].movement) for new, at in zip(changed, targets, strict=True)
+        ):
+            for new, at in zip(changed, targets, strict=True):
+                rows[at] = replace(new, movement=rows[at].movement, part=rows[at].part)
+            return
+        self.anew[targets[0]] = changed
+        for at in targets[1:]:
+            self.anew[at] = []
+
+    def chosen(self) -> list[Row]:
+        """The sets done, in the plan's order, then those outside it."""
+        include_rest = self.everything or self.rest
+        out: list[Row] = []
+        for at, row in enumerate(self.rows):
+            stopped = self.stop_after is not None and at > self.stop_after and not self.rest
+            if stopped and at not in self.anew and self.keep.get(at) is None:
+                continue
+            if not self.keep.get(at, include_rest):
+                continue
+            out += self.anew.get(at, [row])
+            if at in self.added:
+                out.append(self.added[at])
+        return out + self.extra
+
+
+def late_rest(message: Message, clause: Clause) -> bool:
+    """ "rest tomorrow", "no time for the rest": the rest was not done."""
+    words = {token.word for fact in clause.facts for token in message.tokens[fact.start : fact.end]}
+    return not words.isdisjoint(little("not_now"))
