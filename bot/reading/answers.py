@@ -9,11 +9,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.reading.assemble import read
-from bot.reading.facts import KG_PER_LB
 from bot.reading.lexicon import book
 from bot.reading.message import Message, read_message
 from bot.reading.movements import find_movements
 from bot.reading.reading import Ask, Context, Reading
+from planner.units import KG_PER_LB
 
 MOST_WORDS = 12  # a longer answer is a message of its own
 NTH = {"first": 0, "second": 1, "third": 2}

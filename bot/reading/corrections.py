@@ -20,8 +20,8 @@ from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask, Correction
 from bot.reading.tokens import Token
 from planner.facts import Side
+from planner.units import KG_PER_LB
 
-LB_TO_KG = 0.45359237  # exact since 1959
 SMALL = 12  # whole numbers up to here may be reps
 NEAR = 4
 CHANGE = 0.15
@@ -254,7 +254,7 @@ def _factor(mend: _Mend, now: _Value, was: _Value) -> float:
     for value in (now, was):
         word = mend.tokens[value.end].text if value.end < len(mend.tokens) else ""
         unit = "kg" if word in little("kilos") else "lb" if word in little("pounds") else unit
-    return LB_TO_KG if unit == "lb" else 1.0
+    return KG_PER_LB if unit == "lb" else 1.0
 
 
 def _field(mend: _Mend, now: _Value, was: _Value, start: int, end: int, mentions: list[Mention]) -> tuple[str, bool]:

@@ -8,9 +8,6 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Any, Literal
 
-KG_PER_LB = 0.45359237  # exact since 1959
-
-
 FactKind = Literal[
     "rows",  # value: list[Entry]: these sets
     "bare",  # value: one number, meaning open

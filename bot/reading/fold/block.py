@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from bot.reading.facts import KG_PER_LB, Fact
+from bot.reading.facts import Fact
 from bot.reading.fold.folder import Folder
 from bot.reading.fold.rows import Block, Folded, Row
 from bot.reading.message import Message
 from bot.reading.movements import combine
 from planner import movements as catalogue
+from planner.units import KG_PER_LB
 
 # Beside these "@8" is effort: their only load is the body.
 FREE_ONE_ARM = frozenset(

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from bot.reading.facts import KG_PER_LB, Fact
+from bot.reading.facts import Fact
 from bot.reading.fold.rows import Folded, Row
 from bot.reading.message import Message
 from bot.reading.movements import combine
 from bot.reading.reading import Ask, SetRead
+from planner.units import KG_PER_LB
 
 MOST_ADDED = 1.6  # added load over this many bodyweights is asked about (common practice)
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bot.reading.facts import KG_PER_LB
 from bot.reading.items import END, Item
+from planner.units import KG_PER_LB
 
 
 class Scanner:

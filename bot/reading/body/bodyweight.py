@@ -1,0 +1,122 @@
+"""Bodyweight, told with a cue, bare, or before its cue."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from bot.reading.body.cues import BETWEEN, SIGNS_BETWEEN, BodyCues, number_after
+from bot.reading.little import little
+from bot.reading.message import Claim
+from bot.reading.phrases import sentence_bounds
+from bot.reading.reading import Ask
+from planner.units import KG_PER_LB
+
+PLAUSIBLE_KG = (30.0, 250.0)
+
+
+CHANGE = 0.15  # a bodyweight further than this from the last known one is asked about (common practice)
+
+
+def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
+    message, tokens = body.message, body.tokens
+    known = message.context.bodyweight_kg
+    strong, weak = body.starts("bodyweight", "cue"), body.starts("bodyweight", "weak")
+    cues = sorted({**weak, **strong}.items())
+    sentences = sentence_bounds(tokens)
+    for start, end in cues:
+        if any(a in taken for a in range(start, end)):
+            continue
+        high = next((b for a, b in sentences if a <= start < b), len(tokens))
+        at = number_after(body, end, high, ("bodyweight", "at"), signs=SIGNS_BETWEEN)
+        if at is None or at in taken or tokens[at].kind == "clock":
+            continue
+        value = tokens[at].value or 0.0
+        stop = at + 1
+        unit: str = message.context.unit
+        said = None
+        for name in ("kg", "lb"):
+            after = body.starts("unit", name).get(stop)
+            if after is not None:
+                unit, said, stop = name, name, after
+                break
+        if said is None and stop in body.starts("unit", "rep_like") and tokens[stop].text not in ("am", "this"):
+            continue
+        if (stop < len(tokens) and tokens[stop].text in ("x", "/", "@")) or (
+            stop < len(tokens)
+            and tokens[stop].text == ","
+            and not tokens[stop].space
+            and stop + 1 < len(tokens)
+            and tokens[stop + 1].value is not None
+            and not tokens[stop + 1].space
+        ):
+            continue
+        if tokens[at - 1].text in ("x", "@", "+"):
+            continue
+        kg = value * KG_PER_LB if unit == "lb" else value
+        near = known is not None and abs(kg - known) <= CHANGE * known
+        plausible = PLAUSIBLE_KG[0] <= kg <= PLAUSIBLE_KG[1]
+        if (near or known is None) and plausible:
+            if start in weak and start not in strong and known is None and not 40 <= kg <= 160:
+                continue
+            yield Claim(start, stop, "bodyweight", kg)
+            return
+        alone = sum(1 for token in tokens if token.value is not None) == 1
+        slip = value != int(value) and (alone or said is not None)  # "bodyweight 7.15": no count of repetitions
+        if ((start in strong and value >= 25) or (slip and value < PLAUSIBLE_KG[0])) and not _is_load(body, start):
+            yield Claim(start, stop, "bodyweight", None, Ask("bodyweight_kg", message.span(at, at + 1)))
+            return
+    yield from _told_bare(body, taken) or _weighed(body, taken, sentences)
+
+
+def _told_bare(body: BodyCues, taken: set[int]) -> list[Claim]:
+    """ "I'm 158 now": a weight if near the last known one, asked if only so in the other unit; stones are asked."""
+    message, tokens = body.message, body.tokens
+    for start, end in body.starts("bodyweight", "stone").items():
+        numbers = [at for at in range(start, end) if tokens[at].value is not None and at not in taken]
+        if numbers:
+            return [Claim(numbers[0], end, "bodyweight", None, Ask("bodyweight_kg", message.span(numbers[0], end)))]
+    known = message.context.bodyweight_kg
+    for start, end in body.starts("bodyweight", "am").items():
+        at = next(at for at in range(start, end) if tokens[at].value is not None)
+        if known is None or at in taken:
+            continue
+        value = tokens[at].value or 0.0
+        here, there = (value * KG_PER_LB, value) if message.context.unit == "lb" else (value, value * KG_PER_LB)
+        if abs(here - known) <= CHANGE * known:
+            return [Claim(start, end, "bodyweight", here)]
+        if abs(there - known) <= CHANGE * known:
+            return [Claim(start, end, "bodyweight", None, Ask("bodyweight_kg", message.span(at, at + 1)))]
+    return []
+
+
+def _weighed(body: BodyCues, taken: set[int], sentences: list[tuple[int, int]]) -> Iterable[Claim]:
+    """A weight said before its cue: "71.5 today on the scale", "72.3 kg fasted"."""
+    tokens, known = body.tokens, body.message.context.bodyweight_kg
+    fill = body.covered("bodyweight", "at")
+    for start, end in sorted({**body.starts("bodyweight", "after"), **body.starts("bodyweight", "cue")}.items()):
+        low = next((a for a, b in sentences if a <= start < b), 0)
+        for at in range(start - 1, max(low, start - BETWEEN) - 1, -1):
+            value = tokens[at].value
+            if value is None:
+                if at in fill or any(body.starts("unit", name).get(at) for name in ("kg", "lb")):
+                    continue
+                break
+            unit: str = body.message.context.unit
+            for name in ("kg", "lb"):
+                unit = name if body.starts("unit", name).get(at + 1) else unit
+            kg = value * KG_PER_LB if unit == "lb" else value
+            if (
+                at not in taken
+                and known is not None
+                and abs(kg - known) <= CHANGE * known
+                and tokens[at - 1].text not in ("x", "@", "+")
+            ):
+                yield Claim(at, end, "bodyweight", kg)
+                return
+            break
+
+
+def _is_load(body: BodyCues, start: int) -> bool:
+    """ "bw +20", "bodyweight pull-ups 25": the word stands for no added load."""
+    before = body.tokens[start - 1] if start else None
+    return before is not None and (before.value is not None or before.text in little("carrying"))

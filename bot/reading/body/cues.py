@@ -1,0 +1,41 @@
+"""The words of a message that speak of the body and of the session, by table and name."""
+
+from __future__ import annotations
+
+from bot.reading.message import Message
+
+BETWEEN = 8  # tokens between a cue and its number
+
+
+SIGNS_BETWEEN = ":=-~(,"
+
+
+class BodyCues:
+    def __init__(self, message: Message) -> None:
+        self.message = message
+        self.tokens = message.tokens
+        self.at: dict[tuple[str, str], dict[int, int]] = {}
+        for hit in message.hits("body"):
+            places = self.at.setdefault((hit.table, hit.name), {})
+            places[hit.start] = max(places.get(hit.start, 0), hit.end)
+
+    def starts(self, table: str, name: str) -> dict[int, int]:
+        return self.at.get((table, name), {})
+
+    def covered(self, table: str, *names: str) -> set[int]:
+        return {at for name in names for start, end in self.starts(table, name).items() for at in range(start, end)}
+
+
+def number_after(
+    body: BodyCues, end: int, bounds_end: int, *between: tuple[str, str], signs: str = SIGNS_BETWEEN
+) -> int | None:
+    """The first number behind a cue with nothing but small words between."""
+    fill: set[int] = set()
+    for table, name in between:
+        fill |= body.covered(table, name)
+    for at in range(end, min(bounds_end, end + BETWEEN)):
+        if body.tokens[at].value is not None:
+            return at
+        if at not in fill and body.tokens[at].text not in signs:
+            return None
+    return None

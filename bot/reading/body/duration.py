@@ -1,0 +1,103 @@
+"""Minutes of the session."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from bot.reading.body.cues import BodyCues
+from bot.reading.body.sleep import hours_at
+from bot.reading.little import little
+from bot.reading.message import Claim
+from bot.reading.phrases import sentence_bounds
+from bot.reading.reading import Ask
+
+MINUTES = (10.0, 360.0)
+
+
+ALONE_MINUTES = (15.0, 300.0)
+
+
+def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
+    tokens = body.tokens
+    barred = body.covered("duration", "not")
+    for low, high in sentence_bounds(tokens):
+        clause = low
+        for at in range(low, high):
+            if tokens[at].text in ",;(":
+                clause = at + 1
+                continue
+            found = _span_minutes(body, at)
+            if found is None or at in taken:
+                continue
+            minutes, stop, exact = found
+            end = stop
+            while end < high and tokens[end].text not in ",;):":
+                end += 1
+            before, after = range(clause, at), range(stop, end)
+            if any(a in barred for a in before) or any(a in barred for a in after):
+                continue
+            cue = body.covered("duration", "cue")
+            cued = any(a in cue for a in before) or any(a in cue for a in list(after)[:3])
+            fill = body.covered("duration", "alone")
+            alone = all(a in fill for a in before) and all(a in fill or a in cue for a in after)
+            limit = MINUTES if cued else ALONE_MINUTES
+            if (cued or alone) and exact and limit[0] <= minutes <= limit[1]:
+                yield Claim(at, stop, "duration", minutes)
+                return
+            if cued and exact and minutes > MINUTES[1]:
+                yield Claim(at, stop, "duration", None, Ask("duration_min", body.message.span(at, stop)))
+                return
+
+
+def _span_minutes(body: BodyCues, at: int) -> tuple[float, int, bool] | None:
+    """Minutes at a token: "65 min", "1h10", "1:05 h", "una hora y cuarto", "an hour", "anderthalb Stunden"."""
+    tokens = body.tokens
+    for name, part in (("minutes_90", 90.0), ("minutes_60", 60.0), ("minutes_30", 30.0), ("minutes_45", 45.0)):
+        stop = body.starts("span", name).get(at)
+        if stop is not None:
+            if name == "minutes_60":
+                if (
+                    stop >= len(tokens)
+                    or tokens[stop].value is None
+                    or (tokens[stop].spelled and (tokens[stop].value or 0) < 1)
+                ):
+                    continue
+                return part + (tokens[stop].value or 0), stop + 1, True
+            return part, stop, True
+    token = tokens[at]
+    hour, minute = body.starts("unit", "hour"), body.starts("unit", "minute")
+    if token.value is None:
+        if token.text in little("an") and at + 1 in hour:
+            value = 30.0 if token.text in little("half") else 60.0
+            end = hour[at + 1]
+            for name, part in (("half", 30.0), ("quarter", 15.0), ("three_quarters", 45.0)):
+                if end in body.starts("unit", name):
+                    return value + part, body.starts("unit", name)[end], True
+            return value, end, True
+        return None
+    if token.kind == "clock":
+        return (token.value, hour[at + 1], True) if at + 1 in hour else None
+    if token.kind == "num" and at and tokens[at - 1].text in ("x", "@", "+", "/"):
+        return None
+    if at + 1 in minute:
+        return token.value, minute[at + 1], True
+    if at + 3 < len(tokens) and tokens[at + 1].text == "-" and tokens[at + 2].value is not None and at + 3 in minute:
+        return (token.value + (tokens[at + 2].value or 0)) / 2, minute[at + 3], True
+    if at + 1 in hour:
+        found = hours_at(body, at)
+        if found is not None:
+            hours, end = found
+            if (
+                end < len(tokens)
+                and tokens[end].value is not None
+                and end == hour[at + 1]
+                and (tokens[end].value or 0) < 60
+                and (end + 1 >= len(tokens) or tokens[end + 1].text in ",.;)")
+            ):
+                return hours * 60 + (tokens[end].value or 0), end + 1, True
+            return hours * 60, end, True
+    for name, part in (("half", 0.5), ("quarter", 0.25)):
+        stop = body.starts("unit", name).get(at + 1)
+        if stop is not None and stop in hour:
+            return (token.value + part) * 60, hour[stop], True
+    return None

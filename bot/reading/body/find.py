@@ -1,0 +1,24 @@
+"""All claims of the body and of the session."""
+
+from __future__ import annotations
+
+from bot.reading.body.bodyweight import find_bodyweight
+from bot.reading.body.cues import BodyCues
+from bot.reading.body.duration import find_duration
+from bot.reading.body.session_rpe import find_session_rpe
+from bot.reading.body.sleep import find_sleep
+from bot.reading.message import Claim, Message
+
+
+def find_body(message: Message) -> list[Claim]:
+    """Claims `bodyweight` [kg], `sleep` [h], `duration` [min], `session_rpe`; a doubtful one carries its question."""
+    body = BodyCues(message)
+    if not any(token.value is not None for token in message.tokens) and not any(key[0] == "span" for key in body.at):
+        return []
+    claims: list[Claim] = []
+    taken: set[int] = set()
+    for finder in (find_sleep, find_session_rpe, find_bodyweight, find_duration):
+        for claim in finder(body, taken):
+            taken |= set(range(claim.start, claim.end))
+            claims.append(claim)
+    return claims

@@ -1,0 +1,99 @@
+"""The effort of the whole session: "session rpe 8", "an 8 overall"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from bot.reading.body.cues import BodyCues, number_after
+from bot.reading.little import little
+from bot.reading.message import Claim
+from bot.reading.phrases import sentence_bounds
+
+
+def _effort(body: BodyCues, at: int) -> tuple[float, int] | None:
+    """An effort at a token: "7", "7.5", "8/10", "7-8", "8 von 10"."""
+    tokens = body.tokens
+    value = tokens[at].value
+    if value is None or tokens[at].kind == "clock":
+        return None
+    scale = body.starts("pain", "scale").get(at)
+    end = scale or at + 1
+    if (
+        scale is None
+        and end + 1 < len(tokens)
+        and tokens[end].text in little("range")
+        and tokens[end + 1].value is not None
+    ):
+        high = tokens[end + 1].value or 0.0
+        if value < high <= value + 2:
+            value, end = (value + high) / 2, end + 2
+            end = body.starts("pain", "scale").get(end - 1, end)
+    if not 0 <= value <= 10:
+        return None
+    if end < len(tokens) and scale is None:
+        after = tokens[end]
+        units = (
+            *body.starts("unit", "hour"),
+            *body.starts("unit", "minute"),
+            *body.starts("unit", "rep_like"),
+            *body.starts("unit", "kg"),
+        )
+        if end in units or after.text in ("x", "/", "%", "+") or (after.kind == "word" and not after.space):
+            return None
+        if (
+            after.text in (",",)
+            and not after.space
+            and end + 1 < len(tokens)
+            and tokens[end + 1].value is not None
+            and not tokens[end + 1].space
+        ):
+            return None
+    return value, end
+
+
+def find_session_rpe(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
+    tokens = body.tokens
+    # "session rpe 8", "sRPE 7", "Sesión 8/10", "overall 7"
+    for low, high in sentence_bounds(tokens):
+        for name in ("whole", "cue"):
+            for start, end in sorted(body.starts("session_rpe", name).items()):
+                if not low <= start < high or start in taken:
+                    continue
+                at = number_after(body, end, high, ("session_rpe", "between"), ("session_rpe", "effort"))
+                found = _effort(body, at) if at is not None else None
+                if at is None or found is None:
+                    continue
+                value, stop = found
+                said = (
+                    name == "whole"
+                    or at in body.starts("pain", "scale")
+                    or any(a in body.covered("session_rpe", "effort", "between") for a in range(end, at))
+                    or at == end
+                    or tokens[end].text in ":=("
+                )
+                if said:
+                    yield Claim(start, stop, "session_rpe", value)
+                    return
+        # "rpe 7 overall", "an 8 overall", "7/10 session"
+        for start, end in sorted(body.starts("session_rpe", "cue").items()):
+            if not low <= start < high:
+                continue
+            for at in range(start - 1, max(low, start - 7) - 1, -1):
+                found = _effort(body, at)
+                if found is None:
+                    continue
+                value, stop = found
+                between = range(stop, start)
+                fill = body.covered("session_rpe", "between")
+                if stop <= start and all(a in fill or tokens[a].text in little("for_the") for a in between):
+                    before = range(max(low, at - 2), at)
+                    effort = any(a in body.covered("session_rpe", "effort") for a in before)
+                    if (
+                        effort
+                        or (tokens[start].text in little("overall") and at and tokens[at - 1].text in little("likely"))
+                        or at in body.starts("pain", "scale")
+                    ):
+                        first = min([a for a in before if a in body.covered("session_rpe", "effort")], default=at)
+                        yield Claim(first, end, "session_rpe", value)
+                        return
+                break

@@ -1,0 +1,95 @@
+"""Hours slept."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from bot.reading.body.cues import BETWEEN, BodyCues
+from bot.reading.little import little
+from bot.reading.message import Claim
+from bot.reading.reading import Ask
+
+MOST_SLEEP_H = 16.0
+
+
+def hours_at(body: BodyCues, at: int) -> tuple[float, int] | None:
+    """Hours at a token: "7", "7h", "6h30", "7h y media", "7:30", and where they end."""
+    tokens = body.tokens
+    token = tokens[at]
+    if token.value is None:
+        return None
+    if token.kind == "clock":
+        return token.value / 60, at + 1
+    value, end = token.value, at + 1
+    if end + 1 < len(tokens) and tokens[end].text in little("range") and tokens[end + 1].value is not None:
+        high = tokens[end + 1].value or 0.0
+        if value < high <= value + 3:
+            value, end = (value + high) / 2, end + 2
+    unit = body.starts("unit", "hour").get(end)
+    if unit is not None:
+        end = unit
+        if end < len(tokens) and tokens[end].kind == "num" and not tokens[end].space and (tokens[end].value or 0) < 60:
+            value, end = value + (tokens[end].value or 0) / 60, end + 1
+            end = body.starts("unit", "minute").get(end, end)
+        elif end < len(tokens) and tokens[end].value is not None and end + 1 in body.starts("unit", "minute"):
+            value, end = value + (tokens[end].value or 0) / 60, body.starts("unit", "minute")[end + 1]
+        elif (
+            end + 1 < len(tokens)
+            and tokens[end].text in little("and")
+            and tokens[end + 1].value is not None
+            and end + 2 in body.starts("unit", "minute")
+        ):
+            value, end = value + (tokens[end + 1].value or 0) / 60, body.starts("unit", "minute")[end + 2]
+    for name, part in (("half", 0.5), ("quarter", 0.25), ("three_quarters", 0.75)):
+        after = body.starts("unit", name).get(end)
+        if after is not None:
+            value, end = value + part, after
+            break
+    end = body.starts("unit", "hour").get(end, end)
+    return value, end
+
+
+def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
+    tokens = body.tokens
+    nights = body.starts("sleep", "night")  # "bad night, barely 4 hours": only with a unit
+    told = {**nights, **body.starts("sleep", "cue")}
+    cues = [(s, e) for s, e in told.items() if s not in body.starts("sleep", "neither")]
+    for start, end in sorted(cues):
+        ways = ((end, min(end + BETWEEN, len(tokens)), 1), (start - 1, max(start - 6, -1), -1))
+        # "6h sleep, elbow 1": hours right before the word are its own
+        if start and start - 1 in body.covered("unit", "hour"):
+            ways = ways[::-1]
+        for low, high, step in ways:
+            for at in range(low, high, step):
+                token = tokens[at]
+                if token.text in ".;\n!?" or (token.text == "," and step == -1):
+                    break
+                if token.value is None or at in taken:
+                    continue
+                found = hours_at(body, at)
+                if found is None:
+                    continue
+                hours, stop = found
+                if step == 1 and at > end and any(t.text in little("until_clock") for t in tokens[end:at]):
+                    break
+                has_unit = any(body.starts("unit", "hour").get(a) for a in range(at, stop)) or token.kind == "clock"
+                if (step == -1 or start in nights) and not has_unit:
+                    break
+                if (
+                    step == 1
+                    and not has_unit
+                    and (
+                        at - end > 3
+                        or stop in body.starts("unit", "rep_like")
+                        or (stop < len(tokens) and tokens[stop].text in ("x", "/", "@", "%"))
+                    )
+                ):
+                    break
+                first, last = min(start, at), max(end, stop)
+                if 0 < hours <= MOST_SLEEP_H:
+                    yield Claim(first, last, "sleep", round(hours, 4))
+                    return
+                if has_unit and hours > MOST_SLEEP_H:
+                    yield Claim(first, last, "sleep", None, Ask("sleep_h", body.message.span(at, stop)))
+                    return
+                break
