@@ -121,15 +121,15 @@ def _answer(desk: Desk, reading: Reading, text: str, sent_at: datetime, quiet: b
         shown, plan = plans.today(desk)
         parts.append(shown)
     if "plan_week" in intents:
-        parts.append(plans.week(desk))
+        parts.append(plans.week(desk, say))
     if "why" in intents:
-        parts.append(plans.why(desk))
+        parts.append(plans.why(desk, say))
     if "progress" in intents:
         parts.append(progress.in_words(desk.review, say))
     if "help" in intents and not reading.pain:
         parts.append(say.say("help"))
     if reading.unread and sessions:
-        parts.append(say.say("unread", pieces=say.listed([f"“{piece}”" for piece in reading.unread])))
+        parts.append(say.say("unread", pieces=say.listed([say.quoted(piece) for piece in reading.unread])))
     if not parts and not reading.ask and not felt and not quiet:
         parts.append(say.say("smalltalk" if "smalltalk" in intents else "unknown"))
     buttons: Buttons = []

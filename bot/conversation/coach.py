@@ -243,10 +243,10 @@ class Office:
         desk.tell_coach(text, buttons=buttons)
 
     def _week(self, _command: Command, desk: Desk) -> None:
-        desk.tell_coach(plans.week(desk))
+        desk.tell_coach(plans.week(desk, desk.say_coach))
 
     def _why(self, _command: Command, desk: Desk) -> None:
-        desk.tell_coach(plans.why(desk))
+        desk.tell_coach(plans.why(desk, desk.say_coach))
 
     def _tell(self, command: Command, desk: Desk) -> None:
         if not command.rest:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 import tomllib
+import unicodedata
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -18,7 +19,7 @@ from bot.wording.catalogue import CATALOGUES, FALLBACK
 
 SCHEME = re.compile(r"(?<!\d)(\d{1,2})\s*[x×*]\s*(\d{1,2})(?!\d)")
 NUMBER = re.compile(r"[+@]?\s*(\d{1,3}(?:[.,]\d{1,2})?)\s*(kg|lbs?|lb)?(?![\w.,]*\d)")
-SPAN = re.compile(r"(\d{1,2})\s*(day|week|month)s?")
+DAYS_OF = {"day": 1, "week": 7, "month": 30}
 ISO = re.compile(r"\d{4}-\d{2}-\d{2}")
 
 
@@ -49,14 +50,23 @@ def vocabulary(language: str, table: str = "verbs") -> dict[str, list[str]]:
 
 
 @lru_cache(maxsize=8)
+def spans(language: str) -> re.Pattern[str]:
+    """ "3 weeks": the number, then the word in the group of its unit."""
+    units = vocabulary(language, "spans").items()
+    named = "|".join(f"(?P<{unit}>{'|'.join(map(re.escape, stems))})" for unit, stems in units)
+    return re.compile(rf"(?P<count>\d{{1,2}})\s*(?:{named})\w*", re.IGNORECASE)
+
+
+@lru_cache(maxsize=8)
 def weekdays(language: str) -> dict[str, int]:
+    """Names and short names of days, with their accents and as thumbs type them."""
     from babel.dates import get_day_names
 
     found: dict[str, int] = {}
     for name in dict.fromkeys((FALLBACK, language.split("-")[0])):
         for width in ("wide", "abbreviated"):
             for number, word in get_day_names(width, locale=name).items():
-                found[word.casefold().rstrip(".")] = number
+                found[word.casefold().rstrip(".")] = found[_plain(word).rstrip(".")] = number
     return found
 
 
@@ -90,8 +100,12 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     numbers = SCHEME.sub(" ", where)
     until = _until(folded, today, language)
     day = None if until is not None else _day(folded, today, language)
-    load, unit = _load(SPAN.sub(" ", ISO.sub(" ", numbers)))
+    load, unit = _load(spans(language).sub(" ", ISO.sub(" ", numbers)))
     return Command(verb, handle, rest, (int(scheme[1]), int(scheme[2])) if scheme else None, load, unit, day, until)
+
+
+def _plain(word: str) -> str:
+    return "".join(sign for sign in unicodedata.normalize("NFD", word.casefold()) if not unicodedata.combining(sign))
 
 
 def _words(text: str) -> list[str]:
@@ -131,10 +145,10 @@ def _load(text: str) -> tuple[float | None, str | None]:
 
 
 def _until(folded: str, today: date, language: str) -> date | None:
-    span = SPAN.search(folded)
+    span = spans(language).search(folded)
     if span:
-        days = {"day": 1, "week": 7, "month": 30}[span[2]]
-        return today + timedelta(days=int(span[1]) * days)
+        days = next(days for unit, days in DAYS_OF.items() if span[unit])
+        return today + timedelta(days=int(span["count"]) * days)
     marks = vocabulary(language, "words").get("until", [])
     for mark in marks:
         _, found, after = folded.partition(f" {mark} ")

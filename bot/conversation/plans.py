@@ -93,8 +93,7 @@ def _next_work(desk: Desk) -> DayPlan | None:
     return next((plan for plan in desk.week_ahead(WEEK_DAYS) if plan.sets), None)
 
 
-def week(desk: Desk) -> str:
-    say = desk.say
+def week(desk: Desk, say: Wording) -> str:
     lines = [say.say("week-heading")]
     for plan in desk.week_ahead(WEEK_DAYS):
         if plan.sets:
@@ -107,9 +106,8 @@ def week(desk: Desk) -> str:
     return "\n".join(lines)
 
 
-def why(desk: Desk) -> str:
+def why(desk: Desk, say: Wording) -> str:
     """The decisions behind the newest plan, in numbers; the standing ones where that plan has none."""
-    say = desk.say
     review = desk.review
     if review.stopped is not None:
         return reason_in_words(review.stopped, say)

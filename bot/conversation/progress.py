@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bot.conversation.reasons import named, rung_name
+from bot.conversation.reasons import dose_in_words, named, rung_name
 from bot.wording import Wording
 from planner.plan import Forecast, Gate, LadderPosition, Review
 
@@ -33,7 +33,7 @@ def ladder_lines(position: LadderPosition, say: Wording) -> Iterator[str]:
     ladder = named(f"ladder-{position.ladder}", position.ladder, say)
     where = {"ladder": ladder, "rung": rung_name(position.rung, say), "since": position.since}
     if position.dose:
-        yield say.say("progress-rung", **where, dose=position.dose)
+        yield say.say("progress-rung", **where, dose=dose_in_words(position.dose, say))
     else:
         yield say.say("progress-rung-alone", **where)
     if position.next_rung is None:
@@ -53,7 +53,7 @@ def gate_name(name: str, say: Wording) -> str:
         if name.startswith(start):
             return say.say(key, movement=say.movement(name.removeprefix(start)))
     if name.startswith("held_"):
-        return say.say("gate-held", dose=name.removeprefix("held_"))
+        return say.say("gate-held", dose=dose_in_words(name.removeprefix("held_"), say))
     return named(f"gate-{name}", name, say)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Mapping
 from datetime import date
 from typing import Any
@@ -11,6 +12,8 @@ from planner.facts import Order
 from planner.plan import Alert, Decision, Reason
 
 NAMED = {"ladder", "site", "side", "sign"}
+DOSE = re.compile(r"\d+(?:x\d| holds)")
+LOAD_OF_DOSE = re.compile(r"\+([\d.]+) kg")
 # What every plan has; a plan shows only what is out of the usual, "why" shows all.
 USUAL = {
     "load_up", "load_same", "load_block", "load_first", "load_capped", "load_deload", "load_test",
@@ -74,6 +77,8 @@ def _slot(name: str, value: Any, say: Wording) -> Any:
         return say.movement(value)
     if name == "rung":
         return rung_name(value, say)
+    if name == "dose" or DOSE.match(value):
+        return dose_in_words(value, say)
     if name == "before":
         return rung_name(value, say) if say.has(f"rung-{value}") else say.movement(value)
     if name == "sides":
@@ -81,8 +86,16 @@ def _slot(name: str, value: Any, say: Wording) -> Any:
     return named(f"{name}-{value}", value, say) if name in NAMED else value
 
 
+def dose_in_words(label: str, say: Wording) -> str:
+    """A dose as the planner labels it ("2x1 half pause top +2.5 kg"), in the reader's words, number and unit."""
+    told = LOAD_OF_DOSE.sub(lambda found: f"+{say.load(float(found[1]))}", label)
+    return re.sub(r"[a-z]{3,}", lambda found: named(f"dose-{found[0]}", found[0], say), told)
+
+
 def place(site: str | None, side: str | None, say: Wording) -> str:
-    """ "left inner elbow"."""
+    """ "left inner elbow"; a language whose adjectives agree with the place has names for place and side together."""
+    if site and side and say.has(f"site-{site}-{side}"):
+        return say.say(f"site-{site}-{side}")
     name = named(f"site-{site}", site, say) if site else say.say("site-unnamed")
     return say.say("site-with-side", side=say.say(f"side-{side}"), site=name) if side else name
 

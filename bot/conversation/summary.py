@@ -7,7 +7,7 @@ from zoneinfo import ZoneInfo
 
 from bot.conversation.alerts import proposal_buttons, proposal_in_words
 from bot.conversation.desk import Buttons, Mail
-from bot.conversation.reasons import reason_in_words, rung_name
+from bot.conversation.reasons import dose_in_words, reason_in_words, rung_name
 from bot.wording import Wording, wording_for
 from planner import review
 from planner.plan import Alert, Review
@@ -95,7 +95,7 @@ def _fine(seen: Review, say: Wording) -> str:
     for position in seen.ladders[:2]:
         rung = rung_name(position.rung, say)
         # The main lift has no dose of its own: its sets and loads are the block's.
-        parts.append(say.say("fine-rung", rung=rung, dose=position.dose) if position.dose else rung)
+        parts.append(say.say("fine-rung", rung=rung, dose=dose_in_words(position.dose, say)) if position.dose else rung)
     for one in seen.strength:
         if one.movement == seen.main_lift and one.side is None:
             parts.append(

@@ -69,11 +69,11 @@ class Wording:
         return f"{self.number(round(value), 0)} {self.unit}"
 
     def day(self, day: date) -> str:
-        """ "Mon 4 Jan"."""
-        return str(format_date(day, "EEE d MMM", locale=self.language))
+        """ "Mon 4 Jan", as the language writes it."""
+        return str(format_date(day, self.say("day-pattern"), locale=self.language))
 
     def long_day(self, day: date) -> str:
-        return str(format_date(day, "EEEE d MMMM", locale=self.language))
+        return str(format_date(day, self.say("long-day-pattern"), locale=self.language))
 
     def hour(self, at: time) -> str:
         return str(format_time(at, "HH:mm", locale=self.language))
@@ -81,6 +81,9 @@ class Wording:
     def movement(self, movement_id: str) -> str:
         key = f"movement-{movement_id}"
         return self.say(key) if self.has(key) else movement_id.replace("_", " ")
+
+    def quoted(self, text: str) -> str:
+        return self.say("quoted", text=text)
 
     def listed(self, parts: list[str]) -> str:
         return ", ".join(parts)

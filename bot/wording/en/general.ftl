@@ -21,3 +21,8 @@ help =
 stranger = This bot works by invitation. Ask your coach for a code and send it as /start CODE.
 code-unknown = That code does not work. Ask your coach for a new one and send it as /start CODE.
 joined = Hello { $name }, you are with { $coach } now. What you write here (training, pain, bodyweight) is stored and seen by your coach only. Ask for all of it or have it erased at any time.
+
+quoted = “{ $text }”
+# Patterns of days by CLDR: “Mon 4 Jan”, “Monday 4 January”.
+day-pattern = EEE d MMM
+long-day-pattern = EEEE d MMMM

@@ -11,3 +11,11 @@ progress-adherence = Sessions in the last four weeks: { $done } of { $planned }.
 forecast-beyond = { $name }: not within 12 weeks at this pace.
 forecast-from = { $name }: not before { $earliest }, perhaps not within 12 weeks.
 forecast-between = { $name }: between { $earliest } and { $latest } at this pace.
+
+# The words of a dose: “2x1 half pause top”, “3 holds”.
+dose-half = half
+dose-pause = pause
+dose-top = top
+dose-middle = middle
+dose-bottom = bottom
+dose-holds = holds

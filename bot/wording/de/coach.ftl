@@ -1,0 +1,115 @@
+# Für Coaches.
+coach-joined = Hallo { $name }, dieser Bot gehört jetzt dir. „liste“ zeigt deine Athleten, „einladung NAME“ macht einen Code, „hilfe“ zeigt den Rest.
+coach-help =
+    In Worten, mit dem Namen eines Athleten:
+    · „mira“ – die Karte · „liste“ · „stufen“ – wie lange jede dauert · „übersicht“ – die Woche · „mira woche“ · „mira warum“
+    · „mira 4x3 mit 17,5 am donnerstag“ · „mira sperre 17,5 bis 1. märz“ · „mira halte stufe 3 wochen“ · „mira entsperre“
+    · „mira stufe archer_shoulder“ · „mira ohne muscle-ups“ · „mira regel block.loading_weeks 5“, „regel …“ für alle
+    · „bestätige mira“, „ablehnen mira“ · „gesehen mira“ für Videos, „mira neustart“ nach einem Stopp · „mira pause“, „mira weiter“
+    · „sag mira: …“ · „mira notiz: …“ · „einladung mira“ · „nenne archer auf ellbogenhöhe ALR“
+    · „was wenn mira drei tage trainiert“, „was wenn mira die stufe 5 wochen hält“ – vom Fragen ändert sich nichts
+coach-unknown = Das habe ich nicht verstanden. „hilfe“ zeigt, was ich kenne.
+coach-who = Wen meinst du? { $names }
+button-approve = Bestätigen
+button-hold = Halten
+button-for = { $label }: { $name }
+not-screened = { $name } ist durch die Gesundheitsfragen noch nicht freigegeben. Kein Training, bevor du bestätigst.
+started = { $name } darf anfangen; der erste Block ist bestätigt.
+started-already = { $name } hat schon angefangen.
+restarted = { $name } darf wieder trainieren.
+told-restart = { $coach } hat dich freigegeben: Es geht weiter.
+proposal-promotion = { $name }: bereit für { $rung }. { $reasons }
+proposal-step_back = { $name }: eine Stufe zurück auf { $rung }? { $reasons }
+decided-approve = { $name }: { $rung } bestätigt.
+decided-decline = { $name }: { $rung } noch nicht.
+decided-nothing = { $name }: Es gibt nichts mehr zu entscheiden.
+told-promotion = { $coach } hat deine nächste Stufe bestätigt: { $rung }. Sie kommt mit deinem nächsten Block.
+told-step_back = { $coach } nimmt dich für jetzt eine Stufe zurück, auf { $rung }.
+alert = { $name }: { $what }
+passed-to-coach = { $name } schreibt: „{ $text }“ – Antwort mit „sag { $handle }: …“
+clip-for-coach = { $name } schickt ein Video: „{ $text }“
+clip-for-coach-silent = { $name } schickt ein Video.
+clip-kept-as = Zählt als: { $shown }
+clip-side = { $movement }, { $side }
+button-seen = Gesehen
+clips-seen = { $name }: { $count ->
+    [0] Kein Video wartet.
+    [one] Ein Video als gesehen markiert.
+   *[other] { $count } Videos als gesehen markiert.
+}
+set-aside-for-coach = Eine Nachricht von { $name } ließ sich nicht bearbeiten. Sie ist aufgehoben und zur Seite gelegt.
+unreachable = { $name } ist nicht mehr erreichbar: Der Chat nimmt keine Nachrichten an.
+joined-for-coach = { $name } ist dabei.
+ask-expired = { $name } hat nicht beantwortet, was mit „{ $span }“ gemeint war in: „{ $text }“. Der Rest zählt.
+told = An { $name } weitergegeben.
+told-nobody = { $name } hat keinen offenen Chat mit diesem Bot, deshalb kam nichts an. „einladung NAME“ macht einen Code.
+tell-what = Was soll ich { $name } sagen? „sag NAME: Worte“
+note-kept = Notiz zu { $name }, nur für dich.
+invited = Für { $name }, einmalig, 30 Tage gültig: /start { $code }
+sets-how = Die Sätze für { $name } habe ich nicht verstanden. „NAME 4x3 mit 17,5 am donnerstag“
+sets-set = { $name }, { $day }: { $work }
+lock-how = Die Last für { $name } habe ich nicht verstanden. „NAME sperre 17,5 bis 1. märz“
+locked = { $name }: Last gesperrt auf { $load } { $until }.
+held = { $name }: Stufe gehalten { $until }.
+rung-set = { $name }: jetzt auf { $rung }.
+rung-unknown = Die Stufe „{ $rung }“ gibt es nicht. Es gibt: { $rungs }
+movement-unknown = Die Übung „{ $movement }“ kenne ich nicht.
+excluded = { $name }: ab jetzt ohne { $movement }.
+unlocked = { $name }: Alle Sperren sind aufgehoben, auch gehaltene Stufen.
+paused = { $name } pausiert { $until }.
+until-day = bis { $day }
+until-lifted = bis auf Weiteres
+effect = Als Nächstes, { $day }: { $work }
+effect-none = Kein Training in Sicht.
+resumed = Für { $name } geht es weiter.
+nickname-set = „{ $nickname }“ heißt ab jetzt { $movement }.
+nickname-unclear = Welche Übung soll das sein? „nenne ÜBUNG SPITZNAME“
+rule-how = „regel NAME WERT“, zum Beispiel „regel block.loading_weeks 5“
+rule-unknown = Die Regel „{ $rule }“ gibt es nicht.
+rule-set = { $name }: { $rule } ist jetzt { $value }.
+rule-set-all = { $rule } ist jetzt { $value }, für alle.
+roster-loaded = { $count ->
+    [one] Ein Athlet ist geladen, { $added } neu.
+   *[other] { $count } Athleten sind geladen, { $added } davon neu.
+}
+roster-absent = Nicht in der Datei, unverändert gelassen: { $names }
+roster-code = Code für { $name }, einmalig, 30 Tage gültig: /start { $code }
+
+summary-heading = Woche bis { $day }: { $count ->
+    [one] ein Athlet
+   *[other] { $count } Athleten
+}
+summary-needing = Brauchen dich ({ $count }):
+summary-nobody = Diese Woche braucht dich niemand.
+summary-fine = Läuft ({ $count }):
+summary-line = · { $name }: { $what }
+summary-unanswered = { $count ->
+    [one] Eine Nachricht wartet auf deine Antwort.
+   *[other] { $count } Nachrichten warten auf deine Antwort.
+}
+summary-stopped = möchte keine Nachrichten mehr.
+fine-sessions = { $done }/{ $planned } Einheiten
+fine-rung = { $rung }, { $dose }
+fine-strength = { $movement } Max +{ $added }
+fine-block = Block { $block } Woche { $week }
+
+card-heading = { $name }, { $day }
+card-block = Block { $block }, Woche { $week } von { $weeks }
+card-bodyweight = Körpergewicht { $weight }
+card-pain = Schmerz: { $place } { $score }/10 am { $day }
+card-session = { $day }: { $work }
+card-order = Deine Anweisung vom { $day }: { $what }
+order-start = darf anfangen
+order-approve = { $rung } bestätigt
+order-decline = { $rung } noch nicht
+order-set_rung = Stufe { $rung }
+order-hold_rung = Stufe gehalten { $until }
+order-set_sets = { $sets }×{ $reps } { $load } am { $for_date }
+order-lock_load = Last gesperrt auf { $load } { $until }
+order-unlock = Sperren aufgehoben
+order-exclude = ohne { $movement } { $until }
+order-restart = darf wieder trainieren
+order-set_rule = { $rule } { $value }
+order-swap = { $movement } als { $value } { $until }
+card-doubt = Offene Frage: was „{ $span }“ bedeutet in „{ $text }“
+card-note = Notiz: { $text }

@@ -1,0 +1,28 @@
+# Kurze Antworten, Hilfe, Fremde, Störungen.
+passed-on = Habe ich an deinen Coach weitergegeben.
+from-coach = { $name }: { $text }
+clip-passed-on = Das Video liegt bei deinem Coach.
+smalltalk = 👍
+unknown = Darin habe ich nichts zum Aufschreiben gefunden. Sag mir, was du gemacht hast („Klimmzüge 5x3 +20, letzter @8“), oder frag „Was steht heute an?“. Mit „Hilfe“ siehst du mehr.
+number-alone = „{ $number }“ wovon? Ich habe gerade nichts gefragt. Sag mir, wozu das gehört: „Klimmzüge 5x3 +20“, „Ellbogen links 2/10“.
+empty = In der Nachricht standen keine Worte. Sag mir, was du gemacht hast, oder frag „Was steht heute an?“.
+too-long = Das war lang: Ich habe die ersten { $limit } Zeichen gelesen. Schick den Rest als eigene Nachricht.
+press-unknown = Dieser Knopf gilt nicht mehr. Schreib es mir in Worten.
+set-aside = Tut mir leid, mit deiner letzten Nachricht ist etwas schiefgegangen. Sie ist aufgehoben, und dein Coach weiß davon.
+help =
+    Schreib mir in deinen eigenen Worten:
+    · was du gemacht hast – „Klimmzüge 5x3 +20, letzter @8“, „wie geplant“, „gleich, aber 2 im letzten“
+    · Schmerz – „Ellbogen links 3/10 heute früh“
+    · Körpergewicht, Schlaf, Dauer – „Gewicht 71,2, 7h geschlafen, 65 min“
+    · Tage – „verschieb Donnerstag auf Samstag“, „gestern ausgefallen“, „9. bis 16. April weg“, „krank“
+    Frag mich: „Was steht heute an?“, „Diese Woche?“, „Warum weniger Gewicht?“, „Wie weit bin ich?“
+    Verbessern: „das waren 22,5, nicht 20“, „lösch das“. Mit „Sag dem Coach …“ gebe ich deine Worte weiter.
+    Hier gibt es keinen ärztlichen Rat: Bei einem Warnzeichen hör auf und geh zum Arzt.
+stranger = Dieser Bot arbeitet nur auf Einladung. Lass dir von deinem Coach einen Code geben und schick ihn als /start CODE.
+code-unknown = Dieser Code gilt nicht. Lass dir von deinem Coach einen neuen geben und schick ihn als /start CODE.
+joined = Hallo { $name }, du bist jetzt bei { $coach }. Was du hier schreibst (Training, Schmerz, Körpergewicht), wird gespeichert, und nur dein Coach sieht es. Du kannst jederzeit alles davon anfordern oder löschen lassen.
+
+quoted = „{ $text }“
+# Muster der Daten nach CLDR: „Mo 4. Jan“, „Montag, 4. Januar“.
+day-pattern = ccc d. LLL
+long-day-pattern = EEEE, d. MMMM

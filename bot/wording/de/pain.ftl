@@ -1,0 +1,20 @@
+# Schmerz und Warnzeichen. Hinweise stehen hier, weil sie hier zählen.
+pain-somewhere = Schmerz
+pain-none = Kein Schmerz: gut.
+pain-noted = Schmerz { $score }/10 notiert.
+pain-fine = { $place } { $score }/10: in Ordnung, weiter nach Plan.
+pain-hold = { $place } { $score }/10: vertretbar, wenn morgen früh alles wieder normal ist. Lasten bleiben, nichts Neues.
+pain-step_down = { $place } { $score }/10: einen Schritt runter. Skill-Sätze fallen eine Woche aus, die Hauptübung wird 10 % leichter. Das fühlt sich leicht an, und genau so soll es sein.
+pain-stop = { $place } { $score }/10: Lass alles, was die Stelle belastet. Dein Coach weiß Bescheid. Wenn es bleibt, schlimmer wird oder in Ruhe weh tut, geh zum Arzt oder in die Physiotherapie.
+pain-step_back = { $place } { $score }/10, drei Einheiten in Folge: eine Stufe zurück, bis zwei Wochen ruhig sind.
+alarm = Hör jetzt mit dem Training auf: { $signs }. Lass das ärztlich ansehen, wenn möglich heute. Dein Coach weiß Bescheid, und dein Plan ruht, bis dein Coach ihn wieder startet. Das ist kein ärztlicher Rat, nur die Regel hier.
+alarm-emergency = Hör sofort auf: { $signs }. Wenn es gerade da ist oder wiederkommt, ruf den Notruf (112 in Europa, 911 in Nordamerika). Lass es auf jeden Fall heute ärztlich ansehen. Dein Coach weiß Bescheid, und dein Plan ruht, bis dein Coach ihn wieder startet.
+alarm-for-coach = { $name } meldet: { $signs }. Alles Training ist gestoppt, { $name } soll sich ärztlich untersuchen lassen. Nur du kannst den Plan wieder starten.
+history-noted = Dein Coach weiß davon. Wenn es wiederkommt, hör auf und sag es mir.
+history-for-coach = { $name } erwähnt ein früheres Warnzeichen; kein Alarm, nur damit du es weißt: „{ $text }“
+button-restart = Darf wieder trainieren
+eccentrics-no = Keine einarmigen Exzentriken, bevor ein freier einarmiger Klimmzug steht: Ablassen belastet rund 20 % mehr als Ziehen. Dein Coach weiß, dass du gefragt hast.
+eccentrics-no-numbers = Keine einarmigen Exzentriken, bevor ein freier einarmiger Klimmzug steht. Dein Arm schafft etwa { $one_arm } und müsste { $bodyweight } ablassen, und Ablassen belastet die Sehne rund 20 % mehr als Ziehen. Dein Coach weiß, dass du gefragt hast.
+eccentrics-coach-decides = Einarmige Exzentriken entscheidet dein Coach; ich habe es weitergegeben.
+eccentrics-for-coach = { $name } wollte einarmige Exzentriken vor einem freien Klimmzug, abgelehnt: „{ $text }“
+eccentrics-wish-for-coach = { $name } hat einen freien Klimmzug und möchte einarmige Exzentriken: „{ $text }“. Deine Entscheidung.

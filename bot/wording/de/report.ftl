@@ -1,0 +1,23 @@
+# Rückmeldung auf das, was berichtet wurde.
+report-noted = Notiert für { $day }: { $work }.
+report-extras = Dazu: { $extras }.
+report-extras-alone = Notiert für { $day }: { $extras }.
+report-again = Diese Meldung ist schon notiert; nichts zählt doppelt.
+next-kind = { " " }({ $kind })
+report-next = Als Nächstes, { $day }{ $kind }: { $work }.
+report-next-changed = Als Nächstes, { $day }{ $kind }: { $work }. Vor dieser Meldung: { $was }.
+no-added-load = keine Zusatzlast
+extra-session-rpe = Anstrengung der Einheit { $rpe }
+extra-duration = { $minutes } min
+extra-sleep = { $hours } h Schlaf
+bodyweight-noted = Körpergewicht { $weight } notiert.
+unread = Hier nicht gezählt: { $pieces }.
+undo-nothing = Es gibt nichts zurückzunehmen.
+undo-done = Zurückgenommen: { $what }.
+undo-restored = Zurückgenommen. { $day } steht wieder wie vorher: { $work }.
+undo-done-other = Zurückgenommen.
+correct-done = Verbessert, { $day } steht jetzt so: { $work }.
+correct-same = { $day } steht schon so: { $work }.
+correct-nothing = Ich habe keine Meldung zum Verbessern gefunden. Sag mir den Tag und die Sätze noch einmal.
+correct-no-match = Diesen Wert finde ich in deinen Meldungen nicht. Sag mir die Sätze, wie sie waren, mit dem Tag.
+report-open-sets = In deinem Plan sind die Wiederholungen eines Satzes offen, deshalb ist dieser Satz noch nicht notiert. Wie viele waren es? Zum Beispiel „Klimmzüge 4 Wdh +15 @9“.

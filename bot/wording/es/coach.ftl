@@ -1,0 +1,115 @@
+# Para coaches.
+coach-joined = Hola, { $name }: este bot ya es tuyo. «lista» muestra a tus atletas, «invitación NOMBRE» crea un código y «ayuda», el resto.
+coach-help =
+    Con palabras y el nombre de un atleta:
+    · «mira» – la ficha · «lista» · «escalones» – cuánto dura cada uno · «resumen» – la semana · «mira semana» · «mira por qué»
+    · «mira 4x3 con 17,5 el jueves» · «mira bloquea 17,5 hasta el 1 de marzo» · «mira mantén escalón 3 semanas» · «mira desbloquea»
+    · «mira escalón archer_shoulder» · «mira sin muscle-ups» · «mira regla block.loading_weeks 5», «regla …» para todos
+    · «aprueba mira», «rechaza mira» · «visto mira» para clips, «mira reinicia» tras una parada · «mira pausa», «mira sigue»
+    · «dile mira: …» · «mira nota: …» · «invitación mira» · «llama arqueras a la altura del codo ALR»
+    · «qué pasa si mira entrena tres días», «qué pasa si mira mantiene escalón 5 semanas» – preguntar no cambia nada
+coach-unknown = Eso no lo entendí. «ayuda» muestra lo que conozco.
+coach-who = ¿A quién te refieres? { $names }
+button-approve = Aprobar
+button-hold = Mantener
+button-for = { $label }: { $name }
+not-screened = { $name } aún no tiene el visto bueno de las preguntas de salud. No hay entreno hasta que lo apruebes.
+started = { $name } puede empezar; el primer bloque está aprobado.
+started-already = { $name } ya empezó.
+restarted = { $name } puede volver a entrenar.
+told-restart = { $coach } te dio el visto bueno: volvemos a entrenar.
+proposal-promotion = { $name }: toca pasar a { $rung }. { $reasons }
+proposal-step_back = { $name }: ¿un paso atrás, a { $rung }? { $reasons }
+decided-approve = { $name }: { $rung }, aprobado.
+decided-decline = { $name }: { $rung }, todavía no.
+decided-nothing = { $name }: ya no hay nada que decidir.
+told-promotion = { $coach } aprobó tu siguiente escalón: { $rung }. Llega con tu próximo bloque.
+told-step_back = { $coach } te baja un escalón por ahora: { $rung }.
+alert = { $name }: { $what }
+passed-to-coach = { $name } escribe: «{ $text }» – responde con «dile { $handle }: …»
+clip-for-coach = { $name } manda un clip: «{ $text }»
+clip-for-coach-silent = { $name } manda un clip.
+clip-kept-as = Cuenta como: { $shown }
+clip-side = { $movement }, { $side }
+button-seen = Visto
+clips-seen = { $name }: { $count ->
+    [0] ningún clip por ver.
+    [one] un clip marcado como visto.
+   *[other] { $count } clips marcados como vistos.
+}
+set-aside-for-coach = Un mensaje de { $name } no se pudo procesar. Está guardado y apartado.
+unreachable = Ya no se puede contactar con { $name }: el chat no acepta mensajes.
+joined-for-coach = { $name } ya está dentro.
+ask-expired = { $name } no aclaró qué significaba «{ $span }» en: «{ $text }». Lo demás cuenta.
+told = Se lo dije a { $name }.
+told-nobody = { $name } no tiene un chat abierto con este bot, así que no llegó. «invitación NOMBRE» crea un código.
+tell-what = ¿Qué le digo a { $name }? «dile NOMBRE: palabras»
+note-kept = Nota sobre { $name }, solo para ti.
+invited = Para { $name }, un solo uso, válido 30 días: /start { $code }
+sets-how = No entendí las series de { $name }. «NOMBRE 4x3 con 17,5 el jueves»
+sets-set = { $name }, { $day }: { $work }
+lock-how = No entendí la carga de { $name }. «NOMBRE bloquea 17,5 hasta el 1 de marzo»
+locked = { $name }: carga bloqueada en { $load } { $until }.
+held = { $name }: mismo escalón { $until }.
+rung-set = { $name }: ahora en { $rung }.
+rung-unknown = No existe el escalón «{ $rung }». Existen: { $rungs }
+movement-unknown = No conozco el ejercicio «{ $movement }».
+excluded = { $name }: desde ahora sin { $movement }.
+unlocked = { $name }: se quitan todos los bloqueos, también el del escalón.
+paused = { $name } en pausa { $until }.
+until-day = hasta el { $day }
+until-lifted = hasta nuevo aviso
+effect = Lo siguiente, { $day }: { $work }
+effect-none = No hay entreno a la vista.
+resumed = { $name } sigue adelante.
+nickname-set = Desde ahora «{ $nickname }» es { $movement }.
+nickname-unclear = ¿Qué ejercicio será ese? «llama EJERCICIO APODO»
+rule-how = «regla NOMBRE VALOR», por ejemplo «regla block.loading_weeks 5»
+rule-unknown = No existe la regla «{ $rule }».
+rule-set = { $name }: { $rule } ahora es { $value }.
+rule-set-all = { $rule } ahora es { $value } para todos.
+roster-loaded = { $count ->
+    [one] Un atleta cargado, { $added } nuevo.
+   *[other] { $count } atletas cargados, nuevos: { $added }.
+}
+roster-absent = No están en el archivo y quedan como estaban: { $names }
+roster-code = Código para { $name }, un solo uso, válido 30 días: /start { $code }
+
+summary-heading = Semana hasta el { $day }: { $count ->
+    [one] un atleta
+   *[other] { $count } atletas
+}
+summary-needing = Te necesitan ({ $count }):
+summary-nobody = Esta semana nadie te necesita.
+summary-fine = Van bien ({ $count }):
+summary-line = · { $name }: { $what }
+summary-unanswered = { $count ->
+    [one] un mensaje espera tu respuesta.
+   *[other] { $count } mensajes esperan tu respuesta.
+}
+summary-stopped = pidió no recibir más mensajes.
+fine-sessions = { $done }/{ $planned } sesiones
+fine-rung = { $rung }, { $dose }
+fine-strength = { $movement } máx. +{ $added }
+fine-block = bloque { $block } semana { $week }
+
+card-heading = { $name }, { $day }
+card-block = Bloque { $block }, semana { $week } de { $weeks }
+card-bodyweight = Peso corporal { $weight }
+card-pain = Dolor: { $place } { $score }/10 el { $day }
+card-session = { $day }: { $work }
+card-order = Tu orden del { $day }: { $what }
+order-start = puede empezar
+order-approve = { $rung }, aprobado
+order-decline = { $rung }, todavía no
+order-set_rung = escalón { $rung }
+order-hold_rung = mismo escalón { $until }
+order-set_sets = { $sets }×{ $reps } { $load } el { $for_date }
+order-lock_load = carga bloqueada en { $load } { $until }
+order-unlock = sin bloqueos
+order-exclude = sin { $movement } { $until }
+order-restart = puede volver a entrenar
+order-set_rule = { $rule } { $value }
+order-swap = { $movement } se hace como { $value } { $until }
+card-doubt = Pregunta abierta: qué significa «{ $span }» en «{ $text }»
+card-note = Nota: { $text }

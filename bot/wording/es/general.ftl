@@ -1,0 +1,28 @@
+# Respuestas cortas, ayuda, desconocidos, fallos.
+passed-on = Se lo he pasado a tu coach.
+from-coach = { $name }: { $text }
+clip-passed-on = El clip ya lo tiene tu coach.
+smalltalk = 👍
+unknown = No encontré nada que anotar ahí. Dime qué hiciste («dominadas 5x3 +20, última @8») o pregunta «¿qué toca hoy?». Con «ayuda» ves más.
+number-alone = ¿«{ $number }» de qué? Ahora mismo no te pregunté nada. Dime a qué se refiere: «dominadas 5x3 +20», «codo izquierdo 2/10».
+empty = Ese mensaje no tenía palabras. Dime qué hiciste o pregunta «¿qué toca hoy?».
+too-long = Era muy largo: leí los primeros { $limit } caracteres. Manda el resto en otro mensaje.
+press-unknown = Ese botón ya no vale. Escríbemelo con palabras.
+set-aside = Lo siento, algo falló con tu último mensaje. Está guardado y tu coach lo sabe.
+help =
+    Cuéntame con tus palabras:
+    · lo que hiciste – «dominadas 5x3 +20, última @8», «hecho según el plan», «igual pero 2 en la última»
+    · dolor – «codo izquierdo 3/10 esta mañana»
+    · peso corporal, sueño, tiempo – «peso 71,2, dormí 7h, 65 min»
+    · días – «pasa el jueves al sábado», «ayer no entrené», «fuera del 9 al 16 de abril», «estoy enfermo»
+    Pregúntame: «¿qué toca hoy?», «¿esta semana?», «¿por qué menos peso?», «¿cómo voy?»
+    Corrige: «eran 22,5, no 20», «borra eso». Con «dile al coach …» le paso tus palabras.
+    Aquí no hay consejo médico: ante una señal de alarma, para y ve al médico.
+stranger = Este bot funciona con invitación. Pide un código a tu coach y mándalo así: /start CÓDIGO.
+code-unknown = Ese código no vale. Pide uno nuevo a tu coach y mándalo así: /start CÓDIGO.
+joined = Hola, { $name }: ya estás con { $coach }. Lo que escribes aquí (entrenos, dolor, peso corporal) se guarda y solo lo ve tu coach. Puedes pedirlo todo o hacer que se borre cuando quieras.
+
+quoted = «{ $text }»
+# Patrones de fecha según CLDR: «lun 4 ene», «lunes 4 de enero».
+day-pattern = EEE d MMM
+long-day-pattern = EEEE d 'de' MMMM

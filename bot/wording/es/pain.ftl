@@ -1,0 +1,20 @@
+# Dolor y señales de alarma. Las advertencias están aquí porque aquí importan.
+pain-somewhere = dolor
+pain-none = Sin dolor: bien.
+pain-noted = Dolor { $score }/10 anotado.
+pain-fine = { $place } { $score }/10: bien, seguimos con el plan.
+pain-hold = { $place } { $score }/10: aceptable si mañana por la mañana está otra vez normal. Las cargas se mantienen, nada nuevo.
+pain-step_down = { $place } { $score }/10: un paso abajo. Las series de skill quedan fuera una semana y el ejercicio principal baja un 10 %; se sentirá ligero, y de eso se trata.
+pain-stop = { $place } { $score }/10: deja todo lo que cargue esa zona. Tu coach lo sabe. Si no se va, empeora o duele en reposo, ve al médico o a fisioterapia.
+pain-step_back = { $place } { $score }/10, tres sesiones seguidas: un escalón atrás hasta tener dos semanas tranquilas.
+alarm = Deja de entrenar ahora: { $signs }. Que lo vea un médico, hoy si puedes. Tu coach lo sabe y tu plan queda parado hasta que tu coach lo reactive. Esto no es consejo médico, solo la regla de la casa.
+alarm-emergency = Para ahora mismo: { $signs }. Si lo tienes en este momento o vuelve, llama al número de emergencias (112 en Europa, 911 en Norteamérica; donde sea otro, el de tu país). Que lo vea un médico hoy en cualquier caso. Tu coach lo sabe y tu plan queda parado hasta que tu coach lo reactive.
+alarm-for-coach = { $name } avisa: { $signs }. Todo el entreno está parado y se le dijo a { $name } que busque atención médica. Solo tú puedes reactivar el plan.
+history-noted = Tu coach lo sabe. Si vuelve, para y dímelo.
+history-for-coach = { $name } menciona una señal pasada; no es una alarma, solo para que lo sepas: «{ $text }»
+button-restart = Puede volver a entrenar
+eccentrics-no = Nada de excéntricas a un brazo antes de una dominada libre a un brazo: bajar carga alrededor de un 20 % más que subir. Tu coach sabe que lo pediste.
+eccentrics-no-numbers = Nada de excéntricas a un brazo antes de una dominada libre a un brazo. Tu brazo puede con unos { $one_arm } y tendría que bajar { $bodyweight }, y bajar carga el tendón alrededor de un 20 % más que subir. Tu coach sabe que lo pediste.
+eccentrics-coach-decides = Las excéntricas a un brazo las decide tu coach; se lo he pasado.
+eccentrics-for-coach = { $name } pidió excéntricas a un brazo antes de una repetición libre y se le dijo que no: «{ $text }»
+eccentrics-wish-for-coach = { $name } tiene una repetición libre y pide excéntricas a un brazo: «{ $text }». Tú decides.

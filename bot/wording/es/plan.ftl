@@ -1,0 +1,43 @@
+# El trabajo del día.
+plan-heading-training = Plan del { $day } · bloque { $block }, semana { $week }
+plan-heading-deload = Plan del { $day } · bloque { $block }, semana de descarga: ligera a propósito
+plan-heading-test = Plan del { $day } · bloque { $block }, día de test
+plan-heading-rest = Plan del { $day }
+plan-rest = El { $day } no hay entreno.
+plan-next = Lo siguiente: { $day } – { $work }
+plan-changed = El plan de hoy cambió. Vale este:
+plan-part-warm_up = Calentamiento
+plan-part-skill = Skill
+plan-part-main = Principal
+plan-part-accessory = Accesorios
+caution-test = Para en la primera repetición que no salga limpia y ante cualquier dolor por encima de 2.
+
+set-lower_half = { $name }, mitad inferior
+set-upper_half = { $name }, mitad superior
+set-lowering = { $name }, solo la bajada
+set-paused = { $name }, pausa { $where }
+set-at-top = arriba
+set-at-middle = a la mitad
+set-at-bottom = abajo
+set-each-side = { $sets }×{ $amount } por lado
+set-first-side = , primero { $side }
+set-seconds = { $seconds } s
+set-as-many = las que puedas
+set-missed = { $reps } (fallida)
+set-ceiling = , RPE hasta { $rpe }
+set-rpe = , RPE { $rpe }
+set-last-rpe = , última RPE { $rpe }
+set-rpes = , RPE { $rpes }
+
+week-heading = Los próximos siete días:
+week-line = { $day } ({ $kind }): { $work }
+week-empty = Sin entreno en los próximos siete días.
+day-kind-training = entreno
+day-kind-deload = descarga
+day-kind-test = test
+day-kind-rest = descanso
+
+why-strength = { $movement }: según lo que me cuentas, tu máximo ronda los { $middle } con el peso corporal ({ $bodyweight }); las cargas salen del lado prudente, { $cautious }.
+why-nothing = Aún no se ha decidido nada distinto de lo que marca el bloque.
+next-training = Próximo entreno: { $day }.
+welcome = Te doy la bienvenida, { $name }. { $coach } te entrena por este chat: cada día de entreno te mando tus series y tú me cuentas con tus palabras lo que hiciste. Aquí no hay consejo médico: ante una señal de alarma, para y ve al médico.

@@ -1,0 +1,21 @@
+# Dónde está cada quien.
+progress-nothing = Todavía no hay reportes. Después de las primeras sesiones podré mostrarte cómo vas.
+progress-rung = { $ladder }: { $rung } desde el { $since }, dosis { $dose }.
+progress-rung-alone = { $ladder }: { $rung } desde el { $since }.
+progress-top = Es lo más alto de esta escalera.
+progress-may-test = { $rung }: se puede probar en el próximo día de test.
+progress-gate = Hacia { $rung }: { $name }, { $have } de { $want }.
+progress-gate-met = Hacia { $rung }: { $name }, { $have } de { $want }, conseguido.
+progress-strength = { $movement }: máximo de unos +{ $added } ({ $percent } % del peso corporal).
+progress-adherence = Sesiones en las últimas cuatro semanas: { $done } de { $planned }.
+forecast-beyond = { $name }: a este ritmo, no antes de 12 semanas.
+forecast-from = { $name }: no antes del { $earliest }, quizá no en 12 semanas.
+forecast-between = { $name }: a este ritmo, entre el { $earliest } y el { $latest }.
+
+# Las palabras de una dosis: «2x1 mitad pausa arriba», «3 aguantes».
+dose-half = mitad
+dose-pause = pausa
+dose-top = arriba
+dose-middle = medio
+dose-bottom = abajo
+dose-holds = aguantes

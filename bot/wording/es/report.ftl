@@ -1,0 +1,23 @@
+# Lo que se entendió de lo contado.
+report-noted = Anotado para el { $day }: { $work }.
+report-extras = Además: { $extras }.
+report-extras-alone = Anotado para el { $day }: { $extras }.
+report-again = Ese reporte ya está anotado; nada cuenta dos veces.
+next-kind = { " " }({ $kind })
+report-next = Lo siguiente, { $day }{ $kind }: { $work }.
+report-next-changed = Lo siguiente, { $day }{ $kind }: { $work }. Antes de este reporte: { $was }.
+no-added-load = sin lastre
+extra-session-rpe = esfuerzo de la sesión { $rpe }
+extra-duration = { $minutes } min
+extra-sleep = { $hours } h de sueño
+bodyweight-noted = Peso corporal { $weight }, anotado.
+unread = Esto no cuenta aquí: { $pieces }.
+undo-nothing = No hay nada que deshacer.
+undo-done = Deshecho: { $what }.
+undo-restored = Deshecho. El { $day } queda como antes: { $work }.
+undo-done-other = Deshecho.
+correct-done = Corregido, el { $day } queda así: { $work }.
+correct-same = El { $day } ya está así: { $work }.
+correct-nothing = No encontré ningún reporte que corregir. Dime otra vez el día y las series.
+correct-no-match = No encontré ese valor en tus reportes. Dime las series como fueron, con el día.
+report-open-sets = Tu plan dejó abiertas las repeticiones de una serie, así que esa serie aún no está anotada. ¿Cuántas fueron? Por ejemplo, «dominadas 4 reps +15 @9».
