@@ -20,6 +20,16 @@ MAX_ATTEMPTS = 5
 _BATCH = 200
 _CANDIDATES = 20
 
+# While messages wait, those of one sender take their turns so far apart: a flood lets everybody else in between.
+TURN = timedelta(seconds=2)
+MINUTE = timedelta(minutes=1)
+# A stranger is heard once an hour, and a code as often as codes may be tried; the rest is not even kept.
+STRANGER_HEARD = timedelta(hours=1)
+STRANGER_FORGOTTEN = timedelta(days=2)
+CODES_A_DAY = 10
+WHILE_JOINING = 20
+_START = "/start"
+
 IncomingKind = Literal["text", "press", "clip", "member"]
 
 
@@ -38,15 +48,16 @@ class IncomingUpdate:
 
 class Incoming(Row, table=True):
     """One message, press, clip or change of membership. Open until `handled_at`; a row that kept failing is set
-    aside, with the reason, and counts as handled."""
+    aside, with the reason, and counts as handled. `turn_at`: its place in the order among people."""
 
     __table_args__ = (
         # Services deliver again what they think we missed.
         UniqueConstraint("channel", "update_key"),
-        Index("ix_incoming_open", "id", sqlite_where=sa.text("handled_at IS NULL"),
+        Index("ix_incoming_open", "turn_at", "id", sqlite_where=sa.text("handled_at IS NULL"),
               postgresql_where=sa.text("handled_at IS NULL")),
         Index("ix_incoming_open_sender", "sender", "id", sqlite_where=sa.text("handled_at IS NULL"),
               postgresql_where=sa.text("handled_at IS NULL")),
+        Index("ix_incoming_sender", "sender", "sent_at"),
     )  # fmt: skip
 
     channel: str
@@ -60,6 +71,7 @@ class Incoming(Row, table=True):
     data: dict[str, Any] = Field(default_factory=dict, sa_type=Json)
     sent_at: datetime
     received_at: datetime
+    turn_at: datetime | None = None
     handled_at: datetime | None = None
     attempts: int = 0
     not_before: datetime | None = None
@@ -71,18 +83,95 @@ _open = incoming.c.handled_at.is_(None)
 
 
 def accept(tx: Session, updates: Sequence[IncomingUpdate], now: datetime) -> int:
-    """Keep a batch; give how many of them are new. Duplicates are left out without a word."""
+    """Keep a batch; give how many of them are new. Duplicates are left out without a word, as are strangers' floods.
+
+    Everybody else's messages are all kept, however many. Those of one sender that wait get turns `TURN` apart.
+    """
     kept = 0
     for start in range(0, len(updates), _BATCH):
         batch = updates[start : start + _BATCH]
         known = _people_at(tx, batch)
         rows = [_values(update, known.get((update.channel, update.address)), now) for update in batch]
+        rows = _without_floods_of_strangers(tx, rows, now)
+        _give_turns(tx, rows, now)
         kept += len(insert_ignoring(tx, incoming, rows))
     return kept
 
 
+def _give_turns(tx: Session, rows: Sequence[dict[str, Any]], now: datetime) -> None:
+    senders = {row["sender"] for row in rows}
+    last_turn = sa.func.max(incoming.c.turn_at, type_=incoming.c.received_at.type)
+    waiting = sa.select(incoming.c.sender, last_turn).where(_open, incoming.c.sender.in_(senders))
+    last = {row[0]: row[1] for row in run(tx, waiting.group_by(incoming.c.sender))} if senders else {}
+    for row in rows:
+        before = last.get(row["sender"])
+        row["turn_at"] = last[row["sender"]] = now if before is None else max(now, before + TURN)
+
+
+def _without_floods_of_strangers(tx: Session, rows: list[dict[str, Any]], now: datetime) -> list[dict[str, Any]]:
+    strangers = {row["sender"] for row in rows if row["athlete_id"] is None and row["coach_id"] is None}
+    if not strangers:
+        return rows
+    strange = sa.and_(incoming.c.sender.in_(strangers), incoming.c.athlete_id.is_(None), incoming.c.coach_id.is_(None))
+    old = sa.and_(strange, incoming.c.sent_at < now - STRANGER_FORGOTTEN, incoming.c.handled_at.is_not(None))
+    run(tx, sa.delete(incoming).where(old))
+    kept = [row._asdict() for row in run(tx, sa.select(incoming).where(strange).order_by(incoming.c.id))]
+    heard: dict[str, list[dict[str, Any]]] = {sender: [] for sender in strangers}
+    for row in kept:
+        heard[row["sender"]].append(row)
+    wanted = []
+    for row in rows:
+        if row["sender"] not in strangers:
+            wanted.append(row)
+        elif _hear_stranger(row, heard[row["sender"]]):
+            wanted.append(row)
+            heard[row["sender"]].append(row)
+    return wanted
+
+
+def _hear_stranger(row: dict[str, Any], heard: Sequence[dict[str, Any]]) -> bool:
+    if row["kind"] == "member":
+        return False
+    since = row["sent_at"] - (timedelta(days=1) if _is_code(row) else STRANGER_HEARD)
+    recent: int = sum(one["sent_at"] > since and _is_code(one) == _is_code(row) for one in heard)
+    if _is_code(row):
+        return recent < CODES_A_DAY
+    # Who is joining just now is a stranger until the code has been read: what they say next must not be lost.
+    waiting = [one for one in heard if one.get("handled_at") is None]
+    joining: bool = any(_is_code(one) for one in waiting) and len(waiting) < WHILE_JOINING
+    return joining or not recent
+
+
+def _is_code(row: dict[str, Any]) -> bool:
+    word, _, rest = row["text"].strip().partition(" ")
+    return bool(row["kind"] == "text" and rest.strip() and word.split("@")[0].casefold() == _START)
+
+
+def keep_aside(tx: Session, channel: str, update_key: str, why: str, now: datetime) -> int | None:
+    """Note an update that could not be understood at all, so that somebody can ask why; its id, None if known before.
+
+    Nothing of what it says is kept: nobody can tell whose it is.
+    """
+    update = IncomingUpdate(channel, update_key, "", "text", "", now)
+    row = _values(update, None, now) | {"turn_at": now, "handled_at": now, "set_aside_because": why}
+    new = insert_ignoring(tx, incoming, [row])
+    return new[0] if new else None
+
+
+def sent_within_a_minute(tx: Session, row: Incoming) -> int:
+    """How many messages the sender wrote in the minute before this one, by the service's clock."""
+    query = sa.select(sa.func.count()).where(
+        incoming.c.sender == row.sender,
+        incoming.c.sent_at > row.sent_at - MINUTE,
+        incoming.c.sent_at <= row.sent_at,
+        incoming.c.id < row.id,
+    )
+    return int(run(tx, query).scalar_one())
+
+
 def next_unhandled(tx: Session, now: datetime) -> Incoming | None:
-    """The oldest open row whose sender has no older one open, and which is not waiting after a failure.
+    """The open row whose turn is first, of those whose sender has no older one open and that don't wait after a
+    failure.
 
     On PostgreSQL the row and its sender are locked until the transaction ends; what others work on is passed over.
     """
@@ -106,8 +195,8 @@ def _ready(one: bool) -> sa.Select[Any]:
         older.c.sender == incoming.c.sender, older.c.id < incoming.c.id, older.c.handled_at.is_(None)
     )
     waited = sa.or_(incoming.c.not_before.is_(None), incoming.c.not_before <= now)
-    query = sa.select(incoming).where(_open, waited, sa.not_(blocked)).order_by(incoming.c.id)
-    query = query.limit(sa.bindparam("most", type_=sa.Integer))
+    query = sa.select(incoming).where(_open, waited, sa.not_(blocked))
+    query = query.order_by(incoming.c.turn_at, incoming.c.id).limit(sa.bindparam("most", type_=sa.Integer))
     if one:
         query = query.where(incoming.c.id == sa.bindparam("wanted", type_=BigId))
         query = query.with_for_update(of=incoming, skip_locked=True)

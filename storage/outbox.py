@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from datetime import datetime, timedelta
 from functools import cache
 from typing import Any
@@ -10,12 +11,31 @@ import sqlalchemy as sa
 from sqlmodel import Field, Index, Session, UniqueConstraint
 
 from storage.chats import chats
-from storage.database import BigId, Json, Row, insert_ignoring, loose_all, on_postgres, run, table_of
+from storage.database import (
+    BigId,
+    Json,
+    Row,
+    conflict_insert_on,
+    insert_ignoring,
+    loose_all,
+    on_postgres,
+    run,
+    run_later,
+    table_of,
+)
 from storage.persons import athletes
 
 # A send may wait 25 s for the service; a claim that outlives this belongs to a process that died, and is to be taken
 # over within a minute.
 LEASE = timedelta(seconds=50)
+# A chat takes a short burst, then about one a second; a group twenty a minute (the service's documentation).
+CHAT_BURST, CHAT_WINDOW = 3, timedelta(seconds=3)
+GROUP_BURST, GROUP_WINDOW = 20, timedelta(seconds=60)
+_GROUP = "-%"  # how the service numbers groups
+# A moment of sending that lies further ahead was noted before the clock was set back.
+CLOCKS_DIFFER = timedelta(seconds=5)
+# A service that is down for a day is waited for; what is older than this helps nobody, but for alerts.
+LONGEST_OWED = timedelta(hours=36)
 _OPEN = "sent_at IS NULL AND given_up_because IS NULL"
 
 ALERT, REPLY, PLAN, SUMMARY = range(4)
@@ -32,9 +52,11 @@ class Outgoing(Row, table=True):
     __table_args__ = (
         # One cause can ask twice (a redelivered update, a second sweep); the message goes once.
         UniqueConstraint("cause", "part"),
-        Index("ix_outgoing_open", "channel", "due_at", sqlite_where=sa.text(_OPEN), postgresql_where=sa.text(_OPEN)),
+        Index("ix_outgoing_open", "channel", "importance", "id", sqlite_where=sa.text(_OPEN),
+              postgresql_where=sa.text(_OPEN)),
         Index("ix_outgoing_open_address", "channel", "address", sqlite_where=sa.text(_OPEN),
               postgresql_where=sa.text(_OPEN)),
+        Index("ix_outgoing_address", "channel", "address", "sent_at"),
     )  # fmt: skip
 
     channel: str
@@ -76,10 +98,26 @@ def post(tx: Session, message: Outgoing) -> int | None:
     return new[0] if new else None
 
 
+def owe(tx: Session, message: Mapping[str, Any]) -> None:
+    """As `post`, with others at once, for a message of which everything is known: by column, `athlete_id` or
+    `coach_id` among them. A cause and part that has asked before goes by without a word."""
+    run_later(tx, _owing(on_postgres(tx)), {**_BLANK, **message})
+
+
+_BLANK = {name: field.get_default(call_default_factory=True) for name, field in Outgoing.model_fields.items()
+          if name != "id" and not field.is_required()}  # fmt: skip
+
+
+@cache
+def _owing(postgres: bool) -> sa.Executable:
+    owing: sa.Executable = conflict_insert_on(postgres, outgoing).on_conflict_do_nothing()
+    return owing
+
+
 @cache  # building it takes longer than running it
-def _claimable(one_channel: bool, locking: bool) -> sa.Select[Any]:
+def _claimable(one_channel: bool, locking: bool, paced: bool) -> sa.Select[Any]:
     """Parameters: `now`, `most`, and `channel` if `one_channel`."""
-    now: sa.BindParameter[datetime] = sa.bindparam("now", type_=outgoing.c.due_at.type)
+    now = _moment("now")
     before = outgoing.alias()
     ahead = sa.exists().where(
         before.c.channel == outgoing.c.channel,
@@ -104,20 +142,52 @@ def _claimable(one_channel: bool, locking: bool) -> sa.Select[Any]:
     )
     if one_channel:
         query = query.where(outgoing.c.channel == sa.bindparam("channel"))
+    if paced:
+        query = query.where(_chat_is_free())
     query = query.order_by(outgoing.c.importance, outgoing.c.id).limit(sa.bindparam("most", type_=sa.Integer))
     return query.with_for_update(of=outgoing, skip_locked=True) if locking else query
 
 
+def _moment(name: str) -> sa.BindParameter[datetime]:
+    return sa.bindparam(name, type_=outgoing.c.due_at.type)
+
+
+def _chat_is_free() -> sa.ColumnElement[bool]:
+    """What a chat was sent of late is in the table, so that replicas keep one pace. Parameters: `soon`, `chat_since`,
+    `group_since`."""
+
+    def sent_since(name: str) -> sa.ScalarSelect[int]:
+        sent = outgoing.alias()
+        here = sa.and_(sent.c.channel == outgoing.c.channel, sent.c.address == outgoing.c.address)
+        of_late = sa.and_(sent.c.sent_at > _moment(name), sent.c.sent_at <= _moment("soon"))
+        return sa.select(sa.func.count()).where(here, of_late).scalar_subquery()
+
+    group = outgoing.c.address.like(_GROUP)
+    calm = sa.or_(sa.not_(group), sent_since("group_since") < GROUP_BURST)
+    return sa.and_(sent_since("chat_since") < CHAT_BURST, calm)
+
+
 def claim(
-    tx: Session, now: datetime, limit: int, channel: str | None = None, lease: timedelta = LEASE
+    tx: Session,
+    now: datetime,
+    limit: int,
+    channel: str | None = None,
+    lease: timedelta = LEASE,
+    *,
+    paced: bool = False,
 ) -> list[Outgoing]:
     """Take messages to send, the most important first; at most one an address, so that each chat keeps its order.
 
     What is not marked, deferred or given up until `lease` has passed can be claimed again. A message that waits
-    after a failure holds back the less important and later ones of its chat. Call until nothing comes.
+    after a failure holds back the less important and later ones of its chat. Call until nothing comes. `paced`: leave
+    chats alone that were sent as much of late as the service allows.
     """
-    query = _claimable(channel is not None, on_postgres(tx))
-    values = {"now": now, "most": limit} | ({} if channel is None else {"channel": channel})
+    query = _claimable(channel is not None, on_postgres(tx), paced)
+    values: dict[str, Any] = {"now": now, "most": limit}
+    if channel is not None:
+        values["channel"] = channel
+    if paced:
+        values |= {"soon": now + CLOCKS_DIFFER, "chat_since": now - CHAT_WINDOW, "group_since": now - GROUP_WINDOW}
     found = loose_all(Outgoing, run(tx, query, values).all())
     if found:
         until = now + lease
@@ -126,6 +196,17 @@ def claim(
         for row in found:
             row.claimed_until = until
     return found
+
+
+def let_go(tx: Session, outgoing_ids: Sequence[int]) -> None:
+    """End the claims on messages that were not sent after all; no attempt is counted."""
+    run(tx, sa.update(outgoing).where(outgoing.c.id.in_(outgoing_ids)), {"claimed_until": None})
+
+
+def hurry(tx: Session, channel: str) -> int:
+    """The service is back: nobody waits any longer for having failed before, so that the important go first."""
+    here = sa.update(outgoing).where(_open, outgoing.c.channel == channel, outgoing.c.not_before.is_not(None))
+    return int(run(tx, here.where(outgoing.c.attempts > 0), {"not_before": None}).rowcount)
 
 
 def release(tx: Session, channel: str) -> int:
@@ -152,12 +233,47 @@ def give_up(tx: Session, outgoing_id: int, why: str, now: datetime) -> None:
     run(tx, sa.update(outgoing).where(outgoing.c.id == outgoing_id), values)
 
 
-def drop_stale(tx: Session, now: datetime) -> int:
-    """Give up what is of no use any more (yesterday's plan after an outage); how many."""
-    stale = sa.update(outgoing).where(_open, outgoing.c.stale_after <= now)
+def drop_stale(tx: Session, now: datetime) -> list[tuple[str, str]]:
+    """Give up what is of no use any more (yesterday's plan after an outage); the chats concerned, by channel.
+
+    Besides what says so itself, that is whatever is older than `LONGEST_OWED`. Alerts never grow old.
+    """
+    too_old = sa.and_(outgoing.c.due_at <= now - LONGEST_OWED, outgoing.c.importance > ALERT)
+    stale = sa.and_(outgoing.c.importance > ALERT, outgoing.c.stale_after <= now)
     not_in_flight = sa.or_(outgoing.c.claimed_until.is_(None), outgoing.c.claimed_until <= now)
     values = {"given_up_because": "stale", "given_up_at": now, "document": None}
-    return int(run(tx, stale.where(not_in_flight), values).rowcount)
+    dropped = sa.update(outgoing).where(_open, sa.or_(stale, too_old), not_in_flight)
+    found = run(tx, dropped.values(values).returning(outgoing.c.channel, outgoing.c.address)).all()
+    return sorted({(row.channel, row.address) for row in found})
+
+
+def owed_to(tx: Session, channel: str, address: str, cause_begins: str) -> bool:
+    """Whether a message of such a cause is still owed to a chat."""
+    query = sa.select(outgoing.c.id).where(
+        _open,
+        outgoing.c.channel == channel,
+        outgoing.c.address == address,
+        outgoing.c.cause.startswith(cause_begins, autoescape=True),
+    )
+    return run(tx, query.limit(1)).first() is not None
+
+
+def newest_id(tx: Session) -> int:
+    """The number of the newest message; 0 where there is none."""
+    return int(run(tx, sa.select(sa.func.max(outgoing.c.id))).scalar() or 0)
+
+
+def posted_since(tx: Session, outgoing_id: int, cause: str, athlete_id: int | None) -> list[Outgoing]:
+    """What was owed after a message: for one cause, or to or about an athlete."""
+    whose = outgoing.c.cause == cause
+    if athlete_id is not None:
+        whose = sa.or_(whose, outgoing.c.athlete_id == athlete_id)
+    return loose_all(Outgoing, run(tx, sa.select(outgoing).where(outgoing.c.id > outgoing_id, whose)).all())
+
+
+def withdraw(tx: Session, outgoing_ids: Sequence[int]) -> None:
+    """Take back messages that this transaction posted."""
+    run(tx, sa.delete(outgoing).where(outgoing.c.id.in_(outgoing_ids)))
 
 
 def withdraw_unsent(tx: Session, cause: str) -> int:

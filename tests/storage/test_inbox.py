@@ -60,7 +60,7 @@ def test_the_fifth_failure_sets_a_row_aside_and_the_next_goes_on(store, mira):
 
 
 def test_what_a_stranger_wrote_before_joining_stays_before_what_they_write_after(store, mira):
-    accept(store, update(1, "new"), update(2, "new"))
+    accept(store, update(1, "new", "/start CODE"), update(2, "new"))
     with store.transaction() as tx:
         code = invites.new_invite(tx, mira, NOW)
     with store.transaction() as tx:

@@ -74,10 +74,10 @@ def test_nothing_goes_before_it_is_due(store, mira):
 def test_yesterdays_plan_is_dropped_and_a_claimed_one_is_not(store, mira):
     post(store, message("old", stale_after=NOW), message("claimed", "jonas", stale_after=NOW + HOUR))
     with store.transaction() as tx:
-        assert outbox.drop_stale(tx, NOW) == 1
+        assert outbox.drop_stale(tx, NOW) == [("terminal", "mira")]
     claim(store, NOW + HOUR)
     with store.transaction() as tx:
-        assert outbox.drop_stale(tx, NOW + HOUR) == 0
+        assert outbox.drop_stale(tx, NOW + HOUR) == []
         assert [row.cause for row in outbox.given_up_since(tx, NOW)] == ["old"]
 
 
