@@ -1,0 +1,119 @@
+"""Dates: "28.02.", "14/2", "3rd of March 2026", "from the 3rd to the 8th"."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from bot.reading.days.day import Day, DayHits
+from bot.reading.days.nearest import day_of, day_of_month, of_month
+from bot.reading.lexicon import Hit
+from bot.reading.little import little
+from bot.reading.parsed import parsed
+
+
+def dotted(hits: DayHits, at: int) -> Day | None:
+    """ "28.02." """
+    token = hits.tokens[at]
+    after = hits.tokens[at + 1] if at + 1 < len(hits.tokens) else None
+    if token.kind != "num" or after is None or after.text != "." or after.space or token.text.count(".") != 1:
+        return None
+    before = hits.tokens[at - 1].text if at else "\n"
+    if before not in little("before_dotted"):
+        return None
+    day, month = (int(part or 0) for part in token.text.split("."))
+    if not (1 <= day <= 31 and 1 <= month <= 12 and len(token.text) >= 3):
+        return None
+    back, ahead = of_month(hits.today, month, day, False), of_month(hits.today, month, day, True)
+    if back is None or ahead is None:
+        return None
+    return Day(at, at + 2, "date", (back, back), (ahead, ahead))
+
+
+def slashed(hits: DayHits, at: int) -> Day | None:
+    """ "14/2 pull-ups", at the head of a line; "3/2" is left and right."""
+    tokens = hits.tokens
+    if at + 3 >= len(tokens) or (at and tokens[at - 1].text != "\n") or tokens[at + 1].text != "/":
+        return None
+    day, month = tokens[at].value, tokens[at + 2].value
+    if day is None or month is None or not 12 < day <= 31 or not 1 <= month <= 12 or day % 1 or month % 1:
+        return None
+    if tokens[at + 3].text != ":" and tokens[at + 3].kind != "word":
+        return None
+    back, ahead = (of_month(hits.today, int(month), int(day), way) for way in (False, True))
+    return Day(at, at + 3, "date", (back, back), (ahead, ahead)) if back and ahead else None
+
+
+def worded(hits: DayHits, hit: Hit) -> Day | None:
+    numbers = hits.numbers(hit)
+    month = next(
+        (int(h.name) for a in range(hit.start, hit.end) for h in hits.at.get(a, ()) if h.table == "month"), None
+    )
+    end = hit.end
+    year, end = _year(hits, end)
+    today = hits.today
+    if hit.name == "of_month_range":
+        if len(numbers) < 2:
+            return None
+        if month is None:
+            first, last = day_of_month(today, numbers[0], True), day_of_month(today, numbers[0], False)
+            ahead_to = day_of_month(first, numbers[1], True) if first else None
+            back_to = day_of_month(last, numbers[1], True) if last else None
+            return Day(
+                hit.start,
+                end,
+                "range",
+                (last, back_to) if last and back_to else None,
+                (first, ahead_to) if first and ahead_to else None,
+            )
+        to = of_month(today, month, numbers[1], True)
+        if to is None:
+            return None
+        start = day_of(to.year, month, numbers[0])
+        past = of_month(today, month, numbers[0], False)
+        past_to = day_of(past.year, month, numbers[1]) if past else None
+        return Day(
+            hit.start, end, "range", (past, past_to) if past and past_to else None, (start, to) if start else None
+        )
+    if hit.name == "of_month":
+        if month is None and len(numbers) == 2:
+            month = numbers[1] if 1 <= numbers[1] <= 12 else None
+        day = numbers[0] if numbers else 1
+        if month is None:
+            return None
+        if year is not None:
+            exact = _of_year(hits, hit, day, year)
+            return Day(hit.start, end, "exact", (exact, exact), (exact, exact)) if exact else None
+        return hits.both(hit, "date", of_month(today, month, day, False), of_month(today, month, day, True))
+    if not numbers and any(t.value is not None for t in hits.tokens[hit.start : hit.end]):
+        return None  # "am 14.2.": day and month in one number
+    day = numbers[0] if numbers else 1
+    of = hit.end + 1 if hit.end < len(hits.tokens) and hits.tokens[hit.end].text in little("before_month") else hit.end
+    if any(h.table == "month" for h in hits.at.get(of, ())):
+        return None  # "until 1 May": the longer one, from the number on
+    if day > 31 and hit.end - hit.start > 1 and hits.tokens[hit.end - 1].kind == "word":
+        return Day(hit.start, hit.end, "bad", None, None)
+    whole = hits.tokens[hit.end - 1]
+    if whole.value is not None and whole.value != int(whole.value):
+        return None
+    return hits.both(hit, "dom", day_of_month(today, day, False), day_of_month(today, day, True))
+
+
+def _year(hits: DayHits, at: int) -> tuple[int | None, int]:
+    """The year behind a date ("March 3, 2027", "3 de marzo de 2027"), and where the date then ends."""
+    start = at + 1 if at < len(hits.tokens) and hits.tokens[at].text in little("before_year") else at
+    if start < len(hits.tokens):
+        token = hits.tokens[start]
+        if token.value is not None and len(token.text) == 4 and 2000 <= token.value <= 2100:
+            return int(token.value), start + 1
+    return None, at
+
+
+def _of_year(hits: DayHits, hit: Hit, day: int, year: int) -> date | None:
+    """ "3rd of March 2026": dateparser's, when day and year are those of the words."""
+    name = next((h for a in range(hit.start, hit.end) for h in hits.at.get(a, ()) if h.table == "month"), None)
+    if name is None:
+        return None
+    found = parsed(f"{day} {hits.tokens[name.start].text} {year}", hits.message.language, hits.today)
+    if found is None:
+        return day_of(year, int(name.name), day)  # a name that dateparser does not know: "Jänner"
+    return found if (found.day, found.year) == (day, year) else None

@@ -1,0 +1,52 @@
+"""A day named, and the words of a message that name days."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+from bot.reading.lexicon import Hit
+from bot.reading.message import Message
+
+
+@dataclass(frozen=True)
+class Day:
+    """A day or days named at tokens [start, end). `back` and `ahead`: what they are, looking back and ahead."""
+
+    start: int
+    end: int
+    kind: str  # rel, weekday, date, range, length, week, weekend, vague
+    back: tuple[date, date] | None
+    ahead: tuple[date, date] | None
+    link: str | None = None  # until, since, from, back, to, instead
+    shift: int | None = None  # days from today, of "yesterday"
+    days: int = 0  # of a length
+
+
+class DayHits:
+    """The words of days in one message, by place."""
+
+    def __init__(self, message: Message) -> None:
+        self.message = message
+        self.tokens = message.tokens
+        self.today = message.today
+        self.hits = message.hits("dates")
+        self.at: dict[int, list[Hit]] = {}
+        for hit in self.hits:
+            self.at.setdefault(hit.start, []).append(hit)
+        self.handed_over = 0
+        self.short_or_named = [hit for hit in self.hits if hit.table in ("short", "weekday")]
+        self.leading = {hit.end for hit in self.hits if hit.table in ("link", "which")}
+
+    def has(self, table: str, at: int, end: int | None = None) -> Hit | None:
+        return next((h for h in self.at.get(at, ()) if h.table == table and (end is None or h.end <= end)), None)
+
+    def numbers(self, hit: Hit) -> list[int]:
+        return [
+            int(t.value) for t in self.tokens[hit.start : hit.end] if t.value is not None and t.value == int(t.value)
+        ]
+
+    def both(self, hit: Hit, kind: str, back: date | None, ahead: date | None) -> Day | None:
+        if back is None and ahead is None:
+            return None
+        return Day(hit.start, hit.end, kind, (back, back) if back else None, (ahead, ahead) if ahead else None)

@@ -1,0 +1,120 @@
+"""All the days that a message names, whatever they are for.
+
+The common ones are worked out here, where dateparser is wrong ("the 20th", "am Dienstag", a weekday on that weekday).
+Full dates with a year and relative spans ("vor 3 Wochen") go to dateparser as short cut-out spans (`parsed`).
+"""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+from functools import cached_property
+
+from bot.reading.days.dates import dotted, slashed, worded
+from bot.reading.days.day import Day, DayHits
+from bot.reading.days.nearest import of_month
+from bot.reading.days.relative import FARTHEST, end_of, relative, weekend, weekend_if
+from bot.reading.days.spans import joined, linked
+from bot.reading.days.weekdays import weekday, which_weekday
+from bot.reading.lexicon import Hit
+from bot.reading.message import Message
+
+DAY_TABLES = (
+    "rel",
+    "weekday",
+    "short",
+    "date",
+    "feast",
+    "ago",
+    "ahead",
+    "vague",
+    "week",
+    "weekend",
+    "length",
+    "end_of",
+)
+
+
+DAYS_OF = {"day": 1, "pair": 1, "week": 7, "fortnight": 14, "month": 30}
+
+
+def _day(hits: DayHits, at: int) -> Day | None:
+    token = hits.tokens[at]
+    if token.kind == "date":
+        try:
+            exact = date.fromisoformat(token.text)
+        except ValueError:
+            return None
+        return Day(at, at + 1, "exact", (exact, exact), (exact, exact))
+    written = dotted(hits, at) or slashed(hits, at)
+    if written is not None:
+        return written
+    for hit in hits.at.get(at, ()):
+        if hit.table in DAY_TABLES or hit.table == "which":
+            made = _made(hits, hit)
+            if made is not None:
+                return made
+    return None
+
+
+def _made(hits: DayHits, hit: Hit) -> Day | None:
+    today = hits.today
+    if hit.table == "which":
+        return which_weekday(hits, hit)
+    if hit.table in ("weekday", "short"):
+        return weekday(hits, hit, None)
+    if hit.table == "rel":
+        shift = int(hit.name)
+        if hits.message.at_night:
+            shift = 0 if shift == -1 else shift + 1 if shift < -1 else shift
+        # after midnight "tomorrow" could be the day begun or the next
+        base = today
+        found = base + timedelta(days=shift)
+        return Day(hit.start, hit.end, "rel", (found, found), (found, found), None, shift)
+    if hit.table == "feast":
+        month, day = (int(part) for part in hit.name.split("-"))
+        return hits.both(hit, "date", of_month(today, month, day, False), of_month(today, month, day, True))
+    if hit.table in ("ago", "ahead"):
+        return relative(hits, hit)
+    if hit.table == "vague":
+        return Day(hit.start, hit.end, "vague", None, weekend_if(hits, hit))
+    if hit.table == "week":
+        monday = today - timedelta(days=today.weekday()) + timedelta(days=7 * int(hit.name))
+        first = max(today, monday)
+        return Day(hit.start, hit.end, "week", None, (first, monday + timedelta(days=6)))
+    if hit.table == "weekend":
+        return Day(hit.start, hit.end, "weekend", None, weekend(hits, int(hit.name)))
+    if hit.table == "length":
+        numbers = hits.numbers(hit)
+        count = numbers[0] if numbers else 2 if hit.name == "pair" else 1
+        if not 1 <= count <= FARTHEST:
+            return None
+        return Day(hit.start, hit.end, "length", None, None, None, None, count * DAYS_OF[hit.name])
+    if hit.table == "end_of":
+        return end_of(hits, hit)
+    return worded(hits, hit)
+
+
+class DayFinder(DayHits):
+    """The days of one message."""
+
+    @cached_property
+    def days(self) -> list[Day]:
+        """All days named, in order, each with the word that links it."""
+        out: list[Day] = []
+        at = 0
+        while at < len(self.tokens):
+            day = _day(self, at)
+            if day is None:
+                at += 1
+                continue
+            out.append(day)
+            at = max(day.end, at + 1)
+        return [linked(self, day) for day in joined(self, out)]
+
+
+def named_days(message: Message) -> DayFinder:
+    """Every day that a message names, whatever it is for; worked out once a message."""
+    finder: DayFinder | None = message.notes.get("days")
+    if finder is None:
+        finder = message.notes["days"] = DayFinder(message)
+    return finder

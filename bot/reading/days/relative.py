@@ -1,0 +1,59 @@
+"""Days told from today: "three weeks ago", "next weekend", "until the end of the month"."""
+
+from __future__ import annotations
+
+import calendar
+from datetime import date, timedelta
+
+from bot.reading.days.day import Day, DayHits
+from bot.reading.lexicon import Hit
+from bot.reading.parsed import parsed
+
+FARTHEST = 400  # days
+MOST_HANDED_OVER = 12  # relative days a message may have worked out
+
+
+def relative(hits: DayHits, hit: Hit) -> Day | None:
+    """ "three weeks ago", "in 10 Tagen", "hace dos meses": dateparser's, as long as the way round is right."""
+    hits.handed_over += 1
+    if hits.handed_over > MOST_HANDED_OVER:
+        return Day(hit.start, hit.end, "vague", None, None)
+    words = [f"{t.value:g}" if t.value is not None else t.text for t in hits.tokens[hit.start : hit.end]]
+    found = parsed(" ".join(words), hits.message.language, hits.today)
+    ahead = hit.table == "ahead"
+    if found is not None and abs((found - hits.today).days) > FARTHEST:
+        return None  # "three years ago" is a tale
+    if found is None or (found < hits.today if ahead else found > hits.today):
+        return Day(hit.start, hit.end, "bad", None, None)
+    return hits.both(hit, "date" if ahead else "ago", found, found)
+
+
+def weekend(hits: DayHits, which: int) -> tuple[date, date]:
+    saturday = hits.today - timedelta(days=hits.today.weekday()) + timedelta(days=5 + 7 * which)
+    return max(hits.today, saturday), saturday + timedelta(days=1)
+
+
+def weekend_if(hits: DayHits, hit: Hit) -> tuple[date, date] | None:
+    return (
+        weekend(hits, 0)
+        if any(h.table == "weekend" and h.end <= hit.end for h in hits.at.get(hit.start, ()))
+        or any(h.table == "weekend" for a in range(hit.start, hit.end) for h in hits.at.get(a, ()))
+        else None
+    )
+
+
+def end_of(hits: DayHits, hit: Hit) -> Day | None:
+    today = hits.today
+    if hit.name == "month":
+        last = today.replace(day=calendar.monthrange(today.year, today.month)[1])
+    elif hit.name == "named":
+        month = next(
+            (int(h.name) for a in range(hit.start, hit.end) for h in hits.at.get(a, ()) if h.table == "month"), 0
+        )
+        if not month:
+            return None
+        year = today.year if month >= today.month else today.year + 1
+        last = date(year, month, calendar.monthrange(year, month)[1])
+    else:
+        last = today + timedelta(days=6 - today.weekday() + (7 if hit.name == "next_week" else 0))
+    return Day(hit.start, hit.end, "end", (last, last), (last, last))

@@ -1,0 +1,116 @@
+"""Two days with a word of range between are one span; the word before a day links it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, timedelta
+
+from bot.reading.days.day import Day, DayHits
+from bot.reading.days.nearest import day_of_month, of_month
+from bot.reading.little import little
+
+
+def joined(hits: DayHits, days: list[Day]) -> list[Day]:
+    """ "Friday to Sunday", "from April 3 through April 10": two days with a word of range between are one span."""
+    out: list[Day] = []
+    for day in days:
+        last = out[-1] if out else None
+        if last is not None and last.kind == "weekday" and day.kind in ("dom", "date", "exact"):
+            between = hits.tokens[last.end : day.start]
+            until = any(h.table == "link" and h.name in ("until", "range") for h in hits.at.get(day.start, ()))
+            if not until and (not between or (len(between) == 1 and between[0].text in little("after_weekday"))):
+                out[-1] = replace(day, start=last.start)  # "Monday the 1st"
+                continue
+        if (
+            last is not None
+            and last.kind != "range"
+            and day.kind not in ("length", "vague", "week")
+            and last.kind not in ("length", "vague", "week")
+        ):
+            link = next(
+                (
+                    h
+                    for h in hits.at.get(last.end, ())
+                    if h.table == "link" and h.name == "range" and h.end == day.start
+                ),
+                None,
+            )
+            if link is not None and hits.tokens[last.end].text not in little("no_range"):
+                ahead = back = None
+                if last.ahead and day.ahead:
+                    first = last.ahead[0]
+                    to = day.ahead[1]
+                    if to < first:
+                        to = _after(day, first)
+                    ahead = (first, to)
+                if last.back and day.back:
+                    to = day.back[1]
+                    first = last.back[0]
+                    if first > to:
+                        first = first - timedelta(days=7) if day.kind == "weekday" else first
+                    back = (first, to)
+                out[-1] = Day(last.start, day.end, "range", back, ahead)
+                continue
+        out.append(day)
+    return out
+
+
+def _after(day: Day, first: date) -> date:
+    """The day named, as the first one that is not before `first`."""
+    assert day.ahead is not None
+    to = day.ahead[1]
+    if day.kind == "weekday":
+        return to + timedelta(days=7 * (((first - to).days + 6) // 7))
+    if day.kind == "dom":
+        return day_of_month(first, to.day, True) or to
+    return of_month(first, to.month, to.day, True) or to
+
+
+def linked(hits: DayHits, day: Day) -> Day:
+    """The word before a day: until, since, from, back on, to, instead of."""
+    for width in (4, 3, 2, 1):
+        start = day.start - width
+        if start < 0:
+            continue
+        best = next(
+            (
+                h
+                for h in hits.at.get(start, ())
+                if h.table == "link"
+                and h.name != "range"
+                and h.name != "on"
+                and h.name != "than"
+                and h.name != "cause"
+                and (
+                    day.start <= h.end < day.end
+                    or (
+                        h.end == day.start - 1
+                        and h.name != "to"
+                        and any(
+                            o.table == "link" and o.name == "on" and o.end == day.start for o in hits.at.get(h.end, ())
+                        )
+                    )
+                    or (h.end == day.start - 1 and hits.tokens[h.end].text in little("article"))
+                )
+            ),
+            None,
+        )
+        if best is not None:
+            name = best.name
+            return Day(day.start, day.end, day.kind, day.back, day.ahead, name, day.shift, day.days)
+    behind = next((h for h in hits.at.get(day.end, ()) if h.table == "link" and h.name == "back"), None)
+    if behind is not None and day.kind in ("dom", "date", "weekday", "rel"):
+        return Day(day.start, day.end, day.kind, day.back, day.ahead, "back", day.shift, day.days)
+    inner = hits.tokens[day.start].text
+    if day.kind in ("dom", "range", "date"):
+        named = next(
+            (
+                h.name
+                for h in hits.at.get(day.start, ())
+                if h.table == "link" and h.name in ("until", "since", "from", "to") and h.end <= day.end
+            ),
+            None,
+        )
+        if named and inner not in little("article"):
+            return Day(day.start, day.end, day.kind, day.back, day.ahead, named, day.shift, day.days)
+    return day

@@ -1,0 +1,73 @@
+"""Weekdays: "Tuesday", "last Tue", "am Dienstag", also short ones that may be other words ("Do", "sat")."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from bot.reading.days.day import Day, DayHits
+from bot.reading.days.nearest import weekday_ahead, weekday_back
+from bot.reading.lexicon import Hit
+from bot.reading.little import little
+
+
+def which_weekday(hits: DayHits, hit: Hit) -> Day | None:
+    """ "last Tuesday", "nächsten Montag"."""
+    after = next((h for h in hits.at.get(hit.end, ()) if h.table in ("weekday", "short")), None)
+    return weekday(hits, after, hit) if after is not None else None
+
+
+def weekday(hits: DayHits, hit: Hit, which: Hit | None) -> Day | None:
+    if hit.table == "short" and which is None and not _strong(hits, hit):
+        return None
+    start, end = (which.start if which else hit.start), hit.end
+    of_day = hits.has("of_day", end)
+    if of_day is not None:
+        end = of_day.end
+    name = which.name if which else None
+    behind = hits.has("which", end)
+    if behind is not None and name is None and hits.has("weekday", behind.end) is None:
+        name, end = behind.name, behind.end
+    number, today = int(hit.name), hits.today
+    back = weekday_back(today, number, before=name == "last")
+    ahead = weekday_ahead(today, number, after=name == "next")
+    other = hits.has("other_week", end)
+    if other is not None and which is None:
+        monday = today - timedelta(days=today.weekday()) + timedelta(days=int(other.name))
+        back = ahead = monday + timedelta(days=number)
+        end = other.end
+    if name == "last":
+        ahead = back
+    if name == "next" and other is None:
+        return Day(start, end, "weekday", None, (ahead, ahead))
+    return Day(start, end, "weekday", (back, back), (ahead, ahead))
+
+
+def _strong(hits: DayHits, hit: Hit) -> bool:
+    """Whether "Do", "sat", "mar" is a day: a colon behind it, or a capital and a place where days stand."""
+    said = hits.message.span(hit.start, hit.end)
+    after = hits.tokens[hit.end] if hit.end < len(hits.tokens) else None
+    before = hits.tokens[hit.start - 1] if hit.start else None
+    opens = before is None or before.text in ",;\n.&/-" or before.text in little("and")
+    led = before is not None and hit.start in hits.leading
+    if after is not None and after.text == ":" and (opens or led):
+        return True
+    heads = before is None or before.text == "\n"
+    if heads and after is not None and after.text in "-~|" and said[:1].isupper():
+        return True  # "Sat - chins 4x5", a line of a log
+    if len(said) > 2 and hit.name in ("5", "6", "2") and led:
+        return True
+    if not said[:1].isupper():
+        return len(said) >= 3 and opens and after is not None and after.kind == "word" and _other_day(hits, hit)
+    if after is not None and after.text == "." and not after.space and hit.end + 1 < len(hits.tokens):
+        return opens
+    if led:
+        return True
+    others = any(h.start != hit.start for h in hits.short_or_named)
+    return opens and others and after is not None and after.kind in ("word", "num")
+
+
+def _other_day(hits: DayHits, hit: Hit) -> bool:
+    named = any(h.table == "weekday" and h.start != hit.start for h in hits.short_or_named)
+    # "sat pull-ups 5x5, sun dips 5x5"
+    both = any(h.start != hit.start for h in hits.short_or_named) and bool(hits.message.movement_hits[hit.end])
+    return named or both
