@@ -1,6 +1,7 @@
-"""Write tests/data/{own,second}_{english,german,spanish}.jsonl from the theme files.
+"""Write tests/data/{own,second,third}_{english,german,spanish}.jsonl from the theme files.
 
-Themes named second_* were written without a look at the reader; they are kept apart to see how it generalises.
+Themes named second_* and third_* were written without a look at the reader; they are kept apart to see how it
+generalises.
 
 Run as `python -m tests.corpus.build`.
 """
@@ -14,18 +15,23 @@ import pkgutil
 from pathlib import Path
 from typing import Any
 
-CORPORA = ("own", "second")
+CORPORA = ("own", "second", "third")
 LANGUAGES = ("english", "german", "spanish")
 DATA = Path(__file__).parents[1] / "data"
 
 
 def lines_of(language: str, corpus: str = "own") -> list[dict[str, Any]]:
-    """All lines of a language in the corpus `own` or `second`, theme after theme in the order of their names."""
+    """All lines of a language in one of the corpora, theme after theme in the order of their names."""
     package = importlib.import_module(f"tests.corpus.{language}")
     names = sorted(m.name for m in pkgutil.iter_modules(package.__path__))
-    wanted = [name for name in names if name.startswith("second_") == (corpus == "second")]
+    wanted = [name for name in names if _corpus_of(name) == corpus]
     themes = [importlib.import_module(f"tests.corpus.{language}.{name}").THEME for name in wanted]
     return [line for theme in themes for line in theme.lines]
+
+
+def _corpus_of(theme: str) -> str:
+    first = theme.partition("_")[0]
+    return first if first in CORPORA else "own"
 
 
 def as_jsonl(lines: list[dict[str, Any]]) -> str:
