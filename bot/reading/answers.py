@@ -10,6 +10,7 @@ from dataclasses import replace
 
 from bot.reading.assemble import read
 from bot.reading.lexicon import book
+from bot.reading.little import little
 from bot.reading.message import Message, read_message
 from bot.reading.movements import find_movements
 from bot.reading.reading import Ask, Context, Reading
@@ -111,7 +112,7 @@ def _rewritten(text: str, earlier: Reading, ask: Ask, said: Message, names: set[
         kind = kind or {"reps": "reps", "hold_s": "seconds", "rpe": "effort"}.get(about, "load")
         if number is None:
             return None
-        said_unit = "lb" if any(token.text in ("lb", "lbs", "pounds") for token in said.tokens) else unit
+        said_unit = "lb" if any(token.text in little("pounds") for token in said.tokens) else unit
         known = [one.load_kg for one in earlier.sets if one.reps is None and one.load_kg]
         turned = (
             known

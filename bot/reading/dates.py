@@ -54,7 +54,11 @@ def find_dates(message: Message) -> list[Claim]:
     trained = [claim for claim in claims if claim.kind == "day" and claim.value is not None]
     if len(trained) > 1:
         # "did today's sets last night": the plan is today's, the training was not
-        plans = {id(c) for c in trained if c.value == message.today and "'s" in message.span(c.start, c.end)}
+        plans = {
+            id(c)
+            for c in trained
+            if c.value == message.today and any(mark in message.span(c.start, c.end) for mark in little("owner"))
+        }
         claims = [Claim(c.start, c.end, "noise", None) if id(c) in plans else c for c in claims]
     return claims
 
@@ -79,7 +83,7 @@ def _of_a_month(message: Message, day: Day, sentence: tuple[int, int]) -> bool:
     worded = tokens[day.end - 1].kind == "word" or tokens[day.end - 1].text == "."
     if first in little("before_ordinal") and worded:
         return True
-    if day.start == sentence[0] and after is not None and (after.text == ":" or (worded and first == "the")):
+    if day.start == sentence[0] and after is not None and (after.text == ":" or (worded and first in little("the"))):
         return True
     before = tokens[day.start - 1].text if day.start else ""
     return (worded and before in little("before_of_month")) or (

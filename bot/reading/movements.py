@@ -9,6 +9,7 @@ from functools import lru_cache
 from itertools import pairwise
 
 from bot.reading.lexicon import WORDS, Hit
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.text import fold
 
@@ -252,7 +253,7 @@ def _work_between(message: Message, start: int, end: int) -> bool:
     """Whether "5x3" or the like stands between."""
     tokens = message.tokens[start:end]
     return any(
-        left.value is not None and times.text in ("x", "times", "mal", "por") and right.value is not None
+        left.value is not None and times.text in little("times") and right.value is not None
         for left, times, right in zip(tokens, tokens[1:], tokens[2:], strict=False)
     )
 

@@ -39,7 +39,7 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             if after is not None:
                 unit, said, stop = name, name, after
                 break
-        if said is None and stop in body.starts("unit", "rep_like") and tokens[stop].text not in ("am", "this"):
+        if said is None and stop in body.starts("unit", "rep_like") and tokens[stop].text not in little("after_weight"):
             continue
         if (stop < len(tokens) and tokens[stop].text in ("x", "/", "@")) or (
             stop < len(tokens)

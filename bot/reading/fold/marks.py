@@ -7,6 +7,7 @@ from dataclasses import replace
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.loads import LoadFacts
 from bot.reading.fold.rows import Row
+from bot.reading.little import little
 
 
 class MarkFacts(LoadFacts):
@@ -32,7 +33,7 @@ class MarkFacts(LoadFacts):
         if self.prev is not None and self.prev.kind == "effort" and fact.value != "all":
             rows = self.scoped()
             value = self.prev.value
-            if rows and self.effort_rows and fact.note.get("text", "").startswith(("on", "at", "in", "for")):
+            if rows and self.effort_rows and fact.note.get("text", "").startswith(tuple(little("before_scope"))):
                 for row in self.effort_rows:
                     row.rpe = None
                 for row in rows:

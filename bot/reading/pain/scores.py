@@ -86,7 +86,7 @@ def _bare(words: BodyWords, at: int, end: int, value: float) -> bool:
         after = tokens[end]
         if end in words.rep_like and not (end in words.sides or any(hit.start == end for hit in words.moments)):
             return False
-        if after.kind == "word" and not after.space and after.text not in ("ish",):
+        if after.kind == "word" and not after.space and after.text not in little("score_ending"):
             return False
     return True
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.reading.facts import Fact
+from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 
@@ -80,9 +81,9 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         tied = (
             before.has("load", "at")
             or s.at(j + 1).has("plan", "all_lifts")
-            or s.at(j + 1).text in ("on", "than", "for")
+            or s.at(j + 1).text in little("after_change")
         )
-        if unit is None and not tied and value == int(value) and mark.text == "more":
+        if unit is None and not tied and value == int(value) and mark.text in little("more"):
             return None
         kind = {"sec": "hold", "reps": "reps"}.get(unit or "", "load")
         amount = s.kg(value, unit) if kind == "load" else value
@@ -103,6 +104,6 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         return [Fact("count", item.start, s.at(i + 2).end, int(value), {"of_plan": whole})], i + 3 + s.at(i + 3).has(
             "sets"
         )
-    if s.at(i + 1).text == "of" and s.at(i + 2).text in ("those", "them", "these"):
+    if s.at(i + 1).text in little("out_of") and s.at(i + 2).text in little("those"):
         return [Fact("count", item.start, s.at(i + 2).end, int(value), {"those": True})], i + 3
     return None

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.reading.facts import Fact
+from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 
@@ -16,7 +17,7 @@ def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("effort", item.start, item.end, 9.0)], i + 1
     if item.has("effort", "could"):
         j = i + 1
-        while (s.at(j).kind == "word" and j < i + 3) or s.at(j).text in ("maybe", "about"):
+        while (s.at(j).kind == "word" and j < i + 3) or s.at(j).text in little("perhaps"):
             j += 1
         number = s.at(j)
         if number.value is not None and number.value <= 5 and s.at(j + 1).has("effort", "more", "rir"):
@@ -30,24 +31,10 @@ def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             return [Fact("effort_range", item.start, s.at(i + 3).end, (low, high), {"between": True})], i + 4
     if item.has("effort", "rpe") or (item.has("load", "sign") and s.at(i + 1).has("effort", "rpe")):
         j = i + 1 if item.has("effort", "rpe") else i + 2
-        while s.at(j).text in (
-            ":",
-            "=",
-            "~",
-            "was",
-            "of",
-            "a",
-            "an",
-            "about",
-            "around",
-            "is",
-            "@",
-            "at",
-            "maybe",
-        ):
+        while s.at(j).text in little("before_effort"):
             j += 1
         return _effort_value(s, i, j, rir=False)
-    if item.text == "was" and s.at(i + 1).text in ("a", "an") and 5 <= (s.at(i + 2).value or 0) <= 10:
+    if item.text in little("was") and s.at(i + 1).text in little("a") and 5 <= (s.at(i + 2).value or 0) <= 10:
         after = s.at(i + 3)
         if not after.has("reps") and not after.has("unit") and not after.has("sets") and after.text != "/":
             return _effort_value(s, i, i + 2, rir=False)
@@ -71,9 +58,12 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
     efforts = [low]
     ranged = False
     joined = s.at(end)
-    if (joined.text in ("-", "to", "/") or joined.has("sep", "and", "or") or joined.has("times", "to")) and s.at(
-        end + 1
-    ).kind == "num":
+    if (
+        joined.text == "/"
+        or joined.text in little("until")
+        or joined.has("sep", "and", "or")
+        or joined.has("times", "to")
+    ) and s.at(end + 1).kind == "num":
         second = s.at(end + 1).value or 0
         if not (joined.text == "/" and second == 10):
             if second > low and second <= 10:
@@ -113,7 +103,7 @@ def effort_after(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     j = i + 1
     low = high = number.value
-    if (s.at(j).text in ("-", "to") or s.at(j).has("sep", "or")) and s.at(j + 1).kind == "num":
+    if (s.at(j).text in little("until") or s.at(j).has("sep", "or")) and s.at(j + 1).kind == "num":
         high = s.at(j + 1).value or high
         j += 2
     if s.at(j).text == "/" and s.at(j + 1).value == 10 and s.at(j + 2).has("effort", "after"):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 
@@ -59,6 +60,6 @@ def factor(s: Scanner, i: int) -> Factor | None:
         made.role, made.end = "reps", made.end + 1
     elif plus:
         made.role, made.kg = "load", s.kg(value)
-    if made.role == "hold" and s.at(made.end).has("pause") and s.at(made.end).text in ("hold", "holds"):
+    if made.role == "hold" and s.at(made.end).has("pause") and s.at(made.end).text in little("hold"):
         made.end += 1
     return made

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from bot.reading.facts import Fact
+from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 
@@ -28,7 +29,7 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         name = s.at(j).name("load")
         how = "plus" if name == "plus" or how == "plus" else "sign" if name == "sign" else how or "at"
         j += 1
-    while s.at(j).text in ("about", "around", "an", "a", "~", "roughly", "just", "only", ":", "the") and how:
+    while s.at(j).text in little("before_number") and how:
         j += 1
     number = s.at(j)
     if number.kind != "num" or number.value is None:
@@ -75,7 +76,7 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     if s.at(end).has("load", "plate"):
         return [Fact("ask", number.start, s.at(end).end, "load_kg")], end + 1
-    if (s.at(end).text == "or" or s.at(end).has("sep", "or")) and s.at(end + 1).kind == "num" and how:
+    if s.at(end).has("sep", "or") and s.at(end + 1).kind == "num" and how:
         return [Fact("ask", number.start, s.at(end + 1).end, "load_kg")], end + 2
     if how is None:
         if s.at(end).has("load", "word"):
@@ -87,7 +88,7 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     stop = s.at(end - 1).end
     if how in ("sign", "at") and 6 <= value <= 10 and how == "sign":
         return [Fact("at", item.start, stop, (value, s.kg(value)))], end
-    if how == "at" and s.at(i).text == "at" and 6 <= value <= 10:
+    if how == "at" and s.at(i).text in little("at") and 6 <= value <= 10:
         return [Fact("at", item.start, stop, (value, s.kg(value)))], end
     return [Fact("load", item.start, stop, s.kg(value), {"how": how, "comma": number.comma})], end
 
@@ -96,7 +97,7 @@ def _percent(s: Scanner, i: int, j: int, value: float, how: str | None) -> tuple
     """ "with 10% of bodyweight"; the number stands at j."""
     item, number, end = s.at(i), s.at(j), j + 1
     end += 1
-    while s.at(end).text in ("of", "my", "the", "de", "del", "vom", "des") and end < j + 5:
+    while s.at(end).text in little("of_bodyweight") and end < j + 5:
         end += 1
     if s.at(end).has("load", "none"):
         stop = s.at(end).end
@@ -148,7 +149,7 @@ def assist(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item = s.at(i)
     if item.has("assist", "off"):
         j = i + 1
-        while s.at(j).text in ("about", "around", "of", "~", "a", "maybe", "roughly"):
+        while s.at(j).text in little("before_assist"):
             j += 1
         if s.at(j).kind == "num" and s.at(j).value is not None:
             unit = s.unit_at(j + 1)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bot.reading.facts import Entry, Fact
 from bot.reading.items import Item
+from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 
@@ -27,7 +28,7 @@ def lone_number(s: Scanner, i: int, item: Item, value: float) -> tuple[list[Fact
     if after.text == "/" and s.at(i + 2).value == 10:
         return [Fact("left", item.start, s.at(i + 2).end, value, {"of_ten": True})], i + 3
     if (
-        (after.text in ("-", "to") or after.has("sep", "or"))
+        (after.text in little("until") or after.has("sep", "or"))
         and s.at(i + 2).kind == "num"
         and (s.at(i + 2).value or 0) > value
     ):
@@ -73,11 +74,15 @@ def _timed(s: Scanner, i: int, item: Item, value: float, unit: str) -> tuple[lis
     ):
         seconds += s.at(end).value or 0
         end += 2 if s.unit_at(end + 1) == "sec" else 1
-    if s.at(end).has("pause") and s.at(end).text.startswith("hold") and s.at(end + 1).name("pause") in (None, "pause"):
+    if (
+        s.at(end).has("pause")
+        and s.at(end).text.startswith(tuple(little("hold")))
+        and s.at(end + 1).name("pause") in (None, "pause")
+    ):
         end += 1
     if (
         s.at(end).has("pause", "pause")
-        or s.at(end).text == "at"
+        or s.at(end).text in little("at")
         or s.at(end).has("pause", "top", "bottom", "middle")
         or (unit == "min" and s.at(end).has("noise", "since"))
     ):

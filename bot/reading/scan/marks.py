@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bot.reading.facts import Fact
 from bot.reading.items import Item
+from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 
@@ -73,15 +74,15 @@ def _side(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int]:
         return [Fact("side", item.start, s.at(i + 2).end, s.at(i + 2).name("side"))], i + 4
     if (
         name in ("left", "right")
-        and item.text == "right"
+        and item.text in little("right")
         and s.at(i + 1).kind == "word"
-        and s.at(i + 1).text in ("there", "now", "away", "after")
+        and s.at(i + 1).text in little("after_right")
     ):
         return [Fact("word", item.start, item.end)], i + 1
     if (
         name == "left"
-        and item.text == "left"
-        and (s.at(i - 1).has("noise") or s.at(i + 1).text in ("the", "out", "early", "for", "at"))
+        and item.text in little("left")
+        and (s.at(i - 1).has("noise") or s.at(i + 1).text in little("after_left"))
     ):
         return [Fact("word", item.start, item.end)], i + 1
     plain = name == "per"
@@ -92,7 +93,7 @@ def _fail(s: Scanner, i: int, item: Item, before: list[Fact]) -> tuple[list[Fact
     """ "missed the 4th", "failed on the last": a failure, and of which repetition or set."""
     name = item.name("fail")
     j = i + 1
-    while s.at(j).text in ("the", "my", "on", "it", "a", "one"):
+    while s.at(j).text in little("after_missed"):
         j += 1
     if s.at(j).has("reps") and s.at(j + 1).kind == "num":
         number = int(s.at(j + 1).value or 0)

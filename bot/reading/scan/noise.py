@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 
@@ -11,7 +12,7 @@ def noise_after(s: Scanner, i: int) -> int | None:
     if item.has("noise", "tempo"):
         j = i + 1
         while (
-            (s.at(j).kind in ("num", "word") and s.at(j).text not in ("on",))
+            (s.at(j).kind in ("num", "word") and s.at(j).text not in little("ends_tempo"))
             or s.at(j).text in ("-", "/", ":")
             or (s.at(j).has("times", "x") and s.at(j + 1).kind == "num")
         ):
@@ -32,7 +33,7 @@ def noise_after(s: Scanner, i: int) -> int | None:
                 return j
     if item.has("noise", "rest"):
         j = i + 1
-        while s.at(j).text in (":", "of", "was", "time", "times", "about", "="):
+        while s.at(j).text in little("before_rest"):
             j += 1
         if s.at(j).kind in ("num", "clock") and (
             s.at(j).kind == "clock" or s.unit_at(j + 1) in ("sec", "min") or s.at(j + 1).text == "'"
@@ -66,7 +67,9 @@ def noise_after(s: Scanner, i: int) -> int | None:
             return j + 1
         if unit in ("sec", "min") or s.at(j).text == "'":
             after = s.at(j + 1)
-            if after.has("noise", "rest", "down") or (after.text in ("of", "in") and s.at(j + 2).has("noise", "rest")):
+            if after.has("noise", "rest", "down") or (
+                after.text in little("of_rest") and s.at(j + 2).has("noise", "rest")
+            ):
                 return j + 2
             if i and s.at(i - 1).has("noise", "rest"):
                 return j + 1

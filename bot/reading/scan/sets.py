@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from bot.reading.facts import Entry, Fact
 from bot.reading.items import Item
+from bot.reading.little import little
 from bot.reading.scan.lists import listed
 from bot.reading.scan.lone import lone_number
 from bot.reading.scan.scanner import Scanner
@@ -23,11 +24,15 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if item.has("load", "thing"):
         return [Fact("thing", item.start, item.end)], i + 1
     if item.has("sets", "sets") and item.value is None:
-        plural = item.text.endswith("s")
+        plural = item.text.endswith(tuple(little("plural")))
         told = _set_word(s, i, plural)
         if told is not None or plural:
             return told
-    if item.text in ("a", "one", "an") and s.unit_at(i + 1) == "min" and not s.at(i + 2).has("noise", "rest"):
+    if (
+        (item.text in little("a") or item.text in little("one"))
+        and s.unit_at(i + 1) == "min"
+        and not s.at(i + 2).has("noise", "rest")
+    ):
         item = replace(item, kind="num", value=1.0)
     told = _counted_by_word(s, i, item)
     if told is not None:
@@ -111,7 +116,7 @@ def _counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] |
     if item.has("count") and not item.has("times"):
         reps = int(item.name("count") or 1)
         return [Fact("rows", item.start, item.end, [Entry(reps)], {"each_of": True, "word": True})], i + 1
-    if item.text in ("a", "an") and s.at(i + 1).has("count"):
+    if item.text in little("a") and s.at(i + 1).has("count"):
         return [Fact("rows", item.start, s.at(i + 1).end, [Entry(int(s.at(i + 1).name("count") or 1))], {})], i + 2
     if item.has("plan", "the") and s.at(i + 1).has("count"):
         reps = int(s.at(i + 1).name("count") or 1)
@@ -132,6 +137,6 @@ def _counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] |
         and not s.at(i + 1).comma
     ):
         return [Fact("count", item.start, s.at(i + 1).end, int(s.at(i + 1).value or 0), {"only": True})], i + 2
-    if item.has("plan", "the") and s.at(i + 1).kind == "num" and s.at(i + 2).text in ("s", "er"):
+    if item.has("plan", "the") and s.at(i + 1).kind == "num" and s.at(i + 2).text in little("ending_of_these"):
         return [Fact("rows", item.start, s.at(i + 2).end, [Entry(int(s.at(i + 1).value or 0))], {"the": True})], i + 3
     return None
