@@ -373,7 +373,6 @@ say(
     "me voy el jueves, vuelvo el lunes",
     does="away",
     dates="2027-09-16..2027-09-19",
-    dates_or=("2027-09-16..2027-09-20",),
 )
 say("gripe desde ayer, 2 cajas de pañuelos", does="ill", dates="2027-09-13..")
 say(
