@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from datetime import datetime
 
 from sqlmodel import Session
@@ -13,13 +14,19 @@ from storage.persons import Who
 from storage.roster import Roster
 
 
-def load(tx: Session, roster: Roster, now: datetime) -> str:
-    """Put a checked roster in; what to tell the operator comes back, with the coach's one-time code."""
-    loaded = loading.load_roster(tx, roster, now)
+def load(tx: Session, roster: Roster, now: datetime, again: Collection[str] = ()) -> str:
+    """Put a checked roster in; what to tell the operator comes back, with the coach's one-time code.
+
+    `again`: handles to take up although their athlete once had everything erased.
+    """
+    loaded = loading.load_roster(tx, roster, now, again)
     who = Who("coach", loaded.coach_id)
     conversation.begin_coach(tx, loaded.coach_id, now)
     say = wording_for(roster.coach.language)
     lines = [say.say("roster-loaded", count=len(loaded.athlete_ids), added=len(loaded.added))]
+    if loaded.erased:
+        again_how = " ".join(f"--again {handle}" for handle in loaded.erased)
+        lines.append(say.say("roster-erased", names=", ".join(loaded.erased), how=again_how))
     if loaded.absent:
         lines.append(say.say("roster-absent", names=", ".join(loaded.absent)))
     if not chats.addresses_of(tx, who, blocked=True):

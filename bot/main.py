@@ -106,7 +106,13 @@ def roster_check(file: RosterFile) -> None:
 
 
 @roster_app.command("load")
-def roster_load(file: RosterFile) -> None:
+def roster_load(
+    file: RosterFile,
+    again: Annotated[
+        list[str] | None,
+        typer.Option(metavar="HANDLE", help="Take up an athlete who once had all their data deleted."),
+    ] = None,
+) -> None:
     """Put a roster into the database. Prints the coach's one-time code, to be sent to the bot as /start CODE."""
     from bot import joining
     from bot.clock import SystemClock
@@ -116,7 +122,7 @@ def roster_load(file: RosterFile) -> None:
     store = _open(settings.database, settings.backups)
     try:
         with store.transaction() as tx:
-            typer.echo(joining.load(tx, found, SystemClock().now()))
+            typer.echo(joining.load(tx, found, SystemClock().now(), again or ()))
     finally:
         store.close()
 
@@ -182,19 +188,56 @@ def backup(
     """Copy the database while it is in use."""
     from bot.clock import SystemClock
     from storage.backup import backup as copy
+    from storage.erasure import let_go_of_copies
     from storage.errors import StorageError
 
-    settings = _settings()
+    settings, now = _settings(), SystemClock().now()
+    folder = to or settings.backups
     try:
-        typer.echo(copy(settings.database, to or settings.backups, SystemClock().now(), keep))
+        typer.echo(copy(settings.database, folder, now, keep))
     except StorageError as error:
         _stop(str(error))
+    for old in let_go_of_copies(settings.database, {folder, settings.backups}, now):
+        typer.echo(f"{old.name} was deleted: it knew somebody whose data was erased a month ago.", err=True)
+
+
+@app.command()
+def erase(
+    handle: Annotated[str, typer.Argument(help="The athlete's handle.")],
+    coach: Annotated[str | None, typer.Option(help="The coach's name, where there are several.")] = None,
+    yes: Annotated[bool, typer.Option("--yes", help="Erase; without this it is only shown who is meant.")] = False,
+) -> None:
+    """Erase an athlete who asked for it outside the chat. In the chat they can do so themselves."""
+    from bot.clock import SystemClock
+    from storage import persons
+    from storage.erasure import erase_athlete
+
+    settings = _settings()
+    store = _open(settings.database, settings.backups)
+    try:
+        with store.reading() as tx:
+            coaches = [one for one in persons.all_coaches(tx) if coach in (None, one.name)]
+            found = [(one, persons.athlete_by_handle(tx, one.id or 0, handle)) for one in coaches]
+        meant = [(one.name, row) for one, row in found if row is not None]
+        if len(meant) != 1:
+            _stop(f"{len(meant)} athletes are called {handle}. Give the handle as the roster has it, and --coach.")
+        whose, row = meant[0]
+        assert row.id is not None
+        if not yes:
+            _stop(f"{row.name} of {whose}, since {row.started_on}. Nothing is erased yet: say --yes.")
+        done = erase_athlete(store, row.id, SystemClock().now(), settings.backups)
+        typer.echo(
+            f"{sum(done.rows.values())} rows erased. {len(done.copies)} copies still hold them, a month at most."
+        )
+    finally:
+        store.close()
 
 
 @app.command()
 def restore(copy: Annotated[Path, typer.Argument(help="A copy made by `backup`.")]) -> None:
     """Put a copy back in place of the SQLite database. Stop the service first."""
-    from storage.backup import restore as put_back
+    from bot.clock import SystemClock
+    from storage.erasure import restore_copy
     from storage.errors import StorageError
     from storage.store import sqlite_path
 
@@ -202,10 +245,16 @@ def restore(copy: Annotated[Path, typer.Argument(help="A copy made by `backup`."
     if path is None:
         _stop("The database is not a SQLite file; PostgreSQL dumps go back with pg_restore.")
     try:
-        kept = put_back(copy, path)
+        done = restore_copy(copy, path, SystemClock().now())
     except StorageError as error:
         _stop(str(error))
-    typer.echo(f"{path} is what {copy.name} holds." + (f" What was there is now {kept.name}." if kept else ""))
+    typer.echo(
+        f"{path} is what {copy.name} holds." + (f" What was there is now {done.former.name}." if done.former else "")
+    )
+    if done.erased_again:
+        typer.echo(f"{done.erased_again} athletes who had been erased since that copy were erased from it again.")
+    if done.unsure:
+        typer.echo("What was there could not be read: who was erased since that copy is not known, and is back.")
 
 
 @app.command()

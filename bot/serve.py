@@ -21,13 +21,14 @@ from bot.clock import Clock, SystemClock
 from bot.delivery import Delivery
 from bot.logs import set_up_logs
 from bot.settings import MissingSetting, Settings
-from storage import inbox, outbox
+from storage import erasure, inbox, outbox
 from storage.store import Store
 
 log = structlog.get_logger(__name__)
 T = TypeVar("T")
 
 SWEEP_S = 10
+COPIES_H = 12
 SLICE = 50
 IDLE_S = 1.0
 TROUBLE_S = 2.0
@@ -79,6 +80,13 @@ class Service:
         # Late is better than never, once is enough, and never two at a time.
         scheduler.add_job(
             self._sweep, "interval", seconds=SWEEP_S, misfire_grace_time=None, coalesce=True, max_instances=1
+        )
+        scheduler.add_job(
+            self._let_go_of_copies,
+            "interval",
+            hours=COPIES_H,
+            next_run_time=self.clock.now(),
+            misfire_grace_time=None,
         )
         scheduler.start()
         await self._sweep()
@@ -206,6 +214,13 @@ class Service:
             if swept:
                 self._owed.set()
             more = swept >= SLICE
+
+    async def _let_go_of_copies(self) -> None:
+        """What an erased athlete was promised is kept by the service, whether or not somebody makes new copies."""
+        url, folder = self.settings.database, self.settings.backups
+        gone = await self.in_thread(lambda: erasure.let_go_of_copies(url, {folder}, self.clock.now()))
+        if gone:
+            log.info("copies let go", count=len(gone))
 
 
 async def _wait(event: asyncio.Event, most_s: float) -> None:

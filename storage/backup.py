@@ -6,8 +6,9 @@ import os
 import shutil
 import sqlite3
 import subprocess
+from collections.abc import Iterable, Sequence
 from contextlib import closing
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import sqlalchemy as sa
@@ -15,7 +16,12 @@ import sqlalchemy as sa
 from storage.errors import BackupFailed
 
 KEEP = 14
+# What an erased athlete is promised: after so many days no copy from before knows them.
+KEEP_ERASED = timedelta(days=30)
 _PREFIX = "slowrung-"
+_SUFFIXES = (".sqlite3", ".dump")
+_STAMP = "%Y%m%dT%H%M%SZ"
+BEFORE_UPGRADE, BEFORE_RESTORE = "before-upgrade", "before-restore"
 
 
 def backup(url: str, directory: Path, now: datetime, keep: int = KEEP) -> Path:
@@ -25,7 +31,7 @@ def backup(url: str, directory: Path, now: datetime, keep: int = KEEP) -> Path:
     """
     from storage.store import sqlite_path
 
-    stem = _PREFIX + now.astimezone(UTC).strftime("%Y%m%dT%H%M%SZ")
+    stem = _PREFIX + now.astimezone(UTC).strftime(_STAMP)
     path = sqlite_path(url)
     if path is not None:
         made = copy_file(path, free_name(directory, stem))
@@ -40,7 +46,7 @@ def backup(url: str, directory: Path, now: datetime, keep: int = KEEP) -> Path:
 def rotate(directory: Path, keep: int = KEEP) -> list[Path]:
     """Delete all but the newest `keep` copies that `backup` made; what was deleted. Copies from before an upgrade
     have other names and stay."""
-    made = sorted(path for path in directory.glob(f"{_PREFIX}*Z*") if path.suffix in (".sqlite3", ".dump"))
+    made = sorted(path for path in directory.glob(f"{_PREFIX}*Z*") if path.suffix in _SUFFIXES)
     old = made[:-keep] if keep else made
     for path in old:
         path.unlink()
@@ -49,7 +55,39 @@ def rotate(directory: Path, keep: int = KEEP) -> list[Path]:
 
 def copies(directory: Path) -> list[Path]:
     """Every copy in the directory, of any kind, oldest name first: what still knows somebody who was erased."""
-    return sorted(path for path in directory.glob("*") if path.suffix in (".sqlite3", ".dump"))
+    return sorted(path for path in directory.glob("*") if path.suffix in _SUFFIXES)
+
+
+def copies_beside(database: Path) -> list[Path]:
+    """What upgrades and restores left beside a SQLite file, with the logs that belong to them."""
+    marks = [f"{database.stem}-{mark}" for mark in (BEFORE_UPGRADE, BEFORE_RESTORE)]
+    return sorted(path for mark in marks for path in database.parent.glob(f"{mark}*"))
+
+
+def let_go(kept: Iterable[Path], erased: Sequence[datetime], now: datetime) -> list[Path]:
+    """Delete the copies that know somebody who was erased `KEEP_ERASED` ago or earlier; what was deleted.
+
+    Args:
+        kept: Copies, as `copies` and `copies_beside` find them.
+        erased: The moments of all erasures (UTC).
+    """
+    ripe = [moment for moment in erased if moment <= now - KEEP_ERASED]
+    if not ripe:
+        return []
+    old = [path for path in kept if made_at(path) <= max(ripe)]
+    for path in old:
+        path.unlink()
+    return old
+
+
+def made_at(copy: Path) -> datetime:
+    """When a copy was made: the earlier of what its name says and the file's own time (moving a copy renews that)."""
+    changed = datetime.fromtimestamp(copy.stat().st_mtime, UTC)
+    try:
+        named = datetime.strptime(copy.stem.removeprefix(_PREFIX)[:16], _STAMP).replace(tzinfo=UTC)
+    except ValueError:
+        return changed
+    return min(changed, named)
 
 
 def restore(copy: Path, database: Path) -> Path | None:
@@ -63,7 +101,7 @@ def restore(copy: Path, database: Path) -> Path | None:
     fresh = copy_file(copy, database.with_name(database.name + ".restoring"))
     former = None
     if database.exists():
-        former = free_name(database.parent, f"{database.stem}-before-restore")
+        former = free_name(database.parent, f"{database.stem}-{BEFORE_RESTORE}")
         for end in ("-wal", "-shm"):
             beside = database.with_name(database.name + end)
             if beside.exists():
@@ -79,10 +117,9 @@ def copy_file(source: Path, target: Path) -> Path:
 
     Raises BackupFailed.
     """
-    target.parent.mkdir(parents=True, exist_ok=True)
     part = target.with_name(target.name + ".part")
-    part.unlink(missing_ok=True)
     try:
+        _own(part)
         with closing(_open(source)) as old, closing(_open(part)) as new:
             # All at once: a copy in steps starts over at every write.
             old.backup(new, pages=-1)
@@ -91,14 +128,13 @@ def copy_file(source: Path, target: Path) -> Path:
             found = new.execute("PRAGMA integrity_check(3)").fetchall()
         if found != [("ok",)]:
             raise BackupFailed(f"The copy of {source} is damaged: {found[0][0]}. The database is likely so too.")
-        part.chmod(0o600)
         _to_disk(part)
         part.replace(target)
         _to_disk(target.parent)
     except (sqlite3.Error, OSError) as error:
         raise BackupFailed(f"{source} could not be copied to {target}: {error}.") from error
     finally:
-        part.unlink(missing_ok=True)
+        _drop(part)
     return target
 
 
@@ -107,22 +143,27 @@ def dump_postgres(url: str, target: Path) -> Path:
     program = shutil.which("pg_dump")
     if program is None:
         raise BackupFailed("pg_dump was not found. Install the PostgreSQL client, or back up on the server.")
-    target.parent.mkdir(parents=True, exist_ok=True)
+    part = target.with_name(target.name + ".part")
+    try:
+        _own(part)
+    except OSError as error:
+        raise BackupFailed(f"{target} could not be written: {error}.") from error
     parsed = sa.make_url(url).set(drivername="postgresql")
     # The password goes by the environment: a command line is seen by everyone on the machine.
     environment = {**os.environ, "PGPASSWORD": parsed.password or os.environ.get("PGPASSWORD", "")}
     address = parsed.set(password=None).render_as_string()
     done = subprocess.run(  # noqa: S603  fixed program, no shell
-        [program, "--format=custom", f"--file={target}", f"--dbname={address}"],
+        [program, "--format=custom", f"--file={part}", f"--dbname={address}"],
         env=environment,
         capture_output=True,
         text=True,
         check=False,
     )
     if done.returncode:
-        target.unlink(missing_ok=True)
+        _drop(part)
         raise BackupFailed(f"pg_dump failed: {done.stderr.strip()}")
-    target.chmod(0o600)
+    _to_disk(part)
+    part.replace(target)
     return target
 
 
@@ -134,6 +175,20 @@ def free_name(directory: Path, stem: str, suffix: str = ".sqlite3") -> Path:
         path = directory / f"{stem}-{number}{suffix}"
         number += 1
     return path
+
+
+def _own(path: Path) -> None:
+    """An empty file, and its directory where there is none, that nobody but this user can read, from the first byte
+    on and whatever the umask is."""
+    path.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
+    path.unlink(missing_ok=True)
+    path.touch(mode=0o600)
+
+
+def _drop(path: Path) -> None:
+    # Where the directory itself is none, there is nothing to drop.
+    if path.parent.is_dir():
+        path.unlink(missing_ok=True)
 
 
 def _open(path: Path) -> sqlite3.Connection:

@@ -1,19 +1,26 @@
-"""An athlete goes, with every trace: rows, their own words and what was said of them, and the marks in the files."""
+"""An athlete goes, with every trace: rows, their own words and what was said of them, and the marks in the files.
+
+Copies of the database are not opened: they are let go in time (`storage.backup.let_go`), and a copy that is put back is
+cleaned of whoever was erased since (`restore_copy`).
+"""
 
 from __future__ import annotations
 
 import json
 import re
+from collections.abc import Collection
+from contextlib import closing
 from dataclasses import dataclass
+from datetime import datetime
 from pathlib import Path
 from typing import Any
 
 import sqlalchemy as sa
 from sqlmodel import Session
 
-from storage import backup, tables
+from storage import backup, tables, tombstones
 from storage.chats import chats
-from storage.database import run
+from storage.database import reading_engine, run, writing_engine
 from storage.fact_forms import FORMS
 from storage.inbox import incoming
 from storage.invites import invite_tries
@@ -21,7 +28,7 @@ from storage.notes import coach_notes, passed
 from storage.outbox import outgoing
 from storage.persons import Athlete, athlete, athletes
 from storage.questions import questions
-from storage.store import Store
+from storage.store import Store, sqlite_path
 
 
 @dataclass(frozen=True)
@@ -32,24 +39,25 @@ class Erased:
     copies: tuple[Path, ...]
 
 
-def erase_athlete(store: Store, athlete_id: int, backup_dir: Path | None = None) -> Erased:
+def erase_athlete(store: Store, athlete_id: int, now: datetime, backup_dir: Path | None = None) -> Erased:
     """Erase an athlete from the database and its files.
 
-    Backups are not changed: those in `backup_dir` are named, so that they can be deleted or left to age out.
+    Backups are not changed: those in `backup_dir` are named; they are let go `backup.KEEP_ERASED` from now.
 
     Raises NoSuchPerson; StorageError where rows are gone but the files could not be rewritten.
     """
     with store.transaction() as tx:
-        rows = erase(tx, athlete_id)
+        rows = erase(tx, athlete_id, now)
     store.forget_records()
     store.vacuum()
     return Erased(rows, tuple(backup.copies(backup_dir)) if backup_dir else ())
 
 
-def erase(tx: Session, athlete_id: int) -> dict[str, int]:
+def erase(tx: Session, athlete_id: int, now: datetime) -> dict[str, int]:
     """Delete all rows of an athlete and clean the coach's of their name. How many rows, by table.
 
-    Every table with an `athlete_id` is covered, whoever adds one. Raises NoSuchPerson.
+    Every table with an `athlete_id` is covered, whoever adds one. A tombstone stays, so that they do not come back
+    with the next roster. Raises NoSuchPerson.
     """
     whose = athlete(tx, athlete_id)
     counts: dict[str, int] = {}
@@ -60,7 +68,66 @@ def erase(tx: Session, athlete_id: int) -> dict[str, int]:
         if "athlete_id" in table.c:
             _count(counts, table, run(tx, sa.delete(table).where(table.c.athlete_id == athlete_id)).rowcount)
     _count(counts, athletes, run(tx, sa.delete(athletes).where(athletes.c.id == athlete_id)).rowcount)
+    tombstones.bury(tx, whose.coach_id, whose.handle, now)
     return counts
+
+
+@dataclass(frozen=True)
+class Restored:
+    """`former`: where the file went that was there; `erased_again`: how many athletes of the copy had been erased since
+    it was made; `unsure`: the former file could not be read, so that it is not known who was."""
+
+    former: Path | None
+    erased_again: int = 0
+    unsure: bool = False
+
+
+def restore_copy(copy: Path, database: Path, now: datetime) -> Restored:
+    """Put a copy in the database's place, with the bot stopped, without those who were erased since it was made.
+
+    Raises BackupFailed where the copy is damaged; then nothing was touched.
+    """
+    url = f"sqlite:///{database}"
+    known, unsure = _tombstones_of(url)
+    former = backup.restore(copy, database)
+    if not known:
+        return Restored(former, unsure=unsure)
+    with closing(Store.open(url)) as store:
+        with store.transaction() as tx:
+            tombstones.carry_over(tx, known)
+            back = tombstones.come_back(tx)
+        for athlete_id in back:
+            erase_athlete(store, athlete_id, now)
+    return Restored(former, len(back))
+
+
+def let_go_of_copies(url: str, backup_dirs: Collection[Path], now: datetime) -> list[Path]:
+    """Delete the copies that know somebody who was erased longer ago than was promised; what was deleted.
+
+    Looked for in `backup_dirs` and, of a SQLite file, beside it. Nothing happens where the database cannot be read.
+    """
+    known, _ = _tombstones_of(url)
+    path = sqlite_path(url)
+    kept = {copy for folder in backup_dirs for copy in backup.copies(folder)}
+    kept |= set(backup.copies_beside(path)) if path is not None else set()
+    return backup.let_go(sorted(kept), [row["erased_at"] for row in known], now)
+
+
+def _tombstones_of(url: str) -> tuple[list[dict[str, Any]], bool]:
+    """The tombstones of a database, and whether it could not be read (a damaged one is what restoring is for)."""
+    path = sqlite_path(url)
+    if path is not None and not path.exists():
+        return [], False
+    engine = reading_engine(url) if path is not None else writing_engine(url)
+    try:
+        with engine.connect() as connection:
+            if not sa.inspect(connection).has_table(tombstones.tombstones.name):
+                return [], False
+            return [dict(row) for row in connection.execute(sa.select(tombstones.tombstones)).mappings()], False
+    except sa.exc.DBAPIError:
+        return [], True
+    finally:
+        engine.dispose()
 
 
 def _count(counts: dict[str, int], table: sa.Table, rows: int) -> None:
@@ -80,8 +147,14 @@ def _delete_at_addresses(tx: Session, athlete_id: int, counts: dict[str, int]) -
     where = sa.select(chats.c.channel, chats.c.address).where(chats.c.athlete_id == athlete_id)
     for channel, address in run(tx, where).all():
         for table in (incoming, outgoing, invite_tries):
-            here = sa.delete(table).where(table.c.channel == channel, table.c.address == address)
+            here = sa.delete(table).where(at_address(table, channel, address))
             _count(counts, table, run(tx, here).rowcount)
+
+
+def at_address(table: sa.Table, channel: str, address: str) -> sa.ColumnElement[bool]:
+    """Rows of an address that are nobody's. An address can have been another person's before: theirs stay theirs."""
+    here = [table.c.channel == channel, table.c.address == address]
+    return sa.and_(*here, *(table.c[name].is_(None) for name in ("athlete_id", "coach_id") if name in table.c))
 
 
 # Words of and to the coach: the table and its columns of text and of JSON.

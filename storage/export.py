@@ -1,4 +1,4 @@
-"""Everything stored of an athlete, to hand over: as JSON, as CSV, and day by day for reading."""
+"""Everything stored of an athlete, to hand over: as JSON, as CSV, and for reading: day by day, then row by row."""
 
 from __future__ import annotations
 
@@ -15,14 +15,14 @@ from sqlmodel import Session
 
 from planner import facts as f
 from storage import tables
+from storage.chats import chats
 from storage.database import run
+from storage.erasure import at_address
 from storage.persons import athlete, athletes
 from storage.records import record
 
-# Of use to the machine alone, or a secret.
-_LEFT_OUT = {"stamp", "code_hash", "claimed_until", "not_before", "sender", "document"}
-# Notes are the coach's own; an athlete is handed what was said by them, to them and of their training.
-COACHS_OWN = frozenset({"coach_note"})
+# Of use to the machine alone, or a secret. `sender` says again what `address` or the athlete's id say.
+LEFT_OUT = frozenset({"stamp", "code_hash", "claimed_until", "not_before", "turn_at", "sender", "document"})
 
 
 @dataclass(frozen=True)
@@ -38,33 +38,60 @@ class DiaryDay:
     orders: tuple[f.Order, ...]
 
 
-def everything(tx: Session, athlete_id: int, for_athlete: bool = False) -> dict[str, list[dict[str, Any]]]:
-    """All rows by table, withdrawn ones too, as JSON can hold them; `for_athlete`: without what is the coach's.
+def everything(tx: Session, athlete_id: int) -> dict[str, list[dict[str, Any]]]:
+    """All rows by table, withdrawn ones too, as JSON can hold them: what they said, what they were told, what the
+    coach was told of them and noted about them, and what came from their address before they were known.
+
+    What the coach wrote to the bot is not in it: it can speak of others. What followed from it is.
 
     Raises NoSuchPerson.
     """
     athlete(tx, athlete_id)
     found: dict[str, list[dict[str, Any]]] = {"athlete": _rows(tx, athletes, athletes.c.id == athlete_id)}
+    where = sa.select(chats.c.channel, chats.c.address).where(chats.c.athlete_id == athlete_id)
+    addresses = [(row.channel, row.address) for row in run(tx, where)]
     for table in tables.metadata.sorted_tables:
-        if "athlete_id" in table.c and not (for_athlete and table.name in COACHS_OWN):
-            whose = table.c.athlete_id == athlete_id
-            if for_athlete and "coach_id" in table.c:  # a message to the coach about the athlete
-                whose = sa.and_(whose, table.c.coach_id.is_(None))
-            found[table.name] = _rows(tx, table, whose)
+        whose = [table.c.athlete_id == athlete_id] if "athlete_id" in table.c else []
+        if "address" in table.c:
+            whose += [at_address(table, channel, address) for channel, address in addresses]
+        if whose:
+            found[table.name] = _rows(tx, table, sa.or_(*whose))
     return found
 
 
-def files(tx: Session, athlete_id: int, for_athlete: bool = False) -> dict[str, bytes]:
+def files(tx: Session, athlete_id: int) -> dict[str, bytes]:
     """The export as files by name: `everything.json`, and a CSV a table that has rows. UTF-8.
 
     Raises NoSuchPerson.
     """
-    all_rows = everything(tx, athlete_id, for_athlete)
+    all_rows = everything(tx, athlete_id)
     made = {"everything.json": json.dumps(all_rows, ensure_ascii=False, indent=1).encode()}
     for name, rows in all_rows.items():
         if rows:
             made[f"{name}.csv"] = _as_csv(rows).encode()
     return made
+
+
+def in_lines(rows: dict[str, list[dict[str, Any]]]) -> list[str]:
+    """Everything as lines to read, a table after the other; what is empty in a row is left out."""
+    lines: list[str] = []
+    for table, of_table in rows.items():
+        if of_table:
+            lines += ["", f"{table} ({len(of_table)})"]
+            lines += [
+                "· " + ", ".join(f"{name}: {_said(name, value)}" for name, value in row.items() if value not in _EMPTY)
+                for row in of_table
+            ]
+    return lines
+
+
+_EMPTY: tuple[Any, ...] = (None, "", [], {})
+
+
+def _said(name: str, value: Any) -> str:
+    if name == "picture":
+        return "…"  # nothing to read; the JSON has it
+    return json.dumps(value, ensure_ascii=False) if isinstance(value, (dict, list)) else str(value)
 
 
 def diary(tx: Session, athlete_id: int) -> tuple[DiaryDay, ...]:
@@ -92,7 +119,7 @@ def _by_day(facts: tuple[Any, ...]) -> dict[date, tuple[Any, ...]]:
 
 
 def _rows(tx: Session, table: sa.Table, where: sa.ColumnElement[bool]) -> list[dict[str, Any]]:
-    columns = [column for column in table.c if column.name not in _LEFT_OUT]
+    columns = [column for column in table.c if column.name not in LEFT_OUT]
     query = sa.select(*columns).where(where).order_by(table.c.id)
     return [{name: _plain(value) for name, value in row._mapping.items()} for row in run(tx, query)]
 

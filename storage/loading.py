@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Any
@@ -12,7 +13,7 @@ from sqlmodel import Session
 
 from planner.facts import Session as Training
 from planner.facts import WorkSet
-from storage import facts
+from storage import facts, tombstones
 from storage.database import run
 from storage.persons import (
     Athlete,
@@ -32,27 +33,35 @@ from storage.roster import Roster, RosterAthlete, RosterTest
 @dataclass(frozen=True)
 class LoadedRoster:
     """`athlete_ids` by handle, in the roster's order. `added`: handles that are new. `absent`: handles of the same
-    coach that the roster doesn't name; they stay as they were."""
+    coach that the roster doesn't name; they stay as they were. `erased`: handles on the roster whose athlete had all
+    their data erased; they were not taken up."""
 
     coach_id: int
     coach_added: bool
     athlete_ids: dict[str, int]
     added: tuple[str, ...]
     absent: tuple[str, ...]
+    erased: tuple[str, ...] = ()
 
 
-def load_roster(tx: Session, roster: Roster, now: datetime) -> LoadedRoster:
+def load_roster(tx: Session, roster: Roster, now: datetime, again: Collection[str] = ()) -> LoadedRoster:
     """Put a checked roster in. The coach is known by name, an athlete by handle.
 
     `now` dates the tests' entry and, in each new athlete's own zone, the day they started. Loading a roster again
-    changes settings and adds new tests; it touches no other fact and no start day.
+    changes settings and adds new tests; it touches no other fact and no start day. Who had all their data erased is
+    left out, unless `again` has their handle.
     """
     coach_id, coach_added = _coach(tx, roster)
+    for handle in again:
+        tombstones.take_up_again(tx, coach_id, handle)
+    erased = tombstones.buried_of(tx, coach_id, [entry.handle for entry in roster.athletes])
     known = {row.handle: row for row in athletes_of(tx, coach_id)}
     ids: dict[str, int] = {}
     added: list[str] = []
     for entry in roster.athletes:
         row = known.get(entry.handle)
+        if entry.handle in erased:
+            continue
         if row is None:
             started = now.astimezone(ZoneInfo(entry.timezone)).date()
             ids[entry.handle] = add_athlete(
@@ -65,7 +74,8 @@ def load_roster(tx: Session, roster: Roster, now: datetime) -> LoadedRoster:
             update_athlete(tx, row.id, _settings(entry))
         _add_tests(tx, ids[entry.handle], entry.tests, now)
     absent = tuple(handle for handle in known if handle not in ids)
-    return LoadedRoster(coach_id, coach_added, ids, tuple(added), absent)
+    left_out = tuple(entry.handle for entry in roster.athletes if entry.handle in erased)
+    return LoadedRoster(coach_id, coach_added, ids, tuple(added), absent, left_out)
 
 
 def _coach(tx: Session, roster: Roster) -> tuple[int, bool]:

@@ -14,7 +14,7 @@ Direction = Literal["to_coach", "to_athlete"]
 
 
 class CoachNote(Row, table=True):
-    """A note of the coach about an athlete. The athlete never sees it, but gets it with an export."""
+    """A note of the coach about an athlete. The athlete never sees it, but gets it with an export of all their data."""
 
     __tablename__ = "coach_note"
 

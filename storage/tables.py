@@ -3,11 +3,25 @@
 from sqlalchemy.orm import configure_mappers
 from sqlmodel import SQLModel
 
-from storage import chats, due, fact_tables, health, inbox, invites, notes, outbox, persons, questions, rules
+from storage import (
+    chats,
+    due,
+    fact_tables,
+    health,
+    inbox,
+    invites,
+    notes,
+    outbox,
+    pace,
+    persons,
+    questions,
+    rules,
+    tombstones,
+)
 
 metadata = SQLModel.metadata
 
-SUBJECTS = (chats, due, fact_tables, health, inbox, invites, notes, outbox, persons, questions, rules)
+SUBJECTS = (chats, due, fact_tables, health, inbox, invites, notes, outbox, pace, persons, questions, rules, tombstones)
 
 # The constructor of a model would do it, but rows that are read are made without one: `storage.database.loose`.
 configure_mappers()

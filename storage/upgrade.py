@@ -108,6 +108,8 @@ def config(connection: sa.Connection | None, migrations: Path = MIGRATIONS) -> C
 
 def _copy_first(url: str, path: Path | None, backup_dir: Path | None, found: str) -> None:
     if path is not None:
-        backup.copy_file(path, backup.free_name(backup_dir or path.parent, f"{path.stem}-before-upgrade-{found}"))
+        backup.copy_file(
+            path, backup.free_name(backup_dir or path.parent, f"{path.stem}-{backup.BEFORE_UPGRADE}-{found}")
+        )
     elif backup_dir is not None:
-        backup.dump_postgres(url, backup.free_name(backup_dir, f"before-upgrade-{found}", ".dump"))
+        backup.dump_postgres(url, backup.free_name(backup_dir, f"{backup.BEFORE_UPGRADE}-{found}", ".dump"))

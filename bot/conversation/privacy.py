@@ -20,7 +20,7 @@ from bot.conversation.desk import Desk
 from bot.conversation.reasons import order_in_words, place
 from bot.wording import Wording
 from bot.wording.sets import done_in_words, in_a_line
-from storage import due, erasure, export, outbox, persons, questions
+from storage import backup, due, erasure, export, outbox, persons, questions
 from storage.due import Due
 
 WORDS = Path(__file__).with_name("privacy.toml")
@@ -61,7 +61,7 @@ def handle(desk: Desk, text: str, pressed: str | None) -> bool:
         questions.ask(desk.tx, desk.person, QUESTION, desk.now)
         say = desk.say
         buttons = [(say.say("button-erase"), CONFIRM), (say.say("button-keep"), KEEP)]
-        desk.tell(say.say("erase-sure", coach=desk.coach.name), buttons=buttons)
+        desk.tell(say.say("erase-sure", coach=desk.coach.name, days=backup.KEEP_ERASED.days), buttons=buttons)
     elif kind is None and _open(desk) and text.strip(" .!").casefold() in _words()["keep"]:
         _kept(desk)
     else:
@@ -83,7 +83,8 @@ def _kept(desk: Desk) -> None:
 def _confirmed(desk: Desk) -> None:
     """Say so to both; from now on nothing more is sent, and the rest is `carry_out`'s."""
     questions.expire(desk.tx, desk.person, None, desk.now)
-    desk.tell(desk.say.say("erase-farewell", name=desk.person.name), cause=_cause(desk.id))
+    farewell = desk.say.say("erase-farewell", name=desk.person.name, days=backup.KEEP_ERASED.days)
+    desk.tell(farewell, cause=_cause(desk.id))
     desk.mail.post(
         desk.coach,
         desk.say_coach.say("erase-for-coach", name=desk.person.name),
@@ -106,7 +107,7 @@ def carry_out(tx: Tx, row: Due, now: datetime) -> bool:
     if waited <= WAIT_AT_MOST and (outbox.is_owed(tx, cause) or outbox.is_owed(tx, f"{cause}:coach")):
         due.schedule(tx, row.who, ERASE, row.for_date, now + TRY_AGAIN_AFTER)
         return False
-    erasure.erase(tx, row.athlete_id)
+    erasure.erase(tx, row.athlete_id, now)
     return True
 
 
@@ -116,8 +117,8 @@ def carry_out(tx: Tx, row: Due, now: datetime) -> bool:
 def hand_over(desk: Desk) -> None:
     """A page to read, everything as JSON, and the tables as CSV in one archive."""
     say = desk.say
-    tables = export.everything(desk.tx, desk.id, for_athlete=True)
-    made = export.files(desk.tx, desk.id, for_athlete=True)
+    rows = export.everything(desk.tx, desk.id)
+    made = export.files(desk.tx, desk.id)
     sessions = [one for one in desk.record.sessions if one.sets]
     desk.tell(
         say.say(
@@ -126,12 +127,12 @@ def hand_over(desk: Desk) -> None:
             sets=sum(len(one.sets) for one in sessions),
             pain=len(desk.record.pain),
             weights=len(desk.record.bodyweights),
-            messages=len(tables["incoming"]),
+            messages=sum(one["kind"] == "text" for one in rows["incoming"]),
             coach=desk.coach.name,
         )
     )
     files = {
-        say.say("data-page-name"): page(desk).encode(),
+        say.say("data-page-name"): page(desk, rows).encode(),
         "everything.json": made.pop("everything.json"),
         "tables.zip": _archive(made),
     }
@@ -139,8 +140,8 @@ def hand_over(desk: Desk) -> None:
         desk.tell(say.say("data-file", name=name), file=(name, content))
 
 
-def page(desk: Desk) -> str:
-    """All that stands of the athlete, day by day, in their language."""
+def page(desk: Desk, rows: dict[str, list[dict[str, Any]]]) -> str:
+    """All that stands of the athlete, day by day, in their language; then every stored row as it is."""
     say, row = desk.say, desk.athlete
     lines = [
         say.say("data-heading", name=row.name, day=say.long_day(desk.today)),
@@ -149,6 +150,7 @@ def page(desk: Desk) -> str:
     ]
     for day in export.diary(desk.tx, desk.id):
         lines += ["", f"{say.long_day(day.on)} {day.on.year}", *_of_day(day, say)]
+    lines += ["", "", say.say("data-rows"), *export.in_lines(rows)]
     return "\n".join(lines) + "\n"
 
 

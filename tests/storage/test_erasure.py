@@ -3,20 +3,47 @@
 import csv
 import io
 import json
+import os
+from dataclasses import replace
+from datetime import timedelta
 
 import pytest
+import sqlalchemy as sa
 
 from planner import facts as f
-from storage import chats, due, erasure, export, facts, health, inbox, invites, notes, outbox, questions, rules, tables
+from storage import (
+    backup,
+    chats,
+    due,
+    erasure,
+    export,
+    facts,
+    health,
+    inbox,
+    invites,
+    notes,
+    outbox,
+    pace,
+    questions,
+    rules,
+    tables,
+    tombstones,
+)
 from storage.database import run
 from storage.errors import NoSuchPerson
 from storage.loading import load_roster
 from storage.persons import Who, person, update_athlete
 from storage.store import Store
+from tests.storage.filled import fill, row_of
 from tests.storage.sample import EVERY_FACT, NOW, TODAY, message, small_roster, update
 
 # A word for all that is hers: nothing else has it.
 MARK = "quillback"
+
+ABOUT_HER = {
+    "athlete",
+    *(name for name, t in tables.metadata.tables.items() if {"athlete_id", "address"} & set(t.c.keys())),
+}
 
 
 @pytest.fixture
@@ -60,8 +87,18 @@ def full(url):
         rules.set_coach_rule(tx, coach.id, "x", 1.0)
         rules.set_nickname(tx, coach.id, "rainbows", "archer_pull_up")
         health.beat(tx, "sweep", NOW)
+        pace.take(tx, "terminal", pace.room(tx, "terminal", NOW, timedelta(seconds=1), timedelta(seconds=1)).first, NOW)
+        tombstones.bury(tx, coach.id, "somebody before her", NOW)
+        fill_rest(tx)
     yield store, her, him
     store.close()
+
+
+def fill_rest(tx):
+    """A row in each table that is nobody's and that nothing above fills."""
+    for table in tables.metadata.sorted_tables:
+        if "athlete_id" not in table.c and run(tx, table.select().limit(1)).first() is None:
+            run(tx, sa.insert(table), [row_of(table, 1)])
 
 
 def all_rows(store):
@@ -78,7 +115,7 @@ def test_the_sample_fills_every_table(full):
 
 def test_nothing_of_an_erased_athlete_is_left_in_any_row(full):
     store, her, _ = full
-    erasure.erase_athlete(store, her.id)
+    erasure.erase_athlete(store, her.id, NOW)
     left = all_rows(store)
     assert MARK not in repr(left).lower()
     assert "overdoes" not in repr(left)
@@ -88,7 +125,7 @@ def test_nothing_of_an_erased_athlete_is_left_in_any_row(full):
 def test_the_others_keep_all_of_theirs(full):
     store, her, him = full
     mine = {name: [r for r in rows if r.get("athlete_id") == him.id] for name, rows in all_rows(store).items()}
-    erasure.erase_athlete(store, her.id)
+    erasure.erase_athlete(store, her.id, NOW)
     left = {name: [r for r in rows if r.get("athlete_id") == him.id] for name, rows in all_rows(store).items()}
     mine["coach_note"][-1]["text"] = "Jonas is well."
     assert left == mine
@@ -108,26 +145,24 @@ def test_no_trace_is_left_in_the_files(tmp_path):
         return [path.name for path in tmp_path.iterdir() if MARK in path.read_bytes().decode("latin-1").lower()]
 
     assert traces()
-    erasure.erase_athlete(store, loaded.athlete_ids[MARK])
+    erasure.erase_athlete(store, loaded.athlete_ids[MARK], NOW)
     assert traces() == []
     store.close()
     assert traces() == []
 
 
 def test_the_copies_that_still_know_them_are_named(tmp_path):
-    from storage import backup
-
     store = Store.open(f"sqlite:///{tmp_path}/slowrung.sqlite3")
     with store.transaction() as tx:
         loaded = load_roster(tx, small_roster(MARK), NOW)
     copy = backup.backup(store.url, tmp_path / "copies", NOW)
-    assert erasure.erase_athlete(store, loaded.athlete_ids[MARK], tmp_path / "copies").copies == (copy,)
+    assert erasure.erase_athlete(store, loaded.athlete_ids[MARK], NOW, tmp_path / "copies").copies == (copy,)
     store.close()
 
 
 def test_erasing_nobody_is_an_error(memory):
     with pytest.raises(NoSuchPerson):
-        erasure.erase_athlete(memory, 99)
+        erasure.erase_athlete(memory, 99, NOW)
 
 
 def test_an_export_has_every_table_that_knows_the_athlete(full):
@@ -135,10 +170,11 @@ def test_an_export_has_every_table_that_knows_the_athlete(full):
     with store.reading() as tx:
         given = export.files(tx, her.id)
     data = json.loads(given["everything.json"])
-    assert set(data) == {"athlete", *(name for name, t in tables.metadata.tables.items() if "athlete_id" in t.c)}
+    assert set(data) == ABOUT_HER
     assert [name for name, rows in data.items() if not rows] == []
     assert "jonas" not in given["everything.json"].decode()
     assert "code_hash" not in given["everything.json"].decode()
+    assert "the elbow again" in given["everything.json"].decode()  # what the coach was told of her
     sets = list(csv.DictReader(io.StringIO(given["performed_set.csv"].decode())))
     assert [row["movement"] for row in sets] == ["pull_up", "pull_up", "archer_ring_elbow", "front_lever"]
 
@@ -149,3 +185,170 @@ def test_the_diary_tells_of_each_day_in_order(full):
         days = export.diary(tx, her.id)
     assert [day.on for day in days] == sorted({day.on for day in days})
     assert [(len(day.sessions), len(day.pain), day.plan is not None) for day in days] == [(1, 0, False), (1, 2, True)]
+
+
+def marked(table, column):
+    return f"mark {table} {column} end "
+
+
+@pytest.fixture
+def marks(url):
+    """A store where every text, JSON and binary column of every table has a mark of its own, all of one athlete."""
+    store = Store.open(url)
+    with store.transaction() as tx:
+        fill(tx.connection(), tables.metadata, rows=1, text=marked)
+    yield store
+    store.close()
+
+
+def marks_of_hers(kinds=(sa.String, sa.JSON)):
+    """Table, column and mark of all that is hers, as the tables themselves say it."""
+    for table in tables.metadata.sorted_tables:
+        if table.name == "athlete" or {"athlete_id", "address"} & set(table.c.keys()):
+            for column in table.c:
+                kind = column.type.impl_instance if isinstance(column.type, sa.types.TypeDecorator) else column.type
+                if isinstance(kind, kinds):
+                    yield table.name, column.name, marked(table.name, column.name).strip()
+
+
+def test_an_export_holds_every_text_that_is_stored_of_them(marks):
+    # The code's hash opens the chat, `sender` repeats the address: the only texts that are left out.
+    left_out = {("invite", "code_hash"), ("incoming", "sender")}
+    with marks.transaction() as tx:
+        run(tx, sa.update(invites.invite_tries), {"channel": "c", "address": "a"})
+        run(tx, sa.update(chats.chats), {"channel": "c", "address": "a"})
+        rows = export.everything(tx, 1)
+        given = export.files(tx, 1)
+    page = "\n".join(export.in_lines(rows))
+    texts = given["everything.json"].decode()
+    csvs = b"".join(content for name, content in given.items() if name.endswith(".csv")).decode()
+    wanted = [one for one in marks_of_hers() if one[:2] not in left_out and one[0] not in ("chat", "invite_try")]
+    assert len(wanted) > 60
+    assert [one for one in wanted if one[2] not in texts] == []
+    assert [one for one in wanted if one[2] not in csvs] == []
+    assert [one for one in wanted if one[2] not in page] == []
+    assert rows["chat"][0]["address"] == rows["invite_try"][0]["address"] == "a"
+    assert all(marked(*one).strip() not in texts for one in left_out)
+
+
+def test_after_erasing_no_mark_is_in_any_byte_of_the_files(tmp_path):
+    store = Store.open(f"sqlite:///{tmp_path}/slowrung.sqlite3")
+    with store.transaction() as tx:
+        fill(tx.connection(), tables.metadata, rows=1, text=marked)
+        run(tx, sa.update(invites.invite_tries), {"channel": "c", "address": "a"})
+        run(tx, sa.update(chats.chats), {"channel": "c", "address": "a"})
+    kinds = (sa.String, sa.JSON, sa.LargeBinary)
+    wanted = [one for one in marks_of_hers(kinds) if one[0] not in ("chat", "invite_try")]
+    wanted += [("chat", "address", marked("chat", "address").strip())]
+
+    def left():
+        held = b"".join(path.read_bytes() for path in tmp_path.iterdir())
+        return [one for one in wanted if one[2].encode() in held]
+
+    assert len(left()) > 60
+    erasure.erase_athlete(store, 1, NOW)
+    assert left() == []
+    store.close()
+    assert left() == []
+
+
+def test_who_had_the_address_before_is_neither_exported_nor_erased(full):
+    store, her, him = full
+    with store.transaction() as tx:
+        chats.bind_chat(tx, "terminal", "jonas-chat", her, NOW)
+        assert "report of jonas" not in export.files(tx, her.id)["everything.json"].decode()
+    erasure.erase_athlete(store, her.id, NOW)
+    assert "report of jonas" in [row["text"] for row in all_rows(store)["incoming"]]
+    assert him.id in [row["athlete_id"] for row in all_rows(store)["outgoing"]]
+
+
+# ---- coming back ----------------------------------------------------------------------------------------------------
+
+
+def test_a_roster_does_not_bring_back_who_was_erased(full):
+    store, her, _ = full
+    erasure.erase_athlete(store, her.id, NOW)
+    with store.transaction() as tx:
+        loaded = load_roster(tx, small_roster(MARK.upper(), "jonas", "kim"), NOW)
+    assert (loaded.erased, loaded.added) == ((MARK.upper(),), ("kim",))
+    assert MARK not in repr(all_rows(store)).lower()
+
+
+def test_they_come_back_when_told_and_stay_afterwards(full):
+    store, her, _ = full
+    erasure.erase_athlete(store, her.id, NOW)
+    with store.transaction() as tx:
+        assert load_roster(tx, small_roster(MARK), NOW, again=[MARK]).added == (MARK,)
+        assert load_roster(tx, small_roster(MARK), NOW).erased == ()
+        assert facts.sessions(tx, load_roster(tx, small_roster(MARK), NOW).athlete_ids[MARK])[0].is_test
+
+
+def test_another_coachs_athlete_of_that_handle_is_nobody_erased(full):
+    store, her, _ = full
+    erasure.erase_athlete(store, her.id, NOW)
+    other = small_roster(MARK)
+    with store.transaction() as tx:
+        assert load_roster(tx, replace(other, coach=replace(other.coach, name="Rui")), NOW).added == (MARK,)
+
+
+def test_a_copy_that_is_put_back_lacks_who_was_erased_since(tmp_path):
+    store = Store.open(f"sqlite:///{tmp_path}/slowrung.sqlite3")
+    with store.transaction() as tx:
+        loaded = load_roster(tx, small_roster(MARK, "jonas"), NOW)
+    copy = backup.backup(store.url, tmp_path / "copies", NOW)
+    erasure.erase_athlete(store, loaded.athlete_ids[MARK], NOW)
+    store.close()
+    done = erasure.restore_copy(copy, store.path, NOW)
+    assert (done.erased_again, done.unsure) == (1, False)
+    again = Store.open(store.url)
+    assert [row["handle"] for row in all_rows(again)["athlete"]] == ["jonas"]
+    with again.transaction() as tx:
+        assert load_roster(tx, small_roster(MARK), NOW).erased == (MARK,)
+    again.close()
+    assert MARK.encode() not in store.path.read_bytes().lower()
+
+
+def test_it_is_said_where_nobody_can_know_who_was_erased_since(tmp_path):
+    store = Store.open(f"sqlite:///{tmp_path}/slowrung.sqlite3")
+    copy = backup.backup(store.url, tmp_path / "copies", NOW)
+    store.close()
+    store.path.write_bytes(b"no database " * 1000)
+    assert erasure.restore_copy(copy, store.path, NOW).unsure
+
+
+def test_copies_that_know_them_are_gone_after_the_days_they_were_promised(tmp_path):
+    store = Store.open(f"sqlite:///{tmp_path}/slowrung.sqlite3")
+    with store.transaction() as tx:
+        loaded = load_roster(tx, small_roster(MARK, "jonas"), NOW)
+    copies = tmp_path / "copies"
+    knows = backup.backup(store.url, copies, NOW)
+    beside = backup.copy_file(store.path, tmp_path / "slowrung-before-upgrade-0001.sqlite3")
+    for path in (knows, beside):
+        os.utime(path, (NOW.timestamp(), NOW.timestamp()))
+    erasure.erase_athlete(store, loaded.athlete_ids[MARK], NOW + timedelta(hours=1))
+    fresh = backup.backup(store.url, copies, NOW + timedelta(hours=2))
+    os.utime(fresh, (NOW.timestamp() + 7200,) * 2)
+    promised = NOW + timedelta(hours=1) + backup.KEEP_ERASED
+
+    assert erasure.let_go_of_copies(store.url, [copies], promised - timedelta(seconds=1)) == []
+    assert set(erasure.let_go_of_copies(store.url, [copies], promised)) == {knows, beside}
+    assert backup.copies(copies) == [fresh]
+    assert store.path.exists()
+    store.close()
+
+
+def test_no_copy_is_let_go_while_nobody_was_erased(tmp_path):
+    store = Store.open(f"sqlite:///{tmp_path}/slowrung.sqlite3")
+    copy = backup.backup(store.url, tmp_path / "copies", NOW)
+    assert erasure.let_go_of_copies(store.url, [tmp_path / "copies"], NOW + timedelta(days=1000)) == []
+    assert copy.exists()
+    store.close()
+
+
+def test_the_tombstone_says_nothing_of_the_person(full):
+    store, her, _ = full
+    erasure.erase_athlete(store, her.id, NOW)
+    *_, row = all_rows(store)["tombstone"]
+    assert set(row) == {"id", "coach_id", "key", "handle_hash", "erased_at"}
+    assert row["handle_hash"] != tombstones.hashed("00", MARK)
+    assert row["handle_hash"] == tombstones.hashed(row["key"], MARK)

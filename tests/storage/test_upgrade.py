@@ -124,9 +124,10 @@ def test_the_copy_made_before_is_the_old_version_whole(bare, revision, tmp_path)
 
 @pytest.mark.parametrize("revision", [one for one in REVISIONS if one != HEAD])
 def test_without_a_copy_nothing_is_migrated(bare, revision, tmp_path):
+    needs_pg_dump(bare)
     before = as_of(bare, revision)
     (tmp_path / "in the way").touch()
-    with pytest.raises((BackupFailed, OSError)):
+    with pytest.raises(BackupFailed):
         Store.open(bare, tmp_path / "in the way")
     assert rows_of(bare) == before
 

@@ -44,7 +44,7 @@ ask-expired = { $name } hat nicht beantwortet, was mit „{ $span }“ gemeint w
 told = An { $name } weitergegeben.
 told-nobody = { $name } hat keinen offenen Chat mit diesem Bot, deshalb kam nichts an. „einladung NAME“ macht einen Code.
 tell-what = Was soll ich { $name } sagen? „sag NAME: Worte“
-note-kept = Notiz zu { $name }, nur für dich.
+note-kept = Notiz zu { $name }. Sie wird nicht gezeigt, steht aber in der Kopie der eigenen Daten, falls { $name } sie anfordert.
 invited = Für { $name }, einmalig, 30 Tage gültig: /start { $code }
 sets-how = Die Sätze für { $name } habe ich nicht verstanden. „NAME 4x3 mit 17,5 am donnerstag“
 sets-set = { $name }, { $day }: { $work }
@@ -72,6 +72,7 @@ roster-loaded = { $count ->
     [one] Ein Athlet ist geladen, { $added } neu.
    *[other] { $count } Athleten sind geladen, { $added } davon neu.
 }
+roster-erased = Nicht aufgenommen, weil sie alle ihre Daten löschen ließen: { $names }. Nimm sie aus der Datei; oder lade sie, wenn sie selbst zurückkommen wollen, mit { $how }
 roster-absent = Nicht in der Datei, unverändert gelassen: { $names }
 roster-code = Code für { $name }, einmalig, 30 Tage gültig: /start { $code }
 
@@ -87,7 +88,7 @@ summary-unanswered = { $count ->
     [one] Eine Nachricht wartet auf deine Antwort.
    *[other] { $count } Nachrichten warten auf deine Antwort.
 }
-summary-stopped = möchte keine Nachrichten mehr.
+summary-stopped = Möchte keine Nachrichten mehr.
 fine-sessions = { $done }/{ $planned } Einheiten
 fine-rung = { $rung }, { $dose }
 fine-strength = { $movement } Max +{ $added }

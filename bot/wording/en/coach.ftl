@@ -44,7 +44,7 @@ ask-expired = { $name } did not answer what was meant by “{ $span }” in: “
 told = Told { $name }.
 told-nobody = { $name } has no open chat with this bot, so that went nowhere. “invite NAME” makes a code.
 tell-what = What shall I tell { $name }? “tell NAME: words”
-note-kept = Noted about { $name }, for your eyes.
+note-kept = Noted about { $name }. It is not shown to them, but goes with the copy of their data, should they ask for that.
 invited = For { $name }, once, within 30 days: /start { $code }
 sets-how = I did not get the sets for { $name }. “NAME 4x3 at 17.5 on thursday”
 sets-set = { $name }, { $day }: { $work }
@@ -72,6 +72,7 @@ roster-loaded = { $count ->
     [one] One athlete is loaded, { $added } new.
    *[other] { $count } athletes are loaded, { $added } of them new.
 }
+roster-erased = Not taken up, as they had all their data deleted: { $names }. Take them out of the file; or, if they asked to come back, load it with { $how }
 roster-absent = Not in the file, left as they are: { $names }
 roster-code = Code for { $name }, once, within 30 days: /start { $code }
 

@@ -44,7 +44,7 @@ ask-expired = { $name } no aclaró qué significaba «{ $span }» en: «{ $text 
 told = Se lo dije a { $name }.
 told-nobody = { $name } no tiene un chat abierto con este bot, así que no llegó. «invitación NOMBRE» crea un código.
 tell-what = ¿Qué le digo a { $name }? «dile NOMBRE: palabras»
-note-kept = Nota sobre { $name }, solo para ti.
+note-kept = Nota sobre { $name }. No se le muestra, pero va en la copia de sus datos, si la pide.
 invited = Para { $name }, un solo uso, válido 30 días: /start { $code }
 sets-how = No entendí las series de { $name }. «NOMBRE 4x3 con 17,5 el jueves»
 sets-set = { $name }, { $day }: { $work }
@@ -72,6 +72,7 @@ roster-loaded = { $count ->
     [one] Un atleta cargado, { $added } nuevo.
    *[other] { $count } atletas cargados, nuevos: { $added }.
 }
+roster-erased = No se incorporan, porque hicieron borrar todos sus datos: { $names }. Quítalos del archivo; o, si pidieron volver, cárgalo con { $how }
 roster-absent = No están en el archivo y quedan como estaban: { $names }
 roster-code = Código para { $name }, un solo uso, válido 30 días: /start { $code }
 
@@ -84,10 +85,10 @@ summary-nobody = Esta semana nadie te necesita.
 summary-fine = Van bien ({ $count }):
 summary-line = · { $name }: { $what }
 summary-unanswered = { $count ->
-    [one] un mensaje espera tu respuesta.
+    [one] Un mensaje espera tu respuesta.
    *[other] { $count } mensajes esperan tu respuesta.
 }
-summary-stopped = pidió no recibir más mensajes.
+summary-stopped = Pidió no recibir más mensajes.
 fine-sessions = { $done }/{ $planned } sesiones
 fine-rung = { $rung }, { $dose }
 fine-strength = { $movement } máx. +{ $added }

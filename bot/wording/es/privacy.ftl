@@ -17,12 +17,14 @@ data-done = Hecho: { $work }
 data-pain = Dolor: { $place } { $score }/10
 data-sign = Señal de alarma: { $sign }
 data-order = Tu coach decidió: { $what }
+data-rows = Cada fila guardada, tabla por tabla, con los nombres con que se guarda:
 erase-sure =
     Esto borra todo lo que hay guardado sobre ti: sesiones, planes, dolor, mensajes. No se puede deshacer, y { $coach } sabrá que te fuiste.
+    Las copias de la base de datos, guardadas por si se pierde, lo conservan hasta { $days } días más; después también se borran. Lo que está en este chat lo puedes borrar tú.
     Para seguir, pulsa el botón o escribe otra vez «borra todos mis datos» antes de un día.
 button-erase = Borrar todo
 button-keep = Conservar
 erase-kept = No se borró nada.
 erase-running = El borrado ya empezó y no se puede parar.
-erase-farewell = Todos tus datos se están borrando, { $name }; en unos minutos ya no estarán. Este fue el último mensaje. Que entrenes bien.
+erase-farewell = Todos tus datos se están borrando, { $name }; en unos minutos ya no estarán, y en las copias guardadas, antes de { $days } días. Este fue el último mensaje. Que entrenes bien.
 erase-for-coach = { $name } se fue y pidió que se borren todos sus datos. En unos minutos ya no estarán, tampoco en tus resúmenes.

@@ -52,7 +52,7 @@ def documents(chat, monkeypatch):
     return found
 
 
-def test_a_page_json_and_tables_are_handed_over_without_the_coachs_notes(chat, monkeypatch):
+def test_a_page_json_and_tables_are_handed_over_with_all_that_is_stored(chat, monkeypatch):
     chat.says("mira", "pull-ups 5,5,5 +15, bodyweight 61.4", "19:00")
     with chat.store.transaction() as tx:
         mira = persons.athlete_by_handle(tx, all_coaches(tx)[0].id, "mira")
@@ -69,7 +69,9 @@ def test_a_page_json_and_tables_are_handed_over_without_the_coachs_notes(chat, m
     assert any(row["text"].startswith("pull-ups 5,5,5") for row in rows["incoming"])
     with zipfile.ZipFile(io.BytesIO(found["tables.zip"])) as archive:
         assert {"athlete.csv", "performed_set.csv", "incoming.csv"} <= set(archive.namelist())
-    assert all(b"xylophone" not in content for content in found.values())
+        assert b"xylophone" in archive.read("coach_note.csv")
+    assert all("xylophone" in found[name].decode() for name in ("my-page.txt", "everything.json"))
+    assert "pull-ups 5,5,5 +15" in page.split("Every row")[1]
     with chat.store.reading() as tx:
         kept = tx.execute(sa.select(outbox.outgoing.c.document).where(outbox.outgoing.c.document.is_not(None))).all()
     assert kept == []
