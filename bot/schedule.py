@@ -13,7 +13,6 @@ from bot.conversation import privacy
 from storage import due, health, inbox
 from storage.due import Due
 from storage.errors import StorageError
-from storage.records import records
 from storage.store import Store
 
 log = structlog.get_logger(__name__)
@@ -74,8 +73,7 @@ def _erase(store: Store, rows: Sequence[Due], now: datetime) -> None:
 def _together(store: Store, batch: Sequence[Due], now: datetime) -> None:
     with store.transaction() as tx:
         mine = due.take_all(tx, [row.id for row in batch if row.id is not None], now)
-        # Read at once and kept, so that each finds its own at hand.
-        records(tx, [row.athlete_id for row in mine if row.athlete_id is not None])
+        conversation.have_at_hand(tx, mine, now)
         for row in mine:
             conversation.handle_due(tx, row, now)
         due.finish_all(tx, [row.id for row in mine if row.id is not None], now)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime
 from functools import cache
 from typing import Any
@@ -51,8 +52,30 @@ def person_at(tx: Session, channel: str, address: str) -> Person | None:
 
 def addresses_of(tx: Session, who: Someone, *, blocked: bool = False) -> list[tuple[str, str]]:
     """Channel and address, newest bound first; the blocked ones only when asked for."""
+    at_hand: dict[int, list[tuple[str, str]]] = tx.info.get("addresses", {})
+    if who.role == "athlete" and who.id in at_hand and not blocked:
+        return at_hand[who.id]
     found = run(tx, _addresses(who.role, blocked), {"wanted": who.id})
     return [(row.channel, row.address) for row in found]
+
+
+def have_at_hand(tx: Session, athlete_ids: Sequence[int]) -> None:
+    """Read the addresses of several athletes at once: `addresses_of` needs no query for them while none changes."""
+    at_hand: dict[int, list[tuple[str, str]]] = {athlete_id: [] for athlete_id in athlete_ids}
+    for row in run(tx, _ADDRESSES, {"ids": list(athlete_ids)}).all():
+        at_hand[row.athlete_id].append((row.channel, row.address))
+    tx.info["addresses"] = at_hand
+
+
+_ADDRESSES = (
+    sa.select(chats.c.athlete_id, chats.c.channel, chats.c.address)
+    .where(chats.c.athlete_id.in_(sa.bindparam("ids", expanding=True)), sa.not_(chats.c.blocked))
+    .order_by(chats.c.bound_at.desc(), chats.c.id.desc())
+)
+
+
+def _changed(tx: Session) -> None:
+    tx.info.pop("addresses", None)
 
 
 @cache  # building it takes longer than running it
@@ -67,17 +90,20 @@ def _addresses(role: persons.Role, blocked: bool) -> sa.Select[Any]:
 
 def bind_chat(tx: Session, channel: str, address: str, who: Someone, now: datetime) -> None:
     """From now on the address is that person's, whoever's it was before."""
+    _changed(tx)
     values = {**owner_columns(who), "blocked": False, "bound_at": now}
     statement = conflict_insert(tx, chats).values(channel=channel, address=address, **values)
     run(tx, statement.on_conflict_do_update(index_elements=["channel", "address"], set_=values))
 
 
 def unbind_chat(tx: Session, channel: str, address: str) -> None:
+    _changed(tx)
     run(tx, sa.delete(chats).where(chats.c.channel == channel, chats.c.address == address))
 
 
 def set_blocked(tx: Session, channel: str, address: str, blocked: bool) -> None:
     """The service said that the address takes no messages, or takes them again."""
+    _changed(tx)
     here = sa.update(chats).where(chats.c.channel == channel, chats.c.address == address)
     run(tx, here, {"blocked": blocked})
 

@@ -44,7 +44,24 @@ def table_of(model: type[SQLModel]) -> sa.Table:
 
 def run(tx: Session, statement: sa.Executable, values: Any = None) -> sa.CursorResult[*tuple[Any, ...]]:
     """Execute a Core statement in the transaction, past the ORM (which costs three times as much a row)."""
+    write_owed(tx)
     return tx.connection().execute(statement, values)
+
+
+def run_later(tx: Session, statement: sa.Executable, values: Mapping[str, Any]) -> None:
+    """As `run`, but together with others of the same statement: before the next `run`, or as the transaction ends.
+
+    So nothing in the transaction sees that it was late. The statement must be the same object each time; nothing is
+    known of its outcome.
+    """
+    owed: dict[sa.Executable, list[Mapping[str, Any]]] = tx.info.setdefault("owed", {})
+    owed.setdefault(statement, []).append(values)
+
+
+def write_owed(tx: Session) -> None:
+    """Execute what `run_later` left."""
+    for statement, rows in tx.info.pop("owed", {}).items():
+        tx.connection().execute(statement, rows)
 
 
 def loose(model: type[R], found: sa.Row[*tuple[Any, ...]] | None) -> R | None:
@@ -89,13 +106,19 @@ def insert_ignoring(tx: Session, table: sa.Table, rows: Sequence[Mapping[str, An
 
 def conflict_insert(tx: Session, table: sa.Table) -> Any:
     """An insert that knows ON CONFLICT, of the dialect in use."""
+    return conflict_insert_on(on_postgres(tx), table)
+
+
+def conflict_insert_on(postgres: bool, table: sa.Table) -> Any:
+    """As `conflict_insert`, where the statement is to be kept."""
     from sqlalchemy.dialects import postgresql, sqlite
 
-    return postgresql.insert(table) if on_postgres(tx) else sqlite.insert(table)
+    return postgresql.insert(table) if postgres else sqlite.insert(table)
 
 
 def on_postgres(tx: Session) -> bool:
-    return tx.connection().dialect.name == "postgresql"
+    assert tx.bind is not None
+    return tx.bind.dialect.name == "postgresql"
 
 
 def in_memory(url: str) -> bool:

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date, datetime, timedelta
+from functools import cache
 from typing import Any
 
 import sqlalchemy as sa
 from sqlmodel import Field, Index, Session, UniqueConstraint
 
-from storage.database import BigId, Row, conflict_insert, loose, loose_all, on_postgres, run, table_of
-from storage.persons import Someone, Who, owned_by, owner_columns, try_lock, try_lock_all
+from storage.database import BigId, Row, conflict_insert_on, loose, loose_all, on_postgres, run, run_later, table_of
+from storage.persons import Role, Someone, Who, owned_by, owner_columns, try_lock, try_lock_all
 
 MAX_ATTEMPTS = 5
 _OPEN = "done_at IS NULL"
@@ -60,9 +61,16 @@ _DUE_NOW = (
 def schedule(tx: Session, who: Someone, kind: str, for_date: date, due_at: datetime) -> None:
     """Set the moment; a row not yet done is moved, one that is done stays done."""
     values = {**owner_columns(who), "kind": kind, "for_date": for_date, "due_at": due_at, "attempts": 0}
-    target = ["athlete_id" if who.role == "athlete" else "coach_id", "kind", "for_date"]
-    statement = conflict_insert(tx, dues).values(**values)
-    run(tx, statement.on_conflict_do_update(index_elements=target, set_={"due_at": due_at}, where=_open))
+    run_later(tx, _planting(on_postgres(tx), who.role), values)
+
+
+@cache
+def _planting(postgres: bool, role: Role) -> sa.Executable:
+    statement = conflict_insert_on(postgres, dues)
+    target = ["athlete_id" if role == "athlete" else "coach_id", "kind", "for_date"]
+    moved = {"due_at": statement.excluded.due_at}
+    planting: sa.Executable = statement.on_conflict_do_update(index_elements=target, set_=moved, where=_open)
+    return planting
 
 
 def due_now(tx: Session, now: datetime, limit: int = 100) -> list[Due]:

@@ -11,7 +11,7 @@ from sqlmodel import Session
 
 from planner import facts as f
 from storage.database import run, table_of
-from storage.fact_forms import BY_KIND, Form, pauses_from, set_names
+from storage.fact_forms import BY_KIND, Form, set_names, work_set
 from storage.fact_tables import PerformedSet, Report
 
 _reports = table_of(Report)
@@ -43,7 +43,6 @@ _NAMED = {kind: _standing(form, form.table.c.id.in_(_IDS)) for kind, form in BY_
 _SETS = _sets_of(_sets.c.athlete_id.in_(_IDS))
 _SETS_OF_NAMED = _sets_of(_sets.c.report_id.in_(_IDS))
 _WHICH = {kind: _standing_ids(BY_KIND[kind]) for kind in ("session", "sent_plan")}
-_PAUSES_AT = set_names().index("pauses")
 # More facts than this are read anew rather than by name.
 _MANY = 500
 
@@ -107,7 +106,7 @@ def _facts(tx: Session, kind: str, query: sa.Select[Any], ids: Sequence[int]) ->
     names = form.names
     converters = [(at, form.from_column[name]) for at, name in enumerate(names) if name in form.from_column]
     found: defaultdict[int, list[Any]] = defaultdict(list)
-    for athlete_id, fact_id, *values in run(tx, query, {"ids": list(ids)}):
+    for athlete_id, fact_id, *values in run(tx, query, {"ids": list(ids)}).all():
         for at, convert in converters:
             values[at] = convert(values[at])
         found[athlete_id].append(form.fact(**dict(zip(names, values, strict=True)), fact=fact_id))
@@ -118,12 +117,11 @@ def _sessions(tx: Session, reports: sa.Select[Any], sets: sa.Select[Any], ids: S
     if not ids:
         return {}
     those: defaultdict[int, list[f.WorkSet]] = defaultdict(list)
-    for report_id, *values in run(tx, sets, {"ids": list(ids)}):
-        values[_PAUSES_AT] = pauses_from(values[_PAUSES_AT])
-        those[report_id].append(f.WorkSet(*values))
+    for row in run(tx, sets, {"ids": list(ids)}).all():
+        those[row[0]].append(work_set(row[1:]))
     names = BY_KIND["session"].names
     found: defaultdict[int, list[f.Session]] = defaultdict(list)
-    for athlete_id, report_id, *values in run(tx, reports, {"ids": list(ids)}):
+    for athlete_id, report_id, *values in run(tx, reports, {"ids": list(ids)}).all():
         own = dict(zip(names, values, strict=True))
         found[athlete_id].append(f.Session(sets=tuple(those.get(report_id, ())), fact=report_id, **own))
     return {athlete_id: tuple(sessions) for athlete_id, sessions in found.items()}

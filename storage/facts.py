@@ -11,11 +11,11 @@ from sqlmodel import Session
 from planner import facts as f
 from planner.plan import Decision
 from storage import fact_queries
-from storage.database import run, table_of
+from storage.database import run, run_later, table_of
 from storage.fact_forms import BY_FACT, BY_KIND, FORMS, Fact, decisions_from_json, decisions_to_json, set_values
 from storage.fact_tables import ClipFact, PerformedSet, PlanSent, Report
-from storage.persons import athletes, new_stamp, touch
-from storage.record_cache import changes_facts, trail
+from storage.persons import athletes, new_stamp, touch, touch_later
+from storage.record_cache import changes_facts, lose_trail, trail
 
 SaidBy = Literal["athlete", "coach", "bot"]
 
@@ -54,6 +54,25 @@ def add(
         _insert_sets(tx, athlete_id, fact_id, fact.sets)
     _changed(tx, athlete_id, form.kind)
     return fact_id
+
+
+def add_sent(
+    tx: Session,
+    athlete_id: int,
+    sent: f.SentPlan,
+    said_at: datetime,
+    cause: int | None,
+    decisions: tuple[Decision, ...],
+) -> None:
+    """Add a plan that the bot sends, with what it carried, together with others of the transaction."""
+    form = BY_FACT[f.SentPlan]
+    whose = {"athlete_id": athlete_id, "said_by": "bot", "said_at": said_at, "cause": cause}
+    run_later(tx, _ADD_SENT, {**whose, **form.values(sent), "decisions": decisions_to_json(decisions)})
+    lose_trail(tx, athlete_id)
+    touch_later(tx, athlete_id)
+
+
+_ADD_SENT = sa.insert(plans_sent)
 
 
 def withdraw(tx: Session, kind: str, fact_id: int, at: datetime) -> bool:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import secrets
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, time
 from typing import Any, Literal, Protocol
@@ -12,7 +12,7 @@ import sqlalchemy as sa
 from sqlmodel import Field, Session, UniqueConstraint
 
 from planner.facts import Cycle, Weekly
-from storage.database import BigId, Json, Row, insert_row, loose, loose_all, on_postgres, run, table_of
+from storage.database import BigId, Json, Row, insert_row, loose, loose_all, on_postgres, run, run_later, table_of
 from storage.errors import NoSuchPerson
 from storage.record_cache import changes_facts
 
@@ -69,6 +69,9 @@ athletes = table_of(Athlete)
 # Built once: building a statement costs more than running it.
 _COACH = sa.select(coaches).where(coaches.c.id == sa.bindparam("wanted", type_=BigId))
 _ATHLETE = sa.select(athletes).where(athletes.c.id == sa.bindparam("wanted", type_=BigId))
+_IDS: sa.BindParameter[Any] = sa.bindparam("ids", expanding=True)
+_COACHES = sa.select(coaches).where(coaches.c.id.in_(_IDS))
+_ATHLETES = sa.select(athletes).where(athletes.c.id.in_(_IDS))
 _TABLES: tuple[tuple[Role, sa.Table], ...] = (("athlete", athletes), ("coach", coaches))
 
 
@@ -127,6 +130,16 @@ def athlete(tx: Session, athlete_id: int) -> Athlete:
     if found is None:
         raise NoSuchPerson(f"There is no athlete {athlete_id}.")
     return found
+
+
+def athletes_by_id(tx: Session, athlete_ids: Sequence[int]) -> dict[int, Athlete]:
+    """Several at once; ids that nobody has are left out."""
+    return {row.id: row for row in loose_all(Athlete, run(tx, _ATHLETES, {"ids": list(athlete_ids)}).all()) if row.id}
+
+
+def coaches_by_id(tx: Session, coach_ids: Sequence[int]) -> dict[int, Coach]:
+    """Several at once; ids that nobody has are left out."""
+    return {row.id: row for row in loose_all(Coach, run(tx, _COACHES, {"ids": list(coach_ids)}).all()) if row.id}
 
 
 def athlete_by_handle(tx: Session, coach_id: int, handle: str) -> Athlete | None:
@@ -192,6 +205,15 @@ def touch(tx: Session, athlete_id: int) -> None:
     """Note that something of this athlete changed."""
     changes_facts(tx)
     run(tx, sa.update(athletes).where(athletes.c.id == athlete_id), {"stamp": new_stamp()})
+
+
+def touch_later(tx: Session, athlete_id: int) -> None:
+    """As `touch`, with others at once."""
+    changes_facts(tx)
+    run_later(tx, _TOUCH, {"of": athlete_id, "stamp": new_stamp()})
+
+
+_TOUCH = sa.update(athletes).where(athletes.c.id == sa.bindparam("of"))
 
 
 def touch_coach(tx: Session, coach_id: int) -> None:

@@ -86,6 +86,11 @@ def seen(tx: Session, athlete_id: int, stamps: Stamps, record: f.Record) -> None
     tx.info.setdefault("trails", {})[athlete_id] = Trail(stamps, record)
 
 
+def lose_trail(tx: Session, athlete_id: int) -> None:
+    """It was changed in a way that leaves no word."""
+    tx.info.get("trails", {}).pop(athlete_id, None)
+
+
 def own(tx: Session) -> dict[int, tuple[Stamps, f.Record]]:
     """The records that this transaction read after it had changed something."""
     found: dict[int, tuple[Stamps, f.Record]] = tx.info.get("own", {})

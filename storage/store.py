@@ -10,7 +10,7 @@ import sqlalchemy as sa
 from sqlmodel import Session
 
 from storage import tables, upgrade
-from storage.database import in_memory, reading_engine, writing_engine
+from storage.database import in_memory, reading_engine, write_owed, writing_engine
 from storage.errors import StorageError
 from storage.record_cache import RecordCache
 from storage.records import standing
@@ -75,6 +75,7 @@ class Store:
         with self._one_writer(), self._session(self._engine) as tx:
             with tx.begin():
                 yield tx
+                write_owed(tx)
                 read = standing(tx)
             for athlete_id, (stamps, record) in read.items():
                 self._records.put(athlete_id, stamps, record)

@@ -1,6 +1,16 @@
 """What is wanted, decided and answered. Each function works within the transaction it is given."""
 
-from bot.conversation.moments import begin, begin_coach, handle_due
-from bot.conversation.router import handle, tell_set_aside, tell_unreachable
+from bot.conversation.moments import begin, begin_coach, handle_due, have_at_hand
+from bot.conversation.router import handle, tell_dropped, tell_set_aside, tell_too_fast, tell_unreachable
 
-__all__ = ["begin", "begin_coach", "handle", "handle_due", "tell_set_aside", "tell_unreachable"]
+__all__ = [
+    "begin",
+    "begin_coach",
+    "handle",
+    "handle_due",
+    "have_at_hand",
+    "tell_dropped",
+    "tell_set_aside",
+    "tell_too_fast",
+    "tell_unreachable",
+]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date, datetime, timedelta
 from datetime import time as clock_time
@@ -14,7 +15,7 @@ from bot.clock import moment_of
 from bot.conversation.plan_json import plan_object
 from bot.wording import Wording, wording_for
 from planner import plan_for
-from planner.facts import Record
+from planner.facts import Record, SentPlan
 from planner.plan import DayPlan, Review
 from planner.review import View
 from storage import chats, due, facts, outbox, persons
@@ -22,7 +23,7 @@ from storage.fact_forms import Fact
 from storage.facts import SaidBy
 from storage.outbox import Outgoing
 from storage.persons import Person, Someone
-from storage.records import record
+from storage.records import record, records
 
 Buttons = list[tuple[str, str]]
 
@@ -55,24 +56,29 @@ class Mail:
         for place, (channel, address) in enumerate(chats.addresses_of(self.tx, who)):
             part = place if cause else self._part
             self._part += 1
-            message = Outgoing(
-                channel=channel,
-                address=address,
-                to=who.handle,
-                about=about,
-                text=text,
-                buttons=[list(button) for button in buttons or []],
-                plan=plan_object(plan) if plan else None,
-                importance=importance,
-                cause=cause or self.cause,
-                part=part,
-                due_at=self.now,
-                stale_after=stale_after,
-                media=media,
-                document_name=file[0] if file else None,
-                document=file[1] if file else None,
-            )
-            posted = outbox.post(self.tx, message) is not None or posted
+            message: dict[str, Any] = {
+                "channel": channel,
+                "address": address,
+                "to": who.handle,
+                "about": about,
+                "text": text,
+                "buttons": [list(button) for button in buttons or []],
+                "plan": plan_object(plan) if plan else None,
+                "importance": importance,
+                "cause": cause or self.cause,
+                "part": part,
+                "due_at": self.now,
+                "stale_after": stale_after,
+                "media": media,
+                "document_name": file[0] if file else None,
+                "document": file[1] if file else None,
+            }
+            if cause is None and who.role == "athlete":
+                # Nobody else asks by this cause, and all is known: nothing has to be looked up.
+                outbox.owe(self.tx, message | {"athlete_id": who.id})
+                posted = True
+            else:
+                posted = outbox.post(self.tx, Outgoing(**message)) is not None or posted
         return posted
 
 
@@ -81,7 +87,7 @@ class Desk:
     """One athlete's matters within one transaction."""
 
     mail: Mail
-    athlete: persons.Athlete
+    _athlete: persons.Athlete | None
     person: Person
     coach: Person
     cause: int | None = None  # the inbox row that is being handled
@@ -92,9 +98,34 @@ class Desk:
 
     @classmethod
     def of(cls, mail: Mail, athlete_id: int, cause: int | None = None, said_by: SaidBy = "athlete") -> Desk:
+        ready: Desk | None = mail.tx.info.get("desks", {}).get(athlete_id)
+        if ready is not None:
+            ready.mail, ready.cause, ready.said_by = mail, cause, said_by
+            return ready
         row = persons.athlete(mail.tx, athlete_id)
         coach = persons.person_of(persons.coach(mail.tx, row.coach_id))
         return cls(mail, row, persons.person_of(row), coach, cause, said_by)
+
+    @classmethod
+    def have_at_hand(cls, tx: Session, athlete_ids: Sequence[int], now: datetime) -> None:
+        """Read at once what the desks of several athletes need: `of` needs no query for them in this transaction."""
+        rows = persons.athletes_by_id(tx, athlete_ids)
+        coaches = persons.coaches_by_id(tx, sorted({row.coach_id for row in rows.values()}))
+        known = records(tx, list(rows))
+        chats.have_at_hand(tx, list(rows))
+        mail = Mail(tx, now, "")
+        tx.info["desks"] = {
+            athlete_id: cls(
+                mail, row, persons.person_of(row), persons.person_of(coaches[row.coach_id]), _record=known[athlete_id]
+            )
+            for athlete_id, row in rows.items()
+        }
+
+    @property
+    def athlete(self) -> persons.Athlete:
+        if self._athlete is None:
+            self._athlete = persons.athlete(self.tx, self.id)
+        return self._athlete
 
     @property
     def tx(self) -> Session:
@@ -164,9 +195,14 @@ class Desk:
         self.forget()
         return made
 
-    def forget(self) -> None:
+    def add_sent(self, plan: DayPlan) -> None:
+        """A plan that goes out is a fact; what is known is known anew, but for settings."""
+        sent = SentPlan(plan.on, plan.block, plan.week, plan.kind, plan.sets, plan.holds)
+        facts.add_sent(self.tx, self.id, sent, self.now, self.cause, plan.decisions)
         self._record = self._view = self._review = None
-        self.athlete = persons.athlete(self.tx, self.id)
+
+    def forget(self) -> None:
+        self._athlete = self._record = self._view = self._review = None
 
     # ---- saying and planting --------------------------------------------------------------------------------------
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import UTC, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
@@ -39,6 +40,11 @@ def begin_coach(tx: Tx, coach_id: int, now: datetime) -> None:
     zone = ZoneInfo(coach.timezone)
     moment = next_moment(now, zone, coach.summary_at, frozenset({coach.summary_day}))
     due.schedule(tx, Who("coach", coach_id), SUMMARY, moment.astimezone(zone).date(), moment)
+
+
+def have_at_hand(tx: Tx, rows: Sequence[Due], now: datetime) -> None:
+    """Read at once what handling these rows will ask for, so that each finds its own at hand."""
+    Desk.have_at_hand(tx, list({row.athlete_id: None for row in rows if row.athlete_id is not None}), now)
 
 
 def handle_due(tx: Tx, row: Due, now: datetime) -> None:

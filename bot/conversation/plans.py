@@ -10,7 +10,6 @@ from bot.conversation.reasons import decisions_in_words, reason_in_words, unusua
 from bot.conversation.reports import trained
 from bot.wording import Wording
 from bot.wording.sets import plan_in_words, short_plan
-from planner.facts import SentPlan
 from planner.plan import DayPlan
 from storage import facts, outbox
 
@@ -29,10 +28,7 @@ def send(desk: Desk, plan: DayPlan, opening: str | None = None, importance: int 
     )
     if not delivered:
         return  # nobody to send it to: no fact
-    sent = SentPlan(plan.on, plan.block, plan.week, plan.kind, plan.sets, plan.holds)
-    said_by, desk.said_by = desk.said_by, "bot"
-    desk.add(sent, decisions=plan.decisions)
-    desk.said_by = said_by
+    desk.add_sent(plan)
 
 
 def refresh(desk: Desk) -> DayPlan | None:

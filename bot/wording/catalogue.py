@@ -37,6 +37,12 @@ class Wording:
         Raises:
             NoSuchSentence: No catalogue has it.
         """
+        # What people wrote, and whatever else is long, is said once and not kept.
+        if any(isinstance(value, str) and len(value) > SHORT for value in values.values()):
+            return self._made(key, values)
+        return _said(self, key, tuple((name, type(value), value) for name, value in values.items()))
+
+    def _made(self, key: str, values: dict[str, Any]) -> str:
         for bundle in self._bundles:
             if bundle.has_message(key):
                 pattern = bundle.get_message(key).value
@@ -56,7 +62,7 @@ class Wording:
 
     def number(self, value: float, places: int = 2) -> str:
         """17.5 or 17,5: as many decimals as needed, `places` at most."""
-        return str(format_decimal(round(value, places), format="#,##0.###", locale=self.language))
+        return _number(round(value, places), self.language)
 
     def load(self, kg: float) -> str:
         """A load in the person's unit, with the unit."""
@@ -70,10 +76,10 @@ class Wording:
 
     def day(self, day: date) -> str:
         """ "Mon 4 Jan", as the language writes it."""
-        return str(format_date(day, self.say("day-pattern"), locale=self.language))
+        return _day(day, self.say("day-pattern"), self.language)
 
     def long_day(self, day: date) -> str:
-        return str(format_date(day, self.say("long-day-pattern"), locale=self.language))
+        return _day(day, self.say("long-day-pattern"), self.language)
 
     def hour(self, at: time) -> str:
         return str(format_time(at, "HH:mm", locale=self.language))
@@ -87,6 +93,27 @@ class Wording:
 
     def listed(self, parts: list[str]) -> str:
         return ", ".join(parts)
+
+
+# Of a morning's plans most words and numbers come in many of them, and making one takes longer than finding it.
+OFTEN = 4096
+SHORT = 40
+
+
+@lru_cache(maxsize=OFTEN)
+def _said(say: Wording, key: str, values: tuple[tuple[str, type, Any], ...]) -> str:
+    """`values` with their types: 1, 1.0 and True are equal, and not said alike."""
+    return say._made(key, {name: value for name, _, value in values})
+
+
+@lru_cache(maxsize=OFTEN)
+def _number(value: float, language: str) -> str:
+    return str(format_decimal(value, format="#,##0.###", locale=language))
+
+
+@lru_cache(maxsize=OFTEN)
+def _day(day: date, form: str, language: str) -> str:
+    return str(format_date(day, form, locale=language))
 
 
 @lru_cache(maxsize=64)
