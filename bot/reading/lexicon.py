@@ -52,17 +52,22 @@ class Book:
 
     def add(self, table: str, name: str, phrase: str, joined: bool = False) -> None:
         """Add a phrase; `joined`: also as one word ("ring rows" and "ringrows")."""
-        if joined and " " in phrase and "..." not in phrase and fold(phrase).text.replace(" ", "").isalpha():
+        folded = fold(phrase).text
+        if joined and " " in phrase and "..." not in phrase and folded.replace(" ", "").isalpha():
             self.add(table, name, phrase.replace(" ", ""))
-        self.lists.setdefault(name, []).append(fold(phrase).text)
+        self.lists.setdefault(name, []).append(folded)
         node = self._root
-        marks = fold(phrase).text.replace("...", " \x01 ")
+        marks = folded.replace("...", " \x01 ")
         for piece in marks.split():
-            keys = ["..."] if piece == "\x01" else [t.text for t in tokenize(piece)]
+            plain = piece.isalpha()
+            keys = ["..."] if piece == "\x01" else [piece] if plain else [t.text for t in tokenize(piece)]
             for key in keys:
-                if key.isalpha():
+                if plain or key.isalpha():
                     self.words.add(key)
-                node = node.next.setdefault(key, _Node({}, []))
+                after = node.next.get(key)
+                if after is None:
+                    after = node.next[key] = _Node({}, [])
+                node = after
         if (table, name) not in node.hits:
             node.hits.append((table, name))
 

@@ -8,7 +8,6 @@ words with umlauts are also found as people type them without ("müde", "muede")
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, field
 from functools import lru_cache
 
 from bot.reading.lexicon import FALLBACK, GAP, Hit, table
@@ -26,15 +25,51 @@ class BadPhrase(ValueError):
     """A phrase of a word file that cannot be read; the message names file, table and key."""
 
 
-@dataclass(slots=True)
-class _Node:
-    """A place in the graph of all phrases: where a word leads, and the names of phrases that are complete here."""
+class _Place:
+    """Where a word leads from a node, with all that is reached without a word; names of phrases complete there."""
 
-    next: dict[str, list[_Node]] = field(default_factory=dict)
-    stems: dict[str, list[_Node]] = field(default_factory=dict)
-    gaps: list[_Node] = field(default_factory=list)
-    free: list[_Node] = field(default_factory=list)  # reached without a word
-    names: list[tuple[str, str]] = field(default_factory=list)
+    __slots__ = ("ends", "gaps", "names", "next", "stems")
+
+    def __init__(self, start: _Node) -> None:
+        self.next: dict[str, list[_Node]] = {}
+        self.stems: dict[str, list[_Node]] = {}
+        self.gaps: list[_Node] = []
+        self.names: list[tuple[str, str]] = []
+        reach, seen = [start], {id(start)}
+        while reach:
+            one = reach.pop()
+            for edges, made in ((one.next, self.next), (one.stems, self.stems)):
+                for word, targets in edges.items():
+                    made.setdefault(word, []).extend(targets)
+            self.gaps.extend(one.gaps)
+            reach.extend(gap for gap in one.gaps if id(gap) not in seen)  # a gap may be empty
+            seen.update(id(gap) for gap in one.gaps)
+            self.names.extend(name for name in one.names if name not in self.names)
+            for free in one.free:
+                if id(free) not in seen:
+                    seen.add(id(free))
+                    reach.append(free)
+        self.ends = not (self.next or self.gaps or self.stems)
+
+
+class _Node:
+    """A point in the graph of a phrase. `place` is worked out when a message first comes by; most never do."""
+
+    __slots__ = ("_place", "free", "gaps", "names", "next", "stems")
+
+    def __init__(self) -> None:
+        self.next: dict[str, list[_Node]] = {}
+        self.stems: dict[str, list[_Node]] = {}
+        self.gaps: list[_Node] = []
+        self.free: list[_Node] = []  # reached without a word
+        self.names: list[tuple[str, str]] = []
+        self._place: _Place | None = None
+
+    @property
+    def place(self) -> _Place:
+        if self._place is None:
+            self._place = _Place(self)
+        return self._place
 
 
 def _grow(phrase: str, at: int, start: _Node, classes: dict[str, list[str]]) -> tuple[_Node, int]:
@@ -102,36 +137,6 @@ def _spellings(piece: str) -> tuple[tuple[str, ...], ...]:
     return tuple(zip(*rows, strict=True))
 
 
-def _settle(start: _Node) -> _Node:
-    """The node with all that is reached without a word drawn into it."""
-    settled: dict[int, _Node] = {}
-    kept = []  # ids stay unique while their nodes live
-
-    def settle(node: _Node) -> _Node:
-        known = settled.get(id(node))
-        if known is not None:
-            return known
-        kept.append(node)
-        whole = settled[id(node)] = _Node()
-        reach, seen = [node], {id(node)}
-        while reach:
-            one = reach.pop()
-            for edges, made in ((one.next, whole.next), (one.stems, whole.stems)):
-                for word, targets in edges.items():
-                    made.setdefault(word, []).extend(settle(t) for t in targets)
-            whole.gaps.extend(settle(t) for t in one.gaps)
-            reach.extend(gap for gap in one.gaps if id(gap) not in seen)  # a gap may be empty
-            seen.update(id(gap) for gap in one.gaps)
-            whole.names.extend(name for name in one.names if name not in whole.names)
-            for free in one.free:
-                if id(free) not in seen:
-                    seen.add(id(free))
-                    reach.append(free)
-        return whole
-
-    return settle(start)
-
-
 class Phrases:
     """The compiled phrases of one subject in one or more languages."""
 
@@ -146,7 +151,7 @@ class Phrases:
         if stop != len(phrase):
             raise BadPhrase(f"a closing bracket too many in {phrase!r}")
         end.names.append((of, name))
-        first = _settle(start)
+        first = start.place
         if first.names or first.gaps:
             raise BadPhrase(f"{phrase!r} can begin with nothing")
         for word, nodes in first.next.items():
@@ -192,7 +197,14 @@ class Phrases:
 
     def every(self, tokens: Sequence[Token]) -> list[Hit]:
         """Every phrase at every place, also over each other."""
-        return [hit for start in range(len(tokens)) for hit in self.at(tokens, start)]
+        hits: list[Hit] = []
+        firsts = self._firsts
+        for start, token in enumerate(tokens):
+            # Few words begin a phrase of the file: most tokens end here.
+            if firsts.get(token.word) == () and token.value is None and token.text == token.word:
+                continue
+            hits += self.at(tokens, start)
+        return hits
 
     def find(self, tokens: Sequence[Token]) -> list[Hit]:
         """The longest phrase at every place, left to right, none over another."""
@@ -209,26 +221,28 @@ class Phrases:
 
 
 def _walk(node: _Node, tokens: Sequence[Token], at: int, found: dict[tuple[str, str], int]) -> None:
-    for name in node.names:
+    place = node.place
+    for name in place.names:
         if at > found.get(name, 0):
             found[name] = at
-    if at >= len(tokens) or not (node.next or node.gaps or node.stems):
+    if place.ends or at >= len(tokens):
         return
     token = tokens[at]
-    for after in node.next.get(token.word, ()):
-        _walk(after, tokens, at + 1, found)
-    if token.text != token.word:
-        for after in node.next.get(token.text, ()):
+    leads = place.next
+    if leads:
+        for after in leads.get(token.word, ()):
             _walk(after, tokens, at + 1, found)
-    if token.value is not None:
-        for after in node.next.get("#", ()):
-            _walk(after, tokens, at + 1, found)
-    if node.stems:
-        for stem, nodes in node.stems.items():
-            if token.word.startswith(stem):
-                for after in nodes:
-                    _walk(after, tokens, at + 1, found)
-    for gap in node.gaps:
+        if token.text != token.word:
+            for after in leads.get(token.text, ()):
+                _walk(after, tokens, at + 1, found)
+        if token.value is not None:
+            for after in leads.get("#", ()):
+                _walk(after, tokens, at + 1, found)
+    for stem, nodes in place.stems.items():
+        if token.word.startswith(stem):
+            for after in nodes:
+                _walk(after, tokens, at + 1, found)
+    for gap in place.gaps:
         for skip in range(min(GAP, len(tokens) - at)):
             if tokens[at + skip].text in SENTENCE_ENDS:
                 break

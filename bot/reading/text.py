@@ -66,8 +66,13 @@ def _fold_char(char: str) -> str:
 
 def fold(text: str) -> Folded:
     """Fold a message. Linear in its length; any text at all is good."""
-    if text.isascii() and text.isprintable():
+    if text.isascii() and text.replace("\n", " ").isprintable():
         return Folded(text, text.lower(), None, None)
+    if FRACTIONS.keys().isdisjoint(text):
+        pieces = [_fold_char(char) for char in text]
+        whole = "".join(pieces)
+        if len(whole) == len(text) and "" not in pieces:
+            return Folded(text, whole, None, None)
     out: list[str] = []
     starts: list[int] = []
     ends: list[int] = []
