@@ -75,6 +75,7 @@ def redeem(tx: Session, code: str, channel: str, address: str, now: datetime) ->
         _count_try(tx, channel, address, now)
         return None
     if found.expires_at <= now:
+        _count_try(tx, channel, address, now)
         return None
     run(tx, sa.update(invites).where(invites.c.id == found.id), {"used_at": now, "used_by": here})
     run(tx, sa.delete(invite_tries).where(_at(channel, address)))

@@ -6,6 +6,8 @@ import re
 from dataclasses import replace
 from datetime import datetime
 
+import structlog
+
 from bot.conversation import absences, alerts, asking, mending, pains, passing_on, plans, privacy, progress, reports
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.eccentrics import asks_for_eccentrics, refuse
@@ -15,6 +17,8 @@ from planner.facts import Session
 from planner.plan import DayPlan
 from storage import questions
 from storage.inbox import Incoming
+
+log = structlog.get_logger(__name__)
 
 NUMBER_ALONE = re.compile(r"\s*\d{1,2}(?:[.,]\d)?(?:\s*/\s*10)?\s*")
 LONGEST_READ = 10_000
@@ -38,6 +42,7 @@ def handle(desk: Desk, incoming: Incoming) -> None:
         return
     text = _pressed(incoming) if incoming.kind == "press" else incoming.text
     if text is None:
+        log.warning("press refused", incoming=incoming.id, athlete=desk.id)
         desk.tell(desk.say.say("press-unknown"))
         return
     if not text.strip():

@@ -6,6 +6,8 @@ from collections.abc import Callable
 from datetime import timedelta
 from zoneinfo import ZoneInfo
 
+import structlog
+
 from bot.conversation import alerts, cards, passing_on, plans, roster_page, rule_words, summary, what_if
 from bot.conversation.absences import plant_next_plan as plant_next
 from bot.conversation.coach_words import Command, parse
@@ -21,6 +23,8 @@ from storage import facts, invites, notes, persons
 from storage.inbox import Incoming
 from storage.persons import Person, Who
 from storage.rules import nicknames_of, set_coach_rule, set_nickname
+
+log = structlog.get_logger(__name__)
 
 LOADS_UP_TO_KG = 200.0
 MOST_REHEARSED = 4
@@ -65,17 +69,25 @@ class Office:
         athlete_id, _, rung = rest.partition(":")
         desk = self._desk_of(athlete_id)
         if desk is None:
-            self.answer("press-unknown")
+            self._refuse()
         elif kind in ("a", "h"):
             self._decide(desk, "approve" if kind == "a" else "decline", rung)
         elif kind == "s":
             self._start(desk)
         elif kind == "v":
             self._see(desk, rung)
-        elif kind == "r":
+        elif kind == "r" and any(alert.code in alerts.RESTARTABLE for alert in desk.review.alerts):
             self._restart(desk)
+        elif kind == "r":
+            # An old button, pressed again: what it was about is over, and a new stop is another decision.
+            self.answer("decided-nothing", name=desk.person.name)
         else:
-            self.answer("press-unknown")
+            self._refuse()
+
+    def _refuse(self) -> None:
+        """Forged, of somebody else's athlete, or of one who left. The data itself goes into no log."""
+        log.warning("press refused", incoming=self.incoming.id, coach=self.coach.id)
+        self.answer("press-unknown")
 
     def _decide(self, desk: Desk, kind: OrderKind, rung: str | None = None) -> None:
         """Approve or hold the proposal that stands; a replayed press finds none and says so."""
