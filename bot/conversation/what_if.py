@@ -54,10 +54,11 @@ def about(said: str, handles: Sequence[tuple[str, str]], language: str, today: d
 
 
 def _days(said: str) -> int | None:
-    found = re.search(
-        rf"\b(?:{'|'.join(_words()['train'])})\s+(?:\w+\s+)?(\d+)\s+(?:{'|'.join(_words()['days'])})", said
-    )
-    return int(found[1]) if found and 1 <= int(found[1]) <= MOST_DAYS else None
+    train, days = "|".join(_words()["train"]), "|".join(_words()["days"])
+    # "trains three days", and where the verb comes last: "drei Tage trainiert".
+    found = re.search(rf"\b(?:(?:{train})\s+(?:\w+\s+)?(\d+)\s+(?:{days})|(\d+)\s+(?:{days})\s+(?:{train}))\b", said)
+    number = int(found[1] or found[2]) if found else 0
+    return number if 1 <= number <= MOST_DAYS else None
 
 
 def meant(said: str, desks: Sequence[Desk]) -> list[Desk]:

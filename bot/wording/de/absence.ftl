@@ -1,6 +1,6 @@
 # Tage ohne Training.
 absence-until = bis { $day }
-absence-open = bis du dich meldest
+absence-open = bis zu deiner Meldung
 absence-missed = { $day } ausgefallen: notiert. Nachgeholt oder verdoppelt wird nichts.
 absence-away = Weg ab { $since } { $until }: notiert. Die erste Woche danach wird leichter, aus Vorsicht.
 absence-ill = Gute Besserung. Kein Training ab { $since } { $until }.

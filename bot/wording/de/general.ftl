@@ -8,6 +8,8 @@ number-alone = „{ $number }“ wovon? Ich habe gerade nichts gefragt. Sag mir,
 empty = In der Nachricht standen keine Worte. Sag mir, was du gemacht hast, oder frag „Was steht heute an?“.
 too-long = Das war lang: Ich habe die ersten { $limit } Zeichen gelesen. Schick den Rest als eigene Nachricht.
 press-unknown = Dieser Knopf gilt nicht mehr. Schreib es mir in Worten.
+one-at-a-time = Du schreibst schneller, als ich antworten kann. Ich lese und notiere jede Nachricht, eine nach der anderen; manche einfache Antwort lasse ich weg. Frag „Diese Woche?“, um zu sehen, wo du stehst.
+older-dropped = Ich konnte dich eine Weile nicht erreichen. Nachrichten, die inzwischen zu alt waren, sind weggefallen; was jetzt kommt, ist aktuell. Frag „Was steht heute an?“ nach dem Plan für heute.
 set-aside = Tut mir leid, mit deiner letzten Nachricht ist etwas schiefgegangen. Sie ist aufgehoben, und dein Coach weiß davon.
 help =
     Schreib mir in deinen eigenen Worten:
@@ -16,7 +18,7 @@ help =
     · Körpergewicht, Schlaf, Dauer – „Gewicht 71,2, 7h geschlafen, 65 min“
     · Tage – „verschieb Donnerstag auf Samstag“, „gestern ausgefallen“, „9. bis 16. April weg“, „krank“
     Frag mich: „Was steht heute an?“, „Diese Woche?“, „Warum weniger Gewicht?“, „Wie weit bin ich?“
-    Verbessern: „das waren 22,5, nicht 20“, „lösch das“. Mit „Sag dem Coach …“ gebe ich deine Worte weiter.
+    Korrigieren: „das waren 22,5, nicht 20“, „lösch das“. Mit „Sag dem Coach …“ gebe ich deine Worte weiter.
     Hier gibt es keinen ärztlichen Rat: Bei einem Warnzeichen hör auf und geh zum Arzt.
 stranger = Dieser Bot arbeitet nur auf Einladung. Lass dir von deinem Coach einen Code geben und schick ihn als /start CODE.
 code-unknown = Dieser Code gilt nicht. Lass dir von deinem Coach einen neuen geben und schick ihn als /start CODE.

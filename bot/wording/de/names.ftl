@@ -54,16 +54,16 @@ movement-nordic_curl = Nordic Curls
 side-left = links
 side-right = rechts
 
-ladder-one_arm_pull_up = einarmiger Klimmzug
+ladder-one_arm_pull_up = Einarmiger Klimmzug
 ladder-front_lever = Front Lever
 ladder-planche = Planche
 ladder-handstand_push_up = Handstandliegestütz
 
 rung-ring_row = Ringrudern
-rung-pull_up = saubere Klimmzüge
+rung-pull_up = Klimmzüge
 rung-weighted_pull_up = Klimmzüge mit Zusatzlast
 rung-archer_elbow_lower = Archer auf Ellbogenhöhe, untere Hälfte
-rung-archer_elbow_full = Archer auf Ellbogenhöhe, ganzer Weg
+rung-archer_elbow_full = Archer auf Ellbogenhöhe, volle Bewegung
 rung-archer_shoulder = Archer auf Schulterhöhe
 rung-hand_on_biceps = einarmig, Hand am Bizeps
 rung-hand_on_shoulder = einarmig, Hand an der Schulter

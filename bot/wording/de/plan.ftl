@@ -26,7 +26,7 @@ set-as-many = so viele wie möglich
 set-missed = { $reps } (nicht geschafft)
 set-ceiling = , RPE bis { $rpe }
 set-rpe = , RPE { $rpe }
-set-last-rpe = , letzter RPE { $rpe }
+set-last-rpe = , letzter Satz RPE { $rpe }
 set-rpes = , RPE { $rpes }
 
 week-heading = Die nächsten sieben Tage:

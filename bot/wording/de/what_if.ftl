@@ -7,5 +7,5 @@ what-if-exposures = · Einarmige Wiederholungen je Seite: { $both }
 what-if-dates = · { $both }
 what-if-days = Deload ab { $deload }, Test { $test }
 what-if-both = { $now } → { $then }
-what-if-none = nichts
+what-if-none = –
 what-if-how = „was wenn mira drei tage trainiert“, „was wenn mira die stufe 5 wochen hält“, „was wenn mira sperre 17,5“, „was wenn mira pause 2 wochen“, „was wenn mira regel block.loading_weeks 5“

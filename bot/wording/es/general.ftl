@@ -1,5 +1,5 @@
 # Respuestas cortas, ayuda, desconocidos, fallos.
-passed-on = Se lo he pasado a tu coach.
+passed-on = Ya se lo pasé a tu coach.
 from-coach = { $name }: { $text }
 clip-passed-on = El clip ya lo tiene tu coach.
 smalltalk = 👍
@@ -8,6 +8,8 @@ number-alone = ¿«{ $number }» de qué? Ahora mismo no te pregunté nada. Dime
 empty = Ese mensaje no tenía palabras. Dime qué hiciste o pregunta «¿qué toca hoy?».
 too-long = Era muy largo: leí los primeros { $limit } caracteres. Manda el resto en otro mensaje.
 press-unknown = Ese botón ya no vale. Escríbemelo con palabras.
+one-at-a-time = Escribes más rápido de lo que puedo responder. Leo y anoto cada mensaje, uno tras otro; algunas respuestas sencillas las dejo fuera. Pregunta «¿qué toca esta semana?» para ver cómo estás.
+older-dropped = No pude contactarte durante un tiempo. Los mensajes que entretanto quedaron viejos se descartaron; lo que llega ahora está al día. Pregunta «¿qué toca hoy?» para ver el plan de hoy.
 set-aside = Lo siento, algo falló con tu último mensaje. Está guardado y tu coach lo sabe.
 help =
     Cuéntame con tus palabras:
@@ -15,7 +17,7 @@ help =
     · dolor – «codo izquierdo 3/10 esta mañana»
     · peso corporal, sueño, tiempo – «peso 71,2, dormí 7h, 65 min»
     · días – «pasa el jueves al sábado», «ayer no entrené», «fuera del 9 al 16 de abril», «estoy enfermo»
-    Pregúntame: «¿qué toca hoy?», «¿esta semana?», «¿por qué menos peso?», «¿cómo voy?»
+    Pregúntame: «¿qué toca hoy?», «¿qué toca esta semana?», «¿por qué menos peso?», «¿cómo voy?»
     Corrige: «eran 22,5, no 20», «borra eso». Con «dile al coach …» le paso tus palabras.
     Aquí no hay consejo médico: ante una señal de alarma, para y ve al médico.
 stranger = Este bot funciona con invitación. Pide un código a tu coach y mándalo así: /start CÓDIGO.

@@ -84,8 +84,8 @@ rung-wall_handstand = handstand en la pared
 rung-handstand_push_up_top_half = handstand push-ups, mitad superior
 rung-handstand_push_up = handstand push-ups
 
-site-elbow_inner = cara interna del codo
-site-elbow_outer = cara externa del codo
+site-elbow_inner = codo por dentro
+site-elbow_outer = codo por fuera
 site-elbow = codo
 site-biceps = bíceps
 site-forearm = antebrazo
@@ -99,17 +99,17 @@ site-chest = pecho
 site-hip = cadera
 site-knee = rodilla
 site-ankle = tobillo
-site-other = otra zona
+site-other = zona afectada
 site-unnamed = zona sin nombrar
 site-with-side = { $site }, lado { $side ->
     [izquierda] izquierdo
    *[derecha] derecho
 }
 # El adjetivo concuerda con el nombre: donde lo hay, vale lo escrito aquí.
-site-elbow_inner-left = cara interna del codo izquierdo
-site-elbow_inner-right = cara interna del codo derecho
-site-elbow_outer-left = cara externa del codo izquierdo
-site-elbow_outer-right = cara externa del codo derecho
+site-elbow_inner-left = codo izquierdo por dentro
+site-elbow_inner-right = codo derecho por dentro
+site-elbow_outer-left = codo izquierdo por fuera
+site-elbow_outer-right = codo derecho por fuera
 site-elbow-left = codo izquierdo
 site-elbow-right = codo derecho
 site-biceps-left = bíceps izquierdo

@@ -15,6 +15,6 @@ history-for-coach = { $name } menciona una señal pasada; no es una alarma, solo
 button-restart = Puede volver a entrenar
 eccentrics-no = Nada de excéntricas a un brazo antes de una dominada libre a un brazo: bajar carga alrededor de un 20 % más que subir. Tu coach sabe que lo pediste.
 eccentrics-no-numbers = Nada de excéntricas a un brazo antes de una dominada libre a un brazo. Tu brazo puede con unos { $one_arm } y tendría que bajar { $bodyweight }, y bajar carga el tendón alrededor de un 20 % más que subir. Tu coach sabe que lo pediste.
-eccentrics-coach-decides = Las excéntricas a un brazo las decide tu coach; se lo he pasado.
+eccentrics-coach-decides = Las excéntricas a un brazo las decide tu coach; ya se lo pasé.
 eccentrics-for-coach = { $name } pidió excéntricas a un brazo antes de una repetición libre y se le dijo que no: «{ $text }»
 eccentrics-wish-for-coach = { $name } tiene una repetición libre y pide excéntricas a un brazo: «{ $text }». Tú decides.

@@ -26,7 +26,7 @@ set-as-many = las que puedas
 set-missed = { $reps } (fallida)
 set-ceiling = , RPE hasta { $rpe }
 set-rpe = , RPE { $rpe }
-set-last-rpe = , última RPE { $rpe }
+set-last-rpe = , última a RPE { $rpe }
 set-rpes = , RPE { $rpes }
 
 week-heading = Los próximos siete días:
