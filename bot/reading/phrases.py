@@ -28,7 +28,7 @@ class BadPhrase(ValueError):
 class _Place:
     """Where a word leads from a node, with all that is reached without a word; names of phrases complete there."""
 
-    __slots__ = ("ends", "gaps", "names", "next", "stems")
+    __slots__ = ("ends", "gaps", "names", "next", "stems", "worded")
 
     def __init__(self, start: _Node) -> None:
         self.next: dict[str, list[_Node]] = {}
@@ -49,7 +49,8 @@ class _Place:
                 if id(free) not in seen:
                     seen.add(id(free))
                     reach.append(free)
-        self.ends = not (self.next or self.gaps or self.stems)
+        self.worded = not self.gaps and not self.stems  # nothing but whole words leads on
+        self.ends = self.worded and not self.next
 
 
 class _Node:
@@ -137,13 +138,39 @@ def _spellings(piece: str) -> tuple[tuple[str, ...], ...]:
     return tuple(zip(*rows, strict=True))
 
 
+class _First:
+    """The phrases that a word begins, and those of them that the next word does not rule out."""
+
+    __slots__ = ("_by_second", "_others", "_seconds", "places")
+
+    def __init__(self, places: tuple[_Place, ...]) -> None:
+        self.places = places
+        self._others = tuple(place for place in places if place.names or not place.worded)
+        self._seconds = frozenset().union(*(place.next for place in places))
+        self._by_second: dict[str, tuple[_Place, ...]] = {}
+
+    def before(self, second: str) -> tuple[_Place, ...]:
+        """The phrases that may go on with `second`, or end before it."""
+        if second not in self._seconds:
+            return self._others
+        found = self._by_second.get(second)
+        if found is None:
+            found = self._by_second[second] = tuple(
+                place for place in self.places if place.names or not place.worded or second in place.next
+            )
+        return found
+
+
+NOTHING = _First(())
+
+
 class Phrases:
     """The compiled phrases of one subject in one or more languages."""
 
     def __init__(self) -> None:
         self._next: dict[str, list[_Node]] = {}
         self._stems: dict[str, list[_Node]] = {}
-        self._firsts: dict[str, tuple[_Node, ...]] = {}
+        self._firsts: dict[str, _First] = {}
 
     def add(self, of: str, name: str, phrase: str, classes: dict[str, list[str]]) -> None:
         start = _Node()
@@ -166,28 +193,34 @@ class Phrases:
                 mine.setdefault(word, []).extend(nodes)
         self._firsts.clear()
 
-    def _first(self, word: str) -> tuple[_Node, ...]:
+    def _first(self, word: str) -> _First:
         found = self._firsts.get(word)
         if found is None:
             if len(self._firsts) > MOST_REMEMBERED:
                 self._firsts.clear()
             by_stem = [node for stem, nodes in self._stems.items() if word.startswith(stem) for node in nodes]
-            found = self._firsts[word] = (*self._next.get(word, ()), *by_stem)
+            nodes = (*self._next.get(word, ()), *by_stem)
+            found = self._firsts[word] = _First(tuple(node.place for node in nodes)) if nodes else NOTHING
         return found
 
     def at(self, tokens: Sequence[Token], start: int) -> list[Hit]:
         """Every phrase that begins at tokens[start], longest first; a name once."""
         token = tokens[start]
-        nodes = self._first(token.word)
+        first = self._first(token.word)
+        after = tokens[start + 1] if start + 1 < len(tokens) else None
+        if after is not None and after.value is None and after.text == after.word:
+            places = first.before(after.word)
+        else:
+            places = first.places
         if token.text != token.word:
-            nodes += self._first(token.text)
+            places += self._first(token.text).places
         if token.value is not None:
-            nodes += self._first("#")
-        if not nodes:
+            places += self._first("#").places
+        if not places:
             return []
         found: dict[tuple[str, str], int] = {}
-        for node in nodes:
-            _walk(node, tokens, start + 1, found)
+        for place in places:
+            _walk(place, tokens, start + 1, found)
         if not found:
             return []
         if len(found) == 1:
@@ -201,7 +234,7 @@ class Phrases:
         firsts = self._firsts
         for start, token in enumerate(tokens):
             # Few words begin a phrase of the file: most tokens end here.
-            if firsts.get(token.word) == () and token.value is None and token.text == token.word:
+            if firsts.get(token.word) is NOTHING and token.value is None and token.text == token.word:
                 continue
             hits += self.at(tokens, start)
         return hits
@@ -220,8 +253,7 @@ class Phrases:
         return hits
 
 
-def _walk(node: _Node, tokens: Sequence[Token], at: int, found: dict[tuple[str, str], int]) -> None:
-    place = node.place
+def _walk(place: _Place, tokens: Sequence[Token], at: int, found: dict[tuple[str, str], int]) -> None:
     for name in place.names:
         if at > found.get(name, 0):
             found[name] = at
@@ -231,22 +263,22 @@ def _walk(node: _Node, tokens: Sequence[Token], at: int, found: dict[tuple[str, 
     leads = place.next
     if leads:
         for after in leads.get(token.word, ()):
-            _walk(after, tokens, at + 1, found)
+            _walk(after.place, tokens, at + 1, found)
         if token.text != token.word:
             for after in leads.get(token.text, ()):
-                _walk(after, tokens, at + 1, found)
+                _walk(after.place, tokens, at + 1, found)
         if token.value is not None:
             for after in leads.get("#", ()):
-                _walk(after, tokens, at + 1, found)
+                _walk(after.place, tokens, at + 1, found)
     for stem, nodes in place.stems.items():
         if token.word.startswith(stem):
             for after in nodes:
-                _walk(after, tokens, at + 1, found)
+                _walk(after.place, tokens, at + 1, found)
     for gap in place.gaps:
         for skip in range(min(GAP, len(tokens) - at)):
             if tokens[at + skip].text in SENTENCE_ENDS:
                 break
-            _walk(gap, tokens, at + skip + 1, found)
+            _walk(gap.place, tokens, at + skip + 1, found)
 
 
 @lru_cache(maxsize=256)

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict, dataclass, field
+from dataclasses import dataclass, field, fields
 from datetime import date, datetime
+from functools import lru_cache
 from typing import Any, Literal
 from zoneinfo import ZoneInfo
 
@@ -106,17 +107,23 @@ class Reading:
 
     def to_json(self) -> dict[str, Any]:
         """The contract's object, every field there, dates as ISO strings."""
-        data = asdict(self)
+        data: dict[str, Any] = _plain(self)
         del data["language"], data["past_flags"]
         if self.dates is not None:
-            data["dates"] = {"from": self.dates.start, "to": self.dates.end}
-        plain: dict[str, Any] = _plain(data)
-        return plain
+            data["dates"] = {"from": _plain(self.dates.start), "to": _plain(self.dates.end)}
+        return data
+
+
+@lru_cache(maxsize=16)
+def _fields_of(kind: Any) -> tuple[str, ...]:
+    return tuple(one.name for one in fields(kind))
 
 
 def _plain(value: Any) -> Any:
-    if isinstance(value, dict):
-        return {key: _plain(item) for key, item in value.items()}
+    if value is None or isinstance(value, (str, int, float)):
+        return value
     if isinstance(value, (list, tuple)):
         return [_plain(item) for item in value]
-    return value.isoformat() if isinstance(value, date) else value
+    if isinstance(value, date):
+        return value.isoformat()
+    return {name: _plain(getattr(value, name)) for name in _fields_of(type(value))}
