@@ -1,105 +1,257 @@
-"""Looks at everything the service stands on and says in plain words what is wrong."""
+"""Looks at everything the service stands on and says in plain words what is wrong. It changes nothing."""
 
 from __future__ import annotations
 
+import asyncio
+import re
+import shutil
 import stat
-from datetime import UTC, timedelta
+from collections.abc import Iterable, Iterator
+from datetime import UTC, datetime, timedelta
+from email.utils import parsedate_to_datetime
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
-from bot.clock import SystemClock
+import httpx
+import sqlalchemy as sa
+from telegram.error import InvalidToken, TelegramError
+
+from bot.channels.telegram import make_bot
 from bot.settings import Settings
-from storage import health, persons
+from storage import backup, health, persons, tombstones, upgrade
+from storage.database import reading_engine, writing_engine
+from storage.errors import StorageError
+from storage.migrations import HEAD
 from storage.store import Store, sqlite_path
 
 LATE = timedelta(minutes=2)
 OLD_BACKUP = timedelta(days=2)
+CLOCK_OFF = timedelta(seconds=30)
+# A message that waits for an answer of the service for longer is late anyway.
+ANSWER_S = 5.0
+LEAST_FREE = 500_000_000  # bytes; common practice, no source
+# The file, its log and a copy before an upgrade or a rewrite after an erasure.
+FREE_FOR_FILES = 3
+TOKEN = re.compile(r"[0-9]+:[A-Za-z0-9_-]{30,}")
+FINE, WRONG = "·", "!"
 
 
-def examine(settings: Settings) -> tuple[bool, list[str]]:
+def examine(settings: Settings, now: datetime) -> tuple[bool, list[str]]:
     """(nothing is wrong, a sentence for each finding). What is wrong begins with "!", what is fine with "·"."""
-    findings: list[str] = []
-    findings += _settings(settings)
-    findings += _clock()
+    findings = [*_settings(settings), *_service(settings, now), *_database(settings, now), *_disk(settings)]
+    return not any(one.startswith(WRONG) for one in findings), findings
+
+
+# ---- settings, and the service at the other end -------------------------------------------------------------------
+
+
+def _settings(settings: Settings) -> Iterator[str]:
+    if settings.telegram_token is None or not settings.telegram_token.get_secret_value():
+        yield f"{WRONG} SLOWRUNG_TELEGRAM_TOKEN is not set: `slowrung serve` cannot start."
+    if settings.webhook_url is not None and settings.webhook_secret is None:
+        yield f"{WRONG} SLOWRUNG_WEBHOOK_SECRET is not set: the webhook would be open to anybody."
+    if settings.webhook_url is not None and not settings.webhook_url.startswith("https://"):
+        yield f"{WRONG} SLOWRUNG_WEBHOOK_URL must begin with https://: the service calls nothing else."
+    if settings.replicas > 1 and settings.database.startswith("sqlite"):
+        yield f"{WRONG} SLOWRUNG_REPLICAS is {settings.replicas}, but a SQLite file serves one: move to PostgreSQL."
+    yield f"{FINE} The words of handled messages are kept {settings.keep_messages_days} days."
+
+
+def _service(settings: Settings, now: datetime) -> Iterator[str]:
+    """Whether the chat service answers, knows the token, and has the same time."""
     try:
-        store = Store.open(settings.database, settings.backups)
-    except Exception as error:  # whatever it is, it is the finding
-        findings.append(f"! The database does not open: {error}")
-    else:
-        try:
-            findings += _database(settings, store)
-        finally:
-            store.close()
-    findings += _backups(settings.backups)
-    return not any(one.startswith("!") for one in findings), findings
-
-
-def _settings(settings: Settings) -> list[str]:
-    found = []
-    if settings.telegram_token is None:
-        found.append("! SLOWRUNG_TELEGRAM_TOKEN is not set: `slowrung serve` cannot start.")
-    else:
-        found.append("· A token is set.")
-    home = settings.home
-    if home.exists() and stat.S_IMODE(home.stat().st_mode) & 0o077:
-        found.append(f"! {home} can be read by others: chmod 700 {home}")
-    return found
-
-
-def _clock() -> list[str]:
-    now = SystemClock().now()
-    found = [f"· The clock says {now.isoformat(timespec='seconds')}. If that is wrong, plans come at wrong hours."]
+        answer = httpx.get(settings.telegram_api_url, timeout=ANSWER_S, follow_redirects=False)
+    except httpx.HTTPError as error:
+        yield f"{WRONG} {settings.telegram_api_url} does not answer ({type(error).__name__})."
+        yield _clock_alone(now)
+        return
+    yield from _clock_beside(answer.headers.get("date"), now)
+    token = settings.telegram_token.get_secret_value() if settings.telegram_token else ""
+    if not token:
+        return
+    if not TOKEN.fullmatch(token):
+        yield f"{WRONG} SLOWRUNG_TELEGRAM_TOKEN has not the form NUMBER:LETTERS. Copy it again, whole."
+        return
     try:
-        berlin = now.astimezone(ZoneInfo("Europe/Berlin")).utcoffset()
-        found.append(f"· Time zone data is there (Berlin is {berlin} from UTC).")
-    except Exception:
-        found.append("! There is no time zone data: install the tzdata package.")
-    if now.astimezone(UTC).year < 2026:
-        found.append("! The clock is years behind.")
-    return found
+        name = asyncio.run(_name_of(token, settings.telegram_api_url))
+    except InvalidToken:
+        yield f"{WRONG} The service does not know this SLOWRUNG_TELEGRAM_TOKEN."
+    except TelegramError as error:
+        yield f"{WRONG} The service could not be asked about the token ({type(error).__name__})."
+    else:
+        yield f"{FINE} The service knows the token: it is the bot {name}."
 
 
-def _database(settings: Settings, store: Store) -> list[str]:
-    found = []
-    now = SystemClock().now()
+async def _name_of(token: str, root: str) -> str:
+    bot = make_bot(token, root)
+    async with bot:
+        return bot.username
+
+
+def _clock_alone(now: datetime) -> str:
+    return f"{FINE} The clock says {now.isoformat(timespec='seconds')}. If that is wrong, plans come at wrong hours."
+
+
+def _clock_beside(date: str | None, now: datetime) -> Iterator[str]:
+    try:
+        theirs = parsedate_to_datetime(date or "").astimezone(UTC)
+    except ValueError:
+        yield _clock_alone(now)
+        return
+    off = abs(now - theirs)
+    if off > CLOCK_OFF:
+        yield f"{WRONG} The clock is {_age(off)} off the service's. Plans come at wrong hours: set it (NTP)."
+    else:
+        yield f"{FINE} The clock agrees with the service's."
+
+
+# ---- the database ---------------------------------------------------------------------------------------------------
+
+
+def _database(settings: Settings, now: datetime) -> Iterator[str]:
     path = sqlite_path(settings.database)
+    if path is not None and not path.exists():
+        yield f"{WRONG} There is no database {path} yet: slowrung roster load FILE"
+        return
+    try:
+        if path is not None:
+            upgrade.check_file(path)
+        found = _revision(settings.database)
+        if found != HEAD:
+            yield (
+                f"{WRONG} The database's tables are at {found}, this version's at {HEAD}. `slowrung serve` brings an "
+                "older one up to date as it starts, after a copy; nothing else was looked at."
+            )
+            return
+        # Up to date already, so that opening changes nothing.
+        store = Store.open(settings.database, settings.backups)
+    except StorageError as error:
+        yield f"{WRONG} {error}"
+        return
+    except sa.exc.SQLAlchemyError as error:
+        why = str(getattr(error, "orig", error)).splitlines()[0]
+        yield f"{WRONG} The database does not open ({why}). Check SLOWRUNG_DATABASE_URL."
+        return
+    try:
+        yield from _within(store, settings, now)
+    finally:
+        store.close()
+
+
+def _revision(url: str) -> str | None:
+    engine = reading_engine(url) if sqlite_path(url) is not None else writing_engine(url)
+    try:
+        with engine.connect() as connection:
+            return upgrade.current_revision(connection)
+    finally:
+        engine.dispose()
+
+
+def _within(store: Store, settings: Settings, now: datetime) -> Iterator[str]:
     with store.reading() as tx:
         seen = health.look(tx, now)
         coaches = persons.all_coaches(tx)
-    found.append(f"· {seen.database}, version {seen.revision} of the tables.")
-    if path is not None and stat.S_IMODE(path.stat().st_mode) & 0o077:
-        found.append(f"! {path} can be read by others: chmod 600 {path}")
+        team = [row for one in coaches for row in persons.athletes_of(tx, one.id or 0)]
+        erased = tombstones.moments(tx)
+        back = tombstones.come_back(tx)
+    yield f"{FINE} {seen.database}, version {seen.revision} of the tables."
     if seen.wal_reset_bug:
-        found.append("· This SQLite is older than 3.51.3: keep one running service a file (a lock sees to that).")
+        yield f"{FINE} This SQLite is older than 3.51.3: keep one running service a file (a lock sees to that)."
     if not coaches:
-        found.append("! There is no roster yet: slowrung roster load FILE")
+        yield f"{WRONG} There is no roster yet: slowrung roster load FILE"
+    yield from _zones({one.timezone for one in coaches} | {one.timezone for one in team})
     counted = ", ".join(f"{name} {count}" for name, count in sorted(seen.rows.items()) if count)
-    found.append(f"· Rows: {counted or 'none'}.")
+    yield f"{FINE} Rows: {counted or 'none'}."
+    yield from _queues(seen)
+    if back:
+        yield (
+            f"{WRONG} {len(back)} athletes who had all their data erased are back, as after restoring a copy. Erase "
+            "them: slowrung erase HANDLE"
+        )
+    since = min((row.started_on for row in team), default=None)
+    new = since is None or now.date() - since <= OLD_BACKUP
+    yield from _backups(settings, erased, now, new)
+
+
+def _zones(names: Iterable[str]) -> Iterator[str]:
+    missing = []
+    for name in sorted({*names, "Europe/Zurich"}):
+        try:
+            ZoneInfo(name)
+        except (OSError, ValueError, KeyError):
+            missing.append(name)
+    if missing:
+        yield f"{WRONG} There is no time zone data for {', '.join(missing)}: install the tzdata package."
+    else:
+        yield f"{FINE} Time zone data is there for everyone."
+
+
+def _queues(seen: health.Health) -> Iterator[str]:
     if seen.set_aside:
-        found.append(f"! {seen.set_aside} messages could not be handled and are set aside.")
-    if seen.oldest_unhandled is not None and seen.oldest_unhandled > LATE:
-        found.append(f"! {seen.unhandled} messages wait to be handled, the oldest {_age(seen.oldest_unhandled)}.")
-    if seen.oldest_unsent is not None and seen.oldest_unsent > LATE:
-        found.append(f"! {seen.unsent} messages wait to be sent, the oldest {_age(seen.oldest_unsent)}.")
-    if seen.oldest_overdue is not None and seen.oldest_overdue > LATE:
-        found.append(f"! {seen.overdue} plans and questions are overdue, the oldest {_age(seen.oldest_overdue)}.")
+        yield f"{WRONG} {seen.set_aside} messages could not be handled and are set aside."
+    if seen.given_up:
+        yield f"{FINE} {seen.given_up} messages were given up: chats that are gone, or too late to be of use."
+    waiting = (
+        (seen.unhandled, seen.oldest_unhandled, "messages wait to be handled"),
+        (seen.unsent, seen.oldest_unsent, "messages wait to be sent"),
+        (seen.overdue, seen.oldest_overdue, "plans and questions are overdue"),
+    )
+    for count, age, what in waiting:
+        if age is not None and age > LATE:
+            yield f"{WRONG} {count} {what}, the oldest {_age(age)}."
     sweep = seen.beats.get("sweep")
     if sweep is None:
-        found.append("· No sweep was made yet.")
+        yield f"{FINE} No sweep was made yet: the service has never run on this database."
+    elif sweep < -CLOCK_OFF:
+        yield f"{WRONG} The last sweep is {_age(-sweep)} in the future: the clock was set back, or is wrong."
     elif sweep > LATE:
-        found.append(f"! The last sweep is {_age(sweep)} old: is the service running?")
+        yield f"{WRONG} The last sweep is {_age(sweep)} old: is the service running?"
     else:
-        found.append(f"· The last sweep is {_age(sweep)} old.")
-    return found
+        yield f"{FINE} The last sweep is {_age(sweep)} old."
 
 
-def _backups(folder: Path) -> list[str]:
-    copies = sorted(folder.glob("slowrung-*")) if folder.exists() else []
+def _backups(settings: Settings, erased: list[datetime], now: datetime, new: bool) -> Iterator[str]:
+    path = sqlite_path(settings.database)
+    copies = backup.copies(settings.backups)
     if not copies:
-        return ["· There is no backup yet: slowrung backup"]
-    age = timedelta(seconds=SystemClock().now().timestamp() - copies[-1].stat().st_mtime)
-    mark = "!" if age > OLD_BACKUP else "·"
-    return [f"{mark} The newest of {len(copies)} backups is {_age(age)} old."]
+        yield f"{FINE if new else WRONG} There is no backup in {settings.backups} yet: slowrung backup"
+    else:
+        age = now - max(backup.made_at(copy) for copy in copies)
+        mark = WRONG if age > OLD_BACKUP else FINE
+        yield f"{mark} The newest of {len(copies)} backups is {_age(age)} old."
+    beside = backup.copies_beside(path) if path is not None else []
+    kept = backup.outlived([*copies, *beside], erased, now)
+    if kept:
+        yield (
+            f"{WRONG} {len(kept)} copies know somebody who was promised to be gone by now, such as {kept[0].name}: "
+            "slowrung backup deletes them."
+        )
+
+
+# ---- files ----------------------------------------------------------------------------------------------------------
+
+
+def _disk(settings: Settings) -> Iterator[str]:
+    path = sqlite_path(settings.database)
+    places = [place for place in (settings.home, path.parent if path else None) if place and place.exists()]
+    files = [one for place in places for one in place.glob("*") if one.is_file()]
+    files += backup.copies(settings.backups)
+    if path is not None and path.exists():
+        files.append(path)
+    for one in dict.fromkeys((settings.home, settings.backups, *files)):
+        if one.exists() and stat.S_IMODE(one.stat().st_mode) & 0o077:
+            yield f"{WRONG} {one} can be read by others: chmod {'700' if one.is_dir() else '600'} {one}"
+    size = path.stat().st_size if path is not None and path.exists() else 0
+    for place in dict.fromkeys(places):
+        yield _free(place, shutil.disk_usage(place).free, max(LEAST_FREE, FREE_FOR_FILES * size))
+
+
+def _free(place: Path, free: int, wanted: int) -> str:
+    if free < wanted:
+        return (
+            f"{WRONG} {place} has {free // 10**6} MB left, {wanted // 10**6} are wanted: a full disk stops everything."
+        )
+    return f"{FINE} {place} has {free // 10**6} MB left."
 
 
 def _age(span: timedelta) -> str:

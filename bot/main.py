@@ -290,9 +290,10 @@ def move(
 @app.command()
 def doctor() -> None:
     """Look at settings, database, clock and queues, and say in plain words what is wrong."""
+    from bot.clock import SystemClock
     from bot.doctor import examine
 
-    sound, findings = examine(_settings())
+    sound, findings = examine(_settings(), SystemClock().now())
     typer.echo("\n".join(findings))
     raise typer.Exit(0 if sound else 1)
 

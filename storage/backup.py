@@ -71,13 +71,16 @@ def let_go(kept: Iterable[Path], erased: Sequence[datetime], now: datetime) -> l
         kept: Copies, as `copies` and `copies_beside` find them.
         erased: The moments of all erasures (UTC).
     """
-    ripe = [moment for moment in erased if moment <= now - KEEP_ERASED]
-    if not ripe:
-        return []
-    old = [path for path in kept if made_at(path) <= max(ripe)]
+    old = outlived(kept, erased, now)
     for path in old:
         path.unlink()
     return old
+
+
+def outlived(kept: Iterable[Path], erased: Sequence[datetime], now: datetime) -> list[Path]:
+    """The copies that `let_go` would delete."""
+    ripe = [moment for moment in erased if moment <= now - KEEP_ERASED]
+    return [path for path in kept if made_at(path) <= max(ripe)] if ripe else []
 
 
 def made_at(copy: Path) -> datetime:

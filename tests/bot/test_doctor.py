@@ -1,0 +1,252 @@
+"""Each thing that can be wrong is found, and nothing that is right."""
+
+import os
+import shutil
+import sqlite3
+from contextlib import closing
+from datetime import UTC, datetime, timedelta
+from email.utils import format_datetime
+from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
+from threading import Thread
+
+import pytest
+import sqlalchemy as sa
+from pydantic import SecretStr
+
+from bot import doctor
+from bot.settings import Settings
+from storage import backup, erasure, health, inbox, persons
+from storage.database import run
+from storage.inbox import IncomingUpdate
+from storage.loading import load_roster
+from storage.store import Store
+from tests.storage.sample import small_roster
+
+NOW = datetime.now(UTC).replace(microsecond=0)  # noqa: TID251  files made here have the machine's own time
+TOKEN = "7000000001:not-a-real-token-only-for-tests"
+
+
+class Service:
+    """What the doctor asks of the chat service: an answer with a date, and a name for a token."""
+
+    def __init__(self) -> None:
+        self.date, self.knows = NOW, True
+        outer = self
+
+        class Handler(BaseHTTPRequestHandler):
+            def do_GET(self):
+                self.answer(200, b"{}")
+
+            def do_POST(self):
+                self.rfile.read(int(self.headers.get("content-length", 0)))
+                known = b'{"ok": true, "result": {"id": 7, "is_bot": true, "first_name": "s", "username": "slow_bot"}}'
+                unknown = b'{"ok": false, "error_code": 401, "description": "Unauthorized"}'
+                self.answer(200 if outer.knows else 401, known if outer.knows else unknown)
+
+            def answer(self, status, body):
+                self.send_response_only(status)
+                self.send_header("Date", format_datetime(outer.date, usegmt=True))
+                self.send_header("Content-Length", str(len(body)))
+                self.end_headers()
+                self.wfile.write(body)
+
+            def log_message(self, *_):
+                pass
+
+        self.server = ThreadingHTTPServer(("127.0.0.1", 0), Handler)
+        self.server.block_on_close = True
+        self.server.daemon_threads = False
+        self.url = f"http://127.0.0.1:{self.server.server_address[1]}"
+        self.thread = Thread(target=self.server.serve_forever, args=(0.02,))
+        self.thread.start()
+
+    def stop(self) -> None:
+        self.server.shutdown()
+        self.server.server_close()
+        self.thread.join()
+
+
+@pytest.fixture
+def service():
+    made = Service()
+    yield made
+    made.stop()
+
+
+@pytest.fixture
+def settings(tmp_path, service, monkeypatch):
+    for name in [one for one in os.environ if one.startswith("SLOWRUNG_")]:
+        monkeypatch.delenv(name)
+    home = tmp_path / "home"
+    home.mkdir(mode=0o700)
+    return Settings(home=home, telegram_token=SecretStr(TOKEN), telegram_api_url=service.url)
+
+
+@pytest.fixture
+def sound(settings):
+    """Everything as it should be: a roster, a sweep just now, a backup of tonight."""
+    before = os.umask(0o077)
+    with closing(Store.open(settings.database)) as store, store.transaction() as tx:
+        load_roster(tx, small_roster("mira"), NOW - timedelta(days=40))
+        health.beat(tx, "sweep", NOW - timedelta(seconds=5))
+    backup.backup(settings.database, settings.backups, NOW)
+    os.umask(before)
+    return settings
+
+
+def wrong(settings, now=NOW):
+    fine, findings = doctor.examine(settings, now)
+    found = [one for one in findings if one.startswith("!")]
+    assert fine == (not found)
+    return "\n".join(found)
+
+
+def change(settings, work):
+    with closing(Store.open(settings.database)) as store, store.transaction() as tx:
+        return work(tx)
+
+
+def test_where_all_is_well_nothing_is_wrong(sound):
+    fine, findings = doctor.examine(sound, NOW)
+    assert fine, findings
+    said = "\n".join(findings)
+    for word in ("slow_bot", "clock agrees", "Time zone data", "sweep is 5 s", "1 backups", "MB left", "365 days"):
+        assert word in said
+    assert TOKEN not in said
+
+
+def test_a_token_that_is_missing_malformed_or_unknown(sound, service):
+    assert "is not set" in wrong(sound.model_copy(update={"telegram_token": None}))
+    assert "has not the form" in wrong(sound.model_copy(update={"telegram_token": SecretStr("7:short")}))
+    service.knows = False
+    assert "does not know this" in wrong(sound)
+
+
+def test_a_service_that_does_not_answer(sound, service):
+    service.stop()
+    try:
+        assert "does not answer" in wrong(sound)
+    finally:
+        service.__init__()  # the fixture stops it once more
+
+
+@pytest.mark.parametrize("off", [timedelta(hours=1), timedelta(hours=-1), timedelta(seconds=31)])
+def test_a_clock_that_is_off(sound, service, off):
+    service.date = NOW + off
+    assert "off the service's" in wrong(sound)
+
+
+def test_a_clock_that_was_set_back_shows_by_the_last_sweep(sound):
+    change(sound, lambda tx: health.beat(tx, "sweep", NOW + timedelta(hours=3)))
+    assert "in the future" in wrong(sound)
+
+
+def test_a_webhook_that_is_open_or_not_encrypted(sound):
+    assert "WEBHOOK_SECRET" in wrong(sound.model_copy(update={"webhook_url": "https://bot.example"}))
+    assert "https://" in wrong(
+        sound.model_copy(update={"webhook_url": "http://bot.example", "webhook_secret": SecretStr("x")})
+    )
+
+
+def test_replicas_on_a_file(sound):
+    assert "move to PostgreSQL" in wrong(sound.model_copy(update={"replicas": 2}))
+
+
+def test_no_database_yet_and_none_is_made(settings):
+    assert "There is no database" in wrong(settings)
+    assert list(settings.home.iterdir()) == []
+
+
+def test_a_damaged_database(sound):
+    path = sound.home / "slowrung.sqlite3"
+    content = bytearray(path.read_bytes())
+    content[3 * 4096 : 4 * 4096] = b"\x99" * 4096
+    path.write_bytes(content)
+    assert "is damaged" in wrong(sound)
+
+
+def test_a_database_that_is_away(sound):
+    assert "does not open" in wrong(sound.model_copy(update={"database_url": "postgresql://nobody@127.0.0.1:1/x"}))
+
+
+def test_tables_of_another_version_are_only_looked_at(sound):
+    path = sound.home / "slowrung.sqlite3"
+    with closing(sqlite3.connect(path)) as connection:
+        connection.execute("UPDATE alembic_version SET version_num = '0001'")
+        connection.commit()
+    assert "at 0001" in wrong(sound)
+    with closing(sqlite3.connect(path)) as connection:
+        assert connection.execute("SELECT version_num FROM alembic_version").fetchall() == [("0001",)]
+
+
+def test_an_empty_database_wants_a_roster(settings):
+    Store.open(settings.database).close()
+    assert "no roster yet" in wrong(settings)
+
+
+def test_a_zone_that_nobody_knows_any_more(sound):
+    change(sound, lambda tx: persons.update_athlete(tx, 1, {"timezone": "Atlantis/Capital"}))
+    assert "no time zone data for Atlantis/Capital" in wrong(sound)
+
+
+def test_messages_that_wait_and_messages_set_aside(sound):
+    old = NOW - timedelta(minutes=10)
+
+    def receive(tx):
+        inbox.accept(tx, [IncomingUpdate("terminal", str(n), f"a{n}", "text", "hi", old) for n in range(2)], old)
+        for _ in range(inbox.MAX_ATTEMPTS):
+            inbox.note_failure(tx, 1, "ValueError", old)
+
+    change(sound, receive)
+    said = wrong(sound)
+    assert "1 messages could not be handled" in said
+    assert "1 messages wait to be handled, the oldest 10 min" in said
+
+
+def test_a_sweep_that_stopped(sound):
+    assert "is the service running?" in wrong(sound, NOW + timedelta(minutes=3))
+
+
+def test_backups_that_are_missing_or_old(sound):
+    assert "newest of 1 backups is 72 h old" in wrong(sound, NOW + timedelta(days=3))
+    shutil.rmtree(sound.backups)
+    assert "no backup" in wrong(sound)
+
+
+def test_no_backup_yet_is_no_fault_in_the_first_days(sound):
+    shutil.rmtree(sound.backups)
+    change(sound, lambda tx: persons.update_athlete(tx, 1, {"started_on": NOW.date()}))
+    assert wrong(sound) == ""
+
+
+def test_copies_that_should_be_gone_and_people_who_should(sound):
+    with closing(Store.open(sound.database)) as store:
+        erasure.erase_athlete(store, 1, NOW + timedelta(seconds=1))
+        later = NOW + backup.KEEP_ERASED + timedelta(seconds=1)
+        assert "copies know somebody" in wrong(sound, later)
+        with store.transaction() as tx:
+            kept = run(tx, sa.text("SELECT * FROM tombstone")).mappings().all()
+    shutil.copy(backup.copies(sound.backups)[0], sound.home / "slowrung.sqlite3")
+    names = ("coach_id", "key", "handle_hash", "erased_at")
+    change(
+        sound,
+        lambda tx: run(
+            tx,
+            sa.text("INSERT INTO tombstone (coach_id, key, handle_hash, erased_at) VALUES (:coach_id, :key, "
+                    ":handle_hash, :erased_at)"),
+            [{name: row[name] for name in names} for row in kept],
+        ),
+    )  # fmt: skip
+    assert "1 athletes who had all their data erased are back" in wrong(sound)
+
+
+@pytest.mark.parametrize("name", ["", "slowrung.sqlite3", "backups"])
+def test_what_others_can_read(sound, name):
+    place = sound.home / name
+    place.chmod(0o755 if place.is_dir() else 0o644)
+    assert f"{place} can be read by others" in wrong(sound)
+
+
+def test_a_disk_that_is_nearly_full(sound, monkeypatch):
+    monkeypatch.setattr(shutil, "disk_usage", lambda _place: shutil._ntuple_diskusage(10**9, 9 * 10**8, 10**8))
+    assert "100 MB left, 500 are wanted" in wrong(sound)
