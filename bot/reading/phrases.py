@@ -7,6 +7,7 @@ words with umlauts are also found as people type them without ("müde", "muede")
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator, Sequence
 from functools import lru_cache
 
@@ -16,6 +17,7 @@ from bot.reading.text import fold
 from bot.reading.tokens import Token, tokenize
 
 CLASSES = "classes"
+TURNS = re.compile(r"[|(){]")
 SENTENCE_ENDS = frozenset(".!?;\n")
 MOST_REMEMBERED = 20000
 UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
@@ -96,9 +98,8 @@ def _grow(phrase: str, at: int, start: _Node, classes: dict[str, list[str]]) -> 
             node, _ = _grow("|".join(words), 0, node, classes)
             at = close + 1
         else:
-            stop = at
-            while stop < len(phrase) and phrase[stop] not in "|(){":
-                stop += 1
+            turn = TURNS.search(phrase, at)
+            stop = turn.start() if turn else len(phrase)
             # The last word of an alternative leads straight to where all meet: long lists of words stay one step.
             elements, closes = list(_elements(phrase[at:stop])), stop == len(phrase) or phrase[stop] in "|)"
             for place, element in enumerate(elements, 1):
@@ -141,17 +142,18 @@ def _spellings(piece: str) -> tuple[tuple[str, ...], ...]:
 class _First:
     """The phrases that a word begins, and those of them that the next word does not rule out."""
 
-    __slots__ = ("_by_second", "_others", "_seconds", "places")
+    __slots__ = ("_by_second", "_others", "places", "seconds", "whole")
 
     def __init__(self, places: tuple[_Place, ...]) -> None:
         self.places = places
+        self.whole = tuple(place for place in places if place.names)  # complete with the one word
         self._others = tuple(place for place in places if place.names or not place.worded)
-        self._seconds = frozenset().union(*(place.next for place in places))
+        self.seconds = frozenset().union(*(place.next for place in places))
         self._by_second: dict[str, tuple[_Place, ...]] = {}
 
     def before(self, second: str) -> tuple[_Place, ...]:
         """The phrases that may go on with `second`, or end before it."""
-        if second not in self._seconds:
+        if second not in self.seconds:
             return self._others
         found = self._by_second.get(second)
         if found is None:
@@ -208,10 +210,12 @@ class Phrases:
         token = tokens[start]
         first = self._first(token.word)
         after = tokens[start + 1] if start + 1 < len(tokens) else None
-        if after is not None and after.value is None and after.text == after.word:
-            places = first.before(after.word)
-        else:
+        if after is None:
+            places = first.whole
+        elif after.text != after.word or (after.value is not None and after.word in first.seconds):
             places = first.places
+        else:
+            places = first.before("#" if after.value is not None else after.word)
         if token.text != token.word:
             places += self._first(token.text).places
         if token.value is not None:

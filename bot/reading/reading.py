@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, fields
+from dataclasses import dataclass, field
 from datetime import date, datetime
-from functools import lru_cache
 from typing import Any, Literal
 from zoneinfo import ZoneInfo
 
@@ -114,11 +113,6 @@ class Reading:
         return data
 
 
-@lru_cache(maxsize=16)
-def _fields_of(kind: Any) -> tuple[str, ...]:
-    return tuple(one.name for one in fields(kind))
-
-
 def _plain(value: Any) -> Any:
     if value is None or isinstance(value, (str, int, float)):
         return value
@@ -126,4 +120,4 @@ def _plain(value: Any) -> Any:
         return [_plain(item) for item in value]
     if isinstance(value, date):
         return value.isoformat()
-    return {name: _plain(getattr(value, name)) for name in _fields_of(type(value))}
+    return {name: _plain(getattr(value, name)) for name in value.__dataclass_fields__}

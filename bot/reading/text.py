@@ -26,6 +26,7 @@ ONE_TO_ONE = {
     "\u2028": "\n",
     "\u2029": "\n",
 }
+LETTERS_END = "\u3000"  # beyond it nothing is kept: memory stays small whatever is sent
 UNSEEN = {"Mn", "Me", "Cf", "Cc", "Cs", "Co", "Cn"}
 
 
@@ -64,14 +65,31 @@ def _fold_char(char: str) -> str:
     return "".join(c for c in plain if unicodedata.category(c) not in UNSEEN)
 
 
+class _Letters(dict[int, str]):
+    """The folded letters of the scripts below LETTERS_END, each worked out when it is first met."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.uneven: set[str] = set()  # those that do not fold to just one character
+
+    def __missing__(self, code: int) -> str:
+        char = chr(code)
+        piece = self[code] = _fold_char(char)
+        if len(piece) != 1:
+            self.uneven.add(char)
+        return piece
+
+
+LETTERS = _Letters()
+
+
 def fold(text: str) -> Folded:
     """Fold a message. Linear in its length; any text at all is good."""
     if text.isascii() and text.replace("\n", " ").isprintable():
         return Folded(text, text.lower(), None, None)
-    if FRACTIONS.keys().isdisjoint(text):
-        pieces = [_fold_char(char) for char in text]
-        whole = "".join(pieces)
-        if len(whole) == len(text) and "" not in pieces:
+    if FRACTIONS.keys().isdisjoint(text) and max(text, default="") < LETTERS_END:
+        whole = text.translate(LETTERS)
+        if LETTERS.uneven.isdisjoint(text):
             return Folded(text, whole, None, None)
     out: list[str] = []
     starts: list[int] = []
