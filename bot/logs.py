@@ -4,33 +4,47 @@ from __future__ import annotations
 
 import logging
 import sys
-from collections.abc import MutableMapping
+from collections.abc import MutableMapping, Sequence
 from typing import Any
 
 import structlog
+from sqlalchemy.exc import OperationalError
 
 
-class Redacting(logging.Filter):
-    """Takes the token out of what other libraries log."""
+class Redacting(logging.Formatter):
+    """Takes secrets out of what other libraries log: out of the whole text, a traceback with its URLs too."""
 
-    def __init__(self, secret: str) -> None:
+    def __init__(self, *secrets: str) -> None:
         super().__init__()
-        self._secret = secret
+        self._secrets = secrets
 
-    def filter(self, record: logging.LogRecord) -> bool:
-        if self._secret in record.getMessage():
-            record.msg, record.args = record.getMessage().replace(self._secret, "…"), ()
-        return True
+    def format(self, record: logging.LogRecord) -> str:
+        return _without(super().format(record), self._secrets)
 
 
-def set_up_logs(secret: str) -> None:
+def _without(text: str, secrets: Sequence[str]) -> str:
+    for secret in secrets:
+        text = text.replace(secret, "…")
+    return text
+
+
+def why_away(error: OperationalError) -> str:
+    """What the database's own code says (SQLITE_FULL, SQLITE_BUSY, 57P01 …): its words could quote somebody."""
+    cause = error.orig
+    code = getattr(cause, "sqlite_errorname", None) or getattr(cause, "sqlstate", None)
+    return str(code or type(cause).__name__)
+
+
+def set_up_logs(*secrets: str) -> None:
     """Our events as JSON on standard error; other libraries' warnings too, redacted."""
     handler = logging.StreamHandler(sys.stderr)
-    handler.addFilter(Redacting(secret))
+    handler.setFormatter(Redacting(*secrets))
+    # Below that, the libraries tell what they send and fetch, word for word: never, whatever level somebody sets.
+    handler.setLevel(logging.WARNING)
     logging.basicConfig(level=logging.WARNING, handlers=[handler], force=True)
 
     def redact(_logger: Any, _name: str, event: MutableMapping[str, Any]) -> MutableMapping[str, Any]:
-        return {key: value.replace(secret, "…") if isinstance(value, str) else value for key, value in event.items()}
+        return {key: _without(value, secrets) if isinstance(value, str) else value for key, value in event.items()}
 
     structlog.configure(
         processors=[
