@@ -1,182 +1,295 @@
 """Sends what is owed. Nothing else talks to a channel.
 
-A claimed message is sent, then marked. A crash in between sends it a second time when the claim has run out; it never
-loses one.
+A message is claimed together with a moment of its own (`storage/pace.py`), sent at that moment, then marked. A crash
+in between sends it a second time when the claim has run out; it never loses one. Nothing here waits for a slow send
+but that send: claims go on about a second ahead, as many as may be under way.
 """
 
 from __future__ import annotations
 
 import asyncio
+import contextlib
+import time
 from collections.abc import Awaitable, Callable
+from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import TypeVar
 
 import structlog
+from sqlalchemy.exc import OperationalError
+from sqlmodel import Session
 
 from bot import conversation, metrics
 from bot.channels.channel import Channel, Gone, Later, Moved, Refused
 from bot.clock import Clock
-from storage import chats, outbox
+from bot.logs import why_away
+from bot.pacing import LONGEST_REST, Outage, Window
+from storage import chats, outbox, pace
 from storage.outbox import Outgoing
 from storage.store import Store
 
 log = structlog.get_logger(__name__)
 T = TypeVar("T")
 
-# One chat takes about a message a second; a short burst passes.
-CHAT_BURST = 3.0
-BATCH = 100
+# How far ahead moments are taken: a claim that the database held up costs no moment, and a reply waits no longer.
+AHEAD = timedelta(seconds=1)
+IDLE_S = 1.0
+SHORTEST_STEP_S = 0.02
+# The service counts what arrives in a second; what leaves evenly arrives less so.
+ARRIVAL_MARGIN = 1.03
+MOST_CLAIMED = 120
+# Fewer than the connections of `channels/telegram.py`: a send that is begun need not wait for one.
+MOST_UNDER_WAY = 60
 LONGEST_WAIT_S = 600.0
 # Connecting and waiting for the answer, as `channels/telegram.py` sets them, and a little.
 LONGEST_SEND = timedelta(seconds=28)
-# A service that is down for a day is waited for; what is older than this helps nobody.
-LONGEST_OWED = timedelta(hours=36)
+# A send that was cut off on stopping may have arrived: another try can wait.
+AFTER_CUT_S = 60.0
+DROP_EVERY = timedelta(seconds=10)
+TROUBLE_S = 2.0
 
 InThread = Callable[[Callable[[], T]], Awaitable[T]]
+Outcome = Callable[[Session, datetime], object]
 
 
-# The service counts what arrives in a second; what leaves evenly arrives less so.
-ARRIVAL_MARGIN = 1.03
+@dataclass(frozen=True)
+class Turn:
+    """A claimed message and the moment, on the machine's monotonic clock, at which it may be sent."""
 
+    message: Outgoing
+    at: float
 
-class Pace:
-    """So many a second, evenly, whoever asks."""
-
-    def __init__(self, per_second: float) -> None:
-        self._gap = ARRIVAL_MARGIN / per_second
-        self._next = 0.0
-
-    async def wait(self) -> None:
-        loop = asyncio.get_running_loop()
-        now = loop.time()
-        at = max(now, self._next)
-        self._next = at + self._gap
-        if at > now:
-            await asyncio.sleep(at - now)
-
-    def pause(self, seconds: float) -> None:
-        """The service wants to be left alone: nobody sends before then."""
-        self._next = max(self._next, asyncio.get_running_loop().time() + seconds)
-
-
-class ChatPace:
-    """One a second for each chat, with a short burst. Chats that have been quiet are forgotten."""
-
-    def __init__(self) -> None:
-        self._left: dict[str, tuple[float, float]] = {}
-
-    def wait_s(self, address: str, now: float) -> float:
-        """Seconds until this chat takes another message; 0 counts one as sent."""
-        left, since = self._left.get(address, (CHAT_BURST, now))
-        left = min(CHAT_BURST, left + now - since)
-        if left < 1:
-            self._left[address] = (left, now)
-            return 1 - left
-        self._left[address] = (left - 1, now)
-        if len(self._left) > 10_000:
-            self._left = {key: value for key, value in self._left.items() if now - value[1] < CHAT_BURST}
-        return 0.0
+    @property
+    def id(self) -> int:
+        assert self.message.id is not None
+        return self.message.id
 
 
 class Delivery:
-    """Delivers one channel's messages at the service's pace."""
+    """Delivers one channel's messages at the service's pace, which replicas share."""
 
     def __init__(self, store: Store, channel: Channel, clock: Clock, per_second: float, in_thread: InThread) -> None:  # type: ignore[type-arg]
+        """`per_second`: what the service permits to all replicas together."""
         self.store, self.channel, self.clock = store, channel, clock
-        self._pace = Pace(per_second)
-        self._chats = ChatPace()
+        self.owed = asyncio.Event()  # set by whoever owes something new: it is looked at now, not in a second
+        self._gap = timedelta(seconds=ARRIVAL_MARGIN / per_second)
+        self._window, self._outage = Window(per_second), Outage()
         self._in_thread = in_thread
-        # How many sends may be under way: enough to keep the pace while the service takes its time.
-        self._slots = asyncio.Semaphore(max(4, int(per_second)))
+        self._under_way = asyncio.Semaphore(MOST_UNDER_WAY)
+        self._tasks: set[asyncio.Task[None]] = set()
+        self._stopping = asyncio.Event()
+        self._outcomes: list[Outcome] = []
+        self._marking = asyncio.Lock()
+        self._paused_until = 0.0
+        self._dropped_at: datetime | None = None
+
+    # ---- claiming --------------------------------------------------------------------------------------------------
+
+    async def step(self) -> None:
+        """Claim what there is room for, set it going, and wait until it is worth claiming again."""
+        turns, full_s = await self._begin()
+        if turns or full_s > 0:
+            await self._stopped_within(max(SHORTEST_STEP_S, full_s))
+            return
+        with contextlib.suppress(TimeoutError):
+            await asyncio.wait_for(self.owed.wait(), IDLE_S)
+        self.owed.clear()
 
     async def deliver_once(self) -> int:
-        """Send what can be claimed now; how many were taken up."""
-        claimed: list[Outgoing] = await self._in_thread(self._claim)
-        await asyncio.gather(*(self._deliver(message) for message in claimed))
-        return len(claimed)
+        """Send what can be claimed now and mark it; how many were taken up."""
+        turns, _ = await self._begin()
+        if self._tasks:
+            await asyncio.wait(self._tasks)
+        return len(turns)
 
-    def _claim(self) -> list[Outgoing]:
-        now = self.clock.now()
+    async def finish(self, grace_s: float) -> None:
+        """Claim no more. What is being sent is sent and marked; what has no answer in `grace_s` is let go."""
+        self._stopping.set()
+        if self._tasks:
+            _, late = await asyncio.wait(self._tasks, timeout=grace_s)
+            for task in late:
+                task.cancel()
+            await asyncio.gather(*late, return_exceptions=True)
+        if self._outcomes:
+            await self._in_thread(lambda: self._mark(self._outcomes))
+
+    async def _begin(self) -> tuple[list[Turn], float]:
+        turns, full_s = await self._in_thread(self._claim)
+        for turn in turns:
+            task = asyncio.create_task(self._deliver(turn))
+            self._tasks.add(task)
+            task.add_done_callback(self._tasks.discard)
+        return turns, full_s
+
+    def _claim(self) -> tuple[list[Turn], float]:
+        """Messages with their moments, and the seconds until half of the moments ahead are free again."""
+        now, began, name = self.clock.now(), time.monotonic(), self.channel.name
         with self.store.transaction() as tx:
-            outbox.drop_stale(tx, now)
-            return outbox.claim(tx, now, BATCH, self.channel.name)
+            self._drop(tx, now)
+            room = pace.room(tx, name, now, self._gap, AHEAD)
+            moment = room.first
+            wanted = min(room.slots, MOST_CLAIMED - len(self._tasks))
+            if (most := self._outage.most(now)) is not None:
+                wanted = min(wanted, most - len(self._tasks))
+            turns = []
+            for message in outbox.claim(tx, now, wanted, name, paced=True) if wanted > 0 else []:
+                turns.append(Turn(message, began + (moment - now).total_seconds()))
+                moment += self._gap * self.channel.calls(message)
+            if turns:
+                pace.take(tx, name, now, moment)
+        full = moment - now - AHEAD / 2
+        return turns, min(full.total_seconds(), IDLE_S)
 
-    async def _deliver(self, message: Outgoing) -> None:
-        assert message.id is not None
-        wait = self._chats.wait_s(message.address, asyncio.get_running_loop().time())
-        if wait:
-            await self._in_thread(lambda: self._defer(message, wait))
+    def _drop(self, tx: Session, now: datetime) -> None:
+        """Give up what helps nobody any more, and say so once to each."""
+        if self._dropped_at is not None and timedelta() <= now - self._dropped_at < DROP_EVERY:
             return
-        async with self._slots:
-            await self._pace.wait()
-            if self._claim_is_short(message):
+        self._dropped_at = now
+        for channel, address in outbox.drop_stale(tx, now):
+            conversation.tell_dropped(tx, channel, address, now)
+
+    # ---- sending ---------------------------------------------------------------------------------------------------
+
+    async def _deliver(self, turn: Turn) -> None:
+        stopped = await self._stopped_within(turn.at - time.monotonic())
+        if stopped or time.monotonic() < self._paused_until:
+            await self._settle(lambda tx, _now: outbox.let_go(tx, [turn.id]))
+            return
+        async with self._under_way:
+            if self._claim_is_short(turn.message):
                 return  # it waited too long for its turn: claimed again when this claim has run out
-            await self._send(message)
+            left = await self._window.wait()
+            try:
+                outcome = await self._send(turn)
+            except asyncio.CancelledError:
+                self._outcomes.append(_deferring(turn.id, AFTER_CUT_S))
+                raise
+            finally:
+                self._window.answered(left)
+        await self._settle(outcome)
 
     def _claim_is_short(self, message: Outgoing) -> bool:
         """Whether the claim could run out during the send, so that somebody else would send it as well."""
         return message.claimed_until is not None and message.claimed_until - self.clock.now() < LONGEST_SEND
 
-    async def _send(self, message: Outgoing) -> None:
+    async def _send(self, turn: Turn) -> Outcome:
+        """Try it; what is to be noted of it."""
+        message = turn.message
         try:
             service_id = await self.channel.send(message)
         except Later as error:
-            wait = error.seconds if error.seconds is not None else _backoff(message.attempts)
-            if error.seconds is not None:
-                self._pace.pause(error.seconds)
             metrics.SENT.labels("later").inc()
-            log.warning("send later", outgoing=message.id, seconds=wait, attempts=message.attempts)
-            await self._in_thread(lambda: self._defer(message, wait))
+            return self._later(turn, error)
         except Gone:
             metrics.SENT.labels("gone").inc()
-            await self._in_thread(lambda: self._gone(message))
+            return lambda tx, now: _gone(tx, message, now)
         except Moved as error:
             address = error.address
-            await self._in_thread(lambda: self._moved(message, address))
+            return lambda tx, now: _moved(tx, message, address, now)
         except Refused as error:
-            why = str(error)
+            why = f"refused: {error}"
             metrics.SENT.labels("refused").inc()
-            log.error("send refused", outgoing=message.id)
-            await self._in_thread(lambda: self._give_up(message, f"refused: {why}"))
-        else:
-            metrics.SENT.labels("sent").inc()
-            await self._in_thread(lambda: self._sent(message, service_id))
+            log.error("send refused", outgoing=turn.id)
+            return lambda tx, now: outbox.give_up(tx, turn.id, why, now)
+        metrics.SENT.labels("sent").inc()
+        back = self._outage.succeeded()
+        if back:
+            log.warning("service back")
+        return lambda tx, now: _sent(tx, message, now, service_id, back)
 
-    def _sent(self, message: Outgoing, service_id: str | None) -> None:
-        assert message.id is not None
-        with self.store.transaction() as tx:
-            outbox.mark_sent(tx, message.id, self.clock.now(), service_id)
+    def _later(self, turn: Turn, error: Later) -> Outcome:
+        message = turn.message
+        wait = max(error.seconds or 0.0, 0.0 if error.everyone else _backoff(message.attempts))
+        if not error.everyone:
+            self._outage.failed(message.address, self.clock.now())
+            if self._outage.on and error.seconds is None:
+                # The fault is not the message's: the most important is what finds out whether the service is back.
+                wait = min(wait, LONGEST_REST.total_seconds())
+        log.warning("send later", outgoing=turn.id, seconds=wait, attempts=message.attempts, all=error.everyone)
+        if not error.everyone:
+            return _deferring(turn.id, wait)
+        self._paused_until = max(self._paused_until, time.monotonic() + wait)
 
-    def _defer(self, message: Outgoing, seconds: float) -> None:
-        assert message.id is not None
-        if self.clock.now() - message.due_at > LONGEST_OWED:
-            self._give_up(message, "too old")
-            return
-        with self.store.transaction() as tx:
-            outbox.defer(tx, message.id, self.clock.now() + timedelta(seconds=seconds))
+        def all_wait(tx: Session, now: datetime) -> None:
+            until = now + timedelta(seconds=wait)
+            pace.pause(tx, message.channel, now, until)
+            outbox.defer(tx, turn.id, until)
 
-    def _give_up(self, message: Outgoing, why: str) -> None:
-        assert message.id is not None
-        with self.store.transaction() as tx:
-            outbox.give_up(tx, message.id, why, self.clock.now())
+        return all_wait
 
-    def _gone(self, message: Outgoing) -> None:
-        assert message.id is not None
-        now: datetime = self.clock.now()
-        with self.store.transaction() as tx:
-            outbox.give_up(tx, message.id, "unreachable", now)
-            conversation.tell_unreachable(tx, message, now)
-            chats.set_blocked(tx, message.channel, message.address, True)
+    async def _stopped_within(self, seconds: float) -> bool:
+        """Wait so long; True at once when the service stops."""
+        if seconds > 0:
+            with contextlib.suppress(TimeoutError):
+                await asyncio.wait_for(self._stopping.wait(), seconds)
+        return self._stopping.is_set()
 
-    def _moved(self, message: Outgoing, address: str) -> None:
-        assert message.id is not None
-        now = self.clock.now()
-        with self.store.transaction() as tx:
-            chats.move_chat(tx, message.channel, message.address, address, now)
-            outbox.readdress(tx, message.channel, message.address, address)
-            outbox.defer(tx, message.id, now)
+    # ---- marking ---------------------------------------------------------------------------------------------------
+
+    async def _settle(self, outcome: Outcome) -> None:
+        """Note what became of a message. While some are noted others gather, and go into one transaction."""
+        self._outcomes.append(outcome)
+        async with self._marking:
+            while self._outcomes:
+                batch = list(self._outcomes)
+                try:
+                    await self._in_thread(lambda: self._mark(batch))  # noqa: B023  awaited before it changes
+                except OperationalError as error:
+                    log.error("database away", why=why_away(error))
+                    # What was sent must not be forgotten: it would be sent again.
+                    if await self._stopped_within(TROUBLE_S):
+                        return  # `finish` tries a last time
+                else:
+                    del self._outcomes[: len(batch)]
+        self.owed.set()  # each chat whose message is marked is free for its next
+
+    def _mark(self, batch: list[Outcome]) -> None:
+        try:
+            with self.store.transaction() as tx:
+                for outcome in batch:
+                    outcome(tx, self.clock.now())
+        except OperationalError:
+            raise
+        except Exception:
+            # All of them were rolled back; one by one it shows whose fault it was.
+            for outcome in batch:
+                self._mark_alone(outcome)
+
+    def _mark_alone(self, outcome: Outcome) -> None:
+        try:
+            with self.store.transaction() as tx:
+                outcome(tx, self.clock.now())
+        except OperationalError:
+            raise
+        except Exception as error:
+            log.error("outcome not noted", error=type(error).__name__)
+
+
+def _deferring(outgoing_id: int, seconds: float) -> Outcome:
+    return lambda tx, now: outbox.defer(tx, outgoing_id, now + timedelta(seconds=seconds))
+
+
+def _sent(tx: Session, message: Outgoing, now: datetime, service_id: str | None, back: bool) -> None:
+    assert message.id is not None
+    outbox.mark_sent(tx, message.id, now, service_id)
+    if back:
+        outbox.hurry(tx, message.channel)
+
+
+def _gone(tx: Session, message: Outgoing, now: datetime) -> None:
+    assert message.id is not None
+    outbox.give_up(tx, message.id, "unreachable", now)
+    conversation.tell_unreachable(tx, message, now)
+    chats.set_blocked(tx, message.channel, message.address, True)
+
+
+def _moved(tx: Session, message: Outgoing, address: str, now: datetime) -> None:
+    assert message.id is not None
+    chats.move_chat(tx, message.channel, message.address, address, now)
+    outbox.readdress(tx, message.channel, message.address, address)
+    outbox.defer(tx, message.id, now)
 
 
 def _backoff(attempts: int) -> float:
     """2, 4, 8 … seconds, ten minutes at most: a service down for a day is drained when it comes back."""
-    return float(min(LONGEST_WAIT_S, 2.0 ** (attempts + 1)))
+    return float(min(LONGEST_WAIT_S, 2.0 ** min(attempts + 1, 10)))

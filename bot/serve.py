@@ -12,14 +12,24 @@ from typing import Any, TypeVar
 import structlog
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
 from sqlalchemy.exc import OperationalError
-from telegram import Bot, Update
+from telegram import Bot
 from telegram.error import InvalidToken, NetworkError, RetryAfter, TelegramError
 
-from bot import metrics, schedule, web, worker
-from bot.channels.telegram import CHANNEL, KINDS, Receiver, Telegram, answer_press, make_bot, to_incoming
+from bot import garbage, metrics, schedule, web, worker
+from bot.channels.telegram import (
+    CHANNEL,
+    KINDS,
+    Receiver,
+    Telegram,
+    Unreadable,
+    answer_press,
+    make_bot,
+    number_of,
+    to_incoming,
+)
 from bot.clock import Clock, SystemClock
 from bot.delivery import Delivery
-from bot.logs import set_up_logs
+from bot.logs import set_up_logs, why_away
 from bot.settings import MissingSetting, Settings
 from storage import erasure, inbox, outbox
 from storage.store import Store
@@ -43,9 +53,10 @@ def serve(settings: Settings) -> None:
         MissingSetting: There is no token, or the service does not know it.
     """
     token = settings.token()
-    set_up_logs(token)
+    set_up_logs(token, *([settings.webhook_secret.get_secret_value()] if settings.webhook_secret else []))
     settings.home.mkdir(parents=True, exist_ok=True)
     store = Store.open(settings.database, settings.backups)
+    garbage.look_seldom()
     try:
         asyncio.run(Service(settings, store, make_bot(token, settings.telegram_api_url), SystemClock()).run())
     finally:
@@ -61,9 +72,7 @@ class Service:
         self._threads = ThreadPoolExecutor(threads, thread_name_prefix="store")
         self._stop = asyncio.Event()
         self._came_in = asyncio.Event()
-        self._owed = asyncio.Event()
-        per_second = settings.messages_per_second / settings.replicas
-        self.delivery = Delivery(store, Telegram(bot), clock, per_second, self.in_thread)
+        self.delivery = Delivery(store, Telegram(bot), clock, settings.messages_per_second, self.in_thread)
 
     async def in_thread(self, work: Callable[[], T]) -> T:
         return await asyncio.get_running_loop().run_in_executor(self._threads, work)
@@ -90,21 +99,21 @@ class Service:
         )
         scheduler.start()
         await self._sweep()
-        sending = asyncio.create_task(self._forever(self._deliver))
-        loops = [self._forever(self._handle)]
+        loops = [self._forever(self._handle), self._forever(self.delivery.step)]
         if self.settings.webhook_url is None:
             loops.append(self._forever(self._receive))
         http = web.server(self) if self.settings.listen else None
         if http is not None:
             loops.append(http.serve())
-        tasks = [sending, *(asyncio.create_task(one) for one in loops)]
+        tasks = [asyncio.create_task(one) for one in loops]
         log.info("serving", database=self.settings.database.split(":")[0], replicas=self.settings.replicas)
         await self._stop.wait()
         if http is not None:
             http.should_exit = True
         scheduler.shutdown(wait=False)
         # What is being sent is sent and marked: cut off in between, it would go out twice after the next start.
-        await asyncio.wait([sending], timeout=GRACE_S)
+        with contextlib.suppress(OperationalError):
+            await self.delivery.finish(GRACE_S)
         for task in tasks:
             task.cancel()
         await asyncio.gather(*tasks, return_exceptions=True)
@@ -159,7 +168,7 @@ class Service:
             except asyncio.CancelledError:
                 raise
             except OperationalError as error:
-                log.error("database away", error=type(error.orig).__name__)
+                log.error("database away", why=why_away(error))
                 await asyncio.sleep(TROUBLE_S)
             except (NetworkError, RetryAfter) as error:
                 log.warning("service away", error=type(error).__name__)
@@ -172,34 +181,45 @@ class Service:
         async for batch in Receiver(self.bot).batches():
             await self.accept(batch)
 
-    async def accept(self, batch: list[Update]) -> None:
-        """Keep a batch in one commit; only then may it be confirmed."""
+    async def accept(self, batch: list[Any]) -> None:
+        """Keep a batch of updates, as the service's JSON has them, in one commit; only then may it be confirmed."""
         now = self.clock.now()
-        said = [one for one in (to_incoming(update, now) for update in batch) if one is not None]
+        said: list[inbox.IncomingUpdate] = []
+        odd: list[tuple[int, str]] = []
+        for update in batch:
+            try:
+                one = to_incoming(update, now)
+            except Unreadable as error:
+                metrics.REFUSED.labels("unreadable").inc()
+                number = number_of(update)
+                if number is None:
+                    log.error("update without a number")
+                else:
+                    odd.append((number, str(error)))
+            else:
+                said += [] if one is None else [one]
 
-        def keep() -> int:
+        def keep() -> list[int | None]:
             with self.store.transaction() as tx:
-                return inbox.accept(tx, said, now)
+                inbox.accept(tx, said, now)
+                return [inbox.keep_aside(tx, CHANNEL, str(number), f"unreadable: {why}", now) for number, why in odd]
 
-        if said:
-            await self.in_thread(keep)
+        if said or odd:
+            for row_id in await self.in_thread(keep):
+                if row_id is not None:
+                    log.error("update set aside", incoming=row_id)
             self._came_in.set()
         for one in said:
             metrics.UPDATES.labels(one.kind).inc()
         for update in batch:
-            if update.callback_query is not None:
-                await answer_press(self.bot, update)
+            await answer_press(self.bot, update)
 
     async def _handle(self) -> None:
         handled = await self.in_thread(lambda: worker.handle_next(self.store, self.clock.now()))
         if handled:
-            self._owed.set()
+            self.delivery.owed.set()
         else:
             await _wait(self._came_in, IDLE_S)
-
-    async def _deliver(self) -> None:
-        if not await self.delivery.deliver_once():
-            await _wait(self._owed, IDLE_S)
 
     async def _sweep(self) -> None:
         """All that is due, a slice at a time: in between, what came in has its turn."""
@@ -209,10 +229,10 @@ class Service:
             try:
                 swept = await self.in_thread(lambda: schedule.sweep_and_beat(self.store, self.clock.now(), SLICE, keep))
             except OperationalError as error:
-                log.error("database away", error=type(error.orig).__name__)
+                log.error("database away", why=why_away(error))
                 return
             if swept:
-                self._owed.set()
+                self.delivery.owed.set()
             more = swept >= SLICE
 
     async def _let_go_of_copies(self) -> None:

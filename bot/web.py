@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import contextlib
 import hmac
 import json
@@ -12,13 +13,13 @@ from typing import TYPE_CHECKING
 import uvicorn
 from sqlalchemy.exc import OperationalError
 from starlette.applications import Starlette
-from starlette.requests import Request
+from starlette.requests import ClientDisconnect, Request
 from starlette.responses import PlainTextResponse, Response
 from starlette.routing import Route
 
 from bot import metrics
-from bot.channels.telegram import parse
 from storage import health
+from storage.migrations import HEAD
 
 if TYPE_CHECKING:
     from bot.serve import Service
@@ -28,6 +29,9 @@ SECRET_HEADER = "x-telegram-bot-api-secret-token"  # noqa: S105  the header's na
 LONGEST_BODY = 1_000_000
 RETRY_AFTER_S = "5"
 SWEEP_LATE = timedelta(minutes=2)
+# A morning's plans for many take some minutes; what is due for longer than this is stuck.
+DUE_LATE = timedelta(minutes=30)
+DATABASE_ANSWERS_S = 5.0
 
 
 def application(service: Service) -> Starlette:
@@ -38,19 +42,21 @@ def application(service: Service) -> Starlette:
         given = request.headers.get(SECRET_HEADER, "")
         if secret is None or not hmac.compare_digest(given.encode(), secret.get_secret_value().encode()):
             metrics.REFUSED.labels("secret").inc()
-            return Response(status_code=404)
-        body = await _body(request)
+            return Response(status_code=401)
+        try:
+            body = await _body(request)
+        except ClientDisconnect:
+            return Response(status_code=400)
         if body is None:
             metrics.REFUSED.labels("size").inc()
-            return Response(status_code=200)  # it would only be sent again
+            return Response(status_code=413)
         try:
-            update = parse(json.loads(body), service.bot)
+            update = json.loads(body)
         except (ValueError, RecursionError):
-            update = None
-        if update is None:
             metrics.REFUSED.labels("junk").inc()
-            return Response(status_code=200)
+            return Response(status_code=400)
         try:
+            # What is JSON and yet no update that we understand is taken, and set aside: it would only come again.
             await service.accept([update])
         except OperationalError:
             return Response(status_code=503, headers={"Retry-After": RETRY_AFTER_S})
@@ -61,12 +67,15 @@ def application(service: Service) -> Starlette:
 
     async def readyz(_request: Request) -> Response:
         try:
-            seen = await service.in_thread(lambda: _look(service))
+            seen = await asyncio.wait_for(service.in_thread(lambda: _ready(service)), DATABASE_ANSWERS_S)
         except Exception:
             return PlainTextResponse("the database is away\n", 503)
-        sweep = seen.beats.get("sweep")
-        if sweep is None or sweep > SWEEP_LATE:
+        if seen.revision != HEAD:
+            return PlainTextResponse("the database has other tables\n", 503)
+        if seen.sweep_age is None or seen.sweep_age > SWEEP_LATE:
             return PlainTextResponse("no sweep of late\n", 503)
+        if seen.oldest_overdue is not None and seen.oldest_overdue > DUE_LATE:
+            return PlainTextResponse("what is due is not done\n", 503)
         return PlainTextResponse("ready\n")
 
     async def counted(_request: Request) -> Response:
@@ -111,6 +120,11 @@ def server(service: Service) -> Server:
     return Server(config)
 
 
+def _ready(service: Service) -> health.Readiness:
+    with service.store.reading() as tx:
+        return health.readiness(tx, service.clock.now())
+
+
 def _look(service: Service) -> health.Health:
     with service.store.reading() as tx:
         return health.look(tx, service.clock.now())
@@ -118,9 +132,16 @@ def _look(service: Service) -> health.Health:
 
 async def _body(request: Request) -> bytes | None:
     """The body; None where it is longer than any update."""
+    if _told_length(request) > LONGEST_BODY:
+        return None
     body = b""
     async for chunk in request.stream():
         body += chunk
         if len(body) > LONGEST_BODY:
             return None
     return body
+
+
+def _told_length(request: Request) -> int:
+    told = request.headers.get("content-length", "")
+    return int(told) if told.isascii() and told.isdigit() and len(told) < 20 else 0

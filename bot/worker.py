@@ -6,12 +6,17 @@ from datetime import datetime
 
 import structlog
 from sqlalchemy.exc import OperationalError
+from sqlmodel import Session
 
 from bot import conversation
-from storage import chats, inbox
+from storage import chats, inbox, outbox, questions
+from storage.persons import Person
 from storage.store import Store
 
 log = structlog.get_logger(__name__)
+
+# Messages of one chat in a minute beyond which plain answers are left out. Nobody trains that fast.
+A_MINUTE = 20
 
 
 def handle_next(store: Store, now: datetime) -> bool:
@@ -31,7 +36,10 @@ def handle_next(store: Store, now: datetime) -> bool:
                 return False
             assert row.id is not None
             person = chats.person_at(tx, row.channel, row.address)
-            conversation.handle(tx, row, person, now)
+            if person is not None and inbox.sent_within_a_minute(tx, row) >= A_MINUTE:
+                _handle_one_of_many(tx, row, person, now)
+            else:
+                conversation.handle(tx, row, person, now)
             inbox.mark_handled(tx, row.id, now)
     except OperationalError:
         raise
@@ -40,6 +48,26 @@ def handle_next(store: Store, now: datetime) -> bool:
             raise
         _failed(store, row, error, now)
     return True
+
+
+def _handle_one_of_many(tx: Session, row: inbox.Incoming, person: Person, now: datetime) -> None:
+    """Somebody writes faster than anybody reads: what they say counts as ever, but plain answers to it are left out.
+
+    An alert, a plan, a question or a word to the coach goes with all that was said beside it.
+    """
+    cause, before = f"incoming:{row.id}", outbox.newest_id(tx)
+    conversation.handle(tx, row, person, now)
+    posted = outbox.posted_since(tx, before, cause, person.id if person.role == "athlete" else None)
+    asked = any(question.cause == row.id for question in questions.open_questions(tx, person))
+    if not asked and all(_is_plain(one, row) for one in posted):
+        outbox.withdraw(tx, [one.id for one in posted if one.id is not None])
+        conversation.tell_too_fast(tx, row, person, now)
+
+
+def _is_plain(message: outbox.Outgoing, row: inbox.Incoming) -> bool:
+    more = message.buttons or message.plan or message.document_name or message.media or message.picture_alt
+    here = (message.channel, message.address) == (row.channel, row.address)
+    return here and not more and message.importance == outbox.REPLY
 
 
 def handle_all(store: Store, now: datetime, most: int = 1000) -> int:

@@ -58,6 +58,23 @@ def last_beat(tx: Session, name: str) -> datetime | None:
     return found
 
 
+@dataclass(frozen=True)
+class Readiness:
+    """`revision`: of the tables; ages at the moment of asking, None where no sweep ran or nothing is due."""
+
+    revision: str | None
+    sweep_age: timedelta | None
+    oldest_overdue: timedelta | None
+
+
+def readiness(tx: Session, now: datetime) -> Readiness:
+    """What tells whether this service does its work; two look-ups by index, to be asked every few seconds."""
+    first = sa.select(sa.func.min(dues.c.due_at, type_=dues.c.due_at.type)).where(dues.c.done_at.is_(None))
+    found: datetime | None = run(tx, first).scalar()
+    overdue = None if found is None or found > now else now - found
+    return Readiness(_revision(tx), _age(last_beat(tx, "sweep"), now), overdue)
+
+
 def look(tx: Session, now: datetime) -> Health:
     """Count everything. Some milliseconds; a minute's rhythm is often enough."""
     unhandled, first_in = _waiting(tx, incoming.c.received_at, incoming.c.handled_at.is_(None))

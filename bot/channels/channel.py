@@ -8,11 +8,12 @@ from storage.outbox import Outgoing
 
 
 class Later(Exception):
-    """Not now. `seconds`: how long the service wants to be left alone; None: it did not say."""
+    """Not now. `seconds`: the least to wait; None: nobody said. `everyone`: the service wants no message at all until
+    then, not only none to this chat."""
 
-    def __init__(self, seconds: float | None = None) -> None:
+    def __init__(self, seconds: float | None = None, *, everyone: bool = False) -> None:
         super().__init__("later")
-        self.seconds = seconds
+        self.seconds, self.everyone = seconds, everyone
 
 
 class Gone(Exception):
@@ -42,4 +43,8 @@ class Channel(Protocol):
         Raises:
             Later, Gone, Refused, Moved.
         """
+        ...
+
+    def calls(self, message: Outgoing) -> int:
+        """How many calls of the service it takes: each counts against its pace."""
         ...

@@ -9,7 +9,7 @@ from collections.abc import AsyncIterator
 from datetime import UTC, datetime, timedelta
 from typing import Any
 
-from telegram import Bot, InlineKeyboardButton, InlineKeyboardMarkup, Update
+from telegram import Bot, InlineKeyboardButton, InlineKeyboardMarkup
 from telegram.error import (
     BadRequest,
     ChatMigrated,
@@ -31,6 +31,7 @@ os.environ.setdefault("PTB_TIMEDELTA", "true")
 
 CHANNEL = "telegram"
 KINDS = ["message", "callback_query", "my_chat_member"]
+CLIPS = ("video", "video_note", "animation")
 POLL_S = 25
 # A send that timed out while reading was often delivered: it is waited for longer, and tried again late.
 SEND_READ_S = 20.0
@@ -52,7 +53,7 @@ def make_bot(token: str, root: str) -> Bot:
         base_url=f"{root}/bot",
         base_file_url=f"{root}/file/bot",
         request=HTTPXRequest(connection_pool_size=64, read_timeout=SEND_READ_S, pool_timeout=30.0),
-        get_updates_request=HTTPXRequest(connection_pool_size=2, read_timeout=POLL_S + 10.0),
+        get_updates_request=HTTPXRequest(connection_pool_size=2),
     )
 
 
@@ -82,13 +83,14 @@ class Telegram:
             return None if sent is None else str(sent.message_id)
         except RetryAfter as error:
             wait = error.retry_after
-            raise Later(wait.total_seconds() if isinstance(wait, timedelta) else float(wait)) from error
+            seconds = wait.total_seconds() if isinstance(wait, timedelta) else float(wait)
+            raise Later(seconds, everyone=True) from error
         except ChatMigrated as error:
             raise Moved(str(error.new_chat_id)) from error
         except Forbidden as error:
             raise Gone from error
         except InvalidToken as error:  # ours is wrong: no fault of the person's, and every message would meet it
-            raise Later(TOKEN_REFUSED_S) from error
+            raise Later(TOKEN_REFUSED_S, everyone=True) from error
         except BadRequest as error:  # a NetworkError by inheritance: must come first
             if any(sign in str(error).casefold() for sign in GONE):
                 raise Gone from error
@@ -98,6 +100,10 @@ class Telegram:
         except TelegramError as error:
             raise Later from error
 
+    def calls(self, message: Outgoing) -> int:
+        """A clip or a file and each part of the text are calls of their own."""
+        return bool(message.media) + (1 if message.document else len(split(message.text)))
+
 
 class Receiver:
     """The next batch of updates; the one before is confirmed by asking for it. Ask only after the commit."""
@@ -106,51 +112,92 @@ class Receiver:
         self.bot = bot
         self._offset: int | None = None
 
-    async def batches(self) -> AsyncIterator[list[Update]]:
-        """Endless. The caller commits each batch before it takes the next."""
+    async def batches(self) -> AsyncIterator[list[Any]]:
+        """Updates as the service's JSON has them; endless. The caller commits each batch before it takes the next.
+
+        The library's own `get_updates` makes objects of a whole batch at once: one that it could not make would come
+        again and again, with all that follow.
+        """
         while True:
-            found = await self.bot.get_updates(offset=self._offset, timeout=POLL_S, allowed_updates=KINDS)
+            asked = {"offset": self._offset, "timeout": POLL_S, "allowed_updates": KINDS}
+            # By this name, which means the same, the library does not warn that it has a method of its own.
+            found = await self.bot.do_api_request("get_Updates", api_kwargs=asked, read_timeout=POLL_S + 10.0)
+            if not isinstance(found, list):
+                raise NetworkError("the service's answer is no list of updates")
             if found:
-                yield list(found)
-                self._offset = found[-1].update_id + 1
+                yield found
+                numbers = [number for number in map(number_of, found) if number is not None]
+                if numbers:
+                    self._offset = max(numbers) + 1
 
 
-def to_incoming(update: Update, now: datetime) -> IncomingUpdate | None:
-    """What an update says to us; None where it says nothing (a kind we don't take, a group, an edit, nonsense)."""
+class Unreadable(ValueError):
+    """An update of a kind that we asked for, but whose fields are not what they should be."""
+
+
+def number_of(update: Any) -> int | None:
+    """The service's own number of an update; None where it has none."""
+    number = update.get("update_id") if isinstance(update, dict) else None
+    return number if isinstance(number, int) and not isinstance(number, bool) else None
+
+
+def to_incoming(update: Any, now: datetime) -> IncomingUpdate | None:
+    """What an update, as JSON has it, says to us; None where it says nothing (a kind we don't take, a group, an edit).
+
+    Raises:
+        Unreadable: It should say something, and cannot be understood.
+    """
+    number = number_of(update)
+    if number is None:
+        raise Unreadable("no number")
     try:
-        said = _said(update, now)
-    except (TypeError, ValueError, AttributeError, OverflowError):
-        # The library does not check what kind of thing stands in a field; one such must not hold up its batch for ever.
-        return None
-    return said if said is None or _ADDRESS.fullmatch(said.address) else None
+        said = _said(str(number), update, now)
+    except (TypeError, ValueError, KeyError, AttributeError, OverflowError, OSError) as error:
+        raise Unreadable(type(error).__name__) from error
+    if said is not None and not _ADDRESS.fullmatch(said.address):
+        raise Unreadable("no chat")
+    return said
 
 
-def _said(update: Update, now: datetime) -> IncomingUpdate | None:
-    key = str(update.update_id)
-    if update.callback_query is not None:
-        press = update.callback_query
-        if press.message is None or press.data is None:
+def _said(key: str, update: dict[str, Any], now: datetime) -> IncomingUpdate | None:
+    if "callback_query" in update:
+        press = update["callback_query"]
+        if press.get("message") is None or press.get("data") is None:
             return None
-        return IncomingUpdate(
-            CHANNEL, key, str(press.message.chat.id), "press", "", now, {"data": _clean(press.data)[:64]}
-        )
-    if update.my_chat_member is not None:
-        change = update.my_chat_member
-        blocked = change.new_chat_member.status in ("kicked", "left")
-        return IncomingUpdate(CHANNEL, key, str(change.chat.id), "member", "", now, {"blocked": blocked})
-    message = update.message
-    if message is None or message.chat.type != "private":
+        data = {"data": _words(press["data"])[:64]}
+        return IncomingUpdate(CHANNEL, key, _chat_of(press["message"]), "press", "", now, data)
+    if "my_chat_member" in update:
+        change = update["my_chat_member"]
+        blocked = change["new_chat_member"]["status"] in ("kicked", "left")
+        return IncomingUpdate(CHANNEL, key, _chat_of(change), "member", "", now, {"blocked": blocked})
+    message = update.get("message")
+    if message is None or message["chat"]["type"] != "private":
         return None
-    sent_at = message.date.astimezone(UTC)
-    address = str(message.chat.id)
-    clip = message.video or message.video_note or message.animation
-    if clip is not None:
-        media = {"media": _clean(clip.file_id)}
-        return IncomingUpdate(
-            CHANNEL, key, address, "clip", _clean(message.caption or "")[:LONGEST_KEPT], sent_at, media
-        )
-    text = _clean(message.text or message.caption or "")
+    sent_at = datetime.fromtimestamp(_whole(message["date"]), UTC)
+    address = _chat_of(message)
+    for kind in CLIPS:
+        if kind in message:
+            media = {"media": _words(message[kind]["file_id"])}
+            text = _words(message.get("caption", ""))[:LONGEST_KEPT]
+            return IncomingUpdate(CHANNEL, key, address, "clip", text, sent_at, media)
+    text = _words(message.get("text", message.get("caption", "")))
     return IncomingUpdate(CHANNEL, key, address, "text", text[:LONGEST_KEPT], sent_at)
+
+
+def _chat_of(message: dict[str, Any]) -> str:
+    return str(_whole(message["chat"]["id"]))
+
+
+def _whole(number: Any) -> int:
+    if not isinstance(number, int) or isinstance(number, bool):
+        raise TypeError("no whole number")
+    return number
+
+
+def _words(text: Any) -> str:
+    if not isinstance(text, str):
+        raise TypeError("no text")
+    return _clean(text)
 
 
 def _clean(text: str) -> str:
@@ -158,21 +205,13 @@ def _clean(text: str) -> str:
     return text.replace("\0", "").encode("utf-8", "replace").decode("utf-8")
 
 
-def parse(data: Any, bot: Bot) -> Update | None:
-    """An update from JSON; None for what is none."""
-    if not isinstance(data, dict) or not isinstance(data.get("update_id"), int):
-        return None
-    try:
-        return Update.de_json(data, bot)
-    except (TypeError, ValueError, KeyError, AttributeError, OverflowError, TelegramError):
-        return None
-
-
-async def answer_press(bot: Bot, update: Update) -> None:
+async def answer_press(bot: Bot, update: Any) -> None:
     """Take the waiting sign off the button, before any work. A press too old for that is handled all the same."""
-    if update.callback_query is not None:
+    press = update.get("callback_query") if isinstance(update, dict) else None
+    query = press.get("id") if isinstance(press, dict) else None
+    if isinstance(query, str):
         try:
-            await bot.answer_callback_query(update.callback_query.id)
+            await bot.answer_callback_query(query)
         except (BadRequest, NetworkError, RetryAfter, Forbidden):
             return
 

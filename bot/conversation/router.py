@@ -53,6 +53,28 @@ def tell_unreachable(tx: Session, message: outbox.Outgoing, now: datetime) -> No
     desk.tell_coach(desk.say_coach.say("unreachable", name=who.name), importance=outbox.REPLY)
 
 
+DROPPED = "dropped:"
+
+
+def tell_dropped(tx: Session, channel: str, address: str, now: datetime) -> None:
+    """What was owed to a chat grew too old while it could not be sent: whoever is there is told, once."""
+    who = chats.person_at(tx, channel, address)
+    if who is None or outbox.owed_to(tx, channel, address, DROPPED):
+        return
+    cause = f"{DROPPED}{channel}:{address}:{now.isoformat()}"
+    text = wording_for(who.language).say("older-dropped")
+    outbox.post(
+        tx, outbox.Outgoing(channel=channel, address=address, to=who.handle, text=text, cause=cause, due_at=now)
+    )
+
+
+def tell_too_fast(tx: Session, incoming: Incoming, person: Person, now: datetime) -> None:
+    """Somebody writes faster than answers help: they are told once in a while that all of it is read."""
+    while_it_lasts = int(incoming.sent_at.timestamp() // 600)
+    mail = Mail(tx, now, f"fast:{incoming.sender}:{while_it_lasts}")
+    mail.post(person, wording_for(person.language).say("one-at-a-time"))
+
+
 def _code(incoming: Incoming) -> str | None:
     """The code of "/start CODE"; "" for a bare "/start"."""
     if incoming.kind != "text":
@@ -83,17 +105,14 @@ def _join(mail: Mail, incoming: Incoming, code: str, person: Person | None) -> N
 
 
 def _stranger(tx: Session, incoming: Incoming, now: datetime, key: str) -> None:
-    """All that a stranger learns: that a code is needed."""
+    """All that a stranger learns: that a code is needed. Once an hour, but for codes that don't work."""
+    cause = f"incoming:{incoming.id}"
+    if key == "stranger":
+        cause = f"stranger:{incoming.channel}:{incoming.address}:{int(incoming.sent_at.timestamp() // 3600)}"
+    text = wording_for("en").say(key)
     outbox.post(
         tx,
-        outbox.Outgoing(
-            channel=incoming.channel,
-            address=incoming.address,
-            to="",
-            text=wording_for("en").say(key),
-            cause=f"incoming:{incoming.id}",
-            due_at=now,
-        ),
+        outbox.Outgoing(channel=incoming.channel, address=incoming.address, to="", text=text, cause=cause, due_at=now),
     )
 
 

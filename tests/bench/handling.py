@@ -13,7 +13,7 @@ import time
 from pathlib import Path
 
 from bot import worker
-from bot.channels.telegram import Receiver, make_bot
+from bot.channels.telegram import make_bot
 from bot.clock import SystemClock
 from storage import inbox
 from storage.inbox import IncomingUpdate
@@ -69,14 +69,12 @@ async def echo(messages: int) -> float:
     await bot.initialize()
     for _ in range(messages):
         api.says(MIRA, REPORT)
-    started, sent = time.perf_counter(), 0
-    async for batch in Receiver(bot).batches():
-        for update in batch:
+    started, sent, offset = time.perf_counter(), 0, None
+    while sent < messages:
+        for update in await bot.get_updates(offset=offset, timeout=5):
             assert update.message is not None
             await bot.send_message(update.message.chat.id, update.message.text or "")
-        sent += len(batch)
-        if sent >= messages:
-            break
+            sent, offset = sent + 1, update.update_id + 1
     taken = time.perf_counter() - started
     await bot.shutdown()
     await api.stop()

@@ -2,12 +2,14 @@ import asyncio
 from datetime import UTC, datetime, timedelta
 
 import pytest
+from sqlalchemy.exc import OperationalError
 
 from bot import delivery
 from bot.channels.channel import Gone, Later, Moved, Refused
 from bot.clock import VirtualClock
+from bot.pacing import Window
 from bot.roster import parse_roster
-from storage import chats, outbox, persons
+from storage import chats, outbox, pace, persons
 from storage.loading import load_roster
 from storage.outbox import Outgoing
 from storage.persons import Who
@@ -31,6 +33,9 @@ class Phone:
             raise error
         self.took.append((message.address, message.text))
         return str(len(self.took))
+
+    def calls(self, message):
+        return 1
 
 
 @pytest.fixture
@@ -89,19 +94,64 @@ async def test_alerts_go_before_plans(post):
     assert [text for _, text in post.phone.took] == ["alert", "plan"]
 
 
-async def test_a_chat_takes_a_short_burst_and_then_one_a_second(post):
+async def test_a_chat_takes_a_short_burst_and_then_waits_its_window(post):
     for number in range(5):
         post.owe("mira", f"m{number}")
+    post.owe("tomas", "t")
     await post.rounds()
-    assert len(post.phone.took) == int(delivery.CHAT_BURST)
-    pace = delivery.ChatPace()
-    waits = [pace.wait_s("mira", at) for at in (0.0, 0.0, 0.0, 0.0, 0.5, 1.0, 1.0)]
-    assert waits == [0, 0, 0, 1.0, 0.5, 0, 1.0]
+    assert [text for _, text in post.phone.took] == ["m0", "t", "m1", "m2"]
+    post.clock.move_to(NOW + outbox.CHAT_WINDOW)
+    await post.rounds()
+    assert [text for who, text in post.phone.took if who == "mira"] == ["m0", "m1", "m2", "m3", "m4"]
 
 
-async def test_what_the_service_wants_later_waits_as_long_and_holds_up_no_other_chat(post):
+async def test_a_group_takes_twenty_a_minute(post):
+    # Telegram's documentation: not more than 20 messages a minute to a group
+    for number in range(30):
+        post.owe("-100", f"m{number}")
+    for second in range(0, 60, 3):
+        post.clock.move_to(NOW + timedelta(seconds=second))
+        await post.rounds()
+    assert len(post.phone.took) == 20
+    post.clock.move_to(NOW + timedelta(seconds=63))
+    await post.rounds()
+    assert len(post.phone.took) > 20
+
+
+async def test_another_replica_keeps_the_pace_of_the_same_chat(post):
+    for number in range(4):
+        post.owe("mira", f"m{number}")
+    other = delivery.Delivery(post.store, post.phone, post.clock, 1000, post._here)
+    taken = [await one.deliver_once() for one in (post.delivery, other, post.delivery, other)]
+    assert taken == [1, 1, 1, 0]
+
+
+async def test_replicas_share_the_moments_of_a_second(post):
+    for number in range(20):
+        post.owe(f"chat {number}", "m")
+    one, other = (delivery.Delivery(post.store, post.phone, post.clock, 10, post._here) for _ in range(2))
+    mine, theirs = one._claim()[0], other._claim()[0]
+    assert len(mine) == 9  # ten a second, drawn apart a little
+    assert theirs == []
+    post.clock.move_to(NOW + timedelta(seconds=0.5))
+    later = other._claim()[0]
+    assert 4 <= len(later) <= 5
+    assert not {turn.id for turn in mine} & {turn.id for turn in later}
+
+
+async def test_a_long_message_takes_as_many_moments_as_it_takes_calls(post):
+    post.phone.calls = lambda message: 4
+    for number in range(5):
+        post.owe(f"chat {number}", "m")
+    slow = delivery.Delivery(post.store, post.phone, post.clock, 10, post._here)
+    turns, full_s = slow._claim()
+    assert len(turns) == 5
+    assert full_s == pytest.approx(1.0)  # twenty calls at ten a second: more than is looked ahead
+    assert slow._claim()[0] == []
+
+
+async def test_what_a_chat_wants_later_waits_as_long_and_holds_up_no_other_chat(post):
     post.phone.trouble["mira"] = [Later(30)]
-    post.delivery._pace.pause = lambda seconds: None  # the pause of all is tried below
     post.owe("mira", "m")
     post.owe("tomas", "t")
     await post.rounds()
@@ -112,21 +162,33 @@ async def test_what_the_service_wants_later_waits_as_long_and_holds_up_no_other_
     assert post.phone.took[-1] == ("mira", "m")
 
 
-async def test_a_service_that_asks_for_a_pause_is_left_alone_by_all():
-    pace = delivery.Pace(1000)
-    pace.pause(0.2)
-    loop = asyncio.get_running_loop()
-    started = loop.time()
-    await pace.wait()
-    assert loop.time() - started >= 0.19
+async def test_a_service_that_asks_for_a_pause_is_left_alone_by_all_replicas(post):
+    post.phone.trouble["mira"] = [Later(30, everyone=True)]
+    post.owe("mira", "m")
+    await post.rounds()
+    post.owe("tomas", "t")
+    other = delivery.Delivery(post.store, post.phone, post.clock, 1000, post._here)
+    assert await other.deliver_once() == 0
+    post.clock.move_to(NOW + timedelta(seconds=30))
+    assert await other.deliver_once() == 2
+    assert len(post.phone.took) == 2
 
 
-async def test_the_pace_is_kept_whoever_asks():
-    pace = delivery.Pace(100)
+async def test_a_pause_and_a_pace_from_before_the_clock_was_set_back_hold_nobody(post):
+    with post.store.transaction() as tx:
+        pace.pause(tx, "phone", NOW + timedelta(hours=1), NOW + timedelta(hours=2))
+        pace.take(tx, "phone", NOW + timedelta(hours=1), NOW + timedelta(hours=1))
+    post.owe("mira", "m")
+    await post.rounds()
+    assert post.phone.took == [("mira", "m")]
+
+
+async def test_never_more_leave_in_a_second_than_is_permitted():
+    window = Window(100)
     loop = asyncio.get_running_loop()
     started = loop.time()
-    await asyncio.gather(*(pace.wait() for _ in range(21)))
-    assert loop.time() - started >= 0.19
+    await asyncio.gather(*(window.wait() for _ in range(101)))
+    assert loop.time() - started >= 1.0
 
 
 async def test_trouble_without_a_word_of_when_waits_longer_each_time(post):
@@ -171,23 +233,140 @@ async def test_what_is_stale_is_dropped(post):
     post.owe("mira", "yesterday", stale_after=NOW - timedelta(hours=1))
     post.owe("mira", "today", stale_after=NOW + timedelta(hours=1))
     await post.rounds()
-    assert post.phone.took == [("mira", "today")]
+    assert [text for _, text in post.phone.took if "day" in text][:1] == ["today"]
+    assert "yesterday" not in [text for _, text in post.phone.took]
 
 
-async def test_what_nobody_could_send_for_a_day_and_a_half_is_given_up(post):
-    post.phone.trouble["mira"] = [Later(1)]
-    post.owe("mira", "m", due_at=NOW - delivery.LONGEST_OWED - timedelta(minutes=1))
+async def test_whoever_was_owed_something_that_grew_too_old_is_told_once(post):
+    post.phone.trouble["mira"] = [Later()] * 3
+    post.owe("mira", "reply", due_at=NOW - outbox.LONGEST_OWED)
+    post.owe("mira", "plan", importance=outbox.PLAN, stale_after=NOW)
+    await post.rounds(1)
+    post.owe("mira", "another plan", importance=outbox.PLAN, stale_after=NOW)
+    for seconds in range(0, 100, 20):
+        post.clock.move_to(NOW + timedelta(seconds=seconds))
+        await post.rounds()
+    assert [who for who, _ in post.phone.took] == ["mira"]
+    assert "too old" in post.phone.took[0][1]
+
+
+async def test_alerts_never_grow_old(post):
+    post.owe("coach", "alert", importance=outbox.ALERT, due_at=NOW - timedelta(days=3), stale_after=NOW)
     await post.rounds()
+    assert post.phone.took == [("coach", "alert")]
+
+
+async def test_a_day_without_the_service_is_survived_with_few_tries_and_drained_by_importance(post):
+    day, down = timedelta(days=1), NOW + timedelta(days=1)
+    tries, most_at_once = 0, 0
+    real = post.phone.send
+
+    async def send(message):
+        nonlocal tries
+        if post.clock.now() < down:
+            tries += 1
+            raise Later()
+        return await real(message)
+
+    post.phone.send = send
+    for number in range(40):
+        post.owe(f"chat {number}", f"plan {number}", importance=outbox.PLAN, stale_after=NOW + day / 2)
+        post.owe(f"chat {number}", f"reply {number}", due_at=NOW + day / 4)
+        post.owe(f"chat {number}", f"summary {number}", importance=outbox.SUMMARY)
+    post.owe("coach", "alert", importance=outbox.ALERT, due_at=NOW + day / 3)
+    post.owe("tomas", "yesterday's plan", importance=outbox.PLAN, stale_after=NOW + day / 2)
+    for minute in range(24 * 60):
+        post.clock.move_to(NOW + timedelta(minutes=minute))
+        most_at_once = max(most_at_once, await post.delivery.deliver_once())
+    assert most_at_once <= delivery.MOST_CLAIMED
+    assert tries < 2 * 24 * 60  # one at a time finds out whether the service is back
+    post.clock.move_to(down)
+    for second in range(60):
+        post.clock.move_to(down + timedelta(seconds=second))
+        await post.rounds(3)
+    took = [text for _, text in post.phone.took]
+    assert took[0] == "alert"
+    assert not [text for text in took if "plan" in text.split()[0] or text.startswith("yesterday")]
+    kinds = [text.split()[0] for text in took if text.split()[0] in ("reply", "summary")]
+    assert kinds == sorted(kinds)
+    assert len(kinds) == 80
+    assert [text for who, text in post.phone.took if who == "tomas"] == [took_old(took)]
     assert post.owed() is None
+
+
+def took_old(texts):
+    """The one sentence that says that older messages were dropped."""
+    (said,) = {text for text in texts if "too old" in text}
+    return said
+
+
+async def test_one_chat_that_always_fails_is_no_outage(post):
+    post.phone.trouble["mira"] = [Later()] * 9
+    post.owe("mira", "m")
+    for minute in range(9):
+        post.clock.move_to(NOW + timedelta(minutes=10 * minute))
+        await post.delivery.deliver_once()
+    assert not post.delivery._outage.on
+
+
+async def test_what_was_sent_is_marked_though_the_database_was_away_for_a_while(post, monkeypatch):
+    monkeypatch.setattr(delivery, "TROUBLE_S", 0.01)
+    real, away = post.delivery._mark, iter([True, True, False])
+
+    def mark(batch):
+        if next(away):
+            raise OperationalError("update", {}, Exception("away"))
+        real(batch)
+
+    monkeypatch.setattr(post.delivery, "_mark", mark)
+    post.owe("mira", "m")
+    await post.delivery.deliver_once()
+    assert post.owed() is None
+    assert len(post.phone.took) == 1
+
+
+async def test_on_stopping_what_is_being_sent_is_finished_and_the_rest_let_go(post):
+    sending, goes_on = asyncio.Event(), asyncio.Event()
+    real = post.phone.send
+
+    async def send(message):
+        sending.set()
+        await goes_on.wait()
+        return await real(message)
+
+    post.phone.send = send
+    post.delivery = delivery.Delivery(post.store, post.phone, post.clock, 2, post._here)
+    post.owe("mira", "m")
+    post.owe("tomas", "t")
+    post.delivery._gap = timedelta(seconds=0.4)  # two moments, the second still ahead
+    await post.delivery._begin()
+    await sending.wait()
+    asyncio.get_running_loop().call_later(0.05, goes_on.set)
+    await post.delivery.finish(5)
+    assert post.phone.took == [("mira", "m")]
+    with post.store.transaction() as tx:
+        assert [one.address for one in outbox.claim(tx, NOW, 10, "phone")] == ["tomas"]
+
+
+async def test_a_send_without_an_answer_on_stopping_is_tried_again_later(post):
+    async def send(message):
+        await asyncio.sleep(60)
+
+    post.phone.send = send
+    post.owe("mira", "m")
+    await post.delivery._begin()
+    await asyncio.sleep(0.05)
+    await post.delivery.finish(0.05)
+    assert post.owed() == NOW + timedelta(seconds=delivery.AFTER_CUT_S)
 
 
 async def test_a_claim_that_could_run_out_during_the_send_is_not_used(post):
     post.owe("mira", "m")
-    with post.store.transaction() as tx:
-        claimed = outbox.claim(tx, NOW, 10, "phone")
-    post.clock.move_to(claimed[0].claimed_until - timedelta(seconds=5))
-    await post.delivery._deliver(claimed[0])
+    turns, _ = post.delivery._claim()
+    until = turns[0].message.claimed_until
+    post.clock.move_to(until - timedelta(seconds=5))
+    await post.delivery._deliver(turns[0])
     assert post.phone.took == []
-    post.clock.move_to(claimed[0].claimed_until)
+    post.clock.move_to(until)
     await post.rounds()
     assert post.phone.took == [("mira", "m")]

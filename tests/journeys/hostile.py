@@ -18,10 +18,9 @@ from typing import Any
 import sqlalchemy as sa
 from sqlmodel import Session as Tx
 from sqlmodel import col
-from telegram import Bot
 
 from bot import conversation, schedule, worker
-from bot.channels.telegram import CHANNEL, parse, to_incoming
+from bot.channels.telegram import CHANNEL, Unreadable, to_incoming
 from planner.facts import Weekly
 from storage import chats, inbox
 from storage.inbox import Incoming
@@ -53,7 +52,6 @@ class Marked:
     def __init__(self, seed: int) -> None:
         self.rng = random.Random(seed)
         self.store = Store.open("sqlite://")
-        self.bot = Bot("1:not-a-real-token")
         self.now = START
         self.outcomes: Counter[str] = Counter()
         self._key = 0
@@ -168,8 +166,11 @@ class Marked:
     def take(self, update: Any) -> None:
         """As the service takes it: through JSON, parsing, the inbox and the handler."""
         self.now += timedelta(seconds=self.rng.choice((1, 5, 60, 1800)))
-        parsed = parse(json.loads(json.dumps(update)), self.bot)
-        said = None if parsed is None else to_incoming(parsed, self.now)
+        try:
+            said = to_incoming(json.loads(json.dumps(update)), self.now)
+        except Unreadable:
+            self.outcomes["unreadable"] += 1
+            return
         if said is None:
             self.outcomes["nothing to us"] += 1
             return

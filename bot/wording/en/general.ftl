@@ -8,6 +8,8 @@ number-alone = “{ $number }” of what? I asked nothing just now. Tell me what
 empty = That message had no words. Tell me what you did, or ask “what's today?”.
 too-long = That was long: I read the first { $limit } characters. Send the rest as another message.
 press-unknown = That button no longer means anything. Write it in words instead.
+one-at-a-time = You are writing faster than I can answer. I read and note every message, one after the other; plain answers to some of them are left out. Ask “this week?” to see where you stand.
+older-dropped = I could not reach you for a while. Messages that had grown too old in the meantime were dropped; what comes now is current. Ask “what's today?” for today's plan.
 set-aside = Sorry, something went wrong with your last message. It is kept, and your coach knows.
 help =
     Tell me in your own words:
