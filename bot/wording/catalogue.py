@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from datetime import date, time
 from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
+from babel import Locale, UnknownLocaleError
 from babel.dates import format_date, format_time
 from babel.numbers import format_decimal
 from fluent.runtime import FluentBundle, FluentResource
@@ -22,10 +24,11 @@ class NoSuchSentence(KeyError):
 
 
 class Wording:
-    """Sentences of one language, loads in one unit."""
+    """Sentences of one language, loads in one unit; numbers and days by `locale`, a BCP 47 tag ("17.5" in es-MX)."""
 
-    def __init__(self, language: str, unit: str = "kg") -> None:
+    def __init__(self, language: str, unit: str = "kg", locale: str | None = None) -> None:
         self.language, self.unit = language, unit
+        self._locale = _locale(locale or language)
         self._bundles = [_bundle(name) for name in dict.fromkeys((language, FALLBACK))]
 
     def has(self, key: str) -> bool:
@@ -62,7 +65,7 @@ class Wording:
 
     def number(self, value: float, places: int = 2) -> str:
         """17.5 or 17,5: as many decimals as needed, `places` at most."""
-        return _number(round(value, places), self.language)
+        return _number(round(value, places), self._locale)
 
     def load(self, kg: float) -> str:
         """A load in the person's unit, with the unit."""
@@ -76,13 +79,13 @@ class Wording:
 
     def day(self, day: date) -> str:
         """ "Mon 4 Jan", as the language writes it."""
-        return _day(day, self.say("day-pattern"), self.language)
+        return _day(day, self.say("day-pattern"), self._locale)
 
     def long_day(self, day: date) -> str:
-        return _day(day, self.say("long-day-pattern"), self.language)
+        return _day(day, self.say("long-day-pattern"), self._locale)
 
     def hour(self, at: time) -> str:
-        return str(format_time(at, "HH:mm", locale=self.language))
+        return str(format_time(at, "HH:mm", locale=self._locale))
 
     def movement(self, movement_id: str) -> str:
         key = f"movement-{movement_id}"
@@ -107,13 +110,13 @@ def _said(say: Wording, key: str, values: tuple[tuple[str, type, Any], ...]) -> 
 
 
 @lru_cache(maxsize=OFTEN)
-def _number(value: float, language: str) -> str:
-    return str(format_decimal(value, format="#,##0.###", locale=language))
+def _number(value: float, locale: Locale) -> str:
+    return str(format_decimal(value, format="#,##0.###", locale=locale))
 
 
 @lru_cache(maxsize=OFTEN)
-def _day(day: date, form: str, language: str) -> str:
-    return str(format_date(day, form, locale=language))
+def _day(day: date, form: str, locale: Locale) -> str:
+    return str(format_date(day, form, locale=locale))
 
 
 @lru_cache(maxsize=64)
@@ -123,9 +126,19 @@ def wording_for(language: str, unit: str = "kg") -> Wording:
     parts = language.split("-")
     while parts:
         if "-".join(parts) in known:
-            return Wording("-".join(parts), unit)
+            return Wording("-".join(parts), unit, language)
         parts.pop()
     return Wording(FALLBACK, unit)
+
+
+def _locale(tag: str) -> Locale:
+    """The locale of a tag: itself, or the nearest above it that is known ("de" for "de-XX"), else English."""
+    parts = tag.split("-")
+    while parts:
+        with suppress(UnknownLocaleError, ValueError):
+            return Locale.parse("-".join(parts), sep="-")
+        parts.pop()
+    return Locale.parse(FALLBACK)
 
 
 @lru_cache(maxsize=1)

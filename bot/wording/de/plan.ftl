@@ -37,7 +37,7 @@ day-kind-deload = Deload
 day-kind-test = Test
 day-kind-rest = frei
 
-why-strength = { $movement }: Nach deinen Meldungen liegt dein Maximum bei etwa { $middle } mit Körpergewicht ({ $bodyweight }); die Lasten rechne ich vom vorsichtigen Ende, { $cautious }.
+why-strength = { $movement }: Nach deinen Meldungen liegt dein Maximum bei etwa { $middle } mit Körpergewicht ({ $bodyweight }); die Lasten rechne ich aus dem vorsichtigen Wert, { $cautious }.
 why-nothing = Bisher ist nichts anders entschieden, als es der Block vorsieht.
 next-training = Nächstes Training: { $day }.
 welcome = Willkommen, { $name }. { $coach } coacht dich in diesem Chat: An jedem Trainingstag schicke ich dir deine Sätze, und du sagst mir in eigenen Worten, was du gemacht hast. Hier gibt es keinen ärztlichen Rat: Bei einem Warnzeichen hör auf und geh zum Arzt.

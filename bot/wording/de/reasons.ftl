@@ -34,13 +34,13 @@ reason-sets_ordered = Dein Coach hat das so vorgegeben: { $sets }×{ $reps } { $
 reason-rung_set_by_coach = Dein Coach hat dich auf diese Stufe gesetzt: { $rung }.
 reason-rung_approved = { $rung }, von deinem Coach bestätigt.
 reason-rung_after_absence = Eine Stufe zurück auf { $rung }, nach { $days } Tagen ohne Training.
-reason-rung_test = Test auf { $rung }: { $reps ->
+reason-rung_test = Test für { $rung }: { $reps ->
     [0] der längste saubere Halt
     [one] eine saubere Wiederholung je Seite
    *[other] { $reps } saubere Wiederholungen
 } zum Festhalten. Was ein Test zeigt, wird deshalb noch nicht trainiert.
-reason-no_test_pain = Kein Test auf { $rung }, solange etwas weh tut.
-reason-no_test_exposures = Diesmal kein Test auf { $rung }: Es wären zu viele einarmige Wiederholungen für eine Woche.
+reason-no_test_pain = Kein Test für { $rung }, solange etwas weh tut.
+reason-no_test_exposures = Diesmal kein Test für { $rung }: Es wären zu viele einarmige Wiederholungen für eine Woche.
 
 reason-dose_volume = { $rung }: { $sets }×{ $reps } bei RPE bis { $rpe }.
 reason-dose_of_rung = { $rung }: Dosis { $dose }, heute { $sets ->

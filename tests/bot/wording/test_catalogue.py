@@ -173,6 +173,20 @@ def test_loads_are_told_in_the_unit_and_notation_of_their_reader(language, unit,
     assert Wording(language, unit).load(kg) == shown
 
 
+@pytest.mark.parametrize(
+    ("tag", "load"),
+    # Decimal signs by CLDR.
+    [("es", "17,5 kg"), ("es-ES", "17,5 kg"), ("es-MX", "17.5 kg"), ("de-AT", "17,5 kg"), ("de-CH", "17.5 kg")],
+)
+def test_numbers_follow_the_country_where_one_is_named(tag, load):
+    assert wording_for(tag).load(17.5) == load
+
+
+def test_a_country_that_nobody_knows_changes_nothing():
+    assert wording_for("de-QQ").load(17.5) == "17,5 kg"
+    assert wording_for("xx-YY").load(17.5) == "17.5 kg"
+
+
 def test_catalogues_are_plain_text():
     # Channels escape; markup in a sentence would show as itself.
     for path in Path(CATALOGUES).rglob("*.ftl"):
