@@ -69,7 +69,10 @@ def move(source: str, target: str, now: datetime) -> tuple[Compared, ...]:
         raise NotMoved("Source and target are the same database.")
     with _source(source) as there:
         _is_fit(there, now)
-        upgrade.bring_up_to_date(target, sqlite_path(target), None)
+        path = sqlite_path(target)
+        if path is not None:
+            path.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
+        upgrade.bring_up_to_date(target, path, None)
         with _target(target) as here:
             _is_empty(here)
             for table in tables.metadata.sorted_tables:
