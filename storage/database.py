@@ -53,7 +53,8 @@ def run(tx: Session, statement: sa.Executable, values: Any = None) -> sa.CursorR
 def run_plain(tx: Session, statement: sa.Executable, values: Any = None) -> list[tuple[Any, ...]]:
     """As `run`, for very many rows: as the driver gives them, so of numbers, texts and truths only (on SQLite 0, 1)."""
     result = run(tx, statement, values)
-    rows: list[tuple[Any, ...]] = result.cursor.fetchall()  # type: ignore[union-attr]
+    assert result.cursor is not None
+    rows = [tuple(row) for row in result.cursor.fetchall()]
     result.close()
     return rows
 

@@ -67,6 +67,7 @@ def set_values(work: f.WorkSet) -> dict[str, Any]:
 
 
 _PAUSES_AT = set_names().index("pauses")
+_TRUTHS_AT = [at for at, field in enumerate(fields(f.WorkSet)) if field.type == "bool"]
 
 
 def _pauses_from(text: str) -> tuple[Any, ...]:
@@ -106,9 +107,11 @@ def _planned(values: tuple[tuple[str, Any], ...]) -> f.PlannedSet:
 
 @lru_cache(maxsize=ALIKE)
 def work_set(values: tuple[Any, ...]) -> f.WorkSet:
-    """A performed set of its columns' values, in the order of `set_names`."""
+    """A performed set of its columns' values as the driver gives them, in the order of `set_names`."""
     own = list(values)
     own[_PAUSES_AT] = _pauses_from(own[_PAUSES_AT])
+    for at in _TRUTHS_AT:
+        own[at] = bool(own[at])
     return f.WorkSet(*own)
 
 

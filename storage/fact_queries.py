@@ -10,7 +10,7 @@ import sqlalchemy as sa
 from sqlmodel import Session
 
 from planner import facts as f
-from storage.database import run, table_of
+from storage.database import run, run_plain, table_of
 from storage.fact_forms import BY_KIND, Form, set_names, work_set
 from storage.fact_tables import PerformedSet, Report
 
@@ -117,7 +117,7 @@ def _sessions(tx: Session, reports: sa.Select[Any], sets: sa.Select[Any], ids: S
     if not ids:
         return {}
     those: defaultdict[int, list[f.WorkSet]] = defaultdict(list)
-    for row in run(tx, sets, {"ids": list(ids)}).all():
+    for row in run_plain(tx, sets, {"ids": list(ids)}):
         those[row[0]].append(work_set(row[1:]))
     names = BY_KIND["session"].names
     found: defaultdict[int, list[f.Session]] = defaultdict(list)

@@ -23,9 +23,10 @@ from pathlib import Path
 
 import sqlalchemy as sa
 
-from bot import schedule
+from bot import garbage, schedule
 from bot.channels.telegram import Telegram, make_bot
 from bot.delivery import Delivery
+from bot.serve import SLICE
 from storage import chats
 from storage.database import run
 from storage.due import dues
@@ -41,8 +42,9 @@ def sweep(url: str) -> dict[str, float]:
     """The morning's sweep as one replica does it: seconds, MiB at the peak."""
     store = Store.open(url)
     with closing(store):
+        garbage.look_seldom()
         began, cpu = time.perf_counter(), time.process_time()
-        while schedule.sweep(store, MONDAY):
+        while schedule.sweep_and_beat(store, MONDAY, SLICE):
             pass
         taken, used = time.perf_counter() - began, time.process_time() - cpu
     peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
