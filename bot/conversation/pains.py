@@ -9,7 +9,7 @@ from bot.conversation.reasons import named, place
 from bot.conversation.reports import pain_buttons
 from bot.reading.reading import PainRead, Reading
 from planner.facts import Moment, PainAnswer, WarningSign
-from storage import outbox, questions
+from storage import facts, outbox, questions
 
 QUESTION = "pain"
 NOT_NAMED = "other"  # the planner's place for a pain without one
@@ -36,10 +36,20 @@ def store(desk: Desk, reading: Reading) -> list[PainAnswer]:
     if reading.pain and asked is not None:
         assert asked.id is not None
         questions.close(desk.tx, asked.id, desk.now)
-    for sign in reading.red_flags:
-        if sign in STOPS:
-            desk.add(WarningSign(desk.today, sign))
+    signs = [sign for sign in reading.red_flags if sign in STOPS]
+    if signs:
+        _end_restarts(desk)
+    for sign in signs:
+        desk.add(WarningSign(desk.today, sign))
     return kept
+
+
+def _end_restarts(desk: Desk) -> None:
+    """Take back what the coach lifted earlier today: days alone don't tell that this sign came after it."""
+    for order in desk.record.orders:
+        if order.kind == "restart" and order.on >= desk.today and order.fact is not None:
+            facts.withdraw(desk.tx, "order", order.fact, desk.now)
+    desk.forget()
 
 
 def open_question(desk: Desk) -> questions.Question | None:

@@ -80,6 +80,17 @@ def test_only_the_coach_starts_the_plan_again(chat):
     assert any(one["plan"] and one["plan"]["sets"] and one["plan"]["date"] == "2027-01-07" for one in chat.heard)
 
 
+def test_a_sign_after_a_restart_on_the_same_day_stops_anew(chat):
+    chat.says("mira", "my elbow popped", "09:00")
+    chat.says("coach", "mira restart", "10:00")
+    chat.says("mira", "chest pain and short of breath", "11:00")
+
+    assert "4×" not in chat.answer("mira", "what's today?", "11:30")
+    assert not [one for one in chat.waits_until("08:00", "2027-01-07") if one["plan"] and one["plan"]["sets"]]
+    chat.says("coach", "mira restart", "09:00", "2027-01-07")
+    assert "4×" in chat.answer("mira", "what's today?", "09:30", "2027-01-07")
+
+
 def test_one_arm_eccentrics_are_refused_with_numbers_and_the_coach_is_told(chat):
     answer = chat.answer("mira", "can I do one-arm negatives?", "09:00")
 
