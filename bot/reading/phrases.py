@@ -151,8 +151,15 @@ class _First:
         self.seconds = frozenset().union(*(place.next for place in places))
         self._by_second: dict[str, tuple[_Place, ...]] = {}
 
-    def before(self, second: str) -> tuple[_Place, ...]:
-        """The phrases that may go on with `second`, or end before it."""
+    def going_on(self, after: Token | None) -> tuple[_Place, ...]:
+        """The phrases that may go on with the token `after`, or end before it."""
+        if after is None:
+            return self.whole
+        if after.text != after.word or (after.value is not None and after.word in self.seconds):
+            return self.places
+        return self._before("#" if after.value is not None else after.word)
+
+    def _before(self, second: str) -> tuple[_Place, ...]:
         if second not in self.seconds:
             return self._others
         found = self._by_second.get(second)
@@ -208,18 +215,12 @@ class Phrases:
     def at(self, tokens: Sequence[Token], start: int) -> list[Hit]:
         """Every phrase that begins at tokens[start], longest first; a name once."""
         token = tokens[start]
-        first = self._first(token.word)
         after = tokens[start + 1] if start + 1 < len(tokens) else None
-        if after is None:
-            places = first.whole
-        elif after.text != after.word or (after.value is not None and after.word in first.seconds):
-            places = first.places
-        else:
-            places = first.before("#" if after.value is not None else after.word)
+        places = self._first(token.word).going_on(after)
         if token.text != token.word:
-            places += self._first(token.text).places
+            places += self._first(token.text).going_on(after)
         if token.value is not None:
-            places += self._first("#").places
+            places += self._first("#").going_on(after)
         if not places:
             return []
         found: dict[tuple[str, str], int] = {}
