@@ -7,16 +7,18 @@ One message followed through it, "Chins 3x5 +20, last @9, elbow 2/10":
 2. `message.read_message` finds the language, mends typing errors (`lexicon.spelled`) and sees numbers said in words
    (`numbers`). Every reader gets the same frozen `Message`.
 3. Readers that each see one kind of thing propose claims over tokens (`readers`): `pain` claims "elbow 2/10"; `dates`,
-   `body`, `red_flags`, `corrections`, `intents` claim theirs. `assemble.settle` drops those that contradict each other.
+   `body`, `red_flags`, `corrections`, `intents` claim theirs. `assemble.conflicts` drops what contradicts itself.
 4. `movements.find_movements` names the movements from features ("one arm" + "pulley") by words/combine.toml.
-5. `items.make_items` and `scan.scan` turn what is left into facts: three sets of five, +20 kg, "last", effort 9.
+5. `items.make_items` and `scan` turn what is left into `facts`: three sets of five, +20 kg, "last", effort 9. Each
+   form of words has a file there: schemes, lists, loads, efforts, noise …
    `ties` lets neighbours say what a fact is; `strangers` sends exercises that no book knows to `unread`.
    `unreal` and `prose` take out wishes, tales, questions and talk. `blocks.split` gives each movement its facts.
-6. `fold.Folder` folds a block's facts to sets: the load goes to the three sets, the effort to the last. Where a message
-   leans on the plan ("all but the dips"), `plan` starts from the planned sets and lets each clause change them.
-7. `assemble` checks what is plausible and makes one `Reading`. Whatever reads two ways is in `ask`, its value None.
+6. `fold` folds a block's facts to rows (`fold.folder`): the load goes to the three sets, the effort to the last; then
+   `fold.sets` checks what is plausible. Where a message leans on the plan ("all but the dips"), `plan` starts from the
+   planned sets and lets each clause change them (`plan.told`).
+7. `assemble.whole` makes one `Reading`. Whatever reads two ways is in `ask`, its value None.
 
-All words are data: words/<language>/*.toml. `answers.complete` puts the answer to a question into the earlier message
+All words are data: words/<language>/*.toml, found by `lexicon` (plain) and `phrases` (with turns in them). `answers.complete` puts the answer to a question into the earlier message
 and reads the whole again. `command.read_lines` is the reader as a program.
 """
 
