@@ -33,7 +33,11 @@ WAIT_AT_MOST = timedelta(days=1)
 
 @cache
 def _words() -> dict[str, Any]:
-    return tomllib.loads(WORDS.read_text(encoding="utf-8"))
+    """Case-folded, as messages are: "weißt" is "weisst" there."""
+    found = tomllib.loads(WORDS.read_text(encoding="utf-8"))
+    return {
+        name: [one.casefold() for one in value] if isinstance(value, list) else value for name, value in found.items()
+    }
 
 
 def wanted(text: str) -> str | None:

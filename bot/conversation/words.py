@@ -14,7 +14,7 @@ WORDS = Path(__file__).with_name("words.toml")
 def phrases(table: str) -> dict[str, tuple[str, ...]]:
     """The beginnings of words of one table, by name."""
     tables = tomllib.loads(WORDS.read_text(encoding="utf-8"))
-    return {name: tuple(found) for name, found in tables[table].items()}
+    return {name: tuple(one.casefold() for one in found) for name, found in tables[table].items()}
 
 
 def begins(text: str, stem: str) -> bool:
