@@ -18,7 +18,7 @@ One message followed through it, "Chins 3x5 +20, last @9, elbow 2/10":
    planned sets and lets each clause change them (`plan.told`).
 7. `assemble.whole` makes one `Reading`. Whatever reads two ways is in `ask`, its value None.
 
-All words are data: words/<language>/*.toml, found by `lexicon` (plain ones), `phrases` (with turns in them) and `little`.
+All words are data: words/<language>/*.toml, found by `lexicon` (plain), `phrases` (with turns) and `little`.
 `answers.complete` puts the answer to a question into the earlier message and reads the whole again.
 `command.read_lines` is the reader as a program.
 """
