@@ -10,7 +10,7 @@ from sqlalchemy.exc import OperationalError
 
 from bot import conversation
 from bot.conversation import privacy
-from storage import due, health, inbox
+from storage import due, health, retention
 from storage.due import Due
 from storage.errors import StorageError
 from storage.store import Store
@@ -110,6 +110,6 @@ def sweep_and_beat(store: Store, now: datetime, limit: int = AT_ONCE, keep_days:
         health.beat(tx, "sweep", now)
         tidied = health.last_beat(tx, "tidy")
         if tidied is None or now - tidied >= timedelta(days=1):
-            inbox.empty_texts(tx, now - timedelta(days=keep_days))
+            retention.let_go_of_words(tx, now - timedelta(days=keep_days))
             health.beat(tx, "tidy", now)
     return swept

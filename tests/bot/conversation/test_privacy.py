@@ -128,3 +128,16 @@ def test_no_mark_of_who_left_is_in_the_database_file(tmp_path, monkeypatch):
     chat.waits_until("19:30")
     assert marks() == {b"tom"}
     chat.close()
+
+
+def test_words_that_were_let_go_are_in_no_byte_of_the_file(tmp_path, monkeypatch):
+    file, real = tmp_path / "bot.sqlite3", Store.open
+    monkeypatch.setattr(Store, "open", lambda _url: real(f"sqlite:///{file}"))
+    chat = Chat()
+    chat.says("mira", "pull-ups 5,5,5 +15 and saw a zebrafish", "19:00")
+    chat.says("mira", "bodyweight 61.4, saw a quagga", "19:00", "2027-01-20")
+    schedule.sweep_and_beat(chat.store, datetime(2027, 1, 21, 20, tzinfo=UTC), keep_days=7)
+    chat.close()
+    held = b"".join(one.read_bytes() for one in tmp_path.iterdir())
+    assert b"quagga" in held
+    assert b"zebrafish" not in held

@@ -1,0 +1,49 @@
+"""After the days that were set no words are left but those that somebody still waits for."""
+
+from datetime import timedelta
+
+import sqlalchemy as sa
+
+from storage import inbox, notes, outbox, questions, retention
+from storage.database import run
+from tests.storage.sample import NOW, message, update
+
+YEAR = timedelta(days=365)
+
+
+def words(store):
+    with store.transaction() as tx:
+        return sorted(
+            row.text
+            for table in (inbox.incoming, outbox.outgoing, questions.questions, notes.passed)
+            for row in run(tx, sa.select(table))
+            if row.text
+        )
+
+
+def test_what_is_over_is_emptied_and_what_waits_stays(store, mira):
+    with store.transaction() as tx:
+        inbox.accept(tx, [update(1, text="handled"), update(2, text="open")], NOW)
+        inbox.mark_handled(tx, 1, NOW)
+        sent = outbox.post(tx, message("a", text="sent", picture=b"x", picture_alt="drawn", plan={"a": 1}))
+        gone = outbox.post(tx, message("b", text="given up"))
+        outbox.post(tx, message("c", text="owed"))
+        outbox.mark_sent(tx, sent, NOW)
+        outbox.give_up(tx, gone, "gone", NOW)
+        for kind in ("answered", "asked"):
+            questions.ask(tx, mira, kind, NOW, text=kind, span="x", data={"w": kind})
+        questions.close(tx, questions.open_question(tx, mira, "answered").id, NOW)
+        notes.pass_on(tx, mira.id, "to_coach", "heard", NOW)
+        notes.pass_on(tx, mira.id, "to_athlete", "said", NOW)
+        notes.pass_on(tx, mira.id, "to_coach", "waits", NOW)
+    everything = ["answered", "asked", "given up", "handled", "heard", "open", "owed", "said", "sent", "waits"]
+
+    with store.transaction() as tx:
+        assert retention.let_go_of_words(tx, NOW) == 0
+    assert words(store) == everything
+    with store.transaction() as tx:
+        assert retention.let_go_of_words(tx, NOW + YEAR) == 6
+        assert retention.let_go_of_words(tx, NOW + YEAR) == 0
+        row = run(tx, sa.select(outbox.outgoing).where(outbox.outgoing.c.id == sent)).one()
+    assert words(store) == ["asked", "open", "owed", "waits"]
+    assert (row.picture, row.picture_alt, row.plan, row.sent_at) == (None, None, None, NOW)
