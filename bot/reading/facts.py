@@ -8,6 +8,8 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Any, Literal
 
+FREE_WEIGHTS = frozenset({"squat", "row", "lat_pulldown", "split_squat", "biceps_curl", "hammer_curl"})  # never without
+
 FactKind = Literal[
     "rows",  # value: list[Entry]: these sets
     "bare",  # value: one number, meaning open

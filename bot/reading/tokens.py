@@ -16,6 +16,7 @@ PIECES = re.compile(
     r"(?P<date>\d{4}-\d{2}-\d{2}(?!\d))"
     r"|(?P<clock>\d{1,3}:\d{2}(?::\d{2})?(?![\d:]))"
     r"|(?P<num>\d+(?:\.\d+)?|\.\d+)"
+    r"|(?P<by>(?<=\d)x(?=[^\W\d_]))"
     r"|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)"
     r"|(?P<nl>\n)"
     r"|(?P<sym>\S)"
@@ -49,6 +50,8 @@ def _cut(text: str) -> list[Token]:
     for match in PIECES.finditer(text):
         kind: Kind = match.lastgroup  # type: ignore[assignment]
         piece = match.group()
+        if kind == "by":
+            kind = "word"  # "3xamrap" is three times, of what follows
         value: float | None = None
         if kind == "num":
             if len(piece) > MOST_DIGITS:
@@ -96,6 +99,12 @@ def tokenize(text: str) -> list[Token]:
         token = raw[i]
         if token.kind == "num":
             chain = _chain(raw, i)
+            if chain == 2 and len(raw[i + 2].text) == 3 and raw[i + 2].text.isdigit() and len(token.text) <= 3:
+                last = raw[i + 2]
+                whole = text[token.start : last.end]
+                tokens.append(replace(token, text=whole, end=last.end, value=float(whole.replace(",", "")), word=whole))
+                i += 3
+                continue
             if chain == 2 and len(raw[i + 2].text) <= 2:
                 last = raw[i + 2]
                 whole = text[token.start : last.end]

@@ -20,6 +20,7 @@ from bot.reading.readers import find_claims, find_wishes
 from bot.reading.reading import Context, Correction, PainRead, Reading, Span
 from bot.reading.scan import Scanner, scan
 from bot.reading.strangers import drop_strangers
+from bot.reading.things import drop_things
 from bot.reading.ties import tie
 from bot.reading.unreal import drop_unreal
 
@@ -46,7 +47,7 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     items = make_items(message, mentions, blocking)
     scanner = Scanner(items, message.context.unit, message.context.bodyweight_kg)
     facts = drop_list_marks(message, tie(message, scan(scanner)))
-    facts = drop_prose(message, drop_unreal(message, facts, dated_tokens))
+    facts = drop_prose(message, drop_things(message, drop_unreal(message, facts, dated_tokens)))
     if corrections:
         facts = corrected(facts, corrections[0].value)
     facts, strange = drop_strangers(message, facts)

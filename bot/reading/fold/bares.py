@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from bot.reading.facts import Entry, Fact
+from bot.reading.facts import FREE_WEIGHTS, Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.fold.work import WorkFacts
 
+MOST_MENDED = 12  # a higher number that mends loaded sets is a load
 FEW = 5  # so many kilograms are no load that anyone mentions
 LEAST_RATED = 6  # an effort said as a bare number
-FREE_WEIGHTS = frozenset({"squat", "row", "lat_pulldown", "split_squat", "biceps_curl", "hammer_curl"})  # never without
 WHOLE_FEATS = frozenset({"muscle_up", "ring_muscle_up", "one_arm_pull_up", "one_arm_chin_up"})
 
 
@@ -47,12 +47,16 @@ class BareFacts(WorkFacts):
         if self.rows and not self.mend and self.scope is None and self.told_before(fact):
             return
         heavy = value != int(value) or value > 12
+        if heavy and not self.rows and self._before_scheme(fact):
+            self.load, self.load_said = fact.note.get("kg", value), True  # "did 50: 3x8"
+            return
         if self.next_is("rows") and self.next is not None and self.next.start == fact.end and not self.rows and heavy:
             self.load, self.load_said = fact.note.get("kg", value), True  # "row 22.5 3x10"
             return
         if spelled and value == 1 and not (self.side or self.next_is("side")):
             return
-        if comma and (self.side in ("left", "right") or (self.loaded() and self.rows == [])):
+        told = self.prev is not None and self.prev.kind == "sep" and self.prev.note.get("mark") == ":"
+        if comma and (self.side in ("left", "right") or (self.loaded() and (self.rows == [] or told))):
             a, b = self.span(fact.start, fact.end).split(",") if "," in self.span(fact.start, fact.end) else ("", "")
             if a.strip().isdigit() and b.strip().isdigit():
                 self.add([Entry(int(a)), Entry(int(b))], fact)
@@ -81,6 +85,16 @@ class BareFacts(WorkFacts):
             elif not fact.note.get("spelled"):
                 self.ask("reps", fact)
             return
+        loads = {row.load_kg for row in self.rows}
+        if self.mend and self.rows and loads - {None, 0.0} and (value != int(value) or value > MOST_MENDED):
+            self.on_load(Fact("load", fact.start, fact.end, fact.note.get("kg", value), {"how": "at"}))
+            return
+        if self.mend and self.rows and self.side in ("left", "right"):
+            mended = [row for row in self.rows if row.side == self.side]
+            if mended and value == int(value):
+                self.override(mended[-1:], Entry(int(value)))
+                self.mend = False
+                return
         if self.mend and self.rows and value == int(value):
             self.override(self.rows[-1:], Entry(int(value)))
             self.mend = False
@@ -143,6 +157,13 @@ class BareFacts(WorkFacts):
         row = self.rows[-1]
         row.load_open = True
         self.bares.append((fact, row))
+
+    def _before_scheme(self, fact: Fact) -> bool:
+        """Whether a colon and a whole scheme follow: what stands before them is their load."""
+        at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+        after = self.block.facts[at + 1 : at + 3]
+        colon = len(after) == 2 and after[0].kind == "sep" and after[0].note.get("mark") == ":"
+        return colon and after[1].kind == "rows" and bool(after[1].note.get("plain"))
 
     def loose(self, fact: Fact) -> bool:
         """ "3x8, a 7 maybe", "squats 3x5 80": a number after a whole scheme with nothing to say what it is.

@@ -171,8 +171,9 @@ class Folder(BareFacts):
 
     def _finish_rows(self) -> None:
         """What holds for every set."""
-        if self.block.rounds and len(self.rows) == 1:
-            self.rows = [replace(self.rows[0]) for _ in range(self.block.rounds)]
+        listed = len({row.group for row in self.rows}) == 1 and ("ladder" in self.all_schemes or self.rows[-1].linked)
+        if self.block.rounds and (len(self.rows) == 1 or listed):
+            self.rows = [replace(row) for _ in range(self.block.rounds) for row in self.rows]
         self.finish_flags()
         if self.side == "each" and self.rows:
             self.each()

@@ -218,6 +218,9 @@ class MarkFacts(LoadFacts):
             # "+45 failed, then +42.5 and got it"
             self.add([Entry(1)], fact)
             self.second_load = None
+        told = self.prev is not None and self.prev.kind == "rows" and bool(self.prev.note.get("one"))
+        if fact.value == "total" and told and len(self.last_group()) == 1 and self.prev is not None:
+            self.bares.append((self.prev, self.rows[-1]))
         if fact.value == "total" and self.bares:
             self.total = (float(self.bares[-1][1].reps or 0), self.bares[-1][0])
 

@@ -9,6 +9,8 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.fold.marks import MarkFacts
 from bot.reading.fold.rows import Row
 
+MORE_THAN_ASKED = 3  # so many reps more than the scheme says are still its own sets
+
 
 class WorkFacts(MarkFacts):
     """Work done, told as such."""
@@ -16,7 +18,8 @@ class WorkFacts(MarkFacts):
     def on_rows(self, fact: Fact) -> None:
         entries: list[Entry] = list(fact.value)
         note = fact.note
-        if len(self.rows) == 1 and self.word_row is self.rows[0] and not note.get("word") and not self.based:
+        by_word = len(self.rows) == 1 and self.word_row is self.rows[0] and self.rows[0].load_kg is None
+        if by_word and not note.get("word") and not self.based:
             self.rows.clear()  # "doubles: 5x2"
         if (
             note.get("plain")
@@ -55,7 +58,7 @@ class WorkFacts(MarkFacts):
             if rows:
                 self.override(rows, entries[0])
                 return
-        if self._list_of_loads(fact, entries):
+        if self._list_of_loads(fact, entries) or self._spelt_out(fact, entries):
             return
         if (
             note.get("word")
@@ -141,6 +144,27 @@ class WorkFacts(MarkFacts):
             return True
         return False
 
+    def _spelt_out(self, fact: Fact, entries: list[Entry]) -> bool:
+        """Whether a list tells the sets of the scheme before it one by one: "5x5: 5, 5, 5, 4, 3"."""
+        group = self.last_group()
+        if not fact.note.get("list") or fact.note.get("mark") == "+" or self.plain_at is None or self.based:
+            return False
+        between = [one for one in self.block.facts if self.plain_at.end <= one.start < fact.start]
+        if any(one.kind not in ("sep", "move", "load", "effort", "at", "weighted") for one in between):
+            return False
+        seps = [one for one in between if one.kind == "sep"]
+        if any(one.value > 1 for one in seps) or (seps and seps[-1].note.get("mark") not in (":", "(")):
+            return False
+        most = max(row.reps or 0 for row in group)
+        if not seps and len(entries) != len(group):
+            return False
+        if len(entries) != len(group) or any((one.reps or 0) > most + MORE_THAN_ASKED for one in entries):
+            self.ask("sets", fact)
+            return True
+        for row, one in zip(group, entries, strict=True):
+            row.reps, row.side = one.reps, one.side or row.side
+        return True
+
     def _place(self, fact: Fact, entries: list[Entry], note: dict[str, Any]) -> None:
         """Reps or holds to new sets, with the count, the mend and the loads that waited for them."""
         count = self.count
@@ -166,6 +190,7 @@ class WorkFacts(MarkFacts):
             note = {**note, "own_load": self.to_kg(float(len(entries)))}
             entries, fact = entries[:1], Fact("rows", fact.start, fact.end, entries[:1], note)
         self.add(entries, fact)
+        self.plain_at = fact if note.get("plain") and len(entries) > 1 and "own_load" not in note else None
         self.each_of = bool(note.get("each_of")) and len(entries) == 1
         if note.get("word") and len(entries) == 1:
             self.word_row = self.rows[-1]

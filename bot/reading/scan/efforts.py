@@ -70,6 +70,10 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
                 high, end, ranged = second, end + 2, True
         else:
             end += 2
+    elif not rir and joined.kind == "num" and s.at(end + 1).kind == "num" and _spaced(s, j) > 2:
+        # "RPE 7 7 7.5 8"
+        k = j + _spaced(s, j)
+        return [Fact("efforts", s.at(i).start, s.at(k - 1).end, [s.at(at).value or 0.0 for at in range(j, k)])], k
     elif joined.text == "," and s.at(end + 1).kind == "num" and not rir:
         # a list of efforts: "RPE 7, 8, 9"
         k = end
@@ -94,6 +98,16 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
     if ranged:
         return [Fact("effort_range", start, stop, (low, high), {"between": between})], end
     return [Fact("effort", start, stop, low)], end
+
+
+def _spaced(s: Scanner, j: int) -> int:
+    """How many efforts stand in a row with nothing between them."""
+    count = 0
+    while s.at(j + count).kind == "num" and 5 <= (s.at(j + count).value or 0) <= 10:
+        count += 1
+    after = s.at(j + count)
+    ends = not (after.has("times", "x") or after.has("sets") or after.has("reps") or after.has("unit"))
+    return count if ends else 0
 
 
 def effort_after(s: Scanner, i: int) -> tuple[list[Fact], int] | None:

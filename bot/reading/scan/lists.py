@@ -22,7 +22,7 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         item = s.at(j)
         if item.kind != "num" or item.value is None:
             break
-        if item.spelled and item.value == 1 and numbers == []:
+        if item.spelled and item.value == 1 and numbers == [] and not s.at(j + 1).spelled:
             break
         after = j + 1
         unit = s.unit_at(after)
@@ -58,6 +58,8 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
                 break  # "5 +20"
             if mark.text == "-" and unit is None and len(marks) and marks[-1] not in ("-",):
                 break
+            if mark.text == "," and ((len(marks) > 1 and set(marks) == {"/"}) or set(marks) == {"+"}):
+                break  # "8 / 3 / 2, 15 sec each"
             marks.append(mark.text)
             j = after + 1
         elif mark.has("sep", "and") and s.at(after + 1).kind == "num":

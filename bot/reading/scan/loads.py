@@ -8,6 +8,8 @@ from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
+PLATES = (5.0, 7.5, 10.0, 12.5, 15.0, 20.0, 25.0, 35.0, 45.0)  # what one plate weighs, in either unit
+
 
 def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item = s.at(i)
@@ -32,7 +34,7 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     while s.at(j).text in little("before_number") and how:
         j += 1
     number = s.at(j)
-    if number.kind != "num" or number.value is None:
+    if number.kind != "num" or number.value is None or (number.spelled and number.value == 1):
         return None
     value, end = number.value, j + 1
     unit = s.unit_at(end)
@@ -74,6 +76,8 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     if s.at(end).has("effort", "rir", "after") and s.at(end + 1).kind != "num":
         return None
+    if s.at(end).has("load", "plate") and value in PLATES and s.at(end).text in little("one_plate"):
+        return [Fact("load", item.start, s.at(end).end, s.kg(value), {"how": how or "at"})], end + 1
     if s.at(end).has("load", "plate"):
         return [Fact("ask", number.start, s.at(end).end, "load_kg")], end + 1
     if s.at(end).has("sep", "or") and s.at(end + 1).kind == "num" and how:

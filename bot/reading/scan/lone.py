@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.reading.facts import Entry, Fact
+from bot.reading.facts import FREE_WEIGHTS, Entry, Fact
 from bot.reading.items import Item
 from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
@@ -58,6 +58,9 @@ def lone_number(s: Scanner, i: int, item: Item, value: float) -> tuple[list[Fact
 
 def _timed(s: Scanner, i: int, item: Item, value: float, unit: str) -> tuple[list[Fact], int]:
     """ "30 s", "1 min 20", "a minute": a hold, unless it is a stop at the top or a time since."""
+    before = s.at(i - 1).mention
+    if unit == "sec" and not s.at(i + 1).space and before is not None and before.movement in FREE_WEIGHTS:
+        return [Fact("load", item.start, s.at(i + 1).end, s.kg(value), {"how": "at"})], i + 2  # "rows with the 55s"
     seconds = value * (60 if unit == "min" else 1)
     end = i + 2
     if unit == "min" and s.at(end).has("sep", "and") and s.at(end + 1).kind == "num":
@@ -70,7 +73,7 @@ def _timed(s: Scanner, i: int, item: Item, value: float, unit: str) -> tuple[lis
         unit == "min"
         and s.at(end).kind == "num"
         and (s.at(end).value or 0) < 60
-        and (s.unit_at(end + 1) == "sec" or not s.at(end).space)
+        and (s.unit_at(end + 1) == "sec" or not s.at(end).space or (item.spelled and s.at(end).spelled))
     ):
         seconds += s.at(end).value or 0
         end += 2 if s.unit_at(end + 1) == "sec" else 1

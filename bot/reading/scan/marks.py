@@ -16,6 +16,15 @@ def _paired(before: list[Fact]) -> bool:
     } == {"left", "right"}
 
 
+def _times(s: Scanner, i: int) -> tuple[Fact, int] | None:
+    """ "x4:" and "4x:" after "superset": so many rounds of what follows."""
+    first, second = s.at(i), s.at(i + 1)
+    number = second if first.has("times", "x") else first if second.has("times", "x") else None
+    if number is None or number.kind != "num" or s.at(i + 2).kind == "num" or not number.value:
+        return None
+    return Fact("rounds", first.start, second.end, int(number.value)), i + 2
+
+
 def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | None:
     item = s.at(i)
     if item.has("side"):
@@ -52,6 +61,11 @@ def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | No
         return [Fact("sep", item.start, item.end, 1, {"mark": "and"})], i + 1
     if item.has("unreal", "mend", "swap"):
         return [Fact("mend", item.start, item.end, item.name("unreal"))], i + 1
+    if item.has("scheme", "superset", "ladder") or item.has("link", "cluster"):
+        times = _times(s, i + 1)
+        if times is not None:
+            scheme = item.name("scheme") or "superset"
+            return [Fact("scheme", item.start, item.end, scheme, {"names": []}), times[0]], times[1]
     if item.has("scheme"):
         names = [name for table, name in item.labels if table == "plan"]
         return [Fact("scheme", item.start, item.end, item.name("scheme"), {"names": names})], i + 1
@@ -106,6 +120,8 @@ def _fail(s: Scanner, i: int, item: Item, before: list[Fact]) -> tuple[list[Fact
         and before[-1].kind in ("effort", "rows", "bare", "load")
     ):
         return [Fact("mend", item.start, item.end, "mend")], i + 1
+    if name == "no" and s.at(i + 1).text == "," and before and s.at(i + 2).has("side", "left", "right"):
+        return [Fact("mend", item.start, item.end, "mend")], i + 2
     if name in ("no", "yes"):
         return [Fact("fail", item.start, item.end, None, {"weak": True, "name": name})], i + 1
     if ordinal is not None and (ordinal.isdigit() or ordinal in ("last", "first")):

@@ -12,6 +12,7 @@ from bot.reading.scan.lone import lone_number
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 
+MOST_TRIES = 20
 LEAST_DUMBBELL = 9  # below it "the 3s" are sets of three
 
 
@@ -44,7 +45,9 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if item.value is not None and s.at(i + 1).has("count") and item.value <= 20:
         reps = int(s.at(i + 1).name("count") or 1)
         return [Fact("rows", item.start, s.at(i + 1).end, [Entry(reps) for _ in range(int(item.value))])], i + 2
-    told = chain(s, i)
+    if s.at(i + 1).has("times", "x") and s.at(i + 2).text == "(" and s.at(i + 3).kind == "num" and item.value:
+        return [Fact("rounds", item.start, s.at(i + 1).end, int(item.value), {"bracket": True})], i + 3
+    told = _of_attempts(s, i) or chain(s, i)
     if told is not None:
         return told
     if item.value is not None and s.at(i + 1).has("sets", "rounds"):
@@ -58,6 +61,18 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if item.value is not None and item.has("sets") is False and s.at(i + 1).has("sets", "sets"):
         return [Fact("count", item.start, s.at(i + 1).end, int(item.value))], i + 2
     return None
+
+
+def _of_attempts(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "2/6 attempts": two singles, four misses."""
+    item, whole = s.at(i), s.at(i + 2)
+    if s.at(i + 1).text != "/" or whole.kind != "num" or not s.at(i + 3).has("scheme", "attempt"):
+        return None
+    made, tried = int(item.value or 0), int(whole.value or 0)
+    if not made <= tried <= MOST_TRIES:
+        return None
+    rows = [Entry(1 if at < made else 0) for at in range(tried)]
+    return [Fact("rows", item.start, s.at(i + 3).end, rows, {"list": True, "mark": "/"})], i + 4
 
 
 def _before_is_number(s: Scanner, i: int) -> bool:
@@ -112,6 +127,12 @@ def _counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] |
         return [
             Fact("count", item.start, mark.end, int(item.value)),
             Fact("link", mark.start, mark.end, "cluster"),
+        ], i + 2
+    if item.value is not None and s.at(i + 1).has("scheme", "ladder") and 1 < item.value <= 20:
+        mark = s.at(i + 1)
+        return [
+            Fact("scheme", mark.start, mark.end, "ladder", {"names": []}),
+            Fact("rounds", item.start, mark.end, int(item.value)),
         ], i + 2
     if item.has("count") and not item.has("times"):
         reps = int(item.name("count") or 1)

@@ -1,0 +1,142 @@
+"""Numbers that count or tell something of everyday life: "3 kids", "Age 67", "(52)", "the bus leaves at 9", "in 2015".
+
+They are taken out of the facts before sets are made. A number is everyday where a word of `things.toml` says so, or
+where whole sets are told elsewhere and a word that no book knows is what it counts.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Fact
+from bot.reading.message import Message
+from bot.reading.prose import lone
+from bot.reading.tokens import Token
+
+YEARS = range(1900, 2101)
+AFTER = 2  # so many words may stand between a number and what it counts: "3 very small kids"
+
+
+def drop_things(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """The facts without numbers of everyday things."""
+    told = any(fact.kind == "rows" and not lone(fact) for fact in facts)
+    words = _Words(message)
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        if _may_be_anything(fact) and words.everyday(facts, at, told):
+            continue
+        out.append(fact)
+    return out
+
+
+def _may_be_anything(fact: Fact) -> bool:
+    return (
+        fact.kind == "at"
+        or lone(fact)
+        or (fact.kind == "count" and not fact.note.get("of_plan"))
+        or fact.kind == "percent"
+    )
+
+
+class _Words:
+    """What the lists of a language and the words of one message say of its numbers."""
+
+    def __init__(self, message: Message) -> None:
+        self.message = message
+        self.tokens = message.tokens
+        book = message.book("things")
+        self._book = book
+        self._known = message.book("prose").words | message.book("grammar").words | message.book("movements").words
+
+    def everyday(self, facts: Sequence[Fact], at: int, told: bool) -> bool:
+        fact = facts[at]
+        first, end = self._number(fact)
+        if first is None:
+            return False
+        if self._named(first, end) or self._year(first):
+            return True
+        if not told:
+            return False
+        return self._aside(facts, at) or self._counted(facts, at, end) or self._o_clock(facts, at)
+
+    def _number(self, fact: Fact) -> tuple[int | None, int]:
+        """The token of the number itself, and the place after it."""
+        for place in range(fact.start, fact.end):
+            if self.tokens[place].value is not None:
+                return place, place + 1
+        return None, fact.end
+
+    def _listed(self, place: int, name: str) -> int | None:
+        """The end of a phrase of the list at a token; None where there is none."""
+        if not 0 <= place < len(self.tokens):
+            return None
+        return next((hit.end for hit in self._book.at(self.tokens, place) if hit.name == name), None)
+
+    def _named(self, first: int, end: int) -> bool:
+        """A listed noun after it, perhaps behind a word or two that no book knows, or a listed word before it."""
+        for place in range(end, min(end + AFTER, len(self.tokens))):
+            if self._listed(place, "noun") is not None:
+                return True
+            if not self._strange(self.tokens[place]):
+                break
+        for start in range(max(0, first - 3), first):
+            if self._listed(start, "before") == first:
+                return True
+        return False
+
+    def _year(self, first: int) -> bool:
+        token = self.tokens[first]
+        before = self.tokens[first - 1] if first else None
+        if before is None or token.spelled or token.value is None:
+            return False
+        if before.text == "'" and before.end == token.start and len(token.text) == 2:
+            return True
+        return token.value in YEARS and len(token.text) == 4
+
+    def _strange(self, token: Token) -> bool:
+        """A word that no book of the language knows, and no typing error of one that it does."""
+        if token.kind != "word" or token.value is not None or token.word != token.text or len(token.text) < 3:
+            return False
+        return token.text not in self._known
+
+    def _aside(self, facts: Sequence[Fact], at: int) -> bool:
+        """ "Kid (4) wanted a ride", "my son, 7, did": a lone number between brackets or commas after a strange word."""
+        if at < 2 or at + 1 >= len(facts):
+            return False
+        opens, closes, before = facts[at - 1], facts[at + 1], facts[at - 2]
+        if opens.kind != "sep" or closes.kind != "sep" or before.kind != "word" or before.note.get("noise"):
+            return False
+        marks = (opens.note.get("mark"), closes.note.get("mark"))
+        if marks not in (("(", ")"), (",", ",")):
+            return False
+        return self._strange(self.tokens[before.end - 1])
+
+    def _counted(self, facts: Sequence[Fact], at: int, end: int) -> bool:
+        """ "2 witnesses": a strange word right after it, nothing of training in front of it or soon after."""
+        fact = facts[at]
+        if end >= len(self.tokens) or fact.end != end or not self._strange(self.tokens[end]):
+            return False
+        if at and facts[at - 1].kind in ("move", "side", "scope", "load", "mend", "scheme", "count"):
+            return False
+        ahead = facts[at + 1 : at + 4]
+        for one in ahead:
+            if one.kind in ("move", "rows", "side"):
+                return False
+            if one.kind == "sep":
+                break
+        before = [one for one in facts[:at] if one.kind != "sep"]
+        parted = not at or facts[at - 1].kind == "sep"
+        if parted and before and lone(before[-1]) and before[-1].kind == "bare":
+            return False  # "8 smooth, 7 grindy" is a list
+        if parted and at and facts[at - 1].note.get("mark") == ":":
+            return False
+        return True
+
+    def _o_clock(self, facts: Sequence[Fact], at: int) -> bool:
+        """ "because the bus leaves at 9": a time of day after a strange word."""
+        fact = facts[at]
+        leads = self._listed(fact.start, "clock") is not None or self._listed(fact.start - 1, "clock") is not None
+        before = facts[at - 1] if at else None
+        if not leads or before is None or before.kind != "word" or before.note.get("noise"):
+            return False
+        return self._strange(self.tokens[before.end - 1])
