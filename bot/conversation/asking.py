@@ -10,6 +10,7 @@ from bot.conversation.desk import Buttons, Desk
 from bot.conversation.reports import trained
 from bot.reading import complete, read
 from bot.reading.reading import Ask, Context, Reading
+from bot.wording import Wording
 from planner import movements
 from planner.facts import PlannedSet
 from storage import facts, questions
@@ -117,7 +118,7 @@ def _buttons(desk: Desk, doubt: Ask) -> Buttons:
     """Where the answers are few: left or right, the number as reps or as load, the half."""
     say = desk.say
     if doubt.about == "movement":
-        return [(say.movement(one), f"t:{say.movement(one)}") for one in _family(doubt.span)]
+        return [(say.movement(one), f"t:{say.movement(one)}") for one in _family(doubt.span, say)]
     choices = {
         "side": ("left", "right"),
         "rom": ("full", "lower", "upper"),
@@ -143,11 +144,16 @@ def _beyond_belief(doubt: Ask) -> bool:
     return value > {"reps": MOST_REPS, "load_kg": MOST_LOAD}.get(doubt.about, float("inf"))
 
 
-def _family(span: str) -> list[str]:
+def _family(span: str, say: Wording) -> list[str]:
     """The movements that a bare family name can mean: "archers", "front lever"; none where they are too many."""
-    stem = span.casefold().strip(" .,!?").replace(" ", "_").replace("-", "_").removesuffix("s")
-    found = [one for one in movements.catalogue() if len(stem) >= MIN_STEM and stem in one]
+    stem = _as_id(span.strip(" .,!?")).removesuffix("s")
+    names = [(one, f"{one} {_as_id(say.movement(one))}") for one in movements.catalogue()]
+    found = [one for one, called in names if len(stem) >= MIN_STEM and stem in called]
     return found if len(found) <= MOST_CHOICES else []
+
+
+def _as_id(name: str) -> str:
+    return name.casefold().replace(" ", "_").replace("-", "_")
 
 
 def _as_text(choice: str) -> str:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from itertools import groupby
 
 from bot.wording.catalogue import Wording
+from planner import movements
 from planner.facts import PlannedSet, WorkSet
 from planner.plan import DayPlan
 
@@ -91,7 +92,7 @@ def _amount(one: AnySet, say: Wording) -> str:
     if one.hold_s is not None:
         return say.say("set-seconds", seconds=say.number(one.hold_s))
     if one.reps is None:
-        return say.say("set-as-many")
+        return say.say("set-as-long" if movements.movement(one.movement).hold else "set-as-many")
     return say.say("set-missed", reps=str(one.reps)) if isinstance(one, WorkSet) and one.failed else str(one.reps)
 
 

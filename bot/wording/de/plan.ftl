@@ -23,6 +23,7 @@ set-each-side = { $sets }×{ $amount } je Seite
 set-first-side = , { $side } zuerst
 set-seconds = { $seconds } s
 set-as-many = so viele wie möglich
+set-as-long = so lange es sauber ist
 set-missed = { $reps } (nicht geschafft)
 set-ceiling = , RPE bis { $rpe }
 set-rpe = , RPE { $rpe }

@@ -23,6 +23,7 @@ set-each-side = { $sets }×{ $amount } a side
 set-first-side = , { $side } first
 set-seconds = { $seconds } s
 set-as-many = as many as the effort allows
+set-as-long = as long as it is clean
 set-missed = { $reps } (missed)
 set-ceiling = , RPE up to { $rpe }
 set-rpe = , RPE { $rpe }

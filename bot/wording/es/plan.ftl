@@ -23,6 +23,7 @@ set-each-side = { $sets }×{ $amount } por lado
 set-first-side = , primero { $side }
 set-seconds = { $seconds } s
 set-as-many = las que puedas
+set-as-long = mientras salga limpio
 set-missed = { $reps } (fallida)
 set-ceiling = , RPE hasta { $rpe }
 set-rpe = , RPE { $rpe }

@@ -193,3 +193,26 @@ def test_the_nudges_buttons_do_what_they_say(language, press, words):
         chat.waits("2027-01-04 21:00")
 
         assert words in "\n".join(one["text"] for one in chat.presses("2027-01-04 21:30", "mira", press))
+
+
+@pytest.mark.parametrize(
+    ("language", "words", "press", "noted"),
+    [
+        ("de", "Archer 3x2", "Archer, Ring auf Schulterhöhe", "Archer, Ring auf Schulterhöhe 3×2"),
+        (
+            "es",
+            "arqueras 3x2",
+            "arqueras, anilla a la altura del hombro",
+            "arqueras, anilla a la altura del hombro 3×2",
+        ),
+    ],
+)
+def test_a_family_of_movements_is_offered_by_names_and_the_name_pressed_is_noted(language, words, press, noted):
+    # On a rung without archers the bare name can be three.
+    roster = ROSTER.format(coach="en", athlete=language).replace("archer_elbow_full", "weighted_pull_up")
+    with talk(roster) as chat:
+        chat.waits("2027-01-04 07:31")
+        asked = chat.says("2027-01-04 18:30", "mira", words)
+
+        assert len(asked[-1]["buttons"]) == 3
+        assert noted in chat.presses("2027-01-04 18:31", "mira", press)[0]["text"]

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 import pytest
 
 from bot.wording.catalogue import Wording
-from bot.wording.sets import done_in_words
-from planner.facts import WorkSet
+from bot.wording.sets import done_in_words, plan_in_words
+from planner.facts import PlannedSet, WorkSet
+from planner.plan import DayPlan
 
 SAY = Wording("en")
 PULL_UPS = [WorkSet("pull_up", reps, load_kg=20.0) for reps in (5, 5, 5)]
@@ -40,3 +43,9 @@ PULL_UPS = [WorkSet("pull_up", reps, load_kg=20.0) for reps in (5, 5, 5)]
 )
 def test_sets_are_grouped(sets, words):
     assert done_in_words(sets, SAY) == words
+
+
+def test_a_hold_without_a_number_is_asked_for_as_long_as_it_is_clean():
+    plan = DayPlan(date(2027, 1, 4), 1, 1, "training", (PlannedSet("tuck_front_lever", "skill", None, rpe=7.0),) * 3)
+
+    assert "tuck front lever 3×as long as it is clean, RPE up to 7" in plan_in_words(plan, SAY)
