@@ -1,7 +1,7 @@
 # Tage ohne Training.
 absence-until = bis { $day }
 absence-open = bis zu deiner Meldung
-absence-missed = { $day } ausgefallen: notiert. Nachgeholt oder verdoppelt wird nichts.
+absence-missed = { $day } ausgefallen: notiert. Verdoppelt wird nichts.
 absence-away = Weg ab { $since } { $until }: notiert. Die erste Woche danach wird leichter, aus Vorsicht.
 absence-ill = Gute Besserung. Kein Training ab { $since } { $until }.
 absence-ill-fever = Gute Besserung. Nichts ab { $since } { $until }, und danach erst nach 48 Stunden ohne Fieber. Bei hohem oder anhaltendem Fieber geh zum Arzt.

@@ -19,7 +19,7 @@ reason-load_unknown = { $movement }: noch keine Sätze von dir, also so viele, w
 reason-load_pulldown = Vorerst noch unter Körpergewicht, deshalb am Gerät: { $movement } mit { $load_kg }.
 reason-load_assisted = Vorerst noch unter Körpergewicht, deshalb mit { $assist_kg } Unterstützung: { $movement }.
 reason-bodyweight_only = { $movement }: nichts, um Gewicht anzuhängen, also { $reps } Wiederholungen mit Körpergewicht, RPE bis { $rpe }.
-reason-bodyweight_changed = Du wiegst { $now_kg }, letztes Mal { $was_kg }: Mit denselben { $before_kg } am Gürtel würdest du insgesamt { $change ->
+reason-bodyweight_changed = Du wiegst { $now_kg }, letztes Mal { $was_kg }: Mit derselben Last am Gürtel ({ $before_kg }) würdest du insgesamt { $change ->
     [less] weniger
    *[more] mehr
 } ziehen.
@@ -60,7 +60,7 @@ reason-step_back_pain = Zurück auf { $rung } (statt { $before }), bis zwei Woch
 reason-skill_not_possible = { $rung }: fällt aus, deine Ausrüstung gibt das heute nicht her.
 reason-proof_shown = Gezeigt am { $on_day }: { $shown }.
 reason-clips_missing = Noch kein Video, das du gesehen hast: { $sides }.
-reason-reps_missed = In { $sessions } Einheiten hintereinander Wiederholungen nicht geschafft, auf { $rung }.
+reason-reps_missed = In { $sessions } Einheiten hintereinander fehlten Wiederholungen: { $rung }.
 
 reason-pain_no_score = Schmerz, { $place }: Lasten bleiben, bis eine Zahl da ist.
 reason-pain_hold = Schmerz, { $place } { $score }/10: Lasten bleiben, nichts Neues.

@@ -19,7 +19,7 @@ reason-load_unknown = { $movement }: aún no hay series tuyas, así que las que 
 reason-load_pulldown = Por ahora por debajo del peso corporal, así que en máquina: { $movement } con { $load_kg }.
 reason-load_assisted = Por ahora por debajo del peso corporal, así que con { $assist_kg } de ayuda: { $movement }.
 reason-bodyweight_only = { $movement }: no hay de dónde colgar peso, así que { $reps } repeticiones con peso corporal, RPE hasta { $rpe }.
-reason-bodyweight_changed = Pesas { $now_kg } y la última vez { $was_kg }: con los mismos { $before_kg } en el cinturón levantarías { $change ->
+reason-bodyweight_changed = Pesas { $now_kg } y la última vez { $was_kg }: con la misma carga en el cinturón ({ $before_kg }) levantarías { $change ->
     [less] menos
    *[more] más
 } en total.
@@ -75,8 +75,8 @@ reason-deload_effort = Descarga anticipada: dos sesiones seguidas al menos { $ov
 reason-deload_strength_down = Descarga anticipada: la fuerza baja un { $percent } % en la tendencia.
 reason-deload_pain = Descarga anticipada por el dolor, { $place } { $score }/10.
 reason-comeback = Primera semana después de { $days } días fuera: un { $percent } % menos de carga total, RPE hasta { $rpe }. Es precaución; lo que perdiste de verdad es menos.
-reason-session_moved = Movida aquí desde el { $from_day }, como pediste.
-reason-session_slid = Movida aquí desde el { $from_day }: no se hizo, y caben 48 horas.
+reason-session_moved = Sesión movida aquí desde el { $from_day }, como pediste.
+reason-session_slid = Sesión movida aquí desde el { $from_day }: no se hizo, y caben 48 horas.
 reason-session_dropped = La sesión del { $day } queda fuera; no se dobla nada.
 reason-session_done_early = La sesión del { $day } ya la hiciste el { $done_on }.
 reason-away_away = Fuera desde el { $since } { $until }.
