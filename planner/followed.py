@@ -81,33 +81,38 @@ class Line:
 class Fold:
     """What a run of sessions says of strength."""
 
-    __slots__ = ("bodyweights", "errors", "lines", "model", "sessions")
+    __slots__ = ("bodyweights", "earlier", "errors", "lines", "model")
 
     def __init__(self, errors: Errors, model: Model) -> None:
         self.errors = errors
         self.model = model
-        self.sessions: list[Session] = []
+        # All but the newest: that one keeps this fold, and the two would hold each other in memory.
+        self.earlier: list[Session] = []
         self.bodyweights: list[float] = []
         self.lines: Mapping[Key, Line] = {}
 
-    def fits(self, sessions: Sequence[Session], bodyweights: Sequence[float], errors: Errors, model: Model) -> bool:
-        """Whether it is of the first of these sessions, at these bodyweights and by these rules."""
-        count = len(self.sessions)
+    def fits(
+        self, newest: Session, sessions: Sequence[Session], bodyweights: Sequence[float], errors: Errors, model: Model
+    ) -> bool:
+        """Whether it, kept by `newest`, is of the first of these sessions, at these bodyweights and by these rules."""
+        count = len(self.bodyweights)
         return (
             count <= len(sessions)
-            and all(kept is now for kept, now in zip(self.sessions, sessions, strict=False))
+            and sessions[count - 1] is newest
+            and all(kept is now for kept, now in zip(self.earlier, sessions, strict=False))
             and self.bodyweights == bodyweights[:count]
             and self.errors == errors
             and self.model == model
         )
 
     def then(self, sessions: Sequence[Session], bodyweights: Sequence[float]) -> Fold:
-        """The fold with further sessions; this one stays as it is."""
+        """The fold of these sessions, the first of which it is of; this one stays as it is."""
         made = Fold(self.errors, self.model)
-        made.sessions, made.bodyweights = [*self.sessions, *sessions], [*self.bodyweights, *bodyweights]
+        made.earlier, made.bodyweights = list(sessions[:-1]), list(bodyweights)
+        known = len(self.bodyweights)
         lines = dict(self.lines)
         fresh: set[Key] = set()
-        for session, kg in zip(sessions, bodyweights, strict=True):
+        for session, kg in zip(sessions[known:], bodyweights[known:], strict=True):
             for key, measurement in _measured(session, kg, self.errors).items():
                 if key not in fresh:
                     lines[key] = lines[key].copy() if key in lines else Line(self.model)
@@ -124,12 +129,11 @@ def fold(sessions: Sequence[Session], bodyweights: Sequence[float], errors: Erro
         return found
     for session in sessions[: -_LOOK_BACK - 1 : -1]:
         kept: Fold | None = session.__dict__.get("_fold")
-        if kept is not None and kept.fits(sessions, bodyweights, errors, model):
+        if kept is not None and kept.fits(session, sessions, bodyweights, errors, model):
             found = kept
             break
-    known = len(found.sessions)
-    if known < len(sessions):
-        found = found.then(sessions[known:], bodyweights[known:])
+    if len(found.bodyweights) < len(sessions):
+        found = found.then(sessions, bodyweights)
         sessions[-1].__dict__["_fold"] = found
     for session in sessions[-2 * _KEPT - _LOOK_BACK : -_KEPT]:
         session.__dict__.pop("_fold", None)

@@ -118,8 +118,15 @@ class Store:
         if self._writer is not None:
             self._writer.close()
 
-    def _session(self, engine: sa.Engine) -> Session:
-        return Session(engine, expire_on_commit=False, info={"records": self._records})
+    @contextmanager
+    def _session(self, engine: sa.Engine) -> Iterator[Session]:
+        with Session(engine, expire_on_commit=False, info={"records": self._records}) as tx:
+            try:
+                yield tx
+            finally:
+                # What is kept here leads back to the transaction: held by nothing else, it would wait for the garbage
+                # collector, hundreds of megabytes of it.
+                tx.info.clear()
 
     def _one_writer(self) -> AbstractContextManager[None]:
         return nullcontext() if self._writer is None else self._writer.held()
