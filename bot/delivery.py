@@ -13,7 +13,7 @@ import time
 from collections.abc import Awaitable, Callable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from typing import TypeVar
+from typing import Any, TypeVar
 
 import structlog
 from sqlalchemy.exc import OperationalError
@@ -43,6 +43,8 @@ MOST_UNDER_WAY = 60
 LONGEST_WAIT_S = 600.0
 # Connecting and waiting for the answer, as `channels/telegram.py` sets them, and a little.
 LONGEST_SEND = timedelta(seconds=28)
+# Beside other replicas, who is later than this gives the moment up: the next ones are somebody else's.
+LATE_S = 0.025
 # A send that was cut off on stopping may have arrived: another try can wait.
 AFTER_CUT_S = 60.0
 DROP_EVERY = timedelta(seconds=10)
@@ -68,18 +70,26 @@ class Turn:
 class Delivery:
     """Delivers one channel's messages at the service's pace, which replicas share."""
 
-    def __init__(self, store: Store, channel: Channel, clock: Clock, per_second: float, in_thread: InThread) -> None:  # type: ignore[type-arg]
-        """`per_second`: what the service permits to all replicas together."""
+    def __init__(
+        self,
+        store: Store,
+        channel: Channel,
+        clock: Clock,
+        per_second: float,
+        in_thread: InThread[Any],
+        alone: bool = True,
+    ) -> None:
+        """`per_second`: what the service permits to all replicas together. `alone`: there is only this one."""
         self.store, self.channel, self.clock = store, channel, clock
         self.owed = asyncio.Event()  # set by whoever owes something new: it is looked at now, not in a second
         self._gap = timedelta(seconds=ARRIVAL_MARGIN / per_second)
         self._window, self._outage = Window(per_second), Outage()
-        self._in_thread = in_thread
+        self._in_thread, self._alone = in_thread, alone
         self._under_way = asyncio.Semaphore(MOST_UNDER_WAY)
         self._tasks: set[asyncio.Task[None]] = set()
         self._stopping = asyncio.Event()
         self._outcomes: list[Outcome] = []
-        self._marking = asyncio.Lock()
+        self._claiming, self._marking = asyncio.Lock(), asyncio.Lock()
         self._paused_until = 0.0
         self._dropped_at: datetime | None = None
 
@@ -105,6 +115,8 @@ class Delivery:
     async def finish(self, grace_s: float) -> None:
         """Claim no more. What is being sent is sent and marked; what has no answer in `grace_s` is let go."""
         self._stopping.set()
+        async with self._claiming:  # what is being claimed just now is begun first, and then let go
+            pass
         if self._tasks:
             _, late = await asyncio.wait(self._tasks, timeout=grace_s)
             for task in late:
@@ -114,11 +126,12 @@ class Delivery:
             await self._in_thread(lambda: self._mark(self._outcomes))
 
     async def _begin(self) -> tuple[list[Turn], float]:
-        turns, full_s = await self._in_thread(self._claim)
-        for turn in turns:
-            task = asyncio.create_task(self._deliver(turn))
-            self._tasks.add(task)
-            task.add_done_callback(self._tasks.discard)
+        async with self._claiming:
+            turns, full_s = ([], 0.0) if self._stopping.is_set() else await self._in_thread(self._claim)
+            for turn in turns:
+                task = asyncio.create_task(self._deliver(turn))
+                self._tasks.add(task)
+                task.add_done_callback(self._tasks.discard)
         return turns, full_s
 
     def _claim(self) -> tuple[list[Turn], float]:
@@ -128,7 +141,7 @@ class Delivery:
             self._drop(tx, now)
             room = pace.room(tx, name, now, self._gap, AHEAD)
             moment = room.first
-            wanted = min(room.slots, MOST_CLAIMED - len(self._tasks))
+            wanted = min(room.slots, (MOST_CLAIMED if self._alone else MOST_UNDER_WAY) - len(self._tasks))
             if (most := self._outage.most(now)) is not None:
                 wanted = min(wanted, most - len(self._tasks))
             turns = []
@@ -152,7 +165,8 @@ class Delivery:
 
     async def _deliver(self, turn: Turn) -> None:
         stopped = await self._stopped_within(turn.at - time.monotonic())
-        if stopped or time.monotonic() < self._paused_until:
+        late = not self._alone and time.monotonic() - turn.at > LATE_S
+        if stopped or late or time.monotonic() < self._paused_until:
             await self._settle(lambda tx, _now: outbox.let_go(tx, [turn.id]))
             return
         async with self._under_way:

@@ -72,7 +72,14 @@ class Service:
         self._threads = ThreadPoolExecutor(threads, thread_name_prefix="store")
         self._stop = asyncio.Event()
         self._came_in = asyncio.Event()
-        self.delivery = Delivery(store, Telegram(bot), clock, settings.messages_per_second, self.in_thread)
+        self.delivery = Delivery(
+            store,
+            Telegram(bot),
+            clock,
+            settings.messages_per_second,
+            self.in_thread,
+            alone=settings.replicas == 1,
+        )
 
     async def in_thread(self, work: Callable[[], T]) -> T:
         return await asyncio.get_running_loop().run_in_executor(self._threads, work)

@@ -56,18 +56,24 @@ def _handle_one_of_many(tx: Session, row: inbox.Incoming, person: Person, now: d
     An alert, a plan, a question or a word to the coach goes with all that was said beside it.
     """
     cause, before = f"incoming:{row.id}", outbox.newest_id(tx)
+    open_before = {question.id for question in questions.open_questions(tx, person)}
     conversation.handle(tx, row, person, now)
     posted = outbox.posted_since(tx, before, cause, person.id if person.role == "athlete" else None)
-    asked = any(question.cause == row.id for question in questions.open_questions(tx, person))
-    if not asked and all(_is_plain(one, row) for one in posted):
+    # What was asked with the same buttons of late (the pain after a session) is asked already.
+    known = outbox.newest_buttons(tx, row.channel, row.address, before)
+    fresh = [one for one in questions.open_questions(tx, person) if one.id not in open_before]
+    in_words = fresh and not any(message.buttons for message in posted)
+    doubt = any(question.cause == row.id for question in fresh)
+    if not doubt and not in_words and all(_is_plain(one, row, known) for one in posted):
         outbox.withdraw(tx, [one.id for one in posted if one.id is not None])
         conversation.tell_too_fast(tx, row, person, now)
 
 
-def _is_plain(message: outbox.Outgoing, row: inbox.Incoming) -> bool:
-    more = message.buttons or message.plan or message.document_name or message.media or message.picture_alt
+def _is_plain(message: outbox.Outgoing, row: inbox.Incoming, known: list[list[list[str]]]) -> bool:
+    more = message.plan or message.document_name or message.media or message.picture_alt
     here = (message.channel, message.address) == (row.channel, row.address)
-    return here and not more and message.importance == outbox.REPLY
+    asks = bool(message.buttons) and message.buttons not in known
+    return here and not more and not asks and message.importance == outbox.REPLY
 
 
 def handle_all(store: Store, now: datetime, most: int = 1000) -> int:

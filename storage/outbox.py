@@ -271,6 +271,14 @@ def posted_since(tx: Session, outgoing_id: int, cause: str, athlete_id: int | No
     return loose_all(Outgoing, run(tx, sa.select(outgoing).where(outgoing.c.id > outgoing_id, whose)).all())
 
 
+def newest_buttons(tx: Session, channel: str, address: str, until: int, limit: int = 20) -> list[list[list[str]]]:
+    """The rows of buttons of the newest messages to a chat, up to the one with the number `until`."""
+    query = sa.select(outgoing.c.buttons).where(
+        outgoing.c.channel == channel, outgoing.c.address == address, outgoing.c.id <= until
+    )
+    return [row.buttons for row in run(tx, query.order_by(outgoing.c.id.desc()).limit(limit)) if row.buttons]
+
+
 def withdraw(tx: Session, outgoing_ids: Sequence[int]) -> None:
     """Take back messages that this transaction posted."""
     run(tx, sa.delete(outgoing).where(outgoing.c.id.in_(outgoing_ids)))

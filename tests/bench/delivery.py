@@ -92,7 +92,7 @@ async def run(url: str, seconds: float, chats: int, replicas: int, latency: floa
             held.callback(threads.shutdown)
             bot = make_bot(api.token, root)
             await bot.initialize()
-            deliveries.append(Delivery(store, Telegram(bot), SystemClock(), PERMITTED, _in(threads)))
+            deliveries.append(Delivery(store, Telegram(bot), SystemClock(), PERMITTED, _in(threads), replicas == 1))
         cpu = time.process_time()
         until = time.monotonic() + seconds
         loops = [asyncio.create_task(_send(one, until)) for one in deliveries]

@@ -1,11 +1,13 @@
 from datetime import UTC, datetime, timedelta
 
 import pytest
+import sqlalchemy as sa
 from sqlalchemy.exc import OperationalError
 
 from bot import conversation, schedule, worker
 from bot.roster import parse_roster
-from storage import chats, due, inbox, outbox
+from storage import chats, due, inbox, invites, outbox
+from storage.fact_tables import Report
 from storage.inbox import MAX_ATTEMPTS, IncomingUpdate
 from storage.loading import load_roster
 from storage.persons import Who
@@ -97,6 +99,104 @@ def test_a_database_that_is_away_counts_as_nobodys_failure(store, monkeypatch):
     monkeypatch.undo()
     assert worker.handle_next(store, NOW)
     assert [who for who, _ in told(store, NOW)] == ["mira"]
+
+
+def test_a_flood_from_one_lets_everybody_else_in_between(store, monkeypatch):
+    seen = []
+    monkeypatch.setattr(conversation, "handle", lambda tx, row, person, now: seen.append(person.handle))
+    for key in range(300):
+        hear(store, "mira", "help", f"m{key}")
+    later = NOW + timedelta(seconds=20)
+    with store.transaction() as tx:
+        for key in range(3):
+            inbox.accept(tx, [IncomingUpdate("phone", f"t{key}", "tomas", "text", "help", later)], later)
+    worker.handle_all(store, later, 40)
+    assert seen.count("tomas") == 3
+    worker.handle_all(store, later)
+    assert seen.count("mira") == 300
+
+
+def test_a_flood_is_read_whole_and_answered_little(store):
+    for key in range(60):
+        hear(store, "mira", f"pull-ups 3x{1 + key % 5} +{key // 5 + 1}", f"m{key}")
+    assert worker.handle_all(store, NOW) == 60
+    with store.reading() as tx:
+        posted = outbox.posted_since(tx, 0, "", 1)
+        reports = {row[0] for row in tx.execute(sa.select(Report.cause).where(Report.cause.is_not(None)))}
+    slow = [one for one in posted if "writing faster" in one.text]
+    assert len(slow) == 1
+    assert worker.A_MINUTE <= len(posted) < 30
+    assert len(reports) == 60
+
+
+def test_a_warning_sign_in_a_flood_is_answered_and_the_coach_told(store):
+    for key in range(30):
+        hear(store, "mira", "thanks", f"m{key}")
+    hear(store, "mira", "sharp chest pain and my left arm is numb", "sign")
+    worker.handle_all(store, NOW)
+    with store.reading() as tx:
+        row = inbox.by_key(tx, "phone", "sign")
+        urgent = [one for one in outbox.posted_since(tx, 0, "", 1) if one.importance == outbox.ALERT]
+    assert row.handled_at is not None
+    assert {one.to for one in urgent} >= {"coach"}
+    with store.reading() as tx:
+        assert [one for one in outbox.posted_since(tx, 0, f"incoming:{row.id}", None) if one.address == "mira"]
+
+
+def test_messages_of_a_morning_without_the_bot_are_no_flood(store):
+    with store.transaction() as tx:
+        said = [
+            IncomingUpdate("phone", f"m{key}", "mira", "text", "help", NOW - timedelta(minutes=5 * key))
+            for key in reversed(range(30))
+        ]
+        inbox.accept(tx, said, NOW)
+    worker.handle_all(store, NOW)
+    with store.reading() as tx:
+        assert not [one for one in outbox.posted_since(tx, 0, "", 1) if "writing faster" in one.text]
+
+
+def stranger(key, text, minute=0.0):
+    return IncomingUpdate("phone", key, "nobody", "text", text, NOW + timedelta(minutes=minute))
+
+
+def test_a_strangers_flood_is_refused_once_an_hour_and_not_kept(store):
+    kept = 0
+    for minute in range(180):
+        now = NOW + timedelta(minutes=minute)
+        with store.transaction() as tx:
+            kept += inbox.accept(tx, [stranger(f"{minute}-{n}", "let me in", minute) for n in range(10)], now)
+        worker.handle_all(store, now)
+    assert kept == 3
+    assert [who for who, _ in told(store, NOW + timedelta(hours=3))] == [""]
+    with store.reading() as tx:
+        rows = tx.execute(sa.select(sa.func.count()).select_from(outbox.outgoing)).scalar()
+    assert rows == 3
+
+
+def test_ten_codes_a_day_may_be_tried_and_are_answered_the_rest_is_not_kept(store):
+    with store.transaction() as tx:
+        kept = inbox.accept(tx, [stranger(str(n), f"/start {n:032}", n) for n in range(50)], NOW)
+    assert kept == inbox.CODES_A_DAY == invites.TRIES_A_DAY
+
+
+def test_what_somebody_says_right_after_their_code_is_not_taken_for_a_strangers_flood(store):
+    with store.transaction() as tx:
+        code = invites.new_invite(tx, Who("athlete", 1), NOW)
+        said = [stranger("1", "hello"), stranger("2", f"/start {code}"), stranger("3", "pull-ups 5x3 +7.5, last @8")]
+        assert inbox.accept(tx, said, NOW) == 3
+    worker.handle_all(store, NOW)
+    with store.reading() as tx:
+        assert tx.execute(sa.select(sa.func.count()).where(Report.cause.is_not(None))).scalar() == 1
+
+
+def test_old_rows_of_a_stranger_make_way_for_new_ones(store):
+    for day in range(10):
+        now = NOW + timedelta(days=day)
+        with store.transaction() as tx:
+            inbox.accept(tx, [stranger(str(day), "let me in", day * 24 * 60)], now)
+        worker.handle_all(store, now)
+    with store.reading() as tx:
+        assert tx.execute(sa.select(sa.func.count()).select_from(inbox.incoming)).scalar() <= 3
 
 
 def test_a_due_row_that_fails_stops_no_other(store, monkeypatch):

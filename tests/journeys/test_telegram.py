@@ -118,7 +118,7 @@ CRASHES = {
     "before the commit": """
         from bot.serve import Service
         async def die(self, batch):
-            if any(one.message and one.message.text == REPORT for one in batch): kill()
+            if any(one.get("message", {}).get("text") == REPORT for one in batch): kill()
             return await accept(self, batch)
         accept, Service.accept = Service.accept, die
     """,
@@ -139,8 +139,8 @@ CRASHES = {
         mark, inbox.mark_handled = inbox.mark_handled, die
     """,
     "between sending and marking": """
-        from bot.delivery import Delivery
-        Delivery._sent = lambda self, message, service_id: kill()
+        from storage import outbox
+        outbox.mark_sent = lambda tx, outgoing_id, now, service_id: kill()
     """,
 }
 
