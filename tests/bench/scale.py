@@ -38,22 +38,24 @@ from tests.bot_api_server import BotApiServer
 PERMITTED = 30.0
 
 
-def sweep(url: str) -> dict[str, float]:
-    """The morning's sweep as one replica does it: seconds, MiB at the peak."""
+def sweep(url: str, most: int) -> dict[str, float]:
+    """The morning's sweep as one replica does it, of about `most` athletes: seconds, MiB at the peak."""
     store = Store.open(url)
     with closing(store):
         garbage.look_seldom()
         began, cpu = time.perf_counter(), time.process_time()
-        while schedule.sweep_and_beat(store, MONDAY, SLICE):
-            pass
+        found = done = SLICE
+        while found and done <= most:
+            found = schedule.sweep_and_beat(store, MONDAY, SLICE)
+            done += found
         taken, used = time.perf_counter() - began, time.process_time() - cpu
     peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
     return {"seconds": taken, "cpu seconds": used, "peak MiB": peak}
 
 
-def sweep_side_by_side(url: str, replicas: int) -> dict[str, float]:
+def sweep_side_by_side(url: str, replicas: int, most: int) -> dict[str, float]:
     """The morning's sweep by so many processes: the slowest one's seconds, the largest one's MiB."""
-    own = [sys.executable, "-m", "tests.bench.scale", "--only-sweep", url]
+    own = [sys.executable, "-m", "tests.bench.scale", "--only-sweep", url, "--most", str(most)]
     running = [subprocess.Popen(own, stdout=subprocess.PIPE) for _ in range(replicas)]
     told = [json.loads(one.communicate()[0]) for one in running]
     with closing(Store.open(url)) as store, store.reading() as tx:
@@ -112,11 +114,12 @@ def main() -> None:
     parser.add_argument("--reports", type=int, default=8, help="sessions told by those who train least")
     parser.add_argument("--database", default=None, help="an empty one; a SQLite file of its own where left out")
     parser.add_argument("--replicas", type=int, default=1, help="processes that sweep side by side (PostgreSQL)")
+    parser.add_argument("--most", type=int, default=1_000_000, help="stop sweeping after so many a replica")
     parser.add_argument("--deliver", type=float, default=30.0, help="seconds of delivery afterwards")
     parser.add_argument("--only-sweep", metavar="URL", default=None, help=argparse.SUPPRESS)
     asked = parser.parse_args()
     if asked.only_sweep:
-        print(json.dumps(sweep(asked.only_sweep)))
+        print(json.dumps(sweep(asked.only_sweep, asked.most)))
         return
     with tempfile.TemporaryDirectory() as folder:
         url = asked.database or f"sqlite:///{Path(folder) / 'scale.sqlite3'}"
@@ -125,7 +128,7 @@ def main() -> None:
             _tell(name, value)
         _tell("seconds to fill", time.perf_counter() - began)
         _tell("replicas that sweep", asked.replicas)
-        for name, value in sweep_side_by_side(url, asked.replicas).items():
+        for name, value in sweep_side_by_side(url, asked.replicas, asked.most).items():
             _tell(f"sweep: {name}", value)
         if asked.deliver:
             for name, value in asyncio.run(deliver(url, asked.deliver)).items():
