@@ -226,6 +226,29 @@ def spelled(word: str, language: str) -> tuple[str, ...]:
     return tuple(one for one in found if one + "s" not in found)
 
 
+LEAST_HALF = 4  # letters of each half of a word written together
+
+
+@lru_cache(maxsize=16384)
+def compound(word: str, language: str) -> tuple[str, str] | None:
+    """The two words of the movements that are written as one ("ringdips"); None where it is one word, or none."""
+    if len(word) < 2 * LEAST_HALF - 1 or is_known(word, language):
+        return None
+    parts = _parts(language)
+    for at in range(LEAST_HALF - 1, len(word) - LEAST_HALF + 2):
+        if word[:at] in parts and word[at:] in parts:
+            return word[:at], word[at:]
+    return None
+
+
+@lru_cache(maxsize=8)
+def _parts(language: str) -> frozenset[str]:
+    """Words of the movements, as halves of longer ones."""
+    return frozenset(
+        word for source in _sources(language) for word in _words_in(source, "movements") if len(word) >= LEAST_HALF - 1
+    )
+
+
 def is_known(word: str, language: str) -> bool:
     """Whether a word stands in a lexicon of the language."""
     return word in _spellings(language)[0]

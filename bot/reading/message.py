@@ -27,7 +27,7 @@ from typing import Any
 
 from rapidfuzz.distance import OSA
 
-from bot.reading.lexicon import Book, Hit, book, guess_language, is_known, spelled
+from bot.reading.lexicon import Book, Hit, book, compound, guess_language, is_known, spelled
 from bot.reading.numbers import say_numbers
 from bot.reading.phrases import phrases
 from bot.reading.reading import Ask, Context
@@ -140,6 +140,12 @@ def read_message(text: str, context: Context) -> Message:
             if whole is not None:
                 tokens.append(replace(token, text=whole, word=whole, end=cut[at + 1].end))
                 skip = True
+                continue
+            halves = compound(token.text, language)
+            if halves:
+                cut_at = token.start + len(halves[0])
+                tokens.append(replace(token, text=halves[0], word=halves[0], end=cut_at))
+                tokens.append(replace(token, text=halves[1], word=halves[1], start=cut_at, space=True))
                 continue
             word = token.text.removesuffix("'s")
             candidates = spelled(word, language)

@@ -102,10 +102,13 @@ def drop_misses(facts: list[Fact]) -> list[Fact]:
 
 def _strange(message: Message, facts: Sequence[Fact]) -> int:
     glue = message.book("prose").words
+    because = message.book("prose").named("because")
     count = 0
     for fact in facts:
         if fact.kind == "word" and not fact.note.get("noise"):
             for token in message.tokens[fact.start : fact.end]:
+                if token.text in because:
+                    return count
                 if token.kind == "word" and len(token.text) > 1 and token.text not in glue:
                     count += 1
     return count

@@ -19,7 +19,7 @@ AFTER = 2  # so many words may stand between a number and what it counts: "3 ver
 
 def drop_things(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts without numbers of everyday things."""
-    told = any(fact.kind == "rows" and not lone(fact) for fact in facts)
+    told = any(fact.kind == "rows" and not lone(fact) and not fact.note.get("the") for fact in facts)
     words = _Words(message)
     out: list[Fact] = []
     for at, fact in enumerate(facts):
@@ -30,12 +30,11 @@ def drop_things(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 
 
 def _may_be_anything(fact: Fact) -> bool:
-    return (
-        fact.kind == "at"
-        or lone(fact)
-        or (fact.kind == "count" and not fact.note.get("of_plan"))
-        or fact.kind == "percent"
-    )
+    if fact.kind == "rows":
+        return lone(fact) or bool(fact.note.get("the"))
+    if fact.kind == "ask":
+        return bool(fact.value == "load_kg")
+    return fact.kind in ("at", "percent") or lone(fact) or (fact.kind == "count" and not fact.note.get("of_plan"))
 
 
 class _Words:
@@ -57,7 +56,13 @@ class _Words:
             return True
         if not told:
             return False
-        return self._aside(facts, at) or self._counted(facts, at, end) or self._o_clock(facts, at)
+        return (
+            self._aside(facts, at)
+            or self._counted(facts, at, end)
+            or self._o_clock(facts, at)
+            or self._zero(facts, at)
+            or self._the_others(facts, at)
+        )
 
     def _number(self, fact: Fact) -> tuple[int | None, int]:
         """The token of the number itself, and the place after it."""
@@ -79,10 +84,7 @@ class _Words:
                 return True
             if not self._strange(self.tokens[place]):
                 break
-        for start in range(max(0, first - 3), first):
-            if self._listed(start, "before") == first:
-                return True
-        return False
+        return any(self._listed(start, "before") == first for start in range(max(0, first - 3), first))
 
     def _year(self, first: int) -> bool:
         token = self.tokens[first]
@@ -109,7 +111,20 @@ class _Words:
         marks = (opens.note.get("mark"), closes.note.get("mark"))
         if marks not in (("(", ")"), (",", ",")):
             return False
-        return self._strange(self.tokens[before.end - 1])
+        return self._strange(self.tokens[before.end - 1]) or self._listed(before.end - 1, "noun") is not None
+
+    def _zero(self, facts: Sequence[Fact], at: int) -> bool:
+        """ "patients 1, me 0": nothing, after a plain word."""
+        fact = facts[at]
+        return fact.kind == "bare" and fact.value == 0 and at > 0 and facts[at - 1].kind == "word"
+
+    def _the_others(self, facts: Sequence[Fact], at: int) -> bool:
+        """ "the 5s were all in use": sets of five that nobody told before are plates."""
+        fact = facts[at]
+        if fact.kind != "rows" or not fact.note.get("the") or self.message.context.today:
+            return False
+        told = {entry.reps for one in facts if one.kind == "rows" and one is not fact for entry in one.value}
+        return fact.value[0].reps not in told
 
     def _counted(self, facts: Sequence[Fact], at: int, end: int) -> bool:
         """ "2 witnesses": a strange word right after it, nothing of training in front of it or soon after."""
@@ -128,9 +143,7 @@ class _Words:
         parted = not at or facts[at - 1].kind == "sep"
         if parted and before and lone(before[-1]) and before[-1].kind == "bare":
             return False  # "8 smooth, 7 grindy" is a list
-        if parted and at and facts[at - 1].note.get("mark") == ":":
-            return False
-        return True
+        return not (parted and at and facts[at - 1].note.get("mark") == ":")
 
     def _o_clock(self, facts: Sequence[Fact], at: int) -> bool:
         """ "because the bus leaves at 9": a time of day after a strange word."""
@@ -139,4 +152,6 @@ class _Words:
         before = facts[at - 1] if at else None
         if not leads or before is None or before.kind != "word" or before.note.get("noise"):
             return False
-        return self._strange(self.tokens[before.end - 1])
+        opens = all(one.kind in ("word", "at", "sep", "plan", "scheme", "claim") for one in facts[:at])
+        closes = at + 1 == len(facts) or facts[at + 1].kind in ("sep", "word")
+        return self._strange(self.tokens[before.end - 1]) or (opens and closes)

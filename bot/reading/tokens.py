@@ -15,7 +15,7 @@ Kind = Literal["num", "word", "sym", "nl", "clock", "date"]
 PIECES = re.compile(
     r"(?P<date>\d{4}-\d{2}-\d{2}(?!\d))"
     r"|(?P<clock>\d{1,3}:\d{2}(?::\d{2})?(?![\d:]))"
-    r"|(?P<num>\d+(?:\.\d+)?|\.\d+)"
+    r"|(?P<num>(?<=[+@])\d+o(?![^\W_])|\d+(?:\.\d+)?|\.\d+)"
     r"|(?P<by>(?<=\d)x(?=[^\W\d_]))"
     r"|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)"
     r"|(?P<nl>\n)"
@@ -48,16 +48,14 @@ def _cut(text: str) -> list[Token]:
     tokens: list[Token] = []
     end = 0
     for match in PIECES.finditer(text):
-        kind: Kind = match.lastgroup  # type: ignore[assignment]
-        piece = match.group()
-        if kind == "by":
-            kind = "word"  # "3xamrap" is three times, of what follows
+        piece, name = match.group(), match.lastgroup
+        kind: Kind = "word" if name == "by" else name  # type: ignore[assignment]  # "3xamrap": three times what follows
         value: float | None = None
         if kind == "num":
             if len(piece) > MOST_DIGITS:
                 kind = "sym"
             else:
-                value = float(piece)
+                value = float(piece.replace("o", "0"))  # "+2O" is a slip of the finger
         elif kind == "clock":
             parts = [int(part) for part in piece.split(":")]
             value = float(sum(part * 60**power for power, part in enumerate(reversed(parts))))

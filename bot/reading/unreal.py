@@ -11,13 +11,28 @@ NUMBERS = frozenset(
     {"rows", "bare", "loads", "count", "load", "at", "left", "percent", "effort", "side", "instead", "ask"}
 )
 
+UNREAL = frozenset({"wanted", "others", "past", "when", "ahead"})
+
+
+def _number_next(message: Message, at: int) -> bool:
+    """Whether a number follows, perhaps after a colon."""
+    while at < len(message.tokens) and message.tokens[at].text == ":":
+        at += 1
+    return at < len(message.tokens) and message.tokens[at].value is not None
+
+
+def _sentence_start(message: Message, at: int) -> int:
+    while at and message.tokens[at - 1].kind != "nl" and message.tokens[at - 1].text not in (".", "!", "?", ";"):
+        at -= 1
+    return at
+
 
 def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()) -> list[Fact]:
     """The facts without the numbers of wishes and tales.
 
     Such a tale runs to what the athlete did do, or to the end of its clause.
     """
-    hits = message.book("grammar").every(message.tokens)
+    hits = list(message.book("grammar").every(message.tokens))
     opens: dict[int, int] = {}
     closes: set[int] = set()
     past: set[int] = set()
@@ -26,8 +41,10 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
     others: set[int] = set()
     me: set[int] = set()  # where the athlete speaks of themselves: "my wife did 5, I did 8"
     for hit in hits:
-        if hit.table == "unreal" and hit.name in ("wanted", "others", "past", "when") and hit.start not in taken:
-            if hit.name == "when":
+        if hit.table == "unreal" and hit.name == "ahead" and not _number_next(message, hit.end):
+            continue  # "as planned but 2 on the last"
+        if hit.table == "unreal" and hit.name in UNREAL and hit.start not in taken:
+            if hit.name in ("when", "ahead"):
                 when.add(hit.start)
             opens[hit.start] = max(opens.get(hit.start, 0), hit.end)
             if hit.name == "past":
@@ -43,9 +60,10 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
             closes.add(hit.start)
     if not closes:
         opens = {start: end for start, end in opens.items() if start not in when}
-    if not opens:
+    mocked = [hit for hit in hits if hit.table == "unreal" and hit.name == "mocked"]
+    if not opens and not mocked:
         return facts
-    dead: set[int] = set()
+    dead = {at for hit in mocked for at in range(_sentence_start(message, hit.start), hit.end)}
     for start, end in sorted(opens.items()):
         at = end
         while at < len(message.tokens):

@@ -17,12 +17,15 @@ from bot.reading.message import Claim, Message, read_message
 from bot.reading.movements import find_movements
 from bot.reading.prose import drop_prose
 from bot.reading.readers import find_claims, find_wishes
-from bot.reading.reading import Context, Correction, PainRead, Reading, Span
+from bot.reading.reading import Ask, Context, Correction, PainRead, Reading, Span
 from bot.reading.scan import Scanner, scan
 from bot.reading.strangers import drop_strangers
 from bot.reading.things import drop_things
 from bot.reading.ties import tie
 from bot.reading.unreal import drop_unreal
+
+
+SPAN = 80  # characters of a message quoted where no words of it stand for the doubt
 
 
 def read(text: str, context: Context) -> Reading:
@@ -119,6 +122,8 @@ def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: S
     if not intents:
         intents = ["unknown"]
     sets = work.sets
+    if any(one.movement is None for one in sets) and not any(a.about in ("movement", "sets") for a in asks):
+        asks.append(Ask("movement", message.text.strip()[:SPAN]))  # never a set of nothing, unasked
     return Reading(
         tuple(intents),
         performed,

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from bot.reading.facts import FREE_WEIGHTS, Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.fold.work import WorkFacts
@@ -141,7 +143,7 @@ class BareFacts(WorkFacts):
             return
         if self.loose(fact):
             return
-        hold_unsure = self.block.hold
+        hold_unsure = self.block.hold and not (self.rows and self.rows[-1].hold_s is not None)
         if sure and not hold_unsure:
             self.add([Entry(int(value))], fact)
             self.bares.append((fact, self.rows[-1]))
@@ -210,6 +212,23 @@ class BareFacts(WorkFacts):
             return True
         kg = fact.note.get("kg", fact.value)
         return kg >= 15 and any(row.load_kg is not None and abs(row.load_kg - kg) < 0.05 for row in self.rows)
+
+    def on_repeat(self, fact: Fact) -> None:
+        group = self.last_group()
+        if not group and fact.note.get("counted") and self.side is None:
+            note = {"spelled": False, "comma": False, "kg": float(fact.value)}
+            self.on_bare(Fact("bare", fact.start, fact.end, float(fact.value), note))  # "pull-ups, five times"
+            return
+        if not group and self.side is None:
+            return
+        if not group or self.side in ("left", "right"):
+            self.add([Entry(fact.value)], fact)
+            return
+        sides = [row.side for row in self.rows[-2:]]
+        apart = self.prev is not None and self.prev.kind == "sep"
+        if len(self.rows) == 2 and set(sides) == {"left", "right"} and apart:
+            group = self.rows[-2:]  # "left 20 s, right 25 s, twice"
+        self.rows += [replace(row) for _ in range(fact.value - 1) for row in group]
 
     def on_left(self, fact: Fact) -> None:
         if fact.note.get("clock") and self.block.hold and fact.value and fact.value < 3600:

@@ -87,6 +87,9 @@ class MarkFacts(LoadFacts):
         self.last_side = name
 
     def on_flag(self, fact: Fact) -> None:
+        other = {"upper_half": "lower_half", "lower_half": "upper_half"}.get(fact.value)
+        if other in self.flags and self.rows and self.after_sentence and not self.more_sets_follow(fact):
+            return  # "Top half only, 3x4. The lower half I leave to others."
         if self.rows and not self.based:
             self.late.add(fact.value)
         else:
@@ -186,6 +189,10 @@ class MarkFacts(LoadFacts):
             and not self.more_sets_follow(fact)
         ):
             last.reps, last.failed = 0, True  # "+45 single, failed"
+            return
+        one_more = len(self.rows) > 1 and len(group) == 1 and last.reps == 1 and ordinal is None
+        if one_more and self.prev is not None and self.prev.kind in ("load", "rows") and self.word_row is last:
+            last.reps, last.failed = 0, True  # "then a single at fifty five, missed it"
             return
         new = replace(last, reps=0, failed=True, rpe=None, linked=False)
         if self.count is not None or (

@@ -194,7 +194,8 @@ class WorkFacts(MarkFacts):
         self.each_of = bool(note.get("each_of")) and len(entries) == 1
         if note.get("word") and len(entries) == 1:
             self.word_row = self.rows[-1]
-        if note.get("mark") == "+" and not self.block.hold:
+        paused = self.link == "rest_pause" and note.get("list") and len(entries) > 1
+        if (note.get("mark") == "+" or paused) and not self.block.hold:
             self.cluster()
 
     def cluster(self) -> None:
@@ -254,12 +255,3 @@ class WorkFacts(MarkFacts):
             self.rows = [replace(row, group=self.group + i) for i in range(fact.value) for row in self.rows]
         else:
             self.block.rounds = fact.value
-
-    def on_repeat(self, fact: Fact) -> None:
-        group = self.last_group()
-        if not group and self.side is None:
-            return
-        if not group or self.side in ("left", "right"):
-            self.add([Entry(fact.value)], fact)
-            return
-        self.rows += [replace(row) for _ in range(fact.value - 1) for row in group]

@@ -53,6 +53,7 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
     if number.value is None or number.kind not in ("num", "known"):
         return None
     between = s.at(i - 1).has("effort", "between") or s.at(i + 1).has("effort", "between")
+    between = between or s.at(i).text.endswith(tuple(little("from_effort")))
     low = high = number.value
     end = j + 1
     efforts = [low]

@@ -61,11 +61,11 @@ def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | No
         return [Fact("sep", item.start, item.end, 1, {"mark": "and"})], i + 1
     if item.has("unreal", "mend", "swap"):
         return [Fact("mend", item.start, item.end, item.name("unreal"))], i + 1
-    if item.has("scheme", "superset", "ladder") or item.has("link", "cluster"):
-        times = _times(s, i + 1)
-        if times is not None:
+    if item.has("scheme", "superset", "ladder") or item.has("link", "cluster", "rest_pause"):
+        rounds = _times(s, i + 1)
+        if rounds is not None:
             scheme = item.name("scheme") or "superset"
-            return [Fact("scheme", item.start, item.end, scheme, {"names": []}), times[0]], times[1]
+            return [Fact("scheme", item.start, item.end, scheme, {"names": []}), rounds[0]], rounds[1]
     if item.has("scheme"):
         names = [name for table, name in item.labels if table == "plan"]
         return [Fact("scheme", item.start, item.end, item.name("scheme"), {"names": names})], i + 1

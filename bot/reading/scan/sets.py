@@ -12,6 +12,7 @@ from bot.reading.scan.lone import lone_number
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 
+TIMES = range(2, 11)
 MOST_TRIES = 20
 LEAST_DUMBBELL = 9  # below it "the 3s" are sets of three
 
@@ -35,6 +36,9 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         and not s.at(i + 2).has("noise", "rest")
     ):
         item = replace(item, kind="num", value=1.0)
+    times = s.at(i + 1)
+    if item.value in TIMES and times.text in little("times_after") and s.at(i + 2).value is None:
+        return [Fact("repeat", item.start, times.end, int(item.value or 1), {"counted": True})], i + 2
     told = _counted_by_word(s, i, item)
     if told is not None:
         return told
@@ -122,7 +126,7 @@ def _counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] |
             Fact("scope", item.start, item.end, "top"),
             Fact("rows", item.start, item.end, [Entry(top)], {"top": True}),
         ], i + 1
-    if item.value is not None and s.at(i + 1).has("link", "cluster") and item.value <= 20:
+    if item.value is not None and s.at(i + 1).has("link", "cluster", "rest_pause") and item.value <= 20:
         mark = s.at(i + 1)
         return [
             Fact("count", item.start, mark.end, int(item.value)),
