@@ -152,6 +152,8 @@ def to_incoming(update: Any, now: datetime) -> IncomingUpdate | None:
         raise Unreadable("no number")
     try:
         said = _said(str(number), update, now)
+    except Unreadable:
+        raise
     except (TypeError, ValueError, KeyError, AttributeError, OverflowError, OSError) as error:
         raise Unreadable(type(error).__name__) from error
     if said is not None and not _ADDRESS.fullmatch(said.address):
@@ -165,6 +167,9 @@ def _said(key: str, update: dict[str, Any], now: datetime) -> IncomingUpdate | N
         if press.get("message") is None or press.get("data") is None:
             return None
         data = {"data": _words(press["data"])[:64]}
+        if press["from"]["id"] != press["message"]["chat"]["id"]:
+            # In a private chat the two are one; a button that somebody else pressed is not its owner's word.
+            raise Unreadable("pressed by somebody else")
         return IncomingUpdate(CHANNEL, key, _chat_of(press["message"]), "press", "", now, data)
     if "my_chat_member" in update:
         change = update["my_chat_member"]

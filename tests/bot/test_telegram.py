@@ -106,6 +106,18 @@ def test_a_clip_is_kept_by_the_services_id_of_it(kind):
     assert (said.kind, said.text, said.data) == ("clip", "top set", {"media": "f1"})
 
 
+@pytest.mark.parametrize("presser", [{"id": 5_000_000_002}, {"id": "5000000001"}, {}, None])
+def test_a_button_that_somebody_else_pressed_is_set_aside(presser):
+    press = {"id": "1", "data": "t:5", "message": _message(), "from": presser}
+    with pytest.raises(Unreadable):
+        to_incoming({"update_id": 1, "callback_query": press}, NOW)
+
+
+def test_a_button_that_its_owner_pressed_is_taken():
+    press = {"id": "1", "data": "t:5", "message": _message(), "from": {"id": 5_000_000_001}}
+    assert to_incoming({"update_id": 1, "callback_query": press}, NOW).data == {"data": "t:5"}
+
+
 def test_what_is_said_in_a_group_is_not_taken():
     group = _message(text="hi") | {"chat": {"id": -5, "type": "group", "title": "g"}}
     assert to_incoming({"update_id": 9, "message": group}, NOW) is None
