@@ -50,8 +50,13 @@ def tell_alert(desk: Desk, alert: Alert) -> None:
         alert_in_words(desk.person.name, alert, say),
         buttons=[(say.say("button-restart"), f"r:{desk.id}")] if alert.code in RESTARTABLE else [],
         importance=outbox.ALERT if alert.urgency >= NOW else outbox.REPLY,
-        cause=f"alert:{desk.id}:{alert.code}:{alert.since.isoformat()}",
+        cause=f"alert:{desk.id}:{alert.code}:{alert.since.isoformat()}{_worse(alert)}",
     )
+
+
+def _worse(alert: Alert) -> str:
+    """A stop for pain is told again at another score: the coach may have lifted the first on the same day."""
+    return f":{alert.values.get('score')}" if alert.code == "pain_stop" else ""
 
 
 RESTARTABLE = {"stopped_by_sign", "pain_stop"}

@@ -9,6 +9,7 @@ from bot.conversation.reasons import named, place
 from bot.conversation.reports import pain_buttons
 from bot.reading.reading import PainRead, Reading
 from planner.facts import Moment, PainAnswer, WarningSign
+from planner.rules import rules_of
 from storage import facts, outbox, questions
 
 QUESTION = "pain"
@@ -37,15 +38,21 @@ def store(desk: Desk, reading: Reading) -> list[PainAnswer]:
         assert asked.id is not None
         questions.close(desk.tx, asked.id, desk.now)
     signs = [sign for sign in reading.red_flags if sign in STOPS]
-    if signs:
+    if signs or any(_stops(desk, one) for one in kept):
         _end_restarts(desk)
     for sign in signs:
         desk.add(WarningSign(desk.today, sign))
     return kept
 
 
+def _stops(desk: Desk, answer: PainAnswer) -> bool:
+    """Whether the rules stop what loads the place, as in planner/pain.py."""
+    score = answer.score or 0.0
+    return score > rules_of(desk.record.athlete).number("pain.stop_over") or (answer.when == "rest" and score > 0)
+
+
 def _end_restarts(desk: Desk) -> None:
-    """Take back what the coach lifted earlier today: days alone don't tell that this sign came after it."""
+    """Take back what the coach lifted earlier today: days alone don't tell that this came after it."""
     for order in desk.record.orders:
         if order.kind == "restart" and order.on >= desk.today and order.fact is not None:
             facts.withdraw(desk.tx, "order", order.fact, desk.now)

@@ -91,6 +91,16 @@ def test_a_sign_after_a_restart_on_the_same_day_stops_anew(chat):
     assert "4×" in chat.answer("mira", "what's today?", "09:30", "2027-01-07")
 
 
+def test_worse_pain_after_a_restart_on_the_same_day_stops_anew_and_is_told(chat):
+    chat.says("mira", "left elbow 7/10", "09:00")
+    chat.says("coach", "mira restart", "10:00")
+    answer = chat.answer("mira", "left elbow 8/10", "11:00")
+
+    assert "stop everything that loads it" in answer
+    assert "4×" not in chat.answer("mira", "what's today?", "11:30")
+    assert [one["text"] for one in chat.to_coach() if "elbow 8/10" in one["text"]]
+
+
 def test_one_arm_eccentrics_are_refused_with_numbers_and_the_coach_is_told(chat):
     answer = chat.answer("mira", "can I do one-arm negatives?", "09:00")
 
