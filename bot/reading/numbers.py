@@ -30,6 +30,9 @@ def _words(language: str) -> tuple[dict[str, float], frozenset[str], frozenset[s
             units = {w: n for w, n in plain.items() if n < 10}
             tens = {w: n for w, n in plain.items() if n >= 20 and n % 10 == 0 and n < 100}
             plain |= {unit + joiner + ten: u + t for unit, u in units.items() for ten, t in tens.items()}
+        suffix = fold_word(data.get("half_suffix", ""))
+        if suffix:
+            plain |= {word + suffix: n + 0.5 for word, n in plain.items()}
         values |= plain
         joins |= {fold_word(word) for word in data.get("join", [])}
         points |= {fold_word(word) for word in data.get("point", [])}

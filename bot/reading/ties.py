@@ -8,6 +8,7 @@ from dataclasses import replace
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 
+LEAST_IN_TURN = 2
 LEAST_JUDGED = 6
 LIST_OF_EFFORTS = 3
 LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a number of reps
@@ -15,7 +16,7 @@ LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a n
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
-    return _reckoned(message, _counted(message, _listed(_judged(message, _rated(facts)))))
+    return _in_turn(_reckoned(message, _counted(message, _listed(_judged(message, _rated(facts))))))
 
 
 def _rated(facts: Sequence[Fact]) -> list[Fact]:
@@ -133,4 +134,36 @@ def _reckoned(message: Message, facts: Sequence[Fact]) -> list[Fact]:
             out.append(replace(fact, kind="bare", start=fact.end - 1))
             continue
         out.append(fact)
+    return out
+
+
+def _in_turn(facts: Sequence[Fact]) -> list[Fact]:
+    """ "3x5, first with 10, then 15, then 20": as many loads as sets are one a set."""
+    out = list(facts)
+    for at, one in enumerate(facts):
+        if one.kind != "rows" or not one.note.get("plain") or len(one.value) < LEAST_IN_TURN:
+            continue
+        loads: list[Fact] = []
+        end = at + 1
+        for place in range(at + 1, len(facts)):
+            fact = facts[place]
+            heavy = fact.kind == "bare" and loads and fact.value > max(entry.reps or 0 for entry in one.value)
+            if (fact.kind == "load" and fact.value and fact.note.get("how") != "plus") or heavy:
+                loads.append(fact)
+                end = place + 1
+            elif fact.kind == "bare" and fact.note.get("spelled") and fact.value == 1:
+                continue  # "una con 10, otra con 15"
+            elif fact.kind in ("sep", "word", "move", "scope", "plan") and not (fact.kind == "sep" and fact.value == 3):
+                continue
+            else:
+                break
+        parted = all(
+            any(fact.kind == "sep" for fact in facts if first.end <= fact.start < second.start)
+            for first, second in zip(loads, loads[1:], strict=False)
+        )
+        if len(loads) == len(one.value) and parted:
+            kgs = [float(fact.note["kg"] if fact.kind == "bare" else fact.value) for fact in loads]
+            kept = [fact for fact in facts[at + 1 : end] if fact.kind == "move"]
+            merged = Fact("loads", loads[0].start, loads[-1].end, kgs)
+            return [*out[: at + 1], *kept, merged, *out[end:]]
     return out

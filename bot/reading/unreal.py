@@ -21,6 +21,15 @@ def _number_next(message: Message, at: int) -> bool:
     return at < len(message.tokens) and message.tokens[at].value is not None
 
 
+def _speaks_later(message: Message, me: Collection[int], at: int) -> bool:
+    """Whether the athlete speaks of themselves later in the sentence: "my dad, 63, did 8, I did 12"."""
+    while at < len(message.tokens) and message.tokens[at].text not in (".", "!", "?", ";", "\n"):
+        if at in me:
+            return True
+        at += 1
+    return False
+
+
 def _sentence_start(message: Message, at: int) -> int:
     while at and message.tokens[at - 1].kind != "nl" and message.tokens[at - 1].text not in (".", "!", "?", ";"):
         at -= 1
@@ -72,7 +81,7 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
                 break
             if at in (now if start in past else me if start in others else closes) and at > end:
                 break
-            if token.text == ",":
+            if token.text == "," and not (start in others and _speaks_later(message, me, at)):
                 break
             dead.add(at)
             at += 1

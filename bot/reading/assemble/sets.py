@@ -42,7 +42,7 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
     worked = 0
     inside = False
     rounds = None
-    for move, own in blocks:
+    for move, own in [(move, part) for move, own in blocks for part in _by_day(move, own)]:
         mention: Mention = move.value
         if mention.movement == "!":
             other_training(message, move, own, work)
@@ -68,6 +68,28 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
         for value, how in folded.efforts_open[-1:]:
             efforts.append((value, how, made))
     settle_efforts(work, efforts, worked, inside)
+
+
+def _by_day(move: Fact, own: list[Fact]) -> list[list[Fact]]:
+    """One movement's facts, cut at a day with work before and after: "Sat 4x4 +10, yesterday 3x5"."""
+    cuts = [0]
+    for at, fact in enumerate(own):
+        day = (
+            fact.kind == "claim"
+            and fact.value is not None
+            and fact.value.kind == "day"
+            and fact.value.value is not None
+        )
+        if day and _told(own[cuts[-1] : at]) and _told(own[at:]):
+            cuts.append(at)
+    if len(cuts) == 1:
+        return [own]
+    parts = [own[start:end] for start, end in zip(cuts, [*cuts[1:], len(own)], strict=True)]
+    return [part if move in part else [move, *part] for part in parts]
+
+
+def _told(facts: list[Fact]) -> bool:
+    return any(fact.kind == "rows" for fact in facts)
 
 
 def settle_efforts(work: Work, efforts: list[tuple[float, int, list[SetRead]]], worked: int, inside: bool) -> None:

@@ -24,7 +24,6 @@ from bot.reading.things import drop_things
 from bot.reading.ties import tie
 from bot.reading.unreal import drop_unreal
 
-
 SPAN = 80  # characters of a message quoted where no words of it stand for the doubt
 
 

@@ -8,6 +8,7 @@ from bot.reading.facts import FREE_WEIGHTS, Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.fold.work import WorkFacts
 
+MOST_MISSED = 6
 MOST_MENDED = 12  # a higher number that mends loaded sets is a load
 FEW = 5  # so many kilograms are no load that anyone mentions
 LEAST_RATED = 6  # an effort said as a bare number
@@ -37,6 +38,14 @@ class BareFacts(WorkFacts):
             self.on_effort(Fact("effort", fact.start, fact.end, value))
             return
         after = self.next.note.get("names", ()) if self.next is not None else ()
+        missed = self.next_is("fail") and self.next is not None and self.next.start == fact.end and self.rows
+        if missed and self.next is not None and not self.next.note.get("weak") and value in range(1, MOST_MISSED + 1):
+            parted = self.prev is not None and self.prev.kind == "sep" and self.prev.value == 2
+            if parted and self.next.value is None:
+                self.add([Entry(0) for _ in range(int(value))], fact)  # "MU 5x1, then 2 missed"
+                for row in self.last_group():
+                    row.failed = True
+                return
         verdict = self.next_is("fail") or (self.next_is("plan", "scheme") and "fine" in after)
         if verdict and value >= 15 and {"amrap", "attempt"} & self.all_schemes and not self.block.hold:
             # a maximum tried: 45 went up, 50 did not

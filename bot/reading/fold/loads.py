@@ -6,6 +6,7 @@ from bot.reading.facts import Fact
 from bot.reading.fold.efforts import EffortFacts
 from bot.reading.fold.rows import change, shift
 
+HELPED = frozenset({"one_arm_counterweight", "band_pull_up"})
 LIST_OF_SETS = 3  # so many with one load at the end are a list
 
 
@@ -44,6 +45,12 @@ class LoadFacts(EffortFacts):
             and all(r.load_kg is not None for r in self.rows)
             and not self.next_is("rows", "bare")
         ):
+            return
+        helped = self.assist is not None and self.block.movement in HELPED and fact.note.get("unit")
+        if helped and self.rows and self.next_is("sep") and self.scope is None:
+            for row in self.rows:
+                row.assist_kg = self.assist if row.assist_kg is None else row.assist_kg
+            self.assist = value  # "10 kg of help: 2x1. 5 kg: 1"
             return
         if self.mend:
             self.mend = False
@@ -156,6 +163,9 @@ class LoadFacts(EffortFacts):
     def on_assist(self, fact: Fact) -> None:
         if fact.value is None:
             if fact.note.get("suffix") and self.prev is not None and self.prev.kind == "load":
+                for row in self.rows:
+                    if row.assist_kg is None:
+                        row.assist_kg = self.assist  # told before the sets that it was for
                 self.assist = self.prev.value
                 for row in self.rows:
                     row.load_kg = None

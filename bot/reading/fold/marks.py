@@ -104,6 +104,8 @@ class MarkFacts(LoadFacts):
         ordinal = fact.value
         if ordinal is None and self.last_rep:
             ordinal, fact.note["rep"] = "last", True
+        if fact.note.get("name") == "yes" and self.tried is not None:
+            return
         if self.tried is not None and self.rows and self.rows[-1] is self.tried:
             self.tried.reps, self.tried.failed = 0, True
             return

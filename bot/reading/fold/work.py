@@ -147,6 +147,10 @@ class WorkFacts(MarkFacts):
     def _spelt_out(self, fact: Fact, entries: list[Entry]) -> bool:
         """Whether a list tells the sets of the scheme before it one by one: "5x5: 5, 5, 5, 4, 3"."""
         group = self.last_group()
+        whole = self.bares[0][1] if len(self.bares) == 1 and len(self.rows) == 1 else None
+        if whole is not None and fact.note.get("list") and whole.reps == sum(one.reps or 0 for one in entries):
+            self.rows, self.bares = [], []  # "60 push-ups: 20, 20, 12, 8"
+            return False
         if not fact.note.get("list") or fact.note.get("mark") == "+" or self.plain_at is None or self.based:
             return False
         between = [one for one in self.block.facts if self.plain_at.end <= one.start < fact.start]

@@ -76,6 +76,8 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     if s.at(end).has("effort", "rir", "after") and s.at(end + 1).kind != "num":
         return None
+    if how and s.at(end).text in little("plate_ending") and s.at(end + 1).has("load", "plate"):
+        return [Fact("load", item.start, s.at(end + 1).end, s.kg(value), {"how": how})], end + 2
     if s.at(end).has("load", "plate") and value in PLATES and s.at(end).text in little("one_plate"):
         return [Fact("load", item.start, s.at(end).end, s.kg(value), {"how": how or "at"})], end + 1
     if s.at(end).has("load", "plate"):

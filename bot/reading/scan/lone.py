@@ -77,6 +77,8 @@ def _timed(s: Scanner, i: int, item: Item, value: float, unit: str) -> tuple[lis
     ):
         seconds += s.at(end).value or 0
         end += 2 if s.unit_at(end + 1) == "sec" else 1
+    if unit == "min" and s.at(end).has("unit", "half"):
+        seconds, end = seconds + 30, end + 1
     if (
         s.at(end).has("pause")
         and s.at(end).text.startswith(tuple(little("hold")))

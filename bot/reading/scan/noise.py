@@ -47,8 +47,12 @@ def noise_after(s: Scanner, i: int) -> int | None:
             return j + 1
     if item.kind == "sym" and item.text in ("€", "$", "£", ":") and s.at(i + 1).kind == "num" and item.text != ":":
         return i + 2
+    if item.text == "=" and s.at(i - 1).kind == "num" and s.at(i + 1).kind == "num":
+        return i + 2  # "2-4-6-4-2 = 18": the sum of what was told
     if item.kind == "num":
         j = i + 1
+        if s.unit_at(j) == "hour" and s.at(i - 1).kind != "move":
+            return j + 1
         if (
             len(item.text) == 2
             and item.text.isdigit()

@@ -7,6 +7,7 @@ from dataclasses import replace
 from bot.reading.facts import Entry, Fact
 from bot.reading.items import Item
 from bot.reading.little import little
+from bot.reading.scan.factors import factor
 from bot.reading.scan.lists import listed
 from bot.reading.scan.lone import lone_number
 from bot.reading.scan.scanner import Scanner
@@ -36,9 +37,23 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         and not s.at(i + 2).has("noise", "rest")
     ):
         item = replace(item, kind="num", value=1.0)
+    often = {"twice": 2, "thrice": 3}.get(item.name("times") or "")
+    if often is not None and s.at(i + 1).value is not None:
+        one = factor(s, i + 1)
+        if one is not None and one.role in (None, "reps", "hold") and one.pair is None and s.whole(one.value):
+            entry = Entry(hold_s=one.value) if one.role == "hold" else Entry(int(one.value))
+            rows = [replace(entry) for _ in range(often)]
+            return [Fact("rows", item.start, s.at(one.end - 1).end, rows, {"plain": True})], one.end
     times = s.at(i + 1)
     if item.value in TIMES and times.text in little("times_after") and s.at(i + 2).value is None:
         return [Fact("repeat", item.start, times.end, int(item.value or 1), {"counted": True})], i + 2
+    if item.kind == "num" and s.at(i + 1).text == "rm" and item.value in range(1, 11):
+        return [Fact("scheme", item.start, s.at(i + 1).end, "amrap", {"names": []})], i + 2  # "1RM test"
+    ending = s.at(i + 1)
+    if item.kind == "num" and item.value in range(1, 21) and ending.text in little("ordinal_ending"):
+        if not ending.space and s.at(i + 2).text in (":", ")"):
+            which = {"numbered": True}
+            return [Fact("scope", item.start, s.at(i + 2).end, int(item.value or 0), which)], i + 3
     told = _counted_by_word(s, i, item)
     if told is not None:
         return told

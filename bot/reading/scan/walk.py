@@ -52,6 +52,8 @@ def _one(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int]:
         row = chain(s, i + 1)
         if row is not None and row[0][0].note.get("plain"):
             return [Fact("sep", item.start, item.end, 1, {"mark": "and"})], i + 1
+        if s.at(i + 2).kind == "move" and item.space and before and before[-1].kind == "move":
+            return [Fact("sep", item.start, item.end, 1, {"mark": "and"})], i + 1  # "6 chins + 10 push-ups"
     tried = against_plan(s, i) or _effort(s, i) or sets(s, i) or load(s, i) or assist(s, i) or marks(s, i, before)
     if tried is not None:
         return tried
