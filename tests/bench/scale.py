@@ -57,7 +57,7 @@ def sweep_side_by_side(url: str, replicas: int, most: int) -> dict[str, float]:
     """The morning's sweep by so many processes: the slowest one's seconds, the largest one's MiB."""
     own = [sys.executable, "-m", "tests.bench.scale", "--only-sweep", url, "--most", str(most)]
     running = [subprocess.Popen(own, stdout=subprocess.PIPE) for _ in range(replicas)]
-    told = [json.loads(one.communicate()[0]) for one in running]
+    told = [json.loads(one.communicate()[0].splitlines()[-1]) for one in running]
     with closing(Store.open(url)) as store, store.reading() as tx:
         plans = run(tx, sa.select(sa.func.count()).where(outgoing.c.plan.is_not(None))).scalar_one()
         messages = run(tx, sa.select(sa.func.count()).select_from(outgoing)).scalar_one()
