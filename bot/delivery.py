@@ -31,8 +31,9 @@ from storage.store import Store
 log = structlog.get_logger(__name__)
 T = TypeVar("T")
 
-# How far ahead moments are taken: a claim that the database held up costs no moment, and a reply waits no longer.
-AHEAD = timedelta(seconds=1)
+# How far ahead moments are taken; a reply waits that long behind what was claimed before it. Where claims themselves
+# must wait (a sweep has the database), further ahead, so that no moment goes by unused.
+AHEAD, FURTHEST_AHEAD = timedelta(seconds=1), timedelta(seconds=3)
 IDLE_S = 1.0
 SHORTEST_STEP_S = 0.02
 # The service counts what arrives in a second; what leaves evenly arrives less so.
@@ -83,6 +84,7 @@ class Delivery:
         self.store, self.channel, self.clock = store, channel, clock
         self.owed = asyncio.Event()  # set by whoever owes something new: it is looked at now, not in a second
         self._gap = timedelta(seconds=ARRIVAL_MARGIN / per_second)
+        self._ahead = AHEAD
         self._window, self._outage = Window(per_second), Outage()
         self._in_thread, self._alone = in_thread, alone
         self._under_way = asyncio.Semaphore(MOST_UNDER_WAY)
@@ -127,7 +129,10 @@ class Delivery:
 
     async def _begin(self) -> tuple[list[Turn], float]:
         async with self._claiming:
+            asked = time.monotonic()
             turns, full_s = ([], 0.0) if self._stopping.is_set() else await self._in_thread(self._claim)
+            took = timedelta(seconds=time.monotonic() - asked)
+            self._ahead = min(FURTHEST_AHEAD, AHEAD + 2 * took)
             for turn in turns:
                 task = asyncio.create_task(self._deliver(turn))
                 self._tasks.add(task)
@@ -139,7 +144,7 @@ class Delivery:
         now, began, name = self.clock.now(), time.monotonic(), self.channel.name
         with self.store.transaction() as tx:
             self._drop(tx, now)
-            room = pace.room(tx, name, now, self._gap, AHEAD)
+            room = pace.room(tx, name, now, self._gap, self._ahead)
             moment = room.first
             wanted = min(room.slots, (MOST_CLAIMED if self._alone else MOST_UNDER_WAY) - len(self._tasks))
             if (most := self._outage.most(now)) is not None:
@@ -150,7 +155,7 @@ class Delivery:
                 moment += self._gap * self.channel.calls(message)
             if turns:
                 pace.take(tx, name, now, moment)
-        full = moment - now - AHEAD / 2
+        full = moment - now - self._ahead / 2
         return turns, min(full.total_seconds(), IDLE_S)
 
     def _drop(self, tx: Session, now: datetime) -> None:
@@ -244,7 +249,7 @@ class Delivery:
         """Note what became of a message. While some are noted others gather, and go into one transaction."""
         self._outcomes.append(outcome)
         async with self._marking:
-            while self._outcomes:
+            while outcome in self._outcomes:  # else it was noted with another's
                 batch = list(self._outcomes)
                 try:
                     await self._in_thread(lambda: self._mark(batch))  # noqa: B023  awaited before it changes

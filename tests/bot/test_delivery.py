@@ -325,6 +325,26 @@ async def test_what_was_sent_is_marked_though_the_database_was_away_for_a_while(
     assert len(post.phone.took) == 1
 
 
+async def test_each_send_ends_with_its_own_mark_however_many_follow(post):
+    noted, others = [], []
+
+    async def slowly(work):
+        await asyncio.sleep(0.01)
+        return work()
+
+    post.delivery._in_thread = slowly
+    first = asyncio.create_task(post.delivery._settle(lambda tx, now: noted.append(0)))
+    for number in range(1, 30):
+        others.append(asyncio.create_task(post.delivery._settle(lambda tx, now, number=number: noted.append(number))))
+        await asyncio.sleep(0.002)
+        if first.done():
+            break
+    assert first.done()
+    assert not others[-1].done()
+    await asyncio.gather(*others)
+    assert noted == list(range(len(others) + 1))
+
+
 async def test_on_stopping_what_is_being_sent_is_finished_and_the_rest_let_go(post):
     sending, goes_on = asyncio.Event(), asyncio.Event()
     real = post.phone.send
