@@ -52,9 +52,12 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
     trained = _trained_sentences(facts)
     facts = drop_misses(_after_places(message, facts))
     first = min(trained, default=0)
+    talk = _talk(message, facts, trained) if trained else frozenset()
     sentence = 0
     for fact in [*facts, Fact("sep", 0, 0, 3)]:
         if fact.kind == "sep":
+            if sentence in talk:
+                clause = [one for one in clause if not lone(one)]
             out += _clause(message, clause, STRANGE_WORDS if sentence in trained else 1 if sentence > first else 0)
             sentence += fact.value == 3
             if fact.end:
@@ -124,6 +127,22 @@ def _trained_sentences(facts: Sequence[Fact]) -> set[int]:
         elif fact.kind == "move" or (fact.kind == "rows" and not lone(fact)):
             found.add(sentence)
     return found
+
+
+def _talk(message: Message, facts: Sequence[Fact], trained: set[int]) -> frozenset[int]:
+    """Sentences without training in which most words are no words of the trade: their numbers are talk."""
+    found: set[int] = set()
+    sentence: list[Fact] = []
+    number = 0
+    for fact in [*facts, Fact("sep", 0, 0, 3)]:
+        if fact.kind != "sep" or fact.value != 3:
+            sentence.append(fact)
+            continue
+        told = any(one.kind in EVIDENCE and not lone(one) for one in sentence)
+        if number not in trained and not told and _strange(message, sentence) >= STRANGE_WORDS:
+            found.add(number)
+        sentence, number = [], number + 1
+    return frozenset(found)
 
 
 def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:

@@ -111,7 +111,9 @@ class _Words:
         marks = (opens.note.get("mark"), closes.note.get("mark"))
         if marks not in (("(", ")"), (",", ",")):
             return False
-        return self._strange(self.tokens[before.end - 1]) or self._listed(before.end - 1, "noun") is not None
+        return self._strange(self.tokens[before.end - 1]) or any(
+            self._listed(before.end - 1, name) is not None for name in ("noun", "before")
+        )
 
     def _zero(self, facts: Sequence[Fact], at: int) -> bool:
         """ "patients 1, me 0": nothing, after a plain word."""

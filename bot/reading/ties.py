@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from bot.reading.facts import Fact
 from bot.reading.message import Message
@@ -159,7 +160,7 @@ def _in_turn(facts: Sequence[Fact]) -> list[Fact]:
                 break
         parted = all(
             any(fact.kind == "sep" for fact in facts if first.end <= fact.start < second.start)
-            for first, second in zip(loads, loads[1:], strict=False)
+            for first, second in pairwise(loads)
         )
         if len(loads) == len(one.value) and parted:
             kgs = [float(fact.note["kg"] if fact.kind == "bare" else fact.value) for fact in loads]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from bot.reading.assemble.movementless import other_training, without_movement
@@ -42,7 +42,7 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
     worked = 0
     inside = False
     rounds = None
-    for move, own in [(move, part) for move, own in blocks for part in _by_day(move, own)]:
+    for move, own in _by_days(blocks):
         mention: Mention = move.value
         if mention.movement == "!":
             other_training(message, move, own, work)
@@ -58,7 +58,8 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
         worked += 1
         before = len(work.sets)
         at = next((f.start for f in own if f.kind in ("rows", "bare", "count", "fail", "load")), move.start)
-        work.places.append((before, min(at, move.start), move.end))
+        apart = all(fact is not move for fact in own)
+        work.places.append((before, at, at) if apart else (before, min(at, move.start), move.end))
         fill_from_plan(message, mention, folded, own)
         put(message, mention.movement, folded, move, work)
         made = work.sets[before:]
@@ -70,22 +71,16 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
     settle_efforts(work, efforts, worked, inside)
 
 
-def _by_day(move: Fact, own: list[Fact]) -> list[list[Fact]]:
-    """One movement's facts, cut at a day with work before and after: "Sat 4x4 +10, yesterday 3x5"."""
-    cuts = [0]
-    for at, fact in enumerate(own):
-        day = (
-            fact.kind == "claim"
-            and fact.value is not None
-            and fact.value.kind == "day"
-            and fact.value.value is not None
-        )
-        if day and _told(own[cuts[-1] : at]) and _told(own[at:]):
-            cuts.append(at)
-    if len(cuts) == 1:
-        return [own]
-    parts = [own[start:end] for start, end in zip(cuts, [*cuts[1:], len(own)], strict=True)]
-    return [part if move in part else [move, *part] for part in parts]
+def _by_days(blocks: list[tuple[Fact, list[Fact]]]) -> Iterator[tuple[Fact, list[Fact]]]:
+    """The blocks, cut at a day with work before and after: "Sat 4x4 +10 pull-ups, yesterday 3x5"."""
+    for move, own in blocks:
+        start = 0
+        for at, fact in enumerate(own):
+            day = fact.kind == "claim" and fact.value is not None and fact.value.kind == "day" and fact.value.value
+            if day and move.value.movement != "!" and _told(own[start:at]) and _told(own[at:]):
+                yield move, own[start:at]
+                start = at
+        yield move, own[start:]
 
 
 def _told(facts: list[Fact]) -> bool:

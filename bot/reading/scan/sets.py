@@ -50,10 +50,9 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if item.kind == "num" and s.at(i + 1).text == "rm" and item.value in range(1, 11):
         return [Fact("scheme", item.start, s.at(i + 1).end, "amrap", {"names": []})], i + 2  # "1RM test"
     ending = s.at(i + 1)
-    if item.kind == "num" and item.value in range(1, 21) and ending.text in little("ordinal_ending"):
-        if not ending.space and s.at(i + 2).text in (":", ")"):
-            which = {"numbered": True}
-            return [Fact("scope", item.start, s.at(i + 2).end, int(item.value or 0), which)], i + 3
+    numbered = item.kind == "num" and ending.text in little("ordinal_ending") and not ending.space
+    if numbered and item.value in range(1, 21) and s.at(i + 2).text in (":", ")"):
+        return [Fact("scope", item.start, s.at(i + 2).end, int(item.value or 0), {"numbered": True})], i + 3
     told = _counted_by_word(s, i, item)
     if told is not None:
         return told
