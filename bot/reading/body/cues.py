@@ -34,7 +34,10 @@ def number_after(
     for table, name in between:
         fill |= body.covered(table, name)
     for at in range(end, min(bounds_end, end + BETWEEN)):
-        if body.tokens[at].value is not None:
+        token = body.tokens[at]
+        if token.spelled and token.value == 1 and at + 1 < bounds_end and body.tokens[at + 1].value is not None:
+            continue  # the "un" of "un 7"
+        if token.value is not None:
             return at
         if at not in fill and body.tokens[at].text not in signs:
             return None

@@ -53,6 +53,8 @@ def _effort(body: BodyCues, at: int) -> tuple[float, int] | None:
 
 def find_session_rpe(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     tokens = body.tokens
+    if body.at.keys() & {("pain", "hurt"), ("pain", "word")}:
+        taken = taken | body.covered("when", "during")  # "elbow hurts. In training 3, after 1"
     # "session rpe 8", "sRPE 7", "Sesión 8/10", "overall 7"
     for low, high in sentence_bounds(tokens):
         for name in ("whole", "cue"):

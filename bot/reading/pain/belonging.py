@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.pain.places import Place, side_of
-from bot.reading.pain.scores import Score, near_moment
+from bot.reading.pain.scores import Score, by_pain_word, near_moment
 from bot.reading.pain.words import BodyWords, in_moment, moment_in
 from bot.reading.red_flags import Cues, Sign
 
@@ -32,6 +33,7 @@ def attach(
     cues: Cues | None,
 ) -> list[Score]:
     """Give every score, word of pain and sign of a sentence to a place; the scores that found none."""
+    words = _both_of_two(words, places, bounds)
     _give_sides(words, places, scores, bounds)
     _give_parts(words, places, bounds)
     left = _give_scores(words, places, scores, bounds, frozenset(at for s in signs for at in range(s.start, s.end)))
@@ -39,6 +41,22 @@ def attach(
     _give_signs(words, places, bounds, signs)
     _hand_on_sides(words, places)
     return left
+
+
+def _both_of_two(words: BodyWords, places: list[Place], bounds: tuple[int, int]) -> BodyWords:
+    """ "elbow, knee, both a 1": behind two places of different names "both" means these, no sides."""
+    sites = [site for place in places for site in place.sites]
+    for at, side in words.sides.items():
+        if side != "both" or not bounds[0] <= at < bounds[1] or words.tokens[at].text not in little("both"):
+            continue
+        named = [site for site in sites if site.end <= at][-2:]
+        ahead = any(at < site.start <= at + 2 for site in sites)
+        if len(named) == 2 and named[0].name != named[1].name and not ahead:
+            between = words.tokens[named[0].end : at]
+            if not any(token.value is not None for token in between):
+                sides = {a: s for a, s in words.sides.items() if a != at}
+                words = replace(words, sides=sides, filler=words.filler | {at})
+    return words
 
 
 def _give_sides(words: BodyWords, places: list[Place], scores: list[Score], bounds: tuple[int, int]) -> None:
@@ -88,7 +106,7 @@ def _give_scores(
     """To every score its place; the scores that found none."""
     left: list[Score] = []
     for score in scores:
-        owner = _owner(words, places, score, signed)
+        owner = _owner(words, places, score, signed, bounds)
         if owner is None:
             left.append(score)
             continue
@@ -109,12 +127,28 @@ def _give_scores(
         ):
             continue  # "left arm 2" are repetitions
         owner.scores.append((score, own, near_moment(words, score, bounds)))
+        if _of_both(words, score):
+            for place in places:
+                if place.end <= owner.start and not place.scores:
+                    place.scores.append(owner.scores[-1])
+    for place in places:
+        behind = [words.sides.get(score.end) for score, _, _ in place.scores]
+        if len(behind) > 1 and None not in behind and words.sides.get(place.scores[0][0].start - 1) is None:
+            place.scores = [(s, side, when) for (s, _, when), side in zip(place.scores, behind, strict=True)]
     moments = [near_moment(words, score, bounds) for score in left]
     alone = len(left) > 1 and len(places) == 1 and not places[0].scores
     if alone and None not in moments and len(set(moments)) == len(moments):  # "0 during, 2 after, elbow left"
         places[0].scores = [(score, None, when) for score, when in zip(left, moments, strict=True)]
         left = []
     return left
+
+
+def _of_both(words: BodyWords, score: Score) -> bool:
+    """ "both a 1", of two places."""
+    return any(
+        words.tokens[at].text in little("both") and at not in words.sides
+        for at in range(max(0, score.start - 2), score.start)
+    )
 
 
 def _give_words(words: BodyWords, places: list[Place], bounds: tuple[int, int], cues: Cues | None) -> None:
@@ -132,6 +166,14 @@ def _give_words(words: BodyWords, places: list[Place], bounds: tuple[int, int], 
                 near.hurts = True
         elif near.sites[0].name in JOINTS and abs(hit.start - near.end) <= SOFT_REACH:
             near.hurts = near.hurts or hit.start >= near.end
+    for hit in words.nil:
+        if bounds[0] <= hit.start < bounds[1] and (hit.end >= bounds[1] or words.tokens[hit.end].kind == "sym"):
+            owner = next((place for place in places if place.end <= hit.start), None)
+            owner = next((place for place in reversed(places) if place.end <= hit.start), owner)
+            if owner is not None and all(
+                at in words.sides or words.tokens[at].text in ":=-," for at in range(owner.end, hit.start)
+            ):
+                owner.free = True
 
 
 def _give_signs(words: BodyWords, places: list[Place], bounds: tuple[int, int], signs: Sequence[Sign]) -> None:
@@ -176,7 +218,9 @@ def _score_end(scores: list[Score], place: Place, until: int) -> int:
     return after[1].start if len(after) > 1 and after[1].start < until else until
 
 
-def _owner(words: BodyWords, places: list[Place], score: Score, signed: frozenset[int]) -> Place | None:
+def _owner(
+    words: BodyWords, places: list[Place], score: Score, signed: frozenset[int], bounds: tuple[int, int]
+) -> Place | None:
     """The place that a score belongs to; the words of a sign (`signed`) may stand between: "elbow swollen, 3"."""
     before = [place for place in places if place.end <= score.start]
     after = [place for place in places if place.start >= score.end]
@@ -191,19 +235,39 @@ def _owner(words: BodyWords, places: list[Place], score: Score, signed: frozense
             for a in between
             if a not in earlier
             and a not in signed
-            and not (a in words.filler or a in words.sides or words.tokens[a].text in ",:()=~-" or in_moment(words, a))
+            and not (a in words.filler or a in words.sides or words.tokens[a].text in ".,:()=~-" or in_moment(words, a))
         ]
         later = any(s.end <= score.start for s, _, _ in place.scores)
         if not loose and (len(between) <= REACH or later):
             return place
         if any(words.tokens[a].start and a in {h.start for h in words.hurts} for a in between) and len(loose) <= 1:
             return place
+        counted = any(words.tokens[a].value is not None and a not in earlier for a in loose) or any(
+            a in words.rep_like or a in words.session for a in loose
+        )
+        hurting = any(bounds[0] <= hit.start < score.start for hit in (*words.hurts, *words.none)) or any(
+            bounds[0] <= a < score.start for a in signed
+        )
+        worked = any((a in words.rep_like and a not in words.times) or a in words.session for a in loose)
+        if score.led and hurting and not worked:
+            return place  # "my knee hurts going down the stairs, I give it a 4"
+        if later and not counted and (near_moment(words, score, bounds) or score.start - 1 in words.sides):
+            return place  # "lower back 5 after the squats, 2 this morning"
+        if score.value == 0 and not counted and len(loose) <= 2 and words.tokens[score.start - 1].text == ",":
+            return place  # "the elbow behaves, 0 for the third day"
     if after:
         place = after[0]
         between = range(score.end, place.start)
-        link = [a for a in between if a not in words.sides and words.tokens[a].text not in little("before_site")]
+        link = [
+            a
+            for a in between
+            if a not in words.sides and a not in words.links and words.tokens[a].text not in little("before_site")
+        ]
+        if (score.led or by_pain_word(words, score, bounds)) and all(words.tokens[a].text in ",-(" for a in link):
+            return place  # "it's a 3, left elbow"
         if not link and (
-            score.scaled or any(h.end <= place.start and h.start >= score.start - 2 for h in words.pain_words)
+            score.scaled
+            or any(h.end <= place.start and h.start >= score.start - 2 for h in (*words.pain_words, *words.hurts))
         ):
             return place
     return None

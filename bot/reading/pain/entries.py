@@ -32,8 +32,10 @@ def _entries(words: BodyWords, place: Place) -> list[tuple[PainRead, Score | Non
         )
         if len(scores) == 2 and both and place.sides == [None]:
             scores = [(scores[0][0], "left", moments[0]), (scores[1][0], "right", moments[1])]
-        elif not any(sided) and not (None not in moments and len(set(moments)) == len(moments)):
-            scores = scores[-1:]
+        elif not any(sided) and not _parted(words, place, moments):
+            same = len(set(moments)) == 1 and moments[0] is not None
+            # "2 with chins, 4 with dips": of one moment the worst; else one value that changed
+            scores = [max(scores, key=lambda row: row[0].value)] if same else scores[-1:]
     out: list[tuple[PainRead, Score | None, Ask | None]] = []
     for site, side in zip(place.sites, place.sides, strict=True):
         whole = side if side is not None else _common(place.sides)
@@ -43,15 +45,28 @@ def _entries(words: BodyWords, place: Place) -> list[tuple[PainRead, Score | Non
             if score is None and place.free and not place.hurts:
                 value = 0.0
             ask = None
-            if score is not None and score.value > WORST:
+            if score is not None and (score.value > WORST or score.doubt):
                 value = None
                 ask = Ask("score", "")
-            when = (moment if len(place.scores) > 1 and moment else None) or place.moment or moment
+            several = len(rows) > 1 and not any(side for _, side, _ in rows)
+            when = moment if several else (moment if len(place.scores) > 1 else None) or place.moment or moment
             if any(sign.name == "night_pain" for sign in place.signs):
                 when = "rest"
             for one in ("left", "right") if (own or whole) == "both" else (own or whole,):
                 out.append((entry_of(site.name, one, value, when), score, ask))
     return out
+
+
+def _parted(words: BodyWords, place: Place, moments: Sequence[str | None]) -> bool:
+    """Whether several scores are of several moments; "4 last week, 2 after training" is a change of one."""
+    if len(set(moments)) != len(moments):
+        return False
+    first = place.scores[0][0]
+    if None not in moments:
+        return True
+    return moments[0] is None and all(
+        at in words.sides or words.tokens[at].kind == "sym" for at in range(place.end, first.start)
+    )
 
 
 def _common(sides: Sequence[str | None]) -> str | None:

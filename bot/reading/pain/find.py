@@ -13,7 +13,7 @@ from bot.reading.pain.entries import claims_of
 from bot.reading.pain.placeless import bare_answer, placeless
 from bot.reading.pain.places import Place, places_in
 from bot.reading.pain.scores import Score, by_pain_word, near_moment, scores_in
-from bot.reading.pain.words import BodyWords, body_words
+from bot.reading.pain.words import BodyWords, body_words, in_moment
 from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import PainRead
 from bot.reading.red_flags import Cues, signs_in, views
@@ -62,6 +62,11 @@ def _pain_of(message: Message) -> list[Claim]:
         if scores and told and told[-1].scores and len(told[-1].scores) == 1 and _only_small(words, bounds):
             told[-1].scores = [(scores[-1], None, None)]  # "elbow 4... hm more like a 3"
             continue
+        if any(bounds[0] <= at < bounds[1] for at in words.now):
+            for place in mentioned:
+                place.moment = None  # "that shoulder kept me up at night. Now 0/10"
+        if scores and _scored_later(words, told, scores, bounds):
+            continue
         pained = any(bounds[0] <= hit.start < bounds[1] for hit in words.pain_words)
         for score in scores:
             if score.scaled or (pained and by_pain_word(words, score, bounds)):
@@ -77,8 +82,33 @@ def _pain_of(message: Message) -> list[Claim]:
     return claims or bare_answer(message, words)
 
 
+def _scored_later(words: BodyWords, told: list[Place], scores: list[Score], bounds: tuple[int, int]) -> bool:
+    """ "my shoulder hurts. It's a 3, right one": give a sentence's scores to the one place that still has none."""
+    last = told[-1] if told else None
+    if last is None or last.scores or len(last.sites) > 1 or not (last.hurts or last.signs):
+        return False
+    if sum(1 for place in told if not place.scores) > 1:
+        return False
+    if not any(score.led or score.scaled for score in scores) and not _only_small(words, bounds):
+        return False
+    moments = [near_moment(words, score, bounds) for score in scores]
+    if len(set(moments)) != len(moments):
+        scores, moments = scores[-1:], moments[-1:]
+    last.scores = [(score, None, moment) for score, moment in zip(scores, moments, strict=True)]
+    sides = {side for at, side in words.sides.items() if bounds[0] <= at < bounds[1]}
+    if last.sides == [None] and len(sides) == 1:
+        last.sides = [*sides]
+    return True
+
+
 def _only_small(words: BodyWords, bounds: tuple[int, int]) -> bool:
+    led = {at for end, start in words.leads.items() for at in range(start, end)}
     return all(
-        at in words.filler or words.tokens[at].value is not None or words.tokens[at].kind == "sym"
+        at in words.filler
+        or at in led
+        or at in words.sides
+        or in_moment(words, at)
+        or words.tokens[at].value is not None
+        or words.tokens[at].kind == "sym"
         for at in range(*bounds)
     )

@@ -27,7 +27,8 @@ def placeless(
     ]
     pained = bool(words.pain_words) or not message.tokens
     for score, moment in loose:
-        ask = Ask("score", message.span(score.start, score.end)) if score.value > WORST else None
+        asked = score.value > WORST or score.doubt
+        ask = Ask("score", message.span(score.start, score.end)) if asked else None
         value = None if ask else score.value
         if open_entries:
             for i in open_entries:
@@ -72,6 +73,7 @@ def only_scores(message: Message, words: BodyWords) -> bool:
         or token.kind in ("sym", "nl")
         or at in words.filler
         or in_moment(words, at)
+        or any(start <= at < end for end, start in words.leads.items())
         or any(hit.start <= at < hit.end for hit in words.scales)
         for at, token in enumerate(message.tokens)
     )
@@ -84,7 +86,10 @@ def bare_answer(message: Message, words: BodyWords) -> list[Claim]:
         return []
     scores = [score for bounds in sentence_bounds(tokens) for score in scores_in(words, bounds)]
     moments = [near_moment(words, score, (0, len(tokens))) for score in scores]
-    numbers = sum(1 for t in tokens if t.value is not None)
+    numbers = sum(
+        t.value is not None and not (t.spelled and t.value == 1 and at + 1 < len(tokens) and tokens[at + 1].value)
+        for at, t in enumerate(tokens)  # the "un" of "un 3" is no number of its own
+    )
     if not scores or any(score.value > WORST for score in scores):
         return []
     inside = sum(1 for score in scores for t in tokens[score.start : score.end] if t.value is not None)

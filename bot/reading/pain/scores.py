@@ -15,6 +15,8 @@ class Score(NamedTuple):
     end: int
     value: float
     scaled: bool  # "3/10", "3 out of 10"
+    led: bool = False  # "I give it a 4"
+    doubt: bool = False  # "a 3 or a 5"
 
 
 def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
@@ -22,10 +24,15 @@ def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
     tokens = words.tokens
     scaled = {hit.start: hit.end for hit in words.scales}
     site_starts = {hit.start for hit in words.sites}
+    nil = {hit.start: hit.end for hit in words.nil}
     out: list[Score] = []
     at = bounds[0]
     while at < bounds[1]:
         token = tokens[at]
+        if at - 1 in words.sides and at in nil and (nil[at] >= bounds[1] or tokens[nil[at]].kind == "sym"):
+            out.append(Score(at, nil[at], 0.0, False))  # "left 3, right nothing"
+            at = nil[at]
+            continue
         if (
             token.value is None
             or token.kind == "clock"
@@ -59,19 +66,41 @@ def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
                 end = upper + 1
                 if upper in scaled:
                     end, is_scaled = scaled[upper], True
+        either = _either(words, at, bounds[1]) if end == at + 1 else None
+        if either is not None:
+            end, value = either
         before = tokens[at - 1] if at > bounds[0] else None
         after = tokens[end] if end < len(tokens) else None
         row = (before is not None and before.text in ("/", "x", "@", "+")) or (
             after is not None and after.text in ("/", "x", "@", "+") and not after.space
         )
-        of_session = any(a in words.session for a in range(max(bounds[0], at - 3), min(at, len(tokens))))
+        of_session = any(
+            a in words.session and not in_moment(words, a) for a in range(max(bounds[0], at - 3), min(at, len(tokens)))
+        )
         if not row and not of_session and (is_scaled or _bare(words, at, end, value)):
-            out.append(Score(at, end, value, is_scaled))
+            doubt = either is not None and value > (token.value or 0) + 1
+            out.append(Score(at, end, value, is_scaled, at in words.leads, doubt))
         at = end
     return out
 
 
+def _either(words: BodyWords, at: int, high: int) -> tuple[int, float] | None:
+    """ "a 3 or a 5": where it ends and its upper value."""
+    tokens = words.tokens
+    if at + 2 >= high or tokens[at + 1].text not in little("or"):
+        return None
+    upper = at + 3 if tokens[at + 2].text in little("likely") else at + 2
+    low, top = tokens[at].value, tokens[upper].value if upper < high else None
+    if low is None or top is None or not low < top <= 10 or tokens[upper].kind != "num":
+        return None
+    if upper == at + 2 and at not in words.leads:
+        return None
+    return upper + 1, top
+
+
 def _ends(tokens: Sequence[Token], at: int, words: BodyWords) -> bool:
+    if at < len(tokens) and tokens[at].value is not None:
+        return False  # "un 3"
     return at >= len(tokens) or tokens[at].kind != "word" or any(hit.start == at for hit in words.moments)
 
 
@@ -88,7 +117,22 @@ def _bare(words: BodyWords, at: int, end: int, value: float) -> bool:
             return False
         if after.kind == "word" and not after.space and after.text not in little("score_ending"):
             return False
+        if after.kind == "word" and after.value is None and not _may_follow(words, end):
+            return False  # "4 floors"
     return True
+
+
+def _may_follow(words: BodyWords, at: int) -> bool:
+    """Whether a word right behind a number leaves it a score: anything but what it could count."""
+    return (
+        words.tokens[at].text in little("score_ending")
+        or at in words.follows
+        or at in words.filler
+        or at in words.sides
+        or in_moment(words, at)
+        or at in words.parts
+        or any(hit.start == at for hit in (*words.sites, *words.hurts, *words.pain_words, *words.none))
+    )
 
 
 def near_moment(words: BodyWords, score: Score, bounds: tuple[int, int]) -> str | None:

@@ -29,6 +29,12 @@ class BodyWords:
     limbs: set[int]
     woken: set[int]  # before the hour that pain woke one at
     parts: dict[int, str]  # inner, outer
+    leads: dict[int, int]  # end of words that a score follows ("I give it a"), and their start
+    follows: set[int]  # words that may stand right behind a bare score
+    nil: list[Hit]  # "hip nothing"
+    links: set[int]  # "at the front of the"
+    times: set[int]  # hours and minutes
+    now: set[int]
 
 
 def body_words(message: Message) -> BodyWords | None:
@@ -41,11 +47,14 @@ def body_words(message: Message) -> BodyWords | None:
     scales = [hit for hit in pain if hit.name == "scale"]
     sites = [hit for hit in places if hit.table == "site"]
     sides: dict[int, str] = {}
+    told = [hit.start for hit in body if hit.table == "side"]
+    counted = [at for at in told if at and tokens[at - 1].value is not None]  # "2 left, 1 right"
     barred = {at for hit in (hit for hit in body if hit.table == "not_side") for at in range(hit.start, hit.end)}
     inside = {at for hit in sites for at in range(hit.start, hit.end)}
     for hit in longest(hit for hit in body if hit.table == "side"):
         behind_score = any(scale.end == hit.start for scale in scales)
-        if hit.start in inside or behind_score or not barred & set(range(hit.start, hit.end)):
+        opposed = hit.start in counted and any(tokens[at].text != tokens[hit.start].text for at in counted)
+        if hit.start in inside or behind_score or opposed or not barred & set(range(hit.start, hit.end)):
             sides[hit.start] = hit.name
     fill = {
         at for hit in pain if hit.name in ("more", "hurt", "soft", "word", "none") for at in range(hit.start, hit.end)
@@ -66,6 +75,12 @@ def body_words(message: Message) -> BodyWords | None:
         {hit.start for hit in pain if hit.name == "limb"},
         {hit.end - 1 for hit in pain if hit.name == "woken"},
         {hit.start: hit.name for hit in pain if hit.name in ("inner", "outer")},
+        {hit.end: hit.start for hit in pain if hit.name == "lead"},
+        {hit.start for hit in pain if hit.name == "follows"},
+        [hit for hit in pain if hit.name == "nil"],
+        {at for hit in pain if hit.name == "link" for at in range(hit.start, hit.end)},
+        {hit.start for hit in body if hit.table == "unit" and hit.name in ("hour", "minute")},
+        {hit.start for hit in pain if hit.name == "now"},
     )
 
 
