@@ -15,8 +15,14 @@ def drop_list_marks(message: Message, facts: list[Fact]) -> list[Fact]:
     """Take out "1)", "2.", "A1" and "-" at the beginning of a line: they number the lines, not the sets."""
     kept: list[Fact] = []
     fresh = True
+    open_brackets = 0
     for i, fact in enumerate(facts):
         after = facts[i + 1] if i + 1 < len(facts) else None
+        mark = fact.note.get("mark") if fact.kind == "sep" else None
+        open_brackets = max(0, open_brackets + (mark == "(") - (mark == ")"))
+        closes = after is not None and after.kind == "sep" and after.note.get("mark") == ")"
+        if fact.kind == "bare" and closes and not open_brackets and fact.value in range(1, 21):
+            continue  # "1) pull-ups 5x3 2) dips 3x8"
         if (
             (
                 fresh

@@ -117,7 +117,8 @@ def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: S
     performed = None
     if "report" in intents or (correction is not None and (work.sets or days)):
         day_ask = any(a.about == "performed_on" for a in asks)
-        performed = None if day_ask else max(days) if days else message.today
+        told = [one.on for one in work.sets if one.on is not None]
+        performed = None if day_ask else max(told or days) if days else message.today
     if not intents:
         intents = ["unknown"]
     sets = work.sets

@@ -193,7 +193,7 @@ class MarkFacts(LoadFacts):
             last.reps, last.failed = 0, True  # "+45 single, failed"
             return
         one_more = len(self.rows) > 1 and len(group) == 1 and last.reps == 1 and ordinal is None
-        if one_more and self.prev is not None and self.prev.kind in ("load", "rows") and self.word_row is last:
+        if one_more and self.prev is not None and self.prev.kind in ("load", "rows") and self.prev.end == fact.start:
             last.reps, last.failed = 0, True  # "then a single at fifty five, missed it"
             return
         new = replace(last, reps=0, failed=True, rpe=None, linked=False)

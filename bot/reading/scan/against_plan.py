@@ -7,10 +7,17 @@ from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 
+MOST_NAMED = 6  # so many sets are named by their number: "the last two"
+MOST_CHANGE = 10  # more than this is no change of a load but a load
+LEFT_OUT = 7  # how far "out" may stand from "left": "left the dips out"
+
 
 def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """Words about the day's plan, and values told against it: "50 instead of 45", "2.5 less", "one more rep"."""
     item = s.at(i)
+    told = _which(s, i)
+    if told is not None:
+        return told
     if item.value is not None:
         told = _valued(s, i, item.value)
         if told is not None:
@@ -21,15 +28,104 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             return [Fact("word", item.start, s.at(row[1] - 1).end, None, {"noise": True})], row[1]
     if item.has("plan", "extra_set"):
         return [Fact("plan", item.start, item.end, "extra_set")], i + 1
-    if item.has("plan", "stopped"):
-        j = i + 1
-        nth = s.at(j).name("scope")
-        if nth is not None and nth.isdigit():
-            return [Fact("count", item.start, s.at(j).end, int(nth), {"only": True})], j + 1
-        if s.at(j).has("sets") and s.at(j + 1).value is not None:
-            return [Fact("count", item.start, s.at(j + 1).end, int(s.at(j + 1).value or 0), {"only": True})], j + 2
-        if s.at(j).value is not None and s.at(j + 1).has("sets"):
-            return [Fact("count", item.start, s.at(j + 1).end, int(s.at(j).value or 0), {"only": True})], j + 2
+    if item.has("side", "left") and item.text in little("left"):
+        out = next((j for j in range(i + 2, i + LEFT_OUT) if s.at(j).has("plan", "out")), None)
+        if out is not None and all(s.at(j).value is None and s.at(j).kind != "sym" for j in range(i + 1, out)):
+            return [Fact("plan", item.start, item.end, "skipped", {"names": ["skipped"]})], i + 1
+    if item.has("plan", "by") and s.at(i + 1).kind == "num":
+        told = _shifted(s, i)
+        if told is not None:
+            return told
+    return _stopped(s, i) if item.has("plan", "stopped") else None
+
+
+def _shifted(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "added 2.5 kg to every set", "plus one rep", "took 2.5 kg off every set": more or less than the plan."""
+    item, j = s.at(i), i + 2
+    value = s.at(i + 1).value or 0
+    unit = s.unit_at(j) if s.unit_at(j) in ("kg", "lb", "sec") else "reps" if s.at(j).has("reps") else None
+    if unit is None:
+        return None
+    j += 1
+    away = s.at(j).has("plan", "off")
+    j += away
+    if item.has("load", "plus") or item.has("plan", "took"):
+        # "+20 kg" is a load, "plus 2.5 kg on all sets" is more than the plan; "took 15 kg off" alone is a counterweight
+        of_all = any(
+            s.at(k).has("scope", "all") or s.at(k).has("plan", "every", "all_lifts") for k in range(j, j + 3)
+        )
+        if not of_all or (item.has("plan", "took") and not away) or value > MOST_CHANGE:
+            return None
+    elif not item.has("plan", "sure"):
+        return None
+    sign = -1 if away or item.has("plan", "minus") else 1
+    kind = {"sec": "hold", "reps": "reps"}.get(unit, "load")
+    amount = s.kg(value, unit) if kind == "load" else value
+    return [Fact("delta", item.start, s.at(j - 1).end, (amount, kind, sign))], j
+
+
+def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "the last two sets", "third and fourth set", "set 3 and 4", "las tres últimas": which sets are meant."""
+    item, j = s.at(i), i + 1
+    name = item.name("scope")
+    nxt = s.at(j)
+    if name in ("first", "last"):
+        two = nxt.text in little("pair")
+        n = 2 if two else nxt.value
+        if n is not None and 2 <= n <= MOST_NAMED and n == int(n):
+            sets = s.at(j + 1).has("sets", "sets")
+            if sets or two or nxt.spelled:
+                end = j + 1 + sets
+                if not s.at(end).has("unit", "half"):
+                    return [Fact("scope", item.start, s.at(end - 1).end, (name, int(n)), {"text": item.text})], end
+    if item.value is not None and 2 <= item.value <= MOST_NAMED and item.spelled and nxt.has("scope", "first", "last"):
+        end = j + 1 + s.at(j + 1).has("sets", "sets")
+        way = nxt.name("scope")
+        return [Fact("scope", item.start, s.at(end - 1).end, (way, int(item.value)), {"text": nxt.text})], end
+    if name is not None and name.isdigit() and nxt.has("sep", "and"):
+        k = j + 1
+        while s.at(k).has("plan", "the") or s.at(k).text in little("article") | little("before_number"):
+            k += 1
+        other = s.at(k).name("scope")
+        if other is not None and other.isdigit() and other != name:
+            end = k + 1 + s.at(k + 1).has("sets", "sets")
+            which = ("these", (int(name), int(other)))
+            return [Fact("scope", item.start, s.at(end - 1).end, which, {"text": item.text})], end
+    if (
+        item.has("sets", "sets")
+        and s.at(i - 1).value is None
+        and nxt.kind == "num"
+        and s.at(j + 1).has("sep", "and")
+        and s.at(j + 2).kind == "num"
+        and 0 < (nxt.value or 0) < (s.at(j + 2).value or 0) <= 20
+        and not s.at(j + 3).has("reps")
+        and not s.at(j + 3).has("times", "x")
+    ):
+        which = ("these", (int(nxt.value or 0), int(s.at(j + 2).value or 0)))
+        return [Fact("scope", item.start, s.at(j + 2).end, which)], j + 3
+    return None
+
+
+def _stopped(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "stopped after 2", "had to stop after the third set", "nach 2 aufgehört": so many sets were done."""
+    item, j = s.at(i), i + 1
+    if s.at(j).value is None and s.at(j).name("scope") is None and s.at(j + 1).name("scope") is not None:
+        j += 1  # an article
+    nth = s.at(j).name("scope")
+    surely = not item.has("noise") or any(s.at(k).has("plan", "quit") for k in range(j, j + 4))
+    if nth is not None and nth.isdigit() and surely:
+        return [Fact("count", item.start, s.at(j).end, int(nth), {"only": True})], j + 1
+    if s.at(j).has("sets") and s.at(j + 1).value is not None:
+        return [Fact("count", item.start, s.at(j + 1).end, int(s.at(j + 1).value or 0), {"only": True})], j + 2
+    value = s.at(j).value
+    if value is None or value != int(value):
+        return None
+    if s.at(j + 1).has("sets"):
+        return [Fact("count", item.start, s.at(j + 1).end, int(value), {"only": True})], j + 2
+    after = s.at(j + 1)
+    ends = after.kind in ("nl", "claim") or after.text in (".", ",", "!", ";", ")") or after.has("plan", "quit")
+    if surely and ends and value <= MOST_NAMED:
+        return [Fact("count", item.start, s.at(j).end, int(value), {"only": True})], j + 1
     return None
 
 
@@ -52,7 +148,7 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         # "22.5 on the bar instead of 20"
         for ahead in range(j + 1, j + 4):
             between = s.at(ahead)
-            if between.has("plan", "instead") and between.end - between.start > 1:
+            if between.has("plan", "instead") and not between.has("plan", "not_this"):
                 k, mark = ahead, between
                 break
             if between.value is not None or between.kind not in ("word", "known", "claim"):
@@ -93,6 +189,10 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         return [
             Fact("count", item.start, s.at(i + 3).end, int(value), {"of_plan": int(s.at(i + 3).value or 0)})
         ], i + 4 + s.at(i + 4).has("sets")
+    if s.at(i + 1).has("plan", "out_of") and s.at(i + 2).value is not None and (s.at(i + 2).value or 0) >= value:
+        end = i + 3 + s.at(i + 3).has("sets")
+        note = {"of_plan": int(s.at(i + 2).value or 0)}
+        return [Fact("count", item.start, s.at(i + 2).end, int(value), note)], end
     if (
         s.at(i + 1).has("times", "of")
         and (s.at(i - 1).has("plan", "only") or s.at(i + 3).has("sets"))

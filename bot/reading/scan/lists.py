@@ -18,6 +18,7 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     ends: list[int] = []
     side_first = s.at(i - 1).has("side") or (s.at(i - 1).text == ":" and s.at(i - 2).has("side"))
     j = i
+    reps_said = False
     while len(numbers) < MOST_LIST:
         item = s.at(j)
         if item.kind != "num" or item.value is None:
@@ -33,6 +34,8 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         else:
             unit = None
         nxt = s.at(after)
+        if unit in ("kg", "lb") and reps_said:
+            break  # "5 reps, 15 kg"
         if numbers and (
             (nxt.has("times", "x") and s.at(after + 1).kind == "num")
             or nxt.has("sets")
@@ -40,7 +43,7 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             or (nxt.has("side", "left", "right") and not side_first)
             or nxt.has("effort", "rir")
             or nxt.has("unit", "percent")
-            or (nxt.kind == "move" and marks and marks[0] == ",")
+            or (nxt.kind == "move" and marks and marks[0] == "," and _after_movement(s, i))
             or (unit in ("kg", "lb") and numbers[-1][1] is None and marks[-1:] == [" "])
             or nxt.has("count")
         ):
@@ -50,6 +53,7 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         numbers.append((item.value, unit, item))
         ends.append(after)
         if s.at(after).has("reps"):
+            reps_said = True
             after += 1
             ends[-1] = after
         mark = s.at(after)
@@ -108,6 +112,17 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     rows = [Entry(int(v)) for v in values]
     note: dict[str, Any] = {"list": True, "mark": marks[0], "values": values}
     return [Fact("rows", start, end, rows, note)], ends[-1]
+
+
+def _after_movement(s: Scanner, i: int) -> bool:
+    """Whether the sentence has named a movement before: "pull-ups 5, 5, 5, 8 dips" against "5, 5, 5 pull-ups"."""
+    for place in range(i - 1, -1, -1):
+        item = s.at(place)
+        if item.kind == "move":
+            return True
+        if item.kind == "nl" or item.text in (".", "!", "?", ";"):
+            return False
+    return False
 
 
 def _ends_list(s: Scanner, after: int) -> bool:

@@ -67,6 +67,8 @@ def noise_after(s: Scanner, i: int) -> int | None:
         if s.at(j).text == "-" and s.at(j + 1).kind == "num":
             j += 2
         unit = s.unit_at(j)
+        if s.at(j).text in little("ordinal_ending") and s.at(j + 1).has("sets", "sets"):
+            return None  # "1st set"
         if unit == "other":
             return j + 1
         if unit in ("sec", "min") or s.at(j).text == "'":

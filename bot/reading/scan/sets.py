@@ -51,6 +51,9 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("scheme", item.start, s.at(i + 1).end, "amrap", {"names": []})], i + 2  # "1RM test"
     ending = s.at(i + 1)
     numbered = item.kind == "num" and ending.text in little("ordinal_ending") and not ending.space
+    if numbered and item.value in range(1, 21) and s.at(i + 2).has("sets", "sets"):
+        go_on = i + 4 if s.at(i + 3).text in (":", "-") else i + 3
+        return [Fact("scope", item.start, s.at(i + 2).end, int(item.value or 0), {"numbered": True})], go_on
     if numbered and item.value in range(1, 21) and s.at(i + 2).text in (":", ")"):
         return [Fact("scope", item.start, s.at(i + 2).end, int(item.value or 0), {"numbered": True})], i + 3
     told = _counted_by_word(s, i, item)
