@@ -41,7 +41,9 @@ def absences(record: Record, on: date, fever_free_days: int) -> tuple[Away, ...]
     `fever_free_days` more.
     """
     # A night's sleep told of is no training: it ends no illness.
-    trained = [one.on for one in record.sessions if not one.is_test and one.on <= on and _is_training(one)]
+    trained: list[date] = []
+    if record.absences:
+        trained = [one.on for one in record.sessions if not one.is_test and one.on <= on and _is_training(one)]
     resumed = [fact.on for fact in record.resumes if fact.on <= on]
     found = [
         _ended(fact, resumed, trained, fever_free_days)

@@ -47,9 +47,21 @@ def _least_gap(days: tuple[int, ...], length: int) -> int:
     return min(after - day for day, after in zip(days, following, strict=True))
 
 
-def week_days(schedule: Weekly | Cycle, start: date) -> tuple[date, ...]:
-    """The training days of the microcycle that starts on `start`."""
-    return tuple(start + timedelta(offset) for offset in _offsets(schedule, _phase(schedule, start)))
+def offsets(
+    schedule: Weekly | Cycle, start: date, count: int, gap_days: int
+) -> tuple[tuple[timedelta, ...], tuple[timedelta, ...]]:
+    """How far the training days and the pulling days of the microcycle that starts on `start` are from it: the same
+    for every microcycle that follows it without a break."""
+    return _offsets_apart(schedule, _phase(schedule, start), count, gap_days)
+
+
+@lru_cache(maxsize=256)
+def _offsets_apart(
+    schedule: Weekly | Cycle, phase: int, count: int, gap_days: int
+) -> tuple[tuple[timedelta, ...], tuple[timedelta, ...]]:
+    found = _offsets(schedule, phase)
+    pulling = pulling_offsets(found, week_length(schedule), count, gap_days)
+    return tuple(timedelta(days) for days in found), tuple(timedelta(days) for days in pulling)
 
 
 def _phase(schedule: Weekly | Cycle, start: date) -> int:
@@ -62,12 +74,6 @@ def _offsets(schedule: Weekly | Cycle, phase: int) -> tuple[int, ...]:
     length = week_length(schedule)
     trains = {day - 1 for day in schedule.train} if isinstance(schedule, Cycle) else schedule.days
     return tuple(ahead for ahead in range(length) if (phase + ahead) % length in trains)
-
-
-def pulling_days(schedule: Weekly | Cycle, start: date, count: int, gap_days: int) -> tuple[date, ...]:
-    """The pulling days of the microcycle that starts on `start`."""
-    length, offsets = week_length(schedule), _offsets(schedule, _phase(schedule, start))
-    return tuple(start + timedelta(offset) for offset in pulling_offsets(offsets, length, count, gap_days))
 
 
 def moved(moves: Mapping[date, Move], day: date) -> date:

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cache
 
 from planner.facts import Session, WorkSet
-from planner.movements import movement
+from planner.movements import catalogue
 
 GRIPS = ("pull_up", "chin_up", "neutral_grip_pull_up", "ring_pull_up")
 PULLS = frozenset({"vertical_pull", "horizontal_pull", "lever"})
@@ -35,13 +36,27 @@ def digest(session: Session) -> Digest:
 
 def _made(session: Session) -> Digest:
     left = right = 0
-    names = frozenset(work.movement for work in session.sets)
-    arms = {name for name in names if movement(name).one_arm}
+    sets = session.sets
+    names = frozenset([work.movement for work in sets])
+    pulling, one_arm = _known()
+    arms = names & one_arm
     if arms:
-        for work in session.sets:
+        for work in sets:
             if work.movement in arms and work.reps:
                 left += work.reps if work.side != "right" else 0
                 right += work.reps if work.side != "left" else 0
-    main = tuple(work for work in session.sets if work.movement in GRIPS and work.reps and work.rom == "full")
-    pulls = any(movement(name).pattern in PULLS for name in names)
-    return Digest(pulls, left, right, main, any(work.load_kg > 0 for work in main), names)
+    main: tuple[WorkSet, ...] = ()
+    if not names.isdisjoint(GRIPS):
+        main = tuple([work for work in sets if work.movement in GRIPS and work.reps and work.rom == "full"])
+    loaded = bool(main) and max([work.load_kg for work in main]) > 0
+    return Digest(not names.isdisjoint(pulling), left, right, main, loaded, names)
+
+
+@cache
+def _known() -> tuple[frozenset[str], frozenset[str]]:
+    """The movements that pull, and those whose reps are exposures of one arm; one that nobody knows is neither."""
+    known = catalogue().values()
+    return (
+        frozenset(one.id for one in known if one.pattern in PULLS),
+        frozenset(one.id for one in known if one.one_arm),
+    )

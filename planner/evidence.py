@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
+from functools import lru_cache
 from typing import Literal, NamedTuple
 
 from planner.facts import Session, Side, WorkSet
@@ -14,6 +14,7 @@ from planner.repetitions import one_rep_max_factor, reps_to_failure
 from planner.rules import Rules
 
 Key = tuple[str, Side | None]
+_Told = tuple[float, float, float, float, float]  # a set with an effort: variance, log 1RM, n, reserve, log load
 
 
 class Measurement(NamedTuple):
@@ -71,9 +72,28 @@ def system_load_kg(work: WorkSet, bodyweight_kg: float) -> float:
 def counts(work: WorkSet) -> bool:
     """Whether a set can say anything of the full movement's 1RM: whole range, lifted as well as lowered, a load that
     is known. Half range, lowering only, holds and a bare band do not."""
+    return _share(work) is not None
+
+
+def _share(work: WorkSet) -> float | None:
+    """The share of the bodyweight that a set lifted; None where it says nothing of a 1RM."""
     if work.reps is None or work.rom != "full" or work.eccentric or work.hold_s:
-        return False
-    return movement(work.movement).measurable or (work.movement == "band_pull_up" and work.assist_kg > 0)
+        return None
+    measurable, share = _lifted(work.movement)
+    return share if measurable or (work.movement == "band_pull_up" and work.assist_kg > 0) else None
+
+
+@lru_cache(maxsize=1024)
+def _lifted(name: str) -> tuple[bool, float]:
+    """Whether a movement is measurable, and the share of the bodyweight that it lifts."""
+    found = movement(name)
+    return found.measurable, found.bodyweight_share
+
+
+@lru_cache(maxsize=1024)
+def log_factor(n: float) -> float:
+    """Log of 1RM over load: told efforts come in halves, so the same few are asked for again and again."""
+    return math.log(one_rep_max_factor(n))
 
 
 def measure(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key, Measurement]:
@@ -83,62 +103,54 @@ def measure(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key,
     with pauses and one done straight after another prove only the reps that were done. Where such a floor lies above
     the estimate, the estimate is lifted to it: what was done was done.
     """
-    estimates: dict[Key, list[Measurement]] = {}
-    floors: dict[Key, Measurement] = {}
-    ceilings: dict[Key, Measurement] = {}
+    estimates: dict[Key, list[_Told]] = {}
+    floors: dict[Key, tuple[float, float, float]] = {}  # log 1RM, n, log load
+    ceilings: dict[Key, float] = {}  # log load
+    on, most = session.on, errors.most_reps
     for work in session.sets:
-        if not counts(work):
+        reps = work.reps
+        if reps is None or work.rom != "full" or (share := _share(work)) is None:  # asked before the call, for speed
             continue
-        load = system_load_kg(work, bodyweight_kg)
+        load = share * bodyweight_kg + work.load_kg - work.assist_kg
         if load <= 0:
             continue
-        key = (work.movement, work.side)
-        found = _of_set(work, math.log(load), session.on, errors)
-        if found is None:
+        key, log_load = (work.movement, work.side), math.log(load)
+        if reps < 1:
+            if work.failed and (key not in ceilings or log_load < ceilings[key]):
+                ceilings[key] = log_load
             continue
-        if found.kind == "estimate":
-            estimates.setdefault(key, []).append(found)
-        elif found.kind == "floor":
-            if key not in floors or found.log_e1rm > floors[key].log_e1rm:
-                floors[key] = found
-        elif key not in ceilings or found.log_e1rm < ceilings[key].log_e1rm:
-            ceilings[key] = found
-    result = {key: _combined(found) for key, found in estimates.items()}
-    for key, floor in floors.items():
+        # A missed rep tells the effort: nothing was left.
+        rpe = 10.0 if work.failed else work.rpe
+        n = float(reps) if rpe is None else reps_to_failure(reps, rpe)
+        if rpe is None or work.linked or work.pauses or n > most:
+            proven = min(float(reps), most)
+            log_e1rm = log_load + log_factor(proven)
+            if key not in floors or log_e1rm > floors[key][0]:
+                floors[key] = (log_e1rm, proven, log_load)
+        else:
+            told = (errors.variance(n, n - reps), log_load + log_factor(n), n, n - reps, log_load)
+            estimates.setdefault(key, []).append(told)
+    result = {key: _combined(on, found) for key, found in estimates.items()}
+    for key, (log_e1rm, proven, log_load) in floors.items():
         if key not in result:
-            result[key] = floor
-        elif floor.log_e1rm > result[key].log_e1rm:
-            result[key] = result[key]._replace(log_e1rm=floor.log_e1rm, log_load=floor.log_load, n=floor.n, reserve=0.0)
-    for key, ceiling in ceilings.items():
-        result.setdefault(key, ceiling)
+            variance = errors.variance(proven, 0.0)
+            result[key] = Measurement(on, "floor", log_e1rm, variance, proven, 0.0, log_load)
+        elif log_e1rm > result[key].log_e1rm:
+            result[key] = result[key]._replace(log_e1rm=log_e1rm, log_load=log_load, n=proven, reserve=0.0)
+    for key, log_load in ceilings.items():
+        if key not in result:
+            result[key] = Measurement(on, "ceiling", log_load, errors.variance(1.0, 0.0), 1.0, 0.0, log_load)
     return result
 
 
-def _of_set(work: WorkSet, log_load: float, on: date, errors: Errors) -> Measurement | None:
-    reps = work.reps or 0
-    if reps < 1:
-        if not work.failed:
-            return None
-        return Measurement(on, "ceiling", log_load, errors.variance(1.0, 0.0), 1.0, 0.0, log_load)
-    # A missed rep tells the effort: nothing was left.
-    rpe = 10.0 if work.failed else work.rpe
-    n = float(reps) if rpe is None else reps_to_failure(reps, rpe)
-    if rpe is None or work.linked or work.pauses or n > errors.most_reps:
-        proven = min(float(reps), errors.most_reps)
-        log_e1rm = log_load + math.log(one_rep_max_factor(proven))
-        return Measurement(on, "floor", log_e1rm, errors.variance(proven, 0.0), proven, 0.0, log_load)
-    log_e1rm = log_load + math.log(one_rep_max_factor(n))
-    return Measurement(on, "estimate", log_e1rm, errors.variance(n, n - reps), n, n - reps, log_load)
-
-
-def _combined(found: Iterable[Measurement]) -> Measurement:
-    sets = list(found)
-    least = min(one.variance for one in sets)
-    best = [one for one in sets if one.variance <= least * 1.0001]
-    if len(best) == 1:
-        return best[0]
-    # No smaller variance for more sets: a day's form and a person's way of judging effort are shared by all of them.
-    count = len(best)
-    return best[0]._replace(
-        log_e1rm=sum(one.log_e1rm for one in best) / count, log_load=sum(one.log_load for one in best) / count
-    )
+def _combined(on: date, sets: list[_Told]) -> Measurement:
+    best = sets
+    if len(sets) > 1:
+        least = min(sets)[0]
+        best = [one for one in sets if one[0] <= least * 1.0001]
+    variance, log_e1rm, n, reserve, log_load = best[0]
+    if len(best) > 1:
+        # No smaller variance for more sets: a day's form and a person's way of judging effort are shared by all.
+        count = len(best)
+        log_e1rm, log_load = sum([one[1] for one in best]) / count, sum([one[4] for one in best]) / count
+    return Measurement(on, "estimate", log_e1rm, variance, n, reserve, log_load)

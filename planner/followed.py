@@ -6,13 +6,14 @@ session of the run and may be dropped at any time; it holds only for the very sa
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Mapping, Sequence
 from datetime import date
 
 from planner.evidence import Errors, Key, Measurement, measure
 from planner.facts import Session
 from planner.habits import Habits, Learner
-from planner.trend import DAYS_A_WEEK, Follower, Model, State, Surprise, Trend, advance
+from planner.trend import Follower, Model, Surprise, Trend
 
 _KEPT = 4  # newest sessions that keep a fold: what came with the last message may be taken back
 _LOOK_BACK = 30  # sessions between an old fold and the newest, beyond which all is folded anew
@@ -21,29 +22,41 @@ _LOOK_BACK = 30  # sessions between an old fold and the newest, beyond which all
 class Line:
     """One movement and side: its measurements in order of day, and the trend through them."""
 
-    __slots__ = ("_corrected", "_follower", "_learner", "_levels", "_model", "measurements")
+    __slots__ = ("_corrected", "_follower", "_learned", "_learner", "_levels", "_model", "measurements")
 
     def __init__(self, model: Model) -> None:
         self.measurements: list[Measurement] = []
         self._model = model
         self._follower = Follower(model)
         self._learner = Learner()
+        self._learned: list[float] = []  # the bias of the reserve as learned with each measurement
         self._corrected: tuple[Trend, Habits] | None = None
-        self._levels: tuple[tuple[tuple[date, float], ...], State | None] = ((), None)
+        self._levels: tuple[list[tuple[date, float]], Follower] = ([], Follower(model))
 
     def copy(self) -> Line:
         made = Line(self._model)
         made.measurements = self.measurements.copy()
         made._follower, made._learner = self._follower.copy(), self._learner.copy()
-        made._levels = self._levels
+        made._learned, made._levels = self._learned.copy(), self._levels
         return made
 
-    def add(self, one: Measurement) -> None:
+    def add(self, found: Sequence[Measurement]) -> None:
+        """Go on through the measurements that came next."""
         surprises: list[Surprise] = []
-        self.measurements.append(one)
-        self._follower.take((one,), surprises)
-        self._learner.take(surprises)
+        self.measurements += found
+        self._follower.take(found, surprises)
+        bias, at = self._learned[-1] if self._learned else 0.0, 0
+        for one in found:
+            if at < len(surprises) and surprises[at].measurement is one:
+                self._learner.take(surprises[at : at + 1])
+                bias, at = self._learner.habits().reserve_bias, at + 1
+            self._learned.append(bias)
         self._corrected = None
+
+    def learned_before(self, day: date) -> tuple[int, float]:
+        """How many measurements there were before `day`, and the bias of the reserve that they had taught."""
+        count = bisect_left(self.measurements, day, key=lambda one: one.on)
+        return (count, self._learned[count - 1]) if count else (0, 0.0)
 
     def followed(self) -> tuple[Trend, Habits] | None:
         """The trend with every set understood by the athlete's habits, and these."""
@@ -55,26 +68,23 @@ class Line:
             if not habits.neutral:
                 # Habits change with each surprise, and with them all that came before.
                 again = Follower(self._model)
-                again.take(habits.corrected(one) for one in self.measurements)
+                again.take(habits.corrected(self.measurements))
                 trend = again.trend() or trend
             self._corrected = (trend, habits)
         return self._corrected
 
     def levels(self) -> Sequence[tuple[date, float]]:
         """The trend's log level after each measurement: what was known then, each taken without doubt of its own."""
-        known, state = self._levels
+        known, before = self._levels
         if len(known) < len(self.measurements):
-            levels = list(known)
+            levels, follower = known.copy(), before.copy()
             for one in self.measurements[len(known) :]:
-                if state is not None:
-                    state = advance(state, max(0, (one.on - levels[-1][0]).days) / DAYS_A_WEEK, self._model)
-                step = Follower(self._model, state)
-                step.take((one,))
-                assert step.state is not None
-                state = step.state
-                levels.append((one.on, state.level))
+                follower.doubted_side = 0.0
+                follower.take((one,))
+                assert follower.state is not None
+                levels.append((one.on, follower.state.level))
             # Set as one, for other threads may ask the same line.
-            self._levels = known, state = tuple(levels), state
+            self._levels = known, _ = levels, follower
         return known
 
 
@@ -110,14 +120,14 @@ class Fold:
         made = Fold(self.errors, self.model)
         made.earlier, made.bodyweights = list(sessions[:-1]), list(bodyweights)
         known = len(self.bodyweights)
-        lines = dict(self.lines)
-        fresh: set[Key] = set()
+        fresh: dict[Key, list[Measurement]] = {}
         for session, kg in zip(sessions[known:], bodyweights[known:], strict=True):
             for key, measurement in _measured(session, kg, self.errors).items():
-                if key not in fresh:
-                    lines[key] = lines[key].copy() if key in lines else Line(self.model)
-                    fresh.add(key)
-                lines[key].add(measurement)
+                fresh.setdefault(key, []).append(measurement)
+        lines = dict(self.lines)
+        for key, found in fresh.items():
+            lines[key] = lines[key].copy() if key in lines else Line(self.model)
+            lines[key].add(found)
         made.lines = lines
         return made
 

@@ -11,10 +11,10 @@ therefore taken from its load and reps against the trend, not from the effort as
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from planner.evidence import Measurement
+from planner.evidence import Measurement, log_factor
 from planner.repetitions import expected_reps_to_failure, one_rep_max_factor
 from planner.trend import Surprise
 
@@ -39,10 +39,21 @@ class Habits:
     def neutral(self) -> bool:
         return self.steepness == 1.0 and self.reserve_bias == 0.0
 
-    def corrected(self, one: Measurement) -> Measurement:
-        """The measurement as this athlete's sets are to be understood. Floors are what was done and stay near it."""
-        n = min(one.n + self.reserve_bias * one.reserve, 30.0)
-        return one._replace(log_e1rm=one.log_load + self.steepness * math.log(one_rep_max_factor(n)))
+    def corrected(self, found: Iterable[Measurement]) -> list[Measurement]:
+        """Measurements as this athlete's sets are to be understood. Floors are what was done and stay near it."""
+        steepness, bias = self.steepness, self.reserve_bias
+        return [
+            Measurement(
+                on,
+                kind,
+                log_load + steepness * log_factor(min(n + bias * reserve, 30.0)),
+                variance,
+                n,
+                reserve,
+                log_load,
+            )
+            for on, kind, _, variance, n, reserve, log_load in found
+        ]
 
 
 NEUTRAL = Habits()

@@ -7,6 +7,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 from functools import cached_property
+from operator import attrgetter
 
 from planner.absence import Away, absences
 from planner.digest import GRIPS, digest
@@ -36,15 +37,18 @@ class History:
         self.pain = PainHistory(record, self.rules)
         self.bodyweight = BodyweightHistory(record)
         self.plates = Plates(record.athlete.plate_step, record.athlete.plate_unit)
-        self.sessions: tuple[Session, ...] = tuple(
-            sorted((one for one in record.sessions if one.on <= on), key=lambda one: one.on)
-        )
-        self.trained = tuple(one for one in self.sessions if not one.is_test)
+        self.sessions: tuple[Session, ...] = tuple(sorted([one for one in record.sessions if one.on <= on], key=_on))
+        self.trained = tuple([one for one in self.sessions if not one.is_test])
         self._days = [one.on for one in self.sessions]
 
     @cached_property
     def aways(self) -> tuple[Away, ...]:
         return absences(self.record, self.on, self.rules.whole("absence.fever_free_days"))
+
+    @cached_property
+    def bodyweights(self) -> list[float]:
+        """Bodyweight [kg] on the day of each session."""
+        return self.bodyweight.on_each(self._days)
 
     @cached_property
     def pull_days(self) -> tuple[date, ...]:
@@ -83,7 +87,7 @@ class History:
 
     @cached_property
     def _lines(self) -> Mapping[Key, Line]:
-        return lines_of(self.sessions, self.bodyweight, self.rules)
+        return lines_of(self.sessions, self.bodyweights, self.rules)
 
     @cached_property
     def strength(self) -> Mapping[Key, Followed]:
@@ -93,6 +97,20 @@ class History:
     def levels(self) -> Mapping[str, Sequence[tuple[date, float]]]:
         """The trend's log level after each measurement of each grip, in order: what was known then."""
         return {name: line.levels() for (name, side), line in self._lines.items() if side is None and name in GRIPS}
+
+    def steepness(self, name: str) -> float:
+        """How the athlete's reps fall with load in a movement of both arms; 1 where nothing was learned."""
+        followed = self.strength.get((name, None))
+        return 1.0 if followed is None else followed.habits.steepness
+
+    def reserve_bias_before(self, day: date) -> float:
+        """Further reps left for every rep said to be left, as learned before `day` from the grip most often measured.
+
+        As it was known then, and never less than none: what is learned later changes no earlier judgement.
+        """
+        lines = [line for (name, side), line in self._lines.items() if side is None and name in GRIPS]
+        known = max((line.learned_before(day) for line in lines), default=(0, 0.0))
+        return max(0.0, known[1])
 
     def level_before(self, name: str, day: date) -> float | None:
         levels = self.levels.get(name, ())
@@ -121,20 +139,21 @@ def known_by(record: Record, on: date) -> Record:
     later: dict[str, tuple[object, ...]] = {}
     for name, said in _SAID.items():
         facts = getattr(record, name)
-        if any(getattr(fact, said) > on for fact in facts):
-            later[name] = tuple(fact for fact in facts if getattr(fact, said) <= on)
+        if facts and max(map(said, facts)) > on:
+            later[name] = tuple([fact for fact in facts if said(fact) <= on])
     return replace(record, **later) if later else record  # type: ignore[arg-type]
 
 
+_on, _said_on = attrgetter("on"), attrgetter("said_on")
 _SAID = {
-    "pain": "on",
-    "signs": "on",
-    "bodyweights": "on",
-    "absences": "said_on",
-    "resumes": "on",
-    "moves": "said_on",
-    "clips": "on",
-    "orders": "on",
+    "pain": _on,
+    "signs": _on,
+    "bodyweights": _on,
+    "absences": _said_on,
+    "resumes": _on,
+    "moves": _said_on,
+    "clips": _on,
+    "orders": _on,
 }
 
 

@@ -55,11 +55,15 @@ def by_place(answers: Iterable[PainAnswer]) -> dict[Place, list[PainAnswer]]:
     last: PainAnswer | None = None
     for answer in answers:
         if answer.site is not None:
-            found.setdefault((answer.site, answer.side), []).append(answer)
+            place = (answer.site, answer.side)
+            if place in found:
+                found[place].append(answer)
+            else:
+                found[place] = [answer]
             last = answer
         elif answer.score == 0:
-            for place in found:
-                found[place].append(answer)
+            for those in found.values():
+                those.append(answer)
         elif last is not None and (answer.on - last.on).days <= WEEK_DAYS:
             found[(last.site or "other", last.side)].append(answer)
         else:
@@ -79,7 +83,8 @@ class PainHistory:
     def __init__(self, record: Record, rules: Rules) -> None:
         self._places = by_place(record.pain)
         self._restarts = [order.on for order in record.orders if order.kind == "restart"]
-        self._trained = sorted({session.on for session in record.sessions if not session.is_test and session.sets})
+        self._trained_on = frozenset([one.on for one in record.sessions if one.sets and not one.is_test])
+        self._trained = sorted(self._trained_on)
         self._rules = rules
         hold_from = rules.number("pain.hold_from")
         self._sore_days = sorted(answer.on for answer in record.pain if (answer.score or 0.0) >= hold_from)
@@ -88,6 +93,10 @@ class PainHistory:
         """Whether any score of the last three weeks is above fine: else nothing can act."""
         at = bisect_left(self._sore_days, day - 3 * WEEK_DAYS * DAY)
         return at < len(self._sore_days) and self._sore_days[at] <= day
+
+    def sore_before(self, day: date) -> Sequence[date]:
+        """The days before `day` of scores above fine, each as often as it was told."""
+        return self._sore_days[: bisect_left(self._sore_days, day)]
 
     def at(self, day: date) -> tuple[Pain, ...]:
         """Every place with a word in the last weeks (or a standing stop), worst first."""
@@ -132,11 +141,10 @@ class PainHistory:
 
     def _stop(self, scored: Sequence[tuple[PainAnswer, float]], day: date) -> tuple[date, str] | None:
         """Since when the place is stopped; only the coach lifts it."""
+        over = self._rules.number("pain.stop_over")
         for one, score in scored:
-            at_rest = one.when == "rest" and score > 0
-            if (at_rest or score > self._rules.number("pain.stop_over")) and not any(
-                one.on <= restart <= day for restart in self._restarts
-            ):
+            at_rest = score > 0 and one.when == "rest"
+            if (at_rest or score > over) and not any(one.on <= restart <= day for restart in self._restarts):
                 return one.on, "pain_at_rest" if at_rest else "pain_over"
         return None
 
@@ -149,8 +157,8 @@ class PainHistory:
             return None
         worst: dict[date, float] = {}
         for one, score in scored:
-            if one.when != "morning" and (one.on in self._trained or (one.on - DAY) in self._trained):
-                session = one.on if one.on in self._trained else one.on - DAY
+            if one.when != "morning" and (one.on in self._trained_on or (one.on - DAY) in self._trained_on):
+                session = one.on if one.on in self._trained_on else one.on - DAY
                 worst[session] = max(worst.get(session, 0.0), score)
         row, full = 0, None
         for session in (trained for trained in self._trained if trained <= day):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bisect import bisect_right
+from bisect import bisect_left, bisect_right
 from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 
@@ -30,6 +30,15 @@ class BodyweightHistory:
         index = bisect_right(self._days, day)
         return self._kg[index - 1] if index else self._first
 
+    def on_each(self, days: Sequence[date]) -> list[float]:
+        """The bodyweights [kg] of days in order."""
+        found: list[float] = []
+        kg = self._first
+        for since, then in zip(self._days, self._kg, strict=True):
+            found += [kg] * (bisect_left(days, since) - len(found))
+            kg = then
+        return found + [kg] * (len(days) - len(found))
+
 
 class Followed:
     """The trend of one movement and side with the habits learned on the way."""
@@ -46,16 +55,17 @@ class Followed:
         return Basis(e1rm_kg, self.trend.n_range, self.habits.steepness)
 
 
-def lines_of(sessions: Sequence[Session], bodyweight: BodyweightHistory, rules: Rules) -> Mapping[Key, Line]:
-    """What sessions in order of day say of every movement and side with evidence."""
-    bodyweights = [bodyweight.on(session.on) for session in sessions]
+def lines_of(sessions: Sequence[Session], bodyweights: Sequence[float], rules: Rules) -> Mapping[Key, Line]:
+    """What sessions in order of day, `bodyweights` [kg] on their days beside them, say of every movement and side with
+    evidence."""
     return fold(sessions, bodyweights, errors_of(rules), model_of(rules)).lines
 
 
 def strength_of(record: Record, on: date, rules: Rules) -> Mapping[Key, Followed]:
     """A trend for every movement and side with evidence up to the end of day `on`."""
     sessions = sorted((one for one in record.sessions if one.on <= on), key=lambda one: one.on)
-    return followed_of(lines_of(sessions, BodyweightHistory(record), rules))
+    bodyweight = BodyweightHistory(record)
+    return followed_of(lines_of(sessions, bodyweight.on_each([one.on for one in sessions]), rules))
 
 
 def followed_of(lines: Mapping[Key, Line]) -> Mapping[Key, Followed]:

@@ -6,78 +6,22 @@ record once, from the first block to the days ahead.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, timedelta
-from typing import Literal, NamedTuple
 
-from planner import absence, blocks, calendar
+from planner import absence, blocks, calendar, walked
 from planner.absence import Away, Return
-from planner.digest import GRIPS, digest
-from planner.facts import Move, SentPlan, Session
+from planner.digest import GRIPS
 from planner.history import History
-from planner.plan import BlockPosition, Reason
+from planner.main_done import Exposure, exposure_of
+from planner.plan import Reason
+from planner.slots import AS_IF_TEST, Slot, SlotKind, ceiling_of
+from planner.walked import Course, Deload, Walked
 
 DAY = timedelta(days=1)
-SlotKind = Literal["heavy", "volume", "light", "support", "deload", "test", "retest"]
-AS_IF_TEST: frozenset[str] = frozenset({"test", "retest"})
 # A session reported so many days after its day, on no day of its own, still counts as that day's.
 LATE_DAYS = 3
 LEAST_KNOWN = 6  # measurements before a trend can be said to fall; common practice
-
-
-@dataclass(frozen=True, slots=True)
-class Slot:
-    """One session of the plan. `on` None: dropped. `why`: how it came to another day or was dropped."""
-
-    planned_for: date
-    on: date | None
-    kind: SlotKind
-    block: int
-    week: int
-    loading_weeks: int
-    week_start: date
-    block_start: date
-    pulling: bool
-    main: str
-    early: bool = False
-    comeback: Return | None = None
-    why: Reason | None = None
-
-    @property
-    def is_deload(self) -> bool:
-        return self.week > self.loading_weeks
-
-    @property
-    def position(self) -> BlockPosition:
-        """Ends are as the plan stands now."""
-        length_days = (self.week_start - self.block_start).days // max(1, self.week - 1) if self.week > 1 else 7
-        weeks_left = max(0, self.loading_weeks + 1 - self.week)
-        ends = self.week_start + timedelta(days=length_days * (weeks_left + 1) - 1)
-        return BlockPosition(
-            self.block, self.week, self.loading_weeks, self.block_start, ends, self.week > self.loading_weeks
-        )
-
-
-@dataclass(frozen=True, slots=True)
-class Exposure:
-    """The main lift as it was done in one session, against its slot. Loads are system loads [kg] of that day."""
-
-    on: date
-    slot: Slot
-    movement: str
-    top_kg: float
-    added_kg: float
-    reps: int
-    over: float | None  # RPE above the ceiling, the worst set; None where no effort was told
-
-
-@dataclass(frozen=True, slots=True)
-class Deload:
-    """An early deload and why."""
-
-    on: date
-    reason: Reason
 
 
 class Timeline:
@@ -89,21 +33,28 @@ class Timeline:
         self.exposures: list[Exposure] = []
         self.early: list[Deload] = []
         self.returns: list[Return] = []
-        self._sessions = iter(history.trained)
-        self._next_session: Session | None = next(self._sessions, None)
-        self._moves: Mapping[date, Move] = {
-            move.moved_from: move for move in history.record.moves if move.said_on <= history.on
-        }
-        self._missed = {
-            fact.since + timedelta(ahead): fact.said_on
-            for fact in history.record.absences
-            if fact.kind == "missed" and fact.said_on <= history.on
-            for ahead in range(((fact.until or fact.since) - fact.since).days + 1)
-        }
         self.by_day: dict[date, Slot] = {}
+        self._taken = 0  # sessions of the history that were matched to their slots
+        self._in_block: list[Exposure] = []  # the newest exposures, those of one block
+        self._last_pull: Slot | None = None
+        self._early_over = history.rules.number("block.early_deload_over")
+        self._early_loss = history.rules.number("block.early_deload_loss")
         start = first_day(history)
         if start is not None:
-            self._walk(start, until)
+            moves = {move.moved_from: move for move in history.record.moves if move.said_on <= history.on}
+            missed = {
+                fact.since + timedelta(ahead): fact.said_on
+                for fact in history.record.absences
+                if fact.kind == "missed" and fact.said_on <= history.on
+                for ahead in range(((fact.until or fact.since) - fact.since).days + 1)
+            }
+            self._course = Course(start, base_grip(history), moves, missed)
+            before = walked.kept(history, self._course)
+            self._settled: Walked | None = None
+            self._walk(before or Walked(start, 1, self._course.usual, start, False, 0, (), (), (), (), {}), until)
+            if self._settled is not None:
+                reached = self._course.reached(self._settled.week_start, calendar.week_length(history.athlete.schedule))
+                walked.keep(history, self._course, reached, self._settled)
 
     def slot_at(self, day: date) -> Slot | None:
         """The newest slot planned for `day` or before it: where the block stands."""
@@ -119,26 +70,31 @@ class Timeline:
 
     # ---- The walk -----------------------------------------------------------------------------------------------
 
-    def _walk(self, start: date, until: date) -> None:
+    def _walk(self, before: Walked, until: date) -> None:
+        """On from the first day of a block, where `before` stood."""
         history, schedule = self.history, self.history.athlete.schedule
         rules, table = history.rules, blocks.shipped()
         length = calendar.week_length(schedule)
+        a_week, end = length * DAY, until + length * DAY
         loading_weeks, gap = rules.whole("block.loading_weeks"), rules.whole("block.gap_days")
         count = rules.whole("block.pulling_days")
-        block, week, week_start, block_start = 1, 1, start, start
-        main, grip_since = base_grip(history), start
-        usual, retest, early = main, False, False
+        self._restore(before)
+        block, week, week_start, block_start = before.block, 1, before.week_start, before.week_start
+        main, grip_since, retest, early = before.main, before.grip_since, before.retest, False
         comeback: Return | None = None
-        pulls, of_week = calendar.pulling_days(schedule, start, count, gap), start
-        while week_start <= until + length * DAY:
-            days = calendar.week_days(schedule, week_start)
+        offsets, pull_offsets = calendar.offsets(schedule, week_start, count, gap)
+        of_week = week_start
+        while week_start <= end:
             if of_week != week_start:
-                pulls = calendar.pulling_days(schedule, week_start, count, gap)
+                # From week to week the training days are the same ones, as long as no week begins out of turn.
+                offsets, pull_offsets = calendar.offsets(schedule, week_start, count, gap)
+            pulls = tuple([week_start + offset for offset in pull_offsets])
             kinds = dict(zip(pulls, table.days[len(pulls)], strict=True))
-            of_following = week_start + length * DAY
-            following = calendar.pulling_days(schedule, of_following, count, gap)
+            of_week = week_start + a_week
+            following = [of_week + offset for offset in pull_offsets]
             jump: date | None = None
-            for day in days:
+            for offset in offsets:
+                day = week_start + offset
                 away = self._away(day)
                 if away is not None and (away.until is None or absence.return_after(away, rules) is not None):
                     back = absence.return_after(away, rules)
@@ -162,36 +118,52 @@ class Timeline:
                     kind, retest = "retest", False
                 elif week > loading_weeks:
                     kind = "test" if day == pulls[-1] else "deload"
-                self._place(
-                    Slot(
-                        planned_for=day,
-                        on=day,
-                        kind=kind,
-                        block=block,
-                        week=week,
-                        loading_weeks=loading_weeks,
-                        week_start=week_start,
-                        block_start=block_start,
-                        pulling=day in kinds,
-                        main=main,
-                        early=early,
-                        comeback=comeback,
-                    ),
-                    [*(one for one in pulls if one > day), *following],
-                    gap,
+                slot = Slot(
+                    day,
+                    day,
+                    kind,
+                    block,
+                    week,
+                    loading_weeks,
+                    week_start,
+                    block_start,
+                    day in kinds,
+                    main,
+                    early,
+                    comeback,
                 )
-            pulls, of_week = following, of_following
+                self._place(slot, [*[one for one in pulls if one > day], *following], gap)
             if jump is not None:
                 week_start = jump
                 continue
-            if not days:
+            if not offsets:
                 return
             comeback = None
-            week, week_start = week + 1, week_start + length * DAY
+            week, week_start = week + 1, of_week
             if week > loading_weeks + 1:
                 block, week, block_start, early = block + 1, 1, week_start, False
-                main, grip_since = self._grip(main, usual, grip_since, block_start)
+                main, grip_since = self._grip(main, self._course.usual, grip_since, block_start)
+                if (history.on - week_start).days < walked.KEPT_DAYS:
+                    self._settle(length, week_start, block, main, grip_since, retest)
         self._take_sessions(until + DAY)
+
+    def _restore(self, before: Walked) -> None:
+        self.slots, self.exposures = list(before.slots), list(before.exposures)
+        self.early, self.returns, self.by_day = list(before.early), list(before.returns), dict(before.by_day)
+        self._taken = before.taken
+        if self.exposures:
+            block = self.exposures[-1].slot.block
+            first = next((at for at, one in enumerate(reversed(self.exposures)) if one.slot.block != block), None)
+            self._in_block = self.exposures[-first:] if first is not None else self.exposures.copy()
+        self._last_pull = next((one for one in reversed(self.slots) if one.pulling and one.on is not None), None)
+
+    def _settle(self, length: int, week_start: date, block: int, main: str, grip_since: date, retest: bool) -> None:
+        """Remember where the walk stands, if no day of today or later has a say in it any more."""
+        if self._course.reached(week_start, length) <= self.history.on:
+            found = (self.slots.copy(), self.exposures.copy(), self.early.copy(), self.returns.copy())
+            self._settled = Walked(
+                week_start, block, main, grip_since, retest, self._taken, *found, by_day=self.by_day.copy()
+            )
 
     def _grip(self, main: str, usual: str, since: date, start: date) -> tuple[str, date]:
         """The main lift's grip of the block that begins on `start`: the usual one, another for a block now and then."""
@@ -205,17 +177,20 @@ class Timeline:
         return (other, start) if other != usual else ("pull_up", start)
 
     def _away(self, day: date) -> Away | None:
-        return next((away for away in self.history.aways if away.covers(day)), None)
+        for away in self.history.aways:
+            if away.covers(day):
+                return away
+        return None
 
     def _place(self, slot: Slot, later: list[date], gap: int) -> None:
         """Put a slot on its day, or slide it, or drop it."""
-        history = self.history
-        day = calendar.moved(self._moves, slot.planned_for)
+        history, missed_days = self.history, self._course.missed
+        day = calendar.moved(self._course.moves, slot.planned_for)
         why = (
             Reason("session_moved", {"from_day": slot.planned_for, "to_day": day}) if day != slot.planned_for else None
         )
         done = day in history.session_days
-        missed = not done and (day in self._missed or self._away(day) is not None)
+        missed = not done and (day in missed_days or self._away(day) is not None)
         forgotten = slot.kind == "test" and not done and not missed and day < history.on
         if not slot.pulling:
             if missed or day in self.by_day:
@@ -223,7 +198,7 @@ class Timeline:
             else:
                 self._keep(replace(slot, on=day, why=why))
             return
-        last = next((one for one in reversed(self.slots) if one.pulling and one.on is not None), None)
+        last = self._last_pull
         not_before = last.on + gap * DAY if last and last.on else day
         pulled = history.pulled_before(day)
         if pulled is not None and (day - pulled).days < gap and not done:
@@ -236,11 +211,11 @@ class Timeline:
             return
         first = max(not_before, day)
         if missed:
-            first = max(first, day + DAY, self._missed.get(day, day))
+            first = max(first, day + DAY, missed_days.get(day, day))
         if forgotten:  # a test without a word waits for the next free day, and is the session that came instead
             first = max(first, min((one for one in history.pull_days if one > day), default=history.on))
-        taken = frozenset(self._missed) | frozenset(on for on, other in self.by_day.items() if other.pulling)
-        next_on = calendar.moved(self._moves, later[0]) if later else day + 7 * DAY
+        taken = frozenset(missed_days) | frozenset(on for on, other in self.by_day.items() if other.pulling)
+        next_on = calendar.moved(self._course.moves, later[0]) if later else day + 7 * DAY
         found = calendar.slide(first, not_before, next_on, gap, taken)
         while found is not None and self._away(found) is not None:
             found = calendar.slide(found + DAY, not_before, next_on, gap, taken)
@@ -257,6 +232,8 @@ class Timeline:
             other = self.by_day.get(slot.on)
             if other is None or slot.pulling:
                 self.by_day[slot.on] = slot
+            if slot.pulling:
+                self._last_pull = slot
 
     def _drop(self, slot: Slot, why: Reason) -> None:
         self.slots.append(replace(slot, on=None, why=why))
@@ -265,14 +242,17 @@ class Timeline:
 
     def _take_sessions(self, day: date) -> None:
         """Match the sessions before `day` to their slots."""
-        while self._next_session is not None and self._next_session.on < day:
-            session = self._next_session
-            self._next_session = next(self._sessions, None)
+        trained, taken = self.history.trained, self._taken
+        while taken < len(trained) and (session := trained[taken]).on < day:
+            taken += 1
             slot = self.by_day.get(session.on) or self._late(session.on)
-            if slot is not None:
-                exposure = _exposure(self.history, session, slot)
-                if exposure is not None:
-                    self.exposures.append(exposure)
+            exposure = None if slot is None else exposure_of(self.history, session, slot)
+            if exposure is not None:
+                if self._in_block and self._in_block[-1].slot.block != exposure.slot.block:
+                    self._in_block = []
+                self._in_block.append(exposure)
+                self.exposures.append(exposure)
+        self._taken = taken
 
     def _lost(self, name: str, since: date, day: date) -> float:
         """How far a grip's trend fell from `since` to `day`, in log; 0 where it was too young to be said to fall: a
@@ -283,12 +263,6 @@ class Timeline:
             return 0.0
         return before - now
 
-    def _of_block(self, block: int) -> list[Exposure]:
-        first = len(self.exposures)
-        while first and self.exposures[first - 1].slot.block == block:
-            first -= 1
-        return self.exposures[first:]
-
     def _late(self, day: date) -> Slot | None:
         for slot in reversed(self.slots):
             if slot.pulling and slot.on is not None and slot.on < day:
@@ -297,11 +271,9 @@ class Timeline:
 
     def _early_reason(self, day: date, block: int) -> Reason | None:
         """Why the deload begins now; None where the block goes on."""
-        rules, history = self.history.rules, self.history
-        done = self._of_block(block)
-        if not done:
+        history, done, over = self.history, self._in_block, self._early_over
+        if not done or done[-1].slot.block != block:
             return None
-        over = rules.number("block.early_deload_over")
         last = done[-2:]
         if len(last) == 2 and all(one.over is not None and one.over >= over for one in last):
             worst = min(one.over for one in last if one.over is not None)
@@ -309,7 +281,7 @@ class Timeline:
         # Sets within their ceilings are no loss: people tell the number they were given.
         if len(last) == 2 and any((one.over or 0.0) > 0 for one in last):
             lost = self._lost(done[-1].movement, done[0].on, day)
-            if lost >= rules.number("block.early_deload_loss"):
+            if lost >= self._early_loss:
                 return Reason("deload_strength_down", {"percent": round(100 * lost, 1)})
         if history.pain.is_sore(day):
             for pain in history.pain.at(day - DAY):
@@ -340,60 +312,4 @@ def base_grip(history: History) -> str:
     return "pull_up"
 
 
-def _exposure(history: History, session: Session, slot: Slot) -> Exposure | None:
-    done = _main_done(session, history.record.sent_by_day.get(session.on), slot.main)
-    if done is None:
-        return None
-    over = None if done.effort is None else done.effort - (done.ceiling or ceiling_of(slot))
-    top_kg = history.bodyweight.on(session.on) + done.top_load_kg
-    return Exposure(session.on, slot, done.movement, top_kg, done.top_load_kg, done.reps, over)
-
-
-class MainDone(NamedTuple):
-    """The main lift of a session: its heaviest sets, the worst effort told, and the ceiling that was sent."""
-
-    movement: str
-    top_load_kg: float
-    reps: int
-    effort: float | None
-    ceiling: float | None
-
-
-def _main_done(session: Session, sent: SentPlan | None, main: str) -> MainDone | None:
-    """Kept with the session for as long as the same plan was sent for its day."""
-    kept: tuple[SentPlan | None, str, MainDone | None] | None = session.__dict__.get("_main_done")
-    if kept is not None and kept[0] is sent and kept[1] == main:
-        return kept[2]
-    found = _read_main(session, sent, main)
-    session.__dict__["_main_done"] = (sent, main, found)
-    return found
-
-
-def _read_main(session: Session, sent: SentPlan | None, main: str) -> MainDone | None:
-    sets = digest(session).main
-    if not sets:
-        return None
-    planned = [one for one in sent.sets if one.part == "main" and one.movement in GRIPS] if sent else []
-    name = planned[0].movement if planned else main
-    own = [work for work in sets if work.movement == name] or list(sets)
-    top_load = max(work.load_kg - work.assist_kg for work in own)
-    efforts = [10.0 if work.failed else work.rpe for work in own if work.failed or work.rpe is not None]
-    return MainDone(
-        movement=own[0].movement,
-        top_load_kg=top_load,
-        reps=max(work.reps or 0 for work in own if work.load_kg - work.assist_kg == top_load),
-        effort=max((effort for effort in efforts if effort is not None), default=None),
-        ceiling=next((one.rpe for one in planned if one.rpe is not None), None),
-    )
-
-
-def ceiling_of(slot: Slot) -> float:
-    """The effort ceiling of a slot's main lift by the block."""
-    table = blocks.shipped()
-    if slot.kind in AS_IF_TEST:
-        return table.test.rpe
-    if slot.kind == "deload":
-        return table.deload.rpe
-    if slot.kind == "support":
-        return 10.0
-    return table.work(slot.kind, slot.week, slot.loading_weeks).rpe
+__all__ = ["AS_IF_TEST", "Deload", "Exposure", "Slot", "SlotKind", "Timeline", "base_grip", "ceiling_of", "first_day"]

@@ -69,6 +69,8 @@ def advance(state: State, weeks: float, model: Model) -> State:
 
     Whole weeks are taken one by one, so that it agrees with the weekly model; part of a week at the end in proportion.
     """
+    if weeks <= 1e-9:
+        return state
     level, slope, p11, p12, p22 = state
     damping, level_variance, slope_variance = model.damping, model.level_variance, model.slope_variance
     while weeks > 1e-9:
@@ -195,43 +197,40 @@ class Follower:
         model, state, last, doubted_side = self.model, self.state, self.last, self.doubted_side
         newest, doubtful = self.newest, self.doubtful
         for one in measurements:
+            on, kind, value, variance, n, _, _ = one
             self.measured += 1
             if state is None:
-                first_variance = one.variance + model.first_level_variance
-                state = State(one.log_e1rm, 0.0, first_variance, 0.0, model.first_slope_variance)
-                last = one.on
-                newest.append(one.n)
-                self.estimated_on = one.on if one.kind == "estimate" else None
+                first_variance = variance + model.first_level_variance
+                state = State(value, 0.0, first_variance, 0.0, model.first_slope_variance)
+                last = on
+                newest.append(n)
+                self.estimated_on = on if kind == "estimate" else None
                 continue
-            if last is not None and one.on > last:
-                state = advance(state, (one.on - last).days / DAYS_A_WEEK, model)
-            last = one.on
-            difference = one.log_e1rm - state.level
-            variance = one.variance
+            if last is not None and on > last:
+                state = advance(state, (on - last).days / DAYS_A_WEEK, model)
+            last = on
+            difference = value - state.level
             distance = abs(difference) / math.sqrt(state.var_level + variance)
-            if one.kind == "estimate":
-                self.estimated_on = one.on
+            if kind == "estimate":
+                self.estimated_on = on
                 if surprises is not None:
                     surprises.append(Surprise(one, difference, state.var_level + variance))
-            elif (difference <= 0.0) == (one.kind == "floor"):
+            elif (difference <= 0.0) == (kind == "floor"):
                 # As expected: the bound says a little, and never that a measurement is doubtful.
-                state = bounded(state, one.log_e1rm, variance, one.kind)
+                state = bounded(state, value, variance, kind)
                 continue
             if distance <= model.doubt:
                 doubted_side = 0.0
-                newest.append(one.n)
+                newest.append(n)
             elif math.copysign(1.0, difference) == doubted_side:
                 state = state._replace(var_level=state.var_level + difference * difference / 4.0)
                 doubted_side = 0.0
             else:
                 excess = (distance / model.doubt) ** 2
                 variance = variance * excess + state.var_level * (excess - 1.0)
-                doubtful.append(one.on)
+                doubtful.append(on)
                 doubted_side = math.copysign(1.0, difference)
-            if one.kind == "estimate":
-                state = update(state, one.log_e1rm, variance)
-            else:
-                state = bounded(state, one.log_e1rm, variance, one.kind)
+            state = update(state, value, variance) if kind == "estimate" else bounded(state, value, variance, kind)
         self.state, self.last, self.doubted_side = state, last, doubted_side
 
     def trend(self) -> Trend | None:

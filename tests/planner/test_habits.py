@@ -63,5 +63,5 @@ def test_a_reserve_larger_than_said_is_learned_from_sets_to_failure():
 def test_neutral_habits_change_no_measurement():
     one = measure(Session(START, (a_set(6, 8),)), 75.0, ERRORS)["pull_up", None]
 
-    assert NEUTRAL.corrected(one).log_e1rm == pytest.approx(one.log_e1rm)
+    assert NEUTRAL.corrected([one])[0].log_e1rm == pytest.approx(one.log_e1rm)
     assert math.isfinite(one.variance)
