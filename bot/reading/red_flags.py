@@ -20,7 +20,7 @@ from bot.reading.tokens import Token
 
 SIGNS = ("sign", "sited", "felt", "warm", "not_sign")
 CUES = ("deny", "allow", "gone", "break", "own", "past", "now", "feared", "if", "ask_about", "others", "witness")
-MORE_CUES = ("contrast", "filler", "is", "felt_by", "real")
+MORE_CUES = ("contrast", "filler", "is", "felt_by", "real", "it")
 FAR = 8  # tokens that a "no" or "afraid" may stand before its sign
 NEAR = 5
 FEVER_C = (37.0, 42.5)
@@ -43,6 +43,9 @@ class Cues:
 
     def __init__(self, message: Message) -> None:
         self.tokens = message.tokens
+        body = message.hits("body")
+        self._sites = sorted({hit.start for hit in body if hit.table == "site"})
+        self._places = {at for hit in body if hit.table in ("site", "side") for at in range(hit.start, hit.end)}
         self.hits: dict[str, list[Hit]] = {}
         # Of "if" only the plain cues count; the wordings in which it asks or tells are listed beside them.
         for hit in message.hits("flags", *CUES, *MORE_CUES):
@@ -67,9 +70,25 @@ class Cues:
             return False
         for other in reversed(self.within("others", bounds[0], start)):
             between = (other.end, start)
-            if not any(self.within(table, *between) for table in ("own", "witness", "contrast")):
+            if any(self.within(table, *between) for table in ("own", "witness", "contrast")):
+                continue
+            if other.name == "pronoun" and self._of_a_place(other.start):
+                continue
+            if not self._begins_anew(*between):
                 return True
         return False
+
+    def _of_a_place(self, at: int) -> bool:
+        """Whether a pronoun is a place named before: "shoulder 4/10 and she is swollen", as German says it."""
+        persons = any(hit.name != "pronoun" for hit in self.within("others", 0, at))
+        return not persons and bool(self._sites) and self._sites[0] < at
+
+    def _begins_anew(self, low: int, start: int) -> bool:
+        """Whether a place stands right behind the last comma: "kid was ill, elbow swollen" is one's own elbow."""
+        comma = next((at for at in range(start - 1, low - 1, -1) if self.tokens[at].text == ","), None)
+        if comma is None or any(at not in self._places for at in range(comma + 1, start)):
+            return False
+        return any(comma < site <= start + DEGREES_NEAR for site in self._sites)
 
 
 @lru_cache(maxsize=1)
@@ -159,6 +178,7 @@ def _stands(hit: Hit, sites: Sequence[int], cues: Cues, bounds: tuple[int, int])
         return _temperature(cues.tokens, hit.start, hit.end) != (hit.start, hit.end)
     first = bisect_left(sites, max(bounds[0], hit.start - NEAR))
     near = first < len(sites) and sites[first] < min(bounds[1], hit.end + NEAR)
+    near = near or (bool(sites) and sites[0] < bounds[0] and bool(cues.within("it", hit.start - 3, hit.start)))
     if hit.table == "sited":
         return near
     return near or bool(cues.within("felt_by", max(bounds[0], hit.start - NEAR), hit.start))

@@ -34,6 +34,8 @@ def attach(
 ) -> list[Score]:
     """Give every score, word of pain and sign of a sentence to a place; the scores that found none."""
     words = _both_of_two(words, places, bounds)
+    for place in places:
+        place.others = cues is not None and cues.of_others(place.start, bounds)
     _give_sides(words, places, scores, bounds)
     _give_parts(words, places, bounds)
     left = _give_scores(words, places, scores, bounds, frozenset(at for s in signs for at in range(s.start, s.end)))
@@ -157,7 +159,7 @@ def _give_words(words: BodyWords, places: list[Place], bounds: tuple[int, int], 
         if not bounds[0] <= hit.start < bounds[1]:
             continue
         near = _nearest(words, places, hit.start, hit.end)
-        if near is None or (cues is not None and cues.of_others(near.start, bounds)):
+        if near is None or near.others:
             continue
         if hit.name == "none":
             near.free = True
@@ -180,7 +182,7 @@ def _give_signs(words: BodyWords, places: list[Place], bounds: tuple[int, int], 
     for sign in signs:
         if bounds[0] <= sign.start < bounds[1] and sign.name not in ("fever", "dizziness", "breathless"):
             near = _nearest(words, places, sign.start, sign.end)
-            if near is not None:
+            if near is not None and not near.others:
                 near.signs.append(sign)
 
 

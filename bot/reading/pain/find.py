@@ -74,11 +74,18 @@ def _pain_of(message: Message) -> list[Claim]:
         if not any(bounds[0] <= score.start < bounds[1] for score, _ in loose):
             without.extend(hit for hit in words.none if bounds[0] <= hit.start < bounds[1])
     claims = [claim for place in told for claim in claims_of(message, words, place)]
-    if not claims and without and sum(1 for t in message.tokens if t.value is not None) > 1:
+    claims += [
+        Claim(score.start, score.end, "noise", None)
+        for place in mentioned
+        if place.others
+        for score, _, _ in place.scores
+    ]
+    pained = any(claim.kind == "pain" for claim in claims)
+    if not pained and without and sum(1 for t in message.tokens if t.value is not None) > 1:
         claims = bare_answer(message, words)
         if claims:
             return claims
-    claims = placeless(message, words, claims, told, mentioned, loose, without)
+    claims = placeless(message, words, claims, told, [p for p in mentioned if not p.others], loose, without)
     return claims or bare_answer(message, words)
 
 

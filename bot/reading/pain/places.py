@@ -24,11 +24,14 @@ class Place:
     free: bool = False
     signs: list[Sign] = field(default_factory=list)
     moment: str | None = None
+    others: bool = False  # somebody else's
 
     @property
     def told(self) -> bool:
         # "no chest pain" answers a question about a sign; it is no score
-        return bool(self.scores or self.hurts or self.signs or (self.free and self.sites[0].name != "chest"))
+        return not self.others and bool(
+            self.scores or self.hurts or self.signs or (self.free and self.sites[0].name != "chest")
+        )
 
 
 def places_in(words: BodyWords, bounds: tuple[int, int]) -> list[Place]:
