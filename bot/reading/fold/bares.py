@@ -19,6 +19,8 @@ class BareFacts(WorkFacts):
     """Numbers with nothing to say what they are."""
 
     def on_bare(self, fact: Fact) -> None:
+        if fact.note.get("spent"):
+            return
         value: float = fact.value
         comma = fact.note.get("comma")
         spelled = fact.note.get("spelled")

@@ -9,6 +9,8 @@ from bot.reading.fold.loads import LoadFacts
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 
+LEAST_TRIED = 15  # a bare number after "missed" that is a load
+
 
 class MarkFacts(LoadFacts):
     """Marks on sets."""
@@ -102,6 +104,12 @@ class MarkFacts(LoadFacts):
 
     def on_fail(self, fact: Fact) -> None:
         ordinal = fact.value
+        follow = self.next
+        if follow is not None and follow.kind == "bare" and follow.start == fact.end and not self.block.hold:
+            heavy = follow.value >= LEAST_TRIED and (self.attempt_load is not None or self.loads_told())
+            if heavy and ordinal is None and not fact.note.get("weak"):
+                self.missed_at(follow)  # "hit 42.5 for a single, missed 45 twice"
+                return
         if ordinal is None and self.last_rep:
             ordinal, fact.note["rep"] = "last", True
         if fact.note.get("name") == "yes" and self.tried is not None:
@@ -193,6 +201,10 @@ class MarkFacts(LoadFacts):
             last.reps, last.failed = 0, True  # "+45 single, failed"
             return
         one_more = len(self.rows) > 1 and len(group) == 1 and last.reps == 1 and ordinal is None
+        bracket = self.prev is not None and self.prev.kind == "sep" and self.prev.note.get("mark") == "("
+        if one_more and bracket and self.prev is not None and self.prev.end == fact.start:
+            last.reps, last.failed = 0, True  # "+25 x 1 (fail)"
+            return
         if one_more and self.prev is not None and self.prev.kind in ("load", "rows") and self.prev.end == fact.start:
             last.reps, last.failed = 0, True  # "then a single at fifty five, missed it"
             return
@@ -204,6 +216,15 @@ class MarkFacts(LoadFacts):
             new = replace(new, group=self.group, load_kg=None)
             self.count = None
         self.rows.append(new)
+
+    def loads_told(self) -> bool:
+        return any(row.load_kg for row in self.rows)
+
+    def missed_at(self, tried: Fact) -> None:
+        """A load that did not go up, told bare after the word for it; "twice" after it counts the tries."""
+        tried.note["spent"] = True
+        self.rows.append(Row(0, failed=True, load_kg=tried.note.get("kg", tried.value), group=self.group + 1))
+        self.group += 1
 
     def on_link(self, fact: Fact) -> None:
         self.link = fact.value

@@ -81,8 +81,10 @@ def to_set(message: Message, movement: str | None, row: Row, asks: list[Ask], mo
         assist, load = load, 0.0
     elif movement in ASSISTED and row.load_open:
         assist, load = None, 0.0
-    elif movement is not None and movement not in ASSISTED and row.assist_kg and not load and movement == "pull_up":
+    elif movement == "pull_up" and row.assist_kg and not load:
         movement = "band_pull_up"
+    elif movement == "one_arm_pull_up" and row.assist_kg and not load:
+        movement = "one_arm_counterweight"
     reps = row.reps
     hold = row.hold_s
     failed = row.failed

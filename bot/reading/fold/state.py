@@ -155,6 +155,8 @@ class FoldState:
             row.side = entry.side or (self.side if self.side in ("left", "right") else None)
             if own is not None:
                 row.load_kg = own
+            elif self.attempt_load is not None and not self.load_said and len(entries) == 1 and entry.reps:
+                row.load_kg, self.attempt_load = self.attempt_load, None  # "hit 42.5 for a single"
             elif self.load_said:
                 row.load_kg = self.load
             if self.rpe is not None:

@@ -255,6 +255,8 @@ class WorkFacts(MarkFacts):
         if fact.note.get("pair") and self.rows:
             pair = self.tail(self.rows)
             self.rows += [replace(row) for _ in range(fact.value - 1) for row in pair]
+        elif self.rows and fact.note.get("after") and len(self.rows) > 1:
+            self.ask("sets", fact)
         elif self.rows:
             self.rows = [replace(row, group=self.group + i) for i in range(fact.value) for row in self.rows]
         else:

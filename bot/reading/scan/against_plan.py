@@ -32,7 +32,7 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         out = next((j for j in range(i + 2, i + LEFT_OUT) if s.at(j).has("plan", "out")), None)
         if out is not None and all(s.at(j).value is None and s.at(j).kind != "sym" for j in range(i + 1, out)):
             return [Fact("plan", item.start, item.end, "skipped", {"names": ["skipped"]})], i + 1
-    if item.has("plan", "by") and s.at(i + 1).kind == "num":
+    if (item.has("plan", "by") or item.text == "+") and s.at(i + 1).value is not None:
         told = _shifted(s, i)
         if told is not None:
             return told
@@ -49,15 +49,12 @@ def _shifted(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     j += 1
     away = s.at(j).has("plan", "off")
     j += away
-    if item.has("load", "plus") or item.has("plan", "took"):
-        # "+20 kg" is a load, "plus 2.5 kg on all sets" is more than the plan; "took 15 kg off" alone is a counterweight
-        of_all = any(
-            s.at(k).has("scope", "all") or s.at(k).has("plan", "every", "all_lifts") for k in range(j, j + 3)
-        )
-        if not of_all or (item.has("plan", "took") and not away) or value > MOST_CHANGE:
+    if not item.has("plan", "sure"):
+        # "+20 kg" is a load, "as planned plus 2.5 kg on all" more than the plan; "took 15 kg off" is a counterweight
+        of_all = any(s.at(k).has("scope", "all") or s.at(k).has("plan", "every", "all_lifts") for k in range(j, j + 3))
+        told = away or unit == "reps" or s.at(i - 1).has("plan", "planned", "done", "same")
+        if not of_all or not told or value > MOST_CHANGE:
             return None
-    elif not item.has("plan", "sure"):
-        return None
     sign = -1 if away or item.has("plan", "minus") else 1
     kind = {"sec": "hold", "reps": "reps"}.get(unit, "load")
     amount = s.kg(value, unit) if kind == "load" else value
@@ -70,7 +67,7 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     name = item.name("scope")
     nxt = s.at(j)
     if name in ("first", "last"):
-        two = nxt.text in little("pair")
+        two = nxt.has("plan", "pair")
         n = 2 if two else nxt.value
         if n is not None and 2 <= n <= MOST_NAMED and n == int(n):
             sets = s.at(j + 1).has("sets", "sets")

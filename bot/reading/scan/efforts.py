@@ -54,11 +54,18 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
         return None
     between = s.at(i - 1).has("effort", "between") or s.at(i + 1).has("effort", "between")
     between = between or s.at(i).text.endswith(tuple(little("from_effort")))
-    low = high = number.value
+    low = high = value = number.value
     end = j + 1
     efforts = [low]
     ranged = False
     joined = s.at(end)
+    slashed = [value]
+    k = end
+    while not rir and s.at(k).text == "/" and s.at(k + 1).kind == "num" and 5 <= (s.at(k + 1).value or 0) <= 10:
+        slashed.append(s.at(k + 1).value or 0.0)
+        k += 2
+    if len(slashed) > 2:
+        return [Fact("efforts", s.at(i).start, s.at(k - 1).end, slashed)], k  # "rpe 8/8/8.5/9"
     if (
         joined.text == "/"
         or joined.text in little("until")

@@ -153,6 +153,8 @@ def _weight(s: Scanner, i: int, end: int, value: float, unit: str, how: str | No
 
 def assist(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item = s.at(i)
+    if item.has("assist", "off") and s.unit_at(i - 1) in ("kg", "lb"):
+        return [Fact("assist", item.start, item.end, None, {"suffix": True})], i + 1  # "7.5 kg assistance 2 each side"
     if item.has("assist", "off"):
         j = i + 1
         while s.at(j).text in little("before_assist"):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.reading.facts import Fact
+from bot.reading.facts import Entry, Fact
 from bot.reading.items import Item
 from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
@@ -14,6 +14,23 @@ def _paired(before: list[Fact]) -> bool:
     return [fact.kind for fact in kinds] in (["bare", "side"] * 2, ["side", "bare"] * 2) and {
         fact.value for fact in kinds if fact.kind == "side"
     } == {"left", "right"}
+
+
+def _minutes(s: Scanner, i: int) -> tuple[Fact, int] | None:
+    """ "EMOM10:", "EMOM x 10 -": so many minutes, where sets are told after."""
+    j = i + 1 if s.at(i).has("times", "x") else i
+    number = s.at(j)
+    if number.kind != "num" or number.value not in range(3, 41) or s.at(j + 1).text not in (":", "-", ",", "of"):
+        return None
+    rows = [Entry(hold_s=60.0 * (number.value or 0))]
+    return Fact("rows", number.start, number.end, rows, {"one": True, "unit": "min"}), j + 1
+
+
+def _each_side(before: list[Fact]) -> bool:
+    """Whether "2 each side" has just been told."""
+    if len(before) < 2 or before[-1].kind != "side" or before[-1].value != "each":
+        return False
+    return before[-2].kind == "bare" or (before[-2].kind == "rows" and len(before[-2].value) == 1)
 
 
 def _times(s: Scanner, i: int) -> tuple[Fact, int] | None:
@@ -36,7 +53,7 @@ def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | No
     if item.has("times", "once", "twice", "thrice"):
         times = {"once": 1, "twice": 2, "thrice": 3}[item.name("times") or "once"]
         return [Fact("repeat", item.start, item.end, times)], i + 1
-    if item.has("times", "x") and s.at(i + 1).kind == "num" and _paired(before):
+    if item.has("times", "x") and s.at(i + 1).kind == "num" and (_paired(before) or _each_side(before)):
         return [Fact("rounds", item.start, s.at(i + 1).end, int(s.at(i + 1).value or 1), {"pair": True})], i + 2
     if item.has("load", "weighted"):
         return [Fact("weighted", item.start, item.end)], i + 1
@@ -66,6 +83,10 @@ def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | No
         if rounds is not None:
             scheme = item.name("scheme") or "superset"
             return [Fact("scheme", item.start, item.end, scheme, {"names": []}), rounds[0]], rounds[1]
+    if item.has("scheme", "emom"):
+        minutes = _minutes(s, i + 1)
+        if minutes is not None:
+            return [Fact("scheme", item.start, item.end, "emom", {"names": []}), minutes[0]], minutes[1]
     if item.has("scheme"):
         names = [name for table, name in item.labels if table == "plan"]
         return [Fact("scheme", item.start, item.end, item.name("scheme"), {"names": names})], i + 1

@@ -62,7 +62,7 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if item.kind == "clock" and item.value is not None:
         return [Fact("left", item.start, item.end, item.value, {"clock": True})], i + 1
     if item.value is None and not item.has("load", "plus"):
-        return None
+        return _times_each(s, i)
     if item.value is not None and s.at(i + 1).has("count") and item.value <= 20:
         reps = int(s.at(i + 1).name("count") or 1)
         return [Fact("rows", item.start, s.at(i + 1).end, [Entry(reps) for _ in range(int(item.value))])], i + 2
@@ -82,6 +82,31 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if item.value is not None and item.has("sets") is False and s.at(i + 1).has("sets", "sets"):
         return [Fact("count", item.start, s.at(i + 1).end, int(item.value))], i + 2
     return None
+
+
+def _times_each(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "chin-ups x10 x8 x7": a set each; "30 squats x3": so many sets of what was told."""
+    if not s.at(i).has("times", "x") or not s.at(i).text.startswith(tuple(little("by_sign"))):
+        return None
+    rows: list[Entry] = []
+    j = i
+    while s.at(j).has("times", "x") and s.at(j + 1).kind == "num" and s.whole(s.at(j + 1).value or 0.5):
+        if s.unit_at(j + 2) is not None or s.at(j + 2).has("sets"):
+            break
+        rows.append(Entry(int(s.at(j + 1).value or 0)))
+        j += 2
+        while s.at(j).text == "," and s.at(j + 1).has("times", "x"):
+            j += 1
+    led = s.at(i - 1)
+    if not rows or (led.kind not in ("move", "nl") and led.text not in (":", ",")):
+        return None
+    if led.text == "," and s.at(i - 2).has("side"):
+        return None  # "2 left 2 right, x3"
+    before = s.at(i - 2)
+    if len(rows) == 1 and s.at(i - 1).kind == "move" and (before.value is not None or before.has("reps")):
+        return [Fact("rounds", s.at(i).start, s.at(j - 1).end, rows[0].reps, {"after": True})], j
+    note = {"list": True, "mark": ","} if len(rows) > 1 else {"one": True, "reps": True}
+    return [Fact("rows", s.at(i).start, s.at(j - 1).end, rows, note)], j
 
 
 def _of_attempts(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
