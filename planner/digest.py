@@ -9,6 +9,7 @@ from planner.facts import Session, WorkSet
 from planner.movements import catalogue
 
 GRIPS = ("pull_up", "chin_up", "neutral_grip_pull_up", "ring_pull_up")
+_GRIPS = frozenset(GRIPS)
 PULLS = frozenset({"vertical_pull", "horizontal_pull", "lever"})
 
 
@@ -46,8 +47,8 @@ def _made(session: Session) -> Digest:
                 left += work.reps if work.side != "right" else 0
                 right += work.reps if work.side != "left" else 0
     main: tuple[WorkSet, ...] = ()
-    if not names.isdisjoint(GRIPS):
-        main = tuple([work for work in sets if work.movement in GRIPS and work.reps and work.rom == "full"])
+    if not names.isdisjoint(_GRIPS):
+        main = tuple([work for work in sets if work.movement in _GRIPS and work.reps and work.rom == "full"])
     loaded = bool(main) and max([work.load_kg for work in main]) > 0
     return Digest(not names.isdisjoint(pulling), left, right, main, loaded, names)
 

@@ -10,7 +10,7 @@ from functools import cached_property
 from operator import attrgetter
 
 from planner.absence import Away, absences
-from planner.digest import GRIPS, digest
+from planner.digest import GRIPS, Digest, digest
 from planner.evidence import Key
 from planner.facts import Record, Session, Side
 from planner.followed import Line
@@ -21,6 +21,7 @@ from planner.rules import Rules
 from planner.strength import BodyweightHistory, Followed, followed_of, lines_of
 
 SIDES: tuple[Side, Side] = ("left", "right")
+_NONE: Mapping[Side, int] = {"left": 0, "right": 0}
 LOADED_BY = frozenset({"belt", "dumbbells"})
 
 
@@ -51,13 +52,17 @@ class History:
         return self.bodyweight.on_each(self._days)
 
     @cached_property
+    def _done(self) -> list[Digest]:
+        return [digest(one) for one in self.trained]
+
+    @cached_property
     def pull_days(self) -> tuple[date, ...]:
         """Days on which something was pulled, each once."""
-        return tuple(sorted({one.on for one in self.trained if digest(one).pulls}))
+        return tuple(sorted({one.on for one, done in zip(self.trained, self._done, strict=True) if done.pulls}))
 
     @cached_property
     def session_days(self) -> frozenset[date]:
-        return frozenset(one.on for one in self.trained if one.sets or one.session_rpe is not None)
+        return frozenset([one.on for one in self.trained if one.sets or one.session_rpe is not None])
 
     def pulled_before(self, day: date) -> date | None:
         """The newest day before `day` with pulling."""
@@ -125,12 +130,10 @@ class History:
     def exposures(self) -> Mapping[date, Mapping[Side, int]]:
         """One-arm-specific reps done, by day and side. A set without a side counts on both."""
         found: dict[date, dict[Side, int]] = {}
-        for one in self.trained:
-            done = digest(one)
+        for one, done in zip(self.trained, self._done, strict=True):
             if done.left or done.right:
-                day = found.setdefault(one.on, {"left": 0, "right": 0})
-                day["left"] += done.left
-                day["right"] += done.right
+                before = found.get(one.on, _NONE)
+                found[one.on] = {"left": before["left"] + done.left, "right": before["right"] + done.right}
         return found
 
 

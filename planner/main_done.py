@@ -11,6 +11,8 @@ from planner.facts import SentPlan, Session
 from planner.history import History
 from planner.slots import Slot, ceiling_of
 
+_GRIPS = frozenset(GRIPS)
+
 
 @dataclass(frozen=True, slots=True)
 class Exposure:
@@ -59,15 +61,16 @@ def _read_main(session: Session, sent: SentPlan | None, main: str) -> MainDone |
     sets = digest(session).main
     if not sets:
         return None
-    planned = [one for one in sent.sets if one.part == "main" and one.movement in GRIPS] if sent else []
+    planned = [one for one in sent.sets if one.movement in _GRIPS and one.part == "main"] if sent else []
     name = planned[0].movement if planned else main
-    own = [work for work in sets if work.movement == name] or list(sets)
-    top_load = max(work.load_kg - work.assist_kg for work in own)
+    own = [work for work in sets if work.movement == name] or sets
+    loads = [work.load_kg - work.assist_kg for work in own]
+    top_load = max(loads)
     efforts = [10.0 if work.failed else work.rpe for work in own if work.failed or work.rpe is not None]
     return MainDone(
-        movement=own[0].movement,
-        top_load_kg=top_load,
-        reps=max(work.reps or 0 for work in own if work.load_kg - work.assist_kg == top_load),
-        effort=max((effort for effort in efforts if effort is not None), default=None),
-        ceiling=next((one.rpe for one in planned if one.rpe is not None), None),
+        own[0].movement,
+        top_load,
+        max([work.reps or 0 for work, load in zip(own, loads, strict=True) if load == top_load]),
+        max([effort for effort in efforts if effort is not None], default=None),
+        next((one.rpe for one in planned if one.rpe is not None), None),
     )

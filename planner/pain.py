@@ -87,7 +87,7 @@ class PainHistory:
         self._trained = sorted(self._trained_on)
         self._rules = rules
         hold_from = rules.number("pain.hold_from")
-        self._sore_days = sorted(answer.on for answer in record.pain if (answer.score or 0.0) >= hold_from)
+        self._sore_days = sorted([one.on for one in record.pain if (one.score or 0.0) >= hold_from])
 
     def is_sore(self, day: date) -> bool:
         """Whether any score of the last three weeks is above fine: else nothing can act."""
@@ -126,7 +126,8 @@ class PainHistory:
         stepped_back = self._step_back(scored, day)
         if stepped_back is not None:
             return pain("step_back", stepped_back, "pain_three_sessions")
-        late = [(one, value) for one, value in scored if (day - one.on).days <= REMEMBERED_WEEKS * WEEK_DAYS]
+        since = day - REMEMBERED_WEEKS * WEEK_DAYS * DAY
+        late = [(one, value) for one, value in scored if one.on >= since]
         stepped_down = self._step_down(late, day)
         if stepped_down is not None:
             return pain("step_down", *stepped_down)
@@ -134,18 +135,18 @@ class PainHistory:
             return None
         if newest.score is None:
             return pain("hold", newest.on, "pain_no_score")
-        sore = [(one, value) for one, value in scored if one.when != "morning"]
-        if sore and sore[-1][1] >= rules.number("pain.hold_from"):
-            return pain("hold", sore[-1][0].on, "pain_hold")
+        evening = next(((one, value) for one, value in reversed(scored) if one.when != "morning"), None)
+        if evening is not None and evening[1] >= rules.number("pain.hold_from"):
+            return pain("hold", evening[0].on, "pain_hold")
         return pain("fine", newest.on, "pain_fine")
 
     def _stop(self, scored: Sequence[tuple[PainAnswer, float]], day: date) -> tuple[date, str] | None:
         """Since when the place is stopped; only the coach lifts it."""
         over = self._rules.number("pain.stop_over")
         for one, score in scored:
-            at_rest = score > 0 and one.when == "rest"
-            if (at_rest or score > over) and not any(one.on <= restart <= day for restart in self._restarts):
-                return one.on, "pain_at_rest" if at_rest else "pain_over"
+            acts = score > 0 and (score > over or one.when == "rest")
+            if acts and not any(one.on <= restart <= day for restart in self._restarts):
+                return one.on, "pain_at_rest" if one.when == "rest" else "pain_over"
         return None
 
     def _step_back(self, scored: Sequence[tuple[PainAnswer, float]], day: date) -> date | None:

@@ -45,6 +45,9 @@ class State(NamedTuple):
     var_slope: float
 
 
+_Five = tuple[float, float, float, float, float]  # a State without its names: a trend of years is a loop of these
+
+
 class Surprise(NamedTuple):
     """A measurement against what was expected of it: difference (log) and its variance."""
 
@@ -69,8 +72,10 @@ def advance(state: State, weeks: float, model: Model) -> State:
 
     Whole weeks are taken one by one, so that it agrees with the weekly model; part of a week at the end in proportion.
     """
-    if weeks <= 1e-9:
-        return state
+    return State(*_advanced(state, weeks, model))
+
+
+def _advanced(state: _Five, weeks: float, model: Model) -> _Five:
     level, slope, p11, p12, p22 = state
     damping, level_variance, slope_variance = model.damping, model.level_variance, model.slope_variance
     while weeks > 1e-9:
@@ -83,16 +88,20 @@ def advance(state: State, weeks: float, model: Model) -> State:
         p12 = kept * (p12 + reach * p22)
         p22 = kept * kept * p22 + step * slope_variance
         weeks -= step
-    return State(level, slope, p11, p12, p22)
+    return level, slope, p11, p12, p22
 
 
 def update(state: State, value: float, variance: float) -> State:
     """The state after a measurement `value` (log) with `variance`."""
+    return State(*_updated(state, value, variance))
+
+
+def _updated(state: _Five, value: float, variance: float) -> _Five:
     level, slope, p11, p12, p22 = state
     total = p11 + variance
     gain_level, gain_slope = p11 / total, p12 / total
     difference = value - level
-    return State(
+    return (
         level + gain_level * difference,
         slope + gain_slope * difference,
         p11 * variance / total,
@@ -107,6 +116,10 @@ def bounded(state: State, bound: float, variance: float, kind: Literal["floor", 
     The normal distribution is cut at the bound and its mean and variance kept. A floor raises the level, a ceiling
     lowers it: by next to nothing where the bound is far on the expected side.
     """
+    return State(*_bounded(state, bound, variance, kind))
+
+
+def _bounded(state: _Five, bound: float, variance: float, kind: Literal["floor", "ceiling"]) -> _Five:
     level, slope, p11, p12, p22 = state
     sd = math.sqrt(p11 + variance)
     sign = 1.0 if kind == "floor" else -1.0
@@ -116,7 +129,7 @@ def bounded(state: State, bound: float, variance: float, kind: Literal["floor", 
     hazard = _hazard(apart)
     pull = sign * hazard / sd
     narrowing = hazard * (hazard + apart) / (sd * sd)
-    return State(
+    return (
         level + p11 * pull,
         slope + p12 * pull,
         p11 - p11 * p11 * narrowing,
@@ -194,44 +207,46 @@ class Follower:
 
     def take(self, measurements: Iterable[Measurement], surprises: list[Surprise] | None = None) -> None:
         """Go on through measurements in order of day, none before those that were taken."""
-        model, state, last, doubted_side = self.model, self.state, self.last, self.doubted_side
+        model, last, doubted_side = self.model, self.last, self.doubted_side
+        state: _Five | None = self.state
         newest, doubtful = self.newest, self.doubtful
         for one in measurements:
             on, kind, value, variance, n, _, _ = one
             self.measured += 1
             if state is None:
                 first_variance = variance + model.first_level_variance
-                state = State(value, 0.0, first_variance, 0.0, model.first_slope_variance)
+                state = (value, 0.0, first_variance, 0.0, model.first_slope_variance)
                 last = on
                 newest.append(n)
                 self.estimated_on = on if kind == "estimate" else None
                 continue
             if last is not None and on > last:
-                state = advance(state, (on - last).days / DAYS_A_WEEK, model)
+                state = _advanced(state, (on - last).days / DAYS_A_WEEK, model)
             last = on
-            difference = value - state.level
-            distance = abs(difference) / math.sqrt(state.var_level + variance)
+            level, slope, var_level, cov, var_slope = state
+            difference = value - level
+            distance = abs(difference) / math.sqrt(var_level + variance)
             if kind == "estimate":
                 self.estimated_on = on
                 if surprises is not None:
-                    surprises.append(Surprise(one, difference, state.var_level + variance))
+                    surprises.append(Surprise(one, difference, var_level + variance))
             elif (difference <= 0.0) == (kind == "floor"):
                 # As expected: the bound says a little, and never that a measurement is doubtful.
-                state = bounded(state, value, variance, kind)
+                state = _bounded(state, value, variance, kind)
                 continue
             if distance <= model.doubt:
                 doubted_side = 0.0
                 newest.append(n)
             elif math.copysign(1.0, difference) == doubted_side:
-                state = state._replace(var_level=state.var_level + difference * difference / 4.0)
+                state = (level, slope, var_level + difference * difference / 4.0, cov, var_slope)
                 doubted_side = 0.0
             else:
                 excess = (distance / model.doubt) ** 2
-                variance = variance * excess + state.var_level * (excess - 1.0)
+                variance = variance * excess + var_level * (excess - 1.0)
                 doubtful.append(on)
                 doubted_side = math.copysign(1.0, difference)
-            state = update(state, value, variance) if kind == "estimate" else bounded(state, value, variance, kind)
-        self.state, self.last, self.doubted_side = state, last, doubted_side
+            state = _updated(state, value, variance) if kind == "estimate" else _bounded(state, value, variance, kind)
+        self.state, self.last, self.doubted_side = None if state is None else State(*state), last, doubted_side
 
     def trend(self) -> Trend | None:
         """The trend as of the last measurement; None where there was none."""
