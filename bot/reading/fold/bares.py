@@ -24,6 +24,15 @@ class BareFacts(WorkFacts):
         value: float = fact.value
         comma = fact.note.get("comma")
         spelled = fact.note.get("spelled")
+        first = self.scope[1] if isinstance(self.scope, tuple) and self.scope[0] == "first" else 1
+        if not self.rows and first > 1 and value == int(value) and not comma and self.count is None:
+            self.by_ordinals = True
+            self.add([Entry(int(value)) for _ in range(first)], fact)  # "first two sets 5, third 4"
+            return
+        self.by_ordinals = self.by_ordinals or (not self.rows and self.scope in (1, "first") and self.count is None)
+        if self.scope == "last" and self.by_ordinals and not comma and value == int(value) and not self.based:
+            self.add([Entry(int(value))], fact)
+            return
         if self.scope is not None and self.rows and self.scope not in ("all",):
             rows = self.scoped()
             if rows and not comma and value == int(value):
@@ -65,6 +74,10 @@ class BareFacts(WorkFacts):
             return
         if self.next_is("rows") and self.next is not None and self.next.start == fact.end and not self.rows and heavy:
             self.load, self.load_said = fact.note.get("kg", value), True  # "row 22.5 3x10"
+            return
+        loaded = self.next_is("load") and self.next is not None and self.next.start == fact.end and self.next.value
+        if spelled and value == 1 and loaded and (not self.rows or self.loads_told()):
+            self.add([Entry(1)], fact)  # "one with 40, one with 42.5"
             return
         if spelled and value == 1 and not (self.side or self.next_is("side")):
             return

@@ -14,6 +14,8 @@ class LoadFacts(EffortFacts):
     """Added load, assistance, and what is told against other values."""
 
     def on_load(self, fact: Fact) -> None:
+        if fact.note.get("spent"):
+            return
         value = fact.value
         adds = (
             self.prev is not None
@@ -91,7 +93,7 @@ class LoadFacts(EffortFacts):
                 if row.load_kg is None and (row.group == self.group or row.load_open or self.same_list(row))
             ]
             listed = self.list_before(fact) if len(open_rows) == len(group) else 0
-            if listed >= LIST_OF_SETS:
+            if listed >= LIST_OF_SETS or self.by_ordinals:
                 open_rows = [row for row in self.rows if row.load_kg is None]
             elif listed == 2 and not fact.note.get("none") and fact.note.get("how") == "at":
                 self.ask("load_kg", fact)  # "a double and a single with 40": the single's, or both

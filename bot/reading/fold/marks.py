@@ -105,8 +105,10 @@ class MarkFacts(LoadFacts):
     def on_fail(self, fact: Fact) -> None:
         ordinal = fact.value
         follow = self.next
-        if follow is not None and follow.kind == "bare" and follow.start == fact.end and not self.block.hold:
-            heavy = follow.value >= LEAST_TRIED and (self.attempt_load is not None or self.loads_told())
+        if follow is not None and follow.start == fact.end and follow.value and not self.block.hold:
+            told = self.attempt_load is not None or self.loads_told()
+            at_load = follow.kind == "load" and follow.note.get("how") == "at" and told
+            heavy = at_load or (follow.kind == "bare" and follow.value >= LEAST_TRIED and told)
             if heavy and ordinal is None and not fact.note.get("weak"):
                 self.missed_at(follow)  # "hit 42.5 for a single, missed 45 twice"
                 return
@@ -130,6 +132,11 @@ class MarkFacts(LoadFacts):
                 times = next((one.value for one in self.block.facts if one.kind == "repeat"), 1) if not self.rows else 1
                 missed = Row(0, failed=True, load_kg=self.load if self.load_said else None, group=self.group + 1)
                 self.rows += [replace(missed) for _ in range(times)]  # "tried +50 twice. no."
+            return
+        led = self.prev if self.prev is not None and self.prev.kind == "load" and self.prev.value else None
+        if led is not None and self.rows and self.rows[-1].load_kg not in (None, led.value) and ordinal is None:
+            self.rows.append(Row(0, failed=True, load_kg=led.value, group=self.group + 1))  # "with 45 failed"
+            self.group, self.second_load, self.load_said = self.group + 1, None, False
             return
         if self.scope is not None and self.rows:
             rows = self.scoped()
@@ -223,7 +230,8 @@ class MarkFacts(LoadFacts):
     def missed_at(self, tried: Fact) -> None:
         """A load that did not go up, told bare after the word for it; "twice" after it counts the tries."""
         tried.note["spent"] = True
-        self.rows.append(Row(0, failed=True, load_kg=tried.note.get("kg", tried.value), group=self.group + 1))
+        kg = tried.value if tried.kind == "load" else tried.note.get("kg", tried.value)
+        self.rows.append(Row(0, failed=True, load_kg=kg, group=self.group + 1))
         self.group += 1
 
     def on_link(self, fact: Fact) -> None:

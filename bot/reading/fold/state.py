@@ -59,6 +59,7 @@ class FoldState:
         self.prev: Fact | None = None
         self.said_sets = False
         self.word_row: Row | None = None
+        self.by_ordinals = False  # sets are told one by one, by their place
         self.plain_at: Fact | None = None  # the newest "5x5", when nothing was done since
         self.last_effort: float | None = None
         self.frozen = 0

@@ -7,6 +7,7 @@ from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 
+BETWEEN = ("word", "known", "claim", "move")  # what may stand between a value and "instead of"
 MOST_NAMED = 6  # so many sets are named by their number: "the last two"
 MOST_CHANGE = 10  # more than this is no change of a load but a load
 LEFT_OUT = 7  # how far "out" may stand from "left": "left the dips out"
@@ -18,14 +19,21 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     told = _which(s, i)
     if told is not None:
         return told
-    if item.value is not None:
-        told = _valued(s, i, item.value)
+    first = i + 1 if item.has("load", "at") and s.at(i + 1).value is not None else i
+    value = s.at(first).value
+    if value is not None:
+        told = _valued(s, first, value)
+        if told is not None and first > i and told[0][-1].kind != "instead":
+            told = None
         if told is not None:
             return told
     if item.has("plan", "instead") and s.at(i + 1).value is not None and not item.has("fail"):
         row = chain(s, i + 1)
         if row is not None:
             return [Fact("word", item.start, s.at(row[1] - 1).end, None, {"noise": True})], row[1]
+    if item.has("plan", "more_reps", "less_reps"):
+        sign = 1 if item.has("plan", "more_reps") else -1
+        return [Fact("delta", item.start, item.end, (1.0, "reps", sign))], i + 1
     if item.has("plan", "extra_set"):
         return [Fact("plan", item.start, item.end, "extra_set")], i + 1
     if item.has("side", "left") and item.text in little("left"):
@@ -92,6 +100,7 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         item.has("sets", "sets")
         and s.at(i - 1).value is None
         and nxt.kind == "num"
+        and not nxt.spelled
         and s.at(j + 1).has("sep", "and")
         and s.at(j + 2).kind == "num"
         and 0 < (nxt.value or 0) < (s.at(j + 2).value or 0) <= 20
@@ -100,6 +109,15 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     ):
         which = ("these", (int(nxt.value or 0), int(s.at(j + 2).value or 0)))
         return [Fact("scope", item.start, s.at(j + 2).end, which)], j + 3
+    if (
+        item.has("sets", "sets")
+        and s.at(i - 1).value is None
+        and nxt.spelled
+        and 1 <= (nxt.value or 0) <= 20
+        and not s.at(j + 1).has("reps")
+        and not s.at(j + 1).has("sets")
+    ):
+        return [Fact("scope", item.start, nxt.end, int(nxt.value or 0), {"numbered": True})], j + 1
     return None
 
 
@@ -141,14 +159,14 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
     k = j
     if mark.text == "," and s.at(j + 1).has("plan", "instead"):
         k, mark = j + 1, s.at(j + 1)
-    elif mark.value is None and mark.kind in ("word", "known", "claim") and not mark.has("plan"):
-        # "22.5 on the bar instead of 20"
+    elif mark.value is None and mark.kind in BETWEEN and (not mark.has("plan") or mark.has("plan", "off", "took")):
+        # "22.5 on the bar instead of 20", "15 kg off instead of 10"
         for ahead in range(j + 1, j + 4):
             between = s.at(ahead)
             if between.has("plan", "instead") and not between.has("plan", "not_this"):
                 k, mark = ahead, between
                 break
-            if between.value is not None or between.kind not in ("word", "known", "claim"):
+            if between.value is not None or between.kind not in BETWEEN:
                 break
     if mark.has("plan", "instead") and s.at(k + 1).value is not None:
         end = k + 2
@@ -156,7 +174,9 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
             unit, end = unit or s.unit_at(end), end + 1
         elif s.at(end).has("reps"):
             unit, end = unit or "reps", end + 1
-        return [Fact("instead", item.start, s.at(end - 1).end, (value, s.at(k + 1).value, unit))], end
+        moves = [s.at(at) for at in range(j, k) if s.at(at).kind == "move"]
+        named = [Fact("move", one.start, one.end, one.mention) for one in moves]
+        return [*named, Fact("instead", item.start, s.at(end - 1).end, (value, s.at(k + 1).value, unit))], end
     if mark.has("plan", "more_reps", "less_reps") and unit in (None, "reps") and value <= 10:
         sign = 1 if mark.has("plan", "more_reps") else -1
         return [Fact("delta", item.start, mark.end, (value, "reps", sign))], j + 1
@@ -165,7 +185,8 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         if unit is None and (s.at(j + 1).has("reps") or s.at(j + 1).has("sets")):
             unit, j = ("reps" if s.at(j + 1).has("reps") else "sets"), j + 1
         if unit == "sets":
-            return None
+            one = item.spelled and value == 1
+            return ([Fact("count", item.start, s.at(i + 1).end, 1)], i + 2) if one else None
         if unit is None and s.unit_at(j + 1) in ("kg", "lb"):
             unit, j = s.unit_at(j + 1), j + 1
         if unit is None and item.spelled and value == 1:

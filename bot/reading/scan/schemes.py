@@ -8,6 +8,7 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.scan.factors import Factor, factor
 from bot.reading.scan.scanner import Scanner
 
+SETS_TOLD = 12  # so many items back a word for sets makes "three of four" sets too
 MOST_SETS = 40
 
 
@@ -16,6 +17,10 @@ def _joint(s: Scanner, i: int, before: Factor) -> int | None:
     item = s.at(i)
     if item.has("times", "x"):
         return i + 1
+    if before.role is None and before.pair is None and item.has("times", "of") and not item.has("load", "at"):
+        # "two sets of six and three of four"
+        told = any(s.at(at).has("sets", "sets") for at in range(max(0, i - SETS_TOLD), i))
+        return i + 1 if told and s.at(i + 1).kind == "num" and not s.at(i + 2).has("sets") else None
     if before.role in ("sets", "reps") and item.has("times", "of"):
         if item.has("load", "at"):
             # "4 sets with 20": reps only when they are called so
