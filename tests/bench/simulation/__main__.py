@@ -6,12 +6,11 @@ import argparse
 import sys
 import time
 from concurrent.futures import ProcessPoolExecutor
-from datetime import date, timedelta
 from itertools import repeat
 from statistics import mean
 
-from tests.bench.simulation.hidden import RUNG_LOAD
-from tests.bench.simulation.season import BLOCKS_LATE, START, Season, live
+from tests.bench.simulation.lateness import late
+from tests.bench.simulation.season import START, Season, live
 
 PLANNERS = {
     "slowrung": ([sys.executable, "-m", "bot.main", "rehearse"], False),
@@ -20,32 +19,22 @@ PLANNERS = {
 }
 
 
-def run_one(name: str, seed: int, weeks: int, keep_log: bool) -> Season:
+def run_one(name: str, seed: int, weeks: int, keep_log: bool, honest: bool) -> Season:
     command, tell_hidden = PLANNERS[name]
-    return live(command, seed, weeks, tell_hidden=tell_hidden, keep_log=keep_log)
+    return live(command, seed, weeks, tell_hidden=tell_hidden, keep_log=keep_log, honest=honest)
 
 
-def late(season: Season, weeks: int) -> tuple[int, int]:
-    """(promotions too late or still owed, rungs owed early enough to judge).
-
-    A rung is owed from the day on which the strength for it is there and the rung before is in the plan: nobody skips.
-    """
-    end = START + timedelta(weeks=weeks)
-    got = {rung: day for day, rung, _ in season.promotions}
-    owed_from = {}
-    before: date | None = START
-    for rung in (name for name in RUNG_LOAD if name != "counterweight"):
-        if before is not None and rung in season.earned:
-            owed_from[rung] = max(before, season.earned[rung])
-        before = got.get(rung)
-    judged = [(rung, day) for rung, day in owed_from.items() if day + BLOCKS_LATE < end]
-    return sum(got.get(rung, end) > day + BLOCKS_LATE for rung, day in judged), len(judged)
+def lateness(seasons: list[Season], *, practised: bool) -> str:
+    found = [
+        late(s.met_practised if practised else s.met, START, [(day, rung) for day, rung, _ in s.promotions])
+        for s in seasons
+    ]
+    return f"{sum(a for a, _ in found)} of {sum(b for _, b in found)}"
 
 
-def figures(seasons: list[Season], weeks: int) -> dict[str, str]:
+def figures(seasons: list[Season]) -> dict[str, str]:
     tops = [pair for s in seasons for pair in s.top_sets]
     promotions = [p for s in seasons for p in s.promotions]
-    lateness = [late(s, weeks) for s in seasons]
     gained = [s.strength_end / s.strength_start - 1 for s in seasons]
     return {
         "effort felt against aimed, mean distance": f"{mean(abs(f - a) for a, f, _ in tops):.2f}",
@@ -56,7 +45,8 @@ def figures(seasons: list[Season], weeks: int) -> dict[str, str]:
         "pain-days (3 or more)": f"{sum(s.pain_days for s in seasons)} of {sum(s.days for s in seasons)}",
         "strength gained": f"{100 * mean(gained):.1f} %",
         "promotions without margin": f"{sum(not ok for _, _, ok in promotions)} of {len(promotions)}",
-        "promotions later than three blocks": f"{sum(a for a, _ in lateness)} of {sum(b for _, b in lateness)}",
+        "promotions later than three blocks": lateness(seasons, practised=False),
+        "the same, practice taken for granted": lateness(seasons, practised=True),
         "errors and oddities": str(sum(len(s.strange) for s in seasons)),
     }
 
@@ -68,27 +58,27 @@ def main() -> None:
     parser.add_argument("--jobs", type=int, default=2)
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--planners", default="slowrung,fixed,oracle")
+    parser.add_argument("--told", choices=["biased", "honest"], default="biased", help="how efforts are told")
     parser.add_argument("--log", action="store_true", help="print one athlete's whole conversation and stop")
     asked = parser.parse_args()
     if asked.log:
-        season = run_one(asked.planners.split(",")[0], asked.seed, asked.weeks, True)
+        season = run_one(asked.planners.split(",")[0], asked.seed, asked.weeks, True, asked.told == "honest")
         print("\n".join([*season.log, *season.strange, *season.breaches]))
         return
-    table = {}
+    table, honest = {}, asked.told == "honest"
     for name in asked.planners.split(","):
         began = time.perf_counter()
         seeds = range(asked.seed, asked.seed + asked.athletes)
         with ProcessPoolExecutor(asked.jobs) as pool:
-            seasons = list(pool.map(run_one, repeat(name), seeds, repeat(asked.weeks), repeat(False)))
-        table[name] = figures(seasons, asked.weeks) | {"seconds": f"{time.perf_counter() - began:.0f}"}
+            seasons = list(pool.map(run_one, repeat(name), seeds, repeat(asked.weeks), repeat(False), repeat(honest)))
+        table[name] = figures(seasons) | {"seconds": f"{time.perf_counter() - began:.0f}"}
         for s in seasons[:3]:
             for oddity in (s.strange + s.breaches)[:3]:
                 print(f"  {name} {s.seed}: {oddity}")
     for row in next(iter(table.values())):
         print(f"{row:44s}" + "".join(f"{table[name][row]:>18s}" for name in table))
-    print(
-        f"{'':44s}" + "".join(f"{name:>18s}" for name in table) + f"   ({asked.athletes} athletes, {asked.weeks} weeks)"
-    )
+    names = "".join(f"{name:>18s}" for name in table)
+    print(f"{'':44s}{names}   ({asked.athletes} athletes, {asked.weeks} weeks, efforts {asked.told})")
 
 
 if __name__ == "__main__":

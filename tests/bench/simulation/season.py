@@ -11,6 +11,7 @@ from typing import Any
 
 from tests.bench.simulation.hidden import PROOF, RUNG_LOAD, Hidden, ratio_at
 from tests.bench.simulation.invariants import Watch
+from tests.bench.simulation.lateness import met
 from tests.bench.simulation.protocol import PlannerProcess
 from tests.bench.simulation.voice import name_of, report
 
@@ -18,9 +19,7 @@ START = date(2027, 1, 4)
 HANDLE = "ada"
 EASIEST = 4.0  # an effort below this is just "light"
 MARGIN = {"one_arm_pull_up": 2, "counterweight": 2}
-GATES = {"archer_elbow_lower": 0.45, "hand_on_biceps": 0.75}
 KG_PER_LB = 0.45359237
-BLOCKS_LATE = timedelta(weeks=15)
 
 
 @dataclass
@@ -35,7 +34,8 @@ class Season:
     days: int = 0
     breaches: list[str] = field(default_factory=list)
     promotions: list[tuple[date, str, bool]] = field(default_factory=list)  # day, rung, with margin
-    earned: dict[str, date] = field(default_factory=dict)
+    met: list[frozenset[str]] = field(default_factory=list)  # rungs whose gates the body meets, day by day
+    met_practised: list[frozenset[str]] = field(default_factory=list)
     strength_start: float = 0.0
     strength_end: float = 0.0
     strange: list[str] = field(default_factory=list)  # questions asked back, errors
@@ -79,9 +79,20 @@ tests = [
     return text, unit, watch
 
 
-def live(command: list[str], seed: int, weeks: int, *, tell_hidden: bool = False, keep_log: bool = False) -> Season:
-    """Run one athlete. `tell_hidden`: the planner is an oracle and gets the strength with each line."""
+def live(
+    command: list[str],
+    seed: int,
+    weeks: int,
+    *,
+    tell_hidden: bool = False,
+    keep_log: bool = False,
+    honest: bool = False,
+) -> Season:
+    """Run one athlete. `tell_hidden`: the planner is an oracle and gets the strength with each line; `honest`: efforts
+    are told without a bias, half a point of noise apart."""
     body = Hidden.born(seed)
+    if honest:
+        body.effort_bias = 0.0
     rng = random.Random(seed * 7919 + 1)
     season = Season(seed, strength_start=body.pull)
     text, unit, watch = roster(body, rng)
@@ -128,7 +139,8 @@ class Life:
         for n in range(weeks * 7):
             day = START + timedelta(days=n)
             self.body.wake()
-            self.note_earned(day)
+            self.season.met.append(met(self.body))
+            self.season.met_practised.append(met(self.body, practised=True))
             self.plan = None
             self.tell(day, time(7, 35))
             if trained_yesterday:
@@ -202,16 +214,6 @@ class Life:
                 self.rungs_seen.add(rung)
                 margin = min(self.body.rung_reps(rung, side) for side in ("left", "right")) >= MARGIN.get(rung, PROOF)
                 self.season.promotions.append((day, rung, margin))
-
-    def note_earned(self, day: date) -> None:
-        """The first day on which a rung could be held with margin, its gate reached."""
-        relative = self.body.pull / self.body.bodyweight_kg - 1
-        gate = 0.0
-        for rung in RUNG_LOAD:
-            gate = GATES.get(rung, gate)
-            held = min(self.body.rung_reps(rung, side) for side in ("left", "right")) >= MARGIN.get(rung, PROOF)
-            if rung not in self.season.earned and held and relative >= gate:
-                self.season.earned[rung] = day
 
     # ---------------------------------------------------------------- talking
 
