@@ -15,6 +15,8 @@ from datetime import date, timedelta
 from planner import ladders
 from planner.evidence import Key
 from planner.facts import Order, PainAnswer, PlannedSet, Record, SentPlan, Session, Side, Weekly, WorkSet
+from planner.history import GRIPS
+from planner.main_lift import OTHER_GRIP_SHARE
 from planner.movements import movement
 from planner.plan import DayPlan, Review
 from planner.repetitions import expected_reps_to_failure
@@ -25,11 +27,12 @@ from planner.strength import BodyweightHistory, Followed, strength_of
 DAY = timedelta(days=1)
 WEEKS = 8  # a block of the usual length, its deload, and the start of the next
 LEAST_EFFORT = 5.0  # what people still report: below it a set is "easy"
+TOP_DAYS = 35  # a block has light weeks and heavy ones, and may be in another grip: loads compare over all of it
 
 
 @dataclass(frozen=True)
 class Season:
-    """What came of some weeks. `top`: the heaviest main set of the last day that had one and was no deload or test;
+    """What came of some weeks. `top`: the heaviest main set of their last `TOP_DAYS`, deloads and tests apart;
     `exposures`: one-arm reps of the busier side; `deload_on`, `test_on`: the first ones ahead."""
 
     top: PlannedSet | None
@@ -98,22 +101,34 @@ def _trained(record: Record, plan: DayPlan, strong: Mapping[Key, Followed], body
 
 def _done(one: PlannedSet, day: date, strong: Mapping[Key, Followed], body_kg: float) -> WorkSet:
     """A set done up to its ceiling; with what reserve the trend says. Without a trend, exactly as asked."""
-    known = strong.get((one.movement, one.side)) or strong.get((one.movement, None))
+    known, share = _known(one, strong)
     ceiling = 9.0 if one.rpe is None else one.rpe
     reps, rpe, failed = one.reps, one.rpe, False
     system_kg = body_kg * movement(one.movement).bodyweight_share + one.load_kg - one.assist_kg
     if known is not None and one.hold_s is None and system_kg > 0:
-        could = expected_reps_to_failure(known.trend.at(day).e1rm_kg, system_kg)
+        habits = known.habits
+        could = expected_reps_to_failure(known.trend.at(day).e1rm_kg * share, system_kg, habits.steepness)
         most = max(0, math.floor(could))
         reps = max(0, math.floor(could - (10.0 - ceiling))) if reps is None else min(reps, most)
         failed = one.reps is not None and most < one.reps
-        rpe = 10.0 if failed else min(10.0, max(LEAST_EFFORT, round(2 * (10.0 - (could - reps))) / 2))
+        # Told as this athlete tells it: what they call two left is what the trend takes it for.
+        told = (could - reps) / (1.0 + habits.reserve_bias)
+        rpe = 10.0 if failed else min(10.0, max(LEAST_EFFORT, round(2 * (10.0 - told)) / 2))
     elif reps is None and one.hold_s is None:
         reps = _proof_reps(one)
     return WorkSet(
         one.movement, reps, one.side, one.hold_s, one.load_kg, one.assist_kg, rpe, one.rom, one.eccentric, one.pauses,
         failed=failed,
     )  # fmt: skip
+
+
+def _known(one: PlannedSet, strong: Mapping[Key, Followed]) -> tuple[Followed | None, float]:
+    """The trend that a set is measured by, and the share of it: a grip without one is as strong as plans take it."""
+    own = strong.get((one.movement, one.side)) or strong.get((one.movement, None))
+    if own is not None or one.movement not in GRIPS:
+        return own, 1.0
+    others = [strong[key] for grip in GRIPS if (key := (grip, None)) in strong]
+    return max(others, key=lambda other: other.trend.on, default=None), OTHER_GRIP_SHARE
 
 
 def _proof_reps(one: PlannedSet) -> int:
@@ -124,8 +139,13 @@ def _proof_reps(one: PlannedSet) -> int:
 
 
 def _season(plans: list[DayPlan], last: Review) -> Season:
-    loading = [plan for plan in plans if plan.kind == "training" and any(one.part == "main" for one in plan.sets)]
-    mains = [one for one in loading[-1].sets if one.part == "main"] if loading else []
+    mains = [
+        one
+        for plan in plans
+        if plan.kind == "training" and (last.on - plan.on).days < TOP_DAYS
+        for one in plan.sets
+        if one.part == "main"
+    ]
     by_side: dict[Side, int] = {"left": 0, "right": 0}
     for plan in plans:
         for side, count in exposures_of(plan.sets).items():
