@@ -73,7 +73,8 @@ class _Mend:
 def find_corrections(message: Message) -> list[Claim]:
     """At most one claim `correction`; `noise` for the words that go with it."""
     mend = _Mend(message)
-    strong = mend.between("cue", 0, len(message.tokens), "strong")
+    named = {at for one in _mentions(message, set()) for at in range(one.start, one.end)}
+    strong = [hit for hit in mend.between("cue", 0, len(message.tokens), "strong") if hit.start not in named]  # Chin-ups
     soft = mend.between("cue", 0, len(message.tokens), "soft")
     unloaded = _of_no_load(mend)
     if unloaded:

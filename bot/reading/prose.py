@@ -54,11 +54,14 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
     first = min(trained, default=0)
     talk = _talk(message, facts, trained) if trained else frozenset()
     sentence = 0
+    excepted = False
     for fact in [*facts, Fact("sep", 0, 0, 3)]:
         if fact.kind == "sep":
             if sentence in talk:
                 clause = [one for one in clause if not lone(one)]
-            out += _clause(message, clause, STRANGE_WORDS if sentence in trained else 1 if sentence > first else 0)
+            most = STRANGE_WORDS if sentence in trained else 1 if sentence > first else 0
+            out += clause if excepted else _clause(message, clause, most)
+            excepted = bool(message.context.today) and fact.value < 3 and _excepts(clause)
             sentence += fact.value == 3
             if fact.end:
                 out.append(fact)
@@ -66,6 +69,12 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
         else:
             clause.append(fact)
     return drop_questions(message, out)
+
+
+def _excepts(clause: Sequence[Fact]) -> bool:
+    """ "all as planned but the last": what follows, "that was 2", tells of the set excepted."""
+    names = {name for fact in clause if fact.kind == "plan" for name in fact.note.get("names", ())}
+    return "except" in names and any(fact.kind == "scope" for fact in clause)
 
 
 def _after_places(message: Message, facts: list[Fact]) -> list[Fact]:
@@ -156,7 +165,8 @@ def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
     evidence = any(
         (fact.kind in EVIDENCE and not lone(fact)) or (fact.kind == "rows" and not lone(fact)) for fact in facts
     ) or any(
-        fact.kind == "scheme" or (fact.kind == "plan" and set(fact.note.get("names", ())) & {"only", "planned", "same"})
+        fact.kind == "scheme"
+        or (fact.kind == "plan" and set(fact.note.get("names", ())) & {"only", "planned", "same", "holds"})
         for fact in facts
     )
     if evidence or (most == STRANGE_WORDS and _strange(message, facts) < most):

@@ -433,7 +433,7 @@ CHANGES: dict[str, tuple[Callable[[Day], None], Sequence[str]]] = {
     "last_k_load": (last_k_load, (*SINGLE, WARM)),
     "drop_reps": (drop_reps, (MANY,)),
     "drop_both": (drop_both, (EITHER,)),
-    "instead": (instead, (*SINGLE, WARM)),
+    "instead": (instead, SINGLE),
     "more": (more, (*SINGLE, TWO)),
     "less": (less, (*SINGLE, TWO)),
     "with_load": (with_load, MORE),
@@ -469,6 +469,7 @@ CHANGES: dict[str, tuple[Callable[[Day], None], Sequence[str]]] = {
     "failed": (failed, SINGLE),
     "two": (two, (TWO, THREE)),
 }
+NO_GEAR = ("belt", "gürtel", "cinturón")  # forgotten: told of the equipment, or no more than why
 QUIET = ("most", "clash", "failed", "quoted")  # nothing is put around these
 
 
@@ -484,8 +485,8 @@ def message(random: Random, code: str, number: int, change: str = "", frame: str
     if change not in QUIET:
         if random.random() < 0.15 and any(c.isalpha() for c in text):
             text = random.choice(words.openings) + text
-        if random.random() < 0.2:
-            text += random.choice(words.closings)
+        if random.random() < 0.2 and any(c.isalpha() for c in text):
+            text += random.choice([c for c in words.closings if not (text[-1].isdigit() and c[0] == ".")])
         text = random.choice((text, text, text, text.lower(), text[:1].upper() + text[1:]))
     gold = blank() | {"intents": ["report"], "performed_on": DAY, "sets": day.sets}
     asks = [{"about": "sets", "span": text}] if day.ask else []
@@ -503,6 +504,8 @@ def message(random: Random, code: str, number: int, change: str = "", frame: str
         "gold": gold | {"ask": asks},
         "tags": ["plan", change, "report", *(["must-ask"] if day.ask and not day.or_told else [])],
     }
+    if any(word in text.lower() for word in NO_GEAR):
+        line["either"] = {"intents": [["report", "equipment"]]}
     if day.or_told:
         line["also"] = [{"ask": []}]
     if day.or_sets:

@@ -426,7 +426,7 @@ ENGLISH = PlanWords(
             "skipped {the2}, did {the} with {load} kg, rest as planned",
         ),
     },
-    openings=("hi coach, ", "Hey! ", "ok so ", "Evening. ", "quick one: "),
+    openings=("hello, ", "Hey! ", "ok so ", "Evening. ", "quick one: "),
     closings=(", felt good", ". see you", " 💪", ". tough one", ", happy with that", ". bus was late", " 🙂"),
 )
 
@@ -664,7 +664,7 @@ GERMAN = PlanWords(
             "wie geplant, beim {nth} nur {s} Sekunden",
             "Holds erledigt, {nth_nom}r nur {s}s",
             "erledigt, {s}s beim {nth}",
-            "alles nach Plan, {nth}r Hold {s} s",
+            "alles nach Plan, {nth_nom}r Hold {s} s",
         ),
         "hold_last": (
             "erledigt, letzter nur {s} Sek",
@@ -800,7 +800,7 @@ GERMAN = PlanWords(
             "{mv2} weggelassen, {mv} mit {load} kg, Rest wie geplant",
         ),
     },
-    openings=("Servus, ", "Hallo Coach, ", "so, ", "Moin! ", "kurz: "),
+    openings=("Servus, ", "Hallo, ", "so, ", "Moin! ", "kurz: "),
     closings=(", lief gut", ". war zäh", " 💪", ". bis dann", ". Bus war spät", " 🙂"),
 )
 
@@ -1149,7 +1149,7 @@ SPANISH = PlanWords(
             "me salté {the2}, hice {the} con {load} kg, el resto igual",
         ),
     },
-    openings=("hola coach, ", "Buenas! ", "bueno, ", "Hola. ", "rápido: "),
+    openings=("hola, ", "Buenas! ", "bueno, ", "Hola. ", "rápido: "),
     closings=(", salió bien", ". costó", " 💪", ". hasta luego", ". el bus llegó tarde", " 🙂"),
 )
 

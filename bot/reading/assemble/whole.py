@@ -98,6 +98,9 @@ def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: S
     correction: Correction | None = next((c.value for c in corrections if c.value is not None), None)
     trained = bool(work.sets) or work.report
     wishes = find_wishes(message, claims)
+    if work.sets and "missed" in wishes and spans == [Span(message.today, message.today)]:
+        # "left the dips out today": what was trained was not missed
+        wishes, spans = [wish for wish in wishes if wish != "missed"], []
     report = trained or duration is not None or session is not None
     report = report or any(c.kind in ("sleep", "duration", "session_rpe") and c.ask for c in claims)
     if sleep is not None and not wishes and not pain and bodyweight is None:

@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TypeVar
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
+
+T = TypeVar("T")
 
 
 def main_rows(rows: Sequence[Row]) -> list[int]:
@@ -20,21 +23,35 @@ def main_rows(rows: Sequence[Row]) -> list[int]:
 
 def pick(rows: Sequence[Row], targets: list[int], scope: object) -> list[int]:
     """The rows among `targets` that a scope means."""
+    paired = len(targets) > 1 and {rows[targets[0]].side, rows[targets[1]].side} == {"left", "right"}
+    step = 2 if paired else 1
+    if not isinstance(scope, str) and paired:
+        pairs = [targets[at : at + 2] for at in range(0, len(targets), 2)]
+        return [at for pair in _of_list(pairs, scope) for at in pair]
     if scope == "last":
-        if len(targets) > 1 and {rows[targets[-1]].side, rows[targets[-2]].side} == {"left", "right"}:
-            return targets[-2:]
-        return targets[-1:]
+        return targets[-step:]
     if scope == "first":
-        if len(targets) > 1 and {rows[targets[0]].side, rows[targets[1]].side} == {"left", "right"}:
-            return targets[:2]
-        return targets[:1]
+        return targets[:step]
+    return _of_list(targets, scope)
+
+
+def _of_list(targets: list[T], scope: object) -> list[T]:
+    """The ones of a list that a scope means by number."""
     if isinstance(scope, tuple) and scope[0] == "these":
         return [targets[at - 1] for at in scope[1] if 0 < at <= len(targets)]
     if isinstance(scope, tuple):
         return targets[: scope[1]] if scope[0] == "first" else targets[-scope[1] :]
     if isinstance(scope, int):
-        return targets[scope - 1 : scope]
+        return targets[scope - 1 : scope] if scope > 0 else []
     return targets
+
+
+def addressed(base: Sequence[Row], scope: object, side: str | None) -> list[Row]:
+    """The rows of `base` that a scope and a side mean; empty: the plan has none such."""
+    own = [row for row in base if side is None or row.side == side]
+    if scope is None:
+        return own
+    return [own[at] for at in pick(own, list(range(len(own))), scope)]
 
 
 def counted_rows(rows: Sequence[Row], n: int) -> list[int]:

@@ -9,6 +9,9 @@ from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.plan.ground import PARTS, members, plan_names
 
+VALUED = frozenset("rows bare load loads at instead delta count assist".split())
+SAYING = frozenset("done planned same fine skipped except only instead not".split())
+
 
 @dataclass
 class Clause:
@@ -19,6 +22,7 @@ class Clause:
     names: set[str] = field(default_factory=set)  # plan words in it
     outside: list[Fact] = field(default_factory=list)  # movements named that the plan has not
     sentence: int = 0
+    part: bool = False  # it names a part of the plan ("the warm-up")
 
 
 def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
@@ -34,6 +38,10 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
 
     for at, fact in enumerate(facts):
         if fact.kind == "sep" and fact.note.get("mark") not in ("(", ")"):
+            if fact.note.get("mark") == ":" and _only_names(current):
+                continue  # "dips: skipped", "dips: 10 10 9"
+            if fact.note.get("mark") == "and" and _only_names(current) and _names_on(facts, at + 1):
+                continue  # "warm-up and skill as planned"
             close()
             sentence += fact.value == 3
             continue
@@ -41,12 +49,13 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
         if (
             leaves
             and any(f.kind in ("move", "plan") for f in current)
-            and ("except" in leaves or _names_more(facts, at + 1))
+            and not any(f.kind == "count" for f in current)  # "una serie menos de fondos"
+            and _names_more(facts, at + 1)
         ):
             close()
         current.append(fact)
     close()
-    clauses = _join_sides(clauses)
+    clauses = _join_exceptions(_join_sides(clauses))
     for clause in clauses:
         for fact in clause.facts:
             clause.names |= plan_names(fact)
@@ -58,19 +67,76 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
                 elif fact.value.movement != "!":
                     clause.outside.append(fact)
         for fact, after in zip(clause.facts, clause.facts[1:], strict=False):
-            if fact.kind == "fail" and fact.note.get("name") == "no" and after.kind == "move":
+            named = after.kind == "move" or plan_names(after) & set(PARTS)
+            if fact.kind == "fail" and fact.note.get("name") == "no" and named:
                 clause.names.add("skipped")
             if after.kind == "fail" and after.note.get("weak") and fact.kind == "move":
                 clause.names.add("skipped" if after.note.get("name") == "no" else "done")
+        _denied(clause)
         clause.facts = [f for f in clause.facts if not (f.kind == "fail" and f.note.get("weak"))]
         if len(clause.facts) == 1 and "all_lifts" in clause.names:
             clause.names.add("done")
         for name, part in PARTS.items():
             if name in clause.names:
                 clause.targets += [i for i, row in enumerate(rows) if row.part == part and i not in clause.targets]
+                clause.part = True
         if "holds" in clause.names and not clause.targets:
             clause.targets = [i for i, row in enumerate(rows) if row.hold_s is not None]
     return clauses
+
+
+def _only_names(facts: Sequence[Fact]) -> bool:
+    """Whether a clause so far names what is spoken of, and says nothing of it."""
+    named = any(fact.kind == "move" or plan_names(fact) & {*PARTS, "rest"} for fact in facts)
+    silent = ("move", "word", "plan", "scope")
+    return named and all(fact.kind in silent and not plan_names(fact) & SAYING for fact in facts)
+
+
+def _names_on(facts: Sequence[Fact], at: int) -> bool:
+    """Whether the clause that begins here names more of the plan and tells no value."""
+    own: list[Fact] = []
+    for fact in facts[at:]:
+        if fact.kind == "sep":
+            break
+        own.append(fact)
+    named = any(fact.kind == "move" or plan_names(fact) & set(PARTS) for fact in own)
+    return named and not any(fact.kind in VALUED for fact in own)
+
+
+def _join_exceptions(clauses: list[Clause]) -> list[Clause]:
+    """ "all but the last, that was a 2": the value is of the set excepted."""
+    out: list[Clause] = []
+    for clause in clauses:
+        before = out[-1] if out else None
+        if before is not None and before.sentence == clause.sentence and _excepts(before) and _only_value(clause):
+            before.facts += clause.facts
+        else:
+            out.append(clause)
+    return out
+
+
+def _excepts(clause: Clause) -> bool:
+    scoped = any(fact.kind == "scope" and fact.value not in ("all", "over") for fact in clause.facts)
+    left = any(plan_names(fact) & {"except"} for fact in clause.facts)
+    return scoped and left and not any(fact.kind in VALUED for fact in clause.facts)
+
+
+def _only_value(clause: Clause) -> bool:
+    silent = ("word", "scheme", "bare", "rows", "side", "load")
+    told = any(fact.kind in ("bare", "rows", "load") for fact in clause.facts)
+    return told and all(fact.kind in silent or plan_names(fact) <= {"only", "the"} for fact in clause.facts)
+
+
+def _denied(clause: Clause) -> None:
+    """ "nur die Archer nicht", "lo demás no": a denial that closes a clause is of what it names."""
+    last = next((f for f in reversed(clause.facts) if f.kind != "word"), None)
+    if last is None:
+        return
+    denies = (last.kind == "fail" and last.note.get("name") == "no") or bool(plan_names(last) & {"instead", "not"})
+    valued = any(f.kind in VALUED for f in clause.facts)
+    if denies and not valued and len(clause.facts) > 1:
+        clause.names.add("no_rest" if "rest" in clause.names and not clause.targets else "skipped")
+        clause.names -= {"done", "only"}
 
 
 def _join_sides(clauses: list[Clause]) -> list[Clause]:
@@ -104,6 +170,6 @@ def _names_more(facts: Sequence[Fact], at: int) -> bool:
     for fact in facts[at:]:
         if fact.kind == "sep":
             return False
-        if fact.kind == "move" or plan_names(fact) & set(PARTS):
+        if fact.kind in ("move", "scope") or plan_names(fact) & set(PARTS):
             return True
     return False

@@ -7,17 +7,30 @@ from collections.abc import Sequence
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 from bot.reading.plan.ground import PARTS, STRONG, ground, members, plan_names
+from bot.reading.plan.terms import in_terms
+
+TICKS = ("✅", "✔", "☑", "👍", "✓")
 
 
 def leans(message: Message, facts: list[Fact]) -> bool:
     """Whether the message is told against the plan, and there is one."""
     if not message.context.today:
         return False
+    facts = in_terms(message, facts)
     names = set().union(*(plan_names(fact) for fact in facts)) if facts else set()
+    if "no_plan" in names:
+        return False
+    if ticked(message):
+        return True
     moves = [fact for fact in facts if fact.kind == "move" and fact.value.movement != "!"]
+    told = any(fact.kind in ("rows", "bare", "loads") for fact in facts)
+    if "most" in names and not moves and not told:
+        return True
     if names & STRONG or any(fact.kind in ("instead", "delta") for fact in facts):
         return True
     if any(fact.kind == "count" and (fact.note.get("of_plan") or fact.note.get("only")) for fact in facts):
+        return True
+    if names & {"only"} and any(f.kind == "scope" and isinstance(f.value, tuple) for f in facts):
         return True
     if not moves and alone(facts, 0) and "fine" in plan_names(facts[0]) and any(f.kind == "effort" for f in facts):
         return True
@@ -39,12 +52,27 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         known = {row.movement for row in ground(message)}
         worked = any(fact.kind in ("rows", "bare", "loads") for fact in facts)
         named = any(set(members(fact.value)) & known for fact in moves)
-        if not worked and named and names & {"only", "fine", "rest"}:
+        if not worked and named and names & {"only", "fine", "rest", "no_rest"}:
+            return True
+        if any(_fine(clause, known) for clause in _between(facts)):
             return True
         return bool(names & {"only"} and named and any(fact.kind == "scope" for fact in facts) and not worked)
     if names & {"only"} and any(fact.kind == "count" for fact in facts):
         return True
+    denied = any(f.kind == "fail" and f.note.get("name") == "no" for f in facts)
+    if len(names & set(PARTS)) > 1 or (names & set(PARTS) and denied):
+        return True
+    held = [row for row in ground(message) if row.part != "warm_up"]
+    scoped = any(f.kind == "scope" and f.value not in ("over", "all", "top", "back") for f in facts)
+    told = [f for f in facts if f.kind == "rows"]
+    if scoped and held and all(row.hold_s is not None for row in held) and len(told) == 1 and told[0].note.get("one"):
+        return True
     return bool(names & set(PARTS) and names & {"fine", "only"})
+
+
+def ticked(message: Message) -> bool:
+    """Whether the message is a tick and other signs, no word: "✅", "💪👍"."""
+    return any(sign in message.text for sign in TICKS) and all(token.kind in ("sym", "nl") for token in message.tokens)
 
 
 def alone(facts: Sequence[Fact], at: int) -> bool:
@@ -53,3 +81,21 @@ def alone(facts: Sequence[Fact], at: int) -> bool:
         return False
     left = at == 0 or facts[at - 1].kind in ("sep", "claim")
     return left and (at + 1 == len(facts) or facts[at + 1].kind in ("sep", "claim"))
+
+
+def _between(facts: Sequence[Fact]) -> list[list[Fact]]:
+    """The facts cut at the separators."""
+    out: list[list[Fact]] = [[]]
+    for fact in facts:
+        if fact.kind == "sep":
+            out.append([])
+        else:
+            out[-1].append(fact)
+    return out
+
+
+def _fine(clause: Sequence[Fact], known: set[str | None]) -> bool:
+    """Whether a clause says no more than that a movement of the plan was fine: "Klimmzüge passen"."""
+    moves = [fact for fact in clause if fact.kind == "move" and set(members(fact.value)) & known]
+    fine = any(plan_names(fact) & {"fine"} for fact in clause)
+    return bool(moves) and fine and all(fact.kind in ("move", "plan", "scope") for fact in clause)

@@ -15,6 +15,8 @@ from bot.reading.plan.change import change
 from bot.reading.plan.choosing import best_rows, the_rows
 from bot.reading.plan.clauses import Clause, clauses_of
 from bot.reading.plan.ground import STRONG, ground, plan_names
+from bot.reading.plan.leaning import ticked
+from bot.reading.plan.terms import in_terms
 from bot.reading.plan.told import Told
 from bot.reading.reading import Ask
 
@@ -22,6 +24,10 @@ from bot.reading.reading import Ask
 def read_plan(message: Message, facts: list[Fact], work: Work) -> None:
     """Fill `work` from the plan and what the message says against it."""
     rows = ground(message)
+    facts = in_terms(message, facts)
+    if ticked(message):
+        finish(message, rows, [], work)
+        return
     clauses = clauses_of(rows, facts)
     asked = _asked(message, facts, clauses)
     if asked is not None:
@@ -42,9 +48,10 @@ def read_plan(message: Message, facts: list[Fact], work: Work) -> None:
 
 def _asked(message: Message, facts: list[Fact], clauses: list[Clause]) -> Ask | None:
     """What must be asked before anything is taken from the plan: "as last time", a load mended."""
-    if any("last_time" in clause.names for clause in clauses):
-        fact = next(f for clause in clauses for f in clause.facts if "last_time" in plan_names(f))
-        return Ask("sets", message.span(fact.start, fact.end))
+    for name in ("last_time", "most"):
+        fact = next((f for clause in clauses for f in clause.facts if name in plan_names(f)), None)
+        if fact is not None:
+            return Ask("sets", message.span(fact.start, fact.end))
     mending = mended(message, facts)
     return Ask("load_kg", message.span(mending.start, mending.end)) if mending is not None else None
 
@@ -60,6 +67,7 @@ def mended(message: Message, facts: Sequence[Fact]) -> Fact | None:
 
 def read_bare(message: Message, facts: list[Fact], work: Work) -> None:
     """Numbers without a movement, on a day with a plan: they are the plan's."""
+    facts = in_terms(message, facts)
     stated = [f for f in facts if f.kind == "rows" and not (f.note.get("one") and not f.note.get("reps"))]
     loads = [f for f in facts if f.kind in ("load", "at", "loads")]
     if not stated and not (loads and any(f.kind in ("count", "bare") for f in facts)):

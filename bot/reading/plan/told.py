@@ -59,6 +59,8 @@ class Told:
         self.sticky_at = -1  # the sentence that named it
         self.several = len({row.movement for row in rows if row.part != "warm_up"}) > 1
         self.stop_after: int | None = None
+        self.exclusive = False  # "only the pull-ups, as planned": "as planned" is said of them alone
+        self.named_some = False  # some clause before named what was done
         self.leaving = False  # "without the archers, the dips": the next one named is left out too
 
     @property
@@ -73,7 +75,11 @@ class Told:
             [fact for fact in clause.facts if fact.kind in VALUES],
             [fact for fact in clause.facts if fact.kind == "scope" and fact.value not in ("over", "rest")],
         )
-        if self._left_out(said):
+        if "no_rest" in said.names:
+            self.exclusive, self.rest, self.everything = True, False, False
+            if not said.named and not said.values and not said.scoped:
+                return
+        if self._sets_more_or_fewer(said) or self._left_out(said) or self._first_only(said):
             return
         self.leaving = said.named and self.leaving and not said.values
         self._kept_whole(said)
@@ -100,6 +106,48 @@ class Told:
             self.keep.setdefault(at, True)
         self._change(clause, targets)
 
+    def _sets_more_or_fewer(self, said: _Said) -> bool:
+        """ "One set of dips less", "ein Satz Chin-ups mehr": so many of the last; whether that is what is said."""
+        names, rows = said.names, self.rows
+        count = next((f.value for f in said.values if f.kind == "count" and not f.note.get("of_plan")), None)
+        if count is None or said.scoped or len(said.values) > 1 or not names & {"less", "more"}:
+            return False
+        targets = said.clause.targets or main_rows(rows)
+        if "less" in names:
+            step = 2 if rows[targets[-1]].side is not None else 1
+            for at in targets[-count * step :]:
+                self.keep[at] = False
+        elif count == 1:
+            self.added[targets[-1]] = replace(rows[targets[-1]])
+        else:
+            return False
+        for at in targets:
+            self.keep.setdefault(at, True)
+        return True
+
+    def _first_only(self, said: _Said) -> bool:
+        """ "The first two as planned", "only the first three sets": those, and not all."""
+        if said.values or not said.scoped or not said.names & {"only", "planned", "done", "same"}:
+            return False
+        scope = said.scoped[-1].value
+        if scope == "all" or (scope == "last" and not said.names & {"only"}):
+            return False
+        targets = pick(self.rows, said.clause.targets or main_rows(self.rows), scope)
+        if not targets:
+            self.asks.append(Ask("sets", self.message.span(said.scoped[-1].start, said.scoped[-1].end)))
+            return True
+        for at in targets:
+            self.keep.setdefault(at, True)
+        self.exclusive = self.exclusive or not self.everything
+        self._warmed_up(targets)
+        return True
+
+    def _warmed_up(self, targets: list[int]) -> None:
+        """Who did some of the main sets had warmed up."""
+        for at, row in enumerate(self.rows):
+            if at < min(targets) and row.part == "warm_up":
+                self.keep.setdefault(at, True)
+
     def _left_out(self, said: _Said) -> bool:
         """Sets skipped: "all but the archers", "skipped the last two"; whether that is all that the clause says."""
         names, values, scoped, named, rows = said.names, said.values, said.scoped, said.named, self.rows
@@ -108,13 +156,20 @@ class Told:
             return False
         if any("except" in plan_names(fact) for fact in said.clause.facts):
             self.everything = True
-        if names & GLOBAL - {"rest"} and "except" not in names and not named:
+        whole = names & (GLOBAL - {"rest"}) or "all_lifts" in names or any(f.value == "all" for f in scoped)
+        scoped = [f for f in scoped if f.value != "all"]
+        if whole and ("except" not in names or "all_lifts" in names):
             self.everything = True
         targets = said.clause.targets
         if scoped and any(f.kind in ("bare", "rows", "load", "instead", "delta") for f in values):
             targets = []
         elif scoped:
             targets = pick(rows, targets or main_rows(rows), scoped[-1].value)
+            if not named and not self.several:
+                self.everything = True  # "skipped the last two": the others were done
+        if said.sided and targets:
+            side = next(f.value for f in said.clause.facts if f.kind == "side" and f.value in ("left", "right"))
+            targets = [at for at in targets if rows[at].side == side]
         fewer = next((f.value for f in values if f.kind == "count" and not f.note.get("of_plan")), None)
         if fewer and targets and "skipped" in names and not scoped:
             # "dropped one set of dips": the last
@@ -129,6 +184,8 @@ class Told:
     def _kept_whole(self, said: _Said) -> None:
         """ "Done", "the rest as planned", "dips fine"."""
         names, named = said.names, said.named
+        if self.exclusive and not named and "rest" not in names:
+            return
         if ("rest" in names and names & {"planned", "done", "fine", "same"}) or (
             "rest" in names and not named and not names & {"only"} and not late_rest(self.message, said.clause)
         ):
@@ -139,7 +196,7 @@ class Told:
                     self.keep.setdefault(at, True)
             elif not said.sided or not self.sticky:
                 surely = names & {"done", "planned", "same", "extra_set"}
-                fine = "fine" in names and (said.values or len(self.clauses) > 1)
+                fine = "fine" in names and (said.values or len(self.clauses) > 1) and not any(self.keep.values())
                 self.everything = self.everything or bool(surely or fine)
 
     def _other_work(self, said: _Said) -> bool:
@@ -173,10 +230,12 @@ class Told:
             return
         self.sticky, self.sticky_at = clause.targets, clause.sentence
         if said.names & {"only"}:
-            chosen = pick(self.rows, clause.targets, said.scoped[-1].value) if said.scoped else clause.targets
-            for at in chosen:
+            if self.everything:
+                self.asks.append(Ask("sets", self.message.span(clause.facts[0].start, clause.facts[-1].end)))
+            self.exclusive = not self.everything
+            for at in clause.targets:
                 self.keep.setdefault(at, True)
-        elif not self.everything and not said.names - set(PARTS) and len(self.clauses) > 1:
+        elif not self.everything and not said.names - {*PARTS, "the"} and len(self.clauses) > 1:
             for at in clause.targets:
                 self.keep.setdefault(at, True)
 
@@ -185,7 +244,7 @@ class Told:
         rows, values = self.rows, said.values
         whole = any(fact.value == "all" for fact in said.scoped) or "all_lifts" in said.names or "every" in said.names
         deltas = [f for f in values if f.kind in ("delta", "instead")]
-        if deltas and (whole or deltas[0].kind == "instead"):
+        if deltas and (whole or self.everything or deltas[0].kind == "instead"):
             return [i for i, row in enumerate(rows) if row.part != "warm_up" or not self.several]
         if whole and efforts_only:
             return [i for i, row in enumerate(rows) if row.part != "warm_up"]
@@ -202,9 +261,7 @@ class Told:
             for at in targets:
                 self.keep.setdefault(at, True)
             if not self.everything and not self.rest:
-                for at, row in enumerate(self.rows):
-                    if at < min(targets) and row.part == "warm_up":
-                        self.keep.setdefault(at, True)
+                self._warmed_up(targets)
         elif any(f.kind in ("delta", "instead", "fail") for f in values) and not said.named and not self.sticky:
             self.everything = self.everything or not any(self.keep.values())
 

@@ -1,0 +1,116 @@
+"""The facts of a message in terms of the day's plan: "1s" of a plan of reps are reps, quoted plans are no report."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.fold.rows import Row
+from bot.reading.message import Message
+from bot.reading.plan.ground import ground, plan_names
+
+QUOTES = {"'": "'", '"': '"', "“": "”", "„": "“", "‘": "’", "«": "»", "»": "«", "‚": "‘"}
+FIGURE_S = re.compile(r"(\d+)s", re.IGNORECASE)
+
+
+def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """The facts as the plan lets them be understood; doing it twice changes nothing more."""
+    rows = ground(message)
+    quoted = _quoted(message)
+    told = [fact for fact in facts if not any(start <= fact.start < end for start, end in quoted)]
+    told = [_of_reps(message, fact, rows) for fact in told]
+    told = [fact for at, fact in enumerate(told) if not _article(told, at)]
+    told = _chosen(told)
+    told = _listed(told)
+    if not any(row.side for row in rows):
+        told = [fact for fact in told if not (fact.kind == "side" and fact.value == "each")]
+    return _lone_count(told)
+
+
+def _quoted(message: Message) -> list[tuple[int, int]]:
+    """The pieces between quotation marks that hold a number: the plan as it was sent."""
+    found: list[tuple[int, int]] = []
+    at = 0
+    tokens = message.tokens
+    while at < len(tokens):
+        sign = message.text[tokens[at].start : tokens[at].end] if tokens[at].kind == "sym" else ""
+        shut = QUOTES.get(sign)
+        end = next(
+            (k for k in range(at + 1, len(tokens)) if shut and message.text[tokens[k].start : tokens[k].end] == shut),
+            None,
+        )
+        if end is not None and any(token.value is not None for token in tokens[at:end]):
+            found.append((at, end + 1))
+            at = end
+        at += 1
+    return found
+
+
+def _of_reps(message: Message, fact: Fact, rows: Sequence[Row]) -> Fact:
+    """ "the last two were 1s": beside a plan of reps no seconds; "waren 2er" tells reps too."""
+    if fact.kind != "rows" or len(fact.value) != 1 or any(row.hold_s is not None for row in rows):
+        return fact
+    figure = FIGURE_S.fullmatch(message.span(fact.start, fact.end).strip()) if fact.note.get("one") else None
+    if figure is None:
+        return fact
+    value = int(figure[1])
+    if any(row.reps == value for row in rows):
+        return replace(fact, value=[Entry(value)], note={"the": True})
+    return Fact("bare", fact.start, fact.end, float(value), {"kg": float(value), "figure": True})
+
+
+def _article(facts: Sequence[Fact], at: int) -> bool:
+    """ "tough one", "the third one": no number."""
+    fact = facts[at]
+    if fact.kind != "bare" or not fact.note.get("spelled") or fact.value != 1:
+        return False
+    beside = [*facts[max(0, at - 1) : at], *facts[at + 1 : at + 2]]
+    return not any(one.kind == "side" or plan_names(one) & {"only"} for one in beside)
+
+
+def _chosen(facts: list[Fact]) -> list[Fact]:
+    """ "the 3s went 3 3 2": once a list tells them, "the 3s" only names them."""
+    lists = any(fact.kind == "rows" and fact.note.get("list") for fact in facts)
+    if not lists:
+        return facts
+    return [fact for fact in facts if not (fact.kind == "rows" and fact.note.get("the"))]
+
+
+def _listed(facts: list[Fact]) -> list[Fact]:
+    """ "left 3 and 3": two sets of one side."""
+    out: list[Fact] = []
+    for fact in facts:
+        last = out[-3:]
+        if (
+            fact.kind == "bare"
+            and len(last) == 3
+            and last[2].kind == "sep"
+            and last[2].note.get("mark") in ("and", ",")
+            and last[1].kind == "bare"
+            and (last[0].kind == "side" or plan_names(last[0]) & {"only"})
+            and any(one.kind == "side" for one in out[-4:])
+        ):
+            entries = [Entry(int(last[1].value)), Entry(int(fact.value))]
+            out[-2:] = [Fact("rows", last[1].start, fact.end, entries, {"list": True, "mark": "and"})]
+            continue
+        out.append(fact)
+    return out
+
+
+def _lone_count(facts: list[Fact]) -> list[Fact]:
+    """ "3 sets, then the alarm went": the only number told is how many sets were done."""
+    if any(fact.kind in ("rows", "bare", "loads", "load", "at", "move", "left", "scope", "side") for fact in facts):
+        return facts
+    counts = [fact for fact in facts if fact.kind == "count"]
+    if (
+        len(counts) != 1
+        or counts[0].note.get("of_plan")
+        or any(plan_names(f) & {"skipped", "less", "more"} for f in facts)
+    ):
+        return facts
+    told = counts[0]
+    return [
+        replace(f, note={**f.note, "only": True, "lone": not f.note.get("only")}) if f is told else f for f in facts
+    ]

@@ -1,0 +1,160 @@
+"""One value told against planned sets: "15 for the last two", "22.5 instead of 20", "2.5 less", "without weight".
+
+A bare number is reps or a load: the one that is near what the plan has. Where both are, a plain number is reps ("2 on
+the last"), and what somebody "dropped to" or "took" is asked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Fact
+from bot.reading.fold.block import to_kg
+from bot.reading.fold.rows import Row, shift
+from bot.reading.message import Message
+from bot.reading.plan.clauses import Clause
+from bot.reading.reading import Ask
+
+MORE_REPS = 3  # so many over the plan are believed of a bare number (from rehearsal, no source)
+LEAST_LOAD, MOST_LOAD = 0.5, 1.6  # of the planned load: what a bare number can be a load in place of
+SAME_KG = 0.3
+
+
+def apply(
+    message: Message, fact: Fact, where: Sequence[Row], clause: Clause, asks: list[Ask], *, verb: bool, sure: bool
+) -> bool:
+    """Change the rows by one fact; False where it is none that this knows. `verb`: "dropped to"; `sure`: the words
+    say which sets are meant."""
+    span = message.span(fact.start, fact.end)
+    if fact.kind == "instead":
+        return _instead(message, fact, where, asks)
+    if fact.kind == "delta":
+        amount, kind, sign = fact.value
+        for row in where:
+            shift(row, amount, kind, sign)
+        return True
+    if fact.kind == "load":
+        return _load(fact, where, asks, span, verb)
+    if fact.kind == "rows":
+        return _work(fact, where, sure)
+    return _bare(fact, where, asks, span, verb, sure, bool(clause.names & {"took"}))
+
+
+def _instead(message: Message, fact: Fact, where: Sequence[Row], asks: list[Ask]) -> bool:
+    """Whichever value of the sets is the old one becomes the new one."""
+    new, old, unit = fact.value
+    kg = to_kg(new, unit if unit in ("kg", "lb") else message.context.unit)
+    was = to_kg(old, unit if unit in ("kg", "lb") else message.context.unit)
+    loads = [row for row in where if row.load_kg and abs(row.load_kg - was) < SAME_KG]
+    assists = [row for row in where if row.assist_kg and abs(row.assist_kg - was) < SAME_KG]
+    reps = [row for row in where if row.reps == old and unit in (None, "reps")]
+    holds = [row for row in where if row.hold_s == old and unit in (None, "sec")]
+    if unit == "reps" or (reps and not loads):
+        for row in reps or where:
+            row.reps = int(new)
+    elif holds or unit == "sec":
+        for row in holds or where:
+            row.hold_s = float(new)
+    elif loads:
+        for row in loads:
+            row.load_kg = kg
+    elif assists:
+        for row in assists:
+            row.assist_kg = kg
+    elif unit in ("kg", "lb"):
+        _set_load(where, kg)
+    else:
+        asks.append(Ask("load_kg", message.span(fact.start, fact.end)))
+    return True
+
+
+def _set_load(where: Sequence[Row], kg: float) -> None:
+    """A load said of sets with a counterweight is the counterweight."""
+    for row in where:
+        if row.assist_kg and not row.load_kg:
+            row.assist_kg = kg
+        else:
+            row.load_kg = kg
+
+
+def _load(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bool) -> bool:
+    if fact.value is None or fact.note.get("same"):
+        return False
+    if fact.note.get("none"):
+        for row in where:
+            row.load_kg = 0.0
+        return True
+    said = fact.note.get("how") == "plus" or fact.note.get("unit")
+    if verb and not said and fact.value == int(fact.value) and _near_reps(fact.value, where):
+        if _near_load(fact.value, where):
+            _open(where, asks, span)
+        else:
+            for row in where:
+                row.reps = int(fact.value)
+        return True
+    _set_load(where, fact.value)
+    return True
+
+
+def _work(fact: Fact, where: Sequence[Row], sure: bool) -> bool:
+    """Reps or seconds told with their word."""
+    entry = fact.value[0]
+    holds = [row for row in where if row.hold_s is not None]
+    if entry.hold_s is not None:
+        for row in holds:
+            row.hold_s = entry.hold_s
+        return bool(holds)
+    if not sure and len(where) > 1:
+        return False
+    if entry.reps is None or holds or entry.load_kg is not None or fact.note.get("own_load") is not None:
+        return False
+    for row in where:
+        row.reps = entry.reps
+        row.failed = entry.reps == 0
+    return True
+
+
+def _bare(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bool, sure: bool, took: bool) -> bool:
+    value, kg = fact.value, fact.note.get("kg", fact.value)
+    if where[0].hold_s is not None:
+        if sure or len(where) == 1:
+            for row in where:
+                row.hold_s = float(value)
+            return True
+        return False
+    reps = _near_reps(value, where) and not fact.note.get("comma")
+    load = _near_load(kg, where)
+    loaded = any(row.load_kg or row.assist_kg for row in where)
+    if (load or (took and loaded)) and (not reps or (took and value > max(row.reps or 0 for row in where))):
+        _set_load(where, kg)
+        return True
+    if reps and load and (verb or took):
+        _open(where, asks, span)
+        return True
+    if reps and (sure or len(where) == 1):
+        for row in where:
+            row.reps = int(value)
+            row.failed = value == 0
+        return True
+    if reps or value == int(value):
+        asks.append(Ask("reps", span))
+        return True
+    asks.append(Ask("load_kg", span))
+    return True
+
+
+def _near_reps(value: float, where: Sequence[Row]) -> bool:
+    most = max((row.reps or 0 for row in where), default=0)
+    return value == int(value) and 0 <= value <= most + MORE_REPS
+
+
+def _near_load(kg: float, where: Sequence[Row]) -> bool:
+    loads = [row.load_kg or row.assist_kg or 0.0 for row in where]
+    return any(load and LEAST_LOAD * load <= kg <= MOST_LOAD * load for load in loads)
+
+
+def _open(where: Sequence[Row], asks: list[Ask], span: str) -> None:
+    """Reps or a load: neither is known."""
+    asks.append(Ask("reps", span))
+    for row in where:
+        row.reps, row.load_kg, row.load_open = None, None, True
