@@ -80,6 +80,13 @@ def open_questions(tx: Session, who: Someone, kind: str | None = None) -> list[Q
     return loose_all(Question, run(tx, _open_to(who.role, kind is not None), values).all())
 
 
+def find(tx: Session, who: Someone, question_id: int) -> Question | None:
+    """A question once put to this person, open or not; None where there is none of theirs with that id."""
+    mine = sa.select(questions).where(questions.c.id == question_id, owned_by(questions, who))
+    found = loose_all(Question, run(tx, mine).all())
+    return found[0] if found else None
+
+
 @cache  # building it takes longer than running it
 def _open_to(role: Role, one_kind: bool) -> sa.Select[Any]:
     """Parameters: `wanted`, the person's id, and `of_kind` if `one_kind`."""

@@ -6,6 +6,7 @@ import re
 from dataclasses import replace
 from datetime import date, datetime, timedelta
 
+from bot.conversation import followups
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.reports import trained
 from bot.reading import complete, read
@@ -55,11 +56,9 @@ def _planned(desk: Desk, day: date) -> tuple[PlannedSet, ...] | None:
 def read_by_plan(desk: Desk, text: str, context: Context) -> Reading:
     """Read a message against the plan that it speaks of: its day's, or on a day off the newest one not told of."""
     reading = read(text, context)
-    if any(one.on == _day_of(desk, context.sent_at) and one.sets for one in desk.record.sessions):
-        # The plan was answered: what comes after it may mend the answer, and must not be taken for a second one.
-        alone = read(text, replace(context, today=None))
-        if {"correction", "undo"} & set(alone.intents) or (alone.sets and not alone.ask):
-            return alone
+    told = followups.told_on(desk, _day_of(desk, context.sent_at))
+    if told:
+        return followups.beside(reading, told, text, context)
     day = reading.performed_on
     if day is not None and day != _day_of(desk, context.sent_at) and _planned(desk, day) is not None:
         return read(text, replace(context, today=_planned(desk, day)))
@@ -91,7 +90,7 @@ def ask(desk: Desk, reading: Reading, text: str, sent_at: datetime) -> tuple[str
     elif doubt.about in EITHER and not _is_number(doubt.span):
         key = f"ask-{doubt.about}-of"
     question = say.say(key if say.has(key) else "ask-other", span=doubt.span)
-    questions.ask(
+    asked = questions.ask(
         desk.tx,
         desk.person,
         KIND,
@@ -102,9 +101,14 @@ def ask(desk: Desk, reading: Reading, text: str, sent_at: datetime) -> tuple[str
         cause=desk.cause,
         data={"sent_at": sent_at.isoformat()},
     )
+    plant_expiry(desk)
+    return question, [(label, f"q:{asked}:{words}") for label, words in _choices(desk, doubt)]
+
+
+def plant_expiry(desk: Desk) -> None:
+    """After a day without an answer the coach hears of it."""
     due_at = desk.now + PATIENCE
     desk.plant(EXPIRED, due_at.astimezone(desk.zone).date(), due_at)
-    return question, _buttons(desk, doubt)
 
 
 def most_important(reading: Reading) -> Ask:
@@ -114,11 +118,11 @@ def most_important(reading: Reading) -> Ask:
     return min(reading.ask, key=weight)
 
 
-def _buttons(desk: Desk, doubt: Ask) -> Buttons:
-    """Where the answers are few: left or right, the number as reps or as load, the half."""
+def _choices(desk: Desk, doubt: Ask) -> Buttons:
+    """Label and words, where the answers are few: left or right, the number as reps or as load, the half."""
     say = desk.say
     if doubt.about == "movement":
-        return [(say.movement(one), f"t:{say.movement(one)}") for one in _family(doubt.span, say)]
+        return [(say.movement(one), say.movement(one)) for one in _family(doubt.span, say)]
     choices = {
         "side": ("left", "right"),
         "rom": ("full", "lower", "upper"),
@@ -129,12 +133,18 @@ def _buttons(desk: Desk, doubt: Ask) -> Buttons:
         return []
     if doubt.about in EITHER and not _is_number(doubt.span):
         return []
-    return [(say.say(f"choice-{doubt.about}-{one}", span=doubt.span), f"t:{_as_text(one)}") for one in choices]
+    return [(say.say(f"choice-{doubt.about}-{one}", span=doubt.span), _as_text(one)) for one in choices]
 
 
 def _is_number(span: str) -> bool:
     """A number alone can be reps or load; with words it is clear which, and only the amount is not."""
     return re.fullmatch(r"\s*[@+]?\s*\d+(?:[.,]\d+)?\s*", span) is not None
+
+
+def _another_number(doubt: Ask, answer: str) -> bool:
+    """ "3" to "20: reps or added weight?" leaves open what 20 is, so that is asked again."""
+    alone = _is_number(doubt.span) and _is_number(answer) and not _beyond_belief(doubt)
+    return alone and doubt.about in EITHER and answer.strip() != doubt.span.strip()
 
 
 def _beyond_belief(doubt: Ask) -> bool:
@@ -160,19 +170,18 @@ def _as_text(choice: str) -> str:
     return {"full": "full range", "lower": "lower half", "upper": "upper half", "load": "weight"}.get(choice, choice)
 
 
-def completed(desk: Desk, answer: str) -> tuple[Reading, str, datetime] | None:
+def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Reading, str, datetime] | None:
     """The earlier message with this answer in it, its text and moment; None where this is no answer to it.
 
     The facts of the sure part are taken back: the whole report is written down again.
     """
-    question = questions.open_question(desk.tx, desk.person, KIND)
-    if question is None or question.about is None:
+    if question.about is None:
         return None
     sent_at = datetime.fromisoformat(question.data["sent_at"])
     context = context_of(desk, sent_at)
     earlier = read_by_plan(desk, question.text, context)
     doubt = Ask(question.about, question.span or "")
-    whole = complete(question.text, earlier, doubt, answer, context)
+    whole = earlier if _another_number(doubt, answer) else complete(question.text, earlier, doubt, answer, context)
     if whole is None:
         return None
     assert question.id is not None

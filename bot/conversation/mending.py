@@ -66,7 +66,9 @@ def _meant(desk: Desk, reading: Reading) -> Session | None:
         reports = on_day or reports
     reports.sort(key=lambda one: one.fact or 0)
     if change is None:
-        return reports[-1] if reports else None
+        names = {work.movement for _, work in known_sets(reading)}
+        own = [one for one in reports if names & {work.movement for work in one.sets}] if names else reports
+        return own[-1] if own else None
     for one in reversed(reports):
         if any(_fits(work, change) for work in one.sets):
             return one

@@ -9,8 +9,9 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session as Tx
 
 from bot.clock import next_moment
-from bot.conversation import alerts, pains, plans, reports, summary
-from bot.conversation.asking import EXPIRED, KIND
+from bot.conversation import alerts, open_sets, pains, plans, reports, summary
+from bot.conversation.answers import COMPLETE, NUDGED
+from bot.conversation.asking import EXPIRED
 from bot.conversation.desk import Desk, Mail
 from planner.facts import Record, Session
 from planner.rules import rules_of
@@ -121,25 +122,23 @@ def _nudge(desk: Desk) -> None:
     if any(one.on == desk.today and reports.trained(one) for one in desk.record.sessions) or not desk.review.today.sets:
         return
     say = desk.say
-    buttons = [(say.say(f"button-{name}"), f"t:{words}") for name, words in NUDGE_BUTTONS]
+    buttons = [(say.say(f"button-{name}"), f"n:{desk.today.isoformat()}:{name}") for name in NUDGED]
     desk.tell(say.say("nudge"), buttons=buttons, stale_after=desk.now + timedelta(hours=3))
-
-
-NUDGE_BUTTONS = (("done", "done as planned"), ("missed", "missed today"), ("tomorrow", "move today to tomorrow"))
 
 
 def _expired(desk: Desk) -> None:
     """A question nobody answered for a day goes to the coach; what was sure of the report stays counted."""
-    question = questions.open_question(desk.tx, desk.person, KIND)
-    if question is None or desk.now - question.asked_at < timedelta(hours=23):
-        return
-    questions.expire(desk.tx, desk.person, KIND, desk.now)
-    notes.pass_on(desk.tx, desk.id, "to_coach", question.text, desk.now)
     say = desk.say_coach
-    desk.tell_coach(
-        say.say("ask-expired", name=desk.person.name, text=question.text[:500], span=question.span or ""),
-        importance=outbox.SUMMARY,
-    )
+    for question in questions.open_questions(desk.tx, desk.person):
+        if question.kind not in COMPLETE or desk.now - question.asked_at < timedelta(hours=23):
+            continue
+        questions.expire(desk.tx, desk.person, question.kind, desk.now)
+        notes.pass_on(desk.tx, desk.id, "to_coach", question.text, desk.now)
+        key = "open-expired" if question.kind == open_sets.KIND else "ask-expired"
+        desk.tell_coach(
+            say.say(key, name=desk.person.name, text=question.text[:500], span=question.span or ""),
+            importance=outbox.SUMMARY,
+        )
 
 
 def _summary(mail: Mail, row: Due) -> None:

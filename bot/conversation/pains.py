@@ -6,26 +6,32 @@ from datetime import date, timedelta
 
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.reasons import named, place
-from bot.conversation.reports import pain_buttons
 from bot.reading.reading import PainRead, Reading
+from bot.wording import Wording
 from planner.facts import Moment, PainAnswer, WarningSign
+from planner.plan import SitePain
 from planner.rules import rules_of
 from storage import facts, outbox, questions
+from storage.questions import Question
 
 QUESTION = "pain"
 NOT_NAMED = "other"  # the planner's place for a pain without one
 ANSWERABLE = timedelta(hours=36)
+MORE = "more"
+SAID_ONCE = {"hold", "step_down", "step_back"}  # a stop is said each time it is met
 EMERGENCY = {"chest_pain", "breathless", "dizziness"}
-MORE = ("6", "7", "8", "9", "10")
+SCORES = ("0", "1", "2", "3", "4", "5")
+OVER = ("6", "7", "8", "9", "10")
 STOPS = {
     "pop", "bruising", "swelling", "deformity", "numbness", "sudden_weakness", "night_pain", "chest_pain",
     "breathless", "dizziness", "locking",
 }  # fmt: skip
 
 
-def store(desk: Desk, reading: Reading) -> list[PainAnswer]:
-    """Scores and signs as facts. A bare number answers the open pain question, for its place and moment."""
-    asked = open_question(desk)
+def store(desk: Desk, reading: Reading, asked: Question | None) -> list[PainAnswer]:
+    """Scores and signs as facts. A bare number answers `asked`, for its place and moment."""
+    if reading.pain and asked is not None and asked.answered_at is not None:
+        _take_back(desk, asked)
     kept = []
     for entry in reading.pain:
         bound = _bound(entry, asked)
@@ -45,6 +51,16 @@ def store(desk: Desk, reading: Reading) -> list[PainAnswer]:
     return kept
 
 
+def _take_back(desk: Desk, asked: Question) -> None:
+    """A button of a question that was answered, pressed again: the thumb had slipped, and the new score counts."""
+    on, when = date.fromisoformat(asked.data.get("on", desk.today.isoformat())), asked.data.get("when")
+    for fact in reversed(desk.record.pain):
+        if fact.on == on and fact.when == when and fact.fact is not None:
+            facts.withdraw(desk.tx, "pain", fact.fact, desk.now)
+            desk.forget()
+            return
+
+
 def _stops(desk: Desk, answer: PainAnswer) -> bool:
     """Whether the rules stop what loads the place, as in planner/pain.py."""
     score = answer.score or 0.0
@@ -59,13 +75,13 @@ def _end_restarts(desk: Desk) -> None:
     desk.forget()
 
 
-def open_question(desk: Desk) -> questions.Question | None:
+def open_question(desk: Desk) -> Question | None:
     """The question for pain that an answer now is meant for."""
     asked = questions.open_question(desk.tx, desk.person, QUESTION)
     return asked if asked is not None and desk.now - asked.asked_at <= ANSWERABLE else None
 
 
-def _bound(entry: PainRead, asked: questions.Question | None) -> PainRead:
+def _bound(entry: PainRead, asked: Question | None) -> PainRead:
     if asked is None:
         return entry
     when: Moment | None = entry.when or asked.data.get("when")
@@ -91,8 +107,8 @@ def alarm(desk: Desk, reading: Reading) -> str | None:
     return say.say(key, signs=names)
 
 
-def acknowledge(desk: Desk, kept: list[PainAnswer]) -> str | None:
-    """What the rules make of the scores just told, a sentence each."""
+def acknowledge(desk: Desk, kept: list[PainAnswer], before: tuple[SitePain, ...]) -> str | None:
+    """What the rules make of the scores just told, a sentence each; short where a place stands as it stood before."""
     say = desk.say
     told = [one for one in kept if one.score is not None]
     if not told:
@@ -100,11 +116,15 @@ def acknowledge(desk: Desk, kept: list[PainAnswer]) -> str | None:
     if all(one.score == 0 for one in told):
         return say.say("pain-none")
     levels = {(one.site, one.side): one for one in desk.review.pain}
+    stood = {(one.site, one.side): one.level for one in before}
     lines = []
     for answer in told:
-        site = levels.get((answer.site or NOT_NAMED, answer.side))
+        here = (answer.site or NOT_NAMED, answer.side)
+        site = levels.get(here)
         where = place(answer.site, answer.side, say) if answer.site else say.say("pain-somewhere")
         key = f"pain-{site.level}" if site is not None else "pain-noted"
+        if site is not None and site.level in SAID_ONCE and stood.get(here) == site.level:
+            key = "pain-as-before"
         lines.append(say.say(key, place=where, score=say.number(answer.score or 0.0)))
     return "\n".join(dict.fromkeys(lines))
 
@@ -116,37 +136,51 @@ def ask_score(desk: Desk, kept: list[PainAnswer]) -> tuple[str, Buttons] | None:
         return None
     data = {"site": bare.site, "side": bare.side, "when": bare.when, "on": bare.on.isoformat()}
     questions.expire(desk.tx, desk.person, QUESTION, desk.now)
-    questions.ask(desk.tx, desk.person, QUESTION, desk.now, data={name: one for name, one in data.items() if one})
+    known = {name: one for name, one in data.items() if one}
+    asked = questions.ask(desk.tx, desk.person, QUESTION, desk.now, data=known)
     where = place(bare.site, bare.side, desk.say) if bare.site else desk.say.say("pain-somewhere")
-    return desk.say.say("ask-pain-score", place=where), pain_buttons(desk.say)
+    return desk.say.say("ask-pain-score", place=where), _buttons(asked, desk.say)
 
 
 def ask_after(desk: Desk, on: date) -> tuple[str, Buttons]:
     """The question for pain after the session just reported; it rides on the read-back."""
     questions.expire(desk.tx, desk.person, QUESTION, desk.now)
-    questions.ask(
-        desk.tx, desk.person, QUESTION, desk.now, data={"when": "after", "on": on.isoformat(), **_last_place(desk)}
-    )
-    return desk.say.say("ask-pain-after"), pain_buttons(desk.say)
+    data = {"when": "after", "on": on.isoformat(), **_last_place(desk)}
+    asked = questions.ask(desk.tx, desk.person, QUESTION, desk.now, data=data)
+    return desk.say.say("ask-pain-after"), _buttons(asked, desk.say)
 
 
-def ask_more(desk: Desk) -> None:
+def is_asked_after(desk: Desk, on: date) -> bool:
+    """Whether the pain of that day's session was told of, or is asked for already."""
+    asked = open_question(desk)
+    waits = asked is not None and asked.data.get("when") == "after" and asked.data.get("on") == on.isoformat()
+    return waits or any(fact.on == on and fact.when in (None, "during", "after") for fact in desk.record.pain)
+
+
+def ask_more(desk: Desk, asked: Question) -> None:
     """ "More" was pressed: how much more decides what is to be done."""
-    desk.tell(desk.say.say("ask-pain-more"), buttons=[(score, f"t:{score}") for score in MORE])
+    desk.tell(desk.say.say("ask-pain-more"), buttons=[(score, f"q:{asked.id}:{score}") for score in OVER])
+
+
+def _buttons(asked: int, say: Wording) -> Buttons:
+    """Each names its question: pressed when another was asked since, it still answers its own."""
+    return [
+        *((score, f"q:{asked}:{score}") for score in SCORES),
+        (say.say("button-more-pain"), f"q:{asked}:{MORE}"),
+    ]
 
 
 def ask_morning(desk: Desk) -> None:
     """Next morning's question, by the name of the place where one hurts."""
     last = _last_place(desk)
     questions.expire(desk.tx, desk.person, QUESTION, desk.now)
-    questions.ask(
-        desk.tx, desk.person, QUESTION, desk.now, data={"when": "morning", "on": desk.today.isoformat(), **last}
-    )
+    data = {"when": "morning", "on": desk.today.isoformat(), **last}
+    asked = questions.ask(desk.tx, desk.person, QUESTION, desk.now, data=data)
     say = desk.say
     text = say.say("ask-pain-morning")
     if last:
         text = say.say("ask-pain-morning-at", place=place(last["site"], last.get("side"), say))
-    desk.tell(text, buttons=pain_buttons(say), stale_after=desk.now + timedelta(hours=16))
+    desk.tell(text, buttons=_buttons(asked, say), stale_after=desk.now + timedelta(hours=16))
 
 
 def _last_place(desk: Desk) -> dict[str, str]:

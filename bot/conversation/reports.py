@@ -3,18 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 
-from bot.conversation.desk import Buttons, Desk
+from bot.conversation.desk import Desk
 from bot.reading.reading import Reading, SetRead
 from bot.wording import Wording
 from bot.wording.sets import done_in_words, in_a_line
 from planner.facts import Bodyweight, Session, WorkSet
 from planner.plan import DayPlan
+from storage import facts
 
-MORE_PAIN = "more"
 DAYS_AHEAD = 9
-PAIN_BUTTONS = ("0", "1", "2", "3", "4", "5")
 
 
 def known_sets(reading: Reading) -> list[tuple[date, WorkSet]]:
@@ -48,9 +48,15 @@ def store(desk: Desk, reading: Reading) -> list[Session]:
     """Add the facts of the training told of; a report that was sent before adds nothing."""
     new = []
     for session in sessions_of(reading, desk.today):
-        if _told_before(desk, session):
+        before = _told_before(desk, session)
+        if before is None:
+            desk.add(session)
+        elif _with_efforts(before, session) == before.sets or before.fact is None:
             continue
-        desk.add(session)
+        else:
+            session = replace(session, sets=_with_efforts(before, session))
+            facts.replace_session(desk.tx, before.fact, session, desk.now, desk.cause)
+            desk.forget()
         new.append(session)
     if reading.bodyweight_kg is not None:
         desk.add(Bodyweight(reading.performed_on or desk.today, reading.bodyweight_kg))
@@ -63,17 +69,27 @@ def trained(session: Session) -> bool:
     return bool(told) and not session.is_test
 
 
-def _told_before(desk: Desk, session: Session) -> bool:
-    """The same sets for the same day within the last day: a message sent twice, not a second session."""
-    return bool(session.sets) and any(
-        one.on == session.on and one.sets == session.sets and not one.is_test for one in desk.record.sessions
-    )
+def _told_before(desk: Desk, session: Session) -> Session | None:
+    """The report of the same sets for the same day: a message sent twice or told again with efforts, no second one."""
+    work = _effortless(session)
+    told = [one for one in desk.record.sessions if one.on == session.on and not one.is_test]
+    return next((one for one in told if work and _effortless(one) == work), None)
+
+
+def _effortless(session: Session) -> list[WorkSet]:
+    return [replace(one, rpe=None) for one in session.sets]
+
+
+def _with_efforts(before: Session, session: Session) -> tuple[WorkSet, ...]:
+    """The earlier report with the efforts told now."""
+    pairs = zip(before.sets, session.sets, strict=True)
+    return tuple(new if new.rpe is not None else old for old, new in pairs)
 
 
 def read_back(desk: Desk, sessions: list[Session], before: Snapshot) -> str:
     """ "Noted for Mon 4 Jan: pull-ups 5×3 +20 kg." and what changes because of it."""
     say = desk.say
-    lines = []
+    lines: list[str] = []
     for session in sessions:
         if session.sets:
             lines.append(say.say("report-noted", day=say.day(session.on), work=done_in_words(session.sets, say)))
@@ -82,7 +98,7 @@ def read_back(desk: Desk, sessions: list[Session], before: Snapshot) -> str:
             key = "report-extras" if session.sets else "report-extras-alone"
             lines.append(say.say(key, day=say.day(session.on), extras=say.listed(extras)))
     if any(trained(session) for session in sessions):
-        lines += _changes(desk, before)
+        lines += changes(desk, before) if before.told & {one.on for one in sessions} else next_work(desk, before)
     return "\n".join(lines)
 
 
@@ -96,10 +112,16 @@ def _extras(session: Session, say: Wording) -> Iterator[str]:
 
 
 class Snapshot:
-    """The next session as it stood before a message that `counts`: most tell of no training, and a plan costs time."""
+    """What stood before a message, as far as it can change it: a plan and the levels of pain cost time to know.
 
-    def __init__(self, desk: Desk, counts: bool) -> None:
+    `told`: the days that had a report.
+    """
+
+    def __init__(self, desk: Desk, reading: Reading) -> None:
+        counts = reading.performed_on is not None or bool({"correction", "undo"} & set(reading.intents))
         self.next = next_session(desk) if counts else None
+        self.told = {one.on for one in desk.record.sessions if trained(one) and one.sets} if counts else set[date]()
+        self.pain = desk.review.pain if reading.pain else ()
 
 
 def next_session(desk: Desk) -> DayPlan | None:
@@ -112,7 +134,14 @@ def next_session(desk: Desk) -> DayPlan | None:
     return desk.plan(following) if following is not None else None
 
 
-def _changes(desk: Desk, before: Snapshot) -> Iterator[str]:
+def changes(desk: Desk, before: Snapshot) -> list[str]:
+    """The next session's main work where this message changed it; said before where not."""
+    after = next_session(desk)
+    now, was = (_main_work(one, desk.say) for one in (after, before.next))
+    return [] if now == was else list(next_work(desk, before))
+
+
+def next_work(desk: Desk, before: Snapshot) -> Iterator[str]:
     """The next session's main work, and what it was before this report where that changed it."""
     say = desk.say
     after = next_session(desk)
@@ -128,10 +157,6 @@ def _changes(desk: Desk, before: Snapshot) -> Iterator[str]:
 def _main_work(plan: DayPlan | None, say: Wording) -> str:
     sets = [one for one in plan.sets if one.part == "main"] if plan is not None else []
     return in_a_line(sets, say)
-
-
-def pain_buttons(say: Wording) -> Buttons:
-    return [*((score, f"t:{score}") for score in PAIN_BUTTONS), (say.say("button-more-pain"), MORE_PAIN)]
 
 
 def _has_session_facts(reading: Reading) -> bool:

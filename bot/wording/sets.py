@@ -39,21 +39,30 @@ def in_a_line(sets: Sequence[PlannedSet], say: Wording) -> str:
     return "; ".join(_group(list(group), say) for _, group in groupby(sets, _work))
 
 
+def set_in_words(one: AnySet, say: Wording) -> str:
+    """A set without its reps: "pull-ups +20 kg", "archers, left"."""
+    side = f", {say.say(f'side-{one.side}')}" if one.side else ""
+    return f"{_name(one, say)}{side}{_load(one.load_kg, one.assist_kg, say)}"
+
+
 def _work(one: AnySet) -> tuple[object, ...]:
     return (one.movement, one.rom, one.eccentric, one.pauses, one.side is not None)
 
 
 def _group(sets: list[AnySet], say: Wording) -> str:
-    first = sets[0]
-    name = say.movement(first.movement)
-    if first.rom != "full":
-        name = say.say(f"set-{first.rom}", name=name)
-    if first.eccentric:
+    work = _by_side(sets, say) if sets[0].side else _in_a_row(sets, say)
+    return f"{_name(sets[0], say)} {work}{_effort(sets, say)}"
+
+
+def _name(one: AnySet, say: Wording) -> str:
+    name = say.movement(one.movement)
+    if one.rom != "full":
+        name = say.say(f"set-{one.rom}", name=name)
+    if one.eccentric:
         name = say.say("set-lowering", name=name)
-    if first.pauses:
-        name = say.say("set-paused", name=name, where=say.listed([say.say(f"set-at-{p}") for p in first.pauses]))
-    work = _by_side(sets, say) if first.side else _in_a_row(sets, say)
-    return f"{name} {work}{_effort(sets, say)}"
+    if one.pauses:
+        name = say.say("set-paused", name=name, where=say.listed([say.say(f"set-at-{p}") for p in one.pauses]))
+    return name
 
 
 def _in_a_row(sets: list[AnySet], say: Wording) -> str:

@@ -7,6 +7,7 @@ pain-hold = { $place } { $score }/10: vertretbar, wenn morgen früh alles wieder
 pain-step_down = { $place } { $score }/10: einen Schritt runter. Skill-Sätze fallen eine Woche aus, die Hauptübung wird 10 % leichter. Das fühlt sich leicht an, und genau so soll es sein.
 pain-stop = { $place } { $score }/10: Lass alles, was die Stelle belastet. Dein Coach weiß Bescheid. Wenn es bleibt, schlimmer wird oder in Ruhe weh tut, geh zum Arzt oder in die Physiotherapie.
 pain-step_back = { $place } { $score }/10, drei Einheiten in Folge: eine Stufe zurück, bis zwei Wochen ruhig sind.
+pain-as-before = { $place } { $score }/10 notiert; was deswegen gilt, bleibt, wie es ist.
 alarm = Hör jetzt mit dem Training auf: { $signs }. Lass das ärztlich ansehen, wenn möglich heute. Dein Coach weiß Bescheid, und dein Plan ruht, bis dein Coach ihn wieder startet. Das ist kein ärztlicher Rat, nur die Regel hier.
 alarm-emergency = Hör sofort auf: { $signs }. Wenn es gerade da ist oder wiederkommt, ruf den Notruf (112 in Europa, 911 in Nordamerika). Lass es auf jeden Fall heute ärztlich ansehen. Dein Coach weiß Bescheid, und dein Plan ruht, bis dein Coach ihn wieder startet.
 alarm-for-coach = { $name } meldet: { $signs }. Alles Training ist gestoppt, { $name } soll sich ärztlich untersuchen lassen. Nur du kannst den Plan wieder starten.

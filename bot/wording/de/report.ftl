@@ -20,4 +20,3 @@ correct-done = Korrigiert. { $day } lautet jetzt: { $work }.
 correct-same = { $day } ist schon so notiert: { $work }.
 correct-nothing = Ich habe keine Meldung zum Korrigieren gefunden. Sag mir den Tag und die Sätze noch einmal.
 correct-no-match = Diesen Wert finde ich in deinen Meldungen nicht. Sag mir die Sätze, wie sie waren, mit dem Tag.
-report-open-sets = In deinem Plan sind die Wiederholungen eines Satzes offen, deshalb ist dieser Satz noch nicht notiert. Wie viele waren es? Zum Beispiel „Klimmzüge 4 Wdh +15 @9“.

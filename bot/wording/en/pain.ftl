@@ -7,6 +7,7 @@ pain-hold = { $place } { $score }/10: acceptable if it is back to normal tomorro
 pain-step_down = { $place } { $score }/10: a step down. Skill sets are out for a week and the main lift is 10 % lighter; it will feel light, and that is the point.
 pain-stop = { $place } { $score }/10: stop everything that loads it. Your coach knows. If it stays, gets worse, or hurts at rest, see a doctor or physiotherapist.
 pain-step_back = { $place } { $score }/10, three sessions in a row: one rung back until two quiet weeks.
+pain-as-before = { $place } { $score }/10 noted; what holds because of it stays as it is.
 alarm = Stop training now: { $signs }. Have it looked at by a doctor, today if you can. Your coach knows, and your plan is stopped until your coach starts it again. This is no medical advice, only the rule of the house.
 alarm-emergency = Stop now: { $signs }. If it is there now or comes back, call your emergency number (112 in Europe, 911 in North America). Have it looked at by a doctor today in any case. Your coach knows, and your plan is stopped until your coach starts it again.
 alarm-for-coach = { $name } reports { $signs }. All training is stopped, { $name } was told to seek medical care. Only you can start the plan again.

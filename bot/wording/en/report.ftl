@@ -20,4 +20,3 @@ correct-done = Corrected, { $day } now reads: { $work }.
 correct-same = { $day } already reads: { $work }.
 correct-nothing = I found no report to correct. Tell me the day and the sets again.
 correct-no-match = I did not find that value in your reports. Tell me the sets as they were, with the day.
-report-open-sets = Your plan left the reps of a set open, so that set is not noted yet. How many were they? For example “pull-ups 4 reps +15 @9”.

@@ -7,6 +7,7 @@ pain-hold = { $place } { $score }/10: aceptable si mañana por la mañana está 
 pain-step_down = { $place } { $score }/10: un paso abajo. Las series de skill quedan fuera una semana y el ejercicio principal baja un 10 %; se sentirá ligero, y de eso se trata.
 pain-stop = { $place } { $score }/10: deja todo lo que cargue esa zona. Tu coach lo sabe. Si no se va, empeora o duele en reposo, ve al médico o a fisioterapia.
 pain-step_back = { $place } { $score }/10, tres sesiones seguidas: un escalón atrás hasta tener dos semanas tranquilas.
+pain-as-before = { $place } { $score }/10, anotado; lo que vale por ello sigue igual.
 alarm = Deja de entrenar ahora: { $signs }. Que lo vea un médico, hoy si puedes. Tu coach lo sabe y tu plan queda parado hasta que tu coach lo reactive. Esto no es consejo médico, solo la regla de la casa.
 alarm-emergency = Para ahora mismo: { $signs }. Si lo tienes en este momento o vuelve, llama al número de emergencias (112 en Europa, 911 en Norteamérica; donde sea otro, el de tu país). Que lo vea un médico hoy en cualquier caso. Tu coach lo sabe y tu plan queda parado hasta que tu coach lo reactive.
 alarm-for-coach = { $name } avisa: { $signs }. Todo el entreno está parado y se le dijo a { $name } que busque atención médica. Solo tú puedes reactivar el plan.

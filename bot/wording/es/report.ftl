@@ -20,4 +20,3 @@ correct-done = Corregido, el { $day } queda así: { $work }.
 correct-same = El { $day } ya está así: { $work }.
 correct-nothing = No encontré ningún reporte que corregir. Dime otra vez el día y las series.
 correct-no-match = No encontré ese valor en tus reportes. Dime las series como fueron, con el día.
-report-open-sets = Tu plan dejó abiertas las repeticiones de una serie, así que esa serie aún no está anotada. ¿Cuántas fueron? Por ejemplo, «dominadas 4 reps +15 @9».

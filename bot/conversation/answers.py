@@ -1,0 +1,97 @@
+"""What a message or a press answers: the question asked last that it fits, or none."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from datetime import date, datetime, time
+
+from bot.conversation import asking, open_sets, pains
+from bot.conversation.asking import context_of, read_by_plan
+from bot.conversation.desk import Desk
+from bot.conversation.followups import told_on
+from bot.reading.reading import Reading
+from storage import questions
+from storage.questions import Question
+
+NUMBER_ALONE = re.compile(r"\s*(\d{1,3}(?:[.,]\d{1,2})?)(?:\s*/\s*10)?\s*")
+MOST_PAIN = 10
+NUDGED = {"done": "done as planned", "missed": "missed today", "tomorrow": "move today to tomorrow"}
+EVENING = time(22)  # a nudge's button speaks of its day, whenever it is pressed
+COMPLETE = {asking.KIND: asking.completed, open_sets.KIND: open_sets.completed}
+
+
+@dataclass(frozen=True)
+class Said:
+    """Words, when they were said, and the question they answer where a button named it."""
+
+    text: str
+    at: datetime
+    to: Question | None = None
+
+
+@dataclass(frozen=True)
+class Understood:
+    """`pain`: the question for pain that scores without a place belong to."""
+
+    reading: Reading
+    text: str
+    sent_at: datetime
+    pain: Question | None
+
+
+def number_alone(text: str) -> float | None:
+    found = NUMBER_ALONE.fullmatch(text)
+    return float(found[1].replace(",", ".")) if found else None
+
+
+def understood(desk: Desk, said: Said) -> Understood | None:
+    """The reading, of an earlier message where this one completes it. None: a number that answers nothing.
+
+    A number alone answers what was asked last: for pain, for reps, or what an earlier message meant.
+    """
+    pain = said.to if said.to is not None and said.to.kind == pains.QUESTION else pains.open_question(desk)
+    number = number_alone(said.text)
+    open_ones = questions.open_questions(desk.tx, desk.person) if said.to is None else [said.to]
+    open_ones = [one for one in open_ones if one.kind in COMPLETE or (pain is not None and one.id == pain.id)]
+    for question in open_ones:
+        if question.kind == pains.QUESTION:
+            if number is not None and number <= MOST_PAIN:
+                break
+            continue
+        whole = COMPLETE[question.kind](desk, question, said.text)
+        if whole is not None:
+            return Understood(*whole, pain)
+    else:
+        if number is not None:
+            return None
+    return Understood(read_by_plan(desk, said.text, context_of(desk, said.at)), said.text, said.at, pain)
+
+
+def pressed(desk: Desk, data: str, at: datetime) -> Said | None:
+    """The words a button stands for: "q:17:3" is 3 to question 17. None: forged, or its time is over."""
+    kind, _, rest = data.partition(":")
+    which, _, words = rest.partition(":")
+    if kind == "q" and which.isdecimal() and len(which) < 18:
+        question = questions.find(desk.tx, desk.person, int(which))
+        return Said(words, at, question) if question is not None and _answerable(desk, question) else None
+    if kind == "n" and words in NUDGED:
+        return _nudged(desk, which, words, at)
+    return None
+
+
+def _answerable(desk: Desk, question: Question) -> bool:
+    if question.kind == pains.QUESTION:
+        return desk.now - question.asked_at <= pains.ANSWERABLE
+    return question.answered_at is None and question.expired_at is None
+
+
+def _nudged(desk: Desk, day: str, words: str, at: datetime) -> Said | None:
+    try:
+        asked_on = date.fromisoformat(day)
+    except ValueError:
+        return None
+    over = asked_on < desk.today and words == "tomorrow"
+    if over or asked_on > desk.today or told_on(desk, asked_on):
+        return None
+    return Said(NUDGED[words], at if asked_on == desk.today else desk.moment(asked_on, EVENING))

@@ -1,0 +1,57 @@
+"""A report in several messages: "pull-ups 4x4 +20", then "last one @8", then "rest as planned". None counts twice."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date
+
+from bot.conversation.desk import Desk
+from bot.reading import read
+from bot.reading.reading import Context, Reading
+from planner.facts import PlannedSet, Session, WorkSet
+
+MENDS = {"correction", "undo"}
+
+
+def told_on(desk: Desk, day: date) -> list[Session]:
+    """The reports of a day with sets in them, in order of arrival."""
+    told = [one for one in desk.record.sessions if one.on == day and one.sets and not one.is_test]
+    return sorted(told, key=lambda one: one.fact or 0)
+
+
+def beside(by_plan: Reading, told: list[Session], text: str, context: Context) -> Reading:
+    """The reading of a message on a day that was told of: its plan is answered, and must not be answered twice.
+
+    Args:
+        by_plan: The message read against the day's plan.
+        told: The day's reports, not empty.
+    """
+    alone = read(text, replace(context, today=None))
+    whole = (alone.sets or alone.session_rpe is not None) and not alone.ask
+    if MENDS & set(alone.intents) or whole or not by_plan.sets:
+        return alone if MENDS & set(alone.intents) or whole else by_plan
+    done = {work.movement for session in told for work in session.sets}
+    fresh = tuple(one for one in by_plan.sets if one.movement not in done)
+    if fresh or by_plan.ask:
+        return replace(by_plan, sets=fresh)  # "rest as planned": the rest is what was not told of
+    # It speaks of nothing but what was done: "last one @8" is the last one of the report before.
+    again = read(text, replace(context, today=tuple(_as_asked(work) for work in told[-1].sets)))
+    if not again.sets or again.ask:
+        return by_plan
+    others = tuple(one for one in again.intents if one != "report")
+    return replace(again, intents=("correction", *others))
+
+
+def _as_asked(work: WorkSet) -> PlannedSet:
+    return PlannedSet(
+        movement=work.movement,
+        part="main",
+        reps=work.reps,
+        side=work.side,
+        hold_s=work.hold_s,
+        load_kg=work.load_kg,
+        assist_kg=work.assist_kg,
+        rom=work.rom,
+        eccentric=work.eccentric,
+        pauses=work.pauses,
+    )
