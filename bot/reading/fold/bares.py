@@ -2,240 +2,179 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 
-from bot.reading.facts import FREE_WEIGHTS, Entry, Fact
+from bot.reading.facts import Entry, Fact
+from bot.reading.fold.bare_loads import FEW, BareLoads
 from bot.reading.fold.rows import Row
-from bot.reading.fold.work import WorkFacts
 
-MOST_MISSED = 6
-MOST_MENDED = 12  # a higher number that mends loaded sets is a load
-FEW = 5  # so many kilograms are no load that anyone mentions
-LEAST_RATED = 6  # an effort said as a bare number
+MOST_MISSED = 6  # sets told as missed by their number
+MOST_REPS = 200
+DOUBTFUL_TRY = 20  # "got 25" may be reps or a load
 WHOLE_FEATS = frozenset({"muscle_up", "ring_muscle_up", "one_arm_pull_up", "one_arm_chin_up"})
 
 
-class BareFacts(WorkFacts):
-    """Numbers with nothing to say what they are."""
+class BareFacts(BareLoads):
+    """Numbers with nothing to say what they are: the first rule that takes one decides."""
 
     def on_bare(self, fact: Fact) -> None:
-        if fact.note.get("spent"):
-            return
-        value: float = fact.value
-        comma = fact.note.get("comma")
-        spelled = fact.note.get("spelled")
-        first = self.scope[1] if isinstance(self.scope, tuple) and self.scope[0] == "first" else 1
-        if not self.rows and first > 1 and value == int(value) and not comma and self.count is None:
-            self.by_ordinals = True
-            self.add([Entry(int(value)) for _ in range(first)], fact)  # "first two sets 5, third 4"
-            return
-        self.by_ordinals = self.by_ordinals or (not self.rows and self.scope in (1, "first") and self.count is None)
-        if self.scope == "last" and self.by_ordinals and not comma and value == int(value) and not self.based:
-            self.add([Entry(int(value))], fact)
-            return
-        if self.scope is not None and self.rows and self.scope not in ("all",):
-            rows = self.scoped()
-            if rows and not comma and value == int(value):
-                if self.side in ("left", "right"):
-                    rows = [row for row in rows if row.side == self.side] or rows
-                self.override(rows, Entry(int(value)))
-                return
-        if spelled and self.next_is("word") and self.next is not None and self.next.start == fact.end:
-            return
-        if self.rows and self.rows[-1].failed and self.rows[-1].reps == value and "got" in self.schemes:
-            return
-        if self.mend and self.prev is not None and self.last_effort is not None and 5 <= value <= 10:
-            self.mend = False
-            self.on_effort(Fact("effort", fact.start, fact.end, value))
-            return
-        after = self.next.note.get("names", ()) if self.next is not None else ()
-        missed = self.next_is("fail") and self.next is not None and self.next.start == fact.end and self.rows
-        if missed and self.next is not None and not self.next.note.get("weak") and value in range(1, MOST_MISSED + 1):
-            parted = self.prev is not None and self.prev.kind == "sep" and self.prev.value == 2
-            if parted and self.next.value is None:
-                self.add([Entry(0) for _ in range(int(value))], fact)  # "MU 5x1, then 2 missed"
-                for row in self.last_group():
-                    row.failed = True
-                return
-        verdict = self.next_is("fail") or (self.next_is("plan", "scheme") and "fine" in after)
-        if verdict and value >= 15 and {"amrap", "attempt"} & self.all_schemes and not self.block.hold:
-            # a maximum tried: 45 went up, 50 did not
-            self.add([Entry(1)], fact)
-            self.rows[-1].load_kg = fact.note.get("kg", value)
-            self.tried = self.rows[-1]
-            if len(self.rows) == 2 and self.rows[0].label == "top" and self.rows[0].load_kg is None:
-                self.rows.pop(0)
-            return
-        if self.rows and not self.mend and self.scope is None and self.told_before(fact):
-            return
-        heavy = value != int(value) or value > 12
-        if heavy and not self.rows and self._before_scheme(fact):
-            self.load, self.load_said = fact.note.get("kg", value), True  # "did 50: 3x8"
-            return
-        if self.next_is("rows") and self.next is not None and self.next.start == fact.end and not self.rows and heavy:
-            self.load, self.load_said = fact.note.get("kg", value), True  # "row 22.5 3x10"
-            return
-        loaded = self.next_is("load") and self.next is not None and self.next.start == fact.end and self.next.value
-        if spelled and value == 1 and loaded and (not self.rows or self.loads_told()):
-            self.add([Entry(1)], fact)  # "one with 40, one with 42.5"
-            return
-        if spelled and value == 1 and not (self.side or self.next_is("side")):
-            return
-        told = self.prev is not None and self.prev.kind == "sep" and self.prev.note.get("mark") == ":"
-        if comma and (self.side in ("left", "right") or (self.loaded() and (self.rows == [] or told))):
-            a, b = self.span(fact.start, fact.end).split(",") if "," in self.span(fact.start, fact.end) else ("", "")
-            if a.strip().isdigit() and b.strip().isdigit():
-                self.add([Entry(int(a)), Entry(int(b))], fact)
-                return
-        moved = self.prev is not None and self.prev.kind == "move"
-        if (
-            self.block.movement in ("one_arm_counterweight", "band_pull_up")
-            and moved
-            and self.assist is None
-            and (
-                value != int(value)
-                or (self.next_is("sep") and self.next is not None and self.next.note.get("mark") == ":")
-            )
-        ):
-            self.assist = fact.note.get("kg", value)
-            return
-        attempt = self.prev is not None and self.prev.kind == "scheme" and self.prev.value == "attempt"
-        if attempt and value >= 15 and not self.block.hold:
-            self.attempt_load = fact.note.get("kg", value)
-            return
-        if self.based and value == int(value) and not self.mend:
-            if self.scope == "all":
-                self.override(self.rows, Entry(int(value)))
-            elif self.side in ("left", "right") or self.next_is("side"):
-                pass
-            elif not fact.note.get("spelled"):
-                self.ask("reps", fact)
-            return
-        loads = {row.load_kg for row in self.rows}
-        if self.mend and self.rows and loads - {None, 0.0} and (value != int(value) or value > MOST_MENDED):
-            self.on_load(Fact("load", fact.start, fact.end, fact.note.get("kg", value), {"how": "at"}))
-            return
-        if self.mend and self.rows and self.side in ("left", "right"):
-            mended = [row for row in self.rows if row.side == self.side]
-            if mended and value == int(value):
-                self.override(mended[-1:], Entry(int(value)))
-                self.mend = False
-                return
-        if self.mend and self.rows and value == int(value):
-            self.override(self.rows[-1:], Entry(int(value)))
-            self.mend = False
-            return
-        whole = value == int(value) and not comma
-        if self.count is not None and whole and not spelled:
-            self.on_rows(Fact("rows", fact.start, fact.end, [Entry(int(value))]))
-            return
-        if not whole:
-            if (
-                self.prev is not None and self.prev.kind == "scheme" and self.prev.value in ("got", "attempt")
-            ) or self.next_is("fail"):
-                self.attempt_load = fact.note.get("kg", value)
-                return
-            self.ask("load_kg" if self.rows else "reps", fact)
-            if not self.rows:
-                self.rows.append(Row(None, load_open=True, group=self.group))
-            return
-        sure = (
-            self.side in ("left", "right", "each")
-            or self.next_is("side")
-            or self.loaded()
-            or self.next_is("load", "at")
-            or fact.note.get("before_move")
-            or (moved and value <= FEW and self.block.movement in WHOLE_FEATS)
-            or bool(self.schemes & {"amrap", "ladder", "got", "total"})
-            or (bool(self.rows) and not self.bares_open())
-            or self.next_is("effort")
-            or self.next_is("link")
-            or (self.next_is("sep") and spelled)
+        rules: tuple[Callable[[Fact], bool], ...] = (
+            self._spent,
+            self._by_place,
+            self._of_scope,
+            self._counts_a_word,
+            self._mended_effort,
+            self._missed,
+            self._tried,
+            self._told_before,
+            self._load_of_rows,
+            self._one,
+            self._two_by_comma,
+            self._help,
+            self._attempted,
+            self._against_plan,
+            self._mended_load,
+            self._mended_reps,
+            self._of_count,
+            self._broken,
+            self._too_many,
+            self._loose,
         )
-        if (
-            self.prev is not None
-            and self.prev.kind == "scheme"
-            and self.prev.value in ("got", "attempt")
-            and self.attempt_load is None
-            and not self.loaded()
-            and value > 20
-        ):
-            sure = False
-        if value > 200 and not self.block.hold:
-            self.ask("reps", fact)
-            self.rows.append(Row(None, group=self.group))
-            return
-        if self.loose(fact):
-            return
-        hold_unsure = self.block.hold and not (self.rows and self.rows[-1].hold_s is not None)
-        if sure and not hold_unsure:
-            self.add([Entry(int(value))], fact)
-            self.bares.append((fact, self.rows[-1]))
-            return
-        if self.rows and self.bares_open() and not hold_unsure:
-            # several bare numbers: each is a set
-            for _, row in self.bares:
-                row.load_open = False
-            self.add([Entry(int(value))], fact)
-            self.bares.append((fact, self.rows[-1]))
-            return
-        self.add([Entry(int(value))], fact)
-        row = self.rows[-1]
-        row.load_open = True
-        self.bares.append((fact, row))
+        if not any(rule(fact) for rule in rules):
+            self._reps(fact)
 
-    def _before_scheme(self, fact: Fact) -> bool:
-        """Whether a colon and a whole scheme follow: what stands before them is their load."""
-        at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
-        after = self.block.facts[at + 1 : at + 3]
-        colon = len(after) == 2 and after[0].kind == "sep" and after[0].note.get("mark") == ":"
-        return colon and after[1].kind == "rows" and bool(after[1].note.get("plain"))
+    def _spent(self, fact: Fact) -> bool:
+        """Taken by the fact before it, or the reps of a miss told once more."""
+        again = self.rows and self.rows[-1].failed and self.rows[-1].reps == fact.value and "got" in self.schemes
+        return bool(fact.note.get("spent") or (again and self.scope is None))
 
-    def loose(self, fact: Fact) -> bool:
-        """ "3x8, a 7 maybe", "squats 3x5 80": a number after a whole scheme with nothing to say what it is.
-
-        Beside a free weight it is the load (those lifts always have one); else it is asked about, never made a set.
-        "4x6, 3" and "4x5, then 3" do tell one more set: no more reps than before, with nothing said of it.
-        """
-        group = self.last_group()
-        at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
-        before = self.block.facts[:at]
-        told = [one for one in before if one.kind not in ("word", "sep", "load", "effort", "claim")]
-        scheme = told[-1] if told else None
-        if scheme is None or scheme.kind != "rows" or not scheme.note.get("plain") or len(group) < 2 or self.based:
-            return False
-        if self.next_is("side", "load", "scope", "link", "fail", "rows", "bare", "flag", "count") or self.side:
-            return False
-        if self.scope is not None or self.count is not None or self.mend or fact.note.get("before_move"):
-            return False
-        most = max(row.reps or 0 for row in group)
-        parted = self.prev is not None and self.prev.kind == "sep" and self.prev is before[-1]
-        closes = self.next is None or self.next_is("sep", "move", "effort", "at", "claim")
-        if parted and closes and fact.value <= most and not self.after_sentence:
-            return False
-        unloaded = all(row.load_kg is None for row in group)
-        if self.prev is scheme and before[-1] is scheme and fact.value > FEW and unloaded:
-            if self.block.movement in FREE_WEIGHTS:
-                for row in group:
-                    row.load_kg = fact.note.get("kg", fact.value)
+    def _by_place(self, fact: Fact) -> bool:
+        """ "first two sets 5, third 4, last 3": sets told one by one."""
+        whole = fact.value == int(fact.value) and not fact.note.get("comma")
+        first = self.scope[1] if isinstance(self.scope, tuple) and self.scope[0] == "first" else 1
+        if not self.rows and self.count is None and whole:
+            self.by_ordinals = self.by_ordinals or first > 1 or self.scope in (1, "first")
+            if first > 1:
+                self.add([Entry(int(fact.value)) for _ in range(first)], fact)
                 return True
-            self.ask("load_kg", fact)
-            for row in group:
-                row.load_open = True
+        if self.scope == "last" and self.by_ordinals and whole and not self.based:
+            self.add([Entry(int(fact.value))], fact)
             return True
-        self.ask("rpe" if LEAST_RATED <= fact.value <= 10 else "sets", fact)
+        return False
+
+    def _of_scope(self, fact: Fact) -> bool:
+        """The reps of a set that was pointed at."""
+        if not self.rows or self.scope in (None, "all") or fact.note.get("comma") or fact.value != int(fact.value):
+            return False
+        rows = self.scoped()
+        if not rows:
+            return False
+        if self.side in ("left", "right"):
+            rows = [row for row in rows if row.side == self.side] or rows
+        self.override(rows, Entry(int(fact.value)))
         return True
 
-    def told_before(self, fact: Fact) -> bool:
-        """ "the 6 was all I had", "40 was a record": a number of sets told before, spoken of once more."""
-        if self.side or self.next_is("side"):
+    def _counts_a_word(self, fact: Fact) -> bool:
+        """ "one thing": a number in words that counts what is no training."""
+        return bool(fact.note.get("spelled") and self._follows(fact, "word"))
+
+    def _missed(self, fact: Fact) -> bool:
+        """ "MU 5x1, then 2 missed"."""
+        parted = self.prev is not None and self.prev.kind == "sep" and self.prev.value == 2
+        if not self.rows or not parted or not self._follows(fact, "fail") or self.next is None:
             return False
-        if not (self.after_sentence or fact.note.get("the") or self.next_is("word")):
+        if self.next.note.get("weak") or self.next.value is not None or fact.value not in range(1, MOST_MISSED + 1):
             return False
-        if fact.note.get("the") and any(row.reps == fact.value for row in self.rows):
+        self.add([Entry(0) for _ in range(int(fact.value))], fact)
+        for row in self.last_group():
+            row.failed = True
+        return True
+
+    def _one(self, fact: Fact) -> bool:
+        """ "one with 40, one with 42.5" are singles; another "one" is no number."""
+        if not fact.note.get("spelled") or fact.value != 1:
+            return False
+        loaded = self._follows(fact, "load") and self.next is not None and self.next.value
+        if loaded and (not self.rows or self.loads_told()):
+            self.add([Entry(1)], fact)
             return True
-        kg = fact.note.get("kg", fact.value)
-        return kg >= 15 and any(row.load_kg is not None and abs(row.load_kg - kg) < 0.05 for row in self.rows)
+        return not (self.side or self.next_is("side"))
+
+    def _two_by_comma(self, fact: Fact) -> bool:
+        """ "left 5,4", "+30: 4,4": two sets, where a decimal makes no sense."""
+        after_colon = self.prev is not None and self.prev.kind == "sep" and self.prev.note.get("mark") == ":"
+        sided = self.side in ("left", "right")
+        if not fact.note.get("comma") or not (sided or (self.loaded() and (not self.rows or after_colon))):
+            return False
+        pieces = [piece.strip() for piece in self.span(fact.start, fact.end).split(",")]
+        if len(pieces) != 2 or not all(piece.isdigit() for piece in pieces):
+            return False
+        self.add([Entry(int(piece)) for piece in pieces], fact)
+        return True
+
+    def _against_plan(self, fact: Fact) -> bool:
+        """A number beside the plan's sets: of all of them, or asked."""
+        if not self.based or fact.value != int(fact.value) or self.mend:
+            return False
+        if self.scope == "all":
+            self.override(self.rows, Entry(int(fact.value)))
+        elif not (self.side in ("left", "right") or self.next_is("side") or fact.note.get("spelled")):
+            self.ask("reps", fact)
+        return True
+
+    def _mended_reps(self, fact: Fact) -> bool:
+        """ "3x5, no, 4", "right was 2"."""
+        if not self.mend or not self.rows or fact.value != int(fact.value):
+            return False
+        sided = [row for row in self.rows if row.side == self.side] if self.side in ("left", "right") else []
+        self.override((sided or self.rows)[-1:], Entry(int(fact.value)))
+        self.mend = False
+        return True
+
+    def _of_count(self, fact: Fact) -> bool:
+        """ "4 sets, 6"."""
+        whole = fact.value == int(fact.value) and not fact.note.get("comma")
+        if self.count is None or not whole or fact.note.get("spelled"):
+            return False
+        self.on_rows(Fact("rows", fact.start, fact.end, [Entry(int(fact.value))]))
+        return True
+
+    def _too_many(self, fact: Fact) -> bool:
+        if fact.value <= MOST_REPS or self.block.hold:
+            return False
+        self.ask("reps", fact)
+        self.rows.append(Row(None, group=self.group))
+        return True
+
+    def _reps(self, fact: Fact) -> None:
+        """Reps; open to being a load where nothing beside it says so."""
+        hold_unsure = self.block.hold and not (self.rows and self.rows[-1].hold_s is not None)
+        sure = self._sure(fact) and not hold_unsure
+        several = bool(self.rows) and self.bares_open() and not hold_unsure
+        if several and not sure:
+            for _, row in self.bares:
+                row.load_open = False
+        self.add([Entry(int(fact.value))], fact)
+        self.rows[-1].load_open = self.rows[-1].load_open if sure or several else True
+        self.bares.append((fact, self.rows[-1]))
+
+    def _sure(self, fact: Fact) -> bool:
+        """Whether something beside the number says that it is reps."""
+        untold = self.attempt_load is None and not self.loaded()
+        if self._after_scheme("got", "attempt") and untold and fact.value > DOUBTFUL_TRY:
+            return False
+        moved = self.prev is not None and self.prev.kind == "move"
+        return bool(
+            self.side in ("left", "right", "each")
+            or self.next_is("side", "load", "at", "effort", "link")
+            or self.loaded()
+            or fact.note.get("before_move")
+            or (moved and fact.value <= FEW and self.block.movement in WHOLE_FEATS)
+            or self.schemes & {"amrap", "ladder", "got", "total"}
+            or (self.rows and not self.bares_open())
+            or (self.next_is("sep") and fact.note.get("spelled"))
+        )
 
     def on_repeat(self, fact: Fact) -> None:
         group = self.last_group()

@@ -1,0 +1,146 @@
+"""Bare numbers that are a load, help, or an effort: tries at a maximum, "row 22.5 3x10", "did 50: 3x8"."""
+
+from __future__ import annotations
+
+from bot.reading.facts import FREE_WEIGHTS, Entry, Fact
+from bot.reading.fold.rows import Row
+from bot.reading.fold.work import WorkFacts
+
+LEAST_TRIED = 15  # a maximum tried; a lower number is of reps
+MOST_REPS_OF_SCHEME = 12  # a higher number before a scheme is its load
+MOST_MENDED = 12  # a higher number that mends loaded sets is a load
+FEW = 5  # so many kilograms are no load that anyone mentions
+LEAST_RATED = 6  # an effort said as a bare number
+
+
+class BareLoads(WorkFacts):
+    """Each rule takes a bare number, or leaves it to the next: True where it was taken."""
+
+    def _kg(self, fact: Fact) -> float:
+        return float(fact.note.get("kg", fact.value))
+
+    def _follows(self, fact: Fact, *kinds: str) -> bool:
+        """Whether one of these comes right after the number."""
+        return self.next is not None and self.next.kind in kinds and self.next.start == fact.end
+
+    def _after_scheme(self, *names: str) -> bool:
+        return self.prev is not None and self.prev.kind == "scheme" and self.prev.value in names
+
+    def _mended_effort(self, fact: Fact) -> bool:
+        if not self.mend or self.prev is None or self.last_effort is None or not 5 <= fact.value <= 10:
+            return False
+        self.mend = False
+        self.on_effort(Fact("effort", fact.start, fact.end, fact.value))
+        return True
+
+    def _tried(self, fact: Fact) -> bool:
+        """A maximum tried: 45 went up, 50 did not."""
+        after = self.next.note.get("names", ()) if self.next is not None else ()
+        verdict = self.next_is("fail") or (self.next_is("plan", "scheme") and "fine" in after)
+        if not verdict or fact.value < LEAST_TRIED or not {"amrap", "attempt"} & self.all_schemes or self.block.hold:
+            return False
+        self.add([Entry(1)], fact)
+        self.rows[-1].load_kg = self._kg(fact)
+        self.tried = self.rows[-1]
+        if len(self.rows) == 2 and self.rows[0].label == "top" and self.rows[0].load_kg is None:
+            self.rows.pop(0)
+        return True
+
+    def _load_of_rows(self, fact: Fact) -> bool:
+        """ "row 22.5 3x10", "did 50: 3x8"."""
+        heavy = fact.value != int(fact.value) or fact.value > MOST_REPS_OF_SCHEME
+        if not heavy or self.rows or not (self._follows(fact, "rows") or self._before_scheme(fact)):
+            return False
+        self.load, self.load_said = self._kg(fact), True
+        return True
+
+    def _before_scheme(self, fact: Fact) -> bool:
+        """Whether a colon and a whole scheme follow."""
+        at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+        after = self.block.facts[at + 1 : at + 3]
+        colon = len(after) == 2 and after[0].kind == "sep" and after[0].note.get("mark") == ":"
+        return colon and after[1].kind == "rows" and bool(after[1].note.get("plain"))
+
+    def _help(self, fact: Fact) -> bool:
+        """ "counterweight 7.5", "band 15: 3x8"."""
+        if self.block.movement not in ("one_arm_counterweight", "band_pull_up") or self.assist is not None:
+            return False
+        moved = self.prev is not None and self.prev.kind == "move"
+        colon = self.next_is("sep") and self.next is not None and self.next.note.get("mark") == ":"
+        if not moved or (fact.value == int(fact.value) and not colon):
+            return False
+        self.assist = self._kg(fact)
+        return True
+
+    def _attempted(self, fact: Fact) -> bool:
+        """ "tried 50"."""
+        if not self._after_scheme("attempt") or fact.value < LEAST_TRIED or self.block.hold:
+            return False
+        self.attempt_load = self._kg(fact)
+        return True
+
+    def _mended_load(self, fact: Fact) -> bool:
+        """ "5x3 +20 - sorry, 22.5"."""
+        loaded = {row.load_kg for row in self.rows} - {None, 0.0}
+        if not self.mend or not loaded or (fact.value == int(fact.value) and fact.value <= MOST_MENDED):
+            return False
+        self.on_load(Fact("load", fact.start, fact.end, self._kg(fact), {"how": "at"}))
+        return True
+
+    def _broken(self, fact: Fact) -> bool:
+        """No number of reps: 22.5 is a load that was tried, or is asked about."""
+        if fact.value == int(fact.value) and not fact.note.get("comma"):
+            return False
+        if self._after_scheme("got", "attempt") or self.next_is("fail"):
+            self.attempt_load = self._kg(fact)
+            return True
+        self.ask("load_kg" if self.rows else "reps", fact)
+        if not self.rows:
+            self.rows.append(Row(None, load_open=True, group=self.group))
+        return True
+
+    def _loose(self, fact: Fact) -> bool:
+        """ "3x8, a 7 maybe", "squats 3x5 80": a number after a whole scheme with nothing to say what it is.
+
+        Beside a free weight it is the load (those lifts always have one); else it is asked about, never made a set.
+        "4x6, 3" and "4x5, then 3" do tell one more set: no more reps than before, with nothing said of it.
+        """
+        group = self.last_group()
+        at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+        before = self.block.facts[:at]
+        told = [one for one in before if one.kind not in ("word", "sep", "load", "effort", "claim")]
+        scheme = told[-1] if told else None
+        if scheme is None or scheme.kind != "rows" or not scheme.note.get("plain") or len(group) < 2 or self.based:
+            return False
+        if self.next_is("side", "load", "scope", "link", "fail", "rows", "bare", "flag", "count") or self.side:
+            return False
+        if self.scope is not None or self.count is not None or self.mend or fact.note.get("before_move"):
+            return False
+        most = max(row.reps or 0 for row in group)
+        parted = self.prev is not None and self.prev.kind == "sep" and self.prev is before[-1]
+        closes = self.next is None or self.next_is("sep", "move", "effort", "at", "claim")
+        if parted and closes and fact.value <= most and not self.after_sentence:
+            return False
+        unloaded = all(row.load_kg is None for row in group)
+        if self.prev is scheme and before[-1] is scheme and fact.value > FEW and unloaded:
+            if self.block.movement in FREE_WEIGHTS:
+                for row in group:
+                    row.load_kg = fact.note.get("kg", fact.value)
+                return True
+            self.ask("load_kg", fact)
+            for row in group:
+                row.load_open = True
+            return True
+        self.ask("rpe" if LEAST_RATED <= fact.value <= 10 else "sets", fact)
+        return True
+
+    def _told_before(self, fact: Fact) -> bool:
+        """ "the 6 was all I had", "40 was a record": a number of sets told before, spoken of once more."""
+        if not self.rows or self.mend or self.scope is not None or self.side or self.next_is("side"):
+            return False
+        if not (self.after_sentence or fact.note.get("the") or self.next_is("word")):
+            return False
+        if fact.note.get("the") and any(row.reps == fact.value for row in self.rows):
+            return True
+        kg = fact.note.get("kg", fact.value)
+        return kg >= 15 and any(row.load_kg is not None and abs(row.load_kg - kg) < 0.05 for row in self.rows)
