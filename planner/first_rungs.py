@@ -9,10 +9,11 @@ from planner.draft import Draft, Today, cut_of
 from planner.facts import PlannedSet
 from planner.history import GRIPS
 from planner.ladders import Rung
-from planner.load_limits import VOLUME_RPE, reps_shown
+from planner.load_limits import reps_shown
 from planner.main_lift import basis_of, plan_assisted
 from planner.progress import Climb
 from planner.repetitions import expected_reps_to_failure
+from planner.shown import VOLUME_RPE
 from planner.timeline import AS_IF_TEST
 
 

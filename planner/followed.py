@@ -6,7 +6,6 @@ session of the run and may be dropped at any time; it holds only for the very sa
 
 from __future__ import annotations
 
-from bisect import bisect_left
 from collections.abc import Mapping, Sequence
 from datetime import date
 
@@ -22,14 +21,13 @@ _LOOK_BACK = 30  # sessions between an old fold and the newest, beyond which all
 class Line:
     """One movement and side: its measurements in order of day, and the trend through them."""
 
-    __slots__ = ("_corrected", "_follower", "_learned", "_learner", "_levels", "_model", "measurements")
+    __slots__ = ("_corrected", "_follower", "_learner", "_levels", "_model", "measurements")
 
     def __init__(self, model: Model) -> None:
         self.measurements: list[Measurement] = []
         self._model = model
         self._follower = Follower(model)
         self._learner = Learner()
-        self._learned: list[float] = []  # the bias of the reserve as learned with each measurement
         self._corrected: tuple[Trend, Habits] | None = None
         self._levels: tuple[list[tuple[date, float]], Follower] = ([], Follower(model))
 
@@ -37,7 +35,7 @@ class Line:
         made = Line(self._model)
         made.measurements = self.measurements.copy()
         made._follower, made._learner = self._follower.copy(), self._learner.copy()
-        made._learned, made._levels = self._learned.copy(), self._levels
+        made._levels = self._levels
         return made
 
     def add(self, found: Sequence[Measurement]) -> None:
@@ -45,18 +43,8 @@ class Line:
         surprises: list[Surprise] = []
         self.measurements += found
         self._follower.take(found, surprises)
-        bias, at = self._learned[-1] if self._learned else 0.0, 0
-        for one in found:
-            if at < len(surprises) and surprises[at].measurement is one:
-                self._learner.take(surprises[at : at + 1])
-                bias, at = self._learner.habits().reserve_bias, at + 1
-            self._learned.append(bias)
+        self._learner.take(surprises)
         self._corrected = None
-
-    def learned_before(self, day: date) -> tuple[int, float]:
-        """How many measurements there were before `day`, and the bias of the reserve that they had taught."""
-        count = bisect_left(self.measurements, day, key=lambda one: one.on)
-        return (count, self._learned[count - 1]) if count else (0, 0.0)
 
     def followed(self) -> tuple[Trend, Habits] | None:
         """The trend with every set understood by the athlete's habits, and these."""

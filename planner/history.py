@@ -108,15 +108,6 @@ class History:
         followed = self.strength.get((name, None))
         return 1.0 if followed is None else followed.habits.steepness
 
-    def reserve_bias_before(self, day: date) -> float:
-        """Further reps left for every rep said to be left, as learned before `day` from the grip most often measured.
-
-        As it was known then, and never less than none: what is learned later changes no earlier judgement.
-        """
-        lines = [line for (name, side), line in self._lines.items() if side is None and name in GRIPS]
-        known = max((line.learned_before(day) for line in lines), default=(0, 0.0))
-        return max(0.0, known[1])
-
     def level_before(self, name: str, day: date) -> float | None:
         levels = self.levels.get(name, ())
         at = bisect_left(levels, (day, float("-inf")))

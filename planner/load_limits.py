@@ -6,11 +6,11 @@ from planner.blocks import Work
 from planner.draft import DAY, Draft, Today, cut_of, late_exposures
 from planner.movements import movement
 from planner.repetitions import MAX_REPS_AS_EVIDENCE, load_ratio
+from planner.shown import VOLUME_RPE
 from planner.timeline import AS_IF_TEST, Exposure, ceiling_of
 from planner.units import round_up_to_plates
 
 SHOWN_DAYS = 42  # a set done within the ceiling proves so long that it can be done again; common practice
-VOLUME_RPE = 8.0  # ceiling of the work of the first rungs; common practice
 
 
 def ceilings(today: Today, name: str, body_kg: float, last: Exposure | None, draft: Draft) -> list[tuple[str, float]]:

@@ -2,20 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import Literal
 
-from planner import ladders
-from planner.facts import Order, Session
+from planner import blocks, ladders
+from planner.facts import Order, Rom, Session, WorkSet
 from planner.history import GRIPS, SIDES, History
 from planner.ladders import GateRule, Ladder, Rung, Step
 from planner.plan import Decision, Gate, Proposal, Reason
 from planner.shown import (
+    VOLUME_RPE,
     best_hold,
     both_sides,
     did,
     dose_effort,
+    median_effort,
     placed_by_tests,
     proven,
     relative_added,
@@ -33,18 +36,25 @@ FAILED_SESSIONS = 2  # so many sessions in a row with a missed rep, before a ste
 
 @dataclass(frozen=True, slots=True)
 class Position:
-    """A place on a ladder. `step`: index of the dose in the rung's steps; `held`: the hardest one held, -1 for none."""
+    """A place on a ladder. `step`: index of the dose in the rung's steps; `held`: the hardest one held, -1 for none;
+    `other_reps`: reps a set on the other day, where that has work of its own, at most the dose's."""
 
     ladder: Ladder
     rung: Rung
     since: date
     step: int = 0
     held: int = -1
+    other_reps: int = 1
     step_since: date | None = None  # when the dose was last made easier
 
     @property
     def dose(self) -> Step:
         return self.rung.steps[min(self.step, len(self.rung.steps) - 1)]
+
+    @property
+    def other_dose(self) -> Step:
+        """The dose of the other day: without the variant, and never more reps than its own effort allowed so far."""
+        return replace(self.dose, reps=min(self.dose.reps, self.other_reps), pauses=(), load_kg=0.0)
 
 
 class Climb:
@@ -105,7 +115,7 @@ class Climb:
         code = "rung_set_by_coach" if order.kind == "set_rung" else "rung_approved"
         self._decide("rung", day, code, {"rung": rung.id, "before": self.position.rung.id})
         step = 1 if order.kind == "approve" and self._bears_doubles(rung, day) else 0
-        self.position = Position(self.position.ladder, rung, day, step)
+        self.position = Position(self.position.ladder, rung, day, step, other_reps=step + 1)
 
     def _bears_doubles(self, rung: Rung, day: date) -> bool:
         """Whether the newest test of the rung, its weaker side, says that two reps leave what the ceiling asks."""
@@ -117,7 +127,7 @@ class Climb:
             if not self._tested(session) and (sent is None or rung.id not in sent.rungs):
                 continue
             if proven(session, rung, self.history, self.history.rules) is not None:
-                return all(reps_left_to(session, rung, side) >= wanted for side in SIDES)
+                return all(reps_left_to(session, rung, side, rung.rom) >= wanted for side in SIDES)
         return False
 
     def _after_long_absence(self, day: date, days: int) -> None:
@@ -129,16 +139,24 @@ class Climb:
         self.position = Position(now.ladder, before, day)
 
     def _end_block(self, start: date, end: date) -> None:
-        """From block to block the dose grows, only when the last was within its ceiling."""
+        """From block to block the dose grows, only when the last was within its ceiling; each day by its own."""
         now = self.position
-        if now.rung.work == "main" or not self.is_held(now, start, end - DAY):
+        if now.rung.work == "main":
             return
-        if self._other_day_too_hard(now, start, end - DAY):
+        other_reps = now.other_reps
+        if now.rung.other_day is not None and not self._other_day_too_hard(now, start, end - DAY):
+            other_reps = now.dose.reps + 1
+        if not self.is_held(now, start, end - DAY):
+            self.position = replace(now, other_reps=min(other_reps, now.dose.reps))
             return
         held = max(now.held, now.step)
         last = now.step + 1 >= len(now.rung.steps)
         self.position = replace(
-            now, held=held, step=now.step if last else now.step + 1, step_since=now.step_since if last else end
+            now,
+            held=held,
+            step=now.step if last else now.step + 1,
+            other_reps=other_reps,
+            step_since=now.step_since if last else end,
         )
         if not last:
             self._decide(
@@ -158,11 +176,27 @@ class Climb:
         if len(done) < 2:
             return False
         effort = dose_effort(done[-2:], position.rung, position.dose)
-        ceiling = self.history.rules.number("skill.rpe") if position.rung.work == "skill" else 8.0
-        return effort is None or effort <= ceiling
+        if effort is None:
+            return True
+        if position.rung.work != "skill":
+            return effort <= VOLUME_RPE
+        return min(effort, self._at_most(position, end)) <= self.history.rules.number("skill.rpe")
+
+    def _at_most(self, position: Position, day: date) -> float:
+        """What the dose's effort can be at most, by the late tests of the same movement, its weaker side: who showed
+        six reps has three left after three."""
+        since = day - self.history.rules.whole("gate.days") * DAY
+        shown = max((self._shown_by(one, position) for one in self.history.between(since, day)), default=0.0)
+        return 10.0 - (shown - position.dose.reps)
+
+    def _shown_by(self, session: Session, position: Position) -> float:
+        """Reps to failure that a test shows of the rung's movement in at least the dose's range, on both sides."""
+        if not self._tested(session):
+            return 0.0
+        return min(reps_left_to(session, position.rung, side, position.dose.rom) for side in SIDES)
 
     def _other_day_too_hard(self, position: Position, start: date, end: date) -> bool:
-        """Whether the other half or the earlier rung of the other day was over the ceiling: both days grow as one."""
+        """Whether the other half or the earlier rung of the other day was over the ceiling in its last two sessions."""
         other = position.rung.other_day
         if other is None:
             return False
@@ -172,33 +206,42 @@ class Climb:
             if not self._tested(one)
             and any(work.movement == other.movement and work.rom == other.rom for work in one.sets)
         ]
-        effort = dose_effort(days[-2:], position.rung, position.dose, other_day=True)
+        effort = dose_effort(days[-2:], position.rung, position.other_dose, other_day=True)
         return effort is not None and effort > self.history.rules.number("skill.rpe")
 
     def _tested(self, session: Session) -> bool:
         return session.is_test or self._in_test_week(session.on)
 
     def _ease(self, start: date, day: date) -> None:
-        """Inside a block a dose only shrinks: after two sessions in a row far too hard, or with missed reps."""
+        """Inside a block a dose only shrinks: after two sessions of its own in a row far too hard, or with missed reps;
+        that of the other day by its own sessions."""
         now = self.position
-        if now.rung.work != "skill" or now.step == 0:
+        if now.rung.work != "skill":
             return
         begun = max(start, now.step_since or now.since)
-        done = [
-            one for one in self.history.between(begun, day - DAY) if sets_of(one, now.rung) and not self._tested(one)
-        ]
-        last = done[-FAILED_SESSIONS:]
-        if len(last) < FAILED_SESSIONS or not all(self._far_too_hard(one, now.rung) for one in last):
+        done = [one for one in self.history.between(begun, day - DAY) if not self._tested(one)]
+        if now.step > 0 and self._hard_in_a_row([_sets_in(one, now.rung.movement, now.dose.rom) for one in done]):
+            eased = replace(now, step=now.step - 1, held=min(now.held, now.step - 1), step_since=day)
+            before, after = now.dose, eased.dose
+        elif (other := now.rung.other_day) is not None and now.other_dose.reps > 1:
+            if not self._hard_in_a_row([_sets_in(one, other.movement, other.rom) for one in done]):
+                return
+            eased = replace(now, other_reps=now.other_dose.reps - 1, step_since=day)
+            before, after = replace(now.other_dose, rom=other.rom), replace(eased.other_dose, rom=other.rom)
+        else:
             return
-        self.position = replace(now, step=now.step - 1, held=min(now.held, now.step - 1), step_since=day)
-        values: dict[str, str | int] = {"dose": self.position.dose.label, "before": now.dose.label}
+        self.position = eased
+        values: dict[str, str | int] = {"dose": after.label, "before": before.label}
         self._decide("dose", day, "dose_shrinks", {**values, "rung": now.rung.id, "sessions": FAILED_SESSIONS})
 
-    def _far_too_hard(self, session: Session, rung: Rung) -> bool:
-        if any(work.failed for work in sets_of(session, rung)):
-            return True
-        effort, rules = worst_effort(session, rung), self.history.rules
-        return effort is not None and effort >= rules.number("skill.rpe") + rules.number("block.early_deload_over")
+    def _hard_in_a_row(self, sessions: Sequence[list[WorkSet]]) -> bool:
+        """Whether the last sessions with such sets were all far over the ceiling, by their median, or missed a rep."""
+        rules = self.history.rules
+        over = rules.number("skill.rpe") + rules.number("block.early_deload_over")
+        last = [sets for sets in sessions if sets][-FAILED_SESSIONS:]
+        return len(last) == FAILED_SESSIONS and all(
+            any(work.failed for work in sets) or (median_effort(sets) or 0.0) >= over for sets in last
+        )
 
     def held_now(self, on: date) -> int:
         """The hardest step held, this block's sessions counted."""
@@ -225,7 +268,7 @@ class Climb:
         since = day - self.history.rules.whole("gate.days") * DAY
         recent = self.history.between(since, day)
         if rule.kind == "relative_added":
-            have = relative_added(self.history, day)
+            have = relative_added(self.history, day, [one for one in recent if self._tested(one)])
         elif rule.kind == "held":
             held = self.held_now(day)
             steps = self.position.rung.steps
@@ -254,6 +297,21 @@ class Climb:
         if rung is None or self.history.orders.rung_held(self.position.ladder.id, day) is not None:
             return None
         return rung if all(gate.met for gate in self.gates(rung, day)) else None
+
+    def margin_test(self, day: date) -> int | None:
+        """The reps of the present dose's own test on a test day `day` without another: as many as its ceiling leaves.
+
+        Only where the dose stood for the block and was told too hard: near failure an effort is told best.
+        """
+        now, rules = self.position, self.history.rules
+        if now.rung.work != "skill" or now.dose.is_variant or now.step + 1 >= len(now.rung.steps):
+            return None
+        if self.history.orders.rung_held(now.ladder.id, day) is not None:
+            return None
+        done = [one for one in self.history.between(self.block_start, day - DAY) if did(one, now.rung, now.dose)]
+        if len(done) < 2 or self.is_held(now, self.block_start, day - DAY):
+            return None
+        return now.dose.reps + round(blocks.shipped().test_rung_rpe - rules.number("skill.rpe"))
 
     def proposal(self, day: date) -> Proposal | None:
         """The step that waits for the coach on `day`."""
@@ -334,6 +392,11 @@ class Climb:
             return None
         reason = Reason("reps_missed", {"sessions": FAILED_SESSIONS, "rung": now.rung.id})
         return Proposal("step_back", now.ladder.id, before.id, last[-1].on, (reason,))
+
+
+def _sets_in(session: Session, name: str, rom: Rom) -> list[WorkSet]:
+    """A session's sets of a movement in a range; lowering alone is other work."""
+    return [work for work in session.sets if work.movement == name and work.rom == rom and not work.eccentric]
 
 
 def climbs(history: History, timeline: Timeline, until: date) -> tuple[Climb, ...]:

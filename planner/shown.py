@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from datetime import date, timedelta
 from statistics import median
 
 from planner.digest import digest
 from planner.evidence import counts, system_load_kg
-from planner.facts import Session, Side, WorkSet
+from planner.facts import Rom, Session, Side, WorkSet
 from planner.history import GRIPS, SIDES, History
 from planner.ladders import GateRule, Ladder, Number, Rung, Shown, Step
 from planner.movements import movement
@@ -17,6 +17,9 @@ from planner.rules import Rules
 from planner.units import step_kg
 
 DAY = timedelta(days=1)
+VOLUME_RPE = 8.0  # ceiling of the work of the first rungs; common practice
+JUDGED_RESERVE = 2.0  # reps left that are told well enough to prove anything; common practice
+TESTED_REPS = 8.0  # reps to failure up to which a test measures a maximum; common practice
 
 
 def value_of(number: Number, rules: Rules) -> float:
@@ -54,7 +57,7 @@ def dose_effort(sessions: Iterable[Session], rung: Rung, dose: Step, *, other_da
     name, rom = rung.movement, dose.rom
     if other_day and rung.other_day is not None:
         name, rom = rung.other_day.movement, rung.other_day.rom
-    efforts: dict[Side | None, list[float]] = {}
+    judged: list[WorkSet] = []
     for session in sessions:
         taken: dict[Side | None, int] = {}
         for work in session.sets:
@@ -63,8 +66,16 @@ def dose_effort(sessions: Iterable[Session], rung: Rung, dose: Step, *, other_da
             if (work.reps or 0) < dose.reps or taken.get(work.side, 0) >= dose.sets:
                 continue
             taken[work.side] = taken.get(work.side, 0) + 1
-            if work.rpe is not None:
-                efforts.setdefault(work.side, []).append(work.rpe)
+            judged.append(work)
+    return median_effort(judged)
+
+
+def median_effort(sets: Iterable[WorkSet]) -> float | None:
+    """The median effort told of the side that it is higher for; None where none was told."""
+    efforts: dict[Side | None, list[float]] = {}
+    for work in sets:
+        if work.rpe is not None:
+            efforts.setdefault(work.side, []).append(work.rpe)
     return max((median(found) for found in efforts.values()), default=None)
 
 
@@ -73,13 +84,14 @@ def worst_effort(session: Session, rung: Rung) -> float | None:
     return max((work.rpe for work in sets_of(session, rung) if work.rpe is not None), default=None)
 
 
-def reps_left_to(session: Session, rung: Rung, side: Side) -> float:
-    """The most reps to failure that a clean set of one side tells; without an effort only its reps. 0 without a set."""
+def reps_left_to(session: Session, rung: Rung, side: Side, rom: Rom) -> float:
+    """The most reps to failure that a clean set of one side tells in the range `rom`, of what was left the part that
+    can be judged; without an effort only its reps. 0 without a set."""
     return max(
         (
-            (work.reps or 0) + (0.0 if work.rpe is None else 10.0 - work.rpe)
+            (work.reps or 0) + (0.0 if work.rpe is None else min(10.0 - work.rpe, JUDGED_RESERVE))
             for work in sets_of(session, rung)
-            if work.side == side and not work.failed and not work.linked and work.rom in (rung.rom, "full")
+            if work.side in (side, None) and not work.failed and not work.linked and work.rom in (rom, "full")
         ),
         default=0.0,
     )
@@ -160,11 +172,32 @@ def proven(session: Session, rung: Rung, history: History, rules: Rules) -> dict
     return {"reps_left": best["left"], "reps_right": best["right"]}
 
 
-def relative_added(history: History, day: date) -> float | None:
-    """Relative added 1RM of the main lift on `day`, the middle of the best grip's trend; None without evidence."""
+def relative_added(history: History, day: date, tests: Sequence[Session] = ()) -> float | None:
+    """Relative added 1RM of the main lift on `day`: the middle of the best grip's trend, or what the newest of the
+    late `tests` showed, whichever is more; None without evidence.
+
+    The trend is of the tired body of training, a few percent under the fresh one that a test measures.
+    """
     body_kg = history.bodyweight.on(day)
     known = [followed.trend.at(day).e1rm_kg for (name, _), followed in history.strength.items() if name in GRIPS]
+    if known:
+        known += [tested for one in reversed(tests) if (tested := _tested_kg(history, one)) is not None][:1]
     return max(known) / body_kg - 1.0 if known else None
+
+
+def _tested_kg(history: History, session: Session) -> float | None:
+    """1RM of the system load [kg] by a test's best set of the main lift; None where none is near a maximum."""
+    body_kg = history.bodyweight.on(session.on)
+    return max(
+        (
+            system_load_kg(work, body_kg) * one_rep_max_factor(n) ** history.steepness(work.movement)
+            for work in session.sets
+            if work.movement in GRIPS and counts(work) and work.reps and not work.linked and not work.pauses
+            if (effort := 10.0 if work.failed else work.rpe) is not None and 10.0 - effort <= JUDGED_RESERVE
+            if (n := reps_to_failure(work.reps, effort)) <= TESTED_REPS
+        ),
+        default=None,
+    )
 
 
 def placed_by_tests(history: History, ladder: Ladder) -> str:

@@ -20,33 +20,49 @@ SKILL_ORDER = ("fine", "hold", "step_back", "step_down", "stop")
 
 
 def plan_rung_test(today: Today, draft: Draft, climb: Climb) -> None:
-    """A new rung is tried fresh, before the main lift, where its gates are met and nothing hurts."""
+    """A new rung is tried fresh, before the main lift, where its gates are met and nothing hurts; where they are not,
+    the present dose where its margin is in doubt."""
     rung = climb.may_test(today.day)
-    if rung is None:
+    one = _margin_set(today, climb) if rung is None else _proof_set(today, rung)
+    rung = rung or climb.position.rung
+    if one is None:
         return
-    if any(one.level != "fine" for one in pains_on(today, rung.movement)) or today.stopped(rung.movement):
+    if any(pain.level != "fine" for pain in pains_on(today, rung.movement)) or today.stopped(rung.movement):
         draft.decide("rung", climb.position.ladder.id, "no_test_pain", {"rung": rung.id})
         return
-    ceiling, proof, history = blocks.shipped().test_rung_rpe, rung.proof, today.history
-    load = 0.0
-    if proof.smallest_plate:
-        if not history.can_load(today.day):
-            return
-        load = round_up_to_plates(1e-3, history.plates.step, history.plates.unit)
-    assist = 0.0
-    if proof.max_assist_share is not None:
-        most = value_of(proof.max_assist_share, history.rules) * history.bodyweight.on(today.day)
-        assist = round_down_to_plates(most, history.plates.step, history.plates.unit)
-    one = PlannedSet(
-        rung.movement, "skill", proof.reps, load_kg=load, assist_kg=assist, rpe=ceiling, rom=rung.rom, rung=rung.id
-    )
-    sides = weaker_first(history, climb.position.rung, today.day) if rung.one_sided else (None,)
-    if rung.one_sided and not fits(today, dict.fromkeys(SIDES, rung.proof.reps or 1)):
+    sides = weaker_first(today.history, climb.position.rung, today.day) if rung.one_sided else (None,)
+    if rung.one_sided and not fits(today, dict.fromkeys(SIDES, one.reps or 1)):
         draft.decide("rung", climb.position.ladder.id, "no_test_exposures", {"rung": rung.id})
         return
     draft.skill += [replace(one, side=side) for side in sides]
-    want = proof.reps if proof.reps is not None else 0
-    draft.decide("rung", climb.position.ladder.id, "rung_test", {"rung": rung.id, "reps": want})
+    draft.decide("rung", climb.position.ladder.id, "rung_test", {"rung": rung.id, "reps": one.reps or 0})
+
+
+def _proof_set(today: Today, rung: Rung) -> PlannedSet | None:
+    """The set that would prove a new rung; None where it needs weight and there is none to hang on."""
+    proof, history = rung.proof, today.history
+    load = assist = 0.0
+    if proof.smallest_plate:
+        if not history.can_load(today.day):
+            return None
+        load = round_up_to_plates(1e-3, history.plates.step, history.plates.unit)
+    if proof.max_assist_share is not None:
+        most = value_of(proof.max_assist_share, history.rules) * history.bodyweight.on(today.day)
+        assist = round_down_to_plates(most, history.plates.step, history.plates.unit)
+    ceiling = blocks.shipped().test_rung_rpe
+    return PlannedSet(
+        rung.movement, "skill", proof.reps, load_kg=load, assist_kg=assist, rpe=ceiling, rom=rung.rom, rung=rung.id
+    )
+
+
+def _margin_set(today: Today, climb: Climb) -> PlannedSet | None:
+    """The set that would show the margin of the present dose; None where nobody asks."""
+    reps, rung = climb.margin_test(today.day), climb.position.rung
+    if reps is None or not movement(rung.movement).possible_with(today.equipment):
+        return None
+    assist = _counterweight(today, climb) if rung.movement == "one_arm_counterweight" else 0.0
+    ceiling, rom = blocks.shipped().test_rung_rpe, climb.position.dose.rom
+    return PlannedSet(rung.movement, "skill", reps, assist_kg=assist, rpe=ceiling, rom=rom, rung=rung.id)
 
 
 def _is_test_of_others(today: Today, climb: Climb) -> bool:
@@ -109,7 +125,8 @@ def plan_skill(today: Today, draft: Draft, climb: Climb) -> None:
     other = rung.other_day
     other_half = other is not None and slot.kind == "volume" and (dose.rom != "full" or not rung.next)
     if other is not None and other_half and movement(other.movement).possible_with(today.equipment):
-        name, rom, dose = other.movement, other.rom, replace(dose, pauses=(), load_kg=0.0)
+        name, rom = other.movement, other.rom
+        dose = position.other_dose if dose == position.dose else replace(dose, pauses=(), load_kg=0.0)
     sets = dose.sets
     if slot.kind == "deload":
         # A set that was within its ceiling of 7 feels like 6 with a rep less; a single without its variant.

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
-from planner.facts import Clip, Order, Session, WorkSet
+import pytest
+
+from planner import review
+from planner.facts import Clip, Order, Record, Session, WorkSet
 from tests.planner.athletes import athlete, codes, day, live, skill_sets, with_tests
 
 STRONG = with_tests(WorkSet("pull_up", 3, load_kg=35.0, rpe=9.0))
@@ -167,12 +170,61 @@ def test_one_hard_set_does_not_unmake_a_held_dose():
     assert last.ladders[0].dose == "2x2"
 
 
-def test_a_hard_other_half_keeps_the_dose():
+def test_a_hard_other_half_stays_behind_and_holds_nobody_up():
     def over(one, on):
         return 1.0 if one.part == "skill" and one.rom == "upper_half" else 0.0
 
-    last = [one for one, _ in live(athlete("archer_elbow_lower"), 40, (STRONG,), over=over)][-1]
-    assert last.ladders[0].dose == "2x1 half"
+    seen = [one for one, _ in live(athlete("archer_elbow_lower"), 75, (STRONG,), over=over)]
+    assert [seen[number].ladders[0].dose for number in (0, 36, 71)] == ["2x1 half", "2x2 half", "2x3 half"]
+    reps = {(work.rom, work.reps) for one in seen[70:] if one.today.kind == "training" for work in skill_sets(one)}
+    assert reps == {("lower_half", 3), ("upper_half", 1)}
+
+
+def test_the_other_half_shrinks_by_its_own_efforts():
+    def over(one, on):
+        return 2.0 if one.part == "skill" and one.rom == "upper_half" and on > day(35) else 0.0
+
+    seen = [one for one, _ in live(athlete("archer_elbow_lower"), 60, (STRONG,), over=over)]
+    reps = [(work.rom, work.reps) for one in seen[35:] if one.today.week in (1, 4) for work in skill_sets(one)]
+    assert set(reps) == {("lower_half", 2), ("upper_half", 2), ("upper_half", 1)}
+    assert reps[-1] == ("upper_half", 1)
+
+
+def _told_hard(one, on):
+    """Half a point above the ceiling in training, two reps left in every test."""
+    return 0.5 if one.part == "skill" and one.rpe == 7.0 else 0.0
+
+
+def test_a_dose_in_doubt_is_tested_at_the_end_of_its_block():
+    seen = [one for one, _ in live(athlete("archer_elbow_full"), 40, (STRONG,), over=_told_hard)]
+    test = next(one for one in seen if one.today.kind == "test")
+    # A single at 7 leaves three more: three at 9 show it.
+    assert [(one.movement, one.reps, one.rpe) for one in skill_sets(test)] == [("archer_ring_elbow", 3, 9.0)] * 2
+    assert seen[-1].ladders[0].dose == "2x2"
+
+
+def test_a_test_without_margin_leaves_the_dose():
+    def over(one, on):
+        return 1.0 if one.part == "skill" and one.rpe == 9.0 else _told_hard(one, on)
+
+    last = [one for one, _ in live(athlete("archer_elbow_full"), 40, (STRONG,), over=over)][-1]
+    assert last.ladders[0].dose == "2x1"
+
+
+def test_a_dose_held_is_not_tested():
+    seen = [one for one, _ in live(athlete("archer_elbow_full"), 40, (STRONG,))]
+    assert not skill_sets(next(one for one in seen if one.today.kind == "test"))
+
+
+def test_a_fresh_test_counts_for_the_gate_of_strength():
+    sets = (WorkSet("pull_up", 3, load_kg=20.0, rpe=9.0),)
+    tired = tuple(Session(day(n), (WorkSet("pull_up", 5, load_kg=5.0, rpe=8.0),)) for n in range(3, 31, 3))
+    record = Record(athlete(), sessions=(*tired, Session(day(32), sets, is_test=True)))
+    gate = next(one for one in review(record, day(33)).ladders[0].gates if one.name == "relative_added")
+    # Brzycki 1993: 82 kg x 36 / (37 - 4) = 89.5 kg, 0.443 of 62 kg above it
+    assert gate.have == pytest.approx(0.443, abs=0.01)
+    later = review(record, day(33 + 71)).ladders[0].gates
+    assert next(one.have for one in later if one.name == "relative_added") < 0.40
 
 
 def test_a_deload_asks_for_a_rep_fewer_at_six():
