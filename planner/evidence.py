@@ -91,7 +91,7 @@ def _lifted(name: str) -> tuple[bool, float]:
 
 
 @lru_cache(maxsize=1024)
-def log_factor(n: float) -> float:
+def _log_factor(n: float) -> float:
     """Log of 1RM over load: told efforts come in halves, so the same few are asked for again and again."""
     return math.log(one_rep_max_factor(n))
 
@@ -123,12 +123,12 @@ def measure(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key,
         rpe = 10.0 if work.failed else work.rpe
         n = float(reps) if rpe is None else reps_to_failure(reps, rpe)
         if rpe is None or work.linked or work.pauses or n > most:
-            proven = min(float(reps), most)
-            log_e1rm = log_load + log_factor(proven)
-            if key not in floors or log_e1rm > floors[key][0]:
+            proven = float(reps) if reps < most else most
+            log_e1rm, known = log_load + _log_factor(proven), floors.get(key)
+            if known is None or log_e1rm > known[0]:
                 floors[key] = (log_e1rm, proven, log_load)
         else:
-            told = (errors.variance(n, n - reps), log_load + log_factor(n), n, n - reps, log_load)
+            told = (errors.variance(n, n - reps), log_load + _log_factor(n), n, n - reps, log_load)
             estimates.setdefault(key, []).append(told)
     result = {key: _combined(on, found) for key, found in estimates.items()}
     for key, (log_e1rm, proven, log_load) in floors.items():

@@ -264,4 +264,4 @@ class SentPlan:
     @cached_property
     def rungs(self) -> frozenset[str | None]:
         """The rungs that its sets are of."""
-        return frozenset(one.rung for one in self.sets)
+        return frozenset([one.rung for one in self.sets])

@@ -14,7 +14,7 @@ import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from planner.evidence import Measurement, log_factor
+from planner.evidence import Measurement
 from planner.repetitions import expected_reps_to_failure, one_rep_max_factor
 from planner.trend import Surprise
 
@@ -46,7 +46,7 @@ class Habits:
             Measurement(
                 on,
                 kind,
-                log_load + steepness * log_factor(min(n + bias * reserve, 30.0)),
+                log_load + steepness * math.log(one_rep_max_factor(min(n + bias * reserve, 30.0))),
                 variance,
                 n,
                 reserve,
