@@ -7,7 +7,7 @@ Achilles tendons, not on elbows.
 
 from __future__ import annotations
 
-from bisect import bisect_left
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -161,14 +161,16 @@ class PainHistory:
             if one.when != "morning" and (one.on in self._trained_on or (one.on - DAY) in self._trained_on):
                 session = one.on if one.on in self._trained_on else one.on - DAY
                 worst[session] = max(worst.get(session, 0.0), score)
-        row, full = 0, None
-        for session in (trained for trained in self._trained if trained <= day):
+        row, full, in_row, in_order = 0, None, rules.whole("pain.sessions_in_row"), sorted(sore_days)
+        for session in self._trained[: bisect_right(self._trained, day)]:
             # A session without a word of pain was without: it is asked after each.
             row = row + 1 if worst.get(session, 0.0) >= hold_from else 0
-            if row >= rules.whole("pain.sessions_in_row"):
+            if row >= in_row:
                 full = full or session
-            elif row == 0 and full and not any(session - quiet * DAY < sore <= session for sore in sore_days):
-                full = None
+            elif row == 0 and full:
+                sore = bisect_right(in_order, session)
+                if not sore or in_order[sore - 1] <= session - quiet * DAY:
+                    full = None
         return full
 
     def _step_down(self, scored: Sequence[tuple[PainAnswer, float]], day: date) -> tuple[date, str] | None:
