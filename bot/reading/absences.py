@@ -42,7 +42,7 @@ def span_of(
         if coming and min(hit.start for hit in absent["ill"]) < later:
             return (*_open(message, coming), None)
     if "ill" in absent:
-        return (*_ill(message, near, resumed, absent), None)
+        return (*_ill(message, near, resumed), None)
     if "away" in absent:
         return (*_open(message, near), None)
     return (*_missed(message, near), None)
@@ -97,10 +97,7 @@ def _move(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tu
     if two.link == "instead" or (one.link == "to" and two.link == "from"):
         one, two = two, one
     start = first(one)
-    end = _ahead(two)[0]
-    if end < start and two.kind == "weekday":
-        end = start + timedelta(days=(end - start).days % 7)
-    return Span(start, end), named
+    return Span(start, _ahead(two)[0]), named
 
 
 def _where_to(message: Message, taken: list[Day], absent: dict[str, list[Hit]]) -> Ask:
@@ -131,11 +128,12 @@ def _open(message: Message, days: list[Day]) -> tuple[Span | None, list[Day]]:
     today = message.today
     start: date | None = None
     end: date | None = None
+    back: Day | None = None
     for day in days:
         if day.kind == "range" and day.ahead:
             start, end = day.ahead
         elif day.link == "back" and day.ahead:
-            end = _ahead(day)[0] - timedelta(days=1)
+            back = day
         elif day.kind == "end" and day.ahead:
             end = day.ahead[1]
         elif day.link == "until" and day.ahead:
@@ -159,6 +157,9 @@ def _open(message: Message, days: list[Day]) -> tuple[Span | None, list[Day]]:
             end = start + timedelta(days=day.days - 1)
     if start is None:
         start = today
+    if back is not None:
+        # "leaving Friday, home on Wednesday": the first such day after leaving
+        end = _later(back, start + timedelta(days=1)) - timedelta(days=1)
     if end is not None and end < start:
         start = min(today, end)
     return Span(start, end), days
@@ -173,9 +174,7 @@ def _later(day: Day, first: date) -> date:
     return end
 
 
-def _ill(
-    message: Message, days: list[Day], resumed: bool, absent: dict[str, list[Hit]]
-) -> tuple[Span | None, list[Day]]:
+def _ill(message: Message, days: list[Day], resumed: bool) -> tuple[Span | None, list[Day]]:
     today = message.today
     start: date | None = None
     end: date | None = None
@@ -209,7 +208,7 @@ def _ill(
             continue
         taken.append(day)
     if start is None and end is None:
-        return (Span(today, today) if only_today and "missed" in absent else Span(today, None)), taken
+        return Span(today, today if only_today else None), taken
     return Span(start or today, end), taken
 
 
@@ -219,6 +218,10 @@ def _missed(message: Message, days: list[Day]) -> tuple[Span | None, list[Day]]:
     found: list[date] = []
     taken: list[Day] = []
     for day in days:
+        if day.link == "until" and day.ahead and _ahead(day)[1] > today and day.kind != "vague":
+            found += [today, _ahead(day)[1]]  # "stuck at home till Friday"
+            taken.append(day)
+            continue
         if day.link in ("since", "open", "back", "until") or day.kind in ("length", "vague", "bad"):
             continue
         span = (

@@ -74,13 +74,15 @@ def find_corrections(message: Message) -> list[Claim]:
     """At most one claim `correction`; `noise` for the words that go with it."""
     mend = _Mend(message)
     named = {at for one in _mentions(message, set()) for at in range(one.start, one.end)}
-    strong = [hit for hit in mend.between("cue", 0, len(message.tokens), "strong") if hit.start not in named]  # Chin-ups
+    strong = [
+        hit for hit in mend.between("cue", 0, len(message.tokens), "strong") if hit.start not in named
+    ]  # Chin-ups
     soft = mend.between("cue", 0, len(message.tokens), "soft")
     unloaded = _of_no_load(mend)
     if unloaded:
         return unloaded
     if not strong and not soft:
-        return _of_movements(mend) if _nothing_else(mend) else []
+        return (_of_movements(mend) if _nothing_else(mend) else []) or _of_minutes(mend)
     pair = _pair(mend)
     if message.context.today and not strong and not (pair is not None and _looks_back(mend, pair[0])):
         return []
@@ -95,6 +97,18 @@ def find_corrections(message: Message) -> list[Claim]:
 def _looks_back(mend: _Mend, now: _Value) -> bool:
     """Whether "that was" leads the new value: said of what was told before, plan or not."""
     return any(_only_little(mend.tokens, hit.end, now.start) for hit in mend.between("back", 0, now.start))
+
+
+def _of_minutes(mend: _Mend) -> list[Claim]:
+    """ "session took 60 min, not 90": minutes opposed, and no other number."""
+    pair = _pair(mend) if len(mend.values()) == 2 else None
+    if pair is None:
+        return []
+    now, was, start, end = pair
+    said = mend.between("field", 0, len(mend.tokens))
+    if not any(hit.name == "duration_min" and hit.start == now.end for hit in said):
+        return []
+    return _of_values(mend, now, was, start, end)
 
 
 def _nothing_else(mend: _Mend) -> bool:
@@ -186,10 +200,14 @@ def _pair(mend: _Mend) -> tuple[_Value, _Value, int, int] | None:
         for hit in mend.between("was", max(0, one.start - NEAR - 1), one.start):
             # "I typed 30, should be 20"
             if (
-                hit.end - hit.start > 1
+                (hit.end - hit.start > 1 or hit.name == "told")
                 and _only_little(tokens, hit.end, one.start)
-                and mend.between("now", one.end, two.start)
+                and (mend.between("now", one.end, two.start) or mend.between("cue", one.end, two.start, "strong"))
             ):
+                return two, one, one.start, two.end
+        for hit in mend.between("wrote", one.end, two.start):
+            # "hab 71 geschrieben, waren 77"
+            if hit.start - one.end <= NEAR and mend.between("now", hit.end, two.start):
                 return two, one, one.start, two.end
         for hit in mend.between("not", max(0, one.start - NEAR), one.start):
             # "nicht 20 sondern 22,5", "no eran 20 sino 22,5"
@@ -202,7 +220,7 @@ def _pair(mend: _Mend) -> tuple[_Value, _Value, int, int] | None:
 
 def _of_values(mend: _Mend, now: _Value, was: _Value, start: int, end: int) -> list[Claim]:
     message = mend.message
-    mentions = _mentions(message, set(range(start, end)))
+    mentions = _mentions(message, {*range(now.start, now.end), *range(was.start, was.end)})
     field, doubt = _field(mend, now, was, start, end, mentions)
     new: float | str = now.value
     old: float | str = was.value

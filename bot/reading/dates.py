@@ -18,6 +18,7 @@ from bot.reading.little import little
 from bot.reading.message import Claim, Message
 from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask
+from bot.reading.red_flags import signs_in
 
 NEAR = 3
 QUESTIONS = ("plan_today", "plan_week", "why", "progress")
@@ -29,6 +30,10 @@ def find_dates(message: Message) -> list[Claim]:
     days = finder.days
     found = wishes(message)
     absent = {name: found[name] for name in ABSENCES if name in found}
+    if "ill" not in absent:
+        fevers = [s for s in signs_in(message) if s.name == "fever" and not s.past]
+        if fevers:
+            absent["ill"] = [Hit(s.start, s.end, "want", "ill") for s in fevers]
     if "move" in absent and any(claim.kind == "correction" for claim in find_corrections(message)):
         del absent["move"]  # "change the counterweight to 7.5": a value moves, no day
     claims: list[Claim] = []
@@ -69,6 +74,14 @@ def _rep_like(message: Message) -> frozenset[int]:
         hits = (hit.start for hit in message.hits("body") if hit.name == "rep_like")
         known = message.notes["rep_like"] = frozenset(hits)
     return known
+
+
+def _bare_range(message: Message, day: Day) -> bool:
+    """Whether two numbers are all that says a span of days: no month, no ordinal."""
+    tokens = message.tokens[day.start : day.end]
+    numbers = [token for token in tokens if token.value is not None]
+    words = {token.text for token in tokens if token.kind == "word"}
+    return len(numbers) == 2 and len(tokens) <= 4 and words <= little("from_to")
 
 
 def _of_a_month(message: Message, day: Day, sentence: tuple[int, int]) -> bool:
@@ -154,6 +167,10 @@ def _trained(
     noise = Claim(day.start, day.end, "noise", None)
     if day.kind == "bad":
         return Claim(day.start, day.end, "day", None, Ask("performed_on", message.span(day.start, day.end)))
+    if day.kind == "range" and not absent and finder.has("date", day.start) and _bare_range(message, day):
+        return None  # "del 20 al 25" are kilograms
+    if sentence[1] < len(tokens) and tokens[sentence[1]].text == "?" and not _said(message, finder, sentence).told:
+        return noise  # a question tells of no training
     if day.kind == "dom" and not _of_a_month(message, day, sentence):
         return None
     if day.kind in ("length", "end", "week", "weekend"):

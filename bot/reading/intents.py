@@ -8,10 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.days import named_days
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Claim, Message
-from bot.reading.phrases import longest
+from bot.reading.phrases import longest, sentence_bounds
 from bot.reading.red_flags import Cues
 from bot.reading.tokens import Token
 
@@ -35,8 +36,41 @@ def wishes(message: Message) -> dict[str, list[Hit]]:
     for hit in hits:
         if hit.table == "want" and not any(_over(no, hit) for no in barred.get(hit.name, ())):
             found.setdefault(hit.name, []).append(hit)
+    starts = {start for start, _ in sentence_bounds(message.tokens)}
+    for hit in message.hits("intents", "opening"):
+        if hit.start in starts:  # "coach, …" calls, "hi coach, …" greets
+            found.setdefault(hit.name, []).append(hit)
     found.pop("correction", None)  # a correction is one only with its values: corrections.py
+    if not found.keys() & {*ABSENCES, "plan_week", "plan_today"}:
+        found.update(_elsewhere(message))
     return _settled(message, found)
+
+
+def _elsewhere(message: Message) -> dict[str, list[Hit]]:
+    """ "in Rome 20-24 April": days to come at a place are an absence, told by a capital."""
+    hits = message.hits("intents", "where")
+    if not hits or not any(
+        day.kind == "range" and day.ahead and day.ahead[0] > message.today for day in named_days(message).days
+    ):
+        return {}
+    barred = {hit.start for hit in hits if hit.name == "not"}
+    for hit in hits:
+        if hit.start in barred or hit.end >= len(message.tokens):
+            continue
+        if message.tokens[hit.end].kind == "word" and message.span(hit.end, hit.end + 1)[:1].isupper():
+            return {"away": [Hit(hit.start, hit.end + 1, "want", "away")]}
+    return {}
+
+
+def find_asides(message: Message) -> list[Claim]:
+    """Claims `noise`: numbers and sports inside a wish ("only a 16 kg kettlebell", "gone climbing", "double shift")."""
+    gear = [
+        hit
+        for hit in wishes(message).get("equipment", ())
+        if any(message.tokens[at].value is not None for at in range(hit.start, hit.end))
+    ]
+    asides = longest([*gear, *message.hits("intents", "aside")])
+    return [Claim(hit.start, hit.end, "noise", None) for hit in asides]
 
 
 def _over(one: Hit, other: Hit) -> bool:

@@ -7,7 +7,7 @@ from collections.abc import Callable, Sequence
 from bot.reading.body import find_body
 from bot.reading.corrections import find_corrections
 from bot.reading.dates import find_dates
-from bot.reading.intents import find_intents
+from bot.reading.intents import find_asides, find_intents
 from bot.reading.message import Claim, Message
 from bot.reading.pain import find_pain
 from bot.reading.reading import INTENTS
@@ -20,6 +20,7 @@ FINDERS: tuple[Callable[[Message], list[Claim]], ...] = (
     find_red_flags,
     find_pain,
     find_dates,
+    find_asides,
 )
 
 

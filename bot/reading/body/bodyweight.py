@@ -21,6 +21,9 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     message, tokens = body.message, body.tokens
     known = message.context.bodyweight_kg
     strong, weak = body.starts("bodyweight", "cue"), body.starts("bodyweight", "weak")
+    lone = body.starts("bodyweight", "lone")
+    moved = any(message.movement_hits)
+    weak = {**weak, **lone}
     cues = sorted({**weak, **strong}.items())
     sentences = sentence_bounds(tokens)
     for start, end in cues:
@@ -53,6 +56,12 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
         if tokens[at - 1].text in ("x", "@", "+"):
             continue
         kg = value * KG_PER_LB if unit == "lb" else value
+        if start in lone and start not in strong and (said is None or moved):
+            continue  # "now at 77.5 kg" beside a movement is its load
+        other = stop + 1
+        if other < len(tokens) and tokens[stop].text in little("or") and tokens[other].value is not None:
+            yield Claim(start, other + 1, "bodyweight", None, Ask("bodyweight_kg", message.span(at, other + 1)))
+            return
         near = known is not None and abs(kg - known) <= CHANGE * known
         plausible = PLAUSIBLE_KG[0] <= kg <= PLAUSIBLE_KG[1]
         if (near or known is None) and plausible:

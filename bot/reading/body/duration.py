@@ -17,6 +17,9 @@ MINUTES = (10.0, 360.0)
 ALONE_MINUTES = (15.0, 300.0)
 
 
+METRES = 100  # "400 m" and more are metres
+
+
 def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     tokens = body.tokens
     barred = body.covered("duration", "not")
@@ -24,7 +27,8 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
         clause = low
         for at in range(low, high):
             if tokens[at].text in ",;(":
-                clause = at + 1
+                bracketed = tokens[at].text == "," and clause > low and tokens[clause - 1].text == "("
+                clause = clause if bracketed else at + 1  # "(45 €, 50 min)" stays together
                 continue
             found = _span_minutes(body, at)
             if found is None or at in taken:
@@ -79,7 +83,7 @@ def _span_minutes(body: BodyCues, at: int) -> tuple[float, int, bool] | None:
         return (token.value, hour[at + 1], True) if at + 1 in hour else None
     if token.kind == "num" and at and tokens[at - 1].text in ("x", "@", "+", "/"):
         return None
-    if at + 1 in minute:
+    if at + 1 in minute and not (tokens[at + 1].text == "m" and token.value >= METRES):
         return token.value, minute[at + 1], True
     if at + 3 < len(tokens) and tokens[at + 1].text == "-" and tokens[at + 2].value is not None and at + 3 in minute:
         return (token.value + (tokens[at + 2].value or 0)) / 2, minute[at + 3], True

@@ -7,7 +7,9 @@ from collections.abc import Iterable
 from bot.reading.body.cues import BETWEEN, BodyCues
 from bot.reading.little import little
 from bot.reading.message import Claim
+from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask
+from bot.reading.red_flags import Cues
 
 MOST_SLEEP_H = 16.0
 
@@ -54,7 +56,11 @@ def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     nights = body.starts("sleep", "night")  # "bad night, barely 4 hours": only with a unit
     told = {**nights, **body.starts("sleep", "cue")}
     cues = [(s, e) for s, e in told.items() if s not in body.starts("sleep", "neither")]
+    others = Cues(body.message) if cues else None
     for start, end in sorted(cues):
+        bounds = next(((a, b) for a, b in sentence_bounds(tokens) if a <= start < b), (0, len(tokens)))
+        if others is not None and others.of_others(start, bounds):
+            continue  # "the baby slept 4 hours"
         ways = ((end, min(end + BETWEEN, len(tokens)), 1), (start - 1, max(start - 6, -1), -1))
         # "6h sleep, elbow 1": hours right before the word are its own
         if start and start - 1 in body.covered("unit", "hour"):

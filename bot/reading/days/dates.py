@@ -11,14 +11,31 @@ from bot.reading.little import little
 from bot.reading.parsed import parsed
 
 
-def dotted(hits: DayHits, at: int) -> Day | None:
-    """ "28.02." """
+def dotted_range(hits: DayHits, at: int) -> Day | None:
+    """ "14. bis 20.6.", "14.-20.6." """
+    token = hits.tokens[at]
+    if token.kind != "num" or not token.value or token.value % 1 or token.value > 31 or at + 3 >= len(hits.tokens):
+        return None
+    link = at + 2 if hits.tokens[at + 1].text == "." else at + 1
+    if hits.tokens[link].text not in little("range") or (link == at + 1 and hits.tokens[link].text == "-"):
+        return None
+    last = dotted(hits, link + 1, ranged=True)
+    if last is None or last.ahead is None or last.back is None:
+        return None
+    ahead, back = (day_of(to.year, to.month, int(token.value)) for to in (last.ahead[1], last.back[1]))
+    if ahead is None or back is None or ahead > last.ahead[1]:
+        return None
+    return Day(at, last.end, "range", (back, last.back[1]), (ahead, last.ahead[1]))
+
+
+def dotted(hits: DayHits, at: int, ranged: bool = False) -> Day | None:
+    """ "28.02."; `ranged`: behind "14. bis", where no other word need lead it."""
     token = hits.tokens[at]
     after = hits.tokens[at + 1] if at + 1 < len(hits.tokens) else None
     if token.kind != "num" or after is None or after.text != "." or after.space or token.text.count(".") != 1:
         return None
     before = hits.tokens[at - 1].text if at else "\n"
-    if before not in little("before_dotted"):
+    if before not in little("before_dotted") and not ranged:
         return None
     day, month = (int(part or 0) for part in token.text.split("."))
     if not (1 <= day <= 31 and 1 <= month <= 12 and len(token.text) >= 3):

@@ -9,7 +9,7 @@ from __future__ import annotations
 from datetime import date, timedelta
 from functools import cached_property
 
-from bot.reading.days.dates import dotted, slashed, worded
+from bot.reading.days.dates import dotted, dotted_range, slashed, worded
 from bot.reading.days.day import Day, DayHits
 from bot.reading.days.nearest import of_month
 from bot.reading.days.relative import FARTHEST, end_of, relative, weekend, weekend_if
@@ -45,7 +45,7 @@ def _day(hits: DayHits, at: int) -> Day | None:
         except ValueError:
             return None
         return Day(at, at + 1, "exact", (exact, exact), (exact, exact))
-    written = dotted(hits, at) or slashed(hits, at)
+    written = dotted_range(hits, at) or dotted(hits, at) or slashed(hits, at)
     if written is not None:
         return written
     for hit in hits.at.get(at, ()):

@@ -9,6 +9,8 @@ from bot.reading.days.day import Day, DayHits
 from bot.reading.days.nearest import day_of_month, of_month
 from bot.reading.little import little
 
+LED = ("weekday", "rel", "date", "which", "link")  # behind "back" it is theirs: "off on Friday, back Monday"
+
 
 def joined(hits: DayHits, days: list[Day]) -> list[Day]:
     """ "Friday to Sunday", "from April 3 through April 10": two days with a word of range between are one span."""
@@ -67,7 +69,11 @@ def _after(day: Day, first: date) -> date:
 
 
 def linked(hits: DayHits, day: Day) -> Day:
-    """The word before a day: until, since, from, back on, to, instead of."""
+    """The word before a day: until, since, from, back on, to, instead of; "am Mittwoch zurück" has it behind."""
+    behind = next((h for h in hits.at.get(day.end, ()) if h.table == "link" and h.name == "back"), None)
+    comes_back = behind is not None and day.kind in ("dom", "date", "weekday", "rel")
+    if comes_back and behind is not None and not any(h.table in LED for h in hits.at.get(behind.end, ())):
+        return replace(day, link="back")
     for width in (4, 3, 2, 1):
         start = day.start - width
         if start < 0:
@@ -98,9 +104,8 @@ def linked(hits: DayHits, day: Day) -> Day:
         if best is not None:
             name = best.name
             return Day(day.start, day.end, day.kind, day.back, day.ahead, name, day.shift, day.days)
-    behind = next((h for h in hits.at.get(day.end, ()) if h.table == "link" and h.name == "back"), None)
-    if behind is not None and day.kind in ("dom", "date", "weekday", "rel"):
-        return Day(day.start, day.end, day.kind, day.back, day.ahead, "back", day.shift, day.days)
+    if comes_back:
+        return replace(day, link="back")
     inner = hits.tokens[day.start].text
     if day.kind in ("dom", "range", "date"):
         named = next(
