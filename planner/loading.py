@@ -10,6 +10,9 @@ from planner import repetitions
 from planner.units import Unit, round_down_to_plates, round_up_to_plates
 
 _MORE_REPS = 2  # as many more reps are still the same kind of set
+# What warm-ups are known by; common practice, no source.
+LIGHT_SHARE = 0.85  # of the session's heaviest system load, or of the 1RM by the reps done: less is no work
+WARM_UP_RESERVE = 4.0  # reps left that are told of a warm-up
 
 Limit = Literal["strength", "best_set", "ceiling", "bodyweight", "assistance"]
 
@@ -50,6 +53,12 @@ class BestSet:
     system_load_kg: float
     reps: float
     n: float
+    told: bool = True
+
+    def is_warm_up(self, e1rm_kg: float) -> bool:
+        """Whether it cannot have been meant as work: far below the strength known, and nothing said of being hard."""
+        eased = not self.told or self.n - self.reps >= WARM_UP_RESERVE
+        return eased and self.system_load_kg * repetitions.one_rep_max_factor(self.reps) < LIGHT_SHARE * e1rm_kg
 
 
 @dataclass(frozen=True, slots=True)

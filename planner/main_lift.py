@@ -11,12 +11,12 @@ from planner.draft import Draft, Today, cut_of, late_exposures
 from planner.facts import PlannedSet
 from planner.history import GRIPS, History
 from planner.load_limits import ceilings, shown_kg_of
-from planner.loading import Basis
+from planner.loading import Basis, BestSet
 from planner.movements import movement
 from planner.plan import Value
 from planner.repetitions import expected_reps_to_failure
 from planner.strength import best_sets
-from planner.timeline import AS_IF_TEST, Exposure, Slot
+from planner.timeline import AS_IF_TEST, Exposure, Slot, ceiling_of
 from planner.units import round_down_to_plates, round_up_to_plates
 
 OTHER_GRIP_SHARE = 0.97  # of another grip's strength, until the grip has a trend of its own; common practice
@@ -130,10 +130,11 @@ def _loaded_main(today: Today, draft: Draft, name: str, work: Work, basis: Basis
     history, slot, rules = today.history, today.slot, today.history.rules
     share = movement(name).bodyweight_share
     body_kg = history.bodyweight.on(today.day) * share
-    last = _last_of_kind(today, name)
+    last = _last_of_kind(today, name, basis.e1rm_kg)
     caps = ceilings(today, name, body_kg, last, draft)
     code, limit = min(caps, key=lambda item: item[1], default=("", None))
     best = best_sets(history.record, name, None, today.day, rules) if name in GRIPS or name == "lat_pulldown" else ()
+    best = tuple(one for one in best if not one.is_warm_up(basis.e1rm_kg))
     if not best and last is not None and name == last.movement and slot.kind not in AS_IF_TEST:
         # Nothing comparable of late: never above what was last done.
         caps.append(("load_after_gap", body_kg + last.added_kg))
@@ -162,7 +163,7 @@ def _loaded_main(today: Today, draft: Draft, name: str, work: Work, basis: Basis
             made = replace(made, load_kg=load, reps=work.reps, limited_by="strength")
     reps = made.reps
     if limit is not None and made.load_kg == 0.0 and limit < body_kg and slot.is_deload:
-        reps = max(1, min(reps, work.reps - 1))
+        reps = _deload_reps(today, work, basis, body_kg)
     # A test shows the most where the reps are left open: an effort told near the maximum is told best.
     asked = None if slot.kind in AS_IF_TEST and work != blocks.shipped().deload else reps
     draft.main += [PlannedSet(name, "main", asked, load_kg=made.load_kg, rpe=work.rpe)] * work.sets
@@ -186,6 +187,20 @@ def _loaded_main(today: Today, draft: Draft, name: str, work: Work, basis: Basis
     _tell_bodyweight(today, draft, name, last)
 
 
+def _deload_reps(today: Today, work: Work, basis: Basis, body_kg: float) -> int:
+    """The deload's reps where bodyweight is all there is: what the ceiling allows, fewer than any set of the fortnight
+    before at bodyweight, and one fewer than the block's where bodyweight is above the deload's share of the heaviest
+    of week 1."""
+    rules, slot = today.history.rules, today.slot
+    first = [one for one in today.timeline.exposures if one.slot.block == slot.block and one.slot.week == 1]
+    heaviest = max((body_kg + one.added_kg for one in first), default=body_kg)
+    most = work.reps if body_kg <= heaviest * rules.number("block.deload_share") else work.reps - 1
+    late = late_exposures(today, rules.whole("block.deload_days_below"))
+    most = min([most, *(one.reps - 1 for one in late if one.added_kg <= 0)])
+    scale = 1.0 - cut_of(today, today.slot.main)
+    return next((reps for reps in range(most, 1, -1) if basis.system_load_kg(reps, work.rpe) * scale >= body_kg), 1)
+
+
 def _by_trend(slot: Slot, last: Exposure | None, load_kg: float, reps: int) -> str:
     if slot.kind in AS_IF_TEST:
         return "load_test"
@@ -207,11 +222,17 @@ def _tell_bodyweight(today: Today, draft: Draft, name: str, last: Exposure | Non
         draft.decide("load", name, "bodyweight_changed", values)
 
 
-def _last_of_kind(today: Today, name: str) -> Exposure | None:
-    """The newest exposure of the same kind of day (in the same movement, where there was one)."""
+def _last_of_kind(today: Today, name: str, e1rm_kg: float) -> Exposure | None:
+    """The newest exposure of the same kind of day (in the same movement, where there was one), warm-ups apart."""
     kind = today.slot.kind
     done = [one for one in today.timeline.exposures if one.on < today.day and one.movement == name]
-    return next((one for one in reversed(done) if one.slot.kind == kind), None)
+    return next((one for one in reversed(done) if one.slot.kind == kind and not _is_warm_up(one, e1rm_kg)), None)
+
+
+def _is_warm_up(one: Exposure, e1rm_kg: float) -> bool:
+    left = 0.0 if one.over is None else max(0.0, 10.0 - (one.over + ceiling_of(one.slot)))
+    reps = max(1.0, float(one.reps))
+    return BestSet(one.top_kg, reps, reps + left, one.over is not None).is_warm_up(e1rm_kg)
 
 
 def plan_assisted(today: Today, draft: Draft, name: str, work: Work, basis: Basis) -> None:

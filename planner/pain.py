@@ -174,11 +174,15 @@ class PainHistory:
         return full
 
     def _step_down(self, scored: Sequence[tuple[PainAnswer, float]], day: date) -> tuple[date, str] | None:
+        """Since when and why a step down acts. An answer no worse makes it last longer and is no new one: it is told
+        once."""
         rules = self._rules
         hold_from, lasts = rules.number("pain.hold_from"), rules.whole("pain.step_down_days")
         found: tuple[date, str] | None = None
+        newest, worst = day, 0.0
         baseline = 0.0
         for index, (one, score) in enumerate(scored):
+            why = None
             if one.when == "morning":
                 evening = [
                     value
@@ -187,12 +191,17 @@ class PainHistory:
                 ]
                 was_sore = max(evening, default=0.0) >= hold_from
                 if score > baseline and (was_sore or score >= hold_from):
-                    found = (one.on, "pain_next_morning")
+                    why = "pain_next_morning"
                 elif score < hold_from:
                     baseline = score
             if score >= hold_from and self._rising(scored[: index + 1]):
-                found = (one.on, "pain_rising")
-        return found if found is not None and (day - found[0]).days < lasts else None
+                why = "pain_rising"
+            if why is None:
+                continue
+            if found is None or score > worst or (one.on - newest).days >= lasts:
+                found, worst = (one.on, why), score
+            newest = one.on
+        return found if found is not None and (day - newest).days < lasts else None
 
     @staticmethod
     def _rising(scored: Sequence[tuple[PainAnswer, float]]) -> bool:

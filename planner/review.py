@@ -111,6 +111,9 @@ class View:
             slot = replace(at, on=day, planned_for=day, kind="support", pulling=False, why=None, comeback=None)
         if slot is None:
             return self._no_session(day, block, week)
+        if slot.pulling and not ordered and self._gives_way(slot, day):
+            gone = Decision(day, "absence", "session", (Reason("session_dropped", {"day": day}),))
+            return _rest(day, slot.block, slot.week, ("session_dropped:ordered",), (gone,))
         today = Today(
             self.history, self.timeline, self._climbs_at(day), slot, day, self.history.pain.at(day), self._planned_ahead
         )
@@ -123,6 +126,14 @@ class View:
             return _rest(day, slot.block, slot.week, tuple(draft.holds), tuple(draft.decisions))
         decisions = [*self._of_day(day), *draft.decisions]
         return DayPlan(day, slot.block, slot.week, kind, draft.sets, tuple(draft.holds), tuple(decisions))  # type: ignore[arg-type]
+
+    def _gives_way(self, slot: Slot, day: date) -> bool:
+        """Whether a moved session falls within 48 hours of sets that the coach ordered for the day it was moved from:
+        they are in its stead."""
+        gap, left = self.history.rules.whole("block.gap_days"), slot.planned_for
+        if day in self.history.session_days or not 0 < abs((day - left).days) < gap or left in self.timeline.by_day:
+            return False
+        return any(_pulls(order.movement) for order in self.history.orders.sets_for(left))
 
     def _no_session(self, day: date, block: int, week: int) -> DayPlan:
         """A day off: by the calendar, or because its session went elsewhere."""
@@ -321,6 +332,11 @@ def exposures_of(sets: tuple[PlannedSet, ...]) -> dict[Side, int]:
         if one.side is not None and one.reps and movement(one.movement).one_arm:
             total[one.side] += one.reps
     return total
+
+
+def _pulls(name: str | None) -> bool:
+    """Whether sets of a movement are pulling; those of none are of the main lift."""
+    return name is None or movement(name).pattern in ("vertical_pull", "horizontal_pull")
 
 
 def _rest(day: date, block: int, week: int, holds: tuple[str, ...], decisions: tuple[Decision, ...]) -> DayPlan:

@@ -10,7 +10,7 @@ from planner.evidence import Key, counts, errors_of
 from planner.facts import Record, Session, Side
 from planner.followed import Line, fold
 from planner.habits import Habits
-from planner.loading import Basis, BestSet
+from planner.loading import LIGHT_SHARE, Basis, BestSet
 from planner.movements import movement
 from planner.repetitions import reps_to_failure
 from planner.rules import Rules
@@ -77,7 +77,8 @@ def best_sets(record: Record, movement_id: str, side: Side | None, on: date, rul
     """Sets of a movement and side in the days before `on` (`strength.best_set_days`), for the cap on a rise.
 
     The added load counts with the bodyweight of then or of day `on`, whichever is less: who got lighter has lifted less
-    for the plates of today, and who got heavier is given no more for it.
+    for the plates of today, and who got heavier is given no more for it. Sets that only ramp up to a session's
+    heaviest are left out.
     """
     since = on - timedelta(days=rules.whole("strength.best_set_days"))
     bodyweight, share = BodyweightHistory(record), movement(movement_id).bodyweight_share
@@ -96,5 +97,7 @@ def _done(session: Session, movement_id: str, side: Side | None, body_kg: float)
         if work.movement != movement_id or work.side not in (side, None) or not counts(work) or not work.reps:
             continue
         n = float(work.reps) if work.rpe is None else reps_to_failure(work.reps, 10.0 if work.failed else work.rpe)
-        done.append(BestSet(body_kg + work.load_kg - work.assist_kg, float(work.reps), n))
-    return done
+        told = work.failed or work.rpe is not None
+        done.append(BestSet(body_kg + work.load_kg - work.assist_kg, float(work.reps), n, told))
+    heaviest = max((one.system_load_kg for one in done), default=0.0)
+    return [one for one in done if one.system_load_kg >= LIGHT_SHARE * heaviest]

@@ -43,6 +43,16 @@ def test_four_that_is_still_there_in_the_morning_takes_the_skill_out_for_a_week_
     assert skill_sets(seen[14])
 
 
+def test_a_step_down_that_goes_on_is_told_once_and_lasts_from_its_newest_answer():
+    seen = lived(20, elbow(3, 4), elbow(4, 4, "morning"), elbow(7, 4), elbow(8, 4, "morning"))
+    down = [one for one in seen if one.pain and one.pain[0].level == "step_down"]
+    assert (down[0].on, down[-1].on) == (day(4), day(14))
+    assert {alert.since for one in down for alert in one.alerts if alert.code == "pain_step_down"} == {day(4)}
+    worse = lived(20, elbow(3, 4), elbow(4, 4, "morning"), elbow(7, 5), elbow(8, 5, "morning"))
+    told = {alert.since for one in worse for alert in one.alerts if alert.code == "pain_step_down"}
+    assert told == {day(4), day(8)}
+
+
 def test_pain_that_rises_from_week_to_week_steps_down():
     seen = lived(22, elbow(3, 2), elbow(10, 3), elbow(17, 4))
     assert "pain_rising" in codes(seen[21])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
 import pytest
@@ -18,6 +19,7 @@ from planner.facts import (
     Record,
     Resume,
     SentPlan,
+    Session,
     WarningSign,
     WorkSet,
 )
@@ -265,7 +267,7 @@ def test_the_grip_changes_for_one_block_after_half_a_year():
 
 def test_a_deload_at_bodyweight_asks_for_fewer_reps():
     heavy = athlete(bodyweight_kg=70.0)
-    weak = with_tests(WorkSet("pull_up", 3, load_kg=13.75, rpe=9.0))
+    weak = with_tests(WorkSet("pull_up", 3, load_kg=10.0, rpe=9.0))
     deload = next(one for one, _ in live(heavy, 35, (weak,)) if one.today.kind == "deload")
     assert [(work.load_kg, work.reps) for work in main_sets(deload)] == [(0.0, 2)] * 2
 
@@ -331,3 +333,46 @@ def test_a_test_after_hard_weeks_does_not_ask_for_the_old_best():
     hard = live(athlete(), 12, (best,), over=lambda one, on: 2.0)
     test = next(one for one, _ in hard if one.today.kind == "test")
     assert main_sets(test)[0].load_kg < 20.0
+
+
+def test_sets_ordered_for_the_day_a_session_left_stand_in_its_stead():
+    moved = (Move(START, day(3), day(4)),)
+    order = Order("set_sets", START, for_date=day(3), sets=4, reps=3, load_kg=17.5)
+    record = Record(athlete(), sessions=(with_tests(),), moves=moved, orders=(order,))
+    week = week_ahead(record, START)
+    assert [plan.on for plan in week if any(one.part == "main" for one in plan.sets)] == [START, day(3)]
+    assert "session_dropped" in {reason.code for one in week[4].decisions for reason in one.reasons}
+
+
+def test_ordered_dips_leave_the_moved_session():
+    moved = (Move(START, day(3), day(4)),)
+    order = Order("set_sets", START, movement="dip", for_date=day(3), sets=4, reps=3)
+    record = Record(athlete(), sessions=(with_tests(),), moves=moved, orders=(order,))
+    assert [plan.on for plan in week_ahead(record, START) if plan.sets] == [START, day(3), day(4)]
+
+
+def test_warm_ups_alone_after_a_month_of_silence_cap_nothing():
+    record = [known for _, known in live(athlete(), 15, (with_tests(),))][-1]
+    heavy = max(main_sets(one)[0].load_kg for one, _ in live(athlete(), 5, (with_tests(),)) if one.today.sets)
+    ramp = Session(day(52), (WorkSet("pull_up", 5), WorkSet("pull_up", 3, load_kg=5.0)))
+    after = plan_for(replace(record, sessions=(*record.sessions, ramp)), day(56), day(56))
+    work = [one for one in after.sets if one.part == "main"]
+    assert work
+    assert work[0].load_kg >= heavy - 2.5
+
+
+def test_sets_that_ramp_up_are_not_compared_with():
+    ramp = tuple(WorkSet("pull_up", 6, load_kg=load) for load in (0.0, 0.0, 5.0))
+    done = Session(day(1), (*ramp, WorkSet("pull_up", 3, load_kg=20.0, rpe=8.0)))
+    record = Record(athlete(), sessions=(with_tests(), done))
+    volume = next(plan for plan in week_ahead(record, day(3)) if plan.sets)
+    assert next(one.load_kg for one in volume.sets if one.part == "main") > 0.05 * 62.0
+
+
+def test_a_deload_at_bodyweight_takes_no_more_reps_than_it_need():
+    # 62 kg: bodyweight is under 95 % of week 1's heavy day, not under 95 % of its volume day.
+    test = with_tests(WorkSet("pull_up", 5, load_kg=8.0, rpe=9.0))
+    seen = [one for one, _ in live(athlete(), 35, (test,)) if one.today.sets]
+    week_one = sorted(62.0 + main_sets(one)[0].load_kg for one in seen[:2])
+    assert 0.95 * week_one[0] < 62.0 <= 0.95 * week_one[1]
+    assert (main_sets(seen[8])[0].load_kg, main_sets(seen[8])[0].reps) == (0.0, 3)
