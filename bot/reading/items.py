@@ -6,12 +6,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from bot.reading.lexicon import book
+from bot.reading.lexicon import FALLBACK, book
 from bot.reading.message import Claim, Message
 from bot.reading.movements import Mention
 from bot.reading.tokens import Token
 
 ItemKind = Literal["num", "clock", "word", "known", "sym", "nl", "move", "claim"]
+TIED = frozenset({"/", ",", "-", "+", "@", "x", "*"})
 LOUD = frozenset({"plan", "unreal", "scheme", "noise", "sep"})
 
 
@@ -83,6 +84,11 @@ def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[C
             continue
         token = tokens[at]
         found = [hit for hit in grammar.at(tokens, at) if hit.end <= limits[at]]
+        if token.spelled and message.language != FALLBACK:
+            found = [hit for hit in found if hit.name != "once"]  # "once kilos" are eleven
+        sided = at and any(hit.table == "side" and hit.end == at for hit in grammar.at(tokens, at - 1))
+        if found and token.kind == "num" and at and (sided or tokens[at - 1].text in TIED):
+            found = [hit for hit in found if hit.table != "scope"]  # "1/3." ends a sentence, it is no third
         end = found[0].end if found else at
         if found and end > at and not (token.kind == "num" and not token.spelled and end == at + 1):
             labels = tuple((hit.table, hit.name) for hit in found if hit.end == end)

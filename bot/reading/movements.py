@@ -179,6 +179,7 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
             features <= rules.grips
             and last is not None
             and {"pull_up", "chin_up"} & last.features
+            and "one_arm" not in last.features
             and not loose
             and _numbered(message, hit.end)
         ):

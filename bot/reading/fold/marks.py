@@ -243,6 +243,9 @@ class MarkFacts(LoadFacts):
             self.link = None
 
     def on_scheme(self, fact: Fact) -> None:
+        at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+        if fact.value == "total" and at and self.block.facts[at - 1].kind == "claim":
+            return  # "65 min in total" is no total of reps
         self.schemes.add(fact.value)
         if (
             fact.value == "got"

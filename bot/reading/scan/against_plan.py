@@ -138,7 +138,8 @@ def _stopped(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if s.at(j + 1).has("sets"):
         return [Fact("count", item.start, s.at(j + 1).end, int(value), {"only": True})], j + 2
     after = s.at(j + 1)
-    ends = after.kind in ("nl", "claim") or after.text in (".", ",", "!", ";", ")") or after.has("plan", "quit")
+    ends = after.kind in ("nl", "claim") or (after.kind == "sym" and not after.text.isascii())
+    ends = ends or after.text in (".", ",", "!", ";", ")") or after.has("plan", "quit")
     if surely and ends and value <= MOST_NAMED:
         return [Fact("count", item.start, s.at(j).end, int(value), {"only": True})], j + 1
     return None
@@ -174,6 +175,8 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
             unit, end = unit or s.unit_at(end), end + 1
         elif s.at(end).has("reps"):
             unit, end = unit or "reps", end + 1
+        if unit == "sets" and value == int(value):
+            return [Fact("count", item.start, s.at(end - 1).end, int(value), {"only": True})], end
         moves = [s.at(at) for at in range(j, k) if s.at(at).kind == "move"]
         named = [Fact("move", one.start, one.end, one.mention) for one in moves]
         return [*named, Fact("instead", item.start, s.at(end - 1).end, (value, s.at(k + 1).value, unit))], end
@@ -213,7 +216,7 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         return [Fact("count", item.start, s.at(i + 2).end, int(value), note)], end
     if (
         s.at(i + 1).has("times", "of")
-        and (s.at(i - 1).has("plan", "only") or s.at(i + 3).has("sets"))
+        and (s.at(i - 1).has("plan", "only") or s.at(i - 1).has("scheme", "got") or s.at(i + 3).has("sets"))
         and s.at(i + 2).kind == "num"
         and (s.at(i + 2).value or 0) >= value
         and not s.at(i + 3).has("move")

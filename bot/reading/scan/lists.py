@@ -62,10 +62,14 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
                 break  # "5 +20"
             if mark.text == "-" and unit is None and len(marks) and marks[-1] not in ("-",):
                 break
+            if mark.text == "+" and marks and set(marks) != {"+"}:
+                break  # "9/9/8 + 32"
             if mark.text == "," and ((len(marks) > 1 and set(marks) == {"/"}) or set(marks) == {"+"}):
                 break  # "8 / 3 / 2, 15 sec each"
             marks.append(mark.text)
             j = after + 1
+        elif mark.has("load", "plus") and s.unit_at(after + 2) in ("kg", "lb"):
+            break
         elif mark.has("sep", "and") and s.at(after + 1).kind == "num":
             marks.append("&")
             j = after + 1
