@@ -223,7 +223,16 @@ def spelled(word: str, language: str) -> tuple[str, ...]:
     best = min(distance for _, distance, _ in hits)
     found = sorted(candidate for candidate, distance, _ in hits if distance == best)
     # "pullup" and "pullups" are one answer
-    return tuple(one for one in found if one + "s" not in found)
+    return _likeliest(word, tuple(one for one in found if one + "s" not in found), language)
+
+
+def _likeliest(word: str, found: tuple[str, ...], language: str) -> tuple[str, ...]:
+    """Of several equally near words those of a movement, and of these those that only lack a letter here."""
+    if len(found) < 2:
+        return found
+    moves = frozenset[str]().union(*(_words_in(source, "movements") for source in _sources(language)))
+    found = tuple(one for one in found if one in moves) or found
+    return tuple(one for one in found if len(one) > len(word)) or found
 
 
 LEAST_HALF = 4  # letters of each half of a word written together

@@ -46,6 +46,10 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
         # a word of another language's trade in an otherwise English (German …) message
         for language in languages():
             mentions = mentions or find_movements(replace(message, language=language), taken)
+    for mention in mentions:
+        if mention.spans[0][0] - 1 in message.doubts:
+            # a typing error of several words right before it: "xrcher pull-ups"
+            work.asks.append(Ask("movement", message.span(mention.spans[0][0] - 1, mention.spans[0][1])))
     items = make_items(message, mentions, blocking)
     scanner = Scanner(items, message.context.unit, message.context.bodyweight_kg)
     facts = drop_list_marks(message, tie(message, scan(scanner)))
