@@ -1,0 +1,43 @@
+"""Notaciones, intentos, rondas y los números de la vida al lado."""
+
+from tests.corpus.lines import Theme
+
+THEME = Theme("mas", "es")
+say = THEME.say
+
+say("dominadas 5x5: 5,5,5,4,3", "pull_up 5,5,5,4,3")
+say("hoy fueron 60 flexiones: 20, 20, 12 y 8", "push_up 20,20,12,8")
+say("dominadas x10 x8 x7", "pull_up 10,8,7")
+say("EMOM 10 minutos: 2 dominadas +20", "pull_up 10x2 +20")
+say("superserie x3: 5 pull ups y 12 push ups", "pull_up 3x5; push_up 3x12")
+say(
+    "cluster de supinas: 2 x (3+2+1) con 20 kg, 20 s entre mini series",
+    "; ".join(["chin_up 3 +20; chin_up 2 +20 link; chin_up 1 +20 link"] * 2),
+)
+say("primeras dos series 5, la tercera 4, la última 3 dominadas +20", "pull_up 5,5,4,3 +20")
+say("dos series de seis y tres de cuatro dominadas", "pull_up 2x6; pull_up 3x4")
+say("una con 40, una con 42,5, con 45 fallé (dominada)", "pull_up 1 +40; pull_up 1 +42.5; pull_up 0 +45 fail")
+say("Test de 1RM dominada: 50 sí, 55 sí, 57,5 no", "pull_up 1 +50; pull_up 1 +55; pull_up 0 +57.5 fail")
+say("dominadas 3x4, una con 10, otra con 12,5 y otra con 15", "pull_up 4 +10; pull_up 4 +12.5; pull_up 4 +15")
+say(
+    "Dominadas:\n- 1ª: 5 reps, 15 kg, RPE 7\n- 2ª: 5 reps, 17,5 kg, RPE 8\n- 3ª: 4 reps, 20 kg, RPE 9",
+    "pull_up 5 +15 @7; pull_up 5 +17.5 @8; pull_up 4 +20 @9",
+)
+say(
+    "Un brazo en polea. 15 kg de ayuda: 2x3 por brazo. 10 kg de ayuda: 1x1 por brazo. 5 kg: izq 0 (fallo), der 1",
+    "one_arm_counterweight 2x3 LR -15; one_arm_counterweight 1x1 LR -10; "
+    "one_arm_counterweight 0 L -5 fail; one_arm_counterweight 1 R -5",
+)
+say("cinco series de cuatro fondos en anillas con once kilos", "ring_dip 5x4 +11")
+say("arqueras anilla baja 2x2 por lado RPE 7", "archer_ring_elbow 2x2 LR last@7")
+say("quería hacer 5x5 pero me quedé en 5, 5 y 3 dominadas, con 10 kilos", "pull_up 5,5,3 +10")
+say("lagartijas 30, 25 y 20, con 38 años y 2 hijos", "push_up 30,25,20")
+say("10x3 neutras con 16kg, curro 9h y aún así", "neutral_grip_pull_up 10x3 +16")
+say("hace 30 años hacía 20 dominadas seguidas, hoy 6, 5 y 5", "pull_up 6,5,5")
+say("mi compañera ya va por 3x5 +15, yo hoy dominadas 3x5 sin lastre", "pull_up 3x5")
+say("drop set de fondos: 6 con 20, directo 5 con 10, directo 8 sin nada", "dip 6 +20; dip 5 +10 link; dip 8 link")
+say(
+    "dominadas a un brazo 4 izq 2 der; dominadas neutras 5/5/4 con 32,5 kilos",
+    "one_arm_pull_up 4 L; one_arm_pull_up 2 R; neutral_grip_pull_up 5,5,4 +32.5",
+)
+say("fondos lastrados 9/9/8  + 32", "dip 9,9,8 +32")
