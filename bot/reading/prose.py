@@ -36,6 +36,10 @@ EVIDENCE = frozenset(
 )
 
 
+BOTH_BARE = ["bare", "bare"]
+PLAN_WORDS = frozenset({"only", "planned", "same", "holds", "all_lifts"})
+
+
 def lone(fact: Fact) -> bool:
     """A number that could be anything."""
     if fact.kind in ("bare", "left"):
@@ -55,12 +59,21 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
     talk = _talk(message, facts, trained) if trained else frozenset()
     sentence = 0
     excepted = False
-    for fact in [*facts, Fact("sep", 0, 0, 3)]:
+    leaning = _leaning_sentences(facts) if message.context.today else frozenset()
+    for at, fact in enumerate([*facts, Fact("sep", 0, 0, 3)]):
         if fact.kind == "sep":
+            if (
+                fact.note.get("mark") == "and"
+                and [f.kind for f in (*clause[-1:], *facts[at + 1 : at + 2])] == BOTH_BARE
+            ):
+                clause.append(fact)  # "right only 2 and 1"
+                continue
             if sentence in talk:
                 clause = [one for one in clause if not lone(one)]
             most = STRANGE_WORDS if sentence in trained else 1 if sentence > first else 0
-            out += clause if excepted else _clause(message, clause, most)
+            mended = any(one.kind == "mend" for one in clause)
+            of_plan = excepted or (sentence in leaning and not mended and not _strange(message, clause))
+            out += clause if of_plan else _clause(message, clause, most)
             excepted = bool(message.context.today) and fact.value < 3 and _excepts(clause)
             sentence += fact.value == 3
             if fact.end:
@@ -138,6 +151,17 @@ def _trained_sentences(facts: Sequence[Fact]) -> set[int]:
     return found
 
 
+def _leaning_sentences(facts: Sequence[Fact]) -> frozenset[int]:
+    """The sentences that speak of the day's plan ("22.5 today, otherwise as planned")."""
+    found: set[int] = set()
+    sentence = 0
+    for fact in facts:
+        sentence += fact.kind == "sep" and fact.value == 3
+        if fact.kind == "plan" and set(fact.note.get("names", ())) & {"done", "planned", "same", "took"}:
+            found.add(sentence)
+    return frozenset(found)
+
+
 def _talk(message: Message, facts: Sequence[Fact], trained: set[int]) -> frozenset[int]:
     """Sentences without training in which most words are no words of the trade: their numbers are talk."""
     found: set[int] = set()
@@ -165,8 +189,7 @@ def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
     evidence = any(
         (fact.kind in EVIDENCE and not lone(fact)) or (fact.kind == "rows" and not lone(fact)) for fact in facts
     ) or any(
-        fact.kind == "scheme"
-        or (fact.kind == "plan" and set(fact.note.get("names", ())) & {"only", "planned", "same", "holds"})
+        fact.kind == "scheme" or (fact.kind == "plan" and set(fact.note.get("names", ())) & PLAN_WORDS)
         for fact in facts
     )
     if evidence or (most == STRANGE_WORDS and _strange(message, facts) < most):

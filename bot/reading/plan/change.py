@@ -12,11 +12,13 @@ from bot.reading.plan.choosing import addressed
 from bot.reading.plan.clauses import Clause
 from bot.reading.plan.fitting import fill, fit
 from bot.reading.plan.ground import GLOBAL
-from bot.reading.plan.value import apply
+from bot.reading.plan.value import apply, near_load
 from bot.reading.reading import Ask
 
 PLAIN = frozenset({"bare", "load", "instead", "delta"})
 STRUCTURE = frozenset("loads count fail assist percent at efforts effort_range link scheme".split())
+RATED = ("@", "rpe", "/", "rir")  # marks of an effort
+LEAST_RATED = 6  # no effort below it is told as a bare number
 NO_SCHEME = ("got",)  # "did", "were": they say nothing of how the sets were done
 
 
@@ -24,8 +26,12 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
     """The target rows as the clause changes them."""
     base = [rows[at] for at in targets]
     facts = [f for f in clause.facts if not (f.kind == "rows" and f.note.get("the"))]
+    facts = [_rated(message, f, clause, base, asks) for f in facts]
     scoped = [f for f in facts if f.kind == "scope" and f.value != "all"]
     whole = bool(clause.names & {"every", "all_lifts"}) or any(f.kind == "scope" and f.value == "all" for f in facts)
+    if not any(row.side for row in base):
+        whole = whole or any(f.kind == "side" and f.value == "each" for f in facts)  # "3 reps each": each set
+        facts = [f for f in facts if not (f.kind == "side" and f.value == "each")]
     side = next((f.value for f in facts if f.kind == "side" and f.value in ("left", "right")), None)
     sides = [f for f in facts if f.kind == "side"]
     stated = [f for f in facts if f.kind == "rows"]
@@ -33,6 +39,9 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
         told = _one_side(base, side, facts)
         if told is not None:
             return told
+    paired = _pairs(base, facts, scoped, whole)
+    if paired is not None:
+        return paired
     single = [f for f in facts if f.kind in PLAIN or (f.kind == "rows" and len(f.value) == 1 and not f.note.get("top"))]
     others = [f for f in facts if f.kind in STRUCTURE and f.value not in NO_SCHEME and f not in single]
     others += [f for f in stated if f not in single]
@@ -46,6 +55,9 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
         sure = bool(scoped) or whole or (side is not None)
         if apply(message, single[0], where, clause, asks, verb=verb, sure=sure):
             left = [f for f in facts if f is not single[0]]
+            if scoped:
+                for row in where:
+                    row.touched = True
             if any(f.kind == "effort" for f in left):
                 return fold_block(message, base[0].movement, left, None, None, base).rows
             return base
@@ -58,17 +70,81 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
             return base
         folded = fold_block(message, movement, clause.facts, move)
         asks += folded.asks
-        return fit(folded.rows, base, stated) if folded.rows else None
+        fitted = fit(folded.rows, base, stated) if folded.rows else None
+        for fact in facts:
+            if fact.kind == "instead" and fitted:
+                apply(message, fact, fitted, clause, [], verb=False, sure=True)
+        return fitted
     if len(sides) > 2 and len([f for f in facts if f.kind == "bare"]) > 2:
         folded = fold_block(message, movement, clause.facts, move)
         asks += folded.asks
-        for at, row in enumerate(folded.rows):
-            fill(row, base[min(at, len(base) - 1)])
+        for at, made in enumerate(folded.rows):
+            fill(made, base[min(at, len(base) - 1)])
         return folded.rows
+    facts = [part for fact in facts for part in _missed_set(fact)]
     order = {"scope": 0, "side": 1}
-    folded = fold_block(message, movement, sorted(facts, key=lambda f: order.get(f.kind, 2)), None, None, base)
+    ordered = [f for f in facts if f.kind in order or f.kind in PLAIN | STRUCTURE | {"rows"}]
+    if len(ordered) < 3 or ordered[-1].kind == "scope":
+        facts = sorted(facts, key=lambda f: order.get(f.kind, 2))  # "2 on the last": the scope leads
+    folded = fold_block(message, movement, facts, None, None, base)
     asks += folded.asks
+    missed = next((f for f in facts if f.kind == "fail"), None)
+    if missed is not None and any(row.failed and row.reps is None and row.hold_s is None for row in folded.rows):
+        asks.append(Ask("reps", message.span(missed.start, missed.end)))
     return folded.rows
+
+
+def _missed_set(fact: Fact) -> list[Fact]:
+    """ "Failed the last" is of that set: how many reps it had is asked."""
+    if fact.kind != "fail" or fact.value is None or fact.note.get("rep"):
+        return [fact]
+    return [Fact("scope", fact.start, fact.end, fact.value, {"text": ""}), replace(fact, value=None)]
+
+
+def _pairs(base: list[Row], facts: list[Fact], scoped: list[Fact], whole: bool) -> list[Row] | None:
+    """ "Left 2 right 1 both sets", "2/1 on the last": a pair told for those sets; None: not said of which."""
+    told: dict[str, int] = {}
+    kinds = [f for f in facts if f.kind in ("side", "bare", "rows")]
+    if [fact.kind for fact in kinds] in (["side", "bare"] * 2, ["bare", "side"] * 2):
+        sides = [f.value for f in kinds if f.kind == "side"]
+        told = dict(zip(sides, [int(f.value) for f in kinds if f.kind == "bare"], strict=True))
+    elif len(kinds) == 1 and kinds[0].kind == "rows" and kinds[0].note.get("mark") == "/" and len(kinds[0].value) == 2:
+        told = {"left": kinds[0].value[0].reps or 0, "right": kinds[0].value[1].reps or 0}
+    if set(told) != {"left", "right"} or {row.side for row in base} != {"left", "right"}:
+        return None
+    if not scoped and not whole and len(base) > 2:
+        return None
+    for row in addressed(base, scoped[-1].value if scoped else None, None):
+        row.reps = told[row.side or "left"]
+        row.failed = row.reps == 0
+    return base
+
+
+def _rated(message: Message, fact: Fact, clause: Clause, base: list[Row], asks: list[Ask]) -> Fact:
+    """ "The last one was a 5" of planned eights tells reps; "was a 7" is reps or an effort: asked.
+
+    So is "at 7.5" of sets with a small load.
+    """
+    span = message.span(fact.start, fact.end)
+    value = fact.value[0] if fact.kind == "at" else fact.value
+    if fact.kind not in ("effort", "at") or any(mark in span.lower() for mark in RATED) or not isinstance(value, float):
+        return fact
+    reps = max((row.reps or 0 for row in base), default=0)
+    scoped = any(f.kind == "scope" and f.value != "all" for f in clause.facts)
+    if fact.kind == "at":
+        kg = fact.value[1]
+        if kg is not None and near_load(kg, base):
+            asks.append(Ask("load_kg", span))
+            for row in base:
+                row.load_kg, row.load_open = None, True
+            return Fact("word", fact.start, fact.end)
+        return fact
+    if not scoped or value != int(value) or not span[-1:].isdigit() or value > reps:
+        return fact
+    if value < LEAST_RATED:
+        return Fact("bare", fact.start, fact.end, value, {"kg": value})
+    asks.append(Ask("rpe", span))
+    return Fact("word", fact.start, fact.end)
 
 
 def _all_of_it(message: Message) -> Ask:

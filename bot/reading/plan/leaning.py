@@ -7,9 +7,7 @@ from collections.abc import Sequence
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 from bot.reading.plan.ground import PARTS, STRONG, ground, members, plan_names
-from bot.reading.plan.terms import in_terms
-
-TICKS = ("✅", "✔", "☑", "👍", "✓")
+from bot.reading.plan.terms import TICKS, in_terms
 
 
 def leans(message: Message, facts: list[Fact]) -> bool:
@@ -30,6 +28,11 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True
     if any(fact.kind == "count" and (fact.note.get("of_plan") or fact.note.get("only")) for fact in facts):
         return True
+    loaded = any(f.kind in ("load", "bare") for f in facts) and not moves and not any(f.kind == "rows" for f in facts)
+    if loaded and ("took" in names or any(f.kind == "scope" and f.value == "all" for f in facts)):
+        return True
+    if "all_lifts" in names and not moves and any(f.kind in ("bare", "load") for f in facts):
+        return True
     if names & {"only"} and any(f.kind == "scope" and isinstance(f.value, tuple) for f in facts):
         return True
     if not moves and alone(facts, 0) and "fine" in plan_names(facts[0]) and any(f.kind == "effort" for f in facts):
@@ -48,10 +51,15 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         and not any(f.kind == "rows" for f in facts)
     ):
         return True
+    sides = {f.value for f in facts if f.kind == "side"}
+    if not moves and {"left", "right"} <= sides and any(f.kind == "scope" and f.value == "all" for f in facts):
+        return any(row.side for row in ground(message))
     if moves:
         known = {row.movement for row in ground(message)}
         worked = any(fact.kind in ("rows", "bare", "loads") for fact in facts)
         named = any(set(members(fact.value)) & known for fact in moves)
+        if "instead" in names and named and not all(set(members(fact.value)) & known for fact in moves):
+            return True
         if not worked and named and names & {"only", "fine", "rest", "no_rest"}:
             return True
         if any(_fine(clause, known) for clause in _between(facts)):
@@ -64,8 +72,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True
     held = [row for row in ground(message) if row.part != "warm_up"]
     scoped = any(f.kind == "scope" and f.value not in ("over", "all", "top", "back") for f in facts)
-    told = [f for f in facts if f.kind == "rows"]
-    if scoped and held and all(row.hold_s is not None for row in held) and len(told) == 1 and told[0].note.get("one"):
+    times = [f for f in facts if f.kind == "rows"]
+    if scoped and held and all(row.hold_s is not None for row in held) and len(times) == 1 and times[0].note.get("one"):
         return True
     return bool(names & set(PARTS) and names & {"fine", "only"})
 
@@ -97,5 +105,6 @@ def _between(facts: Sequence[Fact]) -> list[list[Fact]]:
 def _fine(clause: Sequence[Fact], known: set[str | None]) -> bool:
     """Whether a clause says no more than that a movement of the plan was fine: "Klimmzüge passen"."""
     moves = [fact for fact in clause if fact.kind == "move" and set(members(fact.value)) & known]
+    moves += [fact for fact in clause if plan_names(fact) & {"rest"}]
     fine = any(plan_names(fact) & {"fine"} for fact in clause)
     return bool(moves) and fine and all(fact.kind in ("move", "plan", "scope") for fact in clause)

@@ -7,11 +7,14 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.reading.facts import Entry, Fact
+from bot.reading.fold.block import to_kg
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
 from bot.reading.plan.ground import ground, plan_names
 
 QUOTES = {"'": "'", '"': '"', "“": "”", "„": "“", "‘": "’", "«": "»", "»": "«", "‚": "‘"}
+TICKS = ("✅", "✔", "☑", "👍", "✓")
+CROSSES = ("❌", "✗", "✘", "✖")
 FIGURE_S = re.compile(r"(\d+)s", re.IGNORECASE)
 
 
@@ -22,10 +25,11 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     told = [fact for fact in facts if not any(start <= fact.start < end for start, end in quoted)]
     told = [_of_reps(message, fact, rows) for fact in told]
     told = [fact for at, fact in enumerate(told) if not _article(told, at)]
+    told = _named_by_reps(told, rows)
+    told = _leaving(message, told)
+    told = _ticked(message, told)
     told = _chosen(told)
     told = _listed(told)
-    if not any(row.side for row in rows):
-        told = [fact for fact in told if not (fact.kind == "side" and fact.value == "each")]
     return _lone_count(told)
 
 
@@ -56,9 +60,56 @@ def _of_reps(message: Message, fact: Fact, rows: Sequence[Row]) -> Fact:
     if figure is None:
         return fact
     value = int(figure[1])
-    if any(row.reps == value for row in rows):
+    if any(row.reps == value for row in rows) and not any(row.side for row in rows):
         return replace(fact, value=[Entry(value)], note={"the": True})
-    return Fact("bare", fact.start, fact.end, float(value), {"kg": float(value), "figure": True})
+    kg = to_kg(value, message.context.unit)
+    return Fact("bare", fact.start, fact.end, float(value), {"kg": kg, "figure": True})
+
+
+def _named_by_reps(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "los de 5": the sets of five."""
+    out: list[Fact] = []
+    for fact in facts:
+        before = out[-2:]
+        if (
+            fact.kind == "bare"
+            and len(before) == 2
+            and plan_names(before[0]) & {"the"}
+            and before[1].kind == "word"
+            and before[1].end - before[1].start == 1
+            and any(row.reps == fact.value for row in rows)
+        ):
+            out[-2:] = [Fact("rows", before[0].start, fact.end, [Entry(int(fact.value))], {"the": True})]
+            continue
+        out.append(fact)
+    return out
+
+
+def _leaving(message: Message, facts: list[Fact]) -> list[Fact]:
+    """ "all done bar the pull-ups": "bar" there is no part of the movement's name."""
+    grammar = message.book("grammar")
+    out: list[Fact] = []
+    for fact in facts:
+        if fact.kind == "move" and out and plan_names(out[-1]) & {"done", "planned", "all_lifts"}:
+            start = min(first for first, _ in fact.value.spans)
+            if any(hit.table == "plan" and hit.name == "except" for hit in grammar.at(message.tokens, start)):
+                out.append(Fact("plan", start, start + 1, "except", {"names": ["except"]}))
+        out.append(fact)
+    return out
+
+
+def _ticked(message: Message, facts: list[Fact]) -> list[Fact]:
+    """ "pull-ups ✅ dips ❌": done, and left out."""
+    if any(fact.kind in ("rows", "bare", "load", "loads", "at") for fact in facts):
+        return facts
+    out: list[Fact] = []
+    for fact in facts:
+        sign = message.span(fact.start, fact.end) if fact.note.get("mark") == "emoji" else ""
+        name = "done" if sign and sign[0] in TICKS else "skipped" if sign and sign[0] in CROSSES else None
+        if name is not None and out and out[-1].kind == "move":
+            out.append(Fact("plan", fact.start, fact.end, name, {"names": [name]}))
+        out.append(fact)
+    return out
 
 
 def _article(facts: Sequence[Fact], at: int) -> bool:

@@ -15,7 +15,10 @@ from bot.reading.plan.choosing import counted_rows, main_rows, pick, the_rows
 from bot.reading.plan.clauses import Clause
 from bot.reading.plan.ground import GLOBAL, PARTS, plan_names
 from bot.reading.reading import Ask
+from planner.movements import movement
 
+# Movements whose added load goes over to another of the same pattern.
+LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_dip".split())
 VALUES = frozenset("rows bare loads load at count effort effort_range efforts instead delta fail assist".split())
 
 
@@ -88,7 +91,7 @@ class Told:
         if not said.values:
             self._only_named(said)
             return
-        efforts_only = all(fact.kind in ("effort", "effort_range") for fact in said.values)
+        efforts_only = all(fact.kind in ("effort", "effort_range", "at") for fact in said.values)
         in_mind = bool(self.sticky) and self.sticky_at == clause.sentence
         if efforts_only and not said.scoped and not said.named and self.several and not in_mind:
             for fact in said.values:
@@ -110,10 +113,14 @@ class Told:
         """ "One set of dips less", "ein Satz Chin-ups mehr": so many of the last; whether that is what is said."""
         names, rows = said.names, self.rows
         count = next((f.value for f in said.values if f.kind == "count" and not f.note.get("of_plan")), None)
-        if count is None or said.scoped or len(said.values) > 1 or not names & {"less", "more"}:
+        if count is None or said.scoped or len(said.values) > 1 or not names & {"less", "more", "except"}:
+            return False
+        if "less" not in names and "more" not in names and not said.named:
             return False
         targets = said.clause.targets or main_rows(rows)
-        if "less" in names:
+        if "except" in names and "less" not in names:
+            self.everything = True  # "all but one set of dips"
+        if names & {"less", "except"}:
             step = 2 if rows[targets[-1]].side is not None else 1
             for at in targets[-count * step :]:
                 self.keep[at] = False
@@ -161,6 +168,8 @@ class Told:
         if whole and ("except" not in names or "all_lifts" in names):
             self.everything = True
         targets = said.clause.targets
+        if said.sided and not targets:
+            targets = [at for at, row in enumerate(rows) if row.side is not None]
         if scoped and any(f.kind in ("bare", "rows", "load", "instead", "delta") for f in values):
             targets = []
         elif scoped:
@@ -174,6 +183,11 @@ class Told:
         if fewer and targets and "skipped" in names and not scoped:
             # "dropped one set of dips": the last
             targets = targets[-fewer * (2 if rows[targets[-1]].side is not None else 1) :]
+        if "except" in names and not targets and not values and said.clause.facts[-1].kind == "word":
+            # something is left out that no book knows
+            facts = said.clause.facts
+            self.asks.append(Ask("sets", self.message.span(facts[0].start, facts[-1].end)))
+            return True
         if not targets or (names & {"planned"} and not names & {"except", "skipped"}):
             return False
         for at in targets:
@@ -202,11 +216,9 @@ class Told:
     def _other_work(self, said: _Said) -> bool:
         """Work that the plan has not: another movement, one more set; whether that is all that the clause says."""
         clause, names, rows = said.clause, said.names, self.rows
-        if "swap" in names and clause.outside:
-            new = clause.outside[0].value.movement
-            for at in clause.targets or main_rows(rows):
-                rows[at].movement = new
-                self.keep[at] = True
+        if ("swap" in names or ("instead" in names and said.named)) and clause.outside and not said.values:
+            self._swap(clause.outside[0].value.movement, clause.targets or main_rows(rows))
+            self.sticky, self.sticky_at = clause.targets, clause.sentence
             return True
         if "extra_set" in names:
             targets = clause.targets or main_rows(rows)
@@ -221,7 +233,27 @@ class Told:
                 row.movement = move.value.movement
             self.extra += folded.rows
             return True
+        if clause.outside and not said.values and self._stands_for(clause):
+            fact = clause.outside[0]
+            self.asks.append(Ask("movement", self.message.span(fact.start, fact.end)))
+            return True
         return False
+
+    def _stands_for(self, clause: Clause) -> bool:
+        """ "As planned but did chin-ups": whether a movement that the plan has not may stand for one that it has."""
+        spoken = any(one.sentence == clause.sentence and one.names & GLOBAL for one in self.clauses)
+        new = clause.outside[0].value.movement
+        patterns = {movement(row.movement).pattern for row in self.rows if row.movement and row.part != "warm_up"}
+        return spoken and not new.startswith("?") and movement(new).pattern in patterns
+
+    def _swap(self, new: str, where: list[int]) -> None:
+        """Another movement in place of the planned one; its load goes over to one of the same pattern only."""
+        for at in where:
+            row = self.rows[at]
+            if movement(new).pattern != movement(row.movement or new).pattern or not LOADED & {new, row.movement}:
+                row.load_kg = 0.0
+            row.movement = new
+            self.keep[at] = True
 
     def _only_named(self, said: _Said) -> None:
         """A movement of the plan with no value beside it: it was done, or what follows is about it."""
@@ -229,6 +261,11 @@ class Told:
         if not said.named:
             return
         self.sticky, self.sticky_at = clause.targets, clause.sentence
+        if "stopped" in said.names:
+            for at in range(max(clause.targets) + 1):
+                self.keep.setdefault(at, True)
+            self.exclusive = not self.everything
+            return
         if said.names & {"only"}:
             if self.everything:
                 self.asks.append(Ask("sets", self.message.span(clause.facts[0].start, clause.facts[-1].end)))
@@ -246,6 +283,12 @@ class Told:
         deltas = [f for f in values if f.kind in ("delta", "instead")]
         if deltas and (whole or self.everything or deltas[0].kind == "instead"):
             return [i for i, row in enumerate(rows) if row.part != "warm_up" or not self.several]
+        touched = [i for i, row in enumerate(rows) if row.touched]
+        if touched and any(f.kind == "scope" and f.value == "rest" for f in said.clause.facts):
+            first = rows[touched[0]].movement
+            return [i for i, row in enumerate(rows) if row.movement == first and not row.touched]
+        if "all_lifts" in said.names and values[0].kind in ("bare", "load"):
+            return [i for i, row in enumerate(rows) if row.part != "warm_up"]
         if whole and efforts_only:
             return [i for i, row in enumerate(rows) if row.part != "warm_up"]
         counted = next((f for f in values if f.kind == "count" and f.note.get("of_plan")), None)
@@ -260,10 +303,20 @@ class Told:
                 self.stop_after = max(targets)
             for at in targets:
                 self.keep.setdefault(at, True)
+            self._over(said, targets)
             if not self.everything and not self.rest:
                 self._warmed_up(targets)
         elif any(f.kind in ("delta", "instead", "fail") for f in values) and not said.named and not self.sticky:
             self.everything = self.everything or not any(self.keep.values())
+
+    def _over(self, said: _Said, targets: list[int]) -> None:
+        """ "6 sets instead of 5": one more like the last; many more are asked."""
+        fact = next(f for f in said.values if f.kind == "count")
+        step = 2 if self.rows[targets[-1]].side is not None else 1
+        if fact.value * step == len(targets) + step:
+            self.added[targets[-1]] = replace(self.rows[targets[-1]])
+        elif fact.value * step > len(targets):
+            self.asks.append(Ask("sets", self.message.span(fact.start, fact.end)))
 
     def _change(self, clause: Clause, targets: list[int]) -> None:
         rows = self.rows
@@ -275,6 +328,11 @@ class Told:
         ):
             for new, at in zip(changed, targets, strict=True):
                 rows[at] = replace(new, movement=rows[at].movement, part=rows[at].part)
+            return
+        told_before = bool(self.anew.get(targets[0])) and not clause.targets
+        listed = any(f.kind == "rows" for f in clause.facts)
+        if told_before and listed and all(f.kind not in ("scope", "side", "count") for f in clause.facts):
+            self.anew[targets[0]] += changed  # "2 sets of 3 and 3 sets of 2"
             return
         self.anew[targets[0]] = changed
         for at in targets[1:]:

@@ -18,6 +18,7 @@ from bot.reading.reading import Ask
 MORE_REPS = 3  # so many over the plan are believed of a bare number (from rehearsal, no source)
 LEAST_LOAD, MOST_LOAD = 0.5, 1.6  # of the planned load: what a bare number can be a load in place of
 SAME_KG = 0.3
+SMALL_PART = 0.3  # a load under this part of the planned one may be the change of it
 
 
 def apply(
@@ -84,9 +85,15 @@ def _load(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
         for row in where:
             row.load_kg = 0.0
         return True
+    planned = max((row.load_kg or 0.0 for row in where), default=0.0)
+    if fact.note.get("how") == "plus" and fact.value < SMALL_PART * planned:
+        asks.append(Ask("load_kg", span))  # "+2.5" of planned 20: more by so much, or all there was
+        for row in where:
+            row.load_kg, row.load_open = None, True
+        return True
     said = fact.note.get("how") == "plus" or fact.note.get("unit")
     if verb and not said and fact.value == int(fact.value) and _near_reps(fact.value, where):
-        if _near_load(fact.value, where):
+        if near_load(fact.value, where):
             _open(where, asks, span)
         else:
             for row in where:
@@ -123,7 +130,7 @@ def _bare(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
             return True
         return False
     reps = _near_reps(value, where) and not fact.note.get("comma")
-    load = _near_load(kg, where)
+    load = near_load(kg, where)
     loaded = any(row.load_kg or row.assist_kg for row in where)
     if (load or (took and loaded)) and (not reps or (took and value > max(row.reps or 0 for row in where))):
         _set_load(where, kg)
@@ -148,7 +155,8 @@ def _near_reps(value: float, where: Sequence[Row]) -> bool:
     return value == int(value) and 0 <= value <= most + MORE_REPS
 
 
-def _near_load(kg: float, where: Sequence[Row]) -> bool:
+def near_load(kg: float, where: Sequence[Row]) -> bool:
+    """Whether a figure can be a load in place of the planned one."""
     loads = [row.load_kg or row.assist_kg or 0.0 for row in where]
     return any(load and LEAST_LOAD * load <= kg <= MOST_LOAD * load for load in loads)
 

@@ -175,6 +175,8 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
             unit, end = unit or s.unit_at(end), end + 1
         elif s.at(end).has("reps"):
             unit, end = unit or "reps", end + 1
+        if unit is None and s.at(end).has("sets", "sets"):
+            unit, end = "sets", end + 1
         if unit == "sets" and value == int(value):
             return [Fact("count", item.start, s.at(end - 1).end, int(value), {"only": True})], end
         moves = [s.at(at) for at in range(j, k) if s.at(at).kind == "move"]
