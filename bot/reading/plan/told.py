@@ -89,6 +89,10 @@ class Told:
         if self._other_work(said):
             return
         if not said.values:
+            if said.names & {"less", "more"} and all(fact.kind in ("plan", "move") for fact in clause.facts):
+                # "same but heavier": by how much is not said
+                self.asks.append(Ask("load_kg", self.message.span(clause.facts[0].start, clause.facts[-1].end)))
+                return
             self._only_named(said)
             return
         efforts_only = all(fact.kind in ("effort", "effort_range", "at") for fact in said.values)
