@@ -86,7 +86,7 @@ class Cues:
     def _begins_anew(self, low: int, start: int) -> bool:
         """Whether a place stands right behind the last comma: "kid was ill, elbow swollen" is one's own elbow."""
         comma = next((at for at in range(start - 1, low - 1, -1) if self.tokens[at].text == ","), None)
-        if comma is None or any(at not in self._places for at in range(comma + 1, start)):
+        if comma is None or any(at not in self._places and not self.covers("is", at) for at in range(comma + 1, start)):
             return False
         return any(comma < site <= start + DEGREES_NEAR for site in self._sites)
 

@@ -69,6 +69,8 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 continue
             yield Claim(start, stop, "bodyweight", kg)
             return
+        if moved and start not in strong:
+            continue  # "with the weight 7.5 kg"
         alone = sum(1 for token in tokens if token.value is not None) == 1
         slip = value != int(value) and (alone or said is not None)  # "bodyweight 7.15": no count of repetitions
         if ((start in strong and value >= 25) or (slip and value < PLAUSIBLE_KG[0])) and not _is_load(body, start):

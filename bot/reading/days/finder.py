@@ -16,6 +16,7 @@ from bot.reading.days.relative import FARTHEST, end_of, relative, weekend, weeke
 from bot.reading.days.spans import joined, linked
 from bot.reading.days.weekdays import weekday, which_weekday
 from bot.reading.lexicon import Hit
+from bot.reading.little import little
 from bot.reading.message import Message
 
 DAY_TABLES = (
@@ -45,7 +46,8 @@ def _day(hits: DayHits, at: int) -> Day | None:
         except ValueError:
             return None
         return Day(at, at + 1, "exact", (exact, exact), (exact, exact))
-    written = dotted_range(hits, at) or dotted(hits, at) or slashed(hits, at)
+    led = token.text in little("from_to") and at + 1 < len(hits.tokens)
+    written = dotted_range(hits, at + led) or dotted(hits, at) or slashed(hits, at)
     if written is not None:
         return written
     for hit in hits.at.get(at, ()):

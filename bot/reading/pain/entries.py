@@ -73,6 +73,11 @@ def _common(sides: Sequence[str | None]) -> str | None:
     return sides[0] if sides and all(side == sides[0] for side in sides) else None
 
 
+def _reaches(words: BodyWords, place: Place, score: Score) -> bool:
+    """Whether a score stands behind its place with no other place between, which then claims it."""
+    return score.start >= place.end and not any(place.end <= site.start < score.start for site in words.sites)
+
+
 def claims_of(message: Message, words: BodyWords, place: Place) -> list[Claim]:
     claims: list[Claim] = []
     used: set[int] = set()
@@ -80,14 +85,14 @@ def claims_of(message: Message, words: BodyWords, place: Place) -> list[Claim]:
         start, end = place.start, place.end
         if score is not None and ask is not None:
             ask = Ask("score", message.span(score.start, score.end))
-        if score is not None and abs(score.start - place.end) <= REACH + 3 and score.start >= place.end:
+        if score is not None and abs(score.start - place.end) <= REACH + 3 and _reaches(words, place, score):
             end = score.end
         if used & set(range(start, end)):
             start, end = (score.start, score.end) if score is not None and score.start not in used else (0, 0)
         used |= set(range(start, end))
         claims.append(Claim(start, end, "pain", entry, ask))
     for score, _, _ in place.scores:
-        if score.start not in used:
+        if score.start not in used and (score.end <= place.start or _reaches(words, place, score)):
             used |= set(range(score.start, score.end))
             claims.append(Claim(score.start, score.end, "noise", None))
     for hit in words.moments:

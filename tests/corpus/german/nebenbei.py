@@ -1,0 +1,63 @@
+"""Schmerzwerte, Zeichen anderer Leute, Wege und Werte, wie nebenbei gesagt. Mittwoch, 10. März 2027."""
+
+from functools import partial
+
+from tests.corpus.lines import Theme
+
+THEME = Theme("nebenbei", "de")
+say = partial(THEME.say, at="2027-03-10 18:42", tz="Europe/Vienna")
+
+# Schmerz
+say("Schulter tut weh. Würde sagen eine 4", pain="shoulder - 4")
+say("Ellbogen zwickt. Beim Training 3, danach 1", pain="elbow - 3 during; elbow - 1 after")
+say("Das Knie schmerzt, ich geb ihm eine 4", pain="knee - 4")
+say("Knie li. 2, Knie re. 0", pain="knee L 2; knee R 0")
+say("Handgelenk links 3, rechts nichts", pain="wrist L 3; wrist R 0")
+say("Schulter nix, Hüfte 2", pain="shoulder - 0; hip - 2")
+say("Ellbogen: 2 links, 1 rechts", pain="elbow L 2; elbow R 1")
+say("Ellbogen und Knie, beide 2", pain="elbow - 2; knee - 2")
+say("nur eine leichte 1 im linken Ellbogen", pain="elbow L 1")
+say("keine Schwellung, nur eine dumpfe 2 im Ellbogen", pain="elbow - 2")
+say("Rücken 5 nach den Kniebeugen, heute früh 2", pain="lower_back - 5 after; lower_back - 2 morning")
+say("morgens 2, beim Ziehen 0", pain="- - 2 morning; - - 0 during")
+say("eine 3", pain="- - 3")
+say("Ich weiß nicht ob eine 3 oder eine 5, linker Ellbogen", pain="elbow L -", ask="score: 3 oder eine 5")
+say("Knie schmerzt nach 4 Stockwerken", pain="knee - - after", pain_or=("knee - -",))
+say("Ellbogen tut weh, 2 Bier helfen", pain="elbow - -")
+say("Schulter zwickt, wenn ich meine 2 Kinder trage", pain="shoulder - -", pain_or=("shoulder - - during",))
+say("Finger sind hin nach 3 Stunden Klettern, ich würd sagen eine 6", pain="hand - 6 after", pain_or=("hand - 6",))
+# Andere Leute, Redensarten
+say("Mein Mann hat Brustschmerzen, heute kein Training", does="missed", dates="2027-03-10")
+say("Patientin mit Brustschmerzen, Dienst bis spät. Klimmzüge 3x5", "pull_up 3x5")
+say("Oma ist ohnmächtig geworden. Dips 3x8", "dip 3x8")
+say("Papas Knie ist geschwollen", does="smalltalk", does_or=("unknown",))
+say("so ein Schwindel mit dem Gürtel", does="smalltalk", does_or=("unknown", "equipment"))
+say("bei den Preisen bleibt mir die Luft weg", does="smalltalk", does_or=("unknown",))
+say("Oh Mann, Schwindel seit gestern", flags="dizziness")
+say("Schulter rechts 4/10 und sie ist geschwollen", pain="shoulder R 4", flags="swelling")
+say("Ellbogen 3/10. Jetzt ist er dick", pain="elbow - 3", flags="swelling")
+say("Kind war krank, Ellbogen geschwollen", pain="elbow - -", flags="swelling")
+say("zweimal aufgewacht wegen der Schulter", pain="shoulder - - rest", flags="night_pain")
+say("der Arm lässt sich nicht mehr heben", pain="other - -", flags="sudden_weakness")
+# Wege
+say("14.-20.6. Urlaub", does="away", dates="2027-06-14..2027-06-20")
+say("vom 14. bis 20.6. in Portugal", does="away", dates="2027-06-14..2027-06-20")
+say("fahre Donnerstag, komme Montag zurück", does="away", dates="2027-03-11..2027-03-14")
+say("fliege am Freitag und bin am Mittwoch zurück", does="away", dates="2027-03-12..2027-03-16")
+say("Einheit von Freitag auf Sonntag", does="move", dates="2027-03-12..2027-03-14")
+say("Freitagseinheit auf Sonntag bitte", does="move", dates="2027-03-12..2027-03-14")
+say("Dienst bis Freitag, schaff kein Training", does="missed", dates="2027-03-10..2027-03-12")
+say("heute krank", does="ill", dates="2027-03-10")
+say("hallo Coach", does="smalltalk")
+say("Hallo Trainer, gestern ausgelassen", does="missed", dates="2027-03-09")
+say("kann mich der Trainer mal anrufen?", does="for_coach")
+say("Plan für heute Abend: Pizza", does="smalltalk", does_or=("unknown",))
+say("nur eine Weste mit 10 kg da, keine Scheiben", does="equipment")
+# Werte
+say("Gewicht unverändert 71", bw=71)
+say("bin jetzt bei 72 kg", bw=72)
+say("Gewicht 71 oder 72", does="bodyweight", ask="bodyweight_kg: 71 oder 72")
+say("Klimmzüge 3x5, erledigt in 40 min", "pull_up 3x5", mins=40)
+say("Einheit hat 60 min gedauert, nicht 90", fix=("duration_min", 90, 60, None, None, "all"))
+say("hab 3 Sätze Dips geschrieben, waren 4", fix=("sets", 3, 4, "dip", None, "all"))
+say("hab RPE 8 eingetragen, war 9", fix=("rpe", 8, 9, None, None, "all"))

@@ -1,0 +1,62 @@
+"""Dolor, señales ajenas, viajes y valores dichos de paso. Miércoles, 10 de marzo de 2027."""
+
+from functools import partial
+
+from tests.corpus.lines import Theme
+
+THEME = Theme("notas", "es")
+say = partial(THEME.say, at="2027-03-10 18:42", tz="Europe/Madrid")
+
+# Dolor
+say("me duele el hombro. le doy un 4", pain="shoulder - 4")
+say("el codo molesta. 3 entrenando, 1 después", pain="elbow - 3 during; elbow - 1 after")
+say("1 por la mañana, 3 en el entreno", pain="- - 1 morning; - - 3 during")
+say("2 mientras tiraba, 0 después", pain="- - 2 during; - - 0 after")
+say("codo izq. 3, codo der. 1", pain="elbow L 3; elbow R 1")
+say("codo: 2 izquierdo, 1 derecho", pain="elbow L 2; elbow R 1")
+say("hombro nada, cadera 2", pain="shoulder - 0; hip - 2")
+say("muñeca izquierda 3, derecha nada", pain="wrist L 3; wrist R 0")
+say("codo y rodilla, ambos 2", pain="elbow - 2; knee - 2")
+say("apenas un leve 1 en el codo izquierdo", pain="elbow L 1")
+say("sin hinchazón, solo un 2 en el codo derecho", pain="elbow R 2")
+say("es un 2", pain="- - 2")
+say("lumbar 5 después de sentadillas, 2 esta mañana", pain="lower_back - 5 after; lower_back - 2 morning")
+say("no sé si es un 3 o un 5, codo izquierdo", pain="elbow L -", ask="score: 3 o un 5")
+say("me duele la rodilla tras 4 pisos", pain="knee - - after", pain_or=("knee - -",))
+say("me molesta el hombro cuando cargo 2 bolsas", pain="shoulder - -", pain_or=("shoulder - - during",))
+say("la sesión un 7", srpe=7)
+# Otros, y dichos
+say("un paciente se desmayó, guardia larga. fondos 3x8", "dip 3x8")
+say("abuela se mareó, hoy no entreno", does="missed", dates="2027-03-10")
+say("el codo de mi hermano está hinchado", does="smalltalk", does_or=("unknown",))
+say("me quedé sin aire al ver la factura. dominadas 3x5", "pull_up 3x5")
+say("se me rompió la anilla, sin barra hoy", does="equipment")
+say("hermano, mareado desde ayer", flags="dizziness")
+say("el niño estaba malo, codo hinchado", pain="elbow - -", flags="swelling")
+say("hombro 4/10 y está hinchado", pain="shoulder - 4", flags="swelling")
+say("se me durmió la mano 3 horas", pain="hand - -", flags="numbness")
+# Viajes
+say("me voy el jueves, vuelvo el lunes", does="away", dates="2027-03-11..2027-03-14")
+say("salgo el viernes y regreso el miércoles", does="away", dates="2027-03-12..2027-03-16")
+say("del 20 al 27 fuera", does="away", dates="2027-03-20..2027-03-27")
+say("20-27 de marzo en Lima", does="away", dates="2027-03-20..2027-03-27")
+say("lo del viernes al domingo", does="move", dates="2027-03-12..2027-03-14")
+say("¿puedo hacer el jueves lo del viernes?", does="move", dates="2027-03-12..2027-03-11")
+say("¿lo del sábado puede ser el domingo?", does="move", dates="2027-03-13..2027-03-14")
+say("quiero intercambiar hoy con mañana", does="move", dates="2027-03-10..2027-03-11")
+say("páralo todo hasta el 30", does="pause", dates="2027-03-10..2027-03-30")
+say("mi hijo está malo, en casa hasta el viernes, sin entrenar", does="missed", dates="2027-03-10..2027-03-12")
+say("ayer no pude, doble turno de 16 horas", does="missed", dates="2027-03-09")
+say("fiebre 39, hoy descanso", does="ill", flags="fever", dates="2027-03-10")
+say("hola coach", does="smalltalk")
+say("hola entrenador, ayer no entrené", does="missed", dates="2027-03-09")
+say("llámame por favor", does="for_coach")
+say("plan para esta noche: pizza", does="smalltalk", does_or=("unknown",))
+# Valores
+say("estoy en 72 kg", bw=72)
+say("peso 72 o 73", does="bodyweight", ask="bodyweight_kg: 72 o 73")
+say("he entrenado tres cuartos de hora", mins=45)
+say("la sesión duró 60 min, no 90", fix=("duration_min", 90, 60, None, None, "all"))
+say("puse 71 de peso, eran 77", fix=("bodyweight_kg", 71, 77, None, None, "all"))
+say("dije 3 series de fondos, eran 4", fix=("sets", 3, 4, "dip", None, "all"))
+say("puse 6 y eran 5 en la segunda serie", fix=("reps", 6, 5, None, None, 2))
