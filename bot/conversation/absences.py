@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from datetime import date, timedelta
 
 from bot.conversation.desk import Desk
@@ -10,7 +11,7 @@ from bot.conversation.reasons import until_in_words
 from bot.conversation.words import begins, phrases
 from bot.reading.reading import Reading
 from planner.facts import Absence, Equipment, Move, Resume
-from storage import due, persons
+from storage import due, facts, persons
 
 
 def handle(desk: Desk, reading: Reading, text: str) -> list[str]:
@@ -40,12 +41,32 @@ def _absent(desk: Desk, kind: str, reading: Reading) -> str:
     start = reading.dates.start if reading.dates and reading.dates.start else desk.today
     end = reading.dates.end if reading.dates else None
     fever = "fever" in reading.red_flags
-    desk.add(Absence(kind, desk.today, start, end, fever))  # type: ignore[arg-type]
+    begin(desk, Absence(kind, desk.today, start, end, fever))  # type: ignore[arg-type]
     say = desk.say
     key = f"absence-{kind}-fever" if fever else f"absence-{kind}"
     until = say.say("absence-until", day=say.day(end)) if end else say.say("absence-open")
     answer = say.say(key, since=say.day(start), until=until)
     return f"{answer} {_next(desk)}".strip()
+
+
+def begin(desk: Desk, absence: Absence) -> None:
+    """Add an absence. One said after "I'm back" on the same day is not ended by that: days alone don't tell the order.
+
+    What the return had ended is closed with the day before it, and the return is taken back.
+    """
+    for back in desk.record.resumes:
+        if back.on < desk.today or absence.since > desk.today or back.fact is None:
+            continue
+        for earlier in desk.record.absences:
+            over = earlier.until is not None and earlier.until < back.on
+            if earlier.kind == "missed" or over or earlier.since > back.on or earlier.fact is None:
+                continue
+            facts.withdraw(desk.tx, "absence", earlier.fact, desk.now)
+            if earlier.since < back.on:
+                ended = replace(earlier, until=back.on - timedelta(days=1), fact=None)
+                facts.add(desk.tx, desk.id, ended, desk.said_by, desk.now, None)
+        facts.withdraw(desk.tx, "resume", back.fact, desk.now)
+    desk.add(absence)
 
 
 def _missed(desk: Desk, reading: Reading) -> str:

@@ -38,6 +38,7 @@ class Understood:
     text: str
     sent_at: datetime
     pain: Question | None
+    completes: str | None = None  # the kind of question that these words answer
 
 
 def number_alone(text: str) -> float | None:
@@ -54,18 +55,24 @@ def understood(desk: Desk, said: Said) -> Understood | None:
     number = number_alone(said.text)
     open_ones = questions.open_questions(desk.tx, desk.person) if said.to is None else [said.to]
     open_ones = [one for one in open_ones if one.kind in COMPLETE or (pain is not None and one.id == pain.id)]
+    to_pain = number is not None and number <= MOST_PAIN and any(one.kind == pains.QUESTION for one in open_ones)
     for question in open_ones:
         if question.kind == pains.QUESTION:
             if number is not None and number <= MOST_PAIN:
                 break
             continue
+        if to_pain and asking.is_another_number(question, said.text):
+            continue
         whole = COMPLETE[question.kind](desk, question, said.text)
         if whole is not None:
-            return Understood(*whole, pain)
+            return Understood(*whole, pain, question.kind)
     else:
         if number is not None:
             return None
-    return Understood(read_by_plan(desk, said.text, context_of(desk, said.at)), said.text, said.at, pain)
+    reading = read_by_plan(desk, said.text, context_of(desk, said.at))
+    if pain is None and len(said.text.split()) == 1 and any(one.site is None and one.score for one in reading.pain):
+        return None  # a number in letters
+    return Understood(reading, said.text, said.at, pain)
 
 
 def pressed(desk: Desk, data: str, at: datetime) -> Said | None:

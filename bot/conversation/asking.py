@@ -141,8 +141,9 @@ def _is_number(span: str) -> bool:
     return re.fullmatch(r"\s*[@+]?\s*\d+(?:[.,]\d+)?\s*", span) is not None
 
 
-def _another_number(doubt: Ask, answer: str) -> bool:
+def is_another_number(question: questions.Question, answer: str) -> bool:
     """ "3" to "20: reps or added weight?" leaves open what 20 is, so that is asked again."""
+    doubt = Ask(question.about or "", question.span or "")
     alone = _is_number(doubt.span) and _is_number(answer) and not _beyond_belief(doubt)
     return alone and doubt.about in EITHER and answer.strip() != doubt.span.strip()
 
@@ -181,7 +182,7 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     context = context_of(desk, sent_at)
     earlier = read_by_plan(desk, question.text, context)
     doubt = Ask(question.about, question.span or "")
-    whole = earlier if _another_number(doubt, answer) else complete(question.text, earlier, doubt, answer, context)
+    whole = earlier if is_another_number(question, answer) else complete(question.text, earlier, doubt, answer, context)
     if whole is None:
         return None
     assert question.id is not None

@@ -85,6 +85,8 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     reading, text = found.reading, found.text
     say, intents = desk.say, set(reading.intents)
     before = reports.Snapshot(desk, reading)
+    if found.completes == open_sets.KIND or open_sets.settle(desk, reading):
+        before.forget()
     parts: list[str] = []
     plan: DayPlan | None = None
     if "undo" in intents:
@@ -92,8 +94,7 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     sessions: list[Session] = []
     if "correction" in intents:
         if not reading.ask:
-            parts.append(mending.correct(desk, reading))
-            parts += reports.changes(desk, before)
+            parts.append("\n".join([mending.correct(desk, reading), *reports.changes(desk, before)]))
     else:
         sessions = reports.store(desk, reading)
     felt = pains.store(desk, reading, found.pain)
@@ -103,10 +104,10 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     if reading.past_flags:
         desk.tell_coach(desk.say_coach.say("history-for-coach", name=desk.person.name, text=text))
         parts.append(say.say("history-noted"))
+    left = open_sets.of(reading) if not quiet and not alarm else ()
     if sessions:
-        parts.append(reports.read_back(desk, sessions, before))
+        parts.append(reports.read_back(desk, sessions, before, whole=not left))
         plant_after_report(desk, sessions)
-        open_sets.settle(desk, reading)
     elif reading.sets and reports.known_sets(reading) and "correction" not in intents:
         parts.append(say.say("report-again"))
     if reading.bodyweight_kg is not None:
@@ -136,7 +137,6 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     if not parts and not reading.ask and not felt and not quiet:
         parts.append(say.say("smalltalk" if "smalltalk" in intents else "unknown"))
     buttons: Buttons = []
-    left = open_sets.of(reading) if not quiet and not alarm else ()
     if reading.ask:
         question, buttons = asking.ask(desk, reading, text, found.sent_at)
         parts.append(question)
@@ -145,6 +145,9 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
         parts.append(open_sets.ask(desk, left, reading.performed_on, text, found.sent_at))
     elif not alarm and (score := pains.ask_score(desk, felt)) is not None:
         question, buttons = score
+        parts.append(question)
+    elif not alarm and (where := pains.ask_place(desk, felt)) is not None:
+        question, buttons = where
         parts.append(question)
     elif sessions and _pain_to_ask(desk, reading, sessions):
         question, buttons = pains.ask_after(desk, sessions[-1].on)

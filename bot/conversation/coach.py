@@ -8,18 +8,27 @@ from zoneinfo import ZoneInfo
 
 import structlog
 
-from bot.conversation import alerts, cards, passing_on, plans, roster_page, rule_words, summary, what_if
-from bot.conversation.absences import plant_next_plan as plant_next
+from bot.conversation import (
+    absences,
+    alerts,
+    cards,
+    ordered_sets,
+    passing_on,
+    plans,
+    roster_page,
+    rule_words,
+    summary,
+    what_if,
+)
 from bot.conversation.coach_words import Command, parse
 from bot.conversation.desk import Desk, Mail
 from bot.conversation.movement_names import movement_called
 from bot.conversation.reasons import rung_name, until_in_words
 from bot.wording import Wording, wording_for
-from bot.wording.sets import short_plan
 from planner import ladders, rules
 from planner.facts import Absence, Order, OrderKind, Resume
 from planner.units import KG_PER_LB
-from storage import facts, invites, notes, persons
+from storage import facts, invites, notes, outbox, persons
 from storage.inbox import Incoming
 from storage.persons import Person, Who
 from storage.rules import nicknames_of, set_coach_rule, set_nickname
@@ -27,6 +36,7 @@ from storage.rules import nicknames_of, set_coach_rule, set_nickname
 log = structlog.get_logger(__name__)
 
 LOADS_UP_TO_KG = 200.0
+SEEN_AHEAD = 14  # days in which sets for one day may push others out
 MOST_REHEARSED = 4
 FEWEST_WORDS = 2  # a single word is a slip, not an answer to pass on
 
@@ -113,7 +123,7 @@ class Office:
             return
         desk.add(Order("start", desk.today))
         self.answer("started", name=desk.person.name)
-        plant_next(desk)
+        absences.plant_next_plan(desk)
         self._effect(desk)
 
     def _see(self, desk: Desk, clip_id: str | None = None) -> None:
@@ -193,8 +203,7 @@ class Office:
         self.mail.post(self.coach, roster_page.rungs(self.mail, self.coach))
 
     def _summary(self, _command: Command) -> None:
-        text, buttons = summary.compose(self.mail, self.coach)
-        self.mail.post(self.coach, text, buttons=buttons)
+        summary.send(self.mail, self.coach, outbox.REPLY)
 
     def _what_if(self, said: str, command: Command | None) -> None:
         """Rehearsed for the one named, or for everyone on the rung that is named."""
@@ -280,12 +289,11 @@ class Office:
             self.answer("sets-how", name=desk.person.name)
             return
         day = command.day or desk.review.next_training_on or desk.today
+        before = [plan.on for plan in desk.week_ahead(SEEN_AHEAD) if plan.sets]
         desk.add(
             Order("set_sets", desk.today, for_date=day, sets=command.scheme[0], reps=command.scheme[1], load_kg=load)
         )
-        say = desk.say_coach
-        work = short_plan(desk.plan(day), say)
-        desk.tell_coach(say.say("sets-set", name=desk.person.name, day=say.day(day), work=work))
+        desk.tell_coach("\n".join(ordered_sets.outcome(desk, day, before)))
         self._effect(desk)
 
     def _lock(self, command: Command, desk: Desk) -> None:
@@ -343,13 +351,13 @@ class Office:
         self._see(desk)
 
     def _pause(self, command: Command, desk: Desk) -> None:
-        desk.add(Absence("pause", desk.today, desk.today, command.until))
+        absences.begin(desk, Absence("pause", desk.today, desk.today, command.until))
         self._confirm(desk, "paused", until=until_in_words(command.until, desk.say_coach))
 
     def _resume(self, _command: Command, desk: Desk) -> None:
         persons.update_athlete(desk.tx, desk.id, {"silenced": False})
         desk.add(Resume(desk.today))
-        plant_next(desk)
+        absences.plant_next_plan(desk)
         self._confirm(desk, "resumed")
 
 

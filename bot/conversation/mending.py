@@ -11,9 +11,9 @@ from bot.conversation.reports import known_sets
 from bot.reading.reading import Correction, Reading
 from bot.wording.sets import done_in_words
 from planner.facts import Session, WorkSet
-from storage import facts
+from storage import facts, questions
 
-KG_FIELDS = {"load_kg", "assist_kg"}
+ASKED = ("ask", "open_sets")
 SAME = 0.06
 
 
@@ -25,6 +25,8 @@ def undo(desk: Desk) -> str:
         return say.say("undo-nothing")
     gone = {session.fact: session for session in desk.record.sessions}
     withdrawn = facts.withdraw_caused_by(desk.tx, desk.id, cause, desk.now)
+    for kind in ASKED:
+        questions.expire(desk.tx, desk.person, kind, desk.now)  # what is taken back needs no answer
     desk.forget()
     again = [session for session in desk.record.sessions if session.fact not in gone and session.sets]
     if again:
@@ -54,7 +56,8 @@ def correct(desk: Desk, reading: Reading) -> str:
         return say.say("correct-same", day=say.day(session.on), work=done_in_words(session.sets, say))
     facts.replace_session(desk.tx, session.fact, mended, desk.now, desk.cause)
     desk.forget()
-    return say.say("correct-done", day=say.day(mended.on), work=done_in_words(mended.sets, say))
+    key = "correct-done" if change is not None else "report-now-reads"
+    return say.say(key, day=say.day(mended.on), work=done_in_words(mended.sets, say))
 
 
 def _meant(desk: Desk, reading: Reading) -> Session | None:

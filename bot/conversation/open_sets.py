@@ -56,7 +56,7 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
         return None
     first, *others = planned_from_json(question.data["sets"])
     # As if it had been told without the number: the reader knows how to put an answer into that.
-    told = f"{desk.say.movement(first.movement)} 1x +{first.load_kg:g} kg"
+    told = f"{desk.say.movement(first.movement)} 1 set +{first.load_kg:g} kg"
     whole = complete(told, replace(read(told, context), ask=()), Ask(question.about or REPS, ""), answer, context)
     if whole is None or whole.ask or len(whole.sets) != 1:
         return None
@@ -68,14 +68,16 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     return Reading(("report",), performed_on=on, sets=sets, language=whole.language), question.text, sent_at
 
 
-def settle(desk: Desk, reading: Reading) -> None:
-    """A report that tells the sets asked for leaves nothing to ask."""
+def settle(desk: Desk, reading: Reading) -> bool:
+    """A report that tells the sets asked for leaves nothing to ask. True: there was a question, and this settles it."""
     question = questions.open_question(desk.tx, desk.person, KIND)
     if question is None or question.id is None:
-        return
+        return False
     told = {one.movement for one in reading.sets if one.reps is not None or one.hold_s is not None}
-    if {one.movement for one in planned_from_json(question.data["sets"])} <= told:
-        questions.close(desk.tx, question.id, desk.now)
+    if not {one.movement for one in planned_from_json(question.data["sets"])} <= told:
+        return False
+    questions.close(desk.tx, question.id, desk.now)
+    return True
 
 
 def _is_of_its_own(alone: Reading) -> bool:

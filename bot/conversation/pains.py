@@ -20,6 +20,7 @@ ANSWERABLE = timedelta(hours=36)
 MORE = "more"
 SAID_ONCE = {"hold", "step_down", "step_back"}  # a stop is said each time it is met
 EMERGENCY = {"chest_pain", "breathless", "dizziness"}
+OFTEN = (("elbow", "left"), ("elbow", "right"), ("shoulder", "left"), ("shoulder", "right"))  # offered as buttons
 SCORES = ("0", "1", "2", "3", "4", "5")
 OVER = ("6", "7", "8", "9", "10")
 STOPS = {
@@ -30,7 +31,8 @@ STOPS = {
 
 def store(desk: Desk, reading: Reading, asked: Question | None) -> list[PainAnswer]:
     """Scores and signs as facts. A bare number answers `asked`, for its place and moment."""
-    if reading.pain and asked is not None and asked.answered_at is not None:
+    placed = asked is not None and "score" in asked.data and any(one.site for one in reading.pain)
+    if reading.pain and asked is not None and (asked.answered_at is not None or placed):
         _take_back(desk, asked)
     kept = []
     for entry in reading.pain:
@@ -52,7 +54,7 @@ def store(desk: Desk, reading: Reading, asked: Question | None) -> list[PainAnsw
 
 
 def _take_back(desk: Desk, asked: Question) -> None:
-    """A button of a question that was answered, pressed again: the thumb had slipped, and the new score counts."""
+    """What was said to a question, said anew: the thumb had slipped, or the place is named now."""
     on, when = date.fromisoformat(asked.data.get("on", desk.today.isoformat())), asked.data.get("when")
     for fact in reversed(desk.record.pain):
         if fact.on == on and fact.when == when and fact.fact is not None:
@@ -86,7 +88,8 @@ def _bound(entry: PainRead, asked: Question | None) -> PainRead:
         return entry
     when: Moment | None = entry.when or asked.data.get("when")
     if entry.site is not None:
-        return PainRead(entry.site, entry.side, entry.score, when)
+        score = entry.score if entry.score is not None else asked.data.get("score")
+        return PainRead(entry.site, entry.side, score, when)
     return PainRead(asked.data.get("site"), asked.data.get("side"), entry.score, when)
 
 
@@ -140,6 +143,22 @@ def ask_score(desk: Desk, kept: list[PainAnswer]) -> tuple[str, Buttons] | None:
     asked = questions.ask(desk.tx, desk.person, QUESTION, desk.now, data=known)
     where = place(bare.site, bare.side, desk.say) if bare.site else desk.say.say("pain-somewhere")
     return desk.say.say("ask-pain-score", place=where), _buttons(asked, desk.say)
+
+
+def ask_place(desk: Desk, kept: list[PainAnswer]) -> tuple[str, Buttons] | None:
+    """The question for the place of a score that will hold something back; None where none lacks it."""
+    bare = next((one for one in kept if one.site is None and (one.score or 0.0) >= _hold_from(desk)), None)
+    if bare is None:
+        return None
+    data = {"score": bare.score, "when": bare.when, "on": bare.on.isoformat()}
+    questions.expire(desk.tx, desk.person, QUESTION, desk.now)
+    asked = questions.ask(desk.tx, desk.person, QUESTION, desk.now, data={k: v for k, v in data.items() if v})
+    names = [place(site, side, desk.say) for site, side in OFTEN]
+    return desk.say.say("ask-pain-place"), [(name, f"q:{asked}:{name}") for name in names]
+
+
+def _hold_from(desk: Desk) -> float:
+    return rules_of(desk.record.athlete).number("pain.hold_from")
 
 
 def ask_after(desk: Desk, on: date) -> tuple[str, Buttons]:

@@ -86,8 +86,8 @@ def _with_efforts(before: Session, session: Session) -> tuple[WorkSet, ...]:
     return tuple(new if new.rpe is not None else old for old, new in pairs)
 
 
-def read_back(desk: Desk, sessions: list[Session], before: Snapshot) -> str:
-    """ "Noted for Mon 4 Jan: pull-ups 5×3 +20 kg." and what changes because of it."""
+def read_back(desk: Desk, sessions: list[Session], before: Snapshot, whole: bool = True) -> str:
+    """ "Noted for Mon 4 Jan: pull-ups 5×3 +20 kg." and, if the report is `whole`, what changes because of it."""
     say = desk.say
     lines: list[str] = []
     for session in sessions:
@@ -97,7 +97,7 @@ def read_back(desk: Desk, sessions: list[Session], before: Snapshot) -> str:
         if extras:
             key = "report-extras" if session.sets else "report-extras-alone"
             lines.append(say.say(key, day=say.day(session.on), extras=say.listed(extras)))
-    if any(trained(session) for session in sessions):
+    if whole and any(trained(session) for session in sessions):
         lines += changes(desk, before) if before.told & {one.on for one in sessions} else next_work(desk, before)
     return "\n".join(lines)
 
@@ -122,6 +122,10 @@ class Snapshot:
         self.next = next_session(desk) if counts else None
         self.told = {one.on for one in desk.record.sessions if trained(one) and one.sets} if counts else set[date]()
         self.pain = desk.review.pain if reading.pain else ()
+
+    def forget(self) -> None:
+        """What stood before was half a report: nothing was said of it, and nothing is to be compared with it."""
+        self.next, self.told = None, set()
 
 
 def next_session(desk: Desk) -> DayPlan | None:

@@ -1,21 +1,30 @@
-"""The coach's week in one message: who needs you, most urgent first and why; then who is fine, a line each."""
+"""The coach's week: who needs you, most urgent first and why; who is away; then who is fine, a line each.
+
+One message where it fits in one; else those in need come first, with the buttons, and the others after them.
+"""
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, field
+from datetime import date
 from zoneinfo import ZoneInfo
 
 from bot.conversation.alerts import proposal_buttons, proposal_in_words
 from bot.conversation.desk import Buttons, Mail
-from bot.conversation.reasons import dose_in_words, reason_in_words, rung_name
+from bot.conversation.reasons import dose_in_words, reason_in_words, rung_name, until_in_words
 from bot.wording import Wording, wording_for
 from planner import review
+from planner.absence import absences
+from planner.facts import Record
 from planner.plan import Alert, Review
+from planner.rules import rules_of
 from storage import notes, outbox, persons
 from storage.persons import Athlete, Person
 from storage.records import records
 
 MOST_BUTTONS = 12
+FITS = 3800  # letters a message; a chat takes 4096 and counts some of them twice
 NEEDS = 2
 SILENT = "silent"
 
@@ -27,16 +36,17 @@ class Entry:
     urgency: int
     name: str
     line: str
+    away: bool = False
     buttons: Buttons = field(default_factory=list)
 
 
-def send(mail: Mail, coach: Person) -> None:
-    text, buttons = compose(mail, coach)
-    mail.post(coach, text, buttons=buttons, importance=outbox.SUMMARY)
+def send(mail: Mail, coach: Person, importance: int = outbox.SUMMARY) -> None:
+    for text, buttons in compose(mail, coach):
+        mail.post(coach, text, buttons=buttons, importance=importance)
 
 
-def compose(mail: Mail, coach: Person) -> tuple[str, Buttons]:
-    """Text and buttons of the whole roster's week."""
+def compose(mail: Mail, coach: Person) -> list[tuple[str, Buttons]]:
+    """Texts and buttons of the whole roster's week."""
     rows = persons.athletes_of(mail.tx, coach.id)
     known = records(mail.tx, [row.id for row in rows if row.id is not None])
     entries = []
@@ -44,23 +54,43 @@ def compose(mail: Mail, coach: Person) -> tuple[str, Buttons]:
         assert row.id is not None
         today = mail.now.astimezone(ZoneInfo(row.timezone)).date()
         say = wording_for(coach.language, row.unit)
-        entries.append(_entry(mail, row, review(known[row.id], today), say))
+        entries.append(_entry(mail, row, known[row.id], review(known[row.id], today), say))
     say = wording_for(coach.language)
     needing = sorted((one for one in entries if one.urgency >= NEEDS), key=lambda one: (-one.urgency, one.name))
-    fine = [one for one in entries if one.urgency < NEEDS]
+    others = [one for one in entries if one.urgency < NEEDS]
+    away, fine = ([one for one in others if one.away == wanted] for wanted in (True, False))
     week_ends = mail.now.astimezone(ZoneInfo(coach.timezone)).date()
     lines = [say.say("summary-heading", day=say.long_day(week_ends), count=len(rows))]
     if needing:
         lines += ["", say.say("summary-needing", count=len(needing)), *(one.line for one in needing)]
     else:
         lines += ["", say.say("summary-nobody")]
+    rest = []
+    if away:
+        rest += ["", say.say("summary-away", count=len(away)), *(one.line for one in away)]
     if fine:
-        lines += ["", say.say("summary-fine", count=len(fine)), *(one.line for one in fine)]
+        rest += ["", say.say("summary-fine", count=len(fine)), *(one.line for one in fine)]
     buttons = [button for one in needing for button in one.buttons][:MOST_BUTTONS]
-    return "\n".join(lines), buttons
+    if sum(len(line) + 1 for line in lines + rest) <= FITS:
+        return [("\n".join(lines + rest), buttons)]
+    return [("\n".join(lines), buttons), *((part, []) for part in _parts(rest))]
 
 
-def _entry(mail: Mail, row: Athlete, seen: Review, say: Wording) -> Entry:
+def _parts(lines: list[str]) -> list[str]:
+    """The lines in as few texts as they fit in, of about the same length."""
+    total = sum(len(line) + 1 for line in lines)
+    each = total / math.ceil(total / FITS)
+    parts, current, length = list[str](), list[str](), 0
+    for line in lines:
+        if current and length + len(line) / 2 > each:
+            parts.append("\n".join(current).strip())
+            current, length = [], 0
+        current.append(line)
+        length += len(line) + 1
+    return [*parts, "\n".join(current).strip()]
+
+
+def _entry(mail: Mail, row: Athlete, known: Record, seen: Review, say: Wording) -> Entry:
     assert row.id is not None
     urgency, needs, buttons = 0, [], []
     for alert in sorted(seen.alerts, key=lambda one: -one.urgency):
@@ -81,9 +111,18 @@ def _entry(mail: Mail, row: Athlete, seen: Review, say: Wording) -> Entry:
     if row.silenced:
         urgency = max(urgency, NEEDS)
         needs.append(say.say("summary-stopped"))
-    if needs:
-        return Entry(urgency, row.name, say.say("summary-line", name=row.name, what=" ".join(needs)), buttons)
-    return Entry(urgency, row.name, say.say("summary-line", name=row.name, what=_fine(seen, say)))
+    away = _away(known, seen.on, say)
+    what = " ".join([*needs, *([away] if away else [])]) if needs or away else _fine(seen, say)
+    return Entry(urgency, row.name, say.say("summary-line", name=row.name, what=what), away is not None, buttons)
+
+
+def _away(known: Record, on: date, say: Wording) -> str | None:
+    """Why and until when there is no training, where that is so."""
+    free = rules_of(known.athlete).whole("absence.fever_free_days")
+    for one in absences(known, on, free):
+        if one.covers(on):
+            return say.say(f"summary-away-{one.kind}", until=until_in_words(one.until, say))
+    return None
 
 
 def _fine(seen: Review, say: Wording) -> str:
@@ -98,13 +137,9 @@ def _fine(seen: Review, say: Wording) -> str:
         parts.append(say.say("fine-rung", rung=rung, dose=dose_in_words(position.dose, say)) if position.dose else rung)
     for one in seen.strength:
         if one.movement == seen.main_lift and one.side is None:
-            parts.append(
-                say.say(
-                    "fine-strength", movement=say.movement(one.movement), added=say.about(max(0.0, one.added_e1rm_kg))
-                )
-            )
-    if seen.block is not None:
-        parts.append(say.say("fine-block", block=seen.block.block, week=seen.block.week))
+            parts.append(say.say("fine-strength", added=say.about(max(0.0, one.added_e1rm_kg))))
+    if seen.block is not None and seen.block.deload:
+        parts.append(say.say("fine-deload"))
     parts += [reason_in_words(one, say, "alert") for one in _notes(seen.alerts)]
     return "; ".join(parts)
 

@@ -49,6 +49,10 @@ note-kept = Notiz zu { $name }. Angezeigt wird sie { $name } nicht, aber sie lie
 invited = Für { $name }, einmalig, 30 Tage gültig: /start { $code }
 sets-how = Die Sätze für { $name } habe ich nicht verstanden. „NAME 4x3 mit 17,5 am donnerstag“
 sets-set = { $name }, { $day }: { $work }
+sets-past = { $name }: { $day } ist vorbei; daran ändert das nichts.
+sets-not-sent = { $name }, { $day }: So wie es steht, werden diese Sätze nicht geschickt. { $why } Sie bleiben vorgemerkt, falls sich das vorher ändert.
+sets-instead = Sie ersetzen die Einheit am { $day }, die ausfällt: 48 Stunden zwischen Zugtagen.
+sets-near = Beachte: { $days } liegt näher als 48 Stunden und bleibt wie geplant.
 lock-how = Die Last für { $name } habe ich nicht verstanden. „NAME sperre 17,5 bis 1. märz“
 locked = { $name }: Last gesperrt auf { $load } { $until }.
 held = { $name }: Stufe gehalten { $until }.
@@ -83,17 +87,21 @@ summary-heading = Woche bis { $day }: { $count ->
 }
 summary-needing = Brauchen dich ({ $count }):
 summary-nobody = Diese Woche braucht dich niemand.
-summary-fine = Läuft ({ $count }):
+summary-away = Nicht da ({ $count }):
+summary-away-away = weg { $until }
+summary-away-ill = krank { $until }
+summary-away-pause = pausiert { $until }
+summary-fine = Läuft ({ $count }) – Einheiten getan von geplant in vier Wochen, Stufe und Dosis, Maximum:
 summary-line = · { $name }: { $what }
 summary-unanswered = { $count ->
     [one] Eine Nachricht wartet auf deine Antwort.
    *[other] { $count } Nachrichten warten auf deine Antwort.
 }
 summary-stopped = Möchte keine Nachrichten mehr.
-fine-sessions = { $done }/{ $planned } Einheiten
+fine-sessions = { $done }/{ $planned }
 fine-rung = { $rung }, { $dose }
-fine-strength = { $movement } Max +{ $added }
-fine-block = Block { $block } Woche { $week }
+fine-strength = +{ $added }
+fine-deload = Deload und Test
 
 card-heading = { $name }, { $day }
 card-block = Block { $block }, Woche { $week } von { $weeks }

@@ -34,6 +34,7 @@ ask-pain-after = Schmerz in oder nach der Einheit, 0 bis 10? Am besten mit der S
 ask-pain-morning = Guten Morgen. Schmerz heute, 0 bis 10?
 ask-pain-morning-at = Guten Morgen. { $place }: Wie ist es heute, 0 bis 10?
 ask-pain-score = Notiert: { $place }. Wie stark, 0 bis 10?
+ask-pain-place = Wo ist das? Stelle und Seite, etwa „Ellbogen links“.
 ask-pain-more = Wie stark, 6 bis 10?
 button-more-pain = Mehr
 nudge = Noch keine Meldung für heute. Wie lief es?

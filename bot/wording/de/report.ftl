@@ -3,6 +3,7 @@ report-noted = Notiert für { $day }: { $work }.
 report-extras = Dazu: { $extras }.
 report-extras-alone = Notiert für { $day }: { $extras }.
 report-again = Diese Meldung ist schon notiert; nichts zählt doppelt.
+report-now-reads = Notiert, { $day } liest sich jetzt so: { $work }.
 next-kind = { " " }({ $kind })
 report-next = Als Nächstes, { $day }{ $kind }: { $work }.
 report-next-changed = Als Nächstes, { $day }{ $kind }: { $work }. Vor dieser Meldung: { $was }.

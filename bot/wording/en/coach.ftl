@@ -49,6 +49,10 @@ note-kept = Noted about { $name }. It is not shown to them, but goes with the co
 invited = For { $name }, once, within 30 days: /start { $code }
 sets-how = I did not get the sets for { $name }. “NAME 4x3 at 17.5 on thursday”
 sets-set = { $name }, { $day }: { $work }
+sets-past = { $name }: { $day } is over; nothing was changed by that.
+sets-not-sent = { $name }, { $day }: as things stand, these sets will not be sent. { $why } They are kept in case that changes before.
+sets-instead = They stand in for the session of { $day }, which is left out: 48 hours between pulling days.
+sets-near = Mind that { $days } is nearer than 48 hours and stays as planned.
 lock-how = I did not get the load for { $name }. “NAME lock 17.5 until 1 march”
 locked = { $name }: load locked at { $load } { $until }.
 held = { $name }: rung held { $until }.
@@ -83,17 +87,21 @@ summary-heading = Week to { $day }: { $count ->
 }
 summary-needing = Need you ({ $count }):
 summary-nobody = Nobody needs you this week.
-summary-fine = Fine ({ $count }):
+summary-away = Away ({ $count }):
+summary-away-away = away { $until }
+summary-away-ill = ill { $until }
+summary-away-pause = paused { $until }
+summary-fine = Fine ({ $count }) – sessions done of planned in four weeks, rung and dose, maximum:
 summary-line = · { $name }: { $what }
 summary-unanswered = { $count ->
     [one] a message waits for your answer.
    *[other] { $count } messages wait for your answer.
 }
 summary-stopped = asked for no more messages.
-fine-sessions = { $done }/{ $planned } sessions
+fine-sessions = { $done }/{ $planned }
 fine-rung = { $rung }, { $dose }
-fine-strength = { $movement } max +{ $added }
-fine-block = block { $block } week { $week }
+fine-strength = +{ $added }
+fine-deload = deload and test
 
 card-heading = { $name }, { $day }
 card-block = Block { $block }, week { $week } of { $weeks }

@@ -34,6 +34,7 @@ ask-pain-after = Any pain in or after the session, 0 to 10? A place helps: “le
 ask-pain-morning = Good morning. Any pain today, 0 to 10?
 ask-pain-morning-at = Good morning. How is the { $place }, 0 to 10?
 ask-pain-score = Noted, { $place }. How much is it, 0 to 10?
+ask-pain-place = Where is it? A place and side, such as “left elbow”.
 ask-pain-more = How much, 6 to 10?
 button-more-pain = More
 nudge = No word yet about today. How did it go?

@@ -49,6 +49,10 @@ note-kept = Nota sobre { $name }. No se le muestra, pero va en la copia de sus d
 invited = Para { $name }, un solo uso, válido 30 días: /start { $code }
 sets-how = No entendí las series de { $name }. «NOMBRE 4x3 con 17,5 el jueves»
 sets-set = { $name }, { $day }: { $work }
+sets-past = { $name }: el { $day } ya pasó; eso no cambia nada.
+sets-not-sent = { $name }, { $day }: tal como está, estas series no se enviarán. { $why } Quedan guardadas por si cambia antes.
+sets-instead = Sustituyen a la sesión del { $day }, que se suprime: 48 horas entre días de tracción.
+sets-near = Ten en cuenta: { $days } queda a menos de 48 horas y sigue como estaba.
 lock-how = No entendí la carga de { $name }. «NOMBRE bloquea 17,5 hasta el 1 de marzo»
 locked = { $name }: carga bloqueada en { $load } { $until }.
 held = { $name }: mismo escalón { $until }.
@@ -83,17 +87,21 @@ summary-heading = Semana hasta el { $day }: { $count ->
 }
 summary-needing = Te necesitan ({ $count }):
 summary-nobody = Esta semana nadie te necesita.
-summary-fine = Van bien ({ $count }):
+summary-away = Ausentes ({ $count }):
+summary-away-away = fuera { $until }
+summary-away-ill = de baja por enfermedad { $until }
+summary-away-pause = en pausa { $until }
+summary-fine = Van bien ({ $count }) – sesiones hechas de las previstas en cuatro semanas, peldaño y dosis, máximo:
 summary-line = · { $name }: { $what }
 summary-unanswered = { $count ->
     [one] Un mensaje espera tu respuesta.
    *[other] { $count } mensajes esperan tu respuesta.
 }
 summary-stopped = Pidió no recibir más mensajes.
-fine-sessions = { $done }/{ $planned } sesiones
+fine-sessions = { $done }/{ $planned }
 fine-rung = { $rung }, { $dose }
-fine-strength = { $movement } máx. +{ $added }
-fine-block = bloque { $block } semana { $week }
+fine-strength = +{ $added }
+fine-deload = descarga y test
 
 card-heading = { $name }, { $day }
 card-block = Bloque { $block }, semana { $week } de { $weeks }

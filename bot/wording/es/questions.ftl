@@ -34,6 +34,7 @@ ask-pain-after = ¿Algún dolor en la sesión o después, de 0 a 10? Mejor si di
 ask-pain-morning = Buenos días. ¿Algún dolor hoy, de 0 a 10?
 ask-pain-morning-at = Buenos días. ¿Cómo va hoy tu { $place }, de 0 a 10?
 ask-pain-score = Anotado: { $place }. ¿Cuánto, de 0 a 10?
+ask-pain-place = ¿Dónde es? El lugar y el lado, por ejemplo «codo izquierdo».
 ask-pain-more = ¿Cuánto, de 6 a 10?
 button-more-pain = Más
 nudge = Aún no sé nada de hoy. ¿Cómo fue?

@@ -3,6 +3,7 @@ report-noted = Anotado para el { $day }: { $work }.
 report-extras = Además: { $extras }.
 report-extras-alone = Anotado para el { $day }: { $extras }.
 report-again = Ese reporte ya está anotado; nada cuenta dos veces.
+report-now-reads = Anotado, el { $day } queda así: { $work }.
 next-kind = { " " }({ $kind })
 report-next = Lo siguiente, { $day }{ $kind }: { $work }.
 report-next-changed = Lo siguiente, { $day }{ $kind }: { $work }. Antes de este reporte: { $was }.
