@@ -156,4 +156,5 @@ class _Words:
             return False
         opens = all(one.kind in ("word", "at", "sep", "plan", "scheme", "claim") for one in facts[:at])
         closes = at + 1 == len(facts) or facts[at + 1].kind in ("sep", "word")
-        return self._strange(self.tokens[before.end - 1]) or (opens and closes)
+        place = self._listed(before.end - 1, "place") is not None
+        return place or self._strange(self.tokens[before.end - 1]) or (opens and closes)

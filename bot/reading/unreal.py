@@ -2,87 +2,93 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from bisect import bisect_left, bisect_right
+from collections.abc import Collection, Sequence
 
 from bot.reading.facts import Fact
+from bot.reading.lexicon import Hit
 from bot.reading.message import Message
 
 NUMBERS = frozenset(
-    {"rows", "bare", "loads", "count", "load", "at", "left", "percent", "effort", "side", "instead", "ask"}
+    {"rows", "bare", "loads", "count", "load", "at", "left", "percent", "effort", "side", "instead", "ask", "scope"}
 )
-
-UNREAL = frozenset({"wanted", "others", "past", "when", "ahead"})
-
-
-def _number_next(message: Message, at: int) -> bool:
-    """Whether a number follows, perhaps after a colon."""
-    while at < len(message.tokens) and message.tokens[at].text == ":":
-        at += 1
-    return at < len(message.tokens) and message.tokens[at].value is not None
-
-
-def _speaks_later(message: Message, me: Collection[int], at: int) -> bool:
-    """Whether the athlete speaks of themselves later in the sentence: "my dad, 63, did 8, I did 12"."""
-    while at < len(message.tokens) and message.tokens[at].text not in (".", "!", "?", ";", "\n"):
-        if at in me:
-            return True
-        at += 1
-    return False
-
-
-def _sentence_start(message: Message, at: int) -> int:
-    while at and message.tokens[at - 1].kind != "nl" and message.tokens[at - 1].text not in (".", "!", "?", ";"):
-        at -= 1
-    return at
+UNREAL = ("wanted", "others", "past", "when", "ahead")
+NEED_AN_END = ("when", "ahead")  # tales only where the athlete says elsewhere what they did
+SENTENCE_ENDS = frozenset({".", "!", "?", ";", "\n"})
 
 
 def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()) -> list[Fact]:
     """The facts without the numbers of wishes and tales.
 
-    Such a tale runs to what the athlete did do, or to the end of its clause.
+    Such a tale runs to what the athlete did do, or to the end of its clause. `taken`: tokens that mean something else.
     """
-    hits = list(message.book("grammar").every(message.tokens))
-    opens: dict[int, int] = {}
-    closes: set[int] = set()
-    past: set[int] = set()
-    now: set[int] = set()
-    when: set[int] = set()
-    others: set[int] = set()
-    me: set[int] = set()  # where the athlete speaks of themselves: "my wife did 5, I did 8"
-    for hit in hits:
-        if hit.table == "unreal" and hit.name == "ahead" and not _number_next(message, hit.end):
-            continue  # "as planned but 2 on the last"
-        if hit.table == "unreal" and hit.name in UNREAL and hit.start not in taken:
-            if hit.name in ("when", "ahead"):
-                when.add(hit.start)
-            opens[hit.start] = max(opens.get(hit.start, 0), hit.end)
-            if hit.name == "past":
-                past.add(hit.start)
-            elif hit.name == "others":
-                others.add(hit.start)
-        elif hit.table == "unreal" and hit.name in ("own", "now"):
-            closes.add(hit.start)
-            if hit.name == "now":
-                now.add(hit.start)
-        elif hit.table == "unreal" and hit.name == "me":
-            me.add(hit.start)
-            closes.add(hit.start)
-    if not closes:
-        opens = {start: end for start, end in opens.items() if start not in when}
-    mocked = [hit for hit in hits if hit.table == "unreal" and hit.name == "mocked"]
-    if not opens and not mocked:
+    named: dict[str, list[Hit]] = {}
+    for hit in message.book("grammar").every(message.tokens):
+        if hit.table == "unreal":
+            named.setdefault(hit.name, []).append(hit)
+    if not named:
         return facts
-    dead = {at for hit in mocked for at in range(_sentence_start(message, hit.start), hit.end)}
-    for start, end in sorted(opens.items()):
-        at = end
-        while at < len(message.tokens):
-            token = message.tokens[at]
-            if token.kind == "nl" or token.text in (".", "!", "?", ";"):
-                break
-            if at in (now if start in past else me if start in others else closes) and at > end:
-                break
-            if token.text == "," and not (start in others and _speaks_later(message, me, at)):
-                break
-            dead.add(at)
-            at += 1
-    return [fact for fact in facts if not (fact.kind in NUMBERS | {"scope"} and fact.start in dead)]
+    places = _Places(message, named)
+    dead = [(places.sentence_start(hit.start), hit.end) for hit in named.get("mocked", ())]
+    for name in UNREAL:
+        if name in NEED_AN_END and not places.closing:
+            continue
+        for hit in named.get(name, ()):
+            if hit.start in taken or (name == "ahead" and not _number_next(message, hit.end)):
+                continue
+            dead.append((hit.end, places.end_of(name, hit.end)))
+    if not dead:
+        return facts
+    gone = _covered(dead, len(message.tokens))
+    return [fact for fact in facts if not (fact.kind in NUMBERS and gone[fact.start])]
+
+
+class _Places:
+    """Where sentences, clauses and tales end, by token; each list in order."""
+
+    def __init__(self, message: Message, named: dict[str, list[Hit]]) -> None:
+        tokens = message.tokens
+        self._sentences = [at for at, token in enumerate(tokens) if token.text in SENTENCE_ENDS]
+        self._commas = [at for at, token in enumerate(tokens) if token.text == ","]
+        self._me = [hit.start for hit in named.get("me", ())]  # "my wife did 5, I did 8"
+        self._now = [hit.start for hit in named.get("now", ())]
+        self.closing = sorted({hit.start for name in ("own", "now", "me") for hit in named.get(name, ())})
+        self._last = len(tokens)
+
+    def _next(self, places: Sequence[int], at: int) -> int:
+        found = bisect_left(places, at)
+        return places[found] if found < len(places) else self._last
+
+    def sentence_start(self, at: int) -> int:
+        found = bisect_right(self._sentences, at)
+        return self._sentences[found - 1] + 1 if found else 0
+
+    def end_of(self, name: str, at: int) -> int:
+        """Where a tale of this kind that begins at `at` ends."""
+        sentence = self._next(self._sentences, at)
+        ends = {"past": self._now, "others": self._me}.get(name, self.closing)
+        told = self._next(ends, at + 1)
+        if name == "others" and told < sentence:
+            return told  # "my dad, 63, did 8, I did 12"
+        return min(sentence, told, self._next(self._commas, at))
+
+
+def _number_next(message: Message, at: int) -> bool:
+    """Whether a number follows, perhaps after a colon: not in "as planned but 2 on the last"."""
+    while at < len(message.tokens) and message.tokens[at].text == ":":
+        at += 1
+    return at < len(message.tokens) and message.tokens[at].value is not None
+
+
+def _covered(spans: Sequence[tuple[int, int]], length: int) -> list[bool]:
+    """For each token whether it stands in one of the spans; one more at the end, for facts past the last token."""
+    steps = [0] * (length + 2)
+    for start, end in spans:
+        if start < end:
+            steps[start] += 1
+            steps[end] -= 1
+    depth, gone = 0, []
+    for step in steps[:-1]:
+        depth += step
+        gone.append(depth > 0)
+    return gone

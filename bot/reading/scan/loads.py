@@ -72,7 +72,8 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     if s.at(end).has("times", "x") or s.at(end).has("sets"):
         return None
-    if how == "at" and (s.at(end).has("load", "sign") or s.at(end).text == "/") and s.at(end + 1).kind == "num":
+    named = s.at(j - 1).text.endswith(tuple(little("weight")))
+    if named and (s.at(end).has("load", "sign") or s.at(end).text == "/") and s.at(end + 1).kind == "num":
         return None  # "with weight 3@15", "with weight 5/4/4": reps, of loaded work
     if s.at(end).has("reps"):
         return None
