@@ -97,7 +97,10 @@ def _move(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tu
     if two.link == "instead" or (one.link == "to" and two.link == "from"):
         one, two = two, one
     start = first(one)
-    return Span(start, _ahead(two)[0]), named
+    end = _ahead(two)[0]
+    if end < start and end <= today and two.kind == "weekday":
+        end += timedelta(days=7)  # "can't do Tuesday, Wednesday works", said on a Wednesday
+    return Span(start, end), named
 
 
 def _where_to(message: Message, taken: list[Day], absent: dict[str, list[Hit]]) -> Ask:
