@@ -54,10 +54,11 @@ class BestSet:
     reps: float
     n: float
     told: bool = True
+    planned: bool = False
 
     def is_warm_up(self, e1rm_kg: float) -> bool:
         """Whether it cannot have been meant as work: far below the strength known, and nothing said of being hard."""
-        eased = not self.told or self.n - self.reps >= WARM_UP_RESERVE
+        eased = not self.planned and (not self.told or self.n - self.reps >= WARM_UP_RESERVE)
         return eased and self.system_load_kg * repetitions.one_rep_max_factor(self.reps) < LIGHT_SHARE * e1rm_kg
 
 

@@ -15,7 +15,7 @@ from planner.loading import Basis, BestSet
 from planner.movements import movement
 from planner.plan import Value
 from planner.repetitions import expected_reps_to_failure
-from planner.strength import best_sets
+from planner.strength import best_sets, planned_kg
 from planner.timeline import AS_IF_TEST, Exposure, Slot, ceiling_of
 from planner.units import round_down_to_plates, round_up_to_plates
 
@@ -226,10 +226,13 @@ def _last_of_kind(today: Today, name: str, e1rm_kg: float) -> Exposure | None:
     """The newest exposure of the same kind of day (in the same movement, where there was one), warm-ups apart."""
     kind = today.slot.kind
     done = [one for one in today.timeline.exposures if one.on < today.day and one.movement == name]
-    return next((one for one in reversed(done) if one.slot.kind == kind and not _is_warm_up(one, e1rm_kg)), None)
+    return next((one for one in reversed(done) if one.slot.kind == kind and not _is_warm_up(today, one, e1rm_kg)), None)
 
 
-def _is_warm_up(one: Exposure, e1rm_kg: float) -> bool:
+def _is_warm_up(today: Today, one: Exposure, e1rm_kg: float) -> bool:
+    planned = planned_kg(today.history.record, one.on, one.movement)
+    if planned is not None and one.added_kg >= planned - 1e-6:
+        return False
     left = 0.0 if one.over is None else max(0.0, 10.0 - (one.over + ceiling_of(one.slot)))
     reps = max(1.0, float(one.reps))
     return BestSet(one.top_kg, reps, reps + left, one.over is not None).is_warm_up(e1rm_kg)

@@ -87,17 +87,38 @@ def best_sets(record: Record, movement_id: str, side: Side | None, on: date, rul
         best
         for session in record.sessions
         if since <= session.on < on
-        for best in _done(session, movement_id, side, share * min(today_kg, bodyweight.on(session.on)))
+        for best in _done(
+            session,
+            movement_id,
+            side,
+            share * min(today_kg, bodyweight.on(session.on)),
+            planned_kg(record, session.on, movement_id),
+        )
     )
 
 
-def _done(session: Session, movement_id: str, side: Side | None, body_kg: float) -> list[BestSet]:
+def planned_kg(record: Record, day: date, movement_id: str) -> float | None:
+    """The lightest added load of a movement's work in the plan sent for `day`; None where none was."""
+    sent = record.sent_by_day.get(day)
+    planned = (
+        [one.load_kg - one.assist_kg for one in sent.sets if one.part == "main" and one.movement == movement_id]
+        if sent
+        else []
+    )
+    return min(planned, default=None)
+
+
+def _done(
+    session: Session, movement_id: str, side: Side | None, body_kg: float, planned: float | None
+) -> list[BestSet]:
     done = []
     for work in session.sets:
         if work.movement != movement_id or work.side not in (side, None) or not counts(work) or not work.reps:
             continue
         n = float(work.reps) if work.rpe is None else reps_to_failure(work.reps, 10.0 if work.failed else work.rpe)
+        # What was planned as work is work, however light: a deload, the first week back.
+        is_planned = planned is not None and work.load_kg - work.assist_kg >= planned - 1e-6
         told = work.failed or work.rpe is not None
-        done.append(BestSet(body_kg + work.load_kg - work.assist_kg, float(work.reps), n, told))
+        done.append(BestSet(body_kg + work.load_kg - work.assist_kg, float(work.reps), n, told, is_planned))
     heaviest = max((one.system_load_kg for one in done), default=0.0)
     return [one for one in done if one.system_load_kg >= LIGHT_SHARE * heaviest]
