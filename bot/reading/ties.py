@@ -79,10 +79,10 @@ def _listed(facts: Sequence[Fact]) -> list[Fact]:
             if value is None:
                 break
             values.append(value)
-            comma = end + 2 < len(facts) and facts[end + 1].note.get("mark") == ","
-            if not comma or _effort(facts[end + 2]) is None:
+            step = 2 if end + 1 < len(facts) and facts[end + 1].note.get("mark") == "," else 1
+            if end + step >= len(facts) or _effort(facts[end + step]) is None:
                 break
-            end += 2
+            end += step
         if len(values) >= LIST_OF_EFFORTS:
             out.append(Fact("efforts", facts[at].start, facts[end].end, values))
             at = end + 1

@@ -34,6 +34,8 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
         if name in NEED_AN_END and not places.closing:
             continue
         for hit in named.get(name, ()):
+            if name in NEED_AN_END and places.closing[-1] <= hit.end:
+                continue  # "last week I did 3x8" is a report
             if hit.start in taken or (name == "ahead" and not _number_next(message, hit.end)):
                 continue
             dead.append((hit.end, places.end_of(name, hit.end)))
@@ -48,7 +50,12 @@ class _Places:
 
     def __init__(self, message: Message, named: dict[str, list[Hit]]) -> None:
         tokens = message.tokens
-        self._sentences = [at for at, token in enumerate(tokens) if token.text in SENTENCE_ENDS]
+        self._sentences = [
+            at
+            for at, token in enumerate(tokens)
+            if token.text in SENTENCE_ENDS or not token.text[0].isascii()
+            if token.kind in ("sym", "nl")
+        ]
         self._commas = [at for at, token in enumerate(tokens) if token.text == ","]
         self._me = [hit.start for hit in named.get("me", ())]  # "my wife did 5, I did 8"
         self._now = [hit.start for hit in named.get("now", ())]

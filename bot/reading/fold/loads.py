@@ -46,6 +46,7 @@ class LoadFacts(EffortFacts):
             and self.rows
             and all(r.load_kg is not None for r in self.rows)
             and not self.next_is("rows", "bare")
+            and self.link not in ("straight", "drop")
         ):
             return
         helped = self.assist is not None and self.block.movement in HELPED and fact.note.get("unit")

@@ -88,6 +88,15 @@ class MarkFacts(LoadFacts):
         self.side = name
         self.last_side = name
 
+    def on_plan(self, fact: Fact) -> None:
+        """ "left 2, right the same"."""
+        same = "same" in fact.note.get("names", ()) and self.side in ("left", "right") and not self.based
+        if not same or not self.rows or self.next_is("rows", "bare", "load"):
+            return
+        other = [row for row in self.rows if row.side not in (None, self.side)]
+        self.rows += [replace(row, side=self.side) for row in other]
+        self.side = None
+
     def on_flag(self, fact: Fact) -> None:
         other = {"upper_half": "lower_half", "lower_half": "upper_half"}.get(fact.value)
         if other in self.flags and self.rows and self.after_sentence and not self.more_sets_follow(fact):
@@ -209,6 +218,10 @@ class MarkFacts(LoadFacts):
             return
         one_more = len(self.rows) > 1 and len(group) == 1 and last.reps == 1 and ordinal is None
         bracket = self.prev is not None and self.prev.kind == "sep" and self.prev.note.get("mark") == "("
+        tried = "attempt" in self.schemes and self.prev is not None and self.prev.note.get("mark") == "and"
+        if one_more and tried:
+            last.reps, last.failed = 0, True  # "tried a single and missed it"
+            return
         if one_more and bracket and self.prev is not None and self.prev.end == fact.start:
             last.reps, last.failed = 0, True  # "+25 x 1 (fail)"
             return

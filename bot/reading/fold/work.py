@@ -198,7 +198,7 @@ class WorkFacts(MarkFacts):
         self.each_of = bool(note.get("each_of")) and len(entries) == 1
         if note.get("word") and len(entries) == 1:
             self.word_row = self.rows[-1]
-        paused = self.link == "rest_pause" and note.get("list") and len(entries) > 1
+        paused = self.link in ("rest_pause", "cluster") and note.get("list") and len(entries) > 1
         if (note.get("mark") == "+" or paused) and not self.block.hold:
             self.cluster()
 

@@ -105,6 +105,8 @@ def _side(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int]:
     name = item.name("side")
     if name == "per" and s.at(i + 1).has("reps"):
         return [Fact("word", item.start, s.at(i + 1).end)], i + 2
+    if name == "unclear" and s.at(i + 1).has("scope", "first"):
+        return [Fact("word", item.start, s.at(i + 1).end)], i + 2  # "weak side first" tells the order
     if name == "unclear" and s.at(i + 1).text == "(" and s.at(i + 2).has("side", "left", "right"):
         return [Fact("side", item.start, s.at(i + 2).end, s.at(i + 2).name("side"))], i + 4
     if (
