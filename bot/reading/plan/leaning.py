@@ -8,6 +8,11 @@ from bot.reading.facts import Fact
 from bot.reading.message import Message
 from bot.reading.plan.ground import PARTS, STRONG, ground, members, plan_names
 from bot.reading.plan.terms import TICKS, in_terms
+from bot.reading.plan.value import near_load
+
+UNSURE = ("over", "top", "back")
+FEW_WORDS = 3  # so many plain words may stand beside a value and its set
+NEAR = 3  # facts between a value and the words for its set
 
 
 def leans(message: Message, facts: list[Fact]) -> bool:
@@ -38,6 +43,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     if not moves and alone(facts, 0) and "fine" in plan_names(facts[0]) and any(f.kind == "effort" for f in facts):
         return True
     if any(alone(facts, i) for i, fact in enumerate(facts) if "all_lifts" in plan_names(fact)):
+        return True
+    if not moves and (_one_by_one(facts) or _only_load(message, facts)):
         return True
     if (
         not moves
@@ -76,6 +83,33 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     if scoped and held and all(row.hold_s is not None for row in held) and len(times) == 1 and times[0].note.get("one"):
         return True
     return bool(names & set(PARTS) and names & {"fine", "only"})
+
+
+def _one_by_one(facts: Sequence[Fact]) -> bool:
+    """Whether all that is told is told of planned sets: "last set only 4", "first set 6, rest 5", "all @8"."""
+    told = [fact for fact in facts if fact.kind in ("rows", "bare", "effort", "at", "load")]
+    if not told or any(fact.kind == "count" or (fact.kind == "rows" and len(fact.value) > 1) for fact in facts):
+        return False
+    clauses = [clause for clause in _between(facts) if any(fact in told for fact in clause)]
+    for clause in clauses:
+        scopes = [at for at, fact in enumerate(clause) if fact.kind == "scope" and fact.value not in UNSURE]
+        values = [at for at, fact in enumerate(clause) if fact in told]
+        strange = sum(fact.kind == "word" and not fact.note.get("noise") for fact in clause)
+        if not scopes or strange > FEW_WORDS or min(abs(at - scopes[0]) for at in values) > NEAR:
+            return False
+        whole = clause[scopes[0]].value == "all"
+        if whole and any(clause[at].kind not in ("effort", "at") for at in values):
+            return False
+    return True
+
+
+def _only_load(message: Message, facts: Sequence[Fact]) -> bool:
+    """ "with 15 today": nothing but a load, near what the plan has."""
+    told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim", "scheme")]
+    if len(told) != 1 or told[0].kind != "load" or told[0].note.get("how") != "at" or not told[0].value:
+        return False
+    words = sum(fact.kind == "word" for fact in facts)
+    return words <= FEW_WORDS and near_load(told[0].value, ground(message))
 
 
 def ticked(message: Message) -> bool:

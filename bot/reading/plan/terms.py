@@ -9,6 +9,7 @@ from dataclasses import replace
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.block import to_kg
 from bot.reading.fold.rows import Row
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.ground import ground, plan_names
 
@@ -25,7 +26,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     told = [fact for fact in facts if not any(start <= fact.start < end for start, end in quoted)]
     told = [_of_reps(message, fact, rows) for fact in told]
     told = [fact for at, fact in enumerate(told) if not _article(told, at)]
-    told = _named_by_reps(told, rows)
+    told = _named_by_reps(_plural(message, told, rows), rows)
     told = _leaving(message, told)
     told = _ticked(message, told)
     told = _chosen(told)
@@ -83,6 +84,17 @@ def _named_by_reps(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
             continue
         out.append(fact)
     return out
+
+
+def _plural(message: Message, facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "fives done at 15": the sets of five, where nothing else is told."""
+    told = [fact for fact in facts if fact.kind in ("rows", "bare", "count")]
+    if len(told) != 1 or not told[0].note.get("word") or not told[0].note.get("each_of"):
+        return facts
+    planned = sum(row.reps == told[0].value[0].reps for row in rows)
+    if planned < 2 or not message.span(told[0].start, told[0].end).lower().endswith(tuple(little("plural"))):
+        return facts
+    return [replace(fact, note={"the": True}) if fact is told[0] else fact for fact in facts]
 
 
 def _leaving(message: Message, facts: list[Fact]) -> list[Fact]:

@@ -17,6 +17,8 @@ from bot.reading.reading import Ask
 
 MORE_REPS = 3  # so many over the plan are believed of a bare number (from rehearsal, no source)
 LEAST_LOAD, MOST_LOAD = 0.5, 1.6  # of the planned load: what a bare number can be a load in place of
+HALVES = (6.5, 7.5, 8.5, 9.5)  # efforts, told bare of a set
+CLOSE = 0.2  # of a load: as near, a half may be that load
 SAME_KG = 0.3
 SMALL_PART = 0.3  # a load under this part of the planned one may be the change of it
 
@@ -129,6 +131,13 @@ def _bare(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
                 row.hold_s = float(value)
             return True
         return False
+    if not verb and not took and value in HALVES:
+        if any(abs((row.load_kg or 0.0) - kg) <= CLOSE * kg for row in where):
+            asks.append(Ask("load_kg", span))  # "the last one 9.5" of planned 10: a load or an effort
+            return True
+        for row in where if sure else where[-1:]:
+            row.rpe = value
+        return True
     reps = _near_reps(value, where) and not fact.note.get("comma")
     load = near_load(kg, where)
     loaded = any(row.load_kg or row.assist_kg for row in where)
