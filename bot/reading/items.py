@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from bot.reading.lexicon import FALLBACK, book
+from bot.reading.lexicon import FALLBACK, Book, book
 from bot.reading.message import Claim, Message
 from bot.reading.movements import Mention
 from bot.reading.tokens import Token
@@ -54,6 +54,13 @@ def _number(token: Token, start: int, labels: tuple[tuple[str, str], ...] = ()) 
     return Item("num", start, start + 1, token.text, token.value, token.comma, token.spelled, token.space, labels)
 
 
+def _measured(grammar: Book, tokens: Sequence[Token], at: int) -> bool:
+    """Whether a unit of weight or time stands at `at`."""
+    if at >= len(tokens):
+        return False
+    return any(hit.table == "unit" and hit.name in ("kg", "lb", "sec") for hit in grammar.at(tokens, at))
+
+
 def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[Claim]) -> list[Item]:
     """All items in order; every token is in exactly one."""
     tokens = message.tokens
@@ -89,6 +96,8 @@ def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[C
         sided = at and any(hit.table == "side" and hit.end == at for hit in grammar.at(tokens, at - 1))
         if found and token.kind == "num" and at and (sided or tokens[at - 1].text in TIED):
             found = [hit for hit in found if hit.table != "scope"]  # "1/3." ends a sentence, it is no third
+        if found and found[0].end > at + 1 and tokens[found[0].end - 1].kind == "num":
+            found = [hit for hit in found if not _measured(grammar, tokens, hit.end)]  # "a vest of 10 kg"
         end = found[0].end if found else at
         if found and end > at and not (token.kind == "num" and not token.spelled and end == at + 1):
             labels = tuple((hit.table, hit.name) for hit in found if hit.end == end)

@@ -54,7 +54,7 @@ def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
         work.report = True
         return
     for fact in facts:
-        if fact.kind == "plan" and "last_time" in fact.note.get("names", ()):
+        if fact.kind == "plan" and {"last_time", "planned"} & set(fact.note.get("names", ())):
             work.asks.append(Ask("sets", message.span(fact.start, fact.end)))
             work.report = True
             return

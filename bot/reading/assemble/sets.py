@@ -13,6 +13,8 @@ from bot.reading.fold.sets import Work, put
 from bot.reading.message import Claim, Message
 from bot.reading.movements import Mention
 from bot.reading.plan import fill_from_plan, leans, read_bare, read_plan
+from bot.reading.plan.ground import ground
+from bot.reading.plan.value import weighed
 from bot.reading.reading import SetRead
 
 
@@ -50,7 +52,8 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
         for fact in own:
             if fact.kind == "rounds" and fact.start < move.start:
                 rounds = fact.value
-        folded = fold_block(message, mention.movement, own, move, rounds)
+        base = [row for row in ground(message) if row.movement == mention.movement] if message.context.today else []
+        folded = fold_block(message, mention.movement, [weighed(fact, base) for fact in own], move, rounds)
         if not folded.rows and not folded.asks:
             if folded.early_effort is not None:
                 efforts.append((folded.early_effort, 3, []))

@@ -21,6 +21,7 @@ class BareFacts(BareLoads):
     def on_bare(self, fact: Fact) -> None:
         rules: tuple[Callable[[Fact], bool], ...] = (
             self._spent,
+            self._got_fewer,
             self._by_place,
             self._of_scope,
             self._counts_a_word,
@@ -48,6 +49,16 @@ class BareFacts(BareLoads):
         """Taken by the fact before it, or the reps of a miss told once more."""
         again = self.rows and self.rows[-1].failed and self.rows[-1].reps == fact.value and "got" in self.schemes
         return bool(fact.note.get("spent") or (again and self.scope is None))
+
+    def _got_fewer(self, fact: Fact) -> bool:
+        """ "Tried a triple at 30, got 2"."""
+        last = self.last_group()
+        if "attempt" not in self.schemes or not self._after_scheme("got") or len(last) != 1 or self.based:
+            return False
+        if last[0].reps is None or fact.value != int(fact.value) or fact.value >= last[0].reps:
+            return False
+        last[0].reps, last[0].failed = int(fact.value), True
+        return True
 
     def _by_place(self, fact: Fact) -> bool:
         """ "first two sets 5, third 4, last 3": sets told one by one."""

@@ -142,6 +142,10 @@ class MarkFacts(LoadFacts):
                 missed = Row(0, failed=True, load_kg=self.load if self.load_said else None, group=self.group + 1)
                 self.rows += [replace(missed) for _ in range(times)]  # "tried +50 twice. no."
             return
+        newest = self.rows[-1] if self.rows else None
+        if newest is not None and newest.failed and "attempt" in self.schemes and self.scope == (newest.reps or 0) + 1:
+            self.scope = None
+            return  # "tried a triple, got 2, third one stuck"
         led = self.prev if self.prev is not None and self.prev.kind == "load" and self.prev.value else None
         if led is not None and self.rows and self.rows[-1].load_kg not in (None, led.value) and ordinal is None:
             self.rows.append(Row(0, failed=True, load_kg=led.value, group=self.group + 1))  # "with 45 failed"

@@ -214,6 +214,9 @@ class FoldState:
 
     def apply(self, rows: list[Row], flags: set[str], paused: bool) -> None:
         both = self.flags | self.late
+        if "half" in flags and not paused and both & {"pause_top", "pause_bottom"}:
+            flags = (flags - {"half"}) | ({"upper_half"} if "pause_top" in both else {"lower_half"})  # "half, the top"
+            both = both | flags
         for row in rows:
             if "eccentric" in flags:
                 row.eccentric = True

@@ -12,7 +12,7 @@ from bot.reading.plan.choosing import addressed
 from bot.reading.plan.clauses import Clause
 from bot.reading.plan.fitting import fill, fit
 from bot.reading.plan.ground import GLOBAL
-from bot.reading.plan.value import apply, near_load
+from bot.reading.plan.value import apply, near_load, weighed
 from bot.reading.reading import Ask
 
 PLAIN = frozenset({"bare", "load", "instead", "delta"})
@@ -26,7 +26,7 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
     """The target rows as the clause changes them."""
     base = [rows[at] for at in targets]
     facts = [f for f in clause.facts if not (f.kind == "rows" and f.note.get("the"))]
-    facts = [_rated(message, f, clause, base, asks) for f in facts]
+    facts = [weighed(_rated(message, f, clause, base, asks), base) for f in facts]
     scoped = [f for f in facts if f.kind == "scope" and f.value != "all"]
     whole = bool(clause.names & {"every", "all_lifts"}) or any(f.kind == "scope" and f.value == "all" for f in facts)
     if not any(row.side for row in base):

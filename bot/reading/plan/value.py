@@ -94,7 +94,7 @@ def _load(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
             row.load_kg, row.load_open = None, True
         return True
     said = fact.note.get("how") == "plus" or fact.note.get("unit")
-    if verb and not said and fact.value == int(fact.value) and _near_reps(fact.value, where):
+    if verb and not said and fact.value == int(fact.value) and near_reps(fact.value, where):
         if near_load(fact.value, where):
             _open(where, asks, span)
         else:
@@ -138,7 +138,7 @@ def _bare(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
         for row in where if sure else where[-1:]:
             row.rpe = value
         return True
-    reps = _near_reps(value, where) and not fact.note.get("comma")
+    reps = near_reps(value, where) and not fact.note.get("comma")
     load = near_load(kg, where)
     loaded = any(row.load_kg or row.assist_kg for row in where)
     if (load or (took and loaded)) and (not reps or (took and value > max(row.reps or 0 for row in where))):
@@ -159,9 +159,17 @@ def _bare(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
     return True
 
 
-def _near_reps(value: float, where: Sequence[Row]) -> bool:
+def near_reps(value: float, where: Sequence[Row]) -> bool:
     most = max((row.reps or 0 for row in where), default=0)
     return value == int(value) and 0 <= value <= most + MORE_REPS
+
+
+def weighed(fact: Fact, base: Sequence[Row]) -> Fact:
+    """ "3 sets and 22.5" of planned fives at 25: a figure that can only be the load."""
+    if fact.kind != "bare" or not base or near_reps(fact.value, base) or fact.value in HALVES:
+        return fact
+    kg = fact.note.get("kg", fact.value)
+    return Fact("load", fact.start, fact.end, kg, {"how": "at"}) if near_load(kg, base) else fact
 
 
 def near_load(kg: float, where: Sequence[Row]) -> bool:
