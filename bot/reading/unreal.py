@@ -14,6 +14,7 @@ NUMBERS = frozenset(
 )
 UNREAL = ("wanted", "others", "past", "when", "ahead")
 NEED_AN_END = ("when", "ahead")  # tales only where the athlete says elsewhere what they did
+WISHES = ("wanted", "ahead")
 SENTENCE_ENDS = frozenset({".", "!", "?", ";", "\n"})
 
 
@@ -30,6 +31,7 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
         return facts
     places = _Places(message, named)
     dead = [(places.sentence_start(hit.start), hit.end) for hit in named.get("mocked", ())]
+    dead_of: list[tuple[str, tuple[int, int]]] = []
     for name in UNREAL:
         if name in NEED_AN_END and not places.closing:
             continue
@@ -38,11 +40,20 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
                 continue  # "last week I did 3x8" is a report
             if hit.start in taken or (name == "ahead" and not _number_next(message, hit.end)):
                 continue
-            dead.append((hit.end, places.end_of(name, hit.end)))
+            dead_of.append((name, (hit.end, places.end_of(name, hit.end))))
+    dead += [span for _, span in dead_of]
     if not dead:
         return facts
     gone = _covered(dead, len(message.tokens))
-    return [fact for fact in facts if not (fact.kind in NUMBERS and gone[fact.start])]
+    wanted = _covered([span for name, span in dead_of if name in WISHES], len(message.tokens))
+    kept = [fact for fact in facts if not (fact.kind in NUMBERS and gone[fact.start])]
+    loads = [fact for fact in facts if fact.kind == "load" and fact.value and wanted[fact.start]]
+    told = any(fact.kind == "rows" for fact in kept)
+    if len(loads) == 1 and told and not any(fact.kind in ("load", "loads", "at", "percent", "ask") for fact in kept):
+        # "wanted 4x4 at 25, managed 4,4,3,2": with that load or another
+        asked = Fact("ask", loads[0].start, loads[0].end, "load_kg")
+        kept = sorted([*kept, asked], key=lambda fact: fact.start)
+    return kept
 
 
 class _Places:

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from bot.reading.facts import Entry, Fact
-from bot.reading.fold.bare_loads import FEW, BareLoads
+from bot.reading.fold.bare_loads import FEW, LEAST_RATED, BareLoads
 from bot.reading.fold.rows import Row
 
 MOST_MISSED = 6  # sets told as missed by their number
@@ -81,6 +81,10 @@ class BareFacts(BareLoads):
         rows = self.scoped()
         if not rows:
             return False
+        more = all(fact.value > (row.reps or 0) + 1 for row in rows)
+        if self.last_effort is not None and more and LEAST_RATED <= fact.value <= 10 and not self.block.hold:
+            self.on_effort(Fact("effort", fact.start, fact.end, float(fact.value)))  # "all rpe 7, the last was 8"
+            return True
         if self.side in ("left", "right"):
             rows = [row for row in rows if row.side == self.side] or rows
         self.override(rows, Entry(int(fact.value)))

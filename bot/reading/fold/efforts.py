@@ -19,7 +19,14 @@ class EffortFacts(FoldState):
         self.last_effort = value
         if self.mend:
             self.mend = False
-        if not self.rows and self.moved and value == 10 and self.count is None and self.scope is None and not self.side:
+        if (
+            not self.rows
+            and (self.moved or fact.note.get("words"))
+            and value == 10
+            and self.count is None
+            and self.scope is None
+            and not self.side
+        ):
             self.failure = value
             return
         if not self.rows and (self.scope == "last" or (self.next is not None and self.next.value == "last")):

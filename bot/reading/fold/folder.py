@@ -106,8 +106,11 @@ class Folder(BareFacts):
             and not self.based
             and self.block.move_at >= 0
         ):
-            self.ask("reps", loaded[0])
-            self.rows.append(Row(None, load_kg=self.load))
+            if "one_rm" in self.all_schemes and len(loaded) == 1:
+                self.rows.append(Row(1, load_kg=self.load))  # "1RM test: 52.5 kg"
+            else:
+                self.ask("reps", loaded[0])
+                self.rows.append(Row(None, load_kg=self.load))
 
     def _finish_efforts(self) -> None:
         """Efforts said before the sets, or of all of them."""

@@ -198,6 +198,10 @@ class WorkFacts(MarkFacts):
         self.each_of = bool(note.get("each_of")) and len(entries) == 1
         if note.get("word") and len(entries) == 1:
             self.word_row = self.rows[-1]
+        own = self.prev is not None and self.prev.kind == "load" and len(entries) == 1 and len(self.rows) == 1
+        if own and (note.get("word") or note.get("top")) and self.prev is not None and self.prev.value:
+            self.load, self.load_said = None, False  # "+47.5 for a single, then 3x3 at 40"
+            self.groups[self.group] = True
         paused = self.link in ("rest_pause", "cluster") and note.get("list") and len(entries) > 1
         if (note.get("mark") == "+" or paused) and not self.block.hold:
             self.cluster()

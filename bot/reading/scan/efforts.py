@@ -12,7 +12,7 @@ def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if item.has("effort", "almost"):
         return [], i + 1
     if item.has("effort", "ten"):
-        return [Fact("effort", item.start, item.end, 10.0)], i + 1
+        return [Fact("effort", item.start, item.end, 10.0, {"words": True})], i + 1
     if item.has("effort", "nine"):
         return [Fact("effort", item.start, item.end, 9.0)], i + 1
     if item.has("effort", "could"):

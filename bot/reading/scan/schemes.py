@@ -6,6 +6,7 @@ from typing import Any
 
 from bot.reading.facts import Entry, Fact
 from bot.reading.scan.factors import Factor, factor
+from bot.reading.scan.lists import listed
 from bot.reading.scan.scanner import Scanner
 
 SETS_TOLD = 12  # so many items back a word for sets makes "three of four" sets too
@@ -49,6 +50,10 @@ def chain(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         after = _joint(s, end, factors[-1])
         if after is None:
             break
+        row = listed(s, after) if first.role == "load" and len(factors) == 1 and s.at(after + 1).text == "," else None
+        if row is not None and row[0][0].kind == "rows":
+            load = Fact("load", s.at(i).start, s.at(end - 1).end, first.kg, {"how": "plus"})
+            return [load, *row[0]], row[1]  # "20 kg x 5,5,4"
         nxt = factor(s, after)
         if nxt is None:
             break

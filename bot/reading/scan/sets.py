@@ -48,7 +48,10 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if item.value in TIMES and times.text in little("times_after") and s.at(i + 2).value is None:
         return [Fact("repeat", item.start, times.end, int(item.value or 1), {"counted": True})], i + 2
     if item.kind == "num" and s.at(i + 1).text == "rm" and item.value in range(1, 11):
-        return [Fact("scheme", item.start, s.at(i + 1).end, "amrap", {"names": []})], i + 2  # "1RM test"
+        made = [Fact("scheme", item.start, s.at(i + 1).end, "amrap", {"names": []})]  # "1RM test"
+        if item.value == 1:
+            made.append(Fact("scheme", item.start, s.at(i + 1).end, "one_rm", {"names": []}))
+        return made, i + 2
     ending = s.at(i + 1)
     numbered = item.kind == "num" and ending.text in little("ordinal_ending") and not ending.space
     if numbered and item.value in range(1, 21) and s.at(i + 2).has("sets", "sets"):
