@@ -21,7 +21,9 @@ def ceilings(today: Today, name: str, body_kg: float, last: Exposure | None, dra
     # A test that a sore joint cuts short is a day of the deload like the others.
     cut_short = slot.kind == "test" and pain is not None and pain.level != "hold"
     if slot.is_deload and (slot.kind == "deload" or cut_short):
-        week_one = [one for one in today.timeline.exposures if one.slot.block == slot.block and one.slot.week == 1]
+        of_block = [one for one in today.timeline.exposures if one.slot.block == slot.block and not one.slot.is_deload]
+        first = min((one.slot.week for one in of_block), default=1)  # who missed week 1 is compared with the next
+        week_one = [one for one in of_block if one.slot.week == first]
         if week_one:
             lightest = min(body_kg + one.added_kg for one in week_one)
             found.append(("load_deload", lightest * rules.number("block.deload_share")))

@@ -376,3 +376,11 @@ def test_a_deload_at_bodyweight_takes_no_more_reps_than_it_need():
     week_one = sorted(62.0 + main_sets(one)[0].load_kg for one in seen[:2])
     assert 0.95 * week_one[0] < 62.0 <= 0.95 * week_one[1]
     assert (main_sets(seen[8])[0].load_kg, main_sets(seen[8])[0].reps) == (0.0, 3)
+
+
+def test_who_missed_week_one_has_a_deload_lighter_than_week_two():
+    missed = live(athlete(), 35, (with_tests(),), trains=lambda on: on > day(6))
+    seen = [one for one, _ in missed if one.today.sets]
+    deload = next(one for one in seen if one.today.kind == "deload")
+    week_two = [62.0 + main_sets(one)[0].load_kg for one in seen if (one.today.block, one.today.week) == (1, 2)]
+    assert 62.0 + main_sets(deload)[0].load_kg <= max(62.0, 0.95 * min(week_two))
