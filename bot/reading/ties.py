@@ -57,6 +57,10 @@ def _judged(message: Message, facts: Sequence[Fact]) -> list[Fact]:
             out[-1] = replace(before, value=before.value[0])
             out.append(replace(fact, kind="effort"))
             continue
+        article = before is not None and before.kind == "bare" and before.note.get("spelled") and before.value == 1
+        if sure and article and any(one.kind == "scope" for one in out[-4:-1]):
+            out[-1] = replace(fact, kind="effort")  # "der letzte war eine 9"
+            continue
         scoped = at > 1 and facts[at - 2].kind == "scope"
         if sure and before is not None and scoped and before.kind == "word" and before.end == before.start + 1:
             hits = message.book("grammar").at(message.tokens, before.start)

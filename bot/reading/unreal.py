@@ -49,7 +49,8 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
     kept = [fact for fact in facts if not (fact.kind in NUMBERS and gone[fact.start])]
     loads = [fact for fact in facts if fact.kind == "load" and fact.value and wanted[fact.start]]
     told = any(fact.kind == "rows" for fact in kept)
-    if len(loads) == 1 and told and not any(fact.kind in ("load", "loads", "at", "percent", "ask") for fact in kept):
+    open_load = len(loads) == 1 and told and not message.context.today
+    if open_load and not any(fact.kind in ("load", "loads", "at", "percent", "ask") for fact in kept):
         # "wanted 4x4 at 25, managed 4,4,3,2": with that load or another
         asked = Fact("ask", loads[0].start, loads[0].end, "load_kg")
         kept = sorted([*kept, asked], key=lambda fact: fact.start)

@@ -95,8 +95,10 @@ def _timed(s: Scanner, i: int, item: Item, value: float, unit: str) -> tuple[lis
         and s.at(end + 1).name("pause") in (None, "pause")
     ):
         end += 1
+    of = s.at(end).text in little("of_rest") and s.at(end + 1).has("pause", "pause")
     if (
-        s.at(end).has("pause", "pause")
+        of
+        or s.at(end).has("pause", "pause")
         or s.at(end).text in little("at")
         or s.at(end).has("pause", "top", "bottom", "middle")
         or (unit == "min" and s.at(end).has("noise", "since"))

@@ -73,6 +73,8 @@ def noise_after(s: Scanner, i: int) -> int | None:
             return j + 1
         if unit in ("sec", "min") or s.at(j).text == "'":
             after = s.at(j + 1)
+            if s.at(j + 2).has("pause", "top", "middle", "bottom") and after.has("pause", "pause"):
+                return None  # "2 Sek Pause oben"
             if after.has("noise", "rest", "down") or (
                 after.text in little("of_rest") and s.at(j + 2).has("noise", "rest")
             ):
