@@ -70,6 +70,10 @@ def understood(desk: Desk, said: Said) -> Understood | None:
         if number is not None:
             return None
     reading = read_by_plan(desk, said.text, context_of(desk, said.at))
+    if pain is not None and "score" in pain.data and not reading.pain and not reading.sets:
+        # The place of a score was asked for: a place alone is no pain until the score stands beside it.
+        placed = read_by_plan(desk, f"{said.text} {pain.data['score']:g}/10", context_of(desk, said.at))
+        reading = placed if any(one.site is not None for one in placed.pain) else reading
     if pain is None and len(said.text.split()) == 1 and any(one.site is None and one.score for one in reading.pain):
         return None  # a number in letters
     return Understood(reading, said.text, said.at, pain)

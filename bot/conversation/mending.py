@@ -19,14 +19,14 @@ SAME = 0.06
 
 def undo(desk: Desk) -> str:
     """Take back what the newest message brought."""
+    for kind in ASKED:
+        questions.expire(desk.tx, desk.person, kind, desk.now)  # what is taken back needs no answer
     cause = facts.last_cause(desk.tx, desk.id)
     say = desk.say
     if cause is None:
         return say.say("undo-nothing")
     gone = {session.fact: session for session in desk.record.sessions}
     withdrawn = facts.withdraw_caused_by(desk.tx, desk.id, cause, desk.now)
-    for kind in ASKED:
-        questions.expire(desk.tx, desk.person, kind, desk.now)  # what is taken back needs no answer
     desk.forget()
     again = [session for session in desk.record.sessions if session.fact not in gone and session.sets]
     if again:

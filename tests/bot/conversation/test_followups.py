@@ -1,0 +1,67 @@
+"""One report in several messages, and what is said once."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.bot.conversation.conftest import Chat, athlete
+
+
+def sets_of(chat):
+    sessions = [one for one in chat.record().sessions if not one.is_test]
+    return [(one.movement, one.reps, one.load_kg, one.rpe) for session in sessions for one in session.sets]
+
+
+@pytest.mark.parametrize(("language", "words"), [("en", "last one @8"), ("de", "letzter @8"), ("es", "la última @8")])
+def test_an_effort_told_after_belongs_to_what_was_done_and_not_to_the_plan(language, words):
+    chat = Chat(athlete("mira", language=language))
+    chat.waits_until("08:00")
+    chat.answer("mira", "pull ups 4x4 +20", "18:00")
+    chat.answer("mira", words, "18:01")
+
+    assert sets_of(chat) == [("pull_up", 4, 20.0, None)] * 3 + [("pull_up", 4, 20.0, 8.0)]
+    chat.close()
+
+
+def test_three_messages_are_one_report_with_one_question(chat):
+    chat.waits_until("08:00")
+    answers = [
+        chat.answer("mira", words, f"18:0{at}")
+        for at, words in enumerate(("pull ups 4x4 +20", "last one @8", "archers 2x1 per side", "elbow 2"))
+    ]
+
+    assert sum(answer.count("Any pain") for answer in answers) == 1
+    assert len(sets_of(chat)) == 4 + 4
+    assert chat.record().pain[-1].score == 2
+
+
+def test_the_rest_as_planned_leaves_out_what_was_told(chat):
+    chat.waits_until("08:00")
+    chat.answer("mira", "pull ups 4x4 +20", "18:00")
+    chat.answer("mira", "rest as planned", "18:01")
+
+    assert [one for one in sets_of(chat) if one[0] == "pull_up"] == [("pull_up", 4, 20.0, None)] * 4
+    assert {one[0] for one in sets_of(chat)} > {"pull_up", "archer_ring_elbow"}
+
+
+def test_a_report_told_again_with_its_effort_counts_once(chat):
+    chat.answer("mira", "pull ups 4x4 +20", "18:00")
+    chat.answer("mira", "pull ups 4x4 +20 last @8", "18:01")
+
+    assert sets_of(chat) == [("pull_up", 4, 20.0, None)] * 3 + [("pull_up", 4, 20.0, 8.0)]
+
+
+def test_what_a_pain_changes_is_told_once(chat):
+    chat.answer("mira", "pull ups 4x4 +15, left elbow 4", "18:00")
+    first = chat.answer("mira", "left elbow 4 this morning", "08:00", "2027-01-05")
+    again = chat.answer("mira", "left elbow 3", "12:00", "2027-01-05")
+
+    assert "a step down" in first
+    assert "a step down" not in again
+    assert "left elbow 3/10" in again
+
+
+def test_a_stop_is_told_each_time(chat):
+    chat.answer("mira", "left elbow 7", "09:00")
+
+    assert "stop everything that loads it" in chat.answer("mira", "left elbow 7", "12:00")
