@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
+from itertools import islice
 from typing import Literal
 
 from planner import blocks, ladders
@@ -168,14 +169,15 @@ class Climb:
 
     def is_held(self, position: Position, start: date, end: date) -> bool:
         """Whether the dose was done in at least two sessions of the days given, the last two within its ceiling."""
-        done = [
+        fitting = (
             one
-            for one in self.history.between(start, end)
+            for one in reversed(self.history.between(start, end))
             if not one.is_test and did(one, position.rung, position.dose)
-        ]
+        )
+        done = list(islice(fitting, 2))
         if len(done) < 2:
             return False
-        effort = dose_effort(done[-2:], position.rung, position.dose)
+        effort = dose_effort(reversed(done), position.rung, position.dose)
         if effort is None:
             return True
         if position.rung.work != "skill":
@@ -200,13 +202,13 @@ class Climb:
         other = position.rung.other_day
         if other is None:
             return False
-        days = [
+        days = (
             one
-            for one in self.history.between(start, end)
+            for one in reversed(self.history.between(start, end))
             if not self._tested(one)
             and any(work.movement == other.movement and work.rom == other.rom for work in one.sets)
-        ]
-        effort = dose_effort(days[-2:], position.rung, position.other_dose, other_day=True)
+        )
+        effort = dose_effort(islice(days, 2), position.rung, position.other_dose, other_day=True)
         return effort is not None and effort > self.history.rules.number("skill.rpe")
 
     def _tested(self, session: Session) -> bool:

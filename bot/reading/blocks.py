@@ -91,9 +91,19 @@ def split(facts: Sequence[Fact]) -> tuple[list[Fact], list[tuple[Fact, list[Fact
                 list(facts[follow + 1 : moves[n + 2] if n + 2 < len(moves) else len(facts)]),
             )
         own = [*taken, facts[at], *between[:cut]]
-        blocks.append((facts[at], own))
+        if blocks and _named_again(blocks[-1][0], facts[at], own):
+            blocks[-1][1].extend(fact for fact in own if fact is not facts[at])  # "…, last lean rpe 8"
+        else:
+            blocks.append((facts[at], own))
         taken = between[cut:]
     return [], blocks
+
+
+def _named_again(before: Fact, move: Fact, own: Sequence[Fact]) -> bool:
+    """Whether a movement is only named once more, to say something of its sets."""
+    same = before.value.movement == move.value.movement and move.value.movement != "!"
+    scoped = any(fact.kind == "scope" for fact in own)
+    return same and scoped and not has_work(own) and not any(fact.kind in LOADED for fact in own)
 
 
 def has_work(facts: Sequence[Fact]) -> bool:

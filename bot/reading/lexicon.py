@@ -232,6 +232,8 @@ def _likeliest(word: str, found: tuple[str, ...], language: str) -> tuple[str, .
         return found
     moves = frozenset[str]().union(*(_words_in(source, "movements") for source in _sources(language)))
     found = tuple(one for one in found if one in moves) or found
+    if len({one[: len(word) - 3] for one in found}) == 1:
+        return found[:1]  # forms of one word: "klimmzug", "klimmzuge"
     return tuple(one for one in found if len(one) > len(word)) or found
 
 

@@ -36,7 +36,7 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
         if name in NEED_AN_END and not places.closing:
             continue
         for hit in named.get(name, ()):
-            if name in NEED_AN_END and places.closing[-1] <= hit.end:
+            if name in NEED_AN_END and not places.work_after(hit.end):
                 continue  # "last week I did 3x8" is a report
             if hit.start in taken or (name == "ahead" and not _number_next(message, hit.end)):
                 continue
@@ -68,6 +68,7 @@ class _Places:
             if token.text in SENTENCE_ENDS or not token.text[0].isascii()
             if token.kind in ("sym", "nl")
         ]
+        self._numbers = [at for at, token in enumerate(tokens) if token.value is not None]
         self._commas = [at for at, token in enumerate(tokens) if token.text == ","]
         self._me = [hit.start for hit in named.get("me", ())]  # "my wife did 5, I did 8"
         self._now = [hit.start for hit in named.get("now", ())]
@@ -77,6 +78,11 @@ class _Places:
     def _next(self, places: Sequence[int], at: int) -> int:
         found = bisect_left(places, at)
         return places[found] if found < len(places) else self._last
+
+    def work_after(self, at: int) -> bool:
+        """Whether a number follows what the athlete did do, told later than right at `at`."""
+        told = self._next(self.closing, at + 1)
+        return bool(self._numbers) and told < self._numbers[-1]
 
     def sentence_start(self, at: int) -> int:
         found = bisect_right(self._sentences, at)

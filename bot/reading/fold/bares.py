@@ -23,6 +23,7 @@ class BareFacts(BareLoads):
             self._spent,
             self._got_fewer,
             self._by_place,
+            self._one_of_ten,
             self._of_scope,
             self._counts_a_word,
             self._mended_effort,
@@ -73,6 +74,10 @@ class BareFacts(BareLoads):
             self.add([Entry(int(fact.value))], fact)
             return True
         return False
+
+    def _one_of_ten(self, fact: Fact) -> bool:
+        """ "fue un nueve de diez": an article, no number."""
+        return bool(fact.note.get("spelled") and fact.value == 1 and self._follows(fact, "effort"))
 
     def _of_scope(self, fact: Fact) -> bool:
         """The reps of a set that was pointed at."""

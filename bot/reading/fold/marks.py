@@ -295,6 +295,16 @@ class MarkFacts(LoadFacts):
             self.side = None
             if self.scope is not None and not (self.scope_fact and self.scope_fact.note.get("numbered")):
                 self.scope = None
+        at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+        if fact.value == 2 and self.late and self.rows and any(one.kind == "flag" for one in self.block.facts[at:]):
+            # "3x3 with a pause at the top, then 2x3 pausing in the middle"
+            flags = self.flags | self.late
+            self.apply(self.rows[self.frozen :], flags, "pause_pause" in flags)
+            self.frozen, self.late = len(self.rows), set()
+        if fact.value >= 2 and self.failure is not None and self.rows:
+            for row in self.rows:
+                row.rpe = row.rpe if row.rpe is not None else self.failure
+            self.failure = None  # "to failure: 48, then 30 and 22"
         if fact.value >= 2:
             self.scope = None if self.scope not in ("all",) else self.scope
             self.side = self.side if fact.note.get("nl") is None else None

@@ -42,6 +42,8 @@ class WorkFacts(MarkFacts):
             for row, entry in zip(self.rows, entries, strict=True):
                 row.reps = entry.reps
             return
+        if self._named_again(fact, entries):
+            return
         self.said_sets = True
         if self._time_of_other(entries, note):
             return
@@ -77,6 +79,20 @@ class WorkFacts(MarkFacts):
             self.bares = []
             return
         self._place(fact, entries, note)
+
+    def _named_again(self, fact: Fact, entries: list[Entry]) -> bool:
+        """ "RPE 9 on the double", sentences after it was told: the effort is that set's."""
+        rows = [row for row in self.rows if row.reps == entries[0].reps]
+        if not fact.note.get("the") or not self.after_sentence or not rows or self.based:
+            return False
+        if self.prev is not None and self.prev.kind == "effort":
+            for row in self.effort_rows:
+                row.rpe = None
+            for row in rows:
+                row.rpe = self.last_effort
+            self.efforts_open.clear()
+            self.effort_inside = True
+        return True
 
     def _time_of_other(self, entries: list[Entry], note: dict[str, Any]) -> bool:
         """Whether a time is no hold: minutes of the session, seconds of lowering, a set every minute."""

@@ -41,6 +41,8 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("ask", item.start, s.at(end + 1).end, "load_kg")], end + 2  # "with two 45s"
     unit = s.unit_at(end)
     told = end + 1 if unit in ("kg", "lb") else end
+    if s.at(end).has("times", "of") and s.at(end + 1).has("plan", "the") and s.at(end + 2).value is not None:
+        return None  # "solo pude con 3 de las 5 series"
     if s.at(told).has("plan", "instead") and s.at(told + 1).value is not None:
         return None  # "with 12.5 instead of 15": told against the plan
     after = s.at(told + 1)

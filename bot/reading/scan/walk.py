@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.reading.facts import Fact
+from bot.reading.little import little
 from bot.reading.scan.against_plan import against_plan
 from bot.reading.scan.efforts import effort, effort_after
 from bot.reading.scan.loads import assist, load
@@ -37,6 +38,9 @@ def _one(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int]:
             return [Fact("sep", item.start, item.end, 1, {"mark": "emoji"})], i + 1
         if item.text == "|":
             return [Fact("sep", item.start, item.end, 2, {"mark": "|"})], i + 1
+        shortened = item.text == "." and not item.space and s.at(i - 1).text in little("cut_short")
+        if shortened and s.at(i + 1).has("side"):
+            return [Fact("word", item.start, item.end, None, {"noise": True})], i + 1  # "20 Sek. links"
         if item.text in (".", "!", "?", ";"):
             return [Fact("sep", item.start, item.end, 3, {"mark": item.text})], i + 1
         if item.text in (",", ":", "(", ")", "/"):
