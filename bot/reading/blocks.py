@@ -103,7 +103,7 @@ def _named_again(before: Fact, move: Fact, own: Sequence[Fact]) -> bool:
     """Whether a movement is only named once more, to say something of its sets."""
     same = before.value.movement == move.value.movement and move.value.movement != "!"
     scoped = any(fact.kind == "scope" for fact in own)
-    return same and scoped and not has_work(own) and not any(fact.kind in LOADED for fact in own)
+    return same and scoped and not has_work(own) and not any(fact.kind in ("load", "assist") for fact in own)
 
 
 def has_work(facts: Sequence[Fact]) -> bool:
