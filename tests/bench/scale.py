@@ -1,6 +1,6 @@
-"""The morning of many athletes: plans computed, rendered and in the outbox; then delivery at the permitted rate.
+"""The morning of many athletes: plans computed, rendered and in the outbox.
 
-`python -m tests.bench.scale [--athletes N] [--reports N] [--database postgresql://…] [--replicas N] [--deliver S]`
+`python -m tests.bench.scale [--athletes N] [--reports N] [--database postgresql://…] [--replicas N]`
 
 A coach for each fifty athletes, everyone with a chat, a test, some weeks of plans and told sessions (`crowd.py`), and
 all of them due in the same minute. A named database must be empty. The sweep runs in processes of its own, as many as
@@ -10,7 +10,6 @@ replicas are asked for, so that its peak of memory is its own.
 from __future__ import annotations
 
 import argparse
-import asyncio
 import json
 import resource
 import subprocess
@@ -18,24 +17,17 @@ import sys
 import tempfile
 import time
 from contextlib import closing
-from datetime import datetime, timedelta
 from pathlib import Path
 
 import sqlalchemy as sa
 
 from bot import garbage, schedule
-from bot.channels.telegram import Telegram, make_bot
-from bot.delivery import Delivery
 from bot.serve import SLICE
-from storage import chats
 from storage.database import run
 from storage.due import dues
 from storage.outbox import outgoing
 from storage.store import Store
 from tests.bench.crowd import MONDAY, fill
-from tests.bot_api_server import BotApiServer
-
-PERMITTED = 30.0
 
 
 def sweep(url: str, most: int) -> dict[str, float]:
@@ -74,40 +66,6 @@ def sweep_side_by_side(url: str, replicas: int, most: int) -> dict[str, float]:
     }
 
 
-async def deliver(url: str, seconds: float) -> dict[str, float]:
-    """Delivery of the morning at the permitted rate, at a stand-in that keeps its own."""
-    api = BotApiServer()
-    root = await api.start()
-    store, bot = Store.open(url), make_bot(api.token, root)
-    await bot.initialize()
-    with store.reading() as tx:
-        api.known_chats.update(int(row[0]) for row in run(tx, sa.select(chats.chats.c.address)))
-
-    async def in_thread(work):  # type: ignore[no-untyped-def]
-        return await asyncio.to_thread(work)
-
-    delivery = Delivery(store, Telegram(bot), _Morning(), PERMITTED, in_thread)
-    began = time.perf_counter()
-    while (taken := time.perf_counter() - began) < seconds:
-        await delivery.deliver_once()
-    refused = sum(status == 429 for _, status, _ in api.refused)
-    accepted = len(api.accepted)
-    await bot.shutdown()
-    await api.stop()
-    store.close()
-    return {"messages a second": accepted / taken, "share of the rate": accepted / taken / PERMITTED, "429": refused}
-
-
-class _Morning:
-    """The clock of that morning, running."""
-
-    def __init__(self) -> None:
-        self._began = time.monotonic()
-
-    def now(self) -> datetime:
-        return MONDAY + timedelta(minutes=1, seconds=time.monotonic() - self._began)
-
-
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--athletes", type=int, default=10_000)
@@ -115,7 +73,6 @@ def main() -> None:
     parser.add_argument("--database", default=None, help="an empty one; a SQLite file of its own where left out")
     parser.add_argument("--replicas", type=int, default=1, help="processes that sweep side by side (PostgreSQL)")
     parser.add_argument("--most", type=int, default=1_000_000, help="stop sweeping after so many a replica")
-    parser.add_argument("--deliver", type=float, default=30.0, help="seconds of delivery afterwards")
     parser.add_argument("--only-sweep", metavar="URL", default=None, help=argparse.SUPPRESS)
     asked = parser.parse_args()
     if asked.only_sweep:
@@ -130,9 +87,6 @@ def main() -> None:
         _tell("replicas that sweep", asked.replicas)
         for name, value in sweep_side_by_side(url, asked.replicas, asked.most).items():
             _tell(f"sweep: {name}", value)
-        if asked.deliver:
-            for name, value in asyncio.run(deliver(url, asked.deliver)).items():
-                _tell(f"delivery: {name}", value)
 
 
 def _tell(name: str, value: float) -> None:
