@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from bot.conversation.reasons import dose_in_words, named, rung_name
 from bot.wording import Wording
+from planner import ladders
 from planner.plan import Forecast, Gate, LadderPosition, Review
 
 
@@ -37,7 +38,9 @@ def ladder_lines(position: LadderPosition, say: Wording) -> Iterator[str]:
     else:
         yield say.say("progress-rung-alone", **where)
     if position.next_rung is None:
-        yield say.say("progress-top")
+        ladder_file = ladders.known().get(position.ladder)
+        goes_on = ladder_file is not None and bool(ladder_file.by_id[position.rung].next)
+        yield say.say("progress-no-next" if goes_on else "progress-top")
         return
     if position.may_test:
         yield say.say("progress-may-test", rung=rung_name(position.next_rung, say))

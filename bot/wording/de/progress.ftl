@@ -2,6 +2,7 @@
 progress-nothing = Es gibt noch keine Meldungen. Nach den ersten Einheiten kann ich dir zeigen, wo du stehst.
 progress-rung = { $ladder }: { $rung } seit { $since }, Dosis { $dose }.
 progress-rung-alone = { $ladder }: { $rung } seit { $since }.
+progress-no-next = Mit der Ausrüstung, die da ist, lässt sich keine weitere Stufe trainieren.
 progress-top = Das ist das obere Ende dieser Leiter.
 progress-may-test = { $rung }: darf am nächsten Testtag probiert werden.
 progress-gate = Bis { $rung } – { $name }: { $have } von { $want }.

@@ -2,6 +2,7 @@
 progress-nothing = There are no reports yet. After the first sessions I can show your line.
 progress-rung = { $ladder }: { $rung } since { $since }, dose { $dose }.
 progress-rung-alone = { $ladder }: { $rung } since { $since }.
+progress-no-next = No further rung can be trained with the equipment there is.
 progress-top = That is the top of this ladder.
 progress-may-test = { $rung }: may be tried on the next test day.
 progress-gate = Toward { $rung }: { $name } { $have } of { $want }.

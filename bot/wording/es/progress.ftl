@@ -2,6 +2,7 @@
 progress-nothing = Todavía no hay reportes. Después de las primeras sesiones podré mostrarte cómo vas.
 progress-rung = { $ladder }: { $rung } desde el { $since }, dosis { $dose }.
 progress-rung-alone = { $ladder }: { $rung } desde el { $since }.
+progress-no-next = Con el material que hay no se puede entrenar ningún escalón más.
 progress-top = Es lo más alto de esta escalera.
 progress-may-test = { $rung }: se puede probar en el próximo día de test.
 progress-gate = Hacia { $rung }: { $name }, { $have } de { $want }.
