@@ -15,7 +15,7 @@ from datetime import date, timedelta
 from functools import lru_cache
 from pathlib import Path
 
-from bot.wording.catalogue import CATALOGUES, FALLBACK
+from bot.wording.catalogue import CATALOGUES, FALLBACK, languages
 
 SCHEME = re.compile(r"(?<!\d)(\d{1,2})\s*[x×*]\s*(\d{1,2})(?!\d)")
 NUMBER = re.compile(r"[+@]?\s*(\d{1,3}(?:[.,]\d{1,2})?)\s*(kg|lbs?|lb)?(?![\w.,]*\d)")
@@ -59,14 +59,17 @@ def spans(language: str) -> re.Pattern[str]:
 
 @lru_cache(maxsize=8)
 def weekdays(language: str) -> dict[str, int]:
-    """Names and short names of days, with their accents and as thumbs type them."""
+    """Names and short names of days, with their accents and as thumbs type them; the whole names of every language
+    here too, for a coach may write to one athlete as to another."""
     from babel.dates import get_day_names
 
     found: dict[str, int] = {}
-    for name in dict.fromkeys((FALLBACK, language.split("-")[0])):
-        for width in ("wide", "abbreviated"):
+    own = tuple(dict.fromkeys((language.split("-")[0], FALLBACK)))
+    for name in (*own, *sorted(languages() - set(own))):
+        for width in ("wide", "abbreviated") if name in own else ("wide",):
             for number, word in get_day_names(width, locale=name).items():
-                found[word.casefold().rstrip(".")] = found[_plain(word).rstrip(".")] = number
+                for written in (word.casefold().rstrip("."), _plain(word).rstrip(".")):
+                    found.setdefault(written, number)
     return found
 
 
