@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from bot.reading.assemble.movementless import other_training, without_movement
 from bot.reading.blocks import split
@@ -52,6 +53,7 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
         for fact in own:
             if fact.kind == "rounds" and fact.start < move.start:
                 rounds = fact.value
+        own = [_same_load(fact, work) for fact in own]
         base = [row for row in ground(message) if row.movement == mention.movement] if message.context.today else []
         folded = fold_block(message, mention.movement, [weighed(fact, base) for fact in own], move, rounds)
         if not folded.rows and not folded.asks:
@@ -71,7 +73,31 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
         inside = inside or folded.effort_inside
         for value, how in folded.efforts_open[-1:]:
             efforts.append((value, how, made))
+        if _for_both(own):
+            _load_of_both(work, before)
     settle_efforts(work, efforts, worked, inside)
+
+
+def _same_load(fact: Fact, work: Work) -> Fact:
+    """ "chins 3x5 same weight": that of the movement before."""
+    if fact.kind != "load" or not fact.note.get("same") or not work.sets or not work.sets[-1].load_kg:
+        return fact
+    return replace(fact, value=work.sets[-1].load_kg, note={"how": "at"})
+
+
+def _for_both(own: list[Fact]) -> bool:
+    """ "4x4 pull-ups and 3x8 dips, both with 10 kg"."""
+    told = [fact for fact in own if fact.kind not in ("word", "sep")]
+    return any(
+        one.kind == "plan" and "all_lifts" in one.note.get("names", ()) and after.kind == "load" and after.value
+        for one, after in pairwise(told)
+    )
+
+
+def _load_of_both(work: Work, before: int) -> None:
+    """The load of the newest movement for those before it that had none."""
+    load = work.sets[-1].load_kg
+    work.sets[:before] = [one if one.load_kg else replace(one, load_kg=load) for one in work.sets[:before]]
 
 
 def _by_days(blocks: list[tuple[Fact, list[Fact]]]) -> Iterator[tuple[Fact, list[Fact]]]:

@@ -23,6 +23,11 @@ def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if number.value is not None and number.value <= 5 and s.at(j + 1).has("effort", "more", "rir"):
             last = s.at(j + 1)
             return [Fact("effort", item.start, last.end, 10.0 - number.value)], j + 2
+        after = s.at(j + 1)
+        other = after.has("effort") or after.has("unit") or after.has("reps") or after.has("sets") or after.has("times")
+        rated = number.value is not None and 5 <= number.value <= 10 and not number.spelled
+        if rated and item.text in little("felt_like") and not other and after.kind != "num":
+            return _effort_value(s, i, j, rir=False)  # "felt like 8"
     if item.has("effort", "between") and s.at(i + 2).has("sep", "and") and s.at(i + 3).kind == "num":
         low, high = s.at(i + 1).value or 0, s.at(i + 3).value or 0
         after = s.at(i + 4)
