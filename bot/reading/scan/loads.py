@@ -166,6 +166,8 @@ def assist(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         j = i + 1
         while s.at(j).text in little("before_assist"):
             j += 1
+        if s.at(j).kind == "num" and s.at(j + 1).has("times", "x"):
+            return [Fact("word", item.start, item.end)], i + 1  # "with a finger's help 2x2"
         if s.at(j).kind == "num" and s.at(j).value is not None:
             unit = s.unit_at(j + 1)
             end = j + 2 if unit in ("kg", "lb") else j + 1
