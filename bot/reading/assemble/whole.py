@@ -129,6 +129,8 @@ def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: S
     if not intents:
         intents = ["unknown"]
     sets = work.sets
+    if not asks and any(one.load_kg is None or one.assist_kg is None for one in sets):
+        sets = [replace(one, load_kg=one.load_kg or 0.0, assist_kg=one.assist_kg or 0.0) for one in sets]
     if any(one.movement is None for one in sets) and not any(a.about in ("movement", "sets") for a in asks):
         asks.append(Ask("movement", message.text.strip()[:SPAN]))  # never a set of nothing, unasked
     return Reading(

@@ -46,6 +46,9 @@ class MarkFacts(LoadFacts):
 
     def on_side(self, fact: Fact) -> None:
         name = fact.value
+        timed = self.next is not None and self.next.kind == "rows" and bool(self.next.note.get("unit"))
+        if name == "each" and fact.note.get("plain") and timed and not self.block.hold:
+            return  # "5 negatives, 8 seconds each"
         if name == "each":
             if fact.note.get("plain") and not self.block.one_sided and (len(self.rows) != 1 or self.count):
                 # "three sets, 5 each", "2 in the tank each": each set
