@@ -214,6 +214,8 @@ class Told:
                     self.keep.setdefault(at, True)
             elif not said.sided or not self.sticky:
                 surely = names & {"done", "planned", "same", "extra_set"}
+                if names & {"done"} and the_rows(self.rows, said.values):
+                    surely = set()  # "did the 3s with 25": those alone
                 fine = "fine" in names and (said.values or len(self.clauses) > 1) and not any(self.keep.values())
                 self.everything = self.everything or bool(surely or fine)
 
