@@ -87,6 +87,13 @@ def find(tx: Session, who: Someone, question_id: int) -> Question | None:
     return found[0] if found else None
 
 
+def lapsed_since(tx: Session, who: Someone, kind: str, since: datetime) -> list[Question]:
+    """Questions of a kind that nobody answered and that lapsed at or after `since`, oldest first."""
+    here = sa.select(questions).where(owned_by(questions, who), questions.c.kind == kind)
+    late = here.where(questions.c.answered_at.is_(None), questions.c.expired_at >= since)
+    return loose_all(Question, run(tx, late.order_by(questions.c.id)).all())
+
+
 @cache  # building it takes longer than running it
 def _open_to(role: Role, one_kind: bool) -> sa.Select[Any]:
     """Parameters: `wanted`, the person's id, and `of_kind` if `one_kind`."""

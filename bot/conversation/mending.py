@@ -6,6 +6,7 @@ from dataclasses import replace
 from datetime import date
 from typing import Any
 
+from bot.conversation import asking, open_sets
 from bot.conversation.desk import Desk
 from bot.conversation.reports import known_sets
 from bot.reading.reading import Correction, Reading
@@ -13,14 +14,13 @@ from bot.wording.sets import done_in_words
 from planner.facts import Session, WorkSet
 from storage import facts, questions
 
-ASKED = ("ask", "open_sets")
 SAME = 0.06
 
 
 def undo(desk: Desk) -> str:
     """Take back what the newest message brought."""
-    for kind in ASKED:
-        questions.expire(desk.tx, desk.person, kind, desk.now)  # what is taken back needs no answer
+    questions.expire(desk.tx, desk.person, asking.KIND, desk.now)  # what is taken back needs no answer
+    open_sets.close(desk)
     cause = facts.last_cause(desk.tx, desk.id)
     say = desk.say
     if cause is None:

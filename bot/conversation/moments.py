@@ -133,10 +133,11 @@ def _expired(desk: Desk) -> None:
         if question.kind not in COMPLETE or desk.now - question.asked_at < timedelta(hours=23):
             continue
         questions.expire(desk.tx, desk.person, question.kind, desk.now)
+        if question.kind == open_sets.KIND:
+            continue  # what a test lacks is told in the week's summary
         notes.pass_on(desk.tx, desk.id, "to_coach", question.text, desk.now)
-        key = "open-expired" if question.kind == open_sets.KIND else "ask-expired"
         desk.tell_coach(
-            say.say(key, name=desk.person.name, text=question.text[:500], span=question.span or ""),
+            say.say("ask-expired", name=desk.person.name, text=question.text[:500], span=question.span or ""),
             importance=outbox.SUMMARY,
         )
 

@@ -32,7 +32,7 @@ def ask(desk: Desk, left: tuple[SetRead, ...], on: date, text: str, sent_at: dat
     asked = tuple(_planned(one) for one in left)
     work = set_in_words(asked[0], desk.say)
     about = SECONDS if movements.movement(asked[0].movement).hold else REPS
-    questions.expire(desk.tx, desk.person, KIND, desk.now)
+    close(desk)
     questions.ask(
         desk.tx,
         desk.person,
@@ -66,6 +66,13 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     on = date.fromisoformat(question.data["on"])
     sets = (filled, *(_open(one) for one in others))
     return Reading(("report",), performed_on=on, sets=sets, language=whole.language), question.text, sent_at
+
+
+def close(desk: Desk) -> None:
+    """Nothing is asked any more: what was asked is taken back or asked anew."""
+    for question in questions.open_questions(desk.tx, desk.person, KIND):
+        assert question.id is not None
+        questions.close(desk.tx, question.id, desk.now)
 
 
 def settle(desk: Desk, reading: Reading) -> bool:

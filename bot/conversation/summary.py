@@ -7,9 +7,10 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, field
-from datetime import date
+from datetime import date, timedelta
 from zoneinfo import ZoneInfo
 
+from bot.conversation import open_sets
 from bot.conversation.alerts import proposal_buttons, proposal_in_words
 from bot.conversation.desk import Buttons, Mail
 from bot.conversation.reasons import dose_in_words, reason_in_words, rung_name, until_in_words
@@ -19,8 +20,8 @@ from planner.absence import absences
 from planner.facts import Record
 from planner.plan import Alert, Review
 from planner.rules import rules_of
-from storage import notes, outbox, persons
-from storage.persons import Athlete, Person
+from storage import notes, outbox, persons, questions
+from storage.persons import Athlete, Person, Who
 from storage.records import records
 
 MOST_BUTTONS = 12
@@ -108,6 +109,10 @@ def _entry(mail: Mail, row: Athlete, known: Record, seen: Review, say: Wording) 
     if waiting:
         urgency = max(urgency, NEEDS)
         needs.append(say.say("summary-unanswered", count=len(waiting)))
+    week = mail.now - timedelta(days=7)
+    for left in questions.lapsed_since(mail.tx, Who("athlete", row.id), open_sets.KIND, week):
+        urgency = max(urgency, NEEDS)
+        needs.append(say.say("summary-open-set", span=left.span or ""))
     if row.silenced:
         urgency = max(urgency, NEEDS)
         needs.append(say.say("summary-stopped"))

@@ -41,7 +41,6 @@ set-aside-for-coach = Eine Nachricht von { $name } ließ sich nicht bearbeiten. 
 unreachable = { $name } ist nicht mehr erreichbar: Der Chat nimmt keine Nachrichten an.
 joined-for-coach = { $name } ist dabei.
 ask-expired = { $name } hat nicht beantwortet, was mit „{ $span }“ gemeint war in: „{ $text }“. Der Rest zählt.
-open-expired = { $name } hat nicht gesagt, wie viele „{ $span }“ es waren in: „{ $text }“. Der Rest zählt.
 told = An { $name } weitergegeben.
 told-nobody = { $name } hat keinen offenen Chat mit diesem Bot, deshalb kam nichts an. „einladung NAME“ macht einen Code.
 tell-what = Was soll ich { $name } sagen? „sag NAME: Worte“
@@ -98,6 +97,7 @@ summary-unanswered = { $count ->
    *[other] { $count } Nachrichten warten auf deine Antwort.
 }
 summary-stopped = Möchte keine Nachrichten mehr.
+summary-open-set = das Ergebnis eines offenen Satzes fehlt: { $span }.
 fine-sessions = { $done }/{ $planned }
 fine-rung = { $rung }, { $dose }
 fine-strength = +{ $added }

@@ -41,7 +41,6 @@ set-aside-for-coach = A message of { $name } could not be handled. It is kept an
 unreachable = { $name } cannot be reached any more: the chat takes no messages.
 joined-for-coach = { $name } has joined.
 ask-expired = { $name } did not answer what was meant by “{ $span }” in: “{ $text }”. The rest of it counts.
-open-expired = { $name } did not say how many “{ $span }” were in: “{ $text }”. The rest of it counts.
 told = Told { $name }.
 told-nobody = { $name } has no open chat with this bot, so that went nowhere. “invite NAME” makes a code.
 tell-what = What shall I tell { $name }? “tell NAME: words”
@@ -98,6 +97,7 @@ summary-unanswered = { $count ->
    *[other] { $count } messages wait for your answer.
 }
 summary-stopped = asked for no more messages.
+summary-open-set = the result of an open set is missing: { $span }.
 fine-sessions = { $done }/{ $planned }
 fine-rung = { $rung }, { $dose }
 fine-strength = +{ $added }

@@ -41,7 +41,6 @@ set-aside-for-coach = Un mensaje de { $name } no se pudo procesar. Está guardad
 unreachable = Ya no se puede contactar con { $name }: el chat no acepta mensajes.
 joined-for-coach = { $name } ya está dentro.
 ask-expired = { $name } no aclaró qué significaba «{ $span }» en: «{ $text }». Lo demás cuenta.
-open-expired = { $name } no dijo cuántas hizo de «{ $span }» en: «{ $text }». El resto cuenta.
 told = Se lo dije a { $name }.
 told-nobody = { $name } no tiene un chat abierto con este bot, así que no llegó. «invitación NOMBRE» crea un código.
 tell-what = ¿Qué le digo a { $name }? «dile NOMBRE: palabras»
@@ -98,6 +97,7 @@ summary-unanswered = { $count ->
    *[other] { $count } mensajes esperan tu respuesta.
 }
 summary-stopped = Pidió no recibir más mensajes.
+summary-open-set = falta el resultado de una serie abierta: { $span }.
 fine-sessions = { $done }/{ $planned }
 fine-rung = { $rung }, { $dose }
 fine-strength = +{ $added }
