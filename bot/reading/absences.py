@@ -42,7 +42,8 @@ def span_of(
         if coming and min(hit.start for hit in absent["ill"]) < later:
             return (*_open(message, coming), None)
     if "ill" in absent:
-        return (*_ill(message, near, resumed), None)
+        off = _named_off(message, near, absent)
+        return (*_open(message, off), None) if off else (*_ill(message, near, resumed), None)
     if "away" in absent:
         return (*_open(message, near), None)
     return (*_missed(message, near), None)
@@ -67,7 +68,7 @@ def _move(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tu
         if lengths:
             return Span(today, today + timedelta(days=lengths[0].days)), lengths
         return None, []
-    missed = "missed" in absent
+    missed = "missed" in absent and not _to_come(message)
 
     def first(day: Day) -> date:
         if missed and day.kind == "weekday" and day.back:
@@ -96,11 +97,27 @@ def _move(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tu
     one, two = named[0], named[1]
     if two.link == "instead" or (one.link == "to" and two.link == "from"):
         one, two = two, one
+    if _rather(message, one, two):
+        one, two = two, one
     start = first(one)
     end = _ahead(two)[0]
     if end < start and end <= today and two.kind == "weekday":
         end += timedelta(days=7)  # "can't do Tuesday, Wednesday works", said on a Wednesday
     return Span(start, end), named
+
+
+def _to_come(message: Message) -> bool:
+    """Whether what is missed lies ahead: "can't make Friday"."""
+    return any(hit.name == "missed_future" for hit in message.hits("intents", "past"))
+
+
+def _rather(message: Message, one: Day, two: Day) -> bool:
+    """ "rather Sunday than Saturday": the day behind "than" is the one moved."""
+    between = range(one.end, two.start)
+    thans = {at for hit in message.hits("mends", "than") for at in range(hit.start, hit.end)}
+    return any(at in thans for at in between) and all(
+        at in thans or message.tokens[at].text in little("article") for at in between
+    )
 
 
 def _where_to(message: Message, taken: list[Day], absent: dict[str, list[Hit]]) -> Ask:
@@ -177,6 +194,15 @@ def _later(day: Day, first: date) -> date:
     return end
 
 
+def _named_off(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> list[Day]:
+    """ "stomach bug, no training Wednesday or Thursday": the weekdays that an illness takes, all ahead."""
+    if any(hit.name == "was" for hit in message.hits("intents", "past")):
+        return []
+    plain = [day for day in days if day.kind == "weekday" and day.link in (None, "on", "to") and day.ahead]
+    led = [day for day in plain if any(hit.start < day.start <= hit.end + 1 for hit in absent.get("missed", ()))]
+    return plain if led and len(plain) == len(days) and led[0] is plain[0] else []
+
+
 def _ill(message: Message, days: list[Day], resumed: bool) -> tuple[Span | None, list[Day]]:
     today = message.today
     start: date | None = None
@@ -217,7 +243,7 @@ def _ill(message: Message, days: list[Day], resumed: bool) -> tuple[Span | None,
 
 def _missed(message: Message, days: list[Day]) -> tuple[Span | None, list[Day]]:
     today = message.today
-    future = any(h.name == "missed_future" for h in message.hits("intents", "past"))
+    future = _to_come(message)
     found: list[date] = []
     taken: list[Day] = []
     for day in days:

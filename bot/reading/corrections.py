@@ -16,7 +16,7 @@ from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Claim, Message
 from bot.reading.movements import Mention, find_movements
-from bot.reading.phrases import sentence_bounds
+from bot.reading.phrases import longest, sentence_bounds
 from bot.reading.reading import Ask, Correction
 from bot.reading.tokens import Token
 from planner.facts import Side
@@ -51,7 +51,7 @@ class _Mend:
     def values(self) -> list[_Value]:
         """The numbers of the message; "5x3" is one."""
         out: list[_Value] = []
-        which = {at for hit in self.hits.get("which", ()) for at in range(hit.start, hit.end)}
+        which = {at for hit in longest(self.hits.get("which", ())) for at in range(hit.start, hit.end)}
         at = 0
         while at < len(self.tokens):
             token = self.tokens[at]
@@ -336,7 +336,7 @@ def _field(mend: _Mend, now: _Value, was: _Value, start: int, end: int, mentions
 
 
 def _which(mend: _Mend) -> str | int:
-    for hit in mend.hits.get("which", ()):
+    for hit in longest(mend.hits.get("which", ())):  # "last set 5": the last, no fifth
         return "last" if hit.name == "last" else int(hit.name)
     return "all"
 

@@ -21,6 +21,7 @@ from bot.reading.reading import Ask
 from bot.reading.red_flags import signs_in
 
 NEAR = 3
+LONG_AGO = 31  # days; nobody reports what was trained a month before
 QUESTIONS = ("plan_today", "plan_week", "why", "progress")
 
 
@@ -213,6 +214,8 @@ def _trained(
     if day.shift is not None and day.shift > 0:
         return noise
     when = day.back[1]
+    if day.kind == "ago" and (message.today - when).days > LONG_AGO:
+        return noise  # "six months ago I couldn't hold it": a tale
     if when > message.today:
         if day.kind == "exact":
             return Claim(day.start, day.end, "day", None, Ask("performed_on", message.span(day.start, day.end)))

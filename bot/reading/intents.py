@@ -47,10 +47,16 @@ def wishes(message: Message) -> dict[str, list[Hit]]:
 
 
 def _elsewhere(message: Message) -> dict[str, list[Hit]]:
-    """ "in Rome 20-24 April": days to come at a place are an absence, told by a capital."""
+    """ "in Rome 20-24 April", "in Lisbon until Friday": days to come at a place are an absence, told by a capital."""
     hits = message.hits("intents", "where")
     if not hits or not any(
-        day.kind == "range" and day.ahead and day.ahead[0] > message.today for day in named_days(message).days
+        day.ahead
+        and (
+            day.ahead[0] > message.today
+            if day.kind == "range"
+            else day.link == "until" and day.ahead[1] > message.today
+        )
+        for day in named_days(message).days
     ):
         return {}
     barred = {hit.start for hit in hits if hit.name == "not"}
@@ -141,6 +147,12 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
     if "ill" in found:
         cues = Cues(message)
         found["ill"] = [hit for hit in found["ill"] if not cues.of_others(hit.start, (0, len(message.tokens)))]
+    for stronger, weaker in (("move", "resume"), ("missed", "plan_today")):
+        # "could Friday's session go on Sunday" goes on with nothing
+        if stronger in found and weaker in found:
+            found[weaker] = [hit for hit in found[weaker] if not any(_over(hit, s) for s in found[stronger])]
+    if "pause" in found and not any(token.text == "?" for token in message.tokens):
+        found.pop("plan_today", None)  # "plan bitte bis 30. Mai auf Eis legen"
     if "resume" in found and found.get("away"):
         found["away"] = [hit for hit in found["away"] if not any(_over(hit, r) for r in found["resume"])]
     return {name: hits for name, hits in found.items() if hits}

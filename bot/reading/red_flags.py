@@ -72,7 +72,9 @@ class Cues:
             between = (other.end, start)
             if any(self.within(table, *between) for table in ("own", "witness", "contrast")):
                 continue
-            if other.name == "pronoun" and self._of_a_place(other.start):
+            if other.name == "pronoun" and (
+                self._of_a_place(other.start) or self._of_one_ahead(other.start, bounds[1])
+            ):
                 continue
             if not self._begins_anew(*between):
                 return True
@@ -82,6 +84,11 @@ class Cues:
         """Whether a pronoun is a place named before: "shoulder 4/10 and she is swollen", as German says it."""
         persons = any(hit.name != "pronoun" for hit in self.within("others", 0, at))
         return not persons and bool(self._sites) and self._sites[0] < at
+
+    def _of_one_ahead(self, at: int, end: int) -> bool:
+        """Whether a pronoun is a place of one's own named later: "they are numb, my fingers"."""
+        first = bisect_left(self._sites, at)
+        return any(self.covers("own", site - 1) for site in self._sites[first:] if site < end)
 
     def _begins_anew(self, low: int, start: int) -> bool:
         """Whether a place stands right behind the last comma: "kid was ill, elbow swollen" is one's own elbow."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from bot.reading.body.cues import BETWEEN, SIGNS_BETWEEN, BodyCues, number_after
+from bot.reading.body.cues import ARROW, BETWEEN, SIGNS_BETWEEN, BodyCues, number_after
 from bot.reading.little import little
 from bot.reading.message import Claim
 from bot.reading.phrases import sentence_bounds
@@ -20,6 +20,10 @@ CHANGE = 0.15  # a bodyweight further than this from the last known one is asked
 def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     message, tokens = body.message, body.tokens
     known = message.context.bodyweight_kg
+    changed = _changed(body, taken)
+    if changed:
+        yield from changed
+        return
     strong, weak = body.starts("bodyweight", "cue"), body.starts("bodyweight", "weak")
     lone = body.starts("bodyweight", "lone")
     moved = any(message.movement_hits)
@@ -55,6 +59,10 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             continue
         if tokens[at - 1].text in ("x", "@", "+"):
             continue
+        later = _later(body, stop, known, unit)
+        if later is not None:
+            yield Claim(start, later[1], "bodyweight", later[0])
+            return
         kg = value * KG_PER_LB if unit == "lb" else value
         if start in lone and start not in strong and (said is None or moved):
             continue  # "now at 77.5 kg" beside a movement is its load
@@ -77,6 +85,49 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             yield Claim(start, stop, "bodyweight", None, Ask("bodyweight_kg", message.span(at, at + 1)))
             return
     yield from _told_bare(body, taken) or _weighed(body, taken, sentences)
+
+
+def _later(body: BodyCues, at: int, known: float | None, unit: str) -> tuple[float, int] | None:
+    """The weight behind an arrow, "72.4 → 71.9", and where it ends."""
+    tokens = body.tokens
+    end = at
+    while end < len(tokens) and tokens[end].text in ARROW:
+        end += 1
+    if end == at or end >= len(tokens) or known is None or all(t.text in "-=" for t in tokens[at:end]):
+        return None
+    value = tokens[end].value
+    if value is None:
+        return None
+    stop = end + 1
+    for name in ("kg", "lb"):
+        if body.starts("unit", name).get(stop) is not None:
+            unit, stop = name, body.starts("unit", name)[stop]
+            break
+    kg = value * KG_PER_LB if unit == "lb" else value
+    return (kg, stop) if abs(kg - known) <= CHANGE * known else None
+
+
+def _changed(body: BodyCues, taken: set[int]) -> list[Claim]:
+    """ "71.9 kg, down from 72.4": two weights near the last known one, the first is of now."""
+    tokens, known = body.tokens, body.message.context.bodyweight_kg
+    units = {name: body.starts("unit", name) for name in ("kg", "lb")}
+    for start, end in sorted(body.starts("bodyweight", "from").items()):
+        low = start - 1
+        unit: str = body.message.context.unit
+        while low >= 0 and tokens[low].value is None and (tokens[low].text in ",(" or low in units["kg"] | units["lb"]):
+            unit = next((name for name, places in units.items() if low in places), unit)
+            low -= 1
+        was = tokens[end].value if end < len(tokens) else None
+        now = tokens[low].value if low >= 0 else None
+        if known is None or was is None or now is None or {low, end} & taken:
+            continue
+        stop = next((places[end + 1] for places in units.values() if end + 1 in places), end + 1)
+        factor = KG_PER_LB if unit == "lb" else 1.0
+        if all(abs(value * factor - known) <= CHANGE * known for value in (now, was)) and (
+            not low or tokens[low - 1].text not in ("x", "@", "+")
+        ):
+            return [Claim(low, stop, "bodyweight", now * factor)]
+    return []
 
 
 def _told_bare(body: BodyCues, taken: set[int]) -> list[Claim]:

@@ -10,6 +10,9 @@ BETWEEN = 8  # tokens between a cue and its number
 SIGNS_BETWEEN = ":=-~(,"
 
 
+ARROW = frozenset({"→", "➡", "➜", ">", "-", "="})  # "72.4 -> 71.9"
+
+
 class BodyCues:
     def __init__(self, message: Message) -> None:
         self.message = message

@@ -17,6 +17,9 @@ MINUTES = (10.0, 360.0)
 ALONE_MINUTES = (15.0, 300.0)
 
 
+SLEPT_MINUTES = (220.0, 660.0)  # so many alone, told in hours, may as well be the night's
+
+
 METRES = 100  # "400 m" and more are metres
 
 
@@ -43,7 +46,13 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             cue = body.covered("duration", "cue")
             cued = any(a in cue for a in before) or any(a in cue for a in list(after)[:3])
             fill = body.covered("duration", "alone")
-            alone = all(a in fill for a in before) and all(a in fill or a in cue for a in after)
+            alone = all(a in fill for a in before) and all(
+                a in fill or a in cue or tokens[a].text == "." for a in after
+            )
+            if alone and not cued and exact and SLEPT_MINUTES[0] < minutes <= SLEPT_MINUTES[1] and _in_hours(body, at):
+                slept = Ask("sleep_h", body.message.span(at, stop))
+                yield Claim(at, stop, "sleep", None, slept)
+                return
             limit = MINUTES if cued else ALONE_MINUTES
             if (cued or alone) and exact and limit[0] <= minutes <= limit[1]:
                 yield Claim(at, stop, "duration", minutes)
@@ -51,6 +60,10 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             if cued and exact and minutes > MINUTES[1]:
                 yield Claim(at, stop, "duration", None, Ask("duration_min", body.message.span(at, stop)))
                 return
+
+
+def _in_hours(body: BodyCues, at: int) -> bool:
+    return at + 1 in body.starts("unit", "hour")
 
 
 def _span_minutes(body: BodyCues, at: int) -> tuple[float, int, bool] | None:

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from bot.reading.body.cues import BodyCues, number_after
 from bot.reading.little import little
 from bot.reading.message import Claim
 from bot.reading.phrases import sentence_bounds
+from bot.reading.tokens import Token
 
 
 def _effort(body: BodyCues, at: int) -> tuple[float, int] | None:
@@ -51,15 +52,24 @@ def _effort(body: BodyCues, at: int) -> tuple[float, int] | None:
     return value, end
 
 
+def _places(body: BodyCues) -> list[tuple[str, str]]:
+    return [key for key in body.at if key[0] == "site"]
+
+
+def _seconds(tokens: Sequence[Token], at: int) -> bool:
+    """Whether a cue's first letter hangs on a number: "4x15s rpe 7" are seconds."""
+    return at > 0 and tokens[at].kind == "word" and not tokens[at].space and tokens[at - 1].kind == "num"
+
+
 def find_session_rpe(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     tokens = body.tokens
-    if body.at.keys() & {("pain", "hurt"), ("pain", "word")}:
+    if body.at.keys() & {("pain", "hurt"), ("pain", "word"), *_places(body)}:
         taken = taken | body.covered("when", "during")  # "elbow hurts. In training 3, after 1"
     # "session rpe 8", "sRPE 7", "Sesión 8/10", "overall 7"
     for low, high in sentence_bounds(tokens):
         for name in ("whole", "cue"):
             for start, end in sorted(body.starts("session_rpe", name).items()):
-                if not low <= start < high or start in taken:
+                if not low <= start < high or start in taken or _seconds(tokens, start):
                     continue
                 at = number_after(body, end, high, ("session_rpe", "between"), ("session_rpe", "effort"))
                 found = _effort(body, at) if at is not None else None

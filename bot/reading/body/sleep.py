@@ -51,15 +51,32 @@ def hours_at(body: BodyCues, at: int) -> tuple[float, int] | None:
     return value, end
 
 
+def _of_mine(body: BodyCues, low: int, high: int) -> Claim | None:
+    """One's own hours behind somebody else's: "me 6", "I only 5"."""
+    for start, end in sorted(body.starts("sleep", "me").items()):
+        if not low <= start < high:
+            continue
+        at = end
+        found = hours_at(body, at) if at < high else None
+        if found is not None and 0 < found[0] <= MOST_SLEEP_H:
+            return Claim(start, found[1], "sleep", round(found[0], 4))
+    return None
+
+
 def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     tokens = body.tokens
     nights = body.starts("sleep", "night")  # "bad night, barely 4 hours": only with a unit
     told = {**nights, **body.starts("sleep", "cue")}
-    cues = [(s, e) for s, e in told.items() if s not in body.starts("sleep", "neither")]
+    neither = body.covered("sleep", "neither")
+    cues = [(s, e) for s, e in told.items() if s not in neither]
     others = Cues(body.message) if cues else None
     for start, end in sorted(cues):
         bounds = next(((a, b) for a, b in sentence_bounds(tokens) if a <= start < b), (0, len(tokens)))
         if others is not None and others.of_others(start, bounds):
+            own = _of_mine(body, end, bounds[1])  # "kids slept 10 hours, me 6"
+            if own is not None:
+                yield own
+                return
             continue  # "the baby slept 4 hours"
         ways = ((end, min(end + BETWEEN, len(tokens)), 1), (start - 1, max(start - 6, -1), -1))
         # "6h sleep, elbow 1": hours right before the word are its own

@@ -36,6 +36,11 @@ def attach(
     words = _both_of_two(words, places, bounds)
     for place in places:
         place.others = cues is not None and cues.of_others(place.start, bounds)
+    for at, end in words.mine.items():
+        other = next((place for place in reversed(places) if place.end <= at), None)
+        if bounds[0] <= at < bounds[1] and other is not None and other.others:
+            # "my wife's elbow is a 4, mine is 0"
+            places.insert(places.index(other) + 1, Place(at, end, [*other.sites]))
     _give_sides(words, places, scores, bounds)
     _give_parts(words, places, bounds)
     left = _give_scores(words, places, scores, bounds, frozenset(at for s in signs for at in range(s.start, s.end)))
@@ -88,7 +93,7 @@ def _give_sides(words: BodyWords, places: list[Place], scores: list[Score], boun
             side, start, _ = side_of(words, place, index, low, min(until, _score_end(scores, place, until)))
             place.sides.append(side)
             place.start = min(place.start, start)
-        place.moment = moment_in(words, place.end, high) or leading
+        place.moment, place.leading = moment_in(words, place.end, high) or leading, leading
 
 
 def _give_parts(words: BodyWords, places: list[Place], bounds: tuple[int, int]) -> None:
@@ -229,6 +234,9 @@ def _owner(
     if before:
         place = before[-1]
         between = range(place.end, score.start)
+        ahead = place.scores and all(s.end <= place.start for s, _, _ in place.scores) and bool(after)
+        if ahead and _leads_to(words, score, after[0]):
+            return after[0]  # "3/10 elbow, 2/10 wrist"
         if score.scaled and not (place.scores and after and after[0].start - score.end <= 4):
             return place
         earlier = {a for s, _, _ in place.scores for a in range(s.start, s.end)}
@@ -269,10 +277,30 @@ def _owner(
             return place  # "it's a 3, left elbow"
         if not link and (
             score.scaled
+            or _heads(words, score, place, bounds)
             or any(h.end <= place.start and h.start >= score.start - 2 for h in (*words.pain_words, *words.hurts))
         ):
             return place
     return None
+
+
+def _heads(words: BodyWords, score: Score, place: Place, bounds: tuple[int, int]) -> bool:
+    """ "2-3 in the right biceps", at the head of a sentence or clause: a joint's score without a word of pain."""
+    before = words.tokens[score.start - 1].text if score.start > bounds[0] else ","
+    return (
+        before in (",", "and", ":")
+        and place.sites[0].name in JOINTS
+        and score.end in words.inside
+        and words.tokens[score.start].kind == "num"
+    )
+
+
+def _leads_to(words: BodyWords, score: Score, place: Place) -> bool:
+    """Whether nothing but little words stand between a score and the place behind it."""
+    return all(
+        at in words.sides or at in words.links or words.tokens[at].text in little("before_site")
+        for at in range(score.end, place.start)
+    )
 
 
 def _nearest(words: BodyWords, places: list[Place], start: int, end: int) -> Place | None:

@@ -26,11 +26,15 @@ def _entries(words: BodyWords, place: Place) -> list[tuple[PainRead, Score | Non
     scores = place.scores
     if len(scores) > 1:
         moments = [moment for _, _, moment in scores]
+        if len(scores) > 2 and moments[0] is None and place.leading is not None:
+            # "this morning the elbow was 1, during training 3, now 0"
+            moments[0] = place.leading
+            scores = [(*scores[0][:2], place.leading), *scores[1:]]
         sided = [side for _, side, _ in scores]
         both = scores[0][0].end + 1 == scores[1][0].start and words.tokens[scores[0][0].end].text in little(
             "both_scores"
         )
-        if len(scores) == 2 and both and place.sides == [None]:
+        if len(scores) == 2 and both and place.sides in ([None], ["both"]):
             scores = [(scores[0][0], "left", moments[0]), (scores[1][0], "right", moments[1])]
         elif not any(sided) and not _parted(words, place, moments):
             same = len(set(moments)) == 1 and moments[0] is not None
@@ -63,6 +67,9 @@ def _parted(words: BodyWords, place: Place, moments: Sequence[str | None]) -> bo
         return False
     first = place.scores[0][0]
     if None not in moments:
+        return True
+    last = place.scores[-1][0].start
+    if len(moments) > 2 and moments.index(None) == len(moments) - 1 and words.now & {last - 1, last - 2}:
         return True
     return moments[0] is None and all(
         at in words.sides or words.tokens[at].kind == "sym" for at in range(place.end, first.start)

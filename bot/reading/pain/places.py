@@ -24,6 +24,7 @@ class Place:
     free: bool = False
     signs: list[Sign] = field(default_factory=list)
     moment: str | None = None
+    leading: str | None = None  # the moment that the sentence begins with
     others: bool = False  # somebody else's
 
     @property

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
+from bot.reading.body.cues import ARROW
 from bot.reading.little import little
 from bot.reading.pain.words import BodyWords, in_moment
 from bot.reading.tokens import Token
@@ -38,6 +39,7 @@ def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
             or token.kind == "clock"
             or (at and tokens[at - 1].kind == "word" and not token.space and at not in scaled)  # the "A2" pulley
             or (at - 1 in words.woken and at not in scaled)
+            or (at in words.no_scores and at not in scaled)
             or (token.spelled and token.value == 1 and at - 1 in words.sides and at not in scaled)  # "the left one"
             or (token.spelled and token.value == 1 and at not in scaled and not _ends(tokens, at + 1, words))
         ):
@@ -81,7 +83,32 @@ def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
             doubt = either is not None and value > (token.value or 0) + 1
             out.append(Score(at, end, value, is_scaled, at in words.leads, doubt))
         at = end
+    return _of_now(words, out)
+
+
+def _of_now(words: BodyWords, scores: list[Score]) -> list[Score]:
+    """Without those of an earlier time: "2 (was 4)" is 2, "3 > 1" is 1; their tokens go with the score that stays."""
+    out: list[Score] = []
+    for score in scores:
+        last = out[-1] if out else None
+        between = words.tokens[last.end : score.start] if last is not None else ()
+        if last is not None and between and all(token.text in ARROW for token in between):
+            out[-1] = score._replace(start=last.start, scaled=score.scaled or last.scaled)
+            continue
+        if last is not None and between and _led_back(words, last.end, score.start):
+            out[-1] = last._replace(end=score.end, scaled=score.scaled or last.scaled)
+            continue
+        out.append(score)
     return out
+
+
+def _led_back(words: BodyWords, low: int, high: int) -> bool:
+    """Whether nothing but signs and words of an earlier time ("was", "down from") stand between two scores."""
+    tokens = words.tokens
+    back = words.former if tokens[low].text not in "(,;" else words.former | words.earlier  # "4 yesterday, 2 today"
+    return any(at in back for at in range(low, high)) and all(
+        at in back or tokens[at].text in "(,;" for at in range(low, high)
+    )
 
 
 def _either(words: BodyWords, at: int, high: int) -> tuple[int, float] | None:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from bot.reading.lexicon import Hit
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.phrases import longest
 from bot.reading.tokens import Token
@@ -35,6 +36,11 @@ class BodyWords:
     links: set[int]  # "at the front of the"
     times: set[int]  # hours and minutes
     now: set[int]
+    earlier: set[int]  # "yesterday", "before": of the score behind it only with a sign before it
+    former: set[int]  # words before a score of an earlier time: "2 (was 4)"
+    no_scores: set[int]  # numbers of sets ("on set 3"), articles that end a parted verb ("schlafen … ein")
+    inside: set[int]  # "in", between a score and its place
+    mine: dict[int, int]  # "mine", behind somebody else's place
 
 
 def body_words(message: Message) -> BodyWords | None:
@@ -81,7 +87,26 @@ def body_words(message: Message) -> BodyWords | None:
         {at for hit in pain if hit.name == "link" for at in range(hit.start, hit.end)},
         {hit.start for hit in body if hit.table == "unit" and hit.name in ("hour", "minute")},
         {hit.start for hit in pain if hit.name == "now"},
+        {at for hit in pain if hit.name == "earlier" for at in range(hit.start, hit.end)},
+        {at for hit in pain if hit.name == "former" for at in range(hit.start, hit.end)},
+        _numbers_of_sets(tokens, body) | {hit.start for hit in pain if hit.name == "unscored"},
+        {hit.start for hit in pain if hit.name == "inside"},
+        {hit.start: hit.end for hit in pain if hit.name == "mine"},
     )
+
+
+def _numbers_of_sets(tokens: Sequence[Token], body: Sequence[Hit]) -> set[int]:
+    """Where a number says which set it was ("on set 3"); "in the last set 3" has a score."""
+    ordinal = {
+        hit.end - 1
+        for hit in body
+        if hit.table == "when" and hit.end - hit.start > 2 and tokens[hit.end - 2].text not in little("before_site")
+    }
+    return {
+        hit.end - 1
+        for hit in body
+        if hit.table == "pain" and hit.name == "nth" and hit.start not in ordinal and tokens[hit.end - 1].space
+    }
 
 
 def moment_in(words: BodyWords, start: int, end: int) -> str | None:
