@@ -35,7 +35,10 @@ IncomingKind = Literal["text", "press", "clip", "member"]
 
 @dataclass(frozen=True)
 class IncomingUpdate:
-    """What a channel received. `update_key`: the service's own number of it, so that it counts once."""
+    """What a channel received. `update_key`: the service's own number of it, so that it counts once.
+
+    `of`: whose it is, where the channel knows better than an address tells (old notes have none).
+    """
 
     channel: str
     update_key: str
@@ -44,6 +47,7 @@ class IncomingUpdate:
     text: str
     sent_at: datetime
     data: dict[str, Any] = field(default_factory=dict)
+    of: Who | None = None
 
 
 class Incoming(Row, table=True):
@@ -91,7 +95,7 @@ def accept(tx: Session, updates: Sequence[IncomingUpdate], now: datetime) -> int
     for start in range(0, len(updates), _BATCH):
         batch = updates[start : start + _BATCH]
         known = _people_at(tx, batch)
-        rows = [_values(update, known.get((update.channel, update.address)), now) for update in batch]
+        rows = [_values(update, update.of or known.get((update.channel, update.address)), now) for update in batch]
         rows = _without_floods_of_strangers(tx, rows, now)
         _give_turns(tx, rows, now)
         kept += len(insert_ignoring(tx, incoming, rows))

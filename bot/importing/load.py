@@ -16,7 +16,7 @@ from bot.reading import read
 from bot.reading.reading import Context, Reading
 from planner.facts import Bodyweight, PainAnswer, Session
 from storage import facts, inbox
-from storage.persons import Athlete
+from storage.persons import Athlete, Who
 
 CHANNEL = "import"
 WRITTEN_AT = time(20)  # notes are of the evening: "last night" is then the night before
@@ -83,7 +83,8 @@ def write(tx: Tx, athlete: Athlete, outcome: Outcome, now: datetime) -> tuple[in
     for one in outcome.understood:
         key = _key(athlete.id, one.entry)
         said_at = datetime.combine(one.entry.on, WRITTEN_AT, ZoneInfo(athlete.timezone)).astimezone(UTC)
-        update = inbox.IncomingUpdate(CHANNEL, key, athlete.handle, "text", one.entry.text, said_at)
+        of = Who("athlete", athlete.id)
+        update = inbox.IncomingUpdate(CHANNEL, key, athlete.handle, "text", one.entry.text, said_at, of=of)
         if not inbox.accept(tx, [update], now):
             continue
         row = inbox.by_key(tx, CHANNEL, key)

@@ -71,3 +71,10 @@ def test_a_second_run_writes_nothing_twice(store, athlete):
         assert write(tx, athlete, read(athlete), NOW) == (3, 0)
         assert write(tx, athlete, read(athlete), NOW) == (0, 3)
         assert len(records.record(tx, athlete.id).sessions) == 2
+
+
+def test_no_entry_of_a_full_day_is_taken_for_a_flood(store, athlete):
+    notes = "\n".join(f"2024-03-01\npull-ups 5x3 +{load}kg" for load in range(1, 25))
+    outcome = understand(entries_from_notes(notes, "en"), athlete, (), lambda done, total: None)
+    with store.transaction() as tx:
+        assert write(tx, athlete, outcome, NOW) == (24, 0)
