@@ -89,7 +89,7 @@ def figure(value: float | None) -> str:
 
 def main() -> None:
     parser = argparse.ArgumentParser(description="Score the reader of messages and time it.")
-    parser.add_argument("files", nargs="*", type=Path, help="corpus files; all of tests/data when none is named")
+    parser.add_argument("files", nargs="*", type=Path, help="corpus files; the examples and our own when none is named")
     parser.add_argument("--show", type=int, default=0, help="print this many messages a file that were not read right")
     parser.add_argument("--tags", action="store_true", help="figures by tag as well")
     parser.add_argument("--generated", type=int, default=0, help="generated messages a language, beside the files")
