@@ -82,8 +82,6 @@ class WorkFacts(MarkFacts):
 
     def _named_again(self, fact: Fact, entries: list[Entry]) -> bool:
         """ "RPE 9 on the double", sentences after it was told: the effort is that set's."""
-        if not entries:
-            return False
         rows = [row for row in self.rows if row.reps == entries[0].reps]
         if not fact.note.get("the") or not self.after_sentence or not rows or self.based:
             return False

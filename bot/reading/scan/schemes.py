@@ -111,7 +111,7 @@ def _resolve(s: Scanner, i: int, factors: list[Factor]) -> list[Fact]:
     if sets:
         count = sets[0].value
     one = work[0]
-    if count != int(count) or count < 0 or count > MOST_SETS:
+    if count != int(count) or count < 1 or count > MOST_SETS:
         if not loads and note.get("plain") and count > MOST_SETS and one.value <= 30 and s.whole(one.value):
             loads = [Factor(count, 0, "load", kg=s.kg(count))]
             count = 1

@@ -69,6 +69,7 @@ def test_notation_of_the_trade_is_read(reads, text, sets):
         ("dips 3x8 about a 7", "rpe"),
         ("did the 3s with 25", "movement"),
         ("pull-ups 5x3 with two plates", "load_kg"),
+        ("weighted pull-ups 0x5 +20", "sets"),
     ],
 )
 def test_what_reads_two_ways_is_asked(reads, text, about):
