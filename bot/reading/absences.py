@@ -43,6 +43,8 @@ def span_of(
             return (*_open(message, coming), None)
     if "ill" in absent:
         off = _named_off(message, near, absent)
+        if off and _two_ways(message, off[0]):
+            return None, off, Ask("dates", message.span(off[0].start, off[-1].end))
         return (*_open(message, off), None) if off else (*_ill(message, near, resumed), None)
     if "away" in absent:
         return (*_open(message, near), None)
@@ -201,6 +203,13 @@ def _named_off(message: Message, days: list[Day], absent: dict[str, list[Hit]]) 
     plain = [day for day in days if day.kind == "weekday" and day.link in (None, "on", "to") and day.ahead]
     led = [day for day in plain if any(hit.start < day.start <= hit.end + 1 for hit in absent.get("missed", ()))]
     return plain if led and len(plain) == len(days) and led[0] is plain[0] else []
+
+
+def _two_ways(message: Message, day: Day) -> bool:
+    """Whether a weekday's last time is nearer than its next: "flu, no training Monday", told on a Wednesday."""
+    return (
+        day.back is not None and day.ahead is not None and (message.today - day.back[0] < day.ahead[0] - message.today)
+    )
 
 
 def _ill(message: Message, days: list[Day], resumed: bool) -> tuple[Span | None, list[Day]]:

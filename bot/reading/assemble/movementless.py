@@ -36,9 +36,15 @@ def _is_noise(fact: Fact) -> bool:
     return fact.kind == "claim" and fact.value is not None and fact.value.kind == "noise"
 
 
+def _held(fact: Fact, efforts: list[Fact]) -> bool:
+    """Whether seconds are a set: "hold 30s rpe 8" has an effort of its own."""
+    return bool(efforts) and fact.note.get("unit") == "sec"
+
+
 def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
     """Numbers of training without a movement and without a plan: asked."""
-    told = [fact for fact in facts if fact.kind == "rows" and not fact.note.get("one")]
+    efforts = [fact for fact in facts if fact.kind == "effort"]
+    told = [fact for fact in facts if fact.kind == "rows" and not (fact.note.get("one") and not _held(fact, efforts))]
     loads = [fact for fact in facts if fact.kind in ("load", "at", "loads") and not fact.note.get("none")]
     if told and (len(told) > 1 or loads or not told[0].note.get("list") or len(told[0].value) > 2) and told:
         folded = fold_block(message, None, facts, None)
@@ -63,6 +69,5 @@ def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
         work.asks.append(Ask("movement", message.span(counts[0].start, counts[0].end)))
         work.report = True
         return
-    efforts = [fact for fact in facts if fact.kind == "effort"]
     if len(efforts) == 1 and not told:
         work.session_rpe = efforts[0].value

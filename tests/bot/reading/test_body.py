@@ -27,6 +27,7 @@ TABLE = [
     ("en", "4x3 pull ups +25, 3 min rest between sets", {}),
     ("en", "EMOM 10 min", {}),
     ("en", "pull ups bw 8,8,7", {}),
+    ("en", "kids slept 10 hours, me 6", {"sleep": 6}),
     ("en", "bad night, barely 4 hours", {"sleep": 4}),
     ("en", "bad night, only 5 muscle ups", {}),
     ("en", "I'm 71 now", {"bodyweight": 71}),

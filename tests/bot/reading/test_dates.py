@@ -70,3 +70,14 @@ def test_before_four_yesterday_is_the_evening_before() -> None:
 def test_a_week_without_a_day_is_asked() -> None:
     asks = [c.ask for c in find_dates(said("forgot one from last week: pull-ups 5x3")) if c.ask]
     assert [ask.about for ask in asks] == ["performed_on"]
+
+
+@pytest.mark.parametrize(
+    ("text", "asked"),
+    [
+        ("flu, no training Monday and Tuesday", ["Monday and Tuesday"]),
+        ("flu, no training Thursday and Friday", []),
+    ],
+)
+def test_weekdays_of_an_illness_that_may_be_past_are_asked(text: str, asked: list[str]) -> None:
+    assert [c.ask.span for c in find_dates(said(text)) if c.ask is not None] == asked

@@ -36,6 +36,7 @@ TABLE = [
     ("en", "why only 3 sets today", {"why"}),
     ("de", "Was steht heute an?", {"plan_today"}),
     ("de", "lösch bitte den letzten Eintrag", {"undo"}),
+    ("de", "in Behandlung bis Freitag", set()),
     ("de", "haha passt, bis morgen", {"smalltalk"}),
     ("es", "gracias crack", {"smalltalk"}),
     ("es", "¿qué toca hoy?", {"plan_today"}),

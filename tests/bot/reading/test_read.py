@@ -70,6 +70,7 @@ def test_notation_of_the_trade_is_read(reads, text, sets):
         ("did the 3s with 25", "movement"),
         ("pull-ups 5x3 with two plates", "load_kg"),
         ("weighted pull-ups 0x5 +20", "sets"),
+        ("hold 30s rpe 8", "movement"),
     ],
 )
 def test_what_reads_two_ways_is_asked(reads, text, about):
