@@ -122,7 +122,9 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     if asks_for_eccentrics(reading, text) and not reading.sets:
         parts.append(refuse(desk, text))
     if "plan_today" in intents:
-        shown, plan = plans.today(desk)
+        # "Can't make Friday, what's on today?" names a day that is not asked about.
+        plain = not (sessions or intents & ABSENT)
+        shown, plan = plans.asked(desk, text, found.sent_at) if plain else plans.today(desk)
         parts.append(shown)
     if "plan_week" in intents:
         parts.append(plans.week(desk, say))

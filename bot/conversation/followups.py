@@ -8,7 +8,7 @@ from datetime import date
 from bot.conversation.desk import Desk
 from bot.reading import read
 from bot.reading.reading import Context, Reading
-from planner.facts import PlannedSet, Session, WorkSet
+from planner.facts import Part, PlannedSet, Session, WorkSet
 
 MENDS = {"correction", "undo"}
 
@@ -35,17 +35,25 @@ def beside(by_plan: Reading, told: list[Session], text: str, context: Context) -
     if fresh or by_plan.ask:
         return replace(by_plan, sets=fresh)  # "rest as planned": the rest is what was not told of
     # It speaks of nothing but what was done: "last one @8" is the last one of the report before.
-    again = read(text, replace(context, today=tuple(_as_asked(work) for work in told[-1].sets)))
+    parts = _parts(context.today or ())
+    last = tuple(_as_asked(work, parts.get(work.movement, "main")) for work in told[-1].sets)
+    again = read(text, replace(context, today=last))
     if not again.sets or again.ask:
         return by_plan
     others = tuple(one for one in again.intents if one != "report")
     return replace(again, intents=("correction", *others))
 
 
-def _as_asked(work: WorkSet) -> PlannedSet:
+def _parts(plan: tuple[PlannedSet, ...]) -> dict[str, Part]:
+    """What each movement is to the day; the work where it is its own warm-up too."""
+    warm = {one.movement: one.part for one in plan if one.part == "warm_up"}
+    return warm | {one.movement: one.part for one in plan if one.part != "warm_up"}
+
+
+def _as_asked(work: WorkSet, part: Part) -> PlannedSet:
     return PlannedSet(
         movement=work.movement,
-        part="main",
+        part=part,
         reps=work.reps,
         side=work.side,
         hold_s=work.hold_s,

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from datetime import datetime, timedelta
 from datetime import time as clock_time
-from datetime import timedelta
 
+from bot.conversation.asking import context_of
 from bot.conversation.desk import Desk
 from bot.conversation.reasons import decisions_in_words, reason_in_words, unusual
 from bot.conversation.reports import trained
+from bot.reading.days.asked import day_asked
 from bot.wording import Wording
 from bot.wording.sets import plan_in_words, short_plan
 from planner.plan import DayPlan
@@ -76,6 +78,15 @@ def today(desk: Desk) -> tuple[str, DayPlan]:
         work = short_plan(following, desk.say)
         text += "\n" + desk.say.say("plan-next", day=desk.say.long_day(following.on), work=work)
     return text, plan
+
+
+def asked(desk: Desk, text: str, sent_at: datetime) -> tuple[str, DayPlan]:
+    """The plan of the day that a question names, within the week; else today's."""
+    day = day_asked(text, context_of(desk, sent_at))
+    if day is None or not timedelta() < day - desk.today <= timedelta(WEEK_DAYS):
+        return today(desk)
+    plan = desk.plan(day)
+    return in_words(plan, desk.say), plan
 
 
 def _next_work(desk: Desk) -> DayPlan | None:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import pytest
 
+from tests.bot.conversation.conftest import Chat, athlete
+
 
 def plans(answers, day=None):
     return [one["plan"] for one in answers if one["plan"] and (day is None or one["plan"]["date"] == day)]
@@ -139,3 +141,20 @@ def test_equipment_is_what_is_left_clause_by_clause(chat, words, has):
     chat.answer("mira", words, "09:00")
 
     assert chat.record().equipment[-1].has == has
+
+
+@pytest.mark.parametrize(
+    ("language", "words", "heading"),
+    [
+        ("en", "what's on thursday?", "Thursday 7 January"),
+        ("en", "what's tomorrow?", "Tuesday 5 January"),
+        ("de", "was steht am Donnerstag an?", "Donnerstag, 7. Januar"),
+        ("es", "¿qué toca el jueves?", "jueves 7 de enero"),
+        ("en", "what's today?", "Monday 4 January"),
+    ],
+)
+def test_a_question_about_a_day_is_answered_with_that_day(language, words, heading):
+    chat = Chat(athlete("mira", language=language))
+    chat.waits_until("08:00")
+    assert heading in chat.answer("mira", words, "09:00")
+    chat.close()

@@ -44,6 +44,14 @@ def test_the_rest_as_planned_leaves_out_what_was_told(chat):
     assert {one[0] for one in sets_of(chat)} > {"pull_up", "archer_ring_elbow"}
 
 
+def test_a_scheme_put_right_without_its_movement_is_the_work_s_and_no_warm_up_s(chat):
+    chat.waits_until("08:00")
+    chat.answer("mira", "scapular pull-ups 1x5, pull ups 4x4 +20", "18:00")
+    chat.answer("mira", "actually it was 4x3", "18:01")
+
+    assert sets_of(chat) == [("scapular_pull_up", 5, 0.0, None)] + [("pull_up", 3, 20.0, None)] * 4
+
+
 def test_a_report_told_again_with_its_effort_counts_once(chat):
     chat.answer("mira", "pull ups 4x4 +20", "18:00")
     chat.answer("mira", "pull ups 4x4 +20 last @8", "18:01")

@@ -37,6 +37,8 @@ TABLE = [
     ("de", "Was steht heute an?", {"plan_today"}),
     ("de", "lösch bitte den letzten Eintrag", {"undo"}),
     ("de", "in Behandlung bis Freitag", set()),
+    ("de", "nur 3 Sätze geschafft, musste weg", set()),
+    ("de", "muss Freitag weg", {"away"}),
     ("de", "haha passt, bis morgen", {"smalltalk"}),
     ("es", "gracias crack", {"smalltalk"}),
     ("es", "¿qué toca hoy?", {"plan_today"}),
