@@ -118,7 +118,9 @@ def _without_floods_of_strangers(tx: Session, rows: list[dict[str, Any]], now: d
         return rows
     strange = sa.and_(incoming.c.sender.in_(strangers), incoming.c.athlete_id.is_(None), incoming.c.coach_id.is_(None))
     old = sa.and_(strange, incoming.c.sent_at < now - STRANGER_FORGOTTEN, incoming.c.handled_at.is_not(None))
-    run(tx, sa.delete(incoming).where(old))
+    # SQLite would give the newest row's number to the next one, whose answers would count as given already.
+    newest = sa.select(sa.func.max(incoming.c.id)).scalar_subquery()
+    run(tx, sa.delete(incoming).where(old, incoming.c.id < newest))
     kept = [row._asdict() for row in run(tx, sa.select(incoming).where(strange).order_by(incoming.c.id))]
     heard: dict[str, list[dict[str, Any]]] = {sender: [] for sender in strangers}
     for row in kept:

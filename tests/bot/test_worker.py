@@ -227,3 +227,18 @@ def test_after_days_of_downtime_only_todays_plan_still_goes_and_once(store):
         outbox.drop_stale(tx, later)
         dates = [one.plan["date"] for one in outbox.claim(tx, later, 100) if one.plan]
     assert dates == [later.date().isoformat()]
+
+
+def test_a_code_tried_days_after_a_wrong_one_is_welcomed(store):
+    with store.transaction() as tx:
+        code = invites.new_invite(tx, Who("athlete", 1), NOW)
+        inbox.accept(tx, [stranger("1", "/start wrong")], NOW)
+    worker.handle_all(store, NOW)
+    later = NOW + timedelta(days=3)
+    with store.transaction() as tx:
+        inbox.accept(tx, [stranger("2", f"/start {code}", 3 * 24 * 60)], later)
+        row = inbox.by_key(tx, "phone", "2")
+    worker.handle_all(store, later)
+    with store.reading() as tx:
+        posted = outbox.posted_since(tx, 0, f"incoming:{row.id}", None)
+    assert "nobody" in {one.address for one in posted if one.to == "mira"}
