@@ -65,7 +65,8 @@ def _handle_one_of_many(tx: Session, row: inbox.Incoming, person: Person, now: d
     in_words = fresh and not any(message.buttons for message in posted)
     doubt = any(question.cause == row.id for question in fresh)
     if not doubt and not in_words and all(_is_plain(one, row, known) for one in posted):
-        outbox.withdraw(tx, [one.id for one in posted if one.id is not None])
+        # Of its own only: what the coach writes to them just now can stand among them.
+        outbox.withdraw(tx, [one.id for one in posted if one.id is not None and one.cause == cause])
         conversation.tell_too_fast(tx, row, person, now)
 
 

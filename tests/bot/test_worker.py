@@ -242,3 +242,22 @@ def test_a_code_tried_days_after_a_wrong_one_is_welcomed(store):
     with store.reading() as tx:
         posted = outbox.posted_since(tx, 0, f"incoming:{row.id}", None)
     assert "nobody" in {one.address for one in posted if one.to == "mira"}
+
+
+def test_what_the_coach_writes_while_a_flood_is_answered_stays(store, monkeypatch):
+    real = conversation.handle
+
+    def beside(tx, row, person, now):
+        real(tx, row, person, now)
+        word = outbox.Outgoing(
+            channel="phone", address="mira", to="mira", text="Rest today.", cause=f"coach:{row.id}", due_at=now
+        )
+        outbox.post(tx, word)
+
+    monkeypatch.setattr(conversation, "handle", beside)
+    for key in range(30):
+        hear(store, "mira", "thanks", f"m{key}")
+    worker.handle_all(store, NOW)
+    with store.reading() as tx:
+        posted = outbox.posted_since(tx, 0, "", 1)
+    assert sum(one.text == "Rest today." for one in posted) == 30
