@@ -54,8 +54,12 @@ def rotate(directory: Path, keep: int = KEEP) -> list[Path]:
 
 
 def copies(directory: Path) -> list[Path]:
-    """Every copy in the directory, of any kind, oldest name first: what still knows somebody who was erased."""
-    return sorted(path for path in directory.glob("*") if path.suffix in _SUFFIXES)
+    """Every copy in the directory, of any kind, oldest name first: what still knows somebody who was erased.
+
+    Known by their names: a folder for copies may hold other people's files, and the database itself.
+    """
+    ours = (path for path in directory.glob("*") if path.name.startswith(_PREFIX) or BEFORE_UPGRADE in path.name)
+    return sorted(path for path in ours if path.suffix in _SUFFIXES)
 
 
 def copies_beside(database: Path) -> list[Path]:

@@ -100,3 +100,12 @@ def test_postgresql_is_dumped_and_the_dump_can_be_listed(postgres_url, tmp_path)
     listed = subprocess.run(["pg_restore", "--list", dump], capture_output=True, text=True, check=True, env=os.environ)
     assert "TABLE public athlete" in listed.stdout
     assert sqlite_path(postgres_url) is None
+
+
+def test_other_peoples_files_in_the_folder_are_no_copies(file_store, tmp_path):
+    folder = tmp_path / "copies"
+    copy = backup.backup(file_store.url, folder, NOW)
+    before = backup.copy_file(file_store.path, folder / "slowrung-before-upgrade-0001.sqlite3")
+    for name in ("wiki.dump", "photos.sqlite3", "slowrung.sqlite3"):
+        (folder / name).touch()
+    assert set(backup.copies(folder)) == {copy, before}
