@@ -66,6 +66,7 @@ def begin(desk: Desk, absence: Absence) -> None:
                 ended = replace(earlier, until=back.on - timedelta(days=1), fact=None)
                 facts.add(desk.tx, desk.id, ended, desk.said_by, desk.now, None)
         facts.withdraw(desk.tx, "resume", back.fact, desk.now)
+        desk.forget()  # who said twice that they are back did not come back twice
     desk.add(absence)
 
 

@@ -86,3 +86,11 @@ def test_a_large_roster_comes_in_messages_that_fit_those_in_need_first():
     assert "\n".join(one["text"] for one in messages).count("· Athlete") == 80
     assert all(one["text"].strip() for one in messages)
     chat.close()
+
+
+def test_who_says_twice_that_they_are_back_was_away_once(chat):
+    chat.answer("mira", "away until 30 january", "09:00")
+    for at, words in enumerate(("I'm back", "I'm back", "pausing for 1 week")):
+        chat.answer("mira", words, f"09:0{at}", "2027-01-13")
+
+    assert [one.kind for one in chat.record().absences] == ["away", "pause"]
