@@ -8,6 +8,7 @@ from datetime import date, datetime, timedelta
 
 from bot.conversation import followups
 from bot.conversation.desk import Buttons, Desk
+from bot.conversation.followups import Placed
 from bot.conversation.reports import trained
 from bot.reading import complete, read
 from bot.reading.reading import Ask, Context, Reading
@@ -22,6 +23,7 @@ EXPIRED = "ask_expired"
 PATIENCE = timedelta(days=1)
 SHORT, LATE_DAYS = 300, 3
 EITHER = ("reps", "load_kg")
+EFFORTS = ("7", "8", "9", "10")
 MIN_STEM, MOST_CHOICES = 5, 6
 MOST_REPS, MOST_LOAD = 100, 300  # common practice; more is a slip of the thumb
 # What is asked first: without the movement or the sets nothing can be used, an effort is the least of it.
@@ -55,19 +57,25 @@ def _planned(desk: Desk, day: date) -> tuple[PlannedSet, ...] | None:
 
 def read_by_plan(desk: Desk, text: str, context: Context) -> Reading:
     """Read a message against the plan that it speaks of: its day's, or on a day off the newest one not told of."""
-    reading = read(text, context)
-    told = followups.told_on(desk, _day_of(desk, context.sent_at))
+    return _placed(desk, text, context).reading
+
+
+def _placed(desk: Desk, text: str, context: Context, but_by: int | None = None) -> Placed:
+    """As `read_by_plan`, with what it was read against. `but_by`: a message whose own reports do not count."""
+    by_day = Placed(read(text, context), context)
+    told = followups.told_on(desk, _day_of(desk, context.sent_at), but_by)
     if told:
-        return followups.beside(reading, told, text, context)
-    day = reading.performed_on
+        return followups.beside(by_day.reading, told, text, context)
+    day = by_day.reading.performed_on
     if day is not None and day != _day_of(desk, context.sent_at) and _planned(desk, day) is not None:
-        return read(text, replace(context, today=_planned(desk, day)))
-    if context.today is None and not reading.sets and len(text) <= SHORT:
+        other = replace(context, today=_planned(desk, day))
+        return Placed(read(text, other), other)
+    if context.today is None and not by_day.reading.sets and len(text) <= SHORT:
         open_plan = _not_told_of(desk, _day_of(desk, context.sent_at))
         if open_plan is not None:
-            again = read(text, replace(context, today=open_plan))
-            return again if again.sets else reading
-    return reading
+            late = Placed(read(text, replace(context, today=open_plan)), replace(context, today=open_plan))
+            return late if late.reading.sets else by_day
+    return by_day
 
 
 def _not_told_of(desk: Desk, day: date) -> tuple[PlannedSet, ...] | None:
@@ -89,6 +97,8 @@ def ask(desk: Desk, reading: Reading, text: str, sent_at: datetime) -> tuple[str
         key = f"ask-{doubt.about}-beyond"
     elif doubt.about in EITHER and not _is_number(doubt.span):
         key = f"ask-{doubt.about}-of"
+    elif _can_be_effort(doubt, reading):
+        key = "ask-bare-of-set"
     question = say.say(key if say.has(key) else "ask-other", span=doubt.span)
     asked = questions.ask(
         desk.tx,
@@ -102,7 +112,7 @@ def ask(desk: Desk, reading: Reading, text: str, sent_at: datetime) -> tuple[str
         data={"sent_at": sent_at.isoformat()},
     )
     plant_expiry(desk)
-    return question, [(label, f"q:{asked}:{words}") for label, words in _choices(desk, doubt)]
+    return question, [(label, f"q:{asked}:{words}") for label, words in _choices(desk, doubt, reading)]
 
 
 def plant_expiry(desk: Desk) -> None:
@@ -118,7 +128,7 @@ def most_important(reading: Reading) -> Ask:
     return min(reading.ask, key=weight)
 
 
-def _choices(desk: Desk, doubt: Ask) -> Buttons:
+def _choices(desk: Desk, doubt: Ask, reading: Reading) -> Buttons:
     """Label and words, where the answers are few: left or right, the number as reps or as load, the half."""
     say = desk.say
     if doubt.about == "movement":
@@ -133,12 +143,20 @@ def _choices(desk: Desk, doubt: Ask) -> Buttons:
         return []
     if doubt.about in EITHER and not _is_number(doubt.span):
         return []
+    if _can_be_effort(doubt, reading):
+        choices = (*choices, "effort")
     return [(say.say(f"choice-{doubt.about}-{one}", span=doubt.span), _as_text(one)) for one in choices]
 
 
 def _is_number(span: str) -> bool:
     """A number alone can be reps or load; with words it is clear which, and only the amount is not."""
     return re.fullmatch(r"\s*[@+]?\s*\d+(?:[.,]\d+)?\s*", span) is not None
+
+
+def _can_be_effort(doubt: Ask, reading: Reading) -> bool:
+    """ "The last one was 9": weight, reps or effort. Where the reps are missing, it is hardly the effort."""
+    full = bool(reading.sets) and all(one.reps is not None for one in reading.sets)
+    return doubt.about in EITHER and doubt.span.strip() in EFFORTS and full
 
 
 def is_another_number(question: questions.Question, answer: str) -> bool:
@@ -179,10 +197,11 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     if question.about is None:
         return None
     sent_at = datetime.fromisoformat(question.data["sent_at"])
-    context = context_of(desk, sent_at)
-    earlier = read_by_plan(desk, question.text, context)
+    earlier = _placed(desk, question.text, context_of(desk, sent_at), question.cause)
     doubt = Ask(question.about, question.span or "")
-    whole = earlier if is_another_number(question, answer) else complete(question.text, earlier, doubt, answer, context)
+    whole: Reading | None = earlier.reading
+    if not is_another_number(question, answer):
+        whole = complete(question.text, earlier.reading, doubt, answer, earlier.context)
     if whole is None:
         return None
     assert question.id is not None
@@ -190,4 +209,4 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     if question.cause is not None:
         facts.withdraw_caused_by(desk.tx, desk.id, question.cause, desk.now)
         desk.forget()
-    return whole, question.text, sent_at
+    return earlier.again(whole).reading, question.text, sent_at

@@ -24,6 +24,7 @@ from bot.conversation.answers import Said, Understood
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.eccentrics import asks_for_eccentrics, refuse
 from bot.conversation.moments import plant_after_report
+from bot.conversation.reasons import reason_in_words
 from bot.reading.reading import Reading
 from planner.facts import Session
 from planner.plan import DayPlan
@@ -137,7 +138,11 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     if reading.unread and sessions:
         parts.append(say.say("unread", pieces=say.listed([say.quoted(piece) for piece in reading.unread])))
     if not parts and not reading.ask and not felt and not quiet:
-        parts.append(say.say("smalltalk" if "smalltalk" in intents else "unknown"))
+        stopped = desk.review.stopped
+        if stopped is not None and ("?" in text or "smalltalk" not in intents):
+            parts.append(reason_in_words(stopped, say))  # "can I train?"
+        else:
+            parts.append(say.say("smalltalk" if "smalltalk" in intents else "unknown"))
     buttons: Buttons = []
     if reading.ask:
         question, buttons = asking.ask(desk, reading, text, found.sent_at)

@@ -11,6 +11,8 @@ from bot.reading.pain.words import BodyWords, in_moment, moment_in
 from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask
 
+SETS = frozenset(("last", "first", *map(str, range(2, 7))))
+
 
 def placeless(
     message: Message,
@@ -68,6 +70,8 @@ def placeless(
 
 def only_scores(message: Message, words: BodyWords) -> bool:
     """Whether a message is nothing but scores, moments and small words: an answer to "how is the elbow?"."""
+    if _of_a_set(message, words):
+        return False
     return all(
         token.value is not None
         or token.kind in ("sym", "nl")
@@ -76,6 +80,17 @@ def only_scores(message: Message, words: BodyWords) -> bool:
         or any(start <= at < end for end, start in words.leads.items())
         or any(hit.start <= at < hit.end for hit in words.scales)
         for at, token in enumerate(message.tokens)
+    )
+
+
+def _of_a_set(message: Message, words: BodyWords) -> bool:
+    """ "The last one was 9" speaks of a set; "last night 3" of pain."""
+    grammar = message.book("grammar")
+    times = [*message.hits("dates"), *words.moments]
+    return any(
+        hit.table == "scope" and hit.name in SETS and not any(one.start <= at and hit.end < one.end for one in times)
+        for at in range(min(2, len(message.tokens)))
+        for hit in grammar.at(message.tokens, at)
     )
 
 

@@ -18,6 +18,7 @@ from bot.reading.reading import Ask
 MORE_REPS = 3  # so many over the plan are believed of a bare number (from rehearsal, no source)
 LEAST_LOAD, MOST_LOAD = 0.5, 1.6  # of the planned load: what a bare number can be a load in place of
 HALVES = (6.5, 7.5, 8.5, 9.5)  # efforts, told bare of a set
+EFFORTS = (7, 8, 9, 10)  # those that are as often told bare as a load is ("the last one was 9")
 CLOSE = 0.2  # of a load: as near, a half may be that load
 SAME_KG = 0.3
 SMALL_PART = 0.3  # a load under this part of the planned one may be the change of it
@@ -141,6 +142,9 @@ def _bare(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
     reps = near_reps(value, where) and not fact.note.get("comma")
     load = near_load(kg, where)
     loaded = any(row.load_kg or row.assist_kg for row in where)
+    if load and not reps and not verb and not took and value in EFFORTS:
+        asks.append(Ask("load_kg", span))
+        return True
     if (load or (took and loaded)) and (not reps or (took and value > max(row.reps or 0 for row in where))):
         _set_load(where, kg)
         return True
@@ -166,7 +170,7 @@ def near_reps(value: float, where: Sequence[Row]) -> bool:
 
 def weighed(fact: Fact, base: Sequence[Row]) -> Fact:
     """ "3 sets and 22.5" of planned fives at 25: a figure that can only be the load."""
-    if fact.kind != "bare" or not base or near_reps(fact.value, base) or fact.value in HALVES:
+    if fact.kind != "bare" or not base or near_reps(fact.value, base) or fact.value in HALVES + EFFORTS:
         return fact
     kg = fact.note.get("kg", fact.value)
     return Fact("load", fact.start, fact.end, kg, {"how": "at"}) if near_load(kg, base) else fact

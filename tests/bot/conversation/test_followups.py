@@ -52,6 +52,24 @@ def test_a_scheme_put_right_without_its_movement_is_the_work_s_and_no_warm_up_s(
     assert sets_of(chat) == [("scapular_pull_up", 5, 0.0, None)] + [("pull_up", 3, 20.0, None)] * 4
 
 
+@pytest.mark.parametrize(
+    ("language", "words"), [("en", "the last one was 9"), ("de", "der letzte war 9"), ("es", "la última fue 9")]
+)
+@pytest.mark.parametrize(
+    ("button", "last"), [(0, (9, 20.0, None)), (1, (4, 9.0, None)), (2, (4, 20.0, 9.0))], ids=["reps", "load", "effort"]
+)
+def test_a_bare_nine_of_the_last_is_asked_and_mends_what_was_told(language, words, button, last):
+    chat = Chat(athlete("mira", language=language))
+    chat.waits_until("08:00")
+    chat.answer("mira", "pull ups 4x4 +20", "18:00")
+    chat.answer("mira", words, "18:01")
+    labels = chat.heard[-1]["buttons"]
+    chat.says("mira", None, "18:02", press=labels[button])
+
+    assert sets_of(chat) == [("pull_up", 4, 20.0, None)] * 3 + [("pull_up", *last)]
+    chat.close()
+
+
 def test_a_report_told_again_with_its_effort_counts_once(chat):
     chat.answer("mira", "pull ups 4x4 +20", "18:00")
     chat.answer("mira", "pull ups 4x4 +20 last @8", "18:01")

@@ -123,3 +123,10 @@ def test_a_sign_of_long_ago_is_told_to_the_coach_and_stops_nothing(chat):
     assert "Stop" not in answer
     assert "past sign" in chat.to_coach()[-1]["text"]
     assert not chat.record().signs
+
+
+def test_who_asks_to_train_while_stopped_is_told_of_the_stop(chat):
+    chat.answer("mira", "my elbow popped", "09:00")
+
+    assert "stopped" in chat.answer("mira", "can I train?", "09:05")
+    assert chat.answer("mira", "thanks", "09:06") == "👍"

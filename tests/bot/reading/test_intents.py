@@ -36,6 +36,9 @@ TABLE = [
     ("en", "why only 3 sets today", {"why"}),
     ("de", "Was steht heute an?", {"plan_today"}),
     ("de", "lösch bitte den letzten Eintrag", {"undo"}),
+    ("en", "pause for 2 weeks", {"pause"}),
+    ("es", "pausa de 2 semanas", {"pause"}),
+    ("de", "2 Wochen Pause", {"pause"}),
     ("de", "in Behandlung bis Freitag", set()),
     ("de", "nur 3 Sätze geschafft, musste weg", set()),
     ("de", "muss Freitag weg", {"away"}),
@@ -50,3 +53,8 @@ TABLE = [
 @pytest.mark.parametrize(("language", "text", "expected"), TABLE)
 def test_a_wish_is_read_from_its_words(language: str, text: str, expected: set[str]) -> None:
     assert {claim.value for claim in find_intents(said(text, language))} == expected
+
+
+@pytest.mark.parametrize("text", ["archers 2x1, paused for 2 seconds at the top", "archers 2x1 with a pause of 3s"])
+def test_a_pause_in_a_rep_is_no_break(text: str) -> None:
+    assert "pause" not in {claim.value for claim in find_intents(said(text, "en"))}
