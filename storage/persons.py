@@ -39,8 +39,9 @@ class Athlete(Row, table=True):
     placed), `rules` the coach's values for this athlete alone. `silenced`: asked to be left alone.
     """
 
-    # Handles are how a coach names an athlete; two of one name would get each other's orders.
-    __table_args__ = (UniqueConstraint("coach_id", "handle"),)
+    # Handles are how a coach names an athlete; two of one name would get each other's orders. Numbers are given once:
+    # an old button and a record at hand would take who comes next for who was erased.
+    __table_args__ = (UniqueConstraint("coach_id", "handle"), {"sqlite_autoincrement": True})
 
     coach_id: int = Field(foreign_key="coach.id", sa_type=BigId)
     handle: str

@@ -4,6 +4,7 @@ import csv
 import io
 import json
 import os
+from contextlib import closing
 from dataclasses import replace
 from datetime import timedelta
 
@@ -33,6 +34,7 @@ from storage.database import run
 from storage.errors import NoSuchPerson
 from storage.loading import load_roster
 from storage.persons import Who, person, update_athlete
+from storage.records import record
 from storage.store import Store
 from tests.storage.filled import fill, row_of
 from tests.storage.sample import EVERY_FACT, NOW, TODAY, message, small_roster, update
@@ -352,3 +354,21 @@ def test_the_tombstone_says_nothing_of_the_person(full):
     assert set(row) == {"id", "coach_id", "key", "handle_hash", "erased_at"}
     assert row["handle_hash"] != tombstones.hashed("00", MARK)
     assert row["handle_hash"] == tombstones.hashed(row["key"], MARK)
+
+
+def test_who_comes_after_the_erased_is_not_taken_for_them(tmp_path):
+    store = Store.open(f"sqlite:///{tmp_path}/slowrung.sqlite3")
+    with store.transaction() as tx:
+        hers = load_roster(tx, small_roster("jonas", MARK), NOW).athlete_ids[MARK]
+        facts.add(tx, hers, f.Session(TODAY, (f.WorkSet("pull_up", 5, load_kg=99.0),)), "athlete", NOW, None)
+    with store.transaction() as tx:
+        record(tx, hers)  # at hand from now on
+    with closing(Store.open(store.url)) as beside:  # as the command does while the service runs
+        erasure.erase_athlete(beside, hers, NOW)
+        with beside.transaction() as tx:
+            his = load_roster(tx, small_roster("jonas", "tomas"), NOW).athlete_ids["tomas"]
+            facts.add(tx, his, f.Session(TODAY, (f.WorkSet("pull_up", 5, load_kg=10.0),)), "athlete", NOW, None)
+    with store.transaction() as tx:
+        assert his != hers
+        assert 99.0 not in [one.load_kg for session in record(tx, his).sessions for one in session.sets]
+    store.close()
