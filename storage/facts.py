@@ -13,7 +13,7 @@ from planner.plan import Decision
 from storage import fact_queries
 from storage.database import run, run_later, table_of
 from storage.fact_forms import BY_FACT, BY_KIND, FORMS, Fact, decisions_from_json, decisions_to_json, set_values
-from storage.fact_tables import ClipFact, PerformedSet, PlanSent, Report
+from storage.fact_tables import ClipFact, OrderFact, PerformedSet, PlanSent, Report
 from storage.persons import athletes, new_stamp, touch, touch_later
 from storage.record_cache import changes_facts, lose_trail, trail
 
@@ -22,6 +22,7 @@ SaidBy = Literal["athlete", "coach", "bot"]
 reports = table_of(Report)
 performed_sets = table_of(PerformedSet)
 clips = table_of(ClipFact)
+orders = table_of(OrderFact)
 plans_sent = table_of(PlanSent)
 
 
@@ -151,6 +152,12 @@ def clip_media(tx: Session, clip_id: int) -> str | None:
     """The service's id of a clip."""
     found: str | None = run(tx, sa.select(clips.c.media).where(clips.c.id == clip_id)).scalar()
     return found
+
+
+def restarts_ever(tx: Session, athlete_id: int) -> int:
+    """How often the coach lifted a stop of the athlete's, those taken back since among them."""
+    lifted = sa.and_(orders.c.athlete_id == athlete_id, orders.c.kind == "restart")
+    return int(run(tx, sa.select(sa.func.count()).where(lifted)).scalar_one())
 
 
 def decisions_sent(tx: Session, athlete_id: int, limit: int = 60) -> tuple[Decision, ...]:

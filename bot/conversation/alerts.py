@@ -6,7 +6,7 @@ from bot.conversation.desk import Buttons, Desk
 from bot.conversation.reasons import reason_in_words, rung_name
 from bot.wording import Wording
 from planner.plan import Alert, Proposal, Review
-from storage import outbox
+from storage import facts, outbox
 
 NOW, DECISION = 3, 2
 
@@ -50,13 +50,16 @@ def tell_alert(desk: Desk, alert: Alert) -> None:
         alert_in_words(desk.person.name, alert, say),
         buttons=[(say.say("button-restart"), f"r:{desk.id}")] if alert.code in RESTARTABLE else [],
         importance=outbox.ALERT if alert.urgency >= NOW else outbox.REPLY,
-        cause=f"alert:{desk.id}:{alert.code}:{alert.since.isoformat()}{_worse(alert)}",
+        cause=f"alert:{desk.id}:{alert.code}:{alert.since.isoformat()}{_anew(desk, alert)}",
     )
 
 
-def _worse(alert: Alert) -> str:
-    """A stop for pain is told again at another score: the coach may have lifted the first on the same day."""
-    return f":{alert.values.get('score')}" if alert.code == "pain_stop" else ""
+def _anew(desk: Desk, alert: Alert) -> str:
+    """A stop for pain is told again at another score, and at any after the coach has lifted the one before: that can
+    be on the same day."""
+    if alert.code != "pain_stop":
+        return ""
+    return f":{alert.values.get('score')}:{facts.restarts_ever(desk.tx, desk.id)}"
 
 
 RESTARTABLE = {"stopped_by_sign", "pain_stop"}

@@ -101,6 +101,16 @@ def test_worse_pain_after_a_restart_on_the_same_day_stops_anew_and_is_told(chat)
     assert [one["text"] for one in chat.to_coach() if "elbow 8/10" in one["text"]]
 
 
+def test_the_same_pain_after_a_restart_on_the_same_day_is_told_to_the_coach_again_once(chat):
+    chat.says("mira", "left elbow 7/10", "09:00")
+    chat.says("coach", "mira restart", "10:00")
+    chat.heard.clear()
+    assert "Your coach knows" in chat.answer("mira", "left elbow 7/10", "11:00")
+    chat.says("mira", "what's today?", "11:30")
+
+    assert len([one for one in chat.to_coach() if "elbow 7/10" in one["text"]]) == 1
+
+
 def test_one_arm_eccentrics_are_refused_with_numbers_and_the_coach_is_told(chat):
     answer = chat.answer("mira", "can I do one-arm negatives?", "09:00")
 
