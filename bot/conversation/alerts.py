@@ -50,8 +50,13 @@ def tell_alert(desk: Desk, alert: Alert) -> None:
         alert_in_words(desk.person.name, alert, say),
         buttons=[(say.say("button-restart"), f"r:{desk.id}")] if alert.code in RESTARTABLE else [],
         importance=outbox.ALERT if alert.urgency >= NOW else outbox.REPLY,
-        cause=f"alert:{desk.id}:{alert.code}:{alert.since.isoformat()}{_anew(desk, alert)}",
+        cause=f"alert:{desk.id}:{alert.code}:{alert.since.isoformat()}{_whereof(alert)}{_anew(desk, alert)}",
     )
+
+
+def _whereof(alert: Alert) -> str:
+    """Two places that hurt since the same day are two things to be told of."""
+    return "".join(f":{alert.values[name]}" for name in ("site", "side") if alert.values.get(name))
 
 
 def _anew(desk: Desk, alert: Alert) -> str:

@@ -111,6 +111,15 @@ def test_the_same_pain_after_a_restart_on_the_same_day_is_told_to_the_coach_agai
     assert len([one for one in chat.to_coach() if "elbow 7/10" in one["text"]]) == 1
 
 
+def test_the_coach_hears_of_each_place_that_hurts_on_a_day(chat):
+    chat.says("mira", "left elbow 7/10", "09:00")
+    chat.says("mira", "right shoulder 7/10", "09:10")
+
+    told = [one["text"] for one in chat.to_coach() if "7/10" in one["text"]]
+    assert ["left elbow" in one for one in told] == [True, False]
+    assert "right shoulder" in told[1]
+
+
 def test_one_arm_eccentrics_are_refused_with_numbers_and_the_coach_is_told(chat):
     answer = chat.answer("mira", "can I do one-arm negatives?", "09:00")
 
