@@ -161,10 +161,6 @@ def all_coaches(tx: Session) -> list[Coach]:
     return loose_all(Coach, run(tx, sa.select(coaches).order_by(coaches.c.id)).all())
 
 
-def all_athlete_ids(tx: Session) -> list[int]:
-    return [row[0] for row in run(tx, sa.select(athletes.c.id).order_by(athletes.c.id))]
-
-
 def person(tx: Session, who: Someone) -> Person:
     """Raises NoSuchPerson."""
     return person_of(athlete(tx, who.id) if who.role == "athlete" else coach(tx, who.id))
