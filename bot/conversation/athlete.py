@@ -13,6 +13,7 @@ from bot.conversation import (
     asking,
     mending,
     open_sets,
+    pain_sides,
     pains,
     passing_on,
     plans,
@@ -83,7 +84,8 @@ def _text(desk: Desk, said: Said, quiet: bool = False) -> None:
 
 def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     """Facts first, most urgent words first, one message with at most one question."""
-    reading, text = found.reading, found.text
+    text = found.text
+    reading = pain_sides.put_right(desk, found.reading, text)
     say, intents = desk.say, set(reading.intents)
     before = reports.Snapshot(desk, reading)
     if found.completes == open_sets.KIND or open_sets.settle(desk, reading):

@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from datetime import date
 
 from bot.conversation.desk import Desk
+from bot.conversation.words import phrases
 from bot.reading import read
-from bot.reading.reading import Context, Reading
+from bot.reading.little import little
+from bot.reading.message import read_message
+from bot.reading.movements import find_movements
+from bot.reading.reading import Context, Reading, SetRead
 from planner.facts import Part, PlannedSet, Session, WorkSet
 from storage import facts
 
 MENDS = {"correction", "undo"}
+MOST_WORDS = 6  # of a load told alone
 
 
 @dataclass(frozen=True)
@@ -52,6 +57,9 @@ def beside(by_plan: Reading, told: list[Session], text: str, context: Context) -
     whole = (alone.sets or alone.session_rpe is not None) and not alone.ask
     if MENDS & set(alone.intents) or whole:
         return Placed(alone, replace(context, today=None))
+    mended = _of_one_movement(told, alone, text, context) or _load_alone(told, alone, text, context)
+    if mended is not None:
+        return mended
     if not by_plan.sets:
         return Placed(by_plan, context)
     done = {work.movement for session in told for work in session.sets}
@@ -68,6 +76,64 @@ def beside(by_plan: Reading, told: list[Session], text: str, context: Context) -
     if fresh or by_plan.ask:
         by_plan = replace(by_plan, sets=fresh)  # "rest as planned": the rest is what was not told of
     return Placed(by_plan, context)
+
+
+def _of_one_movement(told: list[Session], alone: Reading, text: str, context: Context) -> Placed | None:
+    """ "First set of dips was 6", "dips were at +10", after dips were told of: those are meant, and no more of them."""
+    message = read_message(text, replace(context, language=alone.language))
+    named = find_movements(message)
+    if len(named) != 1 or not alone.ask or alone.pain:
+        return None
+    start, end = named[0].spans[0]
+    while start > 0 and message.tokens[start - 1].text in little("before_site"):
+        start -= 1
+    words = text.replace(message.span(start, end), "", 1)
+    every = phrases("every_set")[alone.language][0]
+    last = _last_of(told, named[0].movement)
+    return _against(last, words, context) or _against(last, f"{every} {words}", context, same_reps=True)
+
+
+def _load_alone(told: list[Session], alone: Reading, text: str, context: Context) -> Placed | None:
+    """ "With 20 kg", of the report before: the load of its main work."""
+    if alone.sets or alone.pain or len(text.split()) > MOST_WORDS:
+        return None
+    parts = _parts(context.today or ())
+    main = [work.movement for work in told[-1].sets if parts.get(work.movement, "main") == "main"]
+    every = phrases("every_set")[alone.language][0]
+    return _against(_last_of(told, main[-1]), f"{every} {text}", context, same_reps=True) if main else None
+
+
+def _last_of(told: list[Session], movement: str) -> tuple[WorkSet, ...]:
+    """The sets of a movement in the last report that has it."""
+    sets = next((one.sets for one in reversed(told) if any(work.movement == movement for work in one.sets)), ())
+    return tuple(work for work in sets if work.movement == movement)
+
+
+def _against(last: tuple[WorkSet, ...], words: str, context: Context, *, same_reps: bool = False) -> Placed | None:
+    """The words as a change of told sets, those of the most load; None where they change nothing for sure."""
+    top = max((work.load_kg for work in last), default=0.0)
+    meant = [work for work in last if work.load_kg == top]
+    beside = replace(context, today=tuple(_as_asked(work, "main") for work in meant))
+    again = read(words, beside)
+    if not meant or again.ask or again.pain or len(again.sets) < len(meant):
+        return None
+    if same_reps and [one.reps for one in again.sets] != [work.reps for work in meant]:
+        return None
+    told_effort = not same_reps and any(one.rpe is not None for one in again.sets)
+    if not told_effort and [_amount(one) for one in again.sets] == [_amount(work) for work in meant]:
+        return None
+    lighter = tuple(_as_said(work) for work in last if work.load_kg != top)
+    whole = replace(again, sets=lighter + again.sets)
+    return Placed(whole, beside, mends=True).again(whole)
+
+
+def _amount(one: SetRead | WorkSet) -> tuple[float | None, ...]:
+    return one.reps, one.hold_s, one.load_kg, one.assist_kg
+
+
+def _as_said(work: WorkSet) -> SetRead:
+    known = {one.name: getattr(work, one.name) for one in fields(SetRead) if hasattr(work, one.name)}
+    return SetRead(**known)
 
 
 def _parts(plan: tuple[PlannedSet, ...]) -> dict[str, Part]:

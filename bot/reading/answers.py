@@ -51,7 +51,7 @@ def complete(earlier_text: str, earlier: Reading, ask: Ask, answer: str, context
     alone = read(answer, context)
     if set(alone.intents) & OWN_WILL and ask.about not in ("dates", "performed_on"):
         return None
-    if _is_report(said, alone, earlier, ask):
+    if _is_report(said, alone, earlier, ask) or _is_of_the_body(said, alone, ask):
         return None
     text = _rewritten(earlier_text, earlier, ask, said, names)
     if text is None:
@@ -67,6 +67,19 @@ def _is_report(said: Message, alone: Reading, earlier: Reading, ask: Ask) -> boo
     if ask.about in ("sets", "reps", "side", "hold_s", "rom"):
         return not told <= {one.movement for one in earlier.sets} | {None}
     return True
+
+
+def _is_of_the_body(said: Message, alone: Reading, ask: Ask) -> bool:
+    """Whether an answer's numbers are all of pain, weight, sleep or time, and none was asked: "left elbow 3"."""
+    if alone.red_flags:
+        return True
+    scored = [one for one in alone.pain if one.site is not None and one.score is not None]
+    told = {"bodyweight_kg": alone.bodyweight_kg, "sleep_h": alone.sleep_h, "duration_min": alone.duration_min}
+    doubted = {one.about for one in alone.ask}
+    measured = [name for name, value in told.items() if value is not None or name in doubted]
+    if ask.about in ("score", "pain", *measured) or not (scored or measured):
+        return False
+    return sum(token.value is not None for token in said.tokens) <= len(scored) + len(measured)
 
 
 def _names(said: Message) -> set[str]:
@@ -108,7 +121,12 @@ def _rewritten(text: str, earlier: Reading, ask: Ask, said: Message, names: set[
         if kind is None and not numbers:
             return None
         if len(numbers) > 1:
-            return put(answer)
+            alone = read(answer, replace(said.context, today=None))
+            whole = read_message(text, said.context)
+            moves = find_movements(whole)
+            if about == "load_kg" and len(moves) == 1 and any(one.reps and one.load_kg for one in alone.sets):
+                return f"{whole.span(*moves[0].spans[0])} {answer}"  # "5x3 +250", "5x3 +25": all of it anew
+            return put(_with_load(ask, answer, earlier, alone, unit))
         kind = kind or {"reps": "reps", "hold_s": "seconds", "rpe": "effort"}.get(about, "load")
         if number is None:
             return None
@@ -164,6 +182,23 @@ def _counts(span: str, said: Message) -> bool:
     """Whether the words asked about say a number of sets ("4 sets")."""
     asked = read_message(span, said.context)
     return any(hit.table == "sets" and hit.start == 1 for hit in asked.book("grammar").every(asked.tokens))
+
+
+def _with_load(ask: Ask, answer: str, earlier: Reading, alone: Reading, unit: str) -> str:
+    """Sets in answer to a question for reps: the load in "dips with 10" was no part of the doubt, and the "20" of
+    "pull-ups 20" is the load where it is none of the reps."""
+    told = [one.reps for one in alone.sets if one.reps is not None]
+    if ask.about != "reps" or any(one.load_kg for one in alone.sets):
+        return answer
+    if _plain(ask.span):
+        return f"+{ask.span.strip()} {unit} {answer}" if told and _value(ask.span.strip()) not in told else answer
+    loaded = any(one.reps is None and one.load_kg for one in earlier.sets)
+    return f"{ask.span}, {answer}" if loaded else answer
+
+
+def _plain(span: str) -> bool:
+    """Whether the words asked about are a number and nothing else: that may turn out to be no load."""
+    return _value(span.strip()) >= 0
 
 
 def _value(number: str) -> float:

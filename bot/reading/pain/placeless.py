@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.reading.lexicon import Hit
+from bot.reading.little import little
 from bot.reading.message import Claim, Message
 from bot.reading.pain.entries import WORST, entry_of
 from bot.reading.pain.places import Place
@@ -97,7 +98,9 @@ def _of_a_set(message: Message, words: BodyWords) -> bool:
 def bare_answer(message: Message, words: BodyWords) -> list[Claim]:
     """A bare answer: "3", "2-3", "3 during, 1 after"."""
     tokens = message.tokens
-    if any(t.text in ("x", "@", "+", "#", "%") for t in tokens) or not only_scores(message, words):
+    if any(t.text in little("with") or t.text in ("x", "@", "+", "#", "%") for t in tokens) or not only_scores(
+        message, words
+    ):
         return []
     scores = [score for bounds in sentence_bounds(tokens) for score in scores_in(words, bounds)]
     moments = [near_moment(words, score, (0, len(tokens))) for score in scores]

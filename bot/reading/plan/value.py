@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from bot.reading.facts import Fact
 from bot.reading.fold.block import to_kg
 from bot.reading.fold.rows import Row, shift
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.clauses import Clause
 from bot.reading.reading import Ask
@@ -41,7 +42,8 @@ def apply(
         return _load(fact, where, asks, span, verb)
     if fact.kind == "rows":
         return _work(fact, where, sure)
-    return _bare(fact, where, asks, span, verb, sure, bool(clause.names & {"took"}))
+    carried = fact.start > 0 and message.tokens[fact.start - 1].text in little("with")
+    return _bare(fact, where, asks, span, verb, sure, carried or "took" in clause.names)
 
 
 def _instead(message: Message, fact: Fact, where: Sequence[Row], asks: list[Ask]) -> bool:
@@ -142,7 +144,7 @@ def _bare(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
     reps = near_reps(value, where) and not fact.note.get("comma")
     load = near_load(kg, where)
     loaded = any(row.load_kg or row.assist_kg for row in where)
-    if load and not reps and not verb and not took and value in EFFORTS:
+    if load and not reps and not (verb or took) and value in EFFORTS:
         asks.append(Ask("load_kg", span))
         return True
     if (load or (took and loaded)) and (not reps or (took and value > max(row.reps or 0 for row in where))):

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 
 def sets_of(chat, day="2027-01-04"):
     sessions = [one for one in chat.record().sessions if str(one.on) == day and not one.is_test]
@@ -103,3 +105,30 @@ def test_what_is_taken_back_is_asked_for_no_more(chat):
     chat.waits_until("19:00", "2027-01-05")
 
     assert not [one for one in chat.to_coach() if "did not answer" in one["text"]]
+
+
+@pytest.mark.parametrize(
+    ("first", "answer", "dips"),
+    [
+        ("dips with 10", "3x8", [(8, 10.0)] * 3),
+        ("dips with 10", "8, 8, 7, elbow 2", [(8, 10.0), (8, 10.0), (7, 10.0)]),
+        ("dips 20", "3x5", [(5, 20.0)] * 3),
+        ("dips 8", "8, 7, 6", [(8, 0.0), (7, 0.0), (6, 0.0)]),
+        ("dips 5x3 +250", "5x3 +25", [(3, 25.0)] * 5),
+    ],
+)
+def test_sets_in_answer_leave_the_load_where_it_was(chat, first, answer, dips):
+    chat.waits_until("08:00")
+    chat.answer("mira", first, "18:00")
+    chat.answer("mira", answer, "18:01")
+
+    assert [(reps, load) for _, reps, load, _ in sets_of(chat)] == dips
+
+
+@pytest.mark.parametrize("told", ["left elbow 3", "slept 7h", "bw 72.5", "my elbow popped"])
+def test_what_is_told_of_the_body_answers_no_question_about_sets(chat, told):
+    chat.waits_until("08:00")
+    chat.answer("mira", "dips with 10", "18:00")
+    chat.answer("mira", told, "18:01")
+
+    assert sets_of(chat) == []

@@ -91,3 +91,63 @@ def test_a_stop_is_told_each_time(chat):
     chat.answer("mira", "left elbow 7", "09:00")
 
     assert "stop everything that loads it" in chat.answer("mira", "left elbow 7", "12:00")
+
+
+@pytest.mark.parametrize(
+    ("words", "dips"),
+    [
+        ("dips were at +10", [(8, 10.0)] * 3),
+        ("first set of dips was 6", [(6, 0.0), (8, 0.0), (8, 0.0)]),
+        ("and the last dip set was only 5", [(8, 0.0), (8, 0.0), (5, 0.0)]),
+        ("with 20 kg", [(8, 20.0)] * 3),
+        ("dips 1x5", [(8, 0.0)] * 3 + [(5, 0.0)]),
+    ],
+)
+def test_what_is_said_of_told_sets_mends_them_and_more_sets_are_more(chat, words, dips):
+    chat.waits_until("08:00")
+    chat.answer("mira", "dips 3x8", "18:00")
+    chat.answer("mira", words, "18:01")
+
+    assert sets_of(chat) == [("dip", reps, load, None) for reps, load in dips]
+
+
+def test_a_load_told_alone_is_the_works_and_not_the_warm_ups(chat):
+    chat.waits_until("08:00")
+    chat.answer("mira", "done", "18:00")
+    before = [one for one in sets_of(chat) if one[0] == "pull_up"]
+    chat.answer("mira", "with 20 kg", "18:01")
+
+    most = max(load for _, _, load, _ in before)
+    assert [one for one in sets_of(chat) if one[0] == "pull_up"] == [
+        (name, reps, 20.0 if load == most else load, rpe) for name, reps, load, rpe in before
+    ]
+
+
+@pytest.mark.parametrize(
+    ("language", "first", "then"),
+    [
+        ("en", "left elbow 3", "no, right"),
+        ("de", "Ellbogen links 3", "nein rechts"),
+        ("es", "codo izquierdo 3", "era el derecho"),
+    ],
+)
+def test_a_pain_may_be_the_other_sides_after_all(language, first, then):
+    chat = Chat(athlete("mira", language=language))
+    chat.waits_until("08:00")
+    chat.answer("mira", first, "09:00")
+    chat.answer("mira", then, "09:01")
+
+    assert [(one.site, one.side, one.score) for one in chat.record().pain] == [("elbow", "right", 3)]
+    chat.close()
+
+
+@pytest.mark.parametrize(
+    ("told", "then"), [("left elbow 3, right elbow 1", "no, right"), ("left elbow 3", "right, thanks")]
+)
+def test_a_side_named_in_passing_exchanges_nothing(chat, told, then):
+    chat.waits_until("08:00")
+    chat.answer("mira", told, "09:00")
+    before = chat.record().pain
+    chat.answer("mira", then, "09:01")
+
+    assert chat.record().pain == before
