@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, fields, replace
 from datetime import date
 
@@ -54,9 +55,10 @@ def beside(by_plan: Reading, told: list[Session], text: str, context: Context) -
         told: The day's reports, not empty.
     """
     alone = read(text, replace(context, today=None))
-    whole = (alone.sets or alone.session_rpe is not None) and not alone.ask
-    if MENDS & set(alone.intents) or whole:
+    if MENDS & set(alone.intents):
         return Placed(alone, replace(context, today=None))
+    if (alone.sets or alone.session_rpe is not None) and not alone.ask:
+        return _with_its_load(alone, by_plan, told, text, context)
     mended = _of_one_movement(told, alone, text, context) or _load_alone(told, alone, text, context)
     if mended is not None:
         return mended
@@ -64,18 +66,65 @@ def beside(by_plan: Reading, told: list[Session], text: str, context: Context) -
         return Placed(by_plan, context)
     done = {work.movement for session in told for work in session.sets}
     fresh = tuple(one for one in by_plan.sets if one.movement not in done)
-    if not fresh and all(one.movement is None for one in alone.sets):
-        # It speaks of nothing but what was done: "last one @8" is the last one of the report before.
+    speaks_of_done = not fresh and all(one.movement is None for one in alone.sets)
+    if speaks_of_done or _differs(by_plan, done, context.today or ()):
+        # "Last one @8", "one more at +20": of the report before.
         parts = _parts(context.today or ())
         last = replace(
             context, today=tuple(_as_asked(work, parts.get(work.movement, "main")) for work in told[-1].sets)
         )
         again = read(text, last)
-        if again.sets:
+        if again.sets and (alone.sets or _is_change_of(told[-1].sets, again)):
             return Placed(again, last, mends=True).again(again)
+        if again.sets:
+            return Placed(alone, replace(context, today=None))  # "one more, 3 reps": too little to go by
     if fresh or by_plan.ask:
         by_plan = replace(by_plan, sets=fresh)  # "rest as planned": the rest is what was not told of
     return Placed(by_plan, context)
+
+
+def _is_change_of(told: Sequence[WorkSet], again: Reading) -> bool:
+    """Whether each movement keeps its sets, and none of them changed both in work and in load."""
+    for name in {one.movement for one in again.sets}:
+        was = [work for work in told if work.movement == name]
+        now = [one for one in again.sets if one.movement == name]
+        if len(was) != len(now):
+            return False
+        pairs = zip(was, now, strict=True)
+        if not again.ask and any(a.reps != b.reps and a.load_kg != b.load_kg for a, b in pairs):
+            return False
+    return bool(again.sets)
+
+
+def _differs(by_plan: Reading, done: set[str], plan: tuple[PlannedSet, ...]) -> bool:
+    """Whether the words change sets that were told of already, and leave the others as they were planned."""
+    told = [_amount(one) for one in by_plan.sets if one.movement in done]
+    rest = [(one.movement, _amount(one)) for one in by_plan.sets if one.movement not in done]
+    planned = [(one.movement, _amount(one)) for one in plan if one.movement not in done]
+    return told != [_amount(one) for one in plan if one.movement in done] and bool(told) and rest == planned
+
+
+def _with_its_load(alone: Reading, by_plan: Reading, told: list[Session], text: str, context: Context) -> Placed:
+    """A report that is whole by itself; a load that it leaves out is the plan's, or that of the same work before."""
+    names = {one.movement for one in alone.sets}
+    known = {work.movement for session in told for work in session.sets}
+    bare = Placed(alone, replace(context, today=None))
+    if not names & known:
+        return Placed(by_plan, context) if _same_work(by_plan, alone) else bare
+    if len(names) > 1:
+        return bare
+    last = _last_of(told, str(next(iter(names))))
+    top = max(work.load_kg for work in last)
+    beside = replace(context, today=tuple(_as_asked(work, "main") for work in last if work.load_kg == top))
+    again = read(text, beside)
+    return Placed(again, beside) if _same_work(again, alone) else bare
+
+
+def _same_work(one: Reading, other: Reading) -> bool:
+    """Whether two readings differ in nothing but loads."""
+    return not one.ask and [(a.movement, a.side, a.reps, a.hold_s, a.rpe) for a in one.sets] == [
+        (b.movement, b.side, b.reps, b.hold_s, b.rpe) for b in other.sets
+    ]
 
 
 def _of_one_movement(told: list[Session], alone: Reading, text: str, context: Context) -> Placed | None:
@@ -115,7 +164,7 @@ def _against(last: tuple[WorkSet, ...], words: str, context: Context, *, same_re
     meant = [work for work in last if work.load_kg == top]
     beside = replace(context, today=tuple(_as_asked(work, "main") for work in meant))
     again = read(words, beside)
-    if not meant or again.ask or again.pain or len(again.sets) < len(meant):
+    if not meant or again.ask or again.pain or not _is_change_of(meant, again):
         return None
     if same_reps and [one.reps for one in again.sets] != [work.reps for work in meant]:
         return None
@@ -127,7 +176,7 @@ def _against(last: tuple[WorkSet, ...], words: str, context: Context, *, same_re
     return Placed(whole, beside, mends=True).again(whole)
 
 
-def _amount(one: SetRead | WorkSet) -> tuple[float | None, ...]:
+def _amount(one: SetRead | WorkSet | PlannedSet) -> tuple[float | None, ...]:
     return one.reps, one.hold_s, one.load_kg, one.assist_kg
 
 

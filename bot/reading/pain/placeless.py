@@ -85,12 +85,12 @@ def only_scores(message: Message, words: BodyWords) -> bool:
 
 
 def _of_a_set(message: Message, words: BodyWords) -> bool:
-    """ "The last one was 9" speaks of a set; "last night 3" of pain."""
+    """ "The last one was 9", "only 3 on the last" speak of a set; "last night 3" of pain."""
     grammar = message.book("grammar")
     times = [*message.hits("dates"), *words.moments]
     return any(
         hit.table == "scope" and hit.name in SETS and not any(one.start <= at and hit.end < one.end for one in times)
-        for at in range(min(2, len(message.tokens)))
+        for at in range(len(message.tokens))
         for hit in grammar.at(message.tokens, at)
     )
 

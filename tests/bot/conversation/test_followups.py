@@ -151,3 +151,37 @@ def test_a_side_named_in_passing_exchanges_nothing(chat, told, then):
     chat.answer("mira", then, "09:01")
 
     assert chat.record().pain == before
+
+
+@pytest.mark.parametrize("words", ["one more, 3 reps", "one more at +20", "another set of 3"])
+def test_what_says_too_little_changes_nothing_and_asks_to_be_told(chat, words):
+    chat.waits_until("08:00")
+    chat.answer("mira", "pull ups 4x4 +15", "18:00")
+    answer = chat.answer("mira", words, "18:01")
+
+    assert "did not find" in answer
+    assert sets_of(chat) == [("pull_up", 4, 15.0, None)] * 4
+
+
+@pytest.mark.parametrize(
+    ("words", "sets"),
+    [
+        ("only 3 on the last", [(4, None)] * 3 + [(3, None)]),
+        ("last one @8", [(4, None)] * 3 + [(4, 8.0)]),
+        ("actually it was 3x4", [(4, None)] * 3),
+    ],
+)
+def test_the_last_and_the_scheme_are_those_of_the_report_before(chat, words, sets):
+    chat.waits_until("08:00")
+    chat.answer("mira", "pull ups 4x4 +15", "18:00")
+    chat.answer("mira", words, "18:01")
+
+    assert sets_of(chat) == [("pull_up", reps, 15.0, rpe) for reps, rpe in sets]
+
+
+def test_a_later_report_takes_the_plans_load_like_a_first_one(chat):
+    chat.waits_until("08:00")
+    chat.answer("mira", "archers 2x1 per side", "18:00")
+    chat.answer("mira", "pull ups 4x4", "18:01")
+
+    assert {one[2] for one in sets_of(chat) if one[0] == "pull_up"} == {11.25}
