@@ -14,6 +14,7 @@ from storage import fact_queries
 from storage.database import run, run_later, table_of
 from storage.fact_forms import BY_FACT, BY_KIND, FORMS, Fact, decisions_from_json, decisions_to_json, set_values
 from storage.fact_tables import ClipFact, OrderFact, PerformedSet, PlanSent, Report
+from storage.inbox import IMPORTED, incoming
 from storage.persons import athletes, new_stamp, touch, touch_later
 from storage.record_cache import changes_facts, lose_trail, trail
 
@@ -109,12 +110,14 @@ def withdraw_caused_by(tx: Session, athlete_id: int, cause: int, at: datetime) -
 
 
 def last_cause(tx: Session, athlete_id: int, said_by: SaidBy = "athlete") -> int | None:
-    """The newest message of the athlete (or of the coach about them) of which a fact still stands."""
+    """The newest message of the athlete (or of the coach about them) with a fact that still stands; no old note."""
+    imported = sa.select(incoming.c.id).where(incoming.c.athlete_id == athlete_id, incoming.c.channel == IMPORTED)
     newest = [
         sa.select(sa.func.max(form.table.c.cause).label("cause")).where(
             form.table.c.athlete_id == athlete_id,
             form.table.c.said_by == said_by,
             form.table.c.withdrawn_at.is_(None),
+            form.table.c.cause.notin_(imported),
         )
         for form in FORMS
     ]

@@ -29,6 +29,7 @@ STRANGER_FORGOTTEN = timedelta(days=2)
 CODES_A_DAY = 10
 WHILE_JOINING = 20
 _START = "/start"
+IMPORTED = "import"  # the channel of old notes
 
 IncomingKind = Literal["text", "press", "clip", "member"]
 

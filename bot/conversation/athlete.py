@@ -35,7 +35,6 @@ log = structlog.get_logger(__name__)
 
 LONGEST_READ = 10_000
 ABSENT = {"move", "missed", "away", "ill", "pause", "resume", "stop", "equipment"}
-FACTS = {"report", "pain", "bodyweight"}
 
 
 def handle(desk: Desk, incoming: Incoming) -> None:

@@ -32,7 +32,7 @@ def ask(desk: Desk, left: tuple[SetRead, ...], on: date, text: str, sent_at: dat
     asked = tuple(_planned(one) for one in left)
     work = set_in_words(asked[0], desk.say)
     about = SECONDS if movements.movement(asked[0].movement).hold else REPS
-    close(desk)
+    _make_room(desk, on)
     questions.ask(
         desk.tx,
         desk.person,
@@ -73,6 +73,13 @@ def close(desk: Desk) -> None:
     for question in questions.open_questions(desk.tx, desk.person, KIND):
         assert question.id is not None
         questions.close(desk.tx, question.id, desk.now)
+
+
+def _make_room(desk: Desk, on: date) -> None:
+    """The question of the same day is put anew; that of another day lapses, and the coach hears of it."""
+    if any(question.data["on"] != on.isoformat() for question in questions.open_questions(desk.tx, desk.person, KIND)):
+        questions.expire(desk.tx, desk.person, KIND, desk.now)
+    close(desk)
 
 
 def settle(desk: Desk, reading: Reading) -> bool:

@@ -18,7 +18,6 @@ from planner.facts import Bodyweight, PainAnswer, Session
 from storage import facts, inbox
 from storage.persons import Athlete, Who
 
-CHANNEL = "import"
 WRITTEN_AT = time(20)  # notes are of the evening: "last night" is then the night before
 Progress = Callable[[int, int], None]
 
@@ -84,10 +83,10 @@ def write(tx: Tx, athlete: Athlete, outcome: Outcome, now: datetime) -> tuple[in
         key = _key(athlete.id, one.entry)
         said_at = datetime.combine(one.entry.on, WRITTEN_AT, ZoneInfo(athlete.timezone)).astimezone(UTC)
         of = Who("athlete", athlete.id)
-        update = inbox.IncomingUpdate(CHANNEL, key, athlete.handle, "text", one.entry.text, said_at, of=of)
+        update = inbox.IncomingUpdate(inbox.IMPORTED, key, athlete.handle, "text", one.entry.text, said_at, of=of)
         if not inbox.accept(tx, [update], now):
             continue
-        row = inbox.by_key(tx, CHANNEL, key)
+        row = inbox.by_key(tx, inbox.IMPORTED, key)
         assert row is not None
         assert row.id is not None
         for fact in _facts(one):

@@ -4,9 +4,9 @@ import pytest
 
 from bot.importing.entries import entries_from_notes
 from bot.importing.load import understand, write
-from planner.facts import Weekly
-from storage import persons, records
-from storage.persons import Athlete, Coach
+from planner.facts import Bodyweight, Weekly
+from storage import facts, inbox, persons, records
+from storage.persons import Athlete, Coach, Who
 from storage.store import Store
 
 NOW = datetime(2027, 1, 4, 12, tzinfo=UTC)
@@ -78,3 +78,14 @@ def test_no_entry_of_a_full_day_is_taken_for_a_flood(store, athlete):
     outcome = understand(entries_from_notes(notes, "en"), athlete, (), lambda done, total: None)
     with store.transaction() as tx:
         assert write(tx, athlete, outcome, NOW) == (24, 0)
+
+
+def test_an_undo_takes_back_what_was_said_and_no_old_note(store, athlete):
+    with store.transaction() as tx:
+        said = inbox.IncomingUpdate("telegram", "1", "100", "text", "bw 70", NOW, of=Who("athlete", athlete.id))
+        inbox.accept(tx, [said], NOW)
+        cause = inbox.by_key(tx, "telegram", "1").id
+        facts.add(tx, athlete.id, Bodyweight(NOW.date(), 70.0), "athlete", NOW, cause)
+        write(tx, athlete, read(athlete), NOW)
+
+        assert facts.last_cause(tx, athlete.id) == cause
