@@ -26,6 +26,7 @@ from planner.plan import (
 )
 from planner.prescription import fill
 from planner.progress import Climb, climbs
+from planner.prospects import Prospects
 from planner.shown import value_of
 from planner.timeline import AS_IF_TEST, Slot, Timeline
 
@@ -235,9 +236,9 @@ class View:
         return tuple(found)
 
     def _position(self, climb: Climb) -> LadderPosition:
-        on, now = self.on, climb.position
-        rung = climb.next_rung(on)
-        gates = climb.gates(rung, on) if rung is not None else ()
+        on, now, ahead = self.on, climb.position, Prospects(climb)
+        rung = ahead.next_rung(on)
+        gates = ahead.gates(rung, on) if rung is not None else ()
         held = self.history.orders.rung_held(now.ladder.id, on)
         return LadderPosition(
             ladder=now.ladder.id,
@@ -246,9 +247,9 @@ class View:
             dose=now.dose.label if now.rung.work != "main" else "",
             next_rung=rung.id if rung is not None else None,
             gates=gates,
-            may_test=rung is not None and climb.may_test(on) is not None,
+            may_test=rung is not None and ahead.may_test(on) is not None,
             held_until=held.until if held is not None else None,
-            proposal=climb.proposal(on),
+            proposal=ahead.proposal(on),
             forecasts=self._forecasts(rung, gates) if rung is not None else (),
         )
 

@@ -12,6 +12,7 @@ from planner.history import SIDES
 from planner.ladders import Rung, Step
 from planner.movements import movement
 from planner.progress import Climb, third_set
+from planner.prospects import Prospects
 from planner.shown import best_hold, value_of, weaker_first
 from planner.units import round_down_to_plates, round_up_to_plates
 
@@ -22,7 +23,7 @@ SKILL_ORDER = ("fine", "hold", "step_back", "step_down", "stop")
 def plan_rung_test(today: Today, draft: Draft, climb: Climb) -> None:
     """A new rung is tried fresh, before the main lift, where its gates are met and nothing hurts; where they are not,
     the present dose where its margin is in doubt."""
-    rung = climb.may_test(today.day)
+    rung = Prospects(climb).may_test(today.day)
     one = _margin_set(today, climb) if rung is None else _proof_set(today, rung)
     rung = rung or climb.position.rung
     if one is None:
@@ -57,7 +58,7 @@ def _proof_set(today: Today, rung: Rung) -> PlannedSet | None:
 
 def _margin_set(today: Today, climb: Climb) -> PlannedSet | None:
     """The set that would show the margin of the present dose; None where nobody asks."""
-    reps, rung = climb.margin_test(today.day), climb.position.rung
+    reps, rung = Prospects(climb).margin_test(today.day), climb.position.rung
     if reps is None or not movement(rung.movement).possible_with(today.equipment):
         return None
     assist = _counterweight(today, climb) if rung.movement == "one_arm_counterweight" else 0.0
