@@ -76,7 +76,7 @@ def rehearse(
 
     log_beside()
     given = _read_roster(roster) if roster else None
-    make = (lambda _day: given) if given else None if database else demo_roster
+    make = (lambda _moment: given) if given else None if database else demo_roster
     store = _open(database or "sqlite://")
     try:
         live(store, make, sys.stdin, sys.stdout)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Iterator
-from datetime import UTC, date, datetime
+from datetime import UTC, datetime
 from typing import Any, TextIO
 
 from bot import conversation, schedule, worker
@@ -27,7 +27,7 @@ class BadLine(ValueError):
 class Rehearsal:
     """Coaching on a virtual clock. `messages` are yielded as the contract's objects."""
 
-    def __init__(self, store: Store, roster: Callable[[date], Roster] | None) -> None:
+    def __init__(self, store: Store, roster: Callable[[datetime], Roster] | None) -> None:
         self.store = store
         self.clock = VirtualClock()
         self._roster = roster
@@ -74,7 +74,7 @@ class Rehearsal:
         """Put the roster in, and everyone at an address of their own: their handle."""
         with self.store.transaction() as tx:
             if self._roster is not None:
-                loaded = loading.load_roster(tx, self._roster(now.date()), now)
+                loaded = loading.load_roster(tx, self._roster(now), now)
                 fresh = [loaded.athlete_ids[handle] for handle in loaded.added]
             else:
                 fresh = []
@@ -188,10 +188,10 @@ def _moment(at: Any) -> datetime:
         raise BadLine(f"`at` is outside the calendar: {at!r}") from error
 
 
-def rehearse(store: Store, roster: Callable[[date], Roster] | None, source: TextIO, sink: TextIO) -> None:
+def rehearse(store: Store, roster: Callable[[datetime], Roster] | None, source: TextIO, sink: TextIO) -> None:
     """Answer each line of `source` on `sink`; flushed when settled, never waited for.
 
-    `roster` makes the roster of the first line's day; None: the store has one.
+    `roster` makes the roster of the first line's moment; None: the store has one.
     """
     rehearsal = Rehearsal(store, roster)
     for raw in source:

@@ -37,7 +37,7 @@ def chat_here(settings: Settings, database: str | None, roster: Roster | None, f
     store = Store.open(database or f"sqlite:///{demo}", settings.backups)
     try:
         terminal = Terminal(store, SystemClock())
-        terminal.begin(roster or (demo_roster(terminal.clock.now().date()) if database is None else None))
+        terminal.begin(roster or (demo_roster(terminal.clock.now()) if database is None else None))
         asyncio.run(terminal.run(None if database else demo))
     finally:
         store.close()

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import datetime, timedelta
 from pathlib import Path
+from zoneinfo import ZoneInfo
 
 from bot.roster import read_roster
 from planner.facts import Weekly
@@ -14,15 +15,17 @@ ROSTER = Path(__file__).parent / "roster.toml"
 NEWEST_TEST = timedelta(days=3)
 
 
-def demo_roster(on: date) -> Roster:
-    """The demo's roster as if written on day `on`: its newest test is three days old, and the first athlete trains
-    that day, whenever it is tried."""
+def demo_roster(now: datetime) -> Roster:
+    """The demo's roster as if written at `now`: its newest test is three days old, and the first athlete's plan for
+    their own day is due, whenever it is tried."""
     roster = read_roster(ROSTER)
     newest = max(test.on for athlete in roster.athletes for test in athlete.tests)
-    shift = on - NEWEST_TEST - newest
+    here = now.astimezone(ZoneInfo(roster.athletes[0].timezone))
+    shift = here.date() - NEWEST_TEST - newest
     first, *others = (
         replace(athlete, tests=tuple(replace(test, on=test.on + shift) for test in athlete.tests))
         for athlete in roster.athletes
     )
-    today = replace(first, schedule=Weekly(frozenset({on.weekday(), (on.weekday() + 3) % 7})))
+    training = Weekly(frozenset({here.weekday(), (here.weekday() + 3) % 7}))
+    today = replace(first, schedule=training, plan_at=min(first.plan_at, here.time().replace(second=0, microsecond=0)))
     return replace(roster, athletes=(today, *others))

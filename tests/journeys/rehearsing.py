@@ -63,7 +63,7 @@ def talk(roster: str, zone: str = "Europe/Zurich") -> Iterator[Talk]:
     """A rehearsal in memory with the roster in this TOML; `zone` is where the times of the script are told."""
     given = parse_roster(roster)
     with contextlib.closing(Store.open("sqlite://")) as store:
-        yield Talk(Rehearsal(store, lambda _day: given), ZoneInfo(zone))
+        yield Talk(Rehearsal(store, lambda _moment: given), ZoneInfo(zone))
 
 
 def printed(said: list[dict[str, Any]], zone: ZoneInfo) -> str:

@@ -45,7 +45,7 @@ class Chat:
         coach = RosterCoach("Inês", "Europe/Lisbon", summary_day=6, summary_at=time(18))
         self.store = Store.open("sqlite://")
         roster = Roster(coach, athletes or (athlete("mira"),))
-        self._rehearsal = Rehearsal(self.store, lambda _first_day: roster)
+        self._rehearsal = Rehearsal(self.store, lambda _moment: roster)
         self.heard: list[dict[str, Any]] = []
 
     def says(self, who: str | None, text: str | None, at: str, day: str = MONDAY, **more: Any) -> list[dict[str, Any]]:
