@@ -19,7 +19,10 @@ from planner.strength import best_sets, planned_kg
 from planner.timeline import AS_IF_TEST, Exposure, Slot, ceiling_of
 from planner.units import round_down_to_plates, round_up_to_plates
 
-OTHER_GRIP_SHARE = 0.97  # of another grip's strength, until the grip has a trend of its own; common practice
+# Of another grip's strength, until the grip has a trend of its own. Underhand and parallel grips get more help from the
+# arm's flexors than overhand, so who comes to them loses nothing. Common practice, no source.
+OTHER_GRIP_SHARE = 0.97
+HELPED_GRIPS = frozenset({"chin_up", "neutral_grip_pull_up"})
 
 
 def main_work(today: Today) -> Work:
@@ -99,11 +102,20 @@ def basis_of(history: History, name: str, day: date) -> Basis | None:
     followed = history.strength.get((name, None))
     if followed is not None:
         return followed.basis(day, history.rules)
-    others = [history.strength[key] for grip in (*GRIPS, "lat_pulldown") if (key := (grip, None)) in history.strength]
+    others = [
+        (followed.basis(day, history.rules), share_of_grip(name, grip))
+        for grip in (*GRIPS, "lat_pulldown")
+        if (followed := history.strength.get((grip, None))) is not None
+    ]
     if not others:
         return None
-    found = max((one.basis(day, history.rules) for one in others), key=lambda basis: basis.e1rm_kg)
-    return replace(found, e1rm_kg=found.e1rm_kg * OTHER_GRIP_SHARE)
+    found, share = max(others, key=lambda other: other[0].e1rm_kg)
+    return replace(found, e1rm_kg=found.e1rm_kg * share)
+
+
+def share_of_grip(name: str, known: str) -> float:
+    """How strong a grip without a trend is taken to be, as a share of the strength in a `known` movement."""
+    return 1.0 if name in HELPED_GRIPS and known in GRIPS else OTHER_GRIP_SHARE
 
 
 def _bodyweight_main(today: Today, draft: Draft, name: str, work: Work, basis: Basis) -> None:

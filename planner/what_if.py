@@ -16,7 +16,7 @@ from planner import ladders
 from planner.evidence import Key
 from planner.facts import Order, PainAnswer, PlannedSet, Record, SentPlan, Session, Side, Weekly, WorkSet
 from planner.history import GRIPS
-from planner.main_lift import OTHER_GRIP_SHARE
+from planner.main_lift import share_of_grip
 from planner.movements import movement
 from planner.plan import DayPlan, Review
 from planner.repetitions import expected_reps_to_failure
@@ -127,8 +127,8 @@ def _known(one: PlannedSet, strong: Mapping[Key, Followed]) -> tuple[Followed | 
     own = strong.get((one.movement, one.side)) or strong.get((one.movement, None))
     if own is not None or one.movement not in GRIPS:
         return own, 1.0
-    others = [strong[key] for grip in GRIPS if (key := (grip, None)) in strong]
-    return max(others, key=lambda other: other.trend.on, default=None), OTHER_GRIP_SHARE
+    others = [(strong[key], share_of_grip(one.movement, grip)) for grip in GRIPS if (key := (grip, None)) in strong]
+    return max(others, key=lambda other: other[0].trend.on, default=(None, 1.0))
 
 
 def _proof_reps(one: PlannedSet) -> int:

@@ -265,6 +265,15 @@ def test_the_grip_changes_for_one_block_after_half_a_year():
     assert others == [7]  # 4 to 12 months: common practice, no source
 
 
+def test_a_grip_that_gets_more_help_begins_where_overhand_stood():
+    """Underhand and parallel grips are no weaker than overhand: common practice, no source."""
+    first: dict[int, float] = {}
+    for one, _ in live(athlete(), 290, (with_tests(),)):
+        if main_sets(one):  # a block begins with its fours
+            first.setdefault(one.today.block, main_sets(one)[0].load_kg)
+    assert first[7] >= first[6]
+
+
 def test_a_deload_at_bodyweight_asks_for_fewer_reps():
     heavy = athlete(bodyweight_kg=70.0)
     weak = with_tests(WorkSet("pull_up", 3, load_kg=10.0, rpe=9.0))
