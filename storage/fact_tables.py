@@ -173,4 +173,4 @@ class PlanSent(Said, table=True):
     kind: str
     sets: list[dict[str, Any]] = Field(default_factory=list, sa_type=Json)
     holds: list[str] = Field(default_factory=list, sa_type=Json)
-    decisions: list[dict[str, Any]] = Field(default_factory=list, sa_type=Json)
+    decisions: list[dict[str, Any]] = Field(default_factory=list, sa_type=Json, sa_column_kwargs={"default": list})

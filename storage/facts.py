@@ -35,20 +35,16 @@ def add(
     said_at: datetime,
     cause: int | None,
     *,
-    decisions: tuple[Decision, ...] = (),
     media: str | None = None,
 ) -> int:
-    """Add one fact and give its id (which counts within its kind).
+    """Add one fact and give its id (which counts within its kind). A plan that goes out: `add_sent`.
 
     Args:
         cause: The inbox row of the message that says it; None for a roster or the bot itself.
-        decisions: With a SentPlan, what it carried.
         media: With a Clip, the service's id of the video.
     """
     form = BY_FACT[type(fact)]
     values = {"athlete_id": athlete_id, "said_by": said_by, "said_at": said_at, "cause": cause, **form.values(fact)}
-    if isinstance(fact, f.SentPlan):
-        values["decisions"] = decisions_to_json(decisions)
     if isinstance(fact, f.Clip):
         values["media"] = media
     fact_id = _insert(tx, form.table, values)

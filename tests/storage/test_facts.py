@@ -106,5 +106,5 @@ def test_a_clip_is_seen_and_keeps_its_media(store, mira):
 def test_decisions_stay_with_the_plan_that_carried_them(store, mira):
     decision = Decision(TODAY, "load", "pull_up", (Reason("held", {"load_kg": 12.5, "since": TODAY, "grip": "2027"}),))
     with store.transaction() as tx:
-        facts.add(tx, mira.id, EVERY_FACT[-1], "bot", NOW, None, decisions=(decision,))
+        facts.add_sent(tx, mira.id, EVERY_FACT[-1], NOW, None, (decision,))
         assert facts.decisions_sent(tx, mira.id) == (decision,)
