@@ -87,6 +87,8 @@ class Service:
     async def run(self) -> None:
         loop = asyncio.get_running_loop()
         for name in (signal.SIGTERM, signal.SIGINT):
+            # Not every system's loop hears signals, and none does outside the main thread: there, who started it calls
+            # `stop`, or the interrupt ends the process as it would any other.
             with contextlib.suppress(NotImplementedError, ValueError, RuntimeError):
                 loop.add_signal_handler(name, self.stop)
         if self.settings.database.startswith("sqlite"):
