@@ -114,12 +114,6 @@ def open_for(tx: Session, who: Someone, kind: str | None = None) -> list[Due]:
     return loose_all(Due, run(tx, query.order_by(dues.c.due_at, dues.c.id)).all())
 
 
-def was_done(tx: Session, who: Someone, kind: str, for_date: date) -> bool:
-    """Whether that row has been handled."""
-    query = sa.select(dues.c.id).where(owned_by(dues, who), dues.c.kind == kind, dues.c.for_date == for_date)
-    return run(tx, query.where(dues.c.done_at.is_not(None))).first() is not None
-
-
 def finish_all(tx: Session, due_ids: Sequence[int], now: datetime) -> None:
     run(tx, sa.update(dues).where(dues.c.id.in_(_IDS)).values(done_at=now), {"ids": list(due_ids)})
 

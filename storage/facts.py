@@ -147,12 +147,6 @@ def mark_clip_seen(tx: Session, clip_id: int) -> None:
         _changed(tx, athlete_id, "clip")
 
 
-def clip_media(tx: Session, clip_id: int) -> str | None:
-    """The service's id of a clip."""
-    found: str | None = run(tx, sa.select(clips.c.media).where(clips.c.id == clip_id)).scalar()
-    return found
-
-
 def restarts_ever(tx: Session, athlete_id: int) -> int:
     """How often the coach lifted a stop of the athlete's, those taken back since among them."""
     lifted = sa.and_(orders.c.athlete_id == athlete_id, orders.c.kind == "restart")

@@ -64,11 +64,5 @@ def unanswered(tx: Session, athlete_id: int) -> list[PassedOn]:
     return loose_all(PassedOn, run(tx, sa.select(passed).where(_waiting(athlete_id)).order_by(passed.c.id)).all())
 
 
-def passed_on(tx: Session, athlete_id: int, limit: int = 50) -> list[PassedOn]:
-    """The newest words between the two, oldest first."""
-    query = sa.select(passed).where(passed.c.athlete_id == athlete_id).order_by(passed.c.id.desc()).limit(limit)
-    return loose_all(PassedOn, run(tx, query).all())[::-1]
-
-
 def _waiting(athlete_id: int) -> sa.ColumnElement[bool]:
     return sa.and_(passed.c.athlete_id == athlete_id, passed.c.direction == "to_coach", passed.c.answered_at.is_(None))

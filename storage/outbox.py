@@ -284,12 +284,6 @@ def withdraw(tx: Session, outgoing_ids: Sequence[int]) -> None:
     run(tx, sa.delete(outgoing).where(outgoing.c.id.in_(outgoing_ids)))
 
 
-def withdraw_unsent(tx: Session, cause: str) -> int:
-    """Take back what a cause asked for and was not yet taken up by delivery; how many. (A newer plan, an undo.)"""
-    here = sa.delete(outgoing).where(_open, outgoing.c.cause == cause, outgoing.c.claimed_until.is_(None))
-    return int(run(tx, here).rowcount)
-
-
 def is_owed(tx: Session, cause: str) -> bool:
     """Whether something that a cause asked for is neither sent nor given up."""
     return run(tx, sa.select(outgoing.c.id).where(_open, outgoing.c.cause == cause).limit(1)).first() is not None
@@ -316,12 +310,6 @@ def next_open_at(tx: Session) -> datetime | None:
     query = sa.select(sa.func.min(at, type_=outgoing.c.due_at.type)).where(_open)
     found: datetime | None = run(tx, query).scalar()
     return found
-
-
-def given_up_since(tx: Session, since: datetime) -> list[Outgoing]:
-    """What was given up from that moment on, oldest first."""
-    query = sa.select(outgoing).where(outgoing.c.given_up_at >= since).order_by(outgoing.c.id)
-    return loose_all(Outgoing, run(tx, query).all())
 
 
 _WHOSE = sa.select(chats.c.athlete_id, chats.c.coach_id).where(

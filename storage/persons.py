@@ -173,11 +173,6 @@ def person_of(row: Athlete | Coach) -> Person:
     return Person("athlete", row.id, row.coach_id, row.name, row.handle, row.timezone, row.language)
 
 
-def coach_of(tx: Session, athlete_id: int) -> Person:
-    """The coach of an athlete."""
-    return person_of(coach(tx, athlete(tx, athlete_id).coach_id))
-
-
 def add_coach(tx: Session, row: Coach) -> int:
     return insert_row(tx, row)
 

@@ -5,9 +5,11 @@ from dataclasses import replace
 from datetime import timedelta
 
 import pytest
+import sqlalchemy as sa
 
 from planner.facts import Cycle, Weekly
 from storage import chats, facts, invites, loading, notes, persons, questions, records, rules
+from storage.database import run
 from storage.errors import NoSuchPerson
 from storage.roster import RosterTest
 from tests.storage.sample import HOUR, NOW, TODAY, small_roster
@@ -59,7 +61,6 @@ def test_an_address_belongs_to_one_person(store, mira):
         assert chats.person_at(tx, "terminal", "stranger") is None
         coach = chats.person_at(tx, "terminal", "coach")
         assert (coach.role, coach.handle, coach.id) == ("coach", "coach", mira.coach_id)
-        assert persons.coach_of(tx, mira.id) == coach
         chats.bind_chat(tx, "terminal", "mira", coach, NOW)
         assert chats.person_at(tx, "terminal", "mira") == coach
 
@@ -149,7 +150,7 @@ def test_words_to_the_athlete_answer_what_waits(store, mira):
         assert [row.text for row in notes.unanswered(tx, mira.id)] == ["May I swim?"]
         notes.pass_on(tx, mira.id, "to_athlete", "Yes.", NOW)
         assert notes.unanswered(tx, mira.id) == []
-        assert [row.text for row in notes.passed_on(tx, mira.id)] == ["May I swim?", "Yes."]
+        assert [row.text for row in run(tx, sa.select(notes.passed))] == ["May I swim?", "Yes."]
         assert [row.text for row in notes.notes_of(tx, mira.id)] == ["Films from the wrong side."]
 
 
