@@ -188,7 +188,12 @@ def _zones(names: Iterable[str]) -> Iterator[str]:
 
 def _queues(seen: health.Health) -> Iterator[str]:
     if seen.set_aside:
-        yield f"{WRONG} {seen.set_aside} messages could not be handled and are set aside."
+        yield (
+            f"{WRONG} {seen.set_aside} messages could not be handled and are set aside. Once the reason is mended, as "
+            "by an upgrade: slowrung retry"
+        )
+    if seen.unreadable:
+        yield f"{FINE} {seen.unreadable} updates could not be read at all; nothing of them is kept."
     if seen.given_up:
         yield f"{FINE} {seen.given_up} messages were given up: chats that are gone, or too late to be of use."
     waiting = (

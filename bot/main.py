@@ -234,6 +234,21 @@ def erase(
 
 
 @app.command()
+def retry() -> None:
+    """Try messages again that kept failing and were set aside, as after an upgrade that mends the reason."""
+    from storage import inbox
+
+    settings = _settings()
+    store = _open(settings.database, settings.backups)
+    try:
+        with store.transaction() as tx:
+            count = inbox.retry(tx)
+    finally:
+        store.close()
+    typer.echo(f"{count} messages wait to be handled again; the service takes them up in their turn.")
+
+
+@app.command()
 def restore(copy: Annotated[Path, typer.Argument(help="A copy made by `backup`.")]) -> None:
     """Put a copy back in place of the SQLite database. Stop the service first."""
     from bot.clock import SystemClock

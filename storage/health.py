@@ -11,7 +11,7 @@ from sqlmodel import Field, Session, SQLModel
 
 from storage.database import Row, conflict_insert, on_postgres, run, table_of
 from storage.due import dues
-from storage.inbox import incoming
+from storage.inbox import failed, incoming, unreadable
 from storage.outbox import outgoing
 
 # Below this, two connections that write or checkpoint at once can, rarely, corrupt a file in WAL mode.
@@ -30,12 +30,14 @@ heartbeats = table_of(Heartbeat)
 
 @dataclass(frozen=True)
 class Health:
-    """`rows` by table; ages at the moment of asking, None where nothing waits or nothing ran yet."""
+    """`rows` by table; `set_aside`: messages that kept failing, `unreadable`: updates of which nothing is kept; ages at
+    the moment of asking, None where nothing waits or nothing ran yet."""
 
     rows: dict[str, int]
     unhandled: int
     oldest_unhandled: timedelta | None
     set_aside: int
+    unreadable: int
     unsent: int
     oldest_unsent: timedelta | None
     given_up: int
@@ -85,7 +87,8 @@ def look(tx: Session, now: datetime) -> Health:
         rows={table.name: _count(tx, table) for table in SQLModel.metadata.sorted_tables},
         unhandled=unhandled,
         oldest_unhandled=_age(first_in, now),
-        set_aside=_count(tx, incoming, incoming.c.set_aside_because.is_not(None)),
+        set_aside=_count(tx, incoming, failed),
+        unreadable=_count(tx, incoming, unreadable),
         unsent=unsent,
         oldest_unsent=_age(first_out, now),
         given_up=_count(tx, outgoing, outgoing.c.given_up_because.is_not(None)),

@@ -85,6 +85,9 @@ class Incoming(Row, table=True):
 
 incoming = table_of(Incoming)
 _open = incoming.c.handled_at.is_(None)
+# Set aside: after so many tries, or, without any, what could not be read at all.
+failed = sa.and_(incoming.c.set_aside_because.is_not(None), incoming.c.attempts > 0)
+unreadable = sa.and_(incoming.c.set_aside_because.is_not(None), incoming.c.attempts == 0)
 
 
 def accept(tx: Session, updates: Sequence[IncomingUpdate], now: datetime) -> int:
@@ -244,11 +247,10 @@ def set_aside(tx: Session) -> list[Incoming]:
     return loose_all(Incoming, run(tx, query).all())
 
 
-def retry(tx: Session, incoming_id: int) -> None:
-    """Open a row that was set aside again."""
+def retry(tx: Session) -> int:
+    """Open again what was set aside after failing; how many. What could not be read at all has no words to try."""
     again = {"handled_at": None, "set_aside_because": None, "attempts": 0, "not_before": None}
-    aside = incoming.c.set_aside_because.is_not(None)
-    run(tx, sa.update(incoming).where(incoming.c.id == incoming_id, aside), again)
+    return int(run(tx, sa.update(incoming).where(failed), again).rowcount)
 
 
 def empty_texts(tx: Session, before: datetime) -> int:

@@ -200,7 +200,14 @@ def test_messages_that_wait_and_messages_set_aside(sound):
     change(sound, receive)
     said = wrong(sound)
     assert "1 messages could not be handled" in said
+    assert "slowrung retry" in said
     assert "1 messages wait to be handled, the oldest 10 min" in said
+
+
+def test_an_update_that_nobody_could_read_is_told_of_and_no_fault_for_ever(sound):
+    change(sound, lambda tx: inbox.keep_aside(tx, "telegram", "7", "unreadable: no chat", NOW))
+    assert wrong(sound) == ""
+    assert "1 updates could not be read" in "\n".join(doctor.examine(sound, NOW)[1])
 
 
 def test_a_sweep_that_stopped(sound):

@@ -1,13 +1,19 @@
 import json
 import subprocess
 import sys
+from contextlib import closing
+from datetime import UTC, datetime
 
 import pytest
 from typer.testing import CliRunner
 
 from bot.main import app
+from storage import inbox
+from storage.store import Store
 from tests.journeys.serving import ROSTER, codes_in
 from tests.journeys.twelve_weeks import ROSTER as THREE
+
+NOW = datetime(2027, 1, 4, 7, tzinfo=UTC)
 
 
 @pytest.fixture
@@ -60,6 +66,18 @@ def test_a_backup_comes_back(run, roster, tmp_path):
     done = run("restore", copy)
     assert done.exit_code == 0
     assert copy.rsplit("/", 1)[-1] in done.output.replace("\n", "")
+
+
+def test_messages_set_aside_are_taken_up_again(run, roster, tmp_path):
+    run("roster", "load", str(roster))
+    with closing(Store.open(f"sqlite:///{tmp_path}/home/slowrung.sqlite3")) as store, store.transaction() as tx:
+        inbox.accept(tx, [inbox.IncomingUpdate("telegram", "1", "5", "text", "hi", NOW)], NOW)
+        for _ in range(inbox.MAX_ATTEMPTS):
+            inbox.note_failure(tx, 1, "ValueError", NOW)
+    assert "1 messages wait" in run("retry").output
+    with closing(Store.open(f"sqlite:///{tmp_path}/home/slowrung.sqlite3")) as store, store.transaction() as tx:
+        assert inbox.next_unhandled(tx, NOW).text == "hi"
+    assert "0 messages wait" in run("retry").output
 
 
 def test_serving_without_a_token_is_a_sentence_that_names_the_setting(run):

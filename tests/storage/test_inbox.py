@@ -2,7 +2,7 @@
 
 from datetime import timedelta
 
-from storage import inbox, invites
+from storage import health, inbox, invites
 from tests.storage.sample import NOW, update
 
 
@@ -55,7 +55,11 @@ def test_the_fifth_failure_sets_a_row_aside_and_the_next_goes_on(store, mira):
     assert take_all(store) == ["2"]
     with store.transaction() as tx:
         assert [row.set_aside_because for row in inbox.set_aside(tx)] == ["RuntimeError"]
-        inbox.retry(tx, row.id)
+        inbox.keep_aside(tx, "terminal", "3", "unreadable: no chat", NOW)
+        seen = health.look(tx, NOW)
+        assert (seen.set_aside, seen.unreadable) == (1, 1)
+        assert inbox.retry(tx) == 1
+        assert inbox.retry(tx) == 0
     assert take_all(store) == ["1"]
 
 
