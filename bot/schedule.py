@@ -26,43 +26,49 @@ KEEP_DAYS = 365
 def sweep(store: Store, now: datetime, limit: int = AT_ONCE) -> int:
     """Handle the rows due by `now`, the longest due first, at most `limit`; how many were taken up.
 
-    A row that fails does not stop the others: it is tried again later, and after some tries given up.
+    A row that fails does not stop the others: it is tried again later, and after some tries given up. Rows that another
+    replica has in its hands are left to it and not counted.
 
     Raises:
         sqlalchemy.exc.OperationalError: The database is away.
     """
     with store.reading() as tx:
         found = due.due_now(tx, now, limit)
-    _erase(store, [row for row in found if row.kind == privacy.ERASE], now)
+    taken = _erase(store, [row for row in found if row.kind == privacy.ERASE], now)
     others = [row for row in found if row.kind != privacy.ERASE]
     for start in range(0, len(others), BATCH):
         batch = others[start : start + BATCH]
         try:
-            _together(store, batch, now)
+            taken += _together(store, batch, now)
         except OperationalError:
             raise
         except Exception:
             # All of them were rolled back; one by one it shows whose fault it was.
-            for row in batch:
-                _alone(store, row, now)
-    return len(found)
+            taken += sum(_alone(store, row, now) for row in batch)
+    return taken
 
 
-def _erase(store: Store, rows: Sequence[Due], now: datetime) -> None:
-    """Let athletes go who asked for it, then rewrite the database's files without them."""
-    gone = False
+def _erase(store: Store, rows: Sequence[Due], now: datetime) -> int:
+    """Let athletes go who asked for it, then rewrite the database's files without them; how many rows were taken."""
+    taken, gone = 0, False
     for row in rows:
         assert row.id is not None
         try:
             with store.transaction() as tx:
                 mine = due.take(tx, row.id, now)
                 gone = (mine is not None and privacy.carry_out(tx, mine, now)) or gone
+            taken += mine is not None
         except OperationalError:
             raise
         except Exception as error:
             _failed(store, row, error, now)
-    if not gone:
-        return
+            taken += 1
+    if gone:
+        _rewrite(store)
+    return taken
+
+
+def _rewrite(store: Store) -> None:
     store.forget_records()
     try:
         store.vacuum()
@@ -70,16 +76,17 @@ def _erase(store: Store, rows: Sequence[Due], now: datetime) -> None:
         log.warning("erased rows may still be in the database's files until they are next rewritten")
 
 
-def _together(store: Store, batch: Sequence[Due], now: datetime) -> None:
+def _together(store: Store, batch: Sequence[Due], now: datetime) -> int:
     with store.transaction() as tx:
         mine = due.take_all(tx, [row.id for row in batch if row.id is not None], now)
         conversation.have_at_hand(tx, mine, now)
         for row in mine:
             conversation.handle_due(tx, row, now)
         due.finish_all(tx, [row.id for row in mine if row.id is not None], now)
+    return len(mine)
 
 
-def _alone(store: Store, row: Due, now: datetime) -> None:
+def _alone(store: Store, row: Due, now: datetime) -> bool:
     assert row.id is not None
     try:
         with store.transaction() as tx:
@@ -87,10 +94,12 @@ def _alone(store: Store, row: Due, now: datetime) -> None:
             if mine is not None:
                 conversation.handle_due(tx, mine, now)
                 due.finish(tx, row.id, now)
+        return mine is not None
     except OperationalError:
         raise
     except Exception as error:
         _failed(store, row, error, now)
+        return True
 
 
 def _failed(store: Store, row: Due, error: Exception, now: datetime) -> None:

@@ -231,7 +231,10 @@ class Service:
             await _wait(self._came_in, IDLE_S)
 
     async def _sweep(self) -> None:
-        """All that is due, a slice at a time: in between, what came in has its turn."""
+        """All that is due, a slice at a time: in between, what came in has its turn.
+
+        A slice of which nothing could be taken ends it, however much is due: another replica is at work on that.
+        """
         keep = self.settings.keep_messages_days
         more = True
         while more and not self._stop.is_set():
@@ -242,7 +245,7 @@ class Service:
                 return
             if swept:
                 self.delivery.owed.set()
-            more = swept >= SLICE
+            more = swept > 0
 
     async def _let_go_of_copies(self) -> None:
         """What an erased athlete was promised is kept by the service, whether or not somebody makes new copies."""

@@ -5,6 +5,8 @@ from concurrent.futures import ThreadPoolExecutor
 import pytest
 import sqlalchemy as sa
 
+from bot import schedule
+from bot.conversation import privacy
 from planner import facts as f
 from storage import due, facts, health, inbox, outbox, records
 from storage.database import run
@@ -131,6 +133,20 @@ def test_a_record_read_beside_a_writer_never_has_a_report_without_its_sets(store
     assert {count for seen in at_once(stores, work, threads=4) for count in seen} <= {8}
     with stores[1].transaction() as tx:
         assert len(facts.sessions(tx, mira.id)) == 1 + 2 * 10
+
+
+def test_a_sweep_counts_what_it_took_and_not_what_another_has_in_hand(stores, mira):
+    if stores[0].path is not None:
+        pytest.skip("SQLite has one writer: nothing is in work beside it")
+    with stores[0].transaction() as tx:
+        for kind in ("plan", privacy.ERASE):
+            due.schedule(tx, mira, kind, TODAY, NOW)
+        (row, _) = due.due_now(tx, NOW)
+    with stores[0].transaction() as first:
+        assert due.take(first, row.id, NOW) is not None
+        assert schedule.sweep(stores[1], NOW) == 0
+    with stores[1].transaction() as tx:
+        assert len(due.due_now(tx, NOW)) == 2
 
 
 def test_a_due_row_waits_while_a_message_of_the_same_person_is_in_work(stores, mira):
