@@ -51,8 +51,19 @@ AFTER_CUT_S = 60.0
 DROP_EVERY = timedelta(seconds=10)
 TROUBLE_S = 2.0
 
+# What cannot be noted is tried again later, and so often in all: each time the person may get it once more.
+MOST_UNNOTED = 5
+
 InThread = Callable[[Callable[[], T]], Awaitable[T]]
-Outcome = Callable[[Session, datetime], object]
+Note = Callable[[Session, datetime], object]
+
+
+@dataclass(frozen=True, eq=False)
+class Outcome:
+    """What became of a message, and how it is noted."""
+
+    message: Outgoing
+    note: Note
 
 
 @dataclass(frozen=True)
@@ -172,26 +183,26 @@ class Delivery:
         stopped = await self._stopped_within(turn.at - time.monotonic())
         late = not self._alone and time.monotonic() - turn.at > LATE_S
         if stopped or late or time.monotonic() < self._paused_until:
-            await self._settle(lambda tx, _now: outbox.let_go(tx, [turn.id]))
+            await self._settle(Outcome(turn.message, lambda tx, _now: outbox.let_go(tx, [turn.id])))
             return
         async with self._under_way:
             if self._claim_is_short(turn.message):
                 return  # it waited too long for its turn: claimed again when this claim has run out
             left = await self._window.wait()
             try:
-                outcome = await self._send(turn)
+                note = await self._send(turn)
             except asyncio.CancelledError:
-                self._outcomes.append(_deferring(turn.id, AFTER_CUT_S))
+                self._outcomes.append(Outcome(turn.message, _deferring(turn.id, AFTER_CUT_S)))
                 raise
             finally:
                 self._window.answered(left)
-        await self._settle(outcome)
+        await self._settle(Outcome(turn.message, note))
 
     def _claim_is_short(self, message: Outgoing) -> bool:
         """Whether the claim could run out during the send, so that somebody else would send it as well."""
         return message.claimed_until is not None and message.claimed_until - self.clock.now() < LONGEST_SEND
 
-    async def _send(self, turn: Turn) -> Outcome:
+    async def _send(self, turn: Turn) -> Note:
         """Try it; what is to be noted of it."""
         message = turn.message
         try:
@@ -216,7 +227,7 @@ class Delivery:
             log.warning("service back")
         return lambda tx, now: _sent(tx, message, now, service_id, back)
 
-    def _later(self, turn: Turn, error: Later) -> Outcome:
+    def _later(self, turn: Turn, error: Later) -> Note:
         message = turn.message
         wait = max(error.seconds or 0.0, 0.0 if error.everyone else _backoff(message.attempts))
         if not error.everyone:
@@ -266,7 +277,7 @@ class Delivery:
         try:
             with self.store.transaction() as tx:
                 for outcome in batch:
-                    outcome(tx, self.clock.now())
+                    outcome.note(tx, self.clock.now())
         except OperationalError:
             raise
         except Exception:
@@ -275,16 +286,27 @@ class Delivery:
                 self._mark_alone(outcome)
 
     def _mark_alone(self, outcome: Outcome) -> None:
-        try:
-            with self.store.transaction() as tx:
-                outcome(tx, self.clock.now())
-        except OperationalError:
-            raise
-        except Exception as error:
-            log.error("outcome not noted", error=type(error).__name__)
+        for note in (outcome.note, _unnoted(outcome.message)):
+            try:
+                with self.store.transaction() as tx:
+                    note(tx, self.clock.now())
+                return
+            except OperationalError:
+                raise
+            except Exception as error:
+                log.error("outcome not noted", outgoing=outcome.message.id, error=type(error).__name__)
 
 
-def _deferring(outgoing_id: int, seconds: float) -> Outcome:
+def _unnoted(message: Outgoing) -> Note:
+    """What is noted where the outcome itself cannot be: without any mark it would go out with every new claim."""
+    assert message.id is not None
+    outgoing_id = message.id
+    if message.attempts + 1 >= MOST_UNNOTED:
+        return lambda tx, now: outbox.give_up(tx, outgoing_id, "outcome not noted", now)
+    return _deferring(outgoing_id, _backoff(message.attempts))
+
+
+def _deferring(outgoing_id: int, seconds: float) -> Note:
     return lambda tx, now: outbox.defer(tx, outgoing_id, now + timedelta(seconds=seconds))
 
 

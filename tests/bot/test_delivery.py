@@ -325,6 +325,23 @@ async def test_what_was_sent_is_marked_though_the_database_was_away_for_a_while(
     assert len(post.phone.took) == 1
 
 
+async def test_what_cannot_be_noted_is_not_sent_for_ever_and_the_rest_is_noted(post, monkeypatch):
+    def broken(*_):
+        raise RuntimeError("cannot be noted")
+
+    post.owe("mira", "m", importance=outbox.ALERT)
+    post.owe("tomas", "t")
+    real = outbox.mark_sent
+    monkeypatch.setattr(outbox, "mark_sent", lambda tx, row, *more: broken() if row == 1 else real(tx, row, *more))
+    gaps = []
+    while post.owed() is not None and len(gaps) < 20:
+        await post.delivery.deliver_once()
+        gaps.append(((post.owed() or post.clock.now()) - post.clock.now()).total_seconds())
+        post.clock.move_to(post.owed() or post.clock.now())
+    assert gaps == [2, 4, 8, 16, 0]
+    assert [text for _, text in post.phone.took] == ["m", "t", "m", "m", "m", "m"]
+
+
 async def test_each_send_ends_with_its_own_mark_however_many_follow(post):
     noted, others = [], []
 
@@ -333,9 +350,14 @@ async def test_each_send_ends_with_its_own_mark_however_many_follow(post):
         return work()
 
     post.delivery._in_thread = slowly
-    first = asyncio.create_task(post.delivery._settle(lambda tx, now: noted.append(0)))
+
+    def settle(number):
+        outcome = delivery.Outcome(Outgoing(id=number), lambda tx, now: noted.append(number))
+        return asyncio.create_task(post.delivery._settle(outcome))
+
+    first = settle(0)
     for number in range(1, 30):
-        others.append(asyncio.create_task(post.delivery._settle(lambda tx, now, number=number: noted.append(number))))
+        others.append(settle(number))
         await asyncio.sleep(0.002)
         if first.done():
             break
