@@ -127,8 +127,9 @@ class Receiver:
             if found:
                 yield found
                 numbers = [number for number in map(number_of, found) if number is not None]
-                if numbers:
-                    self._offset = max(numbers) + 1
+                if not numbers:  # none can be confirmed, so all would come again at once, and again
+                    raise NetworkError("no update of the service's answer has a number")
+                self._offset = max(numbers) + 1
 
 
 class Unreadable(ValueError):

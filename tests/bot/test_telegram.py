@@ -162,6 +162,22 @@ def test_each_part_of_a_long_text_counts_as_a_call():
     assert channel.calls(MESSAGE.model_copy(update={"text": "line\n" * 2000, "media": "f1"})) == 4
 
 
+async def test_updates_of_which_none_can_be_confirmed_are_not_fetched_again_at_once():
+    class NoNumbers:
+        asked = 0
+
+        async def do_api_request(self, *_args, **_more):
+            self.asked += 1
+            return [{"message": {}}]
+
+    bot = NoNumbers()
+    batches = Receiver(bot).batches()
+    assert await anext(batches) == [{"message": {}}]
+    with pytest.raises(NetworkError):
+        await anext(batches)
+    assert bot.asked == 1
+
+
 async def test_an_update_that_cannot_be_read_is_passed_on_and_polling_goes_on():
     api = BotApiServer()
     bot = make_bot(api.token, await api.start())
