@@ -18,11 +18,14 @@ from storage import tables
 from storage.chats import chats
 from storage.database import run
 from storage.erasure import at_address
+from storage.outbox import outgoing
 from storage.persons import athlete, athletes
 from storage.records import record
 
 # Of use to the machine alone, or a secret. `sender` says again what `address` or the athlete's id say.
 LEFT_OUT = frozenset({"stamp", "code_hash", "claimed_until", "not_before", "turn_at", "sender", "document"})
+# Of what the coach was told about them: where the coach is reached is the coach's own.
+OF_THE_COACH = ("address", "service_id")
 
 
 @dataclass(frozen=True)
@@ -56,6 +59,9 @@ def everything(tx: Session, athlete_id: int) -> dict[str, list[dict[str, Any]]]:
             whose += [at_address(table, channel, address) for channel, address in addresses]
         if whose:
             found[table.name] = _rows(tx, table, sa.or_(*whose))
+    for row in found[outgoing.name]:
+        if row["coach_id"] is not None:
+            row.update(dict.fromkeys(OF_THE_COACH))
     return found
 
 

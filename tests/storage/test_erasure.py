@@ -181,6 +181,19 @@ def test_an_export_has_every_table_that_knows_the_athlete(full):
     assert [row["movement"] for row in sets] == ["pull_up", "pull_up", "archer_ring_elbow", "front_lever"]
 
 
+def test_an_export_does_not_say_where_the_coach_is_reached(full):
+    store, her, _ = full
+    with store.transaction() as tx:
+        numbered = sa.literal("number of ") + outbox.outgoing.c.address
+        run(tx, sa.update(outbox.outgoing).values(service_id=numbered))
+        given = export.files(tx, her.id)
+        page = "\n".join(export.in_lines(export.everything(tx, her.id)))
+    for text in (page, *(content.decode() for content in given.values())):
+        assert "coach-chat" not in text
+    assert "the elbow again" in page
+    assert f"number of {MARK}-chat" in page
+
+
 def test_the_diary_tells_of_each_day_in_order(full):
     store, her, _ = full
     with store.reading() as tx:
@@ -214,8 +227,14 @@ def marks_of_hers(kinds=(sa.String, sa.JSON)):
 
 
 def test_an_export_holds_every_text_that_is_stored_of_them(marks):
-    # The code's hash opens the chat, `sender` repeats the address: the only texts that are left out.
-    left_out = {("invite", "code_hash"), ("incoming", "sender")}
+    # The code's hash opens the chat, `sender` repeats the address, and every row here is the coach's as well: the only
+    # texts that are left out.
+    left_out = {
+        ("invite", "code_hash"),
+        ("incoming", "sender"),
+        ("outgoing", "address"),
+        ("outgoing", "service_id"),
+    }
     with marks.transaction() as tx:
         run(tx, sa.update(invites.invite_tries), {"channel": "c", "address": "a"})
         run(tx, sa.update(chats.chats), {"channel": "c", "address": "a"})
