@@ -18,6 +18,7 @@ LEAST = {
     "third": {"english": 150, "german": 180, "spanish": 180},
     "fourth": {"english": 160, "german": 80, "spanish": 80},
     "fifth": {"english": 150, "german": 65, "spanish": 65},
+    "sixth": {"english": 220, "german": 0, "spanish": 0},
 }
 ALL = [(language, line) for corpus in CORPORA for language in LANGUAGES for line in lines_of(language, corpus)]
 
@@ -34,7 +35,7 @@ def test_the_files_are_what_the_themes_say(language: str, corpus: str):
 def test_there_are_enough_messages_and_no_id_twice(language: str, corpus: str):
     ids = Counter(line["id"] for line in lines_of(language, corpus))
     assert len(ids) >= LEAST[corpus][language]
-    assert max(ids.values()) == 1
+    assert max(ids.values(), default=1) == 1
 
 
 def test_every_gold_and_alternative_is_right_by_its_own_line():

@@ -153,12 +153,40 @@ class BareFacts(BareLoads):
         return True
 
     def _of_count(self, fact: Fact) -> bool:
-        """ "4 sets, 6"."""
+        """ "4 sets, 6"; "2 sets of pull-ups, 8 and 7" tells them one by one."""
         whole = fact.value == int(fact.value) and not fact.note.get("comma")
         if self.count is None or not whole or fact.note.get("spelled"):
             return False
+        others = self._listed_after(fact)
+        if others and self.count > 1:
+            for other in others:
+                other.note["spent"] = True
+            if len(others) + 1 != self.count:
+                self.ask("sets", Fact("bare", fact.start, others[-1].end))
+            self.count = None
+            entries = [Entry(int(one.value)) for one in (fact, *others)]
+            self.on_rows(Fact("rows", fact.start, fact.end, entries, {"list": True}))
+            return True
         self.on_rows(Fact("rows", fact.start, fact.end, [Entry(int(fact.value))]))
         return True
+
+    def _listed_after(self, fact: Fact) -> list[Fact]:
+        """The plain numbers of a list that goes on after this one: "8 and 7", "8 then 7"."""
+        found: list[Fact] = []
+        facts = self.block.facts
+        at = next(i for i, one in enumerate(facts) if one is fact) + 1
+        while at + 1 < len(facts) and facts[at].kind in ("sep", "link") and facts[at + 1].kind == "bare":
+            number = facts[at + 1]
+            follows = facts[at + 2].kind if at + 2 < len(facts) else "sep"
+            apart = facts[at].kind == "sep" and facts[at].value not in (1, 2)
+            whole = (
+                number.value == int(number.value) and not number.note.get("comma") and not number.note.get("spelled")
+            )
+            if apart or not whole or follows != "sep":
+                break
+            found.append(number)
+            at += 2
+        return found
 
     def _too_many(self, fact: Fact) -> bool:
         if fact.value <= MOST_REPS or self.block.hold:

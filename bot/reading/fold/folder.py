@@ -174,6 +174,9 @@ class Folder(BareFacts):
 
     def _finish_rows(self) -> None:
         """What holds for every set."""
+        for row, before in self.more_of:
+            if row.load_kg is None and not row.load_open:
+                row.load_kg = before.load_kg
         listed = len({row.group for row in self.rows}) == 1 and ("ladder" in self.all_schemes or self.rows[-1].linked)
         if self.block.rounds and (len(self.rows) == 1 or listed):
             self.rows = [replace(row) for _ in range(self.block.rounds) for row in self.rows]

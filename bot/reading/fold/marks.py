@@ -92,7 +92,9 @@ class MarkFacts(LoadFacts):
         self.last_side = name
 
     def on_plan(self, fact: Fact) -> None:
-        """ "left 2, right the same"."""
+        """ "left 2, right the same"; "and one more set of 2"."""
+        if "extra_set" in fact.note.get("names", ()) or fact.value == "extra_set":
+            self.one_more = bool(self.rows) and not self.based
         same = "same" in fact.note.get("names", ()) and self.side in ("left", "right") and not self.based
         if not same or not self.rows or self.next_is("rows", "bare", "load"):
             return

@@ -34,6 +34,8 @@ class FoldState:
         self.count: int | None = None
         self.mend = False
         self.link: str | None = None
+        self.one_more = False  # what comes next is one more set of the same
+        self.more_of: list[tuple[Row, Row]] = []  # a further set, and the one whose load it has where it tells none
         self.group = 0
         self.groups: dict[int, bool] = {}  # group: its load was said for it alone
         self.schemes: set[str] = set()
@@ -160,6 +162,8 @@ class FoldState:
                 row.load_kg, self.attempt_load = self.attempt_load, None  # "hit 42.5 for a single"
             elif self.load_said:
                 row.load_kg = self.load
+            if self.one_more and self.rows:
+                self.more_of.append((row, self.rows[start - 1]))
             if self.rpe is not None:
                 row.rpe = self.rpe
             if isinstance(self.scope, str) and self.scope in ("top", "back"):
@@ -167,7 +171,7 @@ class FoldState:
             if entry.ask:
                 self.ask(entry.ask, fact)
             self.rows.append(row)
-        self.rpe = None
+        self.rpe, self.one_more = None, False
         self.groups[self.group] = own is not None
         if self.link in ("straight", "drop") and start:
             for row in self.rows[start:]:

@@ -58,6 +58,7 @@ class Told:
         self.rest = False
         self.extra: list[Row] = []
         self.added: dict[int, Row] = {}  # one more set after a planned one
+        self.added_in: tuple[int, int] | None = None  # the row and the sentence of the one added last
         self.sticky: list[int] = []
         self.sticky_at = -1  # the sentence that named it
         self.several = len({row.movement for row in rows if row.part != "warm_up"}) > 1
@@ -82,7 +83,7 @@ class Told:
             self.exclusive, self.rest, self.everything = True, False, False
             if not said.named and not said.values and not said.scoped:
                 return
-        if self._sets_more_or_fewer(said) or self._left_out(said) or self._first_only(said):
+        if self._of_added(said) or self._sets_more_or_fewer(said) or self._left_out(said) or self._first_only(said):
             return
         self.leaving = said.named and self.leaving and not said.values
         self._kept_whole(said)
@@ -112,6 +113,25 @@ class Told:
         for at in targets:
             self.keep.setdefault(at, True)
         self._change(clause, targets)
+
+    def _of_added(self, said: _Said) -> bool:
+        """ "One more set of dips, 6 reps": the reps are those of that set; whether that is what is said."""
+        if self.added_in is None or self.added_in[1] != said.clause.sentence:
+            return False
+        if not said.values or said.scoped or said.named or said.names - {"the"}:
+            return False
+        self._change_added(said.clause)
+        return True
+
+    def _change_added(self, clause: Clause) -> None:
+        assert self.added_in is not None
+        at = self.added_in[0]
+        beside = [replace(self.added[at])]
+        changed = change(self.message, beside, [0], clause, self.asks)
+        if changed is None or len(changed) != 1:
+            self.asks.append(Ask("sets", self.message.span(clause.facts[0].start, clause.facts[-1].end)))
+            return
+        self.added[at] = replace(changed[0], movement=self.rows[at].movement, part=self.rows[at].part)
 
     def _sets_more_or_fewer(self, said: _Said) -> bool:
         """ "One set of dips less", "ein Satz Chin-ups mehr": so many of the last; whether that is what is said."""
@@ -229,7 +249,10 @@ class Told:
         if "extra_set" in names:
             targets = clause.targets or main_rows(rows)
             self.added[targets[-1]] = replace(rows[targets[-1]])
+            self.added_in = (targets[-1], clause.sentence)
             self.everything = self.everything or bool(names & {"done", "planned", "same", "fine"})
+            if any(fact.kind != "bare" for fact in said.values):
+                self._change_added(clause)
             return True
         if clause.outside and any(f.kind in ("rows", "bare") for f in clause.facts):
             move = clause.outside[0]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.reading.facts import Fact
+from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
@@ -35,7 +35,7 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         sign = 1 if item.has("plan", "more_reps") else -1
         return [Fact("delta", item.start, item.end, (1.0, "reps", sign))], i + 1
     if item.has("plan", "extra_set"):
-        return [Fact("plan", item.start, item.end, "extra_set")], i + 1
+        return _one_more(s, i, i + 1)
     if item.has("side", "left") and item.text in little("left"):
         out = next((j for j in range(i + 2, i + LEFT_OUT) if s.at(j).has("plan", "out")), None)
         if out is not None and all(s.at(j).value is None and s.at(j).kind != "sym" for j in range(i + 1, out)):
@@ -45,6 +45,16 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if told is not None:
             return told
     return _stopped(s, i) if item.has("plan", "stopped") else None
+
+
+def _one_more(s: Scanner, i: int, end: int) -> tuple[list[Fact], int]:
+    """ "One more set of 2": a set like the one before, with the reps that stand beside it."""
+    told: list[Fact] = [Fact("plan", s.at(i).start, s.at(end - 1).end, "extra_set")]
+    of, number = s.at(end), s.at(end + 1)
+    reps = number.value if of.has("times", "of") and not of.has("load", "at") and number.kind == "num" else None
+    if reps is None or reps != int(reps) or s.unit_at(end + 2) is not None or s.at(end + 2).has("times", "x"):
+        return told, end
+    return [*told, Fact("rows", number.start, number.end, [Entry(int(reps))], {"reps": True})], end + 2
 
 
 def _shifted(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
@@ -195,6 +205,8 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         if unit is None and s.unit_at(j + 1) in ("kg", "lb"):
             unit, j = s.unit_at(j + 1), j + 1
         if unit is None and item.spelled and value == 1:
+            if s.at(j + 1).has("load", "at", "plus", "sign") and s.at(j + 2).kind == "num":
+                return _one_more(s, i, j + 1)  # "one more with 10 kg x 5"
             unit = "reps"
         before = s.at(i - 1)
         tied = (

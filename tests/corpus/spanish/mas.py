@@ -41,3 +41,6 @@ say(
     "one_arm_pull_up 4 L; one_arm_pull_up 2 R; neutral_grip_pull_up 5,5,4 +32.5",
 )
 say("fondos lastrados 9/9/8  + 32", "dip 9,9,8 +32")
+say("2 series de dominadas, 8 y 7", "pull_up 8,7")
+say("dominadas 4x4 con 10 y otra serie de 2", "pull_up 4x4 +10; pull_up 2 +10")
+say("todo hecho y una serie más de 2", "pull_up 4x3 +15; pull_up 2 +15", today="m pull_up 4x3 +15 @8")
