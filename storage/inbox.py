@@ -253,14 +253,18 @@ def retry(tx: Session) -> int:
     return int(run(tx, sa.update(incoming).where(failed), again).rowcount)
 
 
-def empty_texts(tx: Session, before: datetime) -> int:
-    """Let go of the words of what was handled and received before a moment; the facts made of it stay. How many.
+def strip(tx: Session, before: datetime) -> int:
+    """Let go of the words, presses and addresses of what was handled and received before a moment; the facts made of it
+    stay. How many.
 
     What was set aside is kept until somebody has looked at it.
     """
     old = sa.update(incoming).where(incoming.c.received_at < before, incoming.c.handled_at.is_not(None))
-    told = old.where(incoming.c.set_aside_because.is_(None), incoming.c.text != "")
-    return int(run(tx, told, {"text": "", "data": {}}).rowcount)
+    whole = old.where(incoming.c.set_aside_because.is_(None), sa.or_(incoming.c.text != "", incoming.c.address != ""))
+    # A stranger's sender is their address once more.
+    nobodys = sa.and_(incoming.c.athlete_id.is_(None), incoming.c.coach_id.is_(None))
+    sender = sa.case((nobodys, ""), else_=incoming.c.sender)
+    return int(run(tx, whole.values(text="", data={}, address="", sender=sender)).rowcount)
 
 
 def adopt(tx: Session, channel: str, address: str, who: Someone) -> None:

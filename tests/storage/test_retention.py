@@ -1,5 +1,6 @@
 """After the days that were set no words are left but those that somebody still waits for."""
 
+from dataclasses import replace
 from datetime import timedelta
 
 import sqlalchemy as sa
@@ -47,3 +48,29 @@ def test_what_is_over_is_emptied_and_what_waits_stays(store, mira):
         row = run(tx, sa.select(outbox.outgoing).where(outbox.outgoing.c.id == sent)).one()
     assert words(store) == ["asked", "open", "owed", "waits"]
     assert (row.picture, row.picture_alt, row.plan, row.sent_at) == (None, None, None, NOW)
+
+
+def test_presses_clips_and_questions_without_words_are_emptied_as_well(store, mira):
+    with store.transaction() as tx:
+        press = replace(update(1, "quillback"), kind="press", text="", data={"data": "quillback"})
+        clip = replace(update(2), kind="clip", text="", data={"media": "quillback"})
+        inbox.accept(tx, [press, clip, update(3, text="quillback")], NOW)  # the press of a stranger
+        for row in (1, 2, 3):
+            inbox.mark_handled(tx, row, NOW)
+        sent = message("stranger:terminal:quillback:9", "quillback", buttons=[["7", "quillback"]], media="quillback")
+        again = message("stranger:terminal:quillback:10", "quillback", document_name="quillback")
+        alert = message("alert:1:quill:back", "quillback")
+        for row in (sent, again, alert):
+            outbox.mark_sent(tx, outbox.post(tx, row), NOW)
+        questions.ask(tx, mira, "pain", NOW, data={"site": "quillback"})
+        questions.expire(tx, mira, "pain", NOW)
+
+    with store.transaction() as tx:
+        assert retention.let_go_of_words(tx, NOW + YEAR) == 7
+        assert retention.let_go_of_words(tx, NOW + YEAR) == 0
+        left = [dict(row._mapping) for t in (inbox.incoming, outbox.outgoing, questions.questions)
+                for row in run(tx, sa.select(t))]  # fmt: skip
+    assert len(left) == 7
+    assert "quillback" not in repr([{**row, "to": None} for row in left])
+    assert "alert:1:quill:back" in [row.get("cause") for row in left]  # known again, so that it is told once
+    assert f"athlete:{mira.id}" in [row.get("sender") for row in left]
