@@ -30,6 +30,11 @@ BUSY_TIMEOUT_S = 15
 _QUIET: dict[str, Any] = {"hide_parameters": True}
 
 
+# Given to a table whose numbers are known outside of it: in buttons on phones, in the causes of messages, in what is
+# being sent just now. SQLite would give the number of the newest row again once that row is erased.
+NUMBERS_ONCE = {"sqlite_autoincrement": True}
+
+
 class Row(SQLModel):
     """What every table has. Rows read are loose copies: changing one changes nothing stored."""
 

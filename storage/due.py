@@ -10,7 +10,18 @@ from typing import Any
 import sqlalchemy as sa
 from sqlmodel import Field, Index, Session, UniqueConstraint
 
-from storage.database import BigId, Row, conflict_insert_on, loose, loose_all, on_postgres, run, run_later, table_of
+from storage.database import (
+    NUMBERS_ONCE,
+    BigId,
+    Row,
+    conflict_insert_on,
+    loose,
+    loose_all,
+    on_postgres,
+    run,
+    run_later,
+    table_of,
+)
 from storage.persons import Role, Someone, Who, owned_by, owner_columns, try_lock, try_lock_all
 
 MAX_ATTEMPTS = 5
@@ -26,6 +37,7 @@ class Due(Row, table=True):
         UniqueConstraint("athlete_id", "kind", "for_date"),
         UniqueConstraint("coach_id", "kind", "for_date"),
         Index("ix_due_open", "due_at", sqlite_where=sa.text(_OPEN), postgresql_where=sa.text(_OPEN)),
+        NUMBERS_ONCE,
     )
 
     athlete_id: int | None = Field(default=None, foreign_key="athlete.id", sa_type=BigId)

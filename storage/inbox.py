@@ -13,7 +13,18 @@ from sqlmodel import Field, Index, Session, UniqueConstraint
 
 from storage import persons
 from storage.chats import chats
-from storage.database import BigId, Json, Row, insert_ignoring, loose, loose_all, on_postgres, run, table_of
+from storage.database import (
+    NUMBERS_ONCE,
+    BigId,
+    Json,
+    Row,
+    insert_ignoring,
+    loose,
+    loose_all,
+    on_postgres,
+    run,
+    table_of,
+)
 from storage.persons import Someone, Who
 
 MAX_ATTEMPTS = 5
@@ -63,6 +74,7 @@ class Incoming(Row, table=True):
         Index("ix_incoming_open_sender", "sender", "id", sqlite_where=sa.text("handled_at IS NULL"),
               postgresql_where=sa.text("handled_at IS NULL")),
         Index("ix_incoming_sender", "sender", "sent_at"),
+        NUMBERS_ONCE,
     )  # fmt: skip
 
     channel: str
@@ -122,9 +134,7 @@ def _without_floods_of_strangers(tx: Session, rows: list[dict[str, Any]], now: d
         return rows
     strange = sa.and_(incoming.c.sender.in_(strangers), incoming.c.athlete_id.is_(None), incoming.c.coach_id.is_(None))
     old = sa.and_(strange, incoming.c.sent_at < now - STRANGER_FORGOTTEN, incoming.c.handled_at.is_not(None))
-    # SQLite would give the newest row's number to the next one, whose answers would count as given already.
-    newest = sa.select(sa.func.max(incoming.c.id)).scalar_subquery()
-    run(tx, sa.delete(incoming).where(old, incoming.c.id < newest))
+    run(tx, sa.delete(incoming).where(old))
     kept = [row._asdict() for row in run(tx, sa.select(incoming).where(strange).order_by(incoming.c.id))]
     heard: dict[str, list[dict[str, Any]]] = {sender: [] for sender in strangers}
     for row in kept:

@@ -12,6 +12,7 @@ from sqlmodel import Field, Index, Session, UniqueConstraint
 
 from storage.chats import chats
 from storage.database import (
+    NUMBERS_ONCE,
     BigId,
     Json,
     Row,
@@ -57,6 +58,7 @@ class Outgoing(Row, table=True):
         Index("ix_outgoing_open_address", "channel", "address", sqlite_where=sa.text(_OPEN),
               postgresql_where=sa.text(_OPEN)),
         Index("ix_outgoing_address", "channel", "address", "sent_at"),
+        NUMBERS_ONCE,
     )  # fmt: skip
 
     channel: str

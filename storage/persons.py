@@ -12,7 +12,19 @@ import sqlalchemy as sa
 from sqlmodel import Field, Session, UniqueConstraint
 
 from planner.facts import Cycle, Weekly
-from storage.database import BigId, Json, Row, insert_row, loose, loose_all, on_postgres, run, run_later, table_of
+from storage.database import (
+    NUMBERS_ONCE,
+    BigId,
+    Json,
+    Row,
+    insert_row,
+    loose,
+    loose_all,
+    on_postgres,
+    run,
+    run_later,
+    table_of,
+)
 from storage.errors import NoSuchPerson
 from storage.record_cache import changes_facts
 
@@ -41,7 +53,7 @@ class Athlete(Row, table=True):
 
     # Handles are how a coach names an athlete; two of one name would get each other's orders. Numbers are given once:
     # an old button and a record at hand would take who comes next for who was erased.
-    __table_args__ = (UniqueConstraint("coach_id", "handle"), {"sqlite_autoincrement": True})
+    __table_args__ = (UniqueConstraint("coach_id", "handle"), NUMBERS_ONCE)
 
     coach_id: int = Field(foreign_key="coach.id", sa_type=BigId)
     handle: str

@@ -9,7 +9,7 @@ from typing import Any
 import sqlalchemy as sa
 from sqlmodel import Field, Index, Session
 
-from storage.database import BigId, Json, Row, insert_row, loose_all, run, table_of
+from storage.database import NUMBERS_ONCE, BigId, Json, Row, insert_row, loose_all, run, table_of
 from storage.persons import Role, Someone, owned_by, owner_columns
 
 _ONE_ASK = sa.text("kind = 'ask' AND answered_at IS NULL AND expired_at IS NULL")
@@ -27,6 +27,7 @@ class Question(Row, table=True):
               postgresql_where=_ONE_ASK),
         Index("uq_question_open_ask_coach", "coach_id", unique=True, sqlite_where=_ONE_ASK,
               postgresql_where=_ONE_ASK),
+        NUMBERS_ONCE,
     )  # fmt: skip
 
     athlete_id: int | None = Field(default=None, foreign_key="athlete.id", sa_type=BigId, index=True)

@@ -375,6 +375,16 @@ def test_the_tombstone_says_nothing_of_the_person(full):
     assert row["handle_hash"] == tombstones.hashed(row["key"], MARK)
 
 
+@pytest.mark.parametrize("table", [inbox.incoming, outbox.outgoing, due.dues, questions.questions], ids=str)
+def test_numbers_that_buttons_causes_and_sends_name_are_not_given_again(memory, table):
+    with memory.transaction() as tx:  # PostgreSQL never gives one twice
+        fill(tx.connection(), tables.metadata, rows=2)
+        run(tx, sa.delete(table).where(table.c.id == 2))
+        values = {**row_of(table, 3), "athlete_id": 1, "coach_id": 1}
+        del values["id"]
+        assert run(tx, sa.insert(table), values).inserted_primary_key[0] == 3
+
+
 def test_who_comes_after_the_erased_is_not_taken_for_them(tmp_path):
     store = Store.open(f"sqlite:///{tmp_path}/slowrung.sqlite3")
     with store.transaction() as tx:

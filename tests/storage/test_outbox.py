@@ -4,7 +4,7 @@ from datetime import timedelta
 
 import sqlalchemy as sa
 
-from storage import outbox
+from storage import erasure, outbox
 from storage.database import run
 from storage.outbox import ALERT, PLAN, REPLY, SUMMARY
 from tests.storage.sample import HOUR, NOW, message
@@ -124,3 +124,14 @@ def test_what_is_owed_goes_to_the_chats_new_address(store, mira):
         outbox.mark_sent(tx, first.id, NOW)
         outbox.readdress(tx, "terminal", "mira", "mira 2")
     assert [row.address for row in claim(store)] == ["mira 2"]
+
+
+def test_a_send_that_ends_after_an_erasure_marks_nobody_elses_message(store, mira):
+    post(store, message("hers"))
+    (under_way,) = claim(store)
+    with store.transaction() as tx:
+        erasure.erase(tx, mira.id, NOW)
+    post(store, message("his", "jonas"))
+    with store.transaction() as tx:
+        outbox.mark_sent(tx, under_way.id, NOW)
+    assert send_all(store) == ["his"]
