@@ -8,13 +8,13 @@ import sqlalchemy as sa
 from typer.testing import CliRunner
 
 from bot.main import app
-from storage import health, moving, notes, persons, tables, upgrade
+from storage import health, moving, notes, outbox, persons, tables, upgrade
 from storage.database import writing_engine
 from storage.errors import NoSuchDatabase
 from storage.loading import load_roster
 from storage.store import Store, sqlite_path
 from tests.storage.filled import fill
-from tests.storage.sample import NOW, small_roster
+from tests.storage.sample import NOW, message, small_roster
 
 LATER = NOW + timedelta(days=30)
 
@@ -94,6 +94,22 @@ def test_new_rows_get_ids_beyond_those_that_came(source, target):
     with closing(Store.open(target)) as store, store.transaction() as tx:
         assert notes.add_note(tx, 1, "new", NOW) == 4
         assert persons.add_coach(tx, persons.Coach(name="Rui", timezone="Europe/Lisbon")) == 4
+
+
+def test_numbers_of_rows_that_are_gone_are_not_given_again_after_a_move(source, target, tmp_path):
+    with begun(source) as connection:
+        for name in ("outgoing", "question", "incoming"):
+            connection.execute(sa.delete(tables.metadata.tables[name]).where(sa.text("id > 1")))
+    moving.move(source, target, LATER)
+    with closing(Store.open(target)) as store, store.transaction() as tx:
+        assert outbox.post(tx, message("new")) == 4
+    if sqlite_path(target) is None:
+        with begun(target) as connection:
+            connection.execute(sa.delete(tables.metadata.tables["outgoing"]).where(sa.text("id > 1")))
+        target, back = f"sqlite:///{tmp_path}/back.sqlite3", target
+        moving.move(back, target, LATER)
+        with closing(Store.open(target)) as store, store.transaction() as tx:
+            assert outbox.post(tx, message("newer")) == 5
 
 
 def test_a_copy_that_differs_is_noticed_and_nothing_is_kept(source, target):
