@@ -66,7 +66,7 @@ class _Places:
             at
             for at, token in enumerate(tokens)
             if token.text in SENTENCE_ENDS or not token.text[0].isascii()
-            if token.kind in ("sym", "nl")
+            if token.kind in ("sym", "nl") and not (at + 1 < len(tokens) and tokens[at + 1].text == ")")
         ]
         self._numbers = [at for at, token in enumerate(tokens) if token.value is not None]
         self._commas = [at for at, token in enumerate(tokens) if token.text == ","]

@@ -45,6 +45,7 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
     worked = 0
     inside = False
     rounds = None
+    worn = _worn(blocks[0])
     for move, own in _by_days(blocks):
         mention: Mention = move.value
         if mention.movement == "!":
@@ -61,6 +62,11 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
                 efforts.append((folded.early_effort, 3, []))
             continue
         worked += 1
+        for row in folded.rows:
+            if worn is not None and row.load_kg is None and not row.load_open:
+                row.load_kg = worn
+        if any(fact.kind == "sep" and fact.value == 3 for fact in own):
+            worn = None
         before = len(work.sets)
         at = next((f.start for f in own if f.kind in ("rows", "bare", "count", "fail", "load")), move.start)
         apart = all(fact is not move for fact in own)
@@ -76,6 +82,17 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
         if _for_both(own):
             _load_of_both(work, before)
     settle_efforts(work, efforts, worked, inside)
+
+
+def _worn(block: tuple[Fact, list[Fact]]) -> float | None:
+    """ "With the 8 kg vest: push-ups 3x15, squats 3x20": the load of all that the sentence goes on to list."""
+    move, own = block
+    head = [fact for fact in own if fact.end <= move.start]
+    colon = bool(head) and head[-1].kind == "sep" and head[-1].note.get("mark") == ":"
+    loads = [fact for fact in head if fact.kind == "load" and fact.value]
+    if not colon or len(loads) != 1 or any(fact.kind in ("rows", "bare", "count") for fact in head):
+        return None
+    return float(loads[0].value)
 
 
 def _same_load(fact: Fact, work: Work) -> Fact:

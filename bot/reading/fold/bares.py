@@ -39,6 +39,7 @@ class BareFacts(BareLoads):
             self._mended_load,
             self._mended_reps,
             self._of_count,
+            self._list_of_side,
             self._broken,
             self._too_many,
             self._loose,
@@ -47,9 +48,9 @@ class BareFacts(BareLoads):
             self._reps(fact)
 
     def _spent(self, fact: Fact) -> bool:
-        """Taken by the fact before it, or the reps of a miss told once more."""
+        """Taken by the fact before it, denied, or the reps of a miss told once more."""
         again = self.rows and self.rows[-1].failed and self.rows[-1].reps == fact.value and "got" in self.schemes
-        return bool(fact.note.get("spent") or (again and self.scope is None))
+        return bool(fact.note.get("spent") or self.denied(fact) or (again and self.scope is None))
 
     def _got_fewer(self, fact: Fact) -> bool:
         """ "Tried a triple at 30, got 2"."""
@@ -170,6 +171,19 @@ class BareFacts(BareLoads):
         self.on_rows(Fact("rows", fact.start, fact.end, [Entry(int(fact.value))]))
         return True
 
+    def _list_of_side(self, fact: Fact) -> bool:
+        """ "Left 3 and 2, right 3 and 3": sets of that side."""
+        sided = self.prev is not None and self.prev.kind == "side" and self.side in ("left", "right")
+        whole = fact.value == int(fact.value) and not fact.note.get("comma")
+        others = self._listed_after(fact) if sided and whole and not self.based else []
+        for other in others:
+            other.note["spent"] = True
+        if others:
+            side, self.side = self.side, None
+            self.add([Entry(int(one.value), side=side) for one in (fact, *others)], fact)
+            self.last_side = side
+        return bool(others)
+
     def _listed_after(self, fact: Fact) -> list[Fact]:
         """The plain numbers of a list that goes on after this one: "8 and 7", "8 then 7"."""
         found: list[Fact] = []
@@ -216,6 +230,7 @@ class BareFacts(BareLoads):
         return bool(
             self.side in ("left", "right", "each")
             or self.next_is("side", "load", "at", "effort", "link")
+            or (self.next is not None and self.next.kind == "scheme" and self.next.value == "amrap")
             or self.loaded()
             or fact.note.get("before_move")
             or (moved and fact.value <= FEW and self.block.movement in WHOLE_FEATS)

@@ -32,6 +32,9 @@ class EffortFacts(FoldState):
         if not self.rows and (self.scope == "last" or (self.next is not None and self.next.value == "last")):
             self.last_rpe, self.early_effort = value, None  # "rpe 9 on the last, pull-ups 4x3"
             return
+        if not self.rows and self.next is not None and self.next.kind == "scope" and self.next.value == "all":
+            self.all_rpe = value  # "two left on every set, dips 4x6"
+            return
         if not self.rows:
             if self.count is not None or self.scope == "all" or self.load_said or self.side:
                 self.all_rpe = value if self.scope == "all" or self.count is not None else None

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from bot.reading.facts import Fact
 from bot.reading.fold.efforts import EffortFacts
 from bot.reading.fold.rows import change, shift
+from bot.reading.little import little
 
 HELPED = frozenset({"one_arm_counterweight", "band_pull_up"})
+MOST_EITHER = 12  # a whole number up to it can be reps as well as a load
 LIST_OF_SETS = 3  # so many with one load at the end are a list
 
 
@@ -14,7 +18,7 @@ class LoadFacts(EffortFacts):
     """Added load, assistance, and what is told against other values."""
 
     def on_load(self, fact: Fact) -> None:
-        if fact.note.get("spent"):
+        if fact.note.get("spent") or self.denied(fact):
             return
         value = fact.value
         adds = (
@@ -131,6 +135,15 @@ class LoadFacts(EffortFacts):
         told = marks[: singles - 1]
         return singles if singles > 1 and told[0] == "and" and set(told[1:]) <= {","} else 0
 
+    def denied(self, fact: Fact) -> bool:
+        """ "With the red band, not the 15 kg stack"."""
+        at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+        before = [one for one in self.block.facts[max(0, at - 2) : at] if one.value != "the"]
+        last = before[-1] if before else None
+        if last is None or last.kind != "plan" or self.based:
+            return False
+        return self.span(last.start, last.end).lower().startswith(tuple(little("not")))
+
     def on_loads(self, fact: Fact) -> None:
         loads = fact.value
         if self.rows and len(loads) == len(self.rows):
@@ -184,11 +197,18 @@ class LoadFacts(EffortFacts):
     def on_instead(self, fact: Fact) -> None:
         new, old, unit = fact.value
         if not self.rows:
-            if unit in ("kg", "lb") or (unit is None and (new != int(new) or max(new, old) > 12)):
+            if unit in ("kg", "lb") or (unit is None and (new != int(new) or max(new, old) > MOST_EITHER)):
                 self.load, self.load_said = self.to_kg(new, unit), True
             return
-        rows = self.scoped() if self.scope is not None else self.rows
-        change(rows or self.rows, new, old, unit, self.to_kg)
+        rows = (self.scoped() if self.scope is not None else self.rows) or self.rows
+        before = [replace(row) for row in rows]
+        change(rows, new, old, unit, self.to_kg)
+        if rows == before and not self.based and all(row.load_kg is None and row.hold_s is None for row in rows):
+            if unit is None and new == int(new) and max(new, old) <= MOST_EITHER:
+                self.ask("reps", fact)
+            else:
+                for row in rows:
+                    row.load_kg = self.to_kg(new, unit)  # "4x4 with 22.5, not 20"
         self.scope = None
 
     def on_delta(self, fact: Fact) -> None:

@@ -184,7 +184,10 @@ class MarkFacts(LoadFacts):
             self.load_said = False
             return
         if not self.rows:
-            if isinstance(ordinal, int) and fact.note.get("rep"):
+            if self._tried_next(fact):
+                self.miss_next = True  # "missed a single at 47.5"
+                return
+            if isinstance(ordinal, int) and (fact.note.get("rep") or self._told_as_done(ordinal - 1, fact)):
                 self.add([Entry(ordinal - 1)], fact)
             elif self.count is not None:
                 self.add([Entry(0) for _ in range(self.count)], fact)
@@ -221,9 +224,9 @@ class MarkFacts(LoadFacts):
             and self.word_row is last
             and len(self.rows) == 1
             and last.reps == 1
-            and not self.more_sets_follow(fact)
+            and ("attempt" in self.schemes or not self.more_sets_follow(fact))
         ):
-            last.reps, last.failed = 0, True  # "+45 single, failed"
+            last.reps, last.failed = 0, True  # "+45 single, failed"; "tried a single at 45, missed it, then hit 42.5"
             return
         one_more = len(self.rows) > 1 and len(group) == 1 and last.reps == 1 and ordinal is None
         bracket = self.prev is not None and self.prev.kind == "sep" and self.prev.note.get("mark") == "("
@@ -245,6 +248,21 @@ class MarkFacts(LoadFacts):
             new = replace(new, group=self.group, load_kg=None)
             self.count = None
         self.rows.append(new)
+
+    def _tried_next(self, fact: Fact) -> bool:
+        """Whether the set missed is told right after the word for it: "a single", "the double"."""
+        follow = self.next
+        tried = follow is not None and follow.kind == "rows" and len(follow.value) == 1 and bool(follow.value[0].reps)
+        return tried and fact.value is None and not fact.note.get("weak")
+
+    def _told_as_done(self, reps: int, fact: Fact) -> bool:
+        """ "Failed the 7th dip, so 6": the number that follows is the reps done, told once more."""
+        at = next(i for i, one in enumerate(self.block.facts) if one is fact)
+        again = next((one for one in self.block.facts[at + 1 :] if one.kind in ("bare", "rows")), None)
+        if again is None or again.kind != "bare" or again.value != reps or reps < 1:
+            return False
+        again.note["spent"] = True
+        return True
 
     def loads_told(self) -> bool:
         return any(row.load_kg for row in self.rows)

@@ -34,6 +34,7 @@ class FoldState:
         self.count: int | None = None
         self.mend = False
         self.link: str | None = None
+        self.miss_next = False  # the set that comes next was missed
         self.one_more = False  # what comes next is one more set of the same
         self.more_of: list[tuple[Row, Row]] = []  # a further set, and the one whose load it has where it tells none
         self.group = 0
@@ -99,6 +100,9 @@ class FoldState:
             return rows
         if isinstance(scope, tuple):
             name, n = scope
+            if name == "from":
+                pairs = {"left", "right"} <= {row.side for row in rows}
+                return rows[(n - 1) * (2 if pairs else 1) :]
             if name == "these":
                 return [rows[at - 1] for at in n if 0 < at <= len(rows)]
             return rows[:n] if name == "first" else rows[-n:]
@@ -171,7 +175,13 @@ class FoldState:
             if entry.ask:
                 self.ask(entry.ask, fact)
             self.rows.append(row)
-        self.rpe, self.one_more = None, False
+        if self.miss_next:
+            for row in self.rows[start:]:
+                row.failed = True
+                if row.reps != 1:
+                    self.ask("reps", fact)  # of a triple that was missed, one or two may have gone up
+                row.reps = 0 if row.reps == 1 else None
+        self.rpe, self.one_more, self.miss_next = None, False, False
         self.groups[self.group] = own is not None
         if self.link in ("straight", "drop") and start:
             for row in self.rows[start:]:

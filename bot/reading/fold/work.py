@@ -220,6 +220,9 @@ class WorkFacts(MarkFacts):
             self.groups[self.group] = True
         paused = self.link in ("rest_pause", "cluster") and note.get("list") and len(entries) > 1
         if (note.get("mark") == "+" or paused) and not self.block.hold:
+            at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+            if any(one.kind == "rows" and one.note.get("mark") == "+" for one in self.block.facts[at + 1 :]):
+                self.count = None  # "two clusters: 2+1+1 and 2+1+1": each is told
             self.cluster()
 
     def cluster(self) -> None:

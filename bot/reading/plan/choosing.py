@@ -39,6 +39,8 @@ def _of_list(targets: list[T], scope: object) -> list[T]:
     """The ones of a list that a scope means by number."""
     if isinstance(scope, tuple) and scope[0] == "these":
         return [targets[at - 1] for at in scope[1] if 0 < at <= len(targets)]
+    if isinstance(scope, tuple) and scope[0] == "from":
+        return targets[scope[1] - 1 :]
     if isinstance(scope, tuple):
         return targets[: scope[1]] if scope[0] == "first" else targets[-scope[1] :]
     if isinstance(scope, int):

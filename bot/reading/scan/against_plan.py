@@ -9,6 +9,7 @@ from bot.reading.scan.schemes import chain
 
 BETWEEN = ("word", "known", "claim", "move")  # what may stand between a value and "instead of"
 MOST_NAMED = 6  # so many sets are named by their number: "the last two"
+REACH = 6  # so far from "after the second set" stands what changed
 MOST_CHANGE = 10  # more than this is no change of a load but a load
 LEFT_OUT = 7  # how far "out" may stand from "left": "left the dips out"
 
@@ -16,7 +17,7 @@ LEFT_OUT = 7  # how far "out" may stand from "left": "left the dips out"
 def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """Words about the day's plan, and values told against it: "50 instead of 45", "2.5 less", "one more rep"."""
     item = s.at(i)
-    told = _which(s, i)
+    told = _which(s, i) or _onwards(s, i)
     if told is not None:
         return told
     first = i + 1 if item.has("load", "at") and s.at(i + 1).value is not None else i
@@ -129,6 +130,39 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     ):
         return [Fact("scope", item.start, nxt.end, int(nxt.value or 0), {"numbered": True})], j + 1
     return None
+
+
+def _onwards(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "From the third set on 12.5", "after the second set down to 7.5": that set and those that follow."""
+    item = s.at(i)
+    later = item.text in little("after_set")
+    if not later and item.text not in little("from_set"):
+        return None
+    j = i + 1
+    while j < i + 4 and s.at(j).value is None and s.at(j).name("scope") is None and not s.at(j).has("sets", "sets"):
+        j += 1  # "a partir de la", "from the"
+    nth, end = s.at(j).name("scope"), j + 1
+    first = int(nth) if nth is not None and nth.isdigit() else None
+    if first is None and s.at(j).has("sets", "sets") and s.at(j + 1).kind == "num":
+        first, end = int(s.at(j + 1).value or 0), j + 2
+    elif first is None and later and s.at(j).kind == "num" and s.at(j + 1).has("sets", "sets"):
+        first, end = int(s.at(j).value or 0), j + 2
+    if not first or first > MOST_NAMED or (later and not _changes(s, i, end)):
+        return None
+    return [Fact("scope", item.start, s.at(end - 1).end, ("from", first + later), {"text": item.text})], end
+
+
+def _changes(s: Scanner, i: int, end: int) -> bool:
+    """Whether a new value is told beside "after the second set", in the same clause: not that something hurt."""
+    for step, at in ((-1, i - 1), (1, end)):
+        for _ in range(REACH):
+            one = s.at(at)
+            if one.kind in ("nl", "end") or one.text in (",", ".", ";", "!", "?"):
+                break
+            if one.kind == "num" and not s.at(at + 1).has("unit", "min") and s.unit_at(at + 1) not in ("sec", "min"):
+                return True
+            at += step
+    return False
 
 
 def _stopped(s: Scanner, i: int) -> tuple[list[Fact], int] | None:

@@ -7,6 +7,10 @@ from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 
+LEAST_LISTED = 5  # no effort below it stands in a list of efforts
+MOST_LEFT = 6  # reps left; who has more left does not count them
+
+
 def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item = s.at(i)
     if item.has("effort", "almost"):
@@ -59,18 +63,13 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
         return None
     between = s.at(i - 1).has("effort", "between") or s.at(i + 1).has("effort", "between")
     between = between or s.at(i).text.endswith(tuple(little("from_effort")))
-    low = high = value = number.value
+    low = high = number.value
     end = j + 1
-    efforts = [low]
     ranged = False
     joined = s.at(end)
-    slashed = [value]
-    k = end
-    while not rir and s.at(k).text == "/" and s.at(k + 1).kind == "num" and 5 <= (s.at(k + 1).value or 0) <= 10:
-        slashed.append(s.at(k + 1).value or 0.0)
-        k += 2
-    if len(slashed) > 2:
-        return [Fact("efforts", s.at(i).start, s.at(k - 1).end, slashed)], k  # "rpe 8/8/8.5/9"
+    told, k = _listed(s, j, rir)
+    if len(told) > (1 if joined.text == "," else 2):
+        return [Fact("efforts", s.at(i).start, s.at(k - 1).end, [10.0 - one for one in told] if rir else told)], k
     if (
         joined.text == "/"
         or joined.text in little("until")
@@ -83,24 +82,6 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
                 high, end, ranged = second, end + 2, True
         else:
             end += 2
-    elif not rir and joined.kind == "num" and s.at(end + 1).kind == "num" and _spaced(s, j) > 2:
-        # "RPE 7 7 7.5 8"
-        k = j + _spaced(s, j)
-        return [Fact("efforts", s.at(i).start, s.at(k - 1).end, [s.at(at).value or 0.0 for at in range(j, k)])], k
-    elif joined.text == "," and s.at(end + 1).kind == "num" and not rir:
-        # a list of efforts: "RPE 7, 8, 9"
-        k = end
-        while s.at(k).text == "," and s.at(k + 1).kind == "num":
-            value = s.at(k + 1).value or 0
-            after = s.at(k + 2)
-            if value > 10 or value < 5 or after.has("times", "x") or after.has("sets") or after.has("reps"):
-                break
-            if after.kind in ("word", "move") or after.has("unit"):
-                break
-            efforts.append(value)
-            k += 2
-        if len(efforts) > 1:
-            return [Fact("efforts", s.at(i).start, s.at(k - 1).end, efforts)], k
     if s.at(end).has("effort", "after", "rpe") and not s.at(end).has("scope") and s.at(end + 1).kind != "num":
         end += 1
     start, stop = s.at(i).start, s.at(end - 1).end
@@ -113,14 +94,22 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
     return [Fact("effort", start, stop, low)], end
 
 
-def _spaced(s: Scanner, j: int) -> int:
-    """How many efforts stand in a row with nothing between them."""
-    count = 0
-    while s.at(j + count).kind == "num" and 5 <= (s.at(j + count).value or 0) <= 10:
-        count += 1
-    after = s.at(j + count)
-    ends = not (after.has("times", "x") or after.has("sets") or after.has("reps") or after.has("unit"))
-    return count if ends else 0
+def _listed(s: Scanner, j: int, rir: bool) -> tuple[list[float], int]:
+    """The efforts, or the reps left, that stand in a row from `j`, and where it ends: "8/8/9", "7, 8, 9", "3 2 2 1"."""
+    low, high = (0, MOST_LEFT) if rir else (LEAST_LISTED, 10)
+    told, k = [s.at(j).value or 0.0], j + 1
+    mark = s.at(k).text if s.at(k).text in ("/", ",") else ""
+    while s.at(k).text == mark or (not mark and s.at(k).kind == "num"):
+        number, after = s.at(k + bool(mark)), s.at(k + bool(mark) + 1)
+        if number.kind != "num" or number.value is None or not low <= number.value <= high:
+            break
+        if after.has("times", "x") or after.has("sets") or after.has("reps") or after.has("unit"):
+            break
+        if mark == "," and after.kind in ("word", "move"):
+            break
+        told.append(number.value)
+        k += 1 + bool(mark)
+    return told, k
 
 
 def effort_after(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
@@ -141,7 +130,7 @@ def effort_after(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if mark.has("effort", "after") and high > 10:
         return None  # "+20 rpe …"
     if mark.has("effort", "rir"):
-        if high > 6:
+        if high > MOST_LEFT:
             return None
         start, stop = number.start, mark.end
         if high != low:
