@@ -14,13 +14,13 @@ from alembic import command
 from alembic.autogenerate import compare_metadata
 from alembic.migration import MigrationContext
 
-from storage import moving, tables, upgrade
-from storage.database import writing_engine
+from storage import erasure, inbox, moving, tables, upgrade
+from storage.database import run, writing_engine
 from storage.errors import BackupFailed
 from storage.migrations import HEAD
 from storage.store import Store, sqlite_path
 from tests.storage.conftest import sql, url_of
-from tests.storage.filled import fill
+from tests.storage.filled import MOMENT, fill
 
 ROOT = Path(__file__).parents[2]
 REVISIONS = upgrade.revisions()[::-1]
@@ -189,6 +189,30 @@ upgrade.bring_up_to_date({bare!r}, sqlite_path({bare!r}), Path({str(tmp_path / "
     assert rows_of(bare) == before
     with closing(Store.open(bare)) as store, store.transaction() as tx:
         assert len(tx.connection().execute(sa.text("SELECT id FROM coach_note")).all()) == 3
+
+
+def test_old_notes_without_an_owner_get_theirs_and_go_with_them(bare, tmp_path):
+    needs_pg_dump(bare)
+    as_of(bare, "0006")
+    note = {"channel": "import", "athlete_id": None, "coach_id": None, "address": "quillback",
+            "sender": "import:quillback", "text": "quillback 5x3"}  # fmt: skip
+    engine = sa.create_engine(bare)
+    with engine.begin() as connection:
+        known = reflected(connection).tables
+        rows, weights = known["incoming"], known["bodyweight_fact"]
+        connection.execute(sa.update(rows).where(rows.c.id != 3).values(note))
+        # The first is of an athlete who is there; the facts of the second were erased.
+        connection.execute(sa.update(weights).where(weights.c.id == 1).values(cause=1))
+        connection.execute(sa.delete(known["tombstone"]))
+    engine.dispose()
+
+    with closing(Store.open(bare, tmp_path / "copies")) as store:
+        with store.reading() as tx:
+            rows = run(tx, sa.select(inbox.incoming).order_by(inbox.incoming.c.id)).all()
+        assert [(row.id, row.athlete_id) for row in rows] == [(1, 1), (3, 3)]
+        assert rows[0].sender == "athlete:1"
+        erasure.erase_athlete(store, 1, MOMENT)
+    assert "quillback" not in repr(rows_of(bare))
 
 
 def test_every_revision_is_in_one_line():
