@@ -97,8 +97,9 @@ class BareFacts(BareLoads):
         return True
 
     def _counts_a_word(self, fact: Fact) -> bool:
-        """ "one thing": a number in words that counts what is no training."""
-        return bool(fact.note.get("spelled") and self._follows(fact, "word"))
+        """ "one thing": a number in words that counts what is no training; "right: one clean rep" counts reps."""
+        sided = self.side in ("left", "right") and self.prev is not None and self.prev.kind in ("side", "sep")
+        return not sided and bool(fact.note.get("spelled") and self._follows(fact, "word"))
 
     def _missed(self, fact: Fact) -> bool:
         """ "MU 5x1, then 2 missed"."""

@@ -101,8 +101,8 @@ class FoldState:
         if isinstance(scope, tuple):
             name, n = scope
             if name == "from":
-                pairs = {"left", "right"} <= {row.side for row in rows}
-                return rows[(n - 1) * (2 if pairs else 1) :]
+                paired = {"left", "right"} <= {row.side for row in rows}
+                return rows[(n - 1) * (2 if paired else 1) :]
             if name == "these":
                 return [rows[at - 1] for at in n if 0 < at <= len(rows)]
             return rows[:n] if name == "first" else rows[-n:]

@@ -9,6 +9,7 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.fold.marks import MarkFacts
 from bot.reading.fold.rows import Row
 
+MOST_FURTHER = 20  # sets more than told before
 MORE_THAN_ASKED = 3  # so many reps more than the scheme says are still its own sets
 
 
@@ -17,6 +18,7 @@ class WorkFacts(MarkFacts):
 
     def on_rows(self, fact: Fact) -> None:
         entries: list[Entry] = list(fact.value)
+        self.one_more = self.one_more or (bool(fact.note.get("more")) and bool(self.rows))
         note = fact.note
         by_word = len(self.rows) == 1 and self.word_row is self.rows[0] and self.rows[0].load_kg is None
         if by_word and not note.get("word") and not self.based:
@@ -253,6 +255,14 @@ class WorkFacts(MarkFacts):
         if self.based:
             self.keep(value)
             return
+        if fact.note.get("more") and self.rows:
+            self.one_more = True
+            at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+            told = next((one for one in self.block.facts[at + 1 :] if one.kind not in ("sep", "word")), None)
+            if told is None or told.kind not in ("rows", "bare"):
+                last = self.tail(self.rows)
+                self.rows += [replace(row, rpe=None) for _ in range(min(value, MOST_FURTHER)) for row in last]
+                return  # "4x4 and 2 extra sets"
         if fact.note.get("within") and len(self.bares) == 1 and len(self.rows) == 1:
             # "20 pull-ups in 5 sets": how many in each is not said
             self.ask("sets", fact)

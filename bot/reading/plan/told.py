@@ -19,6 +19,7 @@ from planner.movements import movement
 
 # Movements whose added load goes over to another of the same pattern.
 LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_dip".split())
+MOST_EXTRA = 5  # more sets beyond the plan are asked
 VALUES = frozenset("rows bare loads load at count effort effort_range efforts instead delta fail assist".split())
 
 
@@ -57,7 +58,7 @@ class Told:
         self.everything = False
         self.rest = False
         self.extra: list[Row] = []
-        self.added: dict[int, Row] = {}  # one more set after a planned one
+        self.added: dict[int, list[Row]] = {}  # more sets after a planned one
         self.added_in: tuple[int, int] | None = None  # the row and the sentence of the one added last
         self.sticky: list[int] = []
         self.sticky_at = -1  # the sentence that named it
@@ -126,17 +127,20 @@ class Told:
     def _change_added(self, clause: Clause) -> None:
         assert self.added_in is not None
         at = self.added_in[0]
-        beside = [replace(self.added[at])]
+        beside = [replace(self.added[at][0])]
         changed = change(self.message, beside, [0], clause, self.asks)
         if changed is None or len(changed) != 1:
             self.asks.append(Ask("sets", self.message.span(clause.facts[0].start, clause.facts[-1].end)))
             return
-        self.added[at] = replace(changed[0], movement=self.rows[at].movement, part=self.rows[at].part)
+        self.added[at] = [replace(changed[0], movement=self.rows[at].movement, part=self.rows[at].part)]
 
     def _sets_more_or_fewer(self, said: _Said) -> bool:
         """ "One set of dips less", "ein Satz Chin-ups mehr": so many of the last; whether that is what is said."""
         names, rows = said.names, self.rows
-        count = next((f.value for f in said.values if f.kind == "count" and not f.note.get("of_plan")), None)
+        told = next((f for f in said.values if f.kind == "count" and not f.note.get("of_plan")), None)
+        if told is not None and told.note.get("more"):
+            return self._more_sets(said, told)
+        count = None if told is None else told.value
         if count is None or said.scoped or len(said.values) > 1 or not names & {"less", "more", "except"}:
             return False
         if "less" not in names and "more" not in names and not said.named:
@@ -149,11 +153,23 @@ class Told:
             for at in targets[-count * step :]:
                 self.keep[at] = False
         elif count == 1:
-            self.added[targets[-1]] = replace(rows[targets[-1]])
+            self.added[targets[-1]] = [replace(rows[targets[-1]])]
         else:
             return False
         for at in targets:
             self.keep.setdefault(at, True)
+        return True
+
+    def _more_sets(self, said: _Said, told: Fact) -> bool:
+        """ "Done and 2 extra sets": so many more of the same; with other reps or loads they are asked."""
+        targets = said.clause.targets or main_rows(self.rows)
+        step = 2 if self.rows[targets[-1]].side is not None else 1
+        self.added[targets[-1]] = [replace(self.rows[at]) for _ in range(told.value) for at in targets[-step:]]
+        self.everything = self.everything or not (said.named or any(self.keep.values()))
+        for at in targets:
+            self.keep.setdefault(at, True)
+        if len(said.values) > 1 or told.value > MOST_EXTRA:
+            self.asks.append(Ask("sets", self.message.span(said.clause.facts[0].start, said.clause.facts[-1].end)))
         return True
 
     def _first_only(self, said: _Said) -> bool:
@@ -248,7 +264,7 @@ class Told:
             return True
         if "extra_set" in names:
             targets = clause.targets or main_rows(rows)
-            self.added[targets[-1]] = replace(rows[targets[-1]])
+            self.added[targets[-1]] = [replace(rows[targets[-1]])]
             self.added_in = (targets[-1], clause.sentence)
             self.everything = self.everything or bool(names & {"done", "planned", "same", "fine"})
             if any(fact.kind != "bare" for fact in said.values):
@@ -316,6 +332,8 @@ class Told:
         if touched and any(f.kind == "scope" and f.value == "rest" for f in said.clause.facts):
             first = rows[touched[0]].movement
             return [i for i, row in enumerate(rows) if row.movement == first and not row.touched]
+        if not said.named and any(f.kind == "load" and f.note.get("none") for f in values) and self.everything:
+            return [i for i, row in enumerate(rows) if row.load_kg]  # "as planned, but bodyweight only"
         if "all_lifts" in said.names and values[0].kind in ("bare", "load"):
             return [i for i, row in enumerate(rows) if row.part != "warm_up"]
         if whole and efforts_only:
@@ -343,7 +361,7 @@ class Told:
         fact = next(f for f in said.values if f.kind == "count")
         step = 2 if self.rows[targets[-1]].side is not None else 1
         if fact.value * step == len(targets) + step:
-            self.added[targets[-1]] = replace(self.rows[targets[-1]])
+            self.added[targets[-1]] = [replace(self.rows[targets[-1]])]
         elif fact.value * step > len(targets):
             self.asks.append(Ask("sets", self.message.span(fact.start, fact.end)))
 
@@ -378,8 +396,7 @@ class Told:
             if not self.keep.get(at, include_rest):
                 continue
             out += self.anew.get(at, [row])
-            if at in self.added:
-                out.append(self.added[at])
+            out += self.added.get(at, [])
         return out + self.extra
 
 

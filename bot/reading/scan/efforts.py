@@ -6,7 +6,6 @@ from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
-
 LEAST_LISTED = 5  # no effort below it stands in a list of efforts
 MOST_LEFT = 6  # reps left; who has more left does not count them
 

@@ -20,7 +20,8 @@ def lone_number(s: Scanner, i: int, item: Item, value: float) -> tuple[list[Fact
         if s.at(i + 2).has("plan", "less", "more"):
             return None
         within = s.at(i - 1).has("times", "within")
-        return [Fact("count", item.start, after.end, int(value), {"within": within})], i + 2
+        note = {"within": within, "more": after.has("sets", "more")}
+        return [Fact("count", item.start, after.end, int(value), note)], i + 2
     if after.has("reps"):
         if s.whole(value):
             return [Fact("rows", item.start, after.end, [Entry(int(value))], {"one": True, "reps": True})], i + 2

@@ -122,6 +122,11 @@ def _side(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int]:
         and (s.at(i - 1).has("noise") or s.at(i + 1).text in little("after_left"))
     ):
         return [Fact("word", item.start, item.end)], i + 1
+    if name in ("left", "right") and item.end - item.start == 2:
+        reps = next((j for j in (i + 1, i + 2) if s.at(j).has("reps")), None)
+        if reps is not None and (reps == i + 1 or s.at(i + 1).kind == "word"):  # "right one clean rep"
+            one = Fact("rows", item.end - 1, s.at(reps).end, [Entry(1)], {"one": True, "reps": True})
+            return [Fact("side", item.start, item.end - 1, name, {"plain": False}), one], reps + 1
     plain = name == "per"
     return [Fact("side", item.start, item.end, "each" if plain else name, {"plain": plain})], i + 1
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 from bot.reading.facts import Entry, Fact
@@ -61,7 +62,14 @@ def chain(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         end = nxt.end
     if len(factors) == 1:
         return None
-    return _resolve(s, i, factors), end
+    facts = _resolve(s, i, factors)
+    more = any(s.at(j).has("sets", "more") for j in range(i, end))
+    return [_further(fact) for fact in facts] if more else facts, end
+
+
+def _further(fact: Fact) -> Fact:
+    """ "2 more sets of 3": of the work before, so with its load."""
+    return replace(fact, note={**fact.note, "more": True}) if fact.kind == "rows" else fact
 
 
 def _resolve(s: Scanner, i: int, factors: list[Factor]) -> list[Fact]:
