@@ -68,7 +68,7 @@ def erase(tx: Session, athlete_id: int, now: datetime) -> dict[str, int]:
         if "athlete_id" in table.c:
             _count(counts, table, run(tx, sa.delete(table).where(table.c.athlete_id == athlete_id)).rowcount)
     _count(counts, athletes, run(tx, sa.delete(athletes).where(athletes.c.id == athlete_id)).rowcount)
-    tombstones.bury(tx, whose.coach_id, whose.handle, now)
+    tombstones.bury(tx, whose.coach_id, whose.handle, max(now, whose.added_at or now))
     return counts
 
 

@@ -52,21 +52,23 @@ def load_roster(tx: Session, roster: Roster, now: datetime, again: Collection[st
     left out, unless `again` has their handle.
     """
     coach_id, coach_added = _coach(tx, roster)
-    for handle in again:
-        tombstones.take_up_again(tx, coach_id, handle)
     erased = tombstones.buried_of(tx, coach_id, [entry.handle for entry in roster.athletes])
+    wanted = {handle.casefold() for handle in again}
     known = {row.handle: row for row in athletes_of(tx, coach_id)}
     ids: dict[str, int] = {}
     added: list[str] = []
+    left_out: list[str] = []
     for entry in roster.athletes:
-        row = known.get(entry.handle)
-        if entry.handle in erased:
+        row, erased_at = known.get(entry.handle), erased.get(entry.handle)
+        # Who is there all the same came back with an older copy, and is to be erased again before anything else.
+        back = row is not None and erased_at is not None and tombstones.is_erased(row.added_at, erased_at)
+        if back or (row is None and erased_at is not None and entry.handle.casefold() not in wanted):
+            left_out.append(entry.handle)
             continue
         if row is None:
-            started = now.astimezone(ZoneInfo(entry.timezone)).date()
-            ids[entry.handle] = add_athlete(
-                tx, Athlete(coach_id=coach_id, handle=entry.handle, started_on=started, **_settings(entry))
-            )
+            started, at = now.astimezone(ZoneInfo(entry.timezone)).date(), tombstones.after(erased_at, now)
+            new = Athlete(coach_id=coach_id, handle=entry.handle, started_on=started, added_at=at, **_settings(entry))
+            ids[entry.handle] = add_athlete(tx, new)
             added.append(entry.handle)
         else:
             assert row.id is not None
@@ -74,8 +76,7 @@ def load_roster(tx: Session, roster: Roster, now: datetime, again: Collection[st
             update_athlete(tx, row.id, _settings(entry))
         _add_tests(tx, ids[entry.handle], entry.tests, now)
     absent = tuple(handle for handle in known if handle not in ids)
-    left_out = tuple(entry.handle for entry in roster.athletes if entry.handle in erased)
-    return LoadedRoster(coach_id, coach_added, ids, tuple(added), absent, left_out)
+    return LoadedRoster(coach_id, coach_added, ids, tuple(added), absent, tuple(left_out))
 
 
 def _coach(tx: Session, roster: Roster) -> tuple[int, bool]:

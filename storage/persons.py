@@ -5,7 +5,7 @@ from __future__ import annotations
 import secrets
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
-from datetime import date, time
+from datetime import date, datetime, time
 from typing import Any, Literal, Protocol
 
 import sqlalchemy as sa
@@ -48,7 +48,8 @@ class Athlete(Row, table=True):
     """An athlete of one coach, with the settings the roster gave and messages changed since.
 
     `equipment` a list, `schedule` as `schedule_to_json` makes it, `ladders` pairs of ladder and rung (None: to be
-    placed), `rules` the coach's values for this athlete alone. `silenced`: asked to be left alone.
+    placed), `rules` the coach's values for this athlete alone. `silenced`: asked to be left alone. `added_at`: None
+    where nobody had noted it yet; later than any erasure of the handle before (`storage/tombstones.py`).
     """
 
     # Handles are how a coach names an athlete; two of one name would get each other's orders. Numbers are given once:
@@ -70,6 +71,7 @@ class Athlete(Row, table=True):
     ladders: list[list[str | None]] = Field(default_factory=list, sa_type=Json)
     screened: bool = False
     started_on: date
+    added_at: datetime | None = None
     silenced: bool = False
     rules: dict[str, Any] = Field(default_factory=dict, sa_type=Json)
     # A new number with every change of a setting or fact: what a cached record is known by. Not a counter: one that

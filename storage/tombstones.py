@@ -6,7 +6,7 @@ import hashlib
 import hmac
 import secrets
 from collections.abc import Iterable, Mapping, Sequence
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import Any
 
 import sqlalchemy as sa
@@ -17,7 +17,8 @@ from storage.persons import athletes, coaches
 
 
 class Tombstone(Row, table=True):
-    """An athlete of a coach was erased at that moment.
+    """An athlete of a coach was erased at that moment. It stays when they are taken up again: copies from before still
+    know what was erased.
 
     The handle is kept as a hash with a key of the row's own, so that no search for a name finds it. Whoever holds the
     database and guesses the handle can see that the guess is right; that is what the row is for.
@@ -38,17 +39,21 @@ def bury(tx: Session, coach_id: int, handle: str, now: datetime) -> None:
     insert_row(tx, Tombstone(coach_id=coach_id, key=key, handle_hash=hashed(key, handle), erased_at=now))
 
 
-def buried_of(tx: Session, coach_id: int, handles: Iterable[str]) -> set[str]:
-    """Those of the handles whose athlete the coach once had and who was erased."""
+def buried_of(tx: Session, coach_id: int, handles: Iterable[str]) -> dict[str, datetime]:
+    """Those of the handles whose athlete the coach once had and who was erased, and when that was last."""
     known = _of(tx, coach_id)
-    return {handle for handle in handles if any(_is(row, handle) for row in known)}
+    erased = {handle: _last(known, handle) for handle in handles}
+    return {handle: at for handle, at in erased.items() if at is not None}
 
 
-def take_up_again(tx: Session, coach_id: int, handle: str) -> bool:
-    """The handle may be used anew. False: nobody of it was erased."""
-    mine = [row.id for row in _of(tx, coach_id) if _is(row, handle)]
-    run(tx, sa.delete(tombstones).where(tombstones.c.id.in_(mine)))
-    return bool(mine)
+def is_erased(added_at: datetime | None, erased_at: datetime) -> bool:
+    """Whether an athlete who was added then is the one who was erased; else the handle was taken up anew."""
+    return added_at is None or added_at <= erased_at
+
+
+def after(erased_at: datetime | None, now: datetime) -> datetime:
+    """The moment for whoever is added now: later than the erasure, wherever the clock was set meanwhile."""
+    return now if erased_at is None else max(now, erased_at + timedelta(microseconds=1))
 
 
 def moments(tx: Session) -> list[datetime]:
@@ -60,9 +65,9 @@ def come_back(tx: Session) -> list[int]:
     """Ids of athletes who were erased and are there all the same: an older copy of the database was put back."""
     found: list[int] = []
     for coach_id in sorted({row.coach_id for row in run(tx, sa.select(tombstones.c.coach_id))}):
-        known = _of(tx, coach_id)
-        team = run(tx, sa.select(athletes.c.id, athletes.c.handle).where(athletes.c.coach_id == coach_id))
-        found += [row.id for row in team if any(_is(one, row.handle) for one in known)]
+        team = run(tx, sa.select(athletes).where(athletes.c.coach_id == coach_id)).all()
+        erased = buried_of(tx, coach_id, [row.handle for row in team])
+        found += [row.id for row in team if row.handle in erased and is_erased(row.added_at, erased[row.handle])]
     return sorted(found)
 
 
@@ -84,5 +89,6 @@ def _of(tx: Session, coach_id: int) -> Sequence[sa.Row[*tuple[Any, ...]]]:
     return run(tx, sa.select(tombstones).where(tombstones.c.coach_id == coach_id)).all()
 
 
-def _is(row: sa.Row[*tuple[Any, ...]], handle: str) -> bool:
-    return hmac.compare_digest(row.handle_hash, hashed(row.key, handle))
+def _last(known: Sequence[sa.Row[*tuple[Any, ...]]], handle: str) -> datetime | None:
+    mine = [row.erased_at for row in known if hmac.compare_digest(row.handle_hash, hashed(row.key, handle))]
+    return max(mine, default=None)

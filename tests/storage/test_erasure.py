@@ -33,7 +33,7 @@ from storage import (
 from storage.database import run
 from storage.errors import NoSuchPerson
 from storage.loading import load_roster
-from storage.persons import Who, person, update_athlete
+from storage.persons import Who, athletes, person, update_athlete
 from storage.records import record
 from storage.store import Store
 from tests.storage.filled import fill, row_of
@@ -327,6 +327,58 @@ def test_a_copy_that_is_put_back_lacks_who_was_erased_since(tmp_path):
         assert load_roster(tx, small_roster(MARK), NOW).erased == (MARK,)
     again.close()
     assert MARK.encode() not in store.path.read_bytes().lower()
+
+
+def test_who_was_taken_up_again_keeps_what_is_new_and_gets_nothing_back_of_before(tmp_path):
+    store, copies = Store.open(f"sqlite:///{tmp_path}/slowrung.sqlite3"), tmp_path / "copies"
+    with store.transaction() as tx:
+        old = load_roster(tx, small_roster(MARK, "jonas"), NOW).athlete_ids[MARK]
+        notes.add_note(tx, old, "from before", NOW)
+    before = backup.backup(store.url, copies, NOW)
+    erasure.erase_athlete(store, old, NOW)
+    with store.transaction() as tx:
+        new = load_roster(tx, small_roster(MARK, "jonas"), NOW, again=[MARK.upper()]).athlete_ids[MARK]
+        notes.add_note(tx, new, "from after", NOW)
+        assert tombstones.come_back(tx) == []
+    after = backup.backup(store.url, copies, NOW)
+
+    def put_back(copy):
+        store.close()
+        done = erasure.restore_copy(copy, store.path, NOW)
+        with closing(Store.open(store.url)) as again, again.reading() as tx:
+            return done.erased_again, run(tx, sa.select(notes.coach_notes.c.text)).scalars().all()
+
+    assert put_back(after) == (0, ["from after"])
+    assert put_back(before) == (1, [])
+    assert b"from before" not in store.path.read_bytes()
+
+
+def test_copies_that_know_who_was_taken_up_again_are_gone_after_the_days(tmp_path):
+    store = Store.open(f"sqlite:///{tmp_path}/slowrung.sqlite3")
+    with store.transaction() as tx:
+        loaded = load_roster(tx, small_roster(MARK), NOW)
+    knows = backup.backup(store.url, tmp_path / "copies", NOW)
+    os.utime(knows, (NOW.timestamp(), NOW.timestamp()))
+    erasure.erase_athlete(store, loaded.athlete_ids[MARK], NOW)
+    with store.transaction() as tx:
+        load_roster(tx, small_roster(MARK), NOW, again=[MARK])
+    assert erasure.let_go_of_copies(store.url, [tmp_path / "copies"], NOW + backup.KEEP_ERASED) == [knows]
+    store.close()
+
+
+def test_an_erasure_counts_wherever_the_clock_was_set_between(full):
+    store, her, _ = full
+    early = NOW - timedelta(hours=1)
+    erasure.erase_athlete(store, her.id, NOW)
+    with store.transaction() as tx:
+        new = load_roster(tx, small_roster(MARK), early, again=[MARK]).athlete_ids[MARK]
+        row = dict(run(tx, sa.select(athletes).where(athletes.c.id == new)).one()._mapping)
+        assert tombstones.come_back(tx) == []
+    erasure.erase_athlete(store, new, early)
+    with store.transaction() as tx:
+        run(tx, sa.insert(athletes), row)  # as an older copy has it
+        assert tombstones.come_back(tx) == [new]
+        assert load_roster(tx, small_roster(MARK), NOW, again=[MARK]).erased == (MARK,)
 
 
 def test_it_is_said_where_nobody_can_know_who_was_erased_since(tmp_path):
