@@ -90,6 +90,8 @@ def split(facts: Sequence[Fact]) -> tuple[list[Fact], list[tuple[Fact, list[Fact
                 between,
                 list(facts[follow + 1 : moves[n + 2] if n + 2 < len(moves) else len(facts)]),
             )
+            if facts[follow].value.movement == "!" and not _numbered(facts, follow):
+                cut = len(between)  # "second set rpe 9 because the dog walked by"
         own = [*taken, facts[at], *between[:cut]]
         if blocks and _named_again(blocks[-1][0], facts[at], own):
             blocks[-1][1].extend(fact for fact in own if fact is not facts[at])  # "…, last lean rpe 8"
@@ -104,6 +106,17 @@ def _named_again(before: Fact, move: Fact, own: Sequence[Fact]) -> bool:
     same = before.value.movement == move.value.movement and move.value.movement != "!"
     scoped = any(fact.kind == "scope" for fact in own)
     return same and scoped and not has_work(own) and not any(fact.kind in ("load", "assist") for fact in own)
+
+
+def _numbered(facts: Sequence[Fact], at: int) -> bool:
+    """Whether a number that can be of the movement at `at` stands in its clause."""
+    for side in (reversed(facts[:at]), facts[at + 1 :]):
+        for fact in side:
+            if fact.kind == "sep" and fact.note.get("mark") != ":":
+                break
+            if fact.kind in WORK | LOADED | {"left", "claim"} or fact.note.get("noise"):
+                return True
+    return False
 
 
 def has_work(facts: Sequence[Fact]) -> bool:

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.bare_loads import FEW, LEAST_RATED, BareLoads
+from bot.reading.fold.loads import MOST_EITHER
 from bot.reading.fold.rows import Row
 
 MOST_MISSED = 6  # sets told as missed by their number
@@ -236,6 +237,7 @@ class BareFacts(BareLoads):
             or fact.note.get("before_move")
             or (moved and fact.value <= FEW and self.block.movement in WHOLE_FEATS)
             or self.schemes & {"amrap", "ladder", "got", "total"}
+            or (self.by_ordinals and fact.value <= MOST_EITHER)
             or (self.rows and not self.bares_open())
             or (self.next_is("sep") and fact.note.get("spelled"))
         )

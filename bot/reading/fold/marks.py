@@ -299,6 +299,9 @@ class MarkFacts(LoadFacts):
             # "+45 failed, then +42.5 and got it"
             self.add([Entry(1)], fact)
             self.second_load = None
+        if fact.value == "total" and self.prev is not None and self.prev.kind == "load" and self.prev.value:
+            for row in self.last_group():
+                row.load_kg = self.prev.value  # "bar plus 60, so 80 kg in all"
         told = self.prev is not None and self.prev.kind == "rows" and bool(self.prev.note.get("one"))
         if fact.value == "total" and told and len(self.last_group()) == 1 and self.prev is not None:
             self.bares.append((self.prev, self.rows[-1]))

@@ -6,6 +6,7 @@ from typing import Any
 
 from bot.reading.facts import Entry, Fact
 from bot.reading.items import Item
+from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 MOST_LIST = 60
@@ -101,6 +102,8 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     if len(numbers) == 2 and marks == ["/"] and numbers[1][0] == 10 and numbers[0][0] != 10:
         return None  # "7/10" is a score
+    if len(numbers) == 2 and marks == ["/"] and s.at(ends[1]).text in little("would"):
+        return None  # "10/10 would do it again"
     start, end = numbers[0][2].start, s.at(ends[len(numbers) - 1] - 1).end
     values = [value for value, _, _ in numbers]
     units = [unit for _, unit, _ in numbers]

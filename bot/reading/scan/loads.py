@@ -37,6 +37,8 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if number.kind != "num" or number.value is None or (number.spelled and number.value == 1):
         return None
     value, end = number.value, j + 1
+    if how == "at" and s.at(i - 1).text in little("by_the_clock") and s.unit_at(end) is None:
+        return [Fact("word", item.start, number.end, None, {"noise": True})], end  # "the hall closes at 9"
     if how and number.spelled and s.at(end).kind == "num" and s.at(end + 1).text in little("plate_ending"):
         return [Fact("ask", item.start, s.at(end + 1).end, "load_kg")], end + 2  # "with two 45s"
     unit = s.unit_at(end)
