@@ -156,6 +156,22 @@ def test_without_a_copy_nothing_is_migrated(bare, revision, tmp_path):
     assert rows_of(bare) == before
 
 
+@pytest.mark.parametrize("revision", [None, REVISIONS[0]])
+def test_replicas_that_start_together_migrate_once_and_all_of_them_open(bare, revision, tmp_path):
+    needs_pg_dump(bare)
+    if revision is not None:
+        as_of(bare, revision)
+    script = f"from pathlib import Path; from storage.store import Store; Store.open({bare!r}, Path({str(tmp_path)!r}))"
+    own = [sys.executable, "-c", script]
+    environment = {**os.environ, "PYTHONPATH": str(ROOT)}
+    running = [subprocess.Popen(own, cwd=ROOT, env=environment, stderr=subprocess.PIPE) for _ in range(4)]
+    assert [one.communicate()[1].decode() for one in running] == [""] * 4
+    assert len(list(tmp_path.glob("*before-upgrade*"))) == (revision is not None)
+    assert rows_of(bare)["alembic_version"] == [{"version_num": f"text {HEAD}"}]
+    if revision is not None:
+        assert len(rows_of(bare)["athlete"]) == 3
+
+
 KILLED = """
 import os, signal
 import sqlalchemy as sa
