@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 from functools import cache
@@ -111,6 +111,8 @@ def accept(tx: Session, updates: Sequence[IncomingUpdate], now: datetime) -> int
     for start in range(0, len(updates), _BATCH):
         batch = updates[start : start + _BATCH]
         known = _people_at(tx, batch)
+        if _wait_for_strangers(tx, batch, known):
+            known = _people_at(tx, batch)
         rows = [_values(update, update.of or known.get((update.channel, update.address)), now) for update in batch]
         rows = _without_floods_of_strangers(tx, rows, now)
         _give_turns(tx, rows, now)
@@ -294,6 +296,18 @@ def _people_at(tx: Session, batch: Sequence[IncomingUpdate]) -> dict[tuple[str, 
     }
 
 
+def _wait_for_strangers(tx: Session, batch: Sequence[IncomingUpdate], known: Mapping[tuple[str, str], Who]) -> bool:
+    """Let whoever handles a message of a stranger just now be done: it may bind the address to a person, who would not
+    get what comes in meanwhile. True: look again."""
+    chats_of = {(one.channel, one.address) for one in batch if one.of is None}
+    senders = sorted(_sender(None, *chat) for chat in chats_of if chat not in known)
+    if not senders or not on_postgres(tx):
+        return False
+    for sender in senders:
+        run(tx, sa.select(sa.func.pg_advisory_xact_lock(_key(sender))))
+    return True
+
+
 def _values(update: IncomingUpdate, who: Who | None, now: datetime) -> dict[str, Any]:
     owner = {"athlete_id": None, "coach_id": None} if who is None else persons.owner_columns(who)
     return {
@@ -320,5 +334,8 @@ def _try_lock_sender(tx: Session, row: sa.Row[*tuple[Any, ...]]) -> bool:
         return persons.try_lock(tx, Who("athlete", row.athlete_id))
     if row.coach_id is not None:
         return persons.try_lock(tx, Who("coach", row.coach_id))
-    key = sa.func.hashtextextended(row.sender, 0)
-    return bool(run(tx, sa.select(sa.func.pg_try_advisory_xact_lock(key))).scalar())
+    return bool(run(tx, sa.select(sa.func.pg_try_advisory_xact_lock(_key(row.sender)))).scalar())
+
+
+def _key(sender: str) -> sa.ColumnElement[int]:
+    return sa.func.hashtextextended(sender, 0)

@@ -1,6 +1,9 @@
 """The inbox: each update once, each person's in order, what keeps failing set aside."""
 
+from concurrent.futures import ThreadPoolExecutor, wait
 from datetime import timedelta
+
+import pytest
 
 from storage import health, inbox, invites
 from tests.storage.sample import NOW, update
@@ -83,3 +86,22 @@ def test_a_row_is_found_by_the_services_number(store, mira):
     with store.transaction() as tx:
         assert inbox.by_key(tx, "terminal", "2").text == "second"
         assert inbox.by_key(tx, "telegram", "2") is None
+
+
+def test_what_comes_in_while_a_stranger_joins_is_theirs(store, mira):
+    if store.path is not None:
+        pytest.skip("SQLite has one writer: nothing comes in meanwhile")
+    accept(store, update(1, "new", "/start CODE"))
+    with store.transaction() as tx:
+        code = invites.new_invite(tx, mira, NOW)
+    with ThreadPoolExecutor(1) as beside:
+        with store.transaction() as tx:
+            first = inbox.next_unhandled(tx, NOW)
+            invites.redeem(tx, code, "terminal", "new", NOW)
+            inbox.mark_handled(tx, first.id, NOW)
+            coming = beside.submit(accept, store, update(2, "new"))
+            wait([coming], timeout=0.5)
+        coming.result()
+    with store.transaction() as tx:
+        second = inbox.next_unhandled(tx, NOW)
+    assert (second.update_key, second.athlete_id, second.sender) == ("2", mira.id, f"athlete:{mira.id}")
