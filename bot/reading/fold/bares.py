@@ -11,6 +11,7 @@ from bot.reading.fold.loads import MOST_EITHER
 from bot.reading.fold.rows import Row
 
 MOST_MISSED = 6  # sets told as missed by their number
+MOST_OF_A_WORD = 20  # singles, doubles
 MOST_REPS = 200
 DOUBTFUL_TRY = 20  # "got 25" may be reps or a load
 WHOLE_FEATS = frozenset({"muscle_up", "ring_muscle_up", "one_arm_pull_up", "one_arm_chin_up"})
@@ -27,6 +28,7 @@ class BareFacts(BareLoads):
             self._one_of_ten,
             self._of_scope,
             self._counts_a_word,
+            self._many_of_a_word,
             self._mended_effort,
             self._missed,
             self._tried,
@@ -51,6 +53,9 @@ class BareFacts(BareLoads):
     def _spent(self, fact: Fact) -> bool:
         """Taken by the fact before it, denied, or the reps of a miss told once more."""
         again = self.rows and self.rows[-1].failed and self.rows[-1].reps == fact.value and "got" in self.schemes
+        if self.one_way == fact.value:
+            self.one_way = None
+            return True
         return bool(fact.note.get("spent") or self.denied(fact) or (again and self.scope is None))
 
     def _got_fewer(self, fact: Fact) -> bool:
@@ -72,8 +77,10 @@ class BareFacts(BareLoads):
             if first > 1:
                 self.add([Entry(int(fact.value)) for _ in range(first)], fact)
                 return True
-        if self.scope == "last" and self.by_ordinals and whole and not self.based:
-            self.add([Entry(int(fact.value))], fact)
+        last = self.scope == "last" or (isinstance(self.scope, tuple) and self.scope[0] == "last")
+        if last and self.by_ordinals and whole and not self.based:
+            many = self.scope[1] if isinstance(self.scope, tuple) else 1
+            self.add([Entry(int(fact.value)) for _ in range(many)], fact)
             return True
         return False
 
@@ -101,6 +108,17 @@ class BareFacts(BareLoads):
         """ "one thing": a number in words that counts what is no training; "right: one clean rep" counts reps."""
         sided = self.side in ("left", "right") and self.prev is not None and self.prev.kind in ("side", "sep")
         return not sided and bool(fact.note.get("spelled") and self._follows(fact, "word"))
+
+    def _many_of_a_word(self, fact: Fact) -> bool:
+        """ "Singles: 5 at 40 kg": so many of them."""
+        alone = len(self.rows) == 1 and self.word_row is self.rows[0] and self.rows[0].load_kg is None
+        colon = self.prev is not None and self.prev.kind == "sep" and self.prev.note.get("mark") == ":"
+        many = int(fact.value) if fact.value in range(2, MOST_OF_A_WORD + 1) else 0
+        if not (alone and colon and many) or self.based or fact.note.get("comma"):
+            return False
+        self.rows += [replace(self.rows[0]) for _ in range(many - 1)]
+        self.word_row = None
+        return True
 
     def _missed(self, fact: Fact) -> bool:
         """ "MU 5x1, then 2 missed"."""

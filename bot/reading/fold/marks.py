@@ -9,6 +9,7 @@ from bot.reading.fold.loads import LoadFacts
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 
+LEAST_RUNGS = 3  # fewer sets are no ladder
 LEAST_TRIED = 15  # a bare number after "missed" that is a load
 
 
@@ -287,6 +288,9 @@ class MarkFacts(LoadFacts):
         if fact.value == "total" and at and self.block.facts[at - 1].kind == "claim":
             return  # "65 min in total" is no total of reps
         self.schemes.add(fact.value)
+        if fact.value == "down":
+            self._down_again()
+            return
         if (
             fact.value == "got"
             and self.rows
@@ -307,6 +311,17 @@ class MarkFacts(LoadFacts):
             self.bares.append((self.prev, self.rows[-1]))
         if fact.value == "total" and self.bares:
             self.total = (float(self.bares[-1][1].reps or 0), self.bares[-1][0])
+
+    def _down_again(self) -> None:
+        """ "1, 2, 3, 4, 5 and back down (to 1)": the ladder the other way, the top once."""
+        if self.next is not None and self.next.kind == "rows":
+            return  # told one by one
+        rungs = self.last_group()
+        rising = [row.reps for row in rungs if row.reps]
+        if len(rising) < LEAST_RUNGS or len(rising) != len(rungs) or rising != sorted(set(rising)):
+            return
+        self.rows += [replace(row) for row in reversed(rungs[:-1])]
+        self.one_way = rising[0]
 
     def on_mend(self, fact: Fact) -> None:
         if fact.value == "swap":

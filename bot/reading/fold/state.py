@@ -34,6 +34,7 @@ class FoldState:
         self.count: int | None = None
         self.mend = False
         self.link: str | None = None
+        self.one_way: int | None = None  # the reps that a ladder came back down to
         self.miss_next = False  # the set that comes next was missed
         self.one_more = False  # what comes next is one more set of the same
         self.more_of: list[tuple[Row, Row]] = []  # a further set, and the one whose load it has where it tells none

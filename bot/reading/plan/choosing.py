@@ -58,7 +58,7 @@ def addressed(base: Sequence[Row], scope: object, side: str | None) -> list[Row]
 
 def counted_rows(rows: Sequence[Row], n: int) -> list[int]:
     """The sets of the movement that has n of them in the plan."""
-    names = dict.fromkeys(row.movement for row in rows)
+    names = dict.fromkeys([rows[at].movement for at in main_rows(rows)] + [row.movement for row in rows])
     for name in names:
         own = [i for i, row in enumerate(rows) if row.movement == name]
         if len(own) == n or len(own) == 2 * n:

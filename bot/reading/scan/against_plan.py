@@ -226,6 +226,10 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         moves = [s.at(at) for at in range(j, k) if s.at(at).kind == "move"]
         named = [Fact("move", one.start, one.end, one.mention) for one in moves]
         return [*named, Fact("instead", item.start, s.at(end - 1).end, (value, s.at(k + 1).value, unit))], end
+    if unit == "sets" and mark.has("plan", "out_of") and (s.at(j + 1).value or 0) >= value:
+        end = j + 2 + s.at(j + 2).has("sets")
+        note = {"of_plan": int(s.at(j + 1).value or 0)}  # "3 sets out of 4"
+        return [Fact("count", item.start, s.at(end - 1).end, int(value), note)], end
     if mark.has("plan", "more_reps", "less_reps") and unit in (None, "reps") and value <= 10:
         sign = 1 if mark.has("plan", "more_reps") else -1
         return [Fact("delta", item.start, mark.end, (value, "reps", sign))], j + 1
