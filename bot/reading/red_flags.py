@@ -76,6 +76,8 @@ class Cues:
                 self._of_a_place(other.start) or self._of_one_ahead(other.start, bounds[1])
             ):
                 continue
+            if not self.tokens[other.start].space:
+                continue  # the "er" of "2er"
             if not self._begins_anew(*between):
                 return True
         return False

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.reading.better import withdrawn
 from bot.reading.message import Message
 
 BETWEEN = 8  # tokens between a cue and its number
@@ -17,6 +18,7 @@ class BodyCues:
     def __init__(self, message: Message) -> None:
         self.message = message
         self.tokens = message.tokens
+        self.withdrawn = withdrawn(message)
         self.at: dict[tuple[str, str], dict[int, int]] = {}
         for hit in message.hits("body"):
             places = self.at.setdefault((hit.table, hit.name), {})
@@ -38,6 +40,8 @@ def number_after(
         fill |= body.covered(table, name)
     for at in range(end, min(bounds_end, end + BETWEEN)):
         token = body.tokens[at]
+        if at in body.withdrawn:
+            continue
         if token.spelled and token.value == 1 and at + 1 < bounds_end and body.tokens[at + 1].value is not None:
             continue  # the "un" of "un 7"
         if token.value is not None:
@@ -45,3 +49,10 @@ def number_after(
         if at not in fill and body.tokens[at].text not in signs:
             return None
     return None
+
+
+def diary_heads(message: Message) -> dict[int, str]:
+    """The heads of a diary of pain, "morning 2, training 1, evening 0": two moments or more, each before its number."""
+    hits = [hit for hit in message.hits("body") if hit.table in ("diary", "when")]
+    led = {hit.end for hit in hits if hit.end < len(message.tokens) and message.tokens[hit.end].value is not None}
+    return {hit.start: hit.name for hit in hits if hit.table == "diary" and hit.end in led} if len(led) > 1 else {}

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.reading.better import withdrawn
 from bot.reading.body.bodyweight import find_bodyweight
 from bot.reading.body.cues import BodyCues
 from bot.reading.body.duration import find_duration
@@ -16,7 +17,7 @@ def find_body(message: Message) -> list[Claim]:
     if not any(token.value is not None for token in message.tokens) and not any(key[0] == "span" for key in body.at):
         return []
     claims: list[Claim] = []
-    taken: set[int] = set()
+    taken: set[int] = set(withdrawn(message))
     for finder in (find_sleep, find_session_rpe, find_bodyweight, find_duration):
         for claim in finder(body, taken):
             taken |= set(range(claim.start, claim.end))

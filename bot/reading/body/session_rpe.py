@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from bot.reading.body.cues import BodyCues, number_after
+from bot.reading.body.cues import BodyCues, diary_heads, number_after
 from bot.reading.little import little
 from bot.reading.message import Claim
 from bot.reading.phrases import sentence_bounds
@@ -65,11 +65,13 @@ def find_session_rpe(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     tokens = body.tokens
     if body.at.keys() & {("pain", "hurt"), ("pain", "word"), *_places(body)}:
         taken = taken | body.covered("when", "during")  # "elbow hurts. In training 3, after 1"
+    scales = body.starts("pain", "scale")
+    diary = diary_heads(body.message)
     # "session rpe 8", "sRPE 7", "Sesión 8/10", "overall 7"
     for low, high in sentence_bounds(tokens):
         for name in ("whole", "cue"):
             for start, end in sorted(body.starts("session_rpe", name).items()):
-                if not low <= start < high or start in taken or _seconds(tokens, start):
+                if not low <= start < high or start in taken or start in diary or _seconds(tokens, start):
                     continue
                 at = number_after(body, end, high, ("session_rpe", "between"), ("session_rpe", "effort"))
                 found = _effort(body, at) if at is not None else None
@@ -92,7 +94,7 @@ def find_session_rpe(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 continue
             for at in range(start - 1, max(low, start - 7) - 1, -1):
                 found = _effort(body, at)
-                if found is None:
+                if found is None or any(scale < at < end for scale, end in scales.items()):
                     continue
                 value, stop = found
                 between = range(stop, start)

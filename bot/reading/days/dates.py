@@ -103,6 +103,8 @@ def worded(hits: DayHits, hit: Hit) -> Day | None:
         return hits.both(hit, "date", of_month(today, month, day, False), of_month(today, month, day, True))
     if not numbers and any(t.value is not None for t in hits.tokens[hit.start : hit.end]):
         return None  # "am 14.2.": day and month in one number
+    if _counts(hits, hit):
+        return None
     day = numbers[0] if numbers else 1
     of = hit.end + 1 if hit.end < len(hits.tokens) and hits.tokens[hit.end].text in little("before_month") else hit.end
     if any(h.table == "month" for h in hits.at.get(of, ())):
@@ -113,6 +115,13 @@ def worded(hits: DayHits, hit: Hit) -> Day | None:
     if whole.value is not None and whole.value != int(whole.value):
         return None
     return hits.both(hit, "dom", day_of_month(today, day, False), day_of_month(today, day, True))
+
+
+def _counts(hits: DayHits, hit: Hit) -> bool:
+    """ "on the 3rd floor", "for the 3rd time", "mum's 60th": the number counts something else than days."""
+    at = next((at for at in range(hit.start, hit.end) if hits.tokens[at].value is not None), hit.end)
+    owned = bool(at) and any(hits.tokens[at - 1].text.endswith(mark) for mark in little("owner"))
+    return owned or hits.has("no_date", at) is not None
 
 
 def _year(hits: DayHits, at: int) -> tuple[int | None, int]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date, timedelta
 
+from bot.reading.better import put_right
 from bot.reading.days.day import Day, DayHits
 from bot.reading.days.nearest import day_of_month, of_month
 from bot.reading.little import little
@@ -17,6 +18,14 @@ def joined(hits: DayHits, days: list[Day]) -> list[Day]:
     out: list[Day] = []
     for day in days:
         last = out[-1] if out else None
+        if last is not None and last.back and put_right(hits.message, last.end, day.start):
+            meant = last.back[0] - timedelta(days=1)  # "yesterday, no, the day before"
+            out[-1] = (
+                replace(day, start=last.start, back=(meant, meant), ahead=(meant, meant))
+                if hits.has("before", day.start, day.end)
+                else replace(day, start=last.start)
+            )
+            continue
         if last is not None and last.kind == "weekday" and day.kind in ("dom", "date", "exact"):
             between = hits.tokens[last.end : day.start]
             until = any(h.table == "link" and h.name in ("until", "range") for h in hits.at.get(day.start, ()))

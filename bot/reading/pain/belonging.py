@@ -42,7 +42,11 @@ def attach(
             # "my wife's elbow is a 4, mine is 0"
             places.insert(places.index(other) + 1, Place(at, end, [*other.sites]))
     _give_sides(words, places, scores, bounds)
-    _give_parts(words, places, bounds)
+    for at, (side, _) in words.of_all.items():
+        if bounds[0] <= at < bounds[1]:
+            for place in places:
+                place.sides = [side if own is None else own for own in place.sides]
+    give_parts(words, places, bounds)
     left = _give_scores(words, places, scores, bounds, frozenset(at for s in signs for at in range(s.start, s.end)))
     _give_words(words, places, bounds, cues)
     _give_signs(words, places, bounds, signs)
@@ -96,7 +100,7 @@ def _give_sides(words: BodyWords, places: list[Place], scores: list[Score], boun
         place.moment, place.leading = moment_in(words, place.end, high) or leading, leading
 
 
-def _give_parts(words: BodyWords, places: list[Place], bounds: tuple[int, int]) -> None:
+def give_parts(words: BodyWords, places: list[Place], bounds: tuple[int, int]) -> None:
     """ "elbow, inner side": the part said behind the place."""
     for place, after in zip(places, [*places[1:], None], strict=True):
         until = after.start if after is not None else bounds[1]
@@ -142,6 +146,12 @@ def _give_scores(
         behind = [words.sides.get(score.end) for score, _, _ in place.scores]
         if len(behind) > 1 and None not in behind and words.sides.get(place.scores[0][0].start - 1) is None:
             place.scores = [(s, side, when) for (s, _, when), side in zip(place.scores, behind, strict=True)]
+    if len(places) == 1 and places[0].scores:
+        led = [score for score in left if score.led and score.end <= places[0].start]
+        if all(score.start < places[0].scores[0][0].start for score in led):
+            # "was a 4 on Monday, is a 1 today, left wrist"
+            places[0].scores = [*((score, None, None) for score in led), *places[0].scores]
+            left = [score for score in left if score not in led]
     moments = [near_moment(words, score, bounds) for score in left]
     alone = len(left) > 1 and len(places) == 1 and not places[0].scores
     if alone and None not in moments and len(set(moments)) == len(moments):  # "0 during, 2 after, elbow left"
@@ -246,6 +256,8 @@ def _owner(
             if a not in earlier
             and a not in signed
             and not (a in words.filler or a in words.sides or words.tokens[a].text in ".,:()=~-" or in_moment(words, a))
+            and not (words.tokens[a].spelled and words.tokens[a].value == 1 and a - 1 in words.sides)  # "the right one"
+            and a not in words.heads
         ]
         later = any(s.end <= score.start for s, _, _ in place.scores)
         if not loose and (len(between) <= REACH or later):
@@ -273,7 +285,9 @@ def _owner(
             for a in between
             if a not in words.sides and a not in words.links and words.tokens[a].text not in little("before_site")
         ]
-        if (score.led or by_pain_word(words, score, bounds)) and all(words.tokens[a].text in ",-(" for a in link):
+        if (score.led or by_pain_word(words, score, bounds)) and all(
+            words.tokens[a].text in ",-(" or a in words.filler or a in words.now for a in link
+        ):
             return place  # "it's a 3, left elbow"
         if not link and (
             score.scaled

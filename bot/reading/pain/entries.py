@@ -66,8 +66,13 @@ def _parted(words: BodyWords, place: Place, moments: Sequence[str | None]) -> bo
     if len(set(moments)) != len(moments):
         return False
     first = place.scores[0][0]
-    if None not in moments:
+    if None not in moments or all(
+        moment is not None or score.start - 1 in words.heads
+        for moment, (score, _, _) in zip(moments, place.scores, strict=True)
+    ):
         return True
+    if first.end in words.earlier:
+        return False  # "elbow 4 before, 2 after"
     last = place.scores[-1][0].start
     if len(moments) > 2 and moments.index(None) == len(moments) - 1 and words.now & {last - 1, last - 2}:
         return True

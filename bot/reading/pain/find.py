@@ -8,12 +8,13 @@ from __future__ import annotations
 
 from bot.reading.lexicon import Hit
 from bot.reading.message import Claim, Message
+from bot.reading.pain.apart import describe, hand_over, only_small, scored_later
 from bot.reading.pain.belonging import attach
 from bot.reading.pain.entries import claims_of
 from bot.reading.pain.placeless import bare_answer, placeless
 from bot.reading.pain.places import Place, places_in
 from bot.reading.pain.scores import Score, by_pain_word, near_moment, scores_in
-from bot.reading.pain.words import BodyWords, body_words, in_moment
+from bot.reading.pain.words import body_words
 from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import PainRead
 from bot.reading.red_flags import Cues, signs_in, views
@@ -50,27 +51,44 @@ def _pain_of(message: Message) -> list[Claim]:
     mentioned: list[Place] = []
     loose: list[tuple[Score, str | None]] = []
     without: list[Hit] = []
+    waiting: list[Score] = []  # told before their place: "how bad? 6. where? left wrist"
+    asked = False
+    apart: list[tuple[int, int]] = []  # sentences of nothing but a place's scores
     for bounds in sentence_bounds(message.tokens):
         places = places_in(words, bounds)
         scores = scores_in(words, bounds)
+        if not scores and not places and words.asked.issuperset(range(*bounds)):
+            asked = True
+            continue
         if places:
             left = attach(words, places, scores, bounds, signs, cues)
+            if waiting and not scores and len(places) == 1 and only_small(words, bounds, places):
+                hand_over(words, places[0], waiting)
+                loose = [one for one in loose if one[0] not in waiting]
+                waiting = []
             mentioned.extend(places)
             told.extend(place for place in places if place.told)
             loose.extend((score, near_moment(words, score, bounds)) for score in left if score.scaled)
             continue
-        if scores and told and told[-1].scores and len(told[-1].scores) == 1 and _only_small(words, bounds):
+        if not scores and told and only_small(words, bounds):
+            describe(words, told[-1], bounds, asked)  # "Left, on the inside."
+            continue
+        if scores and told and told[-1].scores and len(told[-1].scores) == 1 and only_small(words, bounds):
             told[-1].scores = [(scores[-1], None, None)]  # "elbow 4... hm more like a 3"
             continue
         if any(bounds[0] <= at < bounds[1] for at in words.now):
             for place in mentioned:
                 place.moment = None  # "that shoulder kept me up at night. Now 0/10"
-        if scores and _scored_later(words, told, scores, bounds):
+        if scores and scored_later(words, told, mentioned, scores, bounds, asked):
+            apart.append(bounds)
             continue
+        if asked and scores and not mentioned and only_small(words, bounds):
+            waiting = scores
         pained = any(bounds[0] <= hit.start < bounds[1] for hit in words.pain_words)
         for score in scores:
             if score.scaled or (pained and by_pain_word(words, score, bounds)):
                 loose.append((score, near_moment(words, score, bounds)))
+                waiting = [*waiting, score]
         if not any(bounds[0] <= score.start < bounds[1] for score, _ in loose):
             without.extend(hit for hit in words.none if bounds[0] <= hit.start < bounds[1])
     claims = [claim for place in told for claim in claims_of(message, words, place)]
@@ -80,6 +98,10 @@ def _pain_of(message: Message) -> list[Claim]:
         if place.others
         for score, _, _ in place.scores
     ]
+    if claims:
+        spare = [(start, end) for start, (_, end) in words.of_all.items()]
+        spare += [bounds for bounds in apart if only_small(words, bounds)]
+        claims += _noise(claims, spare)
     pained = any(claim.kind == "pain" for claim in claims)
     if not pained and without and sum(1 for t in message.tokens if t.value is not None) > 1:
         claims = bare_answer(message, words)
@@ -89,33 +111,7 @@ def _pain_of(message: Message) -> list[Claim]:
     return claims or bare_answer(message, words)
 
 
-def _scored_later(words: BodyWords, told: list[Place], scores: list[Score], bounds: tuple[int, int]) -> bool:
-    """ "my shoulder hurts. It's a 3, right one": give a sentence's scores to the one place that still has none."""
-    last = told[-1] if told else None
-    if last is None or last.scores or len(last.sites) > 1 or not (last.hurts or last.signs):
-        return False
-    if sum(1 for place in told if not place.scores) > 1:
-        return False
-    if not any(score.led or score.scaled for score in scores) and not _only_small(words, bounds):
-        return False
-    moments = [near_moment(words, score, bounds) for score in scores]
-    if len(set(moments)) != len(moments):
-        scores, moments = scores[-1:], moments[-1:]
-    last.scores = [(score, None, moment) for score, moment in zip(scores, moments, strict=True)]
-    sides = {side for at, side in words.sides.items() if bounds[0] <= at < bounds[1]}
-    if last.sides == [None] and len(sides) == 1:
-        last.sides = [*sides]
-    return True
-
-
-def _only_small(words: BodyWords, bounds: tuple[int, int]) -> bool:
-    led = {at for end, start in words.leads.items() for at in range(start, end)}
-    return all(
-        at in words.filler
-        or at in led
-        or at in words.sides
-        or in_moment(words, at)
-        or words.tokens[at].value is not None
-        or words.tokens[at].kind == "sym"
-        for at in range(*bounds)
-    )
+def _noise(claims: list[Claim], spare: list[tuple[int, int]]) -> list[Claim]:
+    """Claims `noise` for what no other claim has of these tokens: "during the pull-ups" told of pain is no training."""
+    taken = {at for claim in claims for at in range(claim.start, claim.end)}
+    return [Claim(at, at + 1, "noise", None) for at in sorted({a for s in spare for a in range(*s)} - taken)]

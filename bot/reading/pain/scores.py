@@ -10,6 +10,8 @@ from bot.reading.little import little
 from bot.reading.pain.words import BodyWords, in_moment
 from bot.reading.tokens import Token
 
+NO_MOMENT = "none"  # of a diary's head that the contract has no moment for: "evening"
+
 
 class Score(NamedTuple):
     start: int
@@ -49,6 +51,8 @@ def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
             at += 1  # "two fingers" counts them
             continue
         end, value, is_scaled = at + 1, token.value, False
+        if end + 1 < bounds[1] and not tokens[end].space and tokens[end].text in little("score_ending"):
+            end += end + 1 in words.inside  # "ein 2er im Ellbogen"
         if at in scaled:
             end, is_scaled = scaled[at], True
         elif at + 2 < bounds[1] and tokens[at + 1].text in "-~" and tokens[at + 2].value is not None:
@@ -76,9 +80,11 @@ def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
         row = (before is not None and before.text in ("/", "x", "@", "+")) or (
             after is not None and after.text in ("/", "x", "@", "+") and not after.space
         )
+        low = max([bounds[0], at - 3, *(start for start in site_starts if start < at)])
         of_session = any(
-            a in words.session and not in_moment(words, a) for a in range(max(bounds[0], at - 3), min(at, len(tokens)))
+            a in words.session and a not in words.heads and not in_moment(words, a) for a in range(low, at)
         )
+        of_session = of_session or (is_scaled and end in words.session and not in_moment(words, end))  # "7/10 session"
         if not row and not of_session and (is_scaled or _bare(words, at, end, value)):
             doubt = either is not None and value > (token.value or 0) + 1
             out.append(Score(at, end, value, is_scaled, at in words.leads, doubt))
@@ -95,11 +101,22 @@ def _of_now(words: BodyWords, scores: list[Score]) -> list[Score]:
         if last is not None and between and all(token.text in ARROW for token in between):
             out[-1] = score._replace(start=last.start, scaled=score.scaled or last.scaled)
             continue
+        if last is not None and _changed(words, last, score):
+            out[-1] = score._replace(start=last.start, scaled=score.scaled or last.scaled)
+            continue
         if last is not None and between and _led_back(words, last.end, score.start):
             out[-1] = last._replace(end=score.end, scaled=score.scaled or last.scaled)
             continue
         out.append(score)
     return out
+
+
+def _changed(words: BodyWords, last: Score, score: Score) -> bool:
+    """ "from 4 to 2": the later one stands."""
+    before = words.tokens[last.start - 1].text if last.start else ""
+    return (
+        before in little("from") and score.start == last.end + 1 and words.tokens[last.end].text in little("changed_to")
+    )
 
 
 def _led_back(words: BodyWords, low: int, high: int) -> bool:
@@ -165,6 +182,9 @@ def _may_follow(words: BodyWords, at: int) -> bool:
 def near_moment(words: BodyWords, score: Score, bounds: tuple[int, int]) -> str | None:
     """The moment said right before or behind a score, up to the next comma or number."""
     tokens = words.tokens
+    if headed(words, score, bounds):
+        head = words.heads[score.start - 1]
+        return None if head == NO_MOMENT else head
     for hit in words.moments:
         if hit.start >= score.end and hit.start < bounds[1]:
             between = tokens[score.end : hit.start]
@@ -172,9 +192,18 @@ def near_moment(words: BodyWords, score: Score, bounds: tuple[int, int]) -> str 
                 return hit.name
         if hit.end <= score.start and hit.start >= bounds[0]:
             between = tokens[hit.end : score.start]
-            if len(between) <= 2 and not any(t.text == "," or t.value is not None for t in between):
+            parts = little("and") | {","}  # "3 at rest and 1 in training"
+            if len(between) <= 2 and not any(t.text in parts or t.value is not None for t in between):
                 return hit.name
     return None
+
+
+def headed(words: BodyWords, score: Score, bounds: tuple[int, int]) -> bool:
+    """Whether a score stands in a diary: "training 1, evening 0"."""
+    head = score.start - 1
+    return head in words.heads and (
+        head == bounds[0] or words.tokens[head - 1].kind == "sym" or words.tokens[head - 1].text in little("and")
+    )
 
 
 def by_pain_word(words: BodyWords, score: Score, bounds: tuple[int, int]) -> bool:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from bot.reading.better import withdrawn
+from bot.reading.body.cues import diary_heads
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -19,6 +21,7 @@ class BodyWords:
     tokens: Sequence[Token]
     sites: list[Hit]
     sides: dict[int, str]
+    of_all: dict[int, tuple[str, int]]  # "both left", "both on the right": the side of all places before, its end
     moments: list[Hit]
     hurts: list[Hit]
     none: list[Hit]
@@ -41,6 +44,8 @@ class BodyWords:
     no_scores: set[int]  # numbers of sets ("on set 3"), articles that end a parted verb ("schlafen … ein")
     inside: set[int]  # "in", between a score and its place
     mine: dict[int, int]  # "mine", behind somebody else's place
+    heads: dict[int, str]  # before a score of a diary: "training 1, evening 0"
+    asked: set[int]  # questions that one puts to oneself: "where? right shoulder"
 
 
 def body_words(message: Message) -> BodyWords | None:
@@ -62,14 +67,21 @@ def body_words(message: Message) -> BodyWords | None:
         opposed = hit.start in counted and any(tokens[at].text != tokens[hit.start].text for at in counted)
         if hit.start in inside or behind_score or opposed or not barred & set(range(hit.start, hit.end)):
             sides[hit.start] = hit.name
+    of_all = _of_all(tokens, longest(hit for hit in body if hit.table == "side"))
+    for start, (_, end) in of_all.items():
+        for at in range(start, end):
+            sides.pop(at, None)
     fill = {
         at for hit in pain if hit.name in ("more", "hurt", "soft", "word", "none") for at in range(hit.start, hit.end)
-    }
+    } | withdrawn(message)
+    fill |= {at for hit in body if hit.table == "side" for at in range(hit.start + 1, hit.end)}  # "left side"
+    fill |= {at for start, (_, end) in of_all.items() for at in range(start, end)}
     effort = [hit for hit in body if hit.table == "session_rpe"]
     return BodyWords(
         tokens,
         sites,
         sides,
+        of_all,
         longest(hit for hit in body if hit.table == "when"),
         [hit for hit in pain if hit.name in ("hurt", "soft") and hit.start not in free],
         none,
@@ -80,7 +92,7 @@ def body_words(message: Message) -> BodyWords | None:
         {at for hit in effort if hit.name in ("cue", "effort", "whole") for at in range(hit.start, hit.end)},
         {hit.start for hit in pain if hit.name == "limb"},
         {hit.end - 1 for hit in pain if hit.name == "woken"},
-        {hit.start: hit.name for hit in pain if hit.name in ("inner", "outer")},
+        {at: hit.name for hit in pain if hit.name in ("inner", "outer") for at in range(hit.start, hit.end)},
         {hit.end: hit.start for hit in pain if hit.name == "lead"},
         {hit.start for hit in pain if hit.name == "follows"},
         [hit for hit in pain if hit.name == "nil"],
@@ -89,10 +101,28 @@ def body_words(message: Message) -> BodyWords | None:
         {hit.start for hit in pain if hit.name == "now"},
         {at for hit in pain if hit.name == "earlier" for at in range(hit.start, hit.end)},
         {at for hit in pain if hit.name == "former" for at in range(hit.start, hit.end)},
-        _numbers_of_sets(tokens, body) | {hit.start for hit in pain if hit.name == "unscored"},
+        _numbers_of_sets(tokens, body)
+        | withdrawn(message)
+        | {hit.start for hit in pain if hit.name == "unscored"}
+        | {at for hit in body if hit.table == "side" for at in range(hit.start, hit.end)},  # "los dos"
         {hit.start for hit in pain if hit.name == "inside"},
         {hit.start: hit.end for hit in pain if hit.name == "mine"},
+        diary_heads(message),
+        {at for hit in pain if hit.name == "asked" for at in range(hit.start, hit.end)},
     )
+
+
+def _of_all(tokens: Sequence[Token], told: Sequence[Hit]) -> dict[int, tuple[str, int]]:
+    """Where "both" is told a side, "both left", "both on the right", and where that ends; none are sides then."""
+    single = {hit.start: hit for hit in told if hit.name != "both"}
+    found: dict[int, tuple[str, int]] = {}
+    for hit in told:
+        behind = hit.end
+        while behind < len(tokens) and tokens[behind].text in little("before_side"):
+            behind += 1
+        if hit.name == "both" and behind in single:
+            found[hit.start] = (single[behind].name, single[behind].end)
+    return found
 
 
 def _numbers_of_sets(tokens: Sequence[Token], body: Sequence[Hit]) -> set[int]:

@@ -271,3 +271,20 @@ say(
     does_or=("unknown", "why", "for_coach"),
     why="a question about a sign is not the sign",
 )
+
+# A diary; places and scores told apart; sides and parts of all; a score that changed.
+say("Wrist log, day 4. Morning 3, training 2, evening 1. Right.", pain="wrist R 3 morning; wrist R 2 during; wrist R 1")
+say("knee: 2 in the morning, 1 during, 0 after. Right one.", pain="knee R 2 morning; knee R 1 during; knee R 0 after")
+say("Where? left wrist. How much? 3. When? after.", pain="wrist L 3 after")
+say("elbow 2, wrist 1, both on the right", pain="elbow R 2; wrist R 1")
+say("right elbow 2, left one 4, both on the outside", pain="elbow_outer R 2; elbow_outer L 4")
+say("was a 6 on Sunday, is a 2 today, right knee", pain="knee R 2")
+say("pain went from 4 to 1. left shoulder", pain="shoulder L 1")
+say("wrist a 2 instead of the usual 4", pain="wrist - 2")
+say("neck 2/10 at rest and 3 in training", pain="neck - 2 rest; neck - 3 during")
+say("knee 5 before, 3 after", pain="knee - 3 after", pain_or=("knee - 5; knee - 3 after",))
+say(
+    "it's the noisy shoulder again. It's at 3 during the dips, 1 after, left side",
+    pain="shoulder L 3 during; shoulder L 1 after",
+)
+say("elbow 3, no wait, 4", pain="elbow - 4")

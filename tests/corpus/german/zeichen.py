@@ -50,3 +50,19 @@ for text in (
 ):
     work = next(w.strip(",.") for w in text.split() if w[0].isdigit() and "x" in w)
     say(text, f"dip {work}")
+
+# Tagebuch; Stelle und Zahl getrennt; Seiten für alle; was sich geändert hat.
+say(
+    "Handgelenk-Tagebuch, Tag 4. Morgens 3, Training 2, abends 1. Rechts.",
+    pain="wrist R 3 morning; wrist R 2 during; wrist R 1",
+    pain_or=("wrist R 3 morning; wrist R 2 during; wrist R 1 after",),
+)
+say("Wo? Linkes Handgelenk. Wie stark? 3. Wann? Danach.", pain="wrist L 3 after")
+say("Ellbogen 2, Handgelenk 1, beides rechts", pain="elbow R 2; wrist R 1")
+say("rechter Ellbogen 2, linker 4, beide außen", pain="elbow_outer R 2; elbow_outer L 4")
+say("war am Sonntag eine 6, heute eine 2, rechtes Knie", pain="knee R 2")
+say("Schmerz ging von 4 auf 1. linke Schulter", pain="shoulder L 1")
+say("Handgelenk 2 statt der üblichen 4", pain="wrist - 2")
+say("Nacken 2/10 in Ruhe und 3 im Training", pain="neck - 2 rest; neck - 3 during")
+say("eher ein 3er im rechten Ellbogen", pain="elbow R 3")
+say("Ellbogen 3, nein, 4", pain="elbow - 4")

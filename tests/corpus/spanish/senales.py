@@ -49,3 +49,17 @@ for text in (
 ):
     work = next(w.strip(",.") for w in text.split() if w[0].isdigit() and "x" in w)
     say(text, f"dip {work}")
+
+# Diario; lugar y número aparte; lados de todos; lo que cambió.
+say(
+    "Diario de la muñeca, día 4. Mañana 3, entreno 2, noche 1. Derecha.",
+    pain="wrist R 3 morning; wrist R 2 during; wrist R 1",
+)
+say("¿Dónde? Muñeca izquierda. ¿Cuánto? 3. ¿Cuándo? Después.", pain="wrist L 3 after")
+say("codo 2, muñeca 1, los dos a la derecha", pain="elbow R 2; wrist R 1")
+say("codo derecho 2, el izquierdo 4, los dos por fuera", pain="elbow_outer R 2; elbow_outer L 4")
+say("era un 6 el domingo, hoy es un 2, rodilla derecha", pain="knee R 2")
+say("el dolor pasó de 4 a 1. hombro izquierdo", pain="shoulder L 1")
+say("muñeca 2 en vez del 4 de siempre", pain="wrist - 2")
+say("cuello 2/10 en reposo y 3 entrenando", pain="neck - 2 rest; neck - 3 during")
+say("codo 3, no, espera, 4", pain="elbow - 4")
