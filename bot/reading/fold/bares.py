@@ -9,6 +9,7 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.fold.bare_loads import FEW, LEAST_RATED, BareLoads
 from bot.reading.fold.loads import MOST_EITHER
 from bot.reading.fold.rows import Row
+from bot.reading.little import little
 
 MOST_MISSED = 6  # sets told as missed by their number
 MOST_OF_A_WORD = 20  # singles, doubles
@@ -121,8 +122,8 @@ class BareFacts(BareLoads):
         return True
 
     def _missed(self, fact: Fact) -> bool:
-        """ "MU 5x1, then 2 missed"."""
-        parted = self.prev is not None and self.prev.kind == "sep" and self.prev.value == 2
+        """ "MU 5x1, then 2 missed"; "3, 2, 2 and one fail"."""
+        parted = self.prev is not None and self.prev.kind == "sep" and (self.prev.value == 2 or self._counts_misses())
         if not self.rows or not parted or not self._follows(fact, "fail") or self.next is None:
             return False
         if self.next.note.get("weak") or self.next.value is not None or fact.value not in range(1, MOST_MISSED + 1):
@@ -131,6 +132,10 @@ class BareFacts(BareLoads):
         for row in self.last_group():
             row.failed = True
         return True
+
+    def _counts_misses(self) -> bool:
+        """Whether the word that follows is a miss that can be counted: "one fail", "2 misses"."""
+        return self.next is not None and self.span(self.next.start, self.next.end).lower() in little("a_miss")
 
     def _one(self, fact: Fact) -> bool:
         """ "one with 40, one with 42.5" are singles; another "one" is no number."""

@@ -155,6 +155,9 @@ class Folder(BareFacts):
             fact = next(f for f in self.block.facts if f.kind == "count")
             self.ask("reps", fact)
             self.rows = [Row(None, load_kg=self.load if self.load_said else None) for _ in range(min(self.count, 40))]
+        counted = next((f for f in self.block.facts if f.kind == "count" and f.value == self.count), None)
+        if counted is not None and self.rows and not self.based and not self.asks and self._too_few(counted):
+            self.ask("sets", counted)  # "second set only 3, the others 4. 4 sets in all"
         if self.total is not None:
             amount, fact = self.total
             sized = [row for row in self.rows if row.reps and row is not self.total_row(fact)]
@@ -188,6 +191,12 @@ class Folder(BareFacts):
                 row.failed = True
             if self.assist is not None and row.assist_kg is None:
                 row.assist_kg = self.assist
+
+    def _too_few(self, counted: Fact) -> bool:
+        """Whether sets were told one by one, by their place, and fewer than their number says."""
+        placed = any(fact.kind == "scope" and isinstance(fact.value, int) for fact in self.block.facts)
+        pairs = {"left", "right"} <= {row.side for row in self.rows}
+        return placed and len(self.rows) < int(counted.value) * (2 if pairs else 1)
 
     def total_row(self, fact: Fact) -> Row | None:
         return next((row for f, row in self.bares if f is fact), None)

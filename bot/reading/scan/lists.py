@@ -47,6 +47,7 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             or (nxt.kind == "move" and marks and marks[0] == "," and _after_movement(s, i))
             or (unit in ("kg", "lb") and numbers[-1][1] is None and marks[-1:] == [" "])
             or nxt.has("count")
+            or (bool(numbers) and nxt.text in little("a_miss"))
         ):
             break
         if nxt.has("reps") and not numbers and s.at(after + 1).text != ",":

@@ -1,0 +1,71 @@
+"""A load and what was done with it: "25 for a triple", "20 kg for 5", "22.5 for 3x4", "20/4 20/4 22.5/3"."""
+
+from __future__ import annotations
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.little import little
+from bot.reading.scan.scanner import Scanner
+from bot.reading.scan.schemes import chain
+
+LEAST_LOAD = 15  # a whole number below it, without a unit, may be reps: "12 for 3"
+MOST_REPS = 12  # so many reps with a load that is told first
+
+
+def load_for(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """The load, and the set or sets told behind "for"; None where the words tell something else."""
+    first = i + 1 if s.at(i).has("load", "plus", "at", "sign") else i
+    number = s.at(first)
+    if number.kind != "num" or number.value is None or number.spelled:
+        return None
+    unit = s.unit_at(first + 1)
+    j = first + (2 if unit in ("kg", "lb") else 1)
+    if unit not in (None, "kg", "lb") or s.at(j).text not in little("load_for"):
+        return None
+    small = unit is None and number.value < LEAST_LOAD and number.value == int(number.value)
+    if small and first == i and not s.at(i - 1).has("link", "drop"):
+        return None
+    j += 1
+    while s.at(j).text in little("a") and s.at(j + 1).has("count"):
+        j += 1
+    told = _work(s, j, number.value)
+    if told is None:
+        return None
+    load = Fact("load", s.at(i).start, s.at(first).end, s.kg(number.value, unit), {"how": "plus"})
+    return [load, *told[0]], told[1]
+
+
+def _work(s: Scanner, j: int, load: float) -> tuple[list[Fact], int] | None:
+    item = s.at(j)
+    row = chain(s, j)
+    if row is not None:
+        return row if all(fact.kind == "rows" for fact in row[0]) else None
+    if item.has("count"):
+        reps, end = int(item.name("count") or 1), j + 1
+    elif item.kind == "num" and item.value is not None and item.value == int(item.value):
+        reps, end = int(item.value), j + 1 + s.at(j + 1).has("reps")
+    else:
+        return None
+    after = s.at(end)
+    other = after.has("unit") or after.has("sets") or after.has("times") or after.text in ("/", "-", "%")
+    if other or not 0 < reps <= min(MOST_REPS, load):
+        return None
+    return [Fact("rows", item.start, s.at(end - 1).end, [Entry(reps)], {"reps": True})], end
+
+
+def load_by_reps(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "20/4 20/4 22.5/3": pairs that are far too uneven for two sides."""
+    pairs: list[tuple[float, int]] = []
+    j = i
+    while s.at(j).kind == "num" and s.at(j + 1).text == "/" and s.at(j + 2).kind == "num":
+        load, reps = s.at(j).value or 0.0, s.at(j + 2).value or 0.0
+        if load < LEAST_LOAD or not 0 < reps <= min(MOST_REPS, load / 2) or reps != int(reps):
+            return None
+        pairs.append((load, int(reps)))
+        j += 3
+        j += s.at(j).text == ","
+    if len(pairs) < 2 or s.at(j).text == "/":
+        return None
+    end = s.at(j - 1).end
+    return [
+        Fact("rows", s.at(i).start, end, [Entry(reps)], {"own_load": s.kg(load), "plain": True}) for load, reps in pairs
+    ], j
