@@ -136,13 +136,14 @@ class LoadFacts(EffortFacts):
         return singles if singles > 1 and told[0] == "and" and set(told[1:]) <= {","} else 0
 
     def denied(self, fact: Fact) -> bool:
-        """ "With the red band, not the 15 kg stack"."""
+        """ "With the red band, not the 15 kg stack"; "5 5 5 instead of 4"."""
         at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
         before = [one for one in self.block.facts[max(0, at - 2) : at] if one.value != "the"]
         last = before[-1] if before else None
         if last is None or last.kind != "plan" or self.based:
             return False
-        return self.span(last.start, last.end).lower().startswith(tuple(little("not")))
+        told = "instead" in last.note.get("names", ()) and bool(self.rows)
+        return told or self.span(last.start, last.end).lower().startswith(tuple(little("not")))
 
     def on_loads(self, fact: Fact) -> None:
         loads = fact.value

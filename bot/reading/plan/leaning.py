@@ -27,8 +27,11 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True
     moves = [fact for fact in facts if fact.kind == "move" and fact.value.movement != "!"]
     told = any(fact.kind in ("rows", "bare", "loads") for fact in facts)
-    if "most" in names and not moves and not told:
+    if "most" in names and not told:
         return True
+    one_set = any(f.kind == "scope" and f.value not in UNSURE and f.value != "all" for f in facts)
+    if "fine" in names and one_set and not any(f.kind == "rows" for f in facts) and alone(facts, 0):
+        return True  # "all good today, last set of pull-ups only 3"
     if names & STRONG or any(fact.kind in ("instead", "delta") for fact in facts):
         return True
     if any(fact.kind == "count" and (fact.note.get("of_plan") or fact.note.get("only")) for fact in facts):

@@ -78,6 +78,12 @@ def read_bare(message: Message, facts: list[Fact], work: Work) -> None:
         return
     rows = ground(message)
     targets = the_rows(rows, facts) or best_rows(rows, stated)
+    lists = [f for f in stated if f.note.get("list")]
+    if len(lists) > 1 and sum(len(f.value) for f in lists) > len(targets):
+        # "4 4 4 4 and 8 8 8": of two movements, and which is not said
+        work.asks.append(Ask("movement", message.span(lists[0].start, lists[-1].end)))
+        work.report = True
+        return
     clause = Clause(list(facts), targets)
     asks: list[Ask] = []
     changed = change(message, rows, targets, clause, asks)

@@ -84,6 +84,10 @@ class Told:
             self.exclusive, self.rest, self.everything = True, False, False
             if not said.named and not said.values and not said.scoped:
                 return
+        if said.named and not said.values and not said.scoped and put_off(self.message, clause):
+            for at in clause.targets:
+                self.keep[at] = False  # "did the main work. Accessories tomorrow"
+            return
         if self._of_added(said) or self._sets_more_or_fewer(said) or self._left_out(said) or self._first_only(said):
             return
         self.leaving = said.named and self.leaving and not said.values
@@ -262,6 +266,9 @@ class Told:
             self._swap(clause.outside[0].value.movement, clause.targets or main_rows(rows))
             self.sticky, self.sticky_at = clause.targets, clause.sentence
             return True
+        if "swap" in names and clause.outside and said.named:
+            for at in clause.targets:
+                self.keep[at] = False  # "swapped dips for push-ups 3x12"
         if "extra_set" in names:
             targets = clause.targets or main_rows(rows)
             self.added[targets[-1]] = [replace(rows[targets[-1]])]
@@ -404,3 +411,9 @@ def late_rest(message: Message, clause: Clause) -> bool:
     """ "rest tomorrow", "no time for the rest": the rest was not done."""
     words = {token.word for fact in clause.facts for token in message.tokens[fact.start : fact.end]}
     return not words.isdisjoint(little("not_now"))
+
+
+def put_off(message: Message, clause: Clause) -> bool:
+    """ "Accessories tomorrow", "dips later": what the clause names is yet to be done."""
+    words = {token.word for token in message.tokens[clause.facts[0].start : clause.facts[-1].end + 1]}
+    return not words.isdisjoint(little("put_off")) and not clause.names & {"done", "planned", "rest"}
