@@ -58,7 +58,7 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
     first = min(trained, default=0)
     talk = _talk(message, facts, trained) if trained else frozenset()
     sentence = 0
-    excepted = False
+    excepted = goes_on = False
     leaning = _leaning_sentences(facts) if message.context.today else frozenset()
     for at, fact in enumerate([*facts, Fact("sep", 0, 0, 3)]):
         if fact.kind == "sep":
@@ -73,7 +73,10 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
             most = STRANGE_WORDS if sentence in trained else 1 if sentence > first else 0
             mended = any(one.kind == "mend" for one in clause)
             of_plan = excepted or (sentence in leaning and not mended and not _strange(message, clause))
-            out += clause if of_plan else _clause(message, clause, most)
+            bare = goes_on and all(one.kind in ("bare", "sep") for one in clause)  # "first two sets 5, then 4 and 4"
+            kept = clause if of_plan or bare else _clause(message, clause, most)
+            out += kept
+            goes_on = fact.value < 3 and any(one.kind in ("bare", "rows") for one in kept) or (goes_on and not clause)
             excepted = bool(message.context.today) and fact.value < 3 and _excepts(clause)
             sentence += fact.value == 3
             if fact.end:

@@ -36,7 +36,20 @@ def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
         else:
             without_movement(message, loose, work)
         return
+    unnamed = _unnamed(blocks[0])
+    if unnamed:
+        (read_bare if message.context.today else without_movement)(message, unnamed, work)
+        blocks[0] = (blocks[0][0], blocks[0][1][len(unnamed) :])
     _read_blocks(message, blocks, work)
+
+
+def _unnamed(block: tuple[Fact, list[Fact]]) -> list[Fact]:
+    """What stands apart before the first movement, where that has sets of its own: "+20: 4,4,4 / dips +10: 8,8,7"."""
+    move, own = block
+    at = next((i for i, fact in enumerate(own) if fact is move), 0)
+    marks = [i + 1 for i in range(at) if own[i].kind == "sep" and own[i].note.get("mark") in ("/", ";")]
+    apart = marks[-1] if marks else 0
+    return own[:apart] if apart and _told(own[: apart - 1]) and _told(own[apart:]) else []
 
 
 def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: Work) -> None:

@@ -229,6 +229,10 @@ class MarkFacts(LoadFacts):
         ):
             last.reps, last.failed = 0, True  # "+45 single, failed"; "tried a single at 45, missed it, then hit 42.5"
             return
+        adjacent = self.prev is not None and self.prev.kind in ("load", "rows") and self.prev.end == fact.start
+        if self.word_row is last and len(self.rows) == 1 and last.reps == 1 and adjacent:
+            last.reps, last.failed = 0, True  # "a single at 45 failed, then 3x3 with 35"
+            return
         one_more = len(self.rows) > 1 and len(group) == 1 and last.reps == 1 and ordinal is None
         bracket = self.prev is not None and self.prev.kind == "sep" and self.prev.note.get("mark") == "("
         tried = "attempt" in self.schemes and self.prev is not None and self.prev.note.get("mark") == "and"
@@ -238,7 +242,7 @@ class MarkFacts(LoadFacts):
         if one_more and bracket and self.prev is not None and self.prev.end == fact.start:
             last.reps, last.failed = 0, True  # "+25 x 1 (fail)"
             return
-        if one_more and self.prev is not None and self.prev.kind in ("load", "rows") and self.prev.end == fact.start:
+        if one_more and adjacent:
             last.reps, last.failed = 0, True  # "then a single at fifty five, missed it"
             return
         new = replace(last, reps=0, failed=True, rpe=None, linked=False)

@@ -35,6 +35,7 @@ class FoldState:
         self.mend = False
         self.link: str | None = None
         self.one_way: int | None = None  # the reps that a ladder came back down to
+        self.one_of_some = False  # the only set so far was told as one of several: "last set only 3"
         self.miss_next = False  # the set that comes next was missed
         self.one_more = False  # what comes next is one more set of the same
         self.more_of: list[tuple[Row, Row]] = []  # a further set, and the one whose load it has where it tells none
@@ -156,6 +157,7 @@ class FoldState:
             self.late = set()
         own = fact.note.get("own_load")
         start = len(self.rows)
+        self.one_of_some = not self.rows and (self.scope == "last" or (isinstance(self.scope, int) and self.scope > 1))
         for entry in entries:
             row = Row(entry.reps, entry.hold_s, group=self.group)
             if self.block.hold and row.hold_s is None and row.reps is not None and not fact.note.get("reps"):

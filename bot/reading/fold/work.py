@@ -279,6 +279,9 @@ class WorkFacts(MarkFacts):
         pairs = group and len(group) == 2 and {row.side for row in group} == {"left", "right"}
         if group and (len(group) == 1 or pairs) and not fact.note.get("only"):
             follow = self.next is not None and self.next.kind == "rows"
+            if self.one_of_some and value > 1:
+                self.ask("sets", fact)
+                return
             if len(self.rows) == len(group) and not follow:
                 self.rows = [replace(row) for _ in range(value) for row in group]
                 return

@@ -19,7 +19,11 @@ def load_for(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     unit = s.unit_at(first + 1)
     j = first + (2 if unit in ("kg", "lb") else 1)
-    if unit not in (None, "kg", "lb") or s.at(j).text not in little("load_for"):
+    if unit not in (None, "kg", "lb"):
+        return None
+    if s.at(j).kind == "num" and s.at(j).space:
+        return _times(s, i, first, j)
+    if s.at(j).text not in little("load_for"):
         return None
     small = unit is None and number.value < LEAST_LOAD and number.value == int(number.value)
     if small and first == i and not s.at(i - 1).has("link", "drop"):
@@ -32,6 +36,16 @@ def load_for(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     load = Fact("load", s.at(i).start, s.at(first).end, s.kg(number.value, unit), {"how": "plus"})
     return [load, *told[0]], told[1]
+
+
+def _times(s: Scanner, i: int, first: int, j: int) -> tuple[list[Fact], int] | None:
+    """ "22.5 3x", "25 kg 2x": a load, and so many times."""
+    load, reps, x = s.at(first).value or 0.0, s.at(j), s.at(j + 1)
+    glued = x.has("times", "x") and not x.space and s.at(j + 2).kind != "num"
+    if not glued or reps.value is None or reps.value != int(reps.value) or not 0 < reps.value <= min(MOST_REPS, load):
+        return None
+    kg = Fact("load", s.at(i).start, s.at(j - 1).end, s.kg(load, s.unit_at(first + 1)), {"how": "plus"})
+    return [kg, Fact("rows", reps.start, x.end, [Entry(int(reps.value))], {"reps": True})], j + 2
 
 
 def _work(s: Scanner, j: int, load: float) -> tuple[list[Fact], int] | None:
