@@ -105,6 +105,21 @@ def _of_a_month(message: Message, day: Day, sentence: tuple[int, int]) -> bool:
     )
 
 
+def _compared(finder: DayFinder, day: Day) -> bool:
+    """ "more than last week", "1.2 down on last week": a comparison."""
+    return any(
+        hit.table == "link" and hit.name == "than" and hit.end == day.start
+        for at in range(max(0, day.start - NEAR), day.start)
+        for hit in finder.at.get(at, ())
+    )
+
+
+def _in_question(message: Message, day: Day) -> bool:
+    """ "why is it only 15 when I did 20 last week": behind the words of a question, in its sentence."""
+    starts = [hit.start for name in QUESTIONS for hit in wishes(message).get(name, ()) if hit.start < day.start]
+    return any(not any(token.text in ".!?\n" for token in message.tokens[at : day.start]) for at in starts)
+
+
 def _clauses(message: Message, bounds: list[tuple[int, int]]) -> list[tuple[int, int]]:
     """The parts of sentences between commas, in order."""
     known: list[tuple[int, int]] | None = message.notes.get("clauses")
@@ -177,12 +192,9 @@ def _trained(
     if day.kind in ("length", "end", "week", "weekend"):
         return noise if day.kind != "length" or day.days else None
     before = tokens[day.start - 1].text if day.start else ""
-    if day.link in ("since", "open", "until", "back", "same") or (
-        finder.has("link", day.start - 1)
-        and day.kind == "vague"
-        and any(h.name == "than" and h.end == day.start for h in finder.at.get(day.start - 1, ()) if h.table == "link")
-        and before not in little("from")
-    ):
+    if day.link in ("since", "open", "until", "back", "same"):
+        return noise
+    if day.kind == "vague" and before not in little("from") and (_compared(finder, day) or _in_question(message, day)):
         return noise
     clause = _around(_clauses(message, bounds), day.start) or sentence
     for at in range(max(clause[0], day.start - 4), day.start - 1):

@@ -59,7 +59,7 @@ def say_numbers(tokens: Sequence[Token], language: str) -> list[Token]:
             if value >= 20 and value % 10 == 0 and value < 100:
                 after = end + 1 if end < len(tokens) and tokens[end].text in joins else end
                 unit = values.get(tokens[after].text) if after < len(tokens) else None
-                if unit is not None and 1 <= unit < 10 and tokens[after].space | (after > end):
+                if unit is not None and 1 <= unit < 10 and tokens[after].start > tokens[after - 1].end:
                     value, end = value + unit, after + 1
             if end + 1 < len(tokens) and tokens[end].text in points:
                 tenth = values.get(

@@ -24,7 +24,7 @@ MORE_CUES = ("contrast", "filler", "is", "felt_by", "real", "it")
 FAR = 8  # tokens that a "no" or "afraid" may stand before its sign
 NEAR = 5
 FEVER_C = (37.0, 42.5)
-DEGREES_NEAR = 3
+DEGREES_NEAR = 4
 
 
 @dataclass(frozen=True)

@@ -9,9 +9,13 @@ from bot.reading.little import little
 from bot.reading.message import Claim
 from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask
+from bot.reading.red_flags import Cues
 from planner.units import KG_PER_LB
 
 PLAUSIBLE_KG = (30.0, 250.0)
+
+
+STONES_TO_KILOS = 5  # tokens from stones to the kilograms they are
 
 
 CHANGE = 0.15  # a bodyweight further than this from the last known one is asked about (common practice)
@@ -28,6 +32,8 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     lone = body.starts("bodyweight", "lone")
     moved = any(message.movement_hits)
     weak = {**weak, **lone}
+    others = _of_others(body)  # "my sister weighs 62, me: 77.8"
+    yield from (Claim(start, end, "noise", None) for start, end in others.items())
     cues = sorted({**weak, **strong}.items())
     sentences = sentence_bounds(tokens)
     for start, end in cues:
@@ -64,7 +70,7 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             yield Claim(start, later[1], "bodyweight", later[0])
             return
         kg = value * KG_PER_LB if unit == "lb" else value
-        if start in lone and start not in strong and (said is None or moved):
+        if start in lone and start not in strong and (said is None or moved) and not (others and known):
             continue  # "now at 77.5 kg" beside a movement is its load
         other = stop + 1
         if other < len(tokens) and tokens[stop].text in little("or") and tokens[other].value is not None:
@@ -135,6 +141,9 @@ def _told_bare(body: BodyCues, taken: set[int]) -> list[Claim]:
     message, tokens = body.message, body.tokens
     for start, end in body.starts("bodyweight", "stone").items():
         numbers = [at for at in range(start, end) if tokens[at].value is not None and at not in taken]
+        kilos = _in_kilos(body, end)
+        if numbers and kilos is not None:
+            return [Claim(numbers[0], kilos[1], "bodyweight", kilos[0])]
         if numbers:
             return [Claim(numbers[0], end, "bodyweight", None, Ask("bodyweight_kg", message.span(numbers[0], end)))]
     known = message.context.bodyweight_kg
@@ -149,6 +158,26 @@ def _told_bare(body: BodyCues, taken: set[int]) -> list[Claim]:
         if abs(there - known) <= CHANGE * known:
             return [Claim(start, end, "bodyweight", None, Ask("bodyweight_kg", message.span(at, at + 1)))]
     return []
+
+
+def _in_kilos(body: BodyCues, at: int) -> tuple[float, int] | None:
+    """The same weight told in kilograms right behind stones, "12 st 4, so 78 kg", and where it ends."""
+    for number in range(at, min(at + STONES_TO_KILOS, len(body.tokens))):
+        value, stop = body.tokens[number].value, body.starts("unit", "kg").get(number + 1)
+        if value is not None and stop is not None and PLAUSIBLE_KG[0] <= value <= PLAUSIBLE_KG[1]:
+            return value, stop
+    return None
+
+
+def _of_others(body: BodyCues) -> dict[int, int]:
+    """Where somebody else's weight is told."""
+    told = body.starts("bodyweight", "other")
+    if not told:
+        return {}
+    cues = Cues(body.message)
+    sentences = sentence_bounds(body.tokens)
+    bounds = {start: next(((a, b) for a, b in sentences if a <= start < b), (0, 0)) for start in told}
+    return {start: end for start, end in told.items() if cues.of_others(start, bounds[start], start + 1)}
 
 
 def _weighed(body: BodyCues, taken: set[int], sentences: list[tuple[int, int]]) -> Iterable[Claim]:

@@ -20,6 +20,9 @@ ALONE_MINUTES = (15.0, 300.0)
 SLEPT_MINUTES = (220.0, 660.0)  # so many alone, told in hours, may as well be the night's
 
 
+SHORT = 4  # tokens that a sentence goes on with behind its minutes
+
+
 METRES = 100  # "400 m" and more are metres
 
 
@@ -49,6 +52,8 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             alone = all(a in fill for a in before) and all(
                 a in fill or a in cue or tokens[a].text == "." for a in after
             )
+            # "40 minutes and soaked." at the head of a sentence
+            alone = alone or (at == low and stop < high and tokens[stop].text in little("and") and high - stop <= SHORT)
             if alone and not cued and exact and SLEPT_MINUTES[0] < minutes <= SLEPT_MINUTES[1] and _in_hours(body, at):
                 slept = Ask("sleep_h", body.message.span(at, stop))
                 yield Claim(at, stop, "sleep", None, slept)

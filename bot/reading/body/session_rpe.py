@@ -39,7 +39,11 @@ def _effort(body: BodyCues, at: int) -> tuple[float, int] | None:
             *body.starts("unit", "rep_like"),
             *body.starts("unit", "kg"),
         )
-        if end in units or after.text in ("x", "/", "%", "+") or (after.kind == "word" and not after.space):
+        if (
+            (end in units and end not in body.starts("session_rpe", "kind"))
+            or after.text in ("x", "/", "%", "+")
+            or (after.kind == "word" and not after.space)
+        ):
             return None
         if (
             after.text in (",",)
@@ -88,8 +92,9 @@ def find_session_rpe(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 if said:
                     yield Claim(start, stop, "session_rpe", value)
                     return
-        # "rpe 7 overall", "an 8 overall", "7/10 session"
-        for start, end in sorted(body.starts("session_rpe", "cue").items()):
+        # "rpe 7 overall", "an 8 overall", "7/10 session", "rpe 6 day"
+        kinds = body.starts("session_rpe", "kind")
+        for start, end in sorted({**kinds, **body.starts("session_rpe", "cue")}.items()):
             if not low <= start < high:
                 continue
             for at in range(start - 1, max(low, start - 7) - 1, -1):
@@ -99,6 +104,8 @@ def find_session_rpe(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 value, stop = found
                 between = range(stop, start)
                 fill = body.covered("session_rpe", "between")
+                if start in kinds and start != stop and start not in body.starts("session_rpe", "cue"):
+                    break
                 if stop <= start and all(a in fill or tokens[a].text in little("for_the") for a in between):
                     before = range(max(low, at - 2), at)
                     effort = any(a in body.covered("session_rpe", "effort") for a in before)

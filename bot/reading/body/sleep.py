@@ -68,11 +68,14 @@ def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     nights = body.starts("sleep", "night")  # "bad night, barely 4 hours": only with a unit
     told = {**nights, **body.starts("sleep", "cue")}
     neither = body.covered("sleep", "neither")
-    cues = [(s, e) for s, e in told.items() if s not in neither]
+    of_them = body.starts("sleep", "of_them")  # "8 hours in bed, 6 of them asleep"
+    in_bed = body.starts("sleep", "in_bed")
+    cues = [*sorted((s, e) for s, e in told.items() if s not in neither), *sorted(in_bed.items())]
     others = Cues(body.message) if cues else None
-    for start, end in sorted(cues):
+    for start, end in cues:
         bounds = next(((a, b) for a, b in sentence_bounds(tokens) if a <= start < b), (0, len(tokens)))
-        if others is not None and others.of_others(start, bounds):
+        of_hours = any(high == start or low == end for low, high in of_them.items())
+        if others is not None and not of_hours and others.of_others(start, bounds):
             own = _of_mine(body, end, bounds[1])  # "kids slept 10 hours, me 6"
             if own is not None:
                 yield own
@@ -96,7 +99,10 @@ def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 if step == 1 and at > end and any(t.text in little("until_clock") for t in tokens[end:at]):
                     break
                 has_unit = any(body.starts("unit", "hour").get(a) for a in range(at, stop)) or token.kind == "clock"
-                if (step == -1 or start in nights) and not has_unit:
+                has_unit = has_unit or at in of_them or at - 1 in of_them
+                if (
+                    step == -1 or start in nights or start in in_bed or (token.spelled and hours == 1)
+                ) and not has_unit:
                     break
                 if (
                     step == 1

@@ -168,3 +168,28 @@ say(
 say("pull-ups 5x3 +20, 8 hrs of sleep", "pull_up 5x3 +20", sleep=8)
 say("slept like a baby. dips 3x8", "dip 3x8")
 say("got about seven and a half hours of sleep, pull ups 3x5 +15", "pull_up 3x5 +15", sleep=7.5)
+
+# Ordinals that count, thoughts put right at once, and body and minutes told beside others.
+say("lunch on the 3rd floor, then pull ups 4x4 +10", "pull_up 4x4 +10", at="2027-03-10 18:42", tz=LON)
+say("for the 5th time: dips 3x8", "dip 3x8", at="2027-03-10 18:42", tz=LON)
+say(
+    "can Friday's go to Sunday? it's dad's 60th",
+    does="move",
+    dates="2027-03-12..2027-03-14",
+    at="2027-03-10 18:42",
+    tz=LON,
+)
+say("yesterday, no, the day before: chins 4x6", "chin_up 4x6", on="2027-03-08", at="2027-03-10 18:42", tz=LON)
+say("Sunday, sorry, Monday: ring rows 3x12", "ring_row 3x12", on="2027-03-08", at="2027-03-10 18:42", tz=LON)
+say("slept 5, sorry, 6 hours", does="report", sleep=6)
+say("bodyweight 72.1, sorry, 71.8", bw=71.8)
+say("9 hours in bed, 6 of them asleep", does="report", sleep=6)
+say("in bed for 9 hours, asleep for 5", does="report", sleep=5)
+say("my brother weighs 92. me: 70.9", bw=70.9)
+say("my wife is 58 kg, I'm 72", bw=72)
+say("70.8 on the scale, 0.9 down on last week", bw=70.8)
+say("the scale at home says 72.3", bw=72.3)
+say("scales say 11 st 4, so 71.7 kg", bw=71.7)
+say("ring dips 3x8. 40 minutes and soaked.", "ring_dip 3x8", mins=40)
+say("chins 5x3 +15. Thirty-five minutes all told.", "chin_up 5x3 +15", mins=35)
+say("rpe 7 day. ring rows 4x10, dips 4x8", "ring_row 4x10; dip 4x8", srpe=7)

@@ -288,3 +288,14 @@ say(
     pain="shoulder L 3 during; shoulder L 1 after",
 )
 say("elbow 3, no wait, 4", pain="elbow - 4")
+say(
+    "38.4 this morning, staying in bed",
+    flags="fever",
+    does="ill",
+    dates="2027-03-10..",
+    dates_or=("2027-03-10",),
+    at="2027-03-10 10:00",
+    tz="Europe/London",
+)
+say("dizzy 20 minutes into the session", flags="dizziness")
+say("left hand falls asleep on one arm hangs", flags="numbness", pain="hand L -")

@@ -46,3 +46,23 @@ say("hätte gern 5x5 gemacht, wurden dann 5, 4 und 4 Dips", "dip 5,4,4")
 say("zwei Sätze Klimmzüge, 8 und 7", "pull_up 8,7")
 say("2 zusätzliche Sätze Dips, 6 und 5", "dip 6,5")
 say("alles gemacht und noch einen Satz mit 20 kg", "pull_up 4x3 +15; pull_up 3 +20", today="m pull_up 4x3 +15 @8")
+
+# Ordnungszahlen, die zählen; gleich Berichtigtes; Körper und Minuten neben anderem.
+say("wohne im 3. Stock ohne Lift. Klimmzüge 4x4 +10", "pull_up 4x4 +10")
+say("am 3. Tag in Folge trainiert: Dips 3x8", "dip 3x8")
+say("gestern, nein, am Tag davor: Chins 4x6", "chin_up 4x6", on="2027-05-03", at="2027-05-05 18:00", tz="Europe/Vienna")
+say("geschlafen 5, sorry, 6 Stunden", does="report", sleep=6)
+say("9 Stunden im Bett, davon 6 geschlafen", does="report", sleep=6)
+say("mein Bruder wiegt 92. Ich: 70,9", bw=70.9)
+say("RPE 7 Tag. Ring Rows 4x10, Dips 4x8", "ring_row 4x10; dip 4x8", srpe=7)
+say("Chins 5x3 +15. 35 Minuten alles zusammen.", "chin_up 5x3 +15", mins=35)
+say(
+    "38,4 heute früh, bleibe im Bett",
+    flags="fever",
+    does="ill",
+    dates="2027-05-05..2027-05-05",
+    dates_or=("2027-05-05..",),
+    at="2027-05-05 10:00",
+    tz="Europe/Vienna",
+)
+say("zehn Minuten nach dem Training noch schwindlig", flags="dizziness")

@@ -44,3 +44,28 @@ say("fondos lastrados 9/9/8  + 32", "dip 9,9,8 +32")
 say("2 series de dominadas, 8 y 7", "pull_up 8,7")
 say("dominadas 4x4 con 10 y otra serie de 2", "pull_up 4x4 +10; pull_up 2 +10")
 say("todo hecho y una serie más de 2", "pull_up 4x3 +15; pull_up 2 +15", today="m pull_up 4x3 +15 @8")
+
+# Ordinales que cuentan; lo corregido al momento; cuerpo y minutos al lado de otros.
+say("vivo en el 3er piso sin ascensor. dominadas 4x4 +10", "pull_up 4x4 +10")
+say(
+    "ayer, no, el día anterior: dominadas 3x6",
+    "pull_up 3x6",
+    on="2027-05-11",
+    at="2027-05-13 18:00",
+    tz="Europe/Madrid",
+)
+say("dormí 5, perdón, 6 horas", does="report", sleep=6)
+say("9 horas en la cama, 6 de ellas dormido", does="report", sleep=6)
+say("mi hermano pesa 92. Yo: 70,9", bw=70.9)
+say("día de rpe 7. remo en anillas 4x10, fondos 4x8", "ring_row 4x10; dip 4x8", srpe=7)
+say("dominadas 5x3 +15. 35 minutos en total.", "pull_up 5x3 +15", mins=35)
+say(
+    "38,4 esta mañana, no salgo de la cama",
+    flags="fever",
+    does="ill",
+    dates="2027-05-13..",
+    dates_or=("2027-05-13..2027-05-13",),
+    at="2027-05-13 10:00",
+    tz="Europe/Madrid",
+)
+say("mareado diez minutos después de entrenar", flags="dizziness")
