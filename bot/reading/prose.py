@@ -76,7 +76,7 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
             bare = goes_on and all(one.kind in ("bare", "sep") for one in clause)  # "first two sets 5, then 4 and 4"
             kept = clause if of_plan or bare else _clause(message, clause, most)
             out += kept
-            goes_on = fact.value < 3 and any(one.kind in ("bare", "rows") for one in kept) or (goes_on and not clause)
+            goes_on = (fact.value < 3 and any(one.kind in ("bare", "rows") for one in kept)) or (goes_on and not clause)
             excepted = bool(message.context.today) and fact.value < 3 and _excepts(clause)
             sentence += fact.value == 3
             if fact.end:

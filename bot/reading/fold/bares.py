@@ -30,6 +30,8 @@ class BareFacts(BareLoads):
             self._of_scope,
             self._counts_a_word,
             self._many_of_a_word,
+            self._holds_counted,
+            self._counts_what_follows,
             self._mended_effort,
             self._missed,
             self._tried,
@@ -108,7 +110,27 @@ class BareFacts(BareLoads):
     def _counts_a_word(self, fact: Fact) -> bool:
         """ "one thing": a number in words that counts what is no training; "right: one clean rep" counts reps."""
         sided = self.side in ("left", "right") and self.prev is not None and self.prev.kind in ("side", "sep")
-        return not sided and bool(fact.note.get("spelled") and self._follows(fact, "word"))
+        return (
+            not sided
+            and not self._before_sided(fact)
+            and bool(fact.note.get("spelled") and self._follows(fact, "word"))
+        )
+
+    def _counts_what_follows(self, fact: Fact) -> bool:
+        """ "Did six: 6x2": the number of the sets that follow."""
+        at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+        colon, work = (*self.block.facts[at + 1 : at + 3], None, None)[:2]
+        if colon is None or work is None or colon.note.get("mark") != ":" or work.kind != "rows":
+            return False
+        return len(work.value) == fact.value and bool(work.note.get("plain"))
+
+    def _holds_counted(self, fact: Fact) -> bool:
+        """ "3 one-arm hangs, 10 s": so many holds of the seconds that follow."""
+        timed = any(one.kind == "rows" and one.note.get("unit") for one in self.block.facts)
+        if not self.block.hold or not timed or not fact.note.get("before_move") or self.rows or self.count is not None:
+            return False
+        self.count = int(fact.value)
+        return True
 
     def _many_of_a_word(self, fact: Fact) -> bool:
         """ "Singles: 5 at 40 kg": so many of them."""
@@ -145,7 +167,14 @@ class BareFacts(BareLoads):
         if loaded and (not self.rows or self.loads_told()):
             self.add([Entry(1)], fact)
             return True
+        if self._before_sided(fact):
+            return False
         return not (self.side or self.next_is("side"))
+
+    def _before_sided(self, fact: Fact) -> bool:
+        """ "One one-arm pull-up per side!"."""
+        sided = self.block.one_sided and any(one.kind == "side" for one in self.block.facts)
+        return sided and bool(fact.note.get("before_move"))
 
     def _two_by_comma(self, fact: Fact) -> bool:
         """ "left 5,4", "+30: 4,4": two sets, where a decimal makes no sense."""

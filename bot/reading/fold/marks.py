@@ -9,6 +9,7 @@ from bot.reading.fold.loads import LoadFacts
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 
+NEAR_A_SIDE = frozenset({"rows", "bare", "load", "fail", "flag", "effort", "at", "move"})
 LEAST_RUNGS = 3  # fewer sets are no ladder
 LEAST_TRIED = 15  # a bare number after "missed" that is a load
 
@@ -79,7 +80,7 @@ class MarkFacts(LoadFacts):
                 return
             name = opposite
         open_rows = [row for row in self.last_group() if row.side is None]
-        near = self.prev is not None and self.prev.kind in ("rows", "bare", "load", "fail", "flag", "effort", "at")
+        near = self.prev is not None and self.prev.kind in NEAR_A_SIDE
         if open_rows and near and self.side not in ("left", "right"):
             group = self.last_group()
             if not self.based:
@@ -341,6 +342,9 @@ class MarkFacts(LoadFacts):
             if self.scope is not None and not (self.scope_fact and self.scope_fact.note.get("numbered")):
                 self.scope = None
         at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+        if self.scope == "all" and at > 1 and self.block.facts[at - 1].kind == "word" and not self.based:
+            if self.block.facts[at - 2].kind == "scope":
+                self.scope = None  # "all clean, rpe 8": all were clean
         if fact.value == 2 and self.late and self.rows and any(one.kind == "flag" for one in self.block.facts[at:]):
             # "3x3 with a pause at the top, then 2x3 pausing in the middle"
             flags = self.flags | self.late

@@ -44,7 +44,7 @@ class WorkFacts(MarkFacts):
             for row, entry in zip(self.rows, entries, strict=True):
                 row.reps = entry.reps
             return
-        if self._named_again(fact, entries):
+        if self._named_again(fact, entries) or self._each_again(entries):
             return
         self.said_sets = True
         if self._time_of_other(entries, note):
@@ -95,6 +95,12 @@ class WorkFacts(MarkFacts):
             self.efforts_open.clear()
             self.effort_inside = True
         return True
+
+    def _each_again(self, entries: list[Entry]) -> bool:
+        """ "3 sets of 4, 4 reps each": the reps told once more."""
+        each = self.next is not None and self.next.kind == "side" and bool(self.next.note.get("plain"))
+        group = self.last_group()
+        return each and len(entries) == 1 and len(group) > 1 and all(row.reps == entries[0].reps for row in group)
 
     def _time_of_other(self, entries: list[Entry], note: dict[str, Any]) -> bool:
         """Whether a time is no hold: minutes of the session, seconds of lowering, a set every minute."""

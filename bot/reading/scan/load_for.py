@@ -29,7 +29,7 @@ def load_for(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if small and first == i and not s.at(i - 1).has("link", "drop"):
         return None
     j += 1
-    while s.at(j).text in little("a") and s.at(j + 1).has("count"):
+    while (s.at(j).text in little("a") or s.at(j).spelled) and s.at(j + 1).has("count"):
         j += 1
     told = _work(s, j, number.value)
     if told is None:

@@ -88,7 +88,7 @@ def _timed(s: Scanner, i: int, item: Item, value: float, unit: str) -> tuple[lis
     ):
         seconds += s.at(end).value or 0
         end += 2 if s.unit_at(end + 1) == "sec" else 1
-    if unit == "min" and value == 1 and s.at(i - 1).has("unit", "half"):
+    if unit == "min" and value == 1 and s.at(i - 1).text in little("half_a"):
         seconds = 30  # "half a minute"
     if unit == "min" and s.at(end).has("unit", "half"):
         seconds, end = seconds + 30, end + 1
