@@ -342,9 +342,9 @@ class MarkFacts(LoadFacts):
             if self.scope is not None and not (self.scope_fact and self.scope_fact.note.get("numbered")):
                 self.scope = None
         at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
-        if self.scope == "all" and at > 1 and self.block.facts[at - 1].kind == "word" and not self.based:
-            if self.block.facts[at - 2].kind == "scope":
-                self.scope = None  # "all clean, rpe 8": all were clean
+        said = [one.kind for one in self.block.facts[max(0, at - 2) : at]]
+        if self.scope == "all" and said == ["scope", "word"] and not self.based:
+            self.scope = None  # "all clean, rpe 8": all were clean
         if fact.value == 2 and self.late and self.rows and any(one.kind == "flag" for one in self.block.facts[at:]):
             # "3x3 with a pause at the top, then 2x3 pausing in the middle"
             flags = self.flags | self.late
