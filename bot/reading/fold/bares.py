@@ -210,7 +210,7 @@ class BareFacts(BareLoads):
     def _of_count(self, fact: Fact) -> bool:
         """ "4 sets, 6"; "2 sets of pull-ups, 8 and 7" tells them one by one."""
         whole = fact.value == int(fact.value) and not fact.note.get("comma")
-        if self.count is None or not whole or fact.note.get("spelled"):
+        if self.count is None or not whole or (fact.note.get("spelled") and not fact.note.get("before_move")):
             return False
         others = self._listed_after(fact)
         if others and self.count > 1:

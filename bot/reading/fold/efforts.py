@@ -70,7 +70,7 @@ class EffortFacts(FoldState):
             self.ask("rpe", fact)
             return
         if self.scope is not None:
-            rows = self.scoped()
+            rows = [row for row in self.rows if row.rpe is None] if self.scope == "rest" else self.scoped()
             if rows:
                 for row in rows:
                     row.rpe = value

@@ -171,6 +171,10 @@ class MarkFacts(LoadFacts):
                         row.reps = None
                 self.scope = None
                 return
+        if isinstance(ordinal, int) and self.rows and self.scope == len(self.rows) + 1 and not self.based:
+            self.add([Entry(ordinal - 1)], fact)  # "8, 7, and on the third I failed the 7th"
+            self.rows[-1].failed = True
+            return
         if self.side in ("left", "right"):
             self.add([Entry(0)], fact)
             self.rows[-1].failed = True

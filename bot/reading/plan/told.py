@@ -333,7 +333,8 @@ class Told:
         rows, values = self.rows, said.values
         whole = any(fact.value == "all" for fact in said.scoped) or "all_lifts" in said.names or "every" in said.names
         deltas = [f for f in values if f.kind in ("delta", "instead")]
-        if deltas and (whole or self.everything or deltas[0].kind == "instead"):
+        one_set = any(fact.value != "all" for fact in said.scoped)
+        if deltas and not one_set and (whole or self.everything or deltas[0].kind == "instead"):
             return [i for i, row in enumerate(rows) if row.part != "warm_up" or not self.several]
         touched = [i for i, row in enumerate(rows) if row.touched]
         if touched and any(f.kind == "scope" and f.value == "rest" for f in said.clause.facts):

@@ -24,7 +24,7 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     value = s.at(first).value
     if value is not None:
         told = _valued(s, first, value)
-        if told is not None and first > i and told[0][-1].kind != "instead":
+        if told is not None and first > i and not _can_lead(told[0][-1]):
             told = None
         if told is not None:
             return told
@@ -46,6 +46,11 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if told is not None:
             return told
     return _stopped(s, i) if item.has("plan", "stopped") else None
+
+
+def _can_lead(fact: Fact) -> bool:
+    """Whether "with" may stand before it: "with 2 reps less", "with 12 instead of 10"; "with 10 extra" is a load."""
+    return fact.kind == "instead" or (fact.kind == "delta" and (fact.value[1] == "reps" or fact.value[2] < 0))
 
 
 def _one_more(s: Scanner, i: int, end: int) -> tuple[list[Fact], int]:

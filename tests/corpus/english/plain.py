@@ -52,7 +52,7 @@ say("single at 45 failed, then 3x3 with 35, pull ups", "pull_up 0 +45 fail; pull
 say("Failed the 7th ring dip, so 6. Then 2x5", "ring_dip 6 fail; ring_dip 2x5")
 say("muscle ups: 3, 2, 2 and one fail", "muscle_up 3,2,2; muscle_up 0 fail")
 say(
-    "chins 4x3 +30 but on the third set the last rep wouldn't go up",
+    "chins 4x3 +30 but on the third set the last rep didn't make it over the bar",
     "chin_up 3,3 +30; chin_up 2 +30 fail; chin_up 3 +30",
 )
 say(
