@@ -27,6 +27,15 @@ def span_of(
             if day.kind in ("range", "length", "date", "dom") or day.link in ("until", "back", "from")
         ]
     near = [day for day in near if day.kind != "vague" or day.ahead]
+    ranges = [day for day in days if day.kind == "range" and day.ahead]
+    if "away" in absent and "move" not in absent and ranges and any(day.kind == "range" for day in near):
+        near = [
+            *(day for day in near if day.kind != "range"),
+            ranges[-1],
+        ]  # "from the 1st … now it's the 3rd to the 9th"
+    only = near[0] if "move" in absent and len(near) == 1 and near[0].kind == "weekday" else None
+    if only is not None and (only.link == "to" or "missed" in absent or not _named_object(message, only)):
+        near = [*_moved_before(message, days, only, bounds), *near]
     if message.at_night:
         asked = next((day for day in near if day.shift is not None and day.shift > 0), None)
         if asked is not None:
@@ -103,9 +112,18 @@ def _move(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tu
         one, two = two, one
     start = first(one)
     end = _ahead(two)[0]
-    if end < start and end <= today and two.kind == "weekday":
+    nearer = end + timedelta(days=7) - start < start - end  # "Thursday next week … on Friday"
+    if end < start and two.kind == "weekday" and (end <= today or nearer):
         end += timedelta(days=7)  # "can't do Tuesday, Wednesday works", said on a Wednesday
     return Span(start, end), named
+
+
+def _moved_before(message: Message, days: list[Day], to: Day, bounds: list[tuple[int, int]]) -> list[Day]:
+    """ "Thursday doesn't work. Can we do Friday?": the one day to come named in the sentence before."""
+    at = next((n for n, (low, high) in enumerate(bounds) if low <= to.start < high), 0)
+    low, high = bounds[at - 1] if at else (0, 0)
+    before = [day for day in days if low <= day.start < high]
+    return before if len(before) == 1 and before[0].ahead and before[0].ahead[0] > message.today else []
 
 
 def _to_come(message: Message) -> bool:
@@ -255,7 +273,10 @@ def _missed(message: Message, days: list[Day]) -> tuple[Span | None, list[Day]]:
     future = _to_come(message)
     found: list[date] = []
     taken: list[Day] = []
+    but = [hit.start for hit in message.hits("flags", "contrast")]
     for day in days:
+        if found and day.shift == 0 and any(taken[-1].end <= at < day.start for at in but):
+            continue  # "yesterday I could not train but today I did"
         if day.link == "until" and day.ahead and _ahead(day)[1] > today and day.kind != "vague":
             found += [today, _ahead(day)[1]]  # "stuck at home till Friday"
             taken.append(day)

@@ -59,6 +59,12 @@ def find_dates(message: Message) -> list[Claim]:
             claims.append(claim)
     trained = [claim for claim in claims if claim.kind == "day" and claim.value is not None]
     if len(trained) > 1:
+        worked = {id(c) for c in trained if _tells_of_work(message, finder, c, bounds)}
+        if worked:
+            idle = {id(c) for c in trained} - worked  # "yesterday I did 5x5 … today I can't feel my arms"
+            claims = [Claim(c.start, c.end, "noise", None) if id(c) in idle else c for c in claims]
+            trained = [c for c in trained if id(c) in worked]
+    if len(trained) > 1:
         # "did today's sets last night": the plan is today's, the training was not
         plans = {
             id(c)
@@ -67,6 +73,27 @@ def find_dates(message: Message) -> list[Claim]:
         }
         claims = [Claim(c.start, c.end, "noise", None) if id(c) in plans else c for c in claims]
     return claims
+
+
+def _tells_of_work(message: Message, finder: DayFinder, claim: Claim, bounds: list[tuple[int, int]]) -> bool:
+    """Whether the clause of a day trained has a number or a word of training; or the next, if it is the day alone."""
+    clauses = _clauses(message, bounds)
+    place = next((n for n, (low, high) in enumerate(clauses) if low <= claim.start < high), None)
+    if place is None:
+        return True
+    low, high = clauses[place]
+    alone = high - low - (claim.end - claim.start) <= 1
+    spans = [(low, high), *(clauses[place + 1 : place + 2] if alone else [])]
+    return any(
+        any(
+            t.value is not None
+            for at, t in enumerate(message.tokens[low:high], low)
+            if not claim.start <= at < claim.end
+        )
+        or _said(message, finder, (low, high)).told
+        or any(message.movement_hits[low:high])
+        for low, high in spans
+    )
 
 
 def _rep_like(message: Message) -> frozenset[int]:
@@ -187,6 +214,12 @@ def _trained(
         return None  # "del 20 al 25" are kilograms
     if sentence[1] < len(tokens) and tokens[sentence[1]].text == "?" and not _said(message, finder, sentence).told:
         return noise  # a question tells of no training
+    if finder.has("to_come", day.end) or any(
+        hit.table == "to_come" and hit.end == day.start
+        for at in range(max(0, day.start - NEAR), day.start)
+        for hit in finder.at.get(at, ())
+    ):
+        return noise  # "Monday I'll try 75"
     if day.kind == "dom" and not _of_a_month(message, day, sentence):
         return None
     if day.kind in ("length", "end", "week", "weekend"):
@@ -197,6 +230,11 @@ def _trained(
     if day.kind == "vague" and before not in little("from") and (_compared(finder, day) or _in_question(message, day)):
         return noise
     clause = _around(_clauses(message, bounds), day.start) or sentence
+    elsewhere = any(t.value is not None for at, t in enumerate(tokens) if not clause[0] <= at < clause[1])
+    was = finder.has("as_it_was", day.end)
+    if day.kind == "vague" and elsewhere and was is not None:
+        counted = was.end + 1 == clause[1] and tokens[was.end].value is not None
+        return Claim(day.start, was.end + counted, "noise", None)  # "9 in a row, last week were 7"
     for at in range(max(clause[0], day.start - 4), day.start - 1):
         hit = next(
             (h for h in finder.at.get(at, ()) if h.table == "link" and h.name == "cause" and h.end < day.start), None

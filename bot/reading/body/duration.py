@@ -28,7 +28,8 @@ METRES = 100  # "400 m" and more are metres
 
 def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     tokens = body.tokens
-    barred = body.covered("duration", "not")
+    including = body.covered("duration", "including")  # "with the warm-up"
+    barred = body.covered("duration", "not") - including
     for low, high in sentence_bounds(tokens):
         clause = low
         for at in range(low, high):
@@ -46,7 +47,7 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             before, after = range(clause, at), range(stop, end)
             if any(a in barred for a in before) or any(a in barred for a in after):
                 continue
-            cue = body.covered("duration", "cue")
+            cue = body.covered("duration", "cue") | including
             cued = any(a in cue for a in before) or any(a in cue for a in list(after)[:3])
             fill = body.covered("duration", "alone")
             alone = all(a in fill for a in before) and all(

@@ -100,9 +100,9 @@ def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                     break
                 has_unit = any(body.starts("unit", "hour").get(a) for a in range(at, stop)) or token.kind == "clock"
                 has_unit = has_unit or at in of_them or at - 1 in of_them
-                if (
-                    step == -1 or start in nights or start in in_bed or (token.spelled and hours == 1)
-                ) and not has_unit:
+                if token.spelled and hours == 1 and not has_unit:
+                    continue  # "wie ein Stein"
+                if (step == -1 or start in nights or start in in_bed) and not has_unit:
                     break
                 if (
                     step == 1

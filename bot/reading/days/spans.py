@@ -46,7 +46,12 @@ def joined(hits: DayHits, days: list[Day]) -> list[Day]:
                 ),
                 None,
             )
-            if link is not None and hits.tokens[last.end].text not in little("no_range"):
+            back_to = day.kind == "rel" and last.ahead and day.ahead and day.ahead[1] < last.ahead[0]
+            if link is not None and back_to:
+                out.append(day)  # "Sunday's to tomorrow": no span, a move
+                continue
+            tight = _tight(hits, last, day)
+            if tight or (link is not None and hits.tokens[last.end].text not in little("no_range")):
                 ahead = back = None
                 if last.ahead and day.ahead:
                     first = last.ahead[0]
@@ -64,6 +69,13 @@ def joined(hits: DayHits, days: list[Day]) -> list[Day]:
                 continue
         out.append(day)
     return out
+
+
+def _tight(hits: DayHits, last: Day, day: Day) -> bool:
+    """ "Fri-Sun", of which the hyphen is no token."""
+    gap = hits.tokens[day.start].start - hits.tokens[last.end - 1].end
+    named = last.kind == day.kind == "weekday"
+    return named and last.end == day.start and gap == 1 and not hits.tokens[day.start].space
 
 
 def _after(day: Day, first: date) -> date:

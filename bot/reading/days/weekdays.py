@@ -24,7 +24,7 @@ def weekday(hits: DayHits, hit: Hit, which: Hit | None) -> Day | None:
     if of_day is not None:
         end = of_day.end
     name = which.name if which else None
-    behind = hits.has("which", end)
+    behind = None if hits.has("other_week", end) else hits.has("which", end)
     if behind is not None and name is None and hits.has("weekday", behind.end) is None:
         name, end = behind.name, behind.end
     number, today = int(hit.name), hits.today
@@ -56,6 +56,11 @@ def _strong(hits: DayHits, hit: Hit) -> bool:
         return True  # "Sat - chins 4x5", a line of a log
     if len(said) > 2 and hit.name in ("5", "6", "2") and led:
         return True
+    ties = {h.end for h in hits.short_or_named if h.end == hit.start} | {
+        h.start for h in hits.short_or_named if h.start == hit.end
+    }
+    if any(not hits.tokens[max(at, hit.start)].space for at in ties):
+        return True  # "Fri-Sun"
     if not said[:1].isupper():
         return len(said) >= 3 and opens and after is not None and after.kind == "word" and _other_day(hits, hit)
     if after is not None and after.text == "." and not after.space and hit.end + 1 < len(hits.tokens):

@@ -193,7 +193,8 @@ def near_moment(words: BodyWords, score: Score, bounds: tuple[int, int]) -> str 
         if hit.end <= score.start and hit.start >= bounds[0]:
             between = tokens[hit.end : score.start]
             parts = little("and") | {","}  # "3 at rest and 1 in training"
-            if len(between) <= 2 and not any(t.text in parts or t.value is not None for t in between):
+            numbers = (t for t in between if t.value is not None and not (t.spelled and t.value == 1))  # "eine 4"
+            if len(between) <= 2 and not any(t.text in parts for t in between) and not any(numbers):
                 return hit.name
     return None
 

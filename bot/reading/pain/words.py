@@ -82,7 +82,7 @@ def body_words(message: Message) -> BodyWords | None:
         sites,
         sides,
         of_all,
-        longest(hit for hit in body if hit.table == "when"),
+        [_reaching(message, hit) for hit in longest(hit for hit in body if hit.table == "when")],
         [hit for hit in pain if hit.name in ("hurt", "soft") and hit.start not in free],
         none,
         [hit for hit in pain if hit.name == "word" and hit.start not in free],
@@ -110,6 +110,17 @@ def body_words(message: Message) -> BodyWords | None:
         diary_heads(message),
         {at for hit in pain if hit.name == "asked" for at in range(hit.start, hit.end)},
     )
+
+
+def _reaching(message: Message, hit: Hit) -> Hit:
+    """ "during the pull-ups", "beim Pistol": the movement belongs to the moment."""
+    if hit.name != "during":
+        return hit
+    start = hit.end
+    while start < len(message.tokens) and message.tokens[start].text in little("the"):
+        start += 1
+    named = message.movement_hits[start] if start < len(message.tokens) else []
+    return hit._replace(end=max(one.end for one in named)) if named else hit
 
 
 def _of_all(tokens: Sequence[Token], told: Sequence[Hit]) -> dict[int, tuple[str, int]]:

@@ -66,3 +66,25 @@ say(
     tz="Europe/Vienna",
 )
 say("zehn Minuten nach dem Training noch schwindlig", flags="dizziness")
+
+# Absagen, Verschieben und Fragen mit anderen Worten.
+TUESDAY = {"at": "2027-05-04 18:00", "tz": "Europe/Vienna"}
+say("Fr-So weg", does="away", dates="2027-05-07..2027-05-09", **TUESDAY)
+say("bin Mo-Mi nicht da", does="away", dates="2027-05-10..2027-05-12", **TUESDAY)
+say(
+    "Donnerstag nächste Woche geht nicht. Können wir das auf Freitag legen?",
+    does="move",
+    dates="2027-05-13..2027-05-14",
+    **TUESDAY,
+)
+say("Samstag passt nicht. Können wir auf Montag verschieben?", does="move", dates="2027-05-08..2027-05-10", **TUESDAY)
+say("heute keine einzige Wiederholung, sorry", does="missed", dates="2027-05-04", **TUESDAY)
+say("war gestern nicht im Training", does="missed", dates="2027-05-03", **TUESDAY)
+say("gestern Chins 4x4 gemacht, heute krieg ich die Arme nicht hoch haha", "chin_up 4x4", on="2027-05-03", **TUESDAY)
+say("setz meinen Plan bitte auf Pause", does="pause", dates="2027-05-04..", **TUESDAY)
+say("der Weg zum Gym war lang, Dips 4x6", "dip 4x6")
+say("Wie viel soll ich heute dranhängen?", does="plan_today")
+say("vergiss was ich grad geschickt hab", does="undo")
+say("Chins 3x5, 80 Minuten inklusive Aufwärmen", "chin_up 3x5", mins=80)
+say("Knie zwickt bei den Pistols, 3", pain="knee - 3 during")
+say("hab kein Auge zugetan wegen der Schulter", flags="night_pain", pain="shoulder - - rest")

@@ -69,3 +69,22 @@ say(
     tz="Europe/Madrid",
 )
 say("mareado diez minutos después de entrenar", flags="dizziness")
+
+# Ausencias, cambios y preguntas con otras palabras.
+TUESDAY = {"at": "2027-05-11 18:00", "tz": "Europe/Madrid"}
+say("de viernes a domingo no estoy", does="away", dates="2027-05-14..2027-05-16", **TUESDAY)
+say(
+    "te dije que del 1 al 9 de junio no estaba. Ahora es del 3 al 9 de junio.",
+    does="away",
+    dates="2027-06-03..2027-06-09",
+    **TUESDAY,
+)
+say("hoy ni una sola repetición, perdón", does="missed", dates="2027-05-11", **TUESDAY)
+say("no pisé el gym ayer", does="missed", dates="2027-05-10", **TUESDAY)
+say("ayer hice supinas 4x4, hoy no puedo con los brazos jaja", "chin_up 4x4", on="2027-05-10", **TUESDAY)
+say("¿puedo pasar lo del viernes a mañana?", does="move", dates="2027-05-14..2027-05-12", **TUESDAY)
+say("¿cuánto peso me pongo hoy?", does="plan_today")
+say("olvida lo que acabo de mandar", does="undo")
+say("80 minutos contando el calentamiento, supinas 5x5", "chin_up 5x5", mins=80)
+say("rodilla molesta en las pistols, 3", pain="knee - 3 during")
+say("hice 10 fondos, la semana pasada eran 8", "dip 10")
