@@ -106,9 +106,9 @@ def test_numbers_of_rows_that_are_gone_are_not_given_again_after_a_move(source, 
     if sqlite_path(target) is None:
         with begun(target) as connection:
             connection.execute(sa.delete(tables.metadata.tables["outgoing"]).where(sa.text("id > 1")))
-        target, back = f"sqlite:///{tmp_path}/back.sqlite3", target
-        moving.move(back, target, LATER)
-        with closing(Store.open(target)) as store, store.transaction() as tx:
+        back = f"sqlite:///{tmp_path}/back.sqlite3"
+        moving.move(target, back, LATER)
+        with closing(Store.open(back)) as store, store.transaction() as tx:
             assert outbox.post(tx, message("newer")) == 5
 
 
