@@ -200,7 +200,9 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     earlier = _placed(desk, question.text, context_of(desk, sent_at), question.cause)
     doubt = Ask(question.about, question.span or "")
     whole: Reading | None = earlier.reading
-    if not is_another_number(question, answer):
+    if earlier.mends and doubt.about == "reps" and (filled := followups.filled(earlier.reading, answer)) is not None:
+        whole = filled
+    elif not is_another_number(question, answer):
         whole = complete(question.text, earlier.reading, doubt, answer, earlier.context)
     if whole is None:
         return None

@@ -58,7 +58,8 @@ def beside(by_plan: Reading, told: list[Session], text: str, context: Context) -
     if MENDS & set(alone.intents):
         return Placed(alone, replace(context, today=None))
     if (alone.sets or alone.session_rpe is not None) and not alone.ask:
-        return _with_its_load(alone, by_plan, told, text, context)
+        one = _of_one_movement(told, alone, text, context) if len(alone.sets) < 2 else None
+        return one or _with_its_load(alone, by_plan, told, text, context)
     mended = _of_one_movement(told, alone, text, context) or _load_alone(told, alone, text, context)
     if mended is not None:
         return mended
@@ -96,6 +97,13 @@ def _is_change_of(told: Sequence[WorkSet], again: Reading) -> bool:
     return bool(again.sets)
 
 
+def _is_more_of(told: Sequence[WorkSet], again: Reading) -> bool:
+    """Whether all told sets stand as they were, and further ones of the movement follow."""
+    was, now = [_amount(work) for work in told], [_amount(one) for one in again.sets]
+    same = {one.movement for one in again.sets} == {work.movement for work in told}
+    return same and len(now) > len(was) and now[: len(was)] == was
+
+
 def _differs(by_plan: Reading, done: set[str], plan: tuple[PlannedSet, ...]) -> bool:
     """Whether the words change sets that were told of already, and leave the others as they were planned."""
     told = [_amount(one) for one in by_plan.sets if one.movement in done]
@@ -110,7 +118,7 @@ def _with_its_load(alone: Reading, by_plan: Reading, told: list[Session], text: 
     known = {work.movement for session in told for work in session.sets}
     bare = Placed(alone, replace(context, today=None))
     if not names & known:
-        return Placed(by_plan, context) if _same_work(by_plan, alone) else bare
+        return Placed(by_plan, context) if names and _same_work(by_plan, alone) else bare
     if len(names) > 1:
         return bare
     last = _last_of(told, str(next(iter(names))))
@@ -131,7 +139,7 @@ def _of_one_movement(told: list[Session], alone: Reading, text: str, context: Co
     """ "First set of dips was 6", "dips were at +10", after dips were told of: those are meant, and no more of them."""
     message = read_message(text, replace(context, language=alone.language))
     named = find_movements(message)
-    if len(named) != 1 or not alone.ask or alone.pain:
+    if len(named) != 1 or alone.pain:
         return None
     start, end = named[0].spans[0]
     while start > 0 and message.tokens[start - 1].text in little("before_site"):
@@ -139,7 +147,26 @@ def _of_one_movement(told: list[Session], alone: Reading, text: str, context: Co
     words = text.replace(message.span(start, end), "", 1)
     every = phrases("every_set")[alone.language][0]
     last = _last_of(told, named[0].movement)
+    if last and not alone.sets and alone.session_rpe is not None:
+        return _with_effort(last, alone, context)
     return _against(last, words, context) or _against(last, f"{every} {words}", context, same_reps=True)
+
+
+def _with_effort(last: tuple[WorkSet, ...], alone: Reading, context: Context) -> Placed:
+    """ "RPE 8 on dips", told after them: the effort is their last set's."""
+    done = [_as_said(work) for work in last]
+    whole = replace(alone, session_rpe=None, sets=(*done[:-1], replace(done[-1], rpe=alone.session_rpe)))
+    beside = replace(context, today=tuple(_as_asked(work, "main") for work in last))
+    return Placed(whole, beside, mends=True).again(whole)
+
+
+def filled(reading: Reading, answer: str) -> Reading | None:
+    """The told sets with the reps of the one that lacks them; None where the answer is no number or more are open."""
+    open_sets = [one for one in reading.sets if one.reps is None and one.hold_s is None]
+    if len(open_sets) != 1 or not answer.strip().isdecimal():
+        return None
+    sets = tuple(replace(one, reps=int(answer)) if one is open_sets[0] else one for one in reading.sets)
+    return replace(reading, sets=sets, ask=())
 
 
 def _load_alone(told: list[Session], alone: Reading, text: str, context: Context) -> Placed | None:
@@ -164,7 +191,10 @@ def _against(last: tuple[WorkSet, ...], words: str, context: Context, *, same_re
     meant = [work for work in last if work.load_kg == top]
     beside = replace(context, today=tuple(_as_asked(work, "main") for work in meant))
     again = read(words, beside)
-    if not meant or again.ask or again.pain or not _is_change_of(meant, again):
+    missed = [one.about for one in again.ask] == ["reps"] and any(one.failed for one in again.sets)
+    if meant and missed and not same_reps and _is_change_of(meant, again):
+        return Placed(again, beside, mends=True).again(again)  # "last one failed": with how many reps is asked
+    if not meant or again.ask or again.pain or not (_is_change_of(meant, again) or _is_more_of(meant, again)):
         return None
     if same_reps and [one.reps for one in again.sets] != [work.reps for work in meant]:
         return None

@@ -16,7 +16,7 @@ from bot.reading.movements import Mention
 from bot.reading.plan import fill_from_plan, leans, read_bare, read_plan
 from bot.reading.plan.ground import ground
 from bot.reading.plan.value import weighed
-from bot.reading.reading import SetRead
+from bot.reading.reading import Ask, SetRead
 
 
 def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
@@ -70,6 +70,10 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
         own = [_same_load(fact, work) for fact in own]
         base = [row for row in ground(message) if row.movement == mention.movement] if message.context.today else []
         folded = fold_block(message, mention.movement, [weighed(fact, base) for fact in own], move, rounds)
+        if not folded.rows and not folded.asks and work.sets and _the_same(own):
+            work.asks.append(Ask("sets", message.span(own[0].start, own[-1].end).strip(" ,.;")))  # "dips the same"
+            work.report = True
+            continue
         if not folded.rows and not folded.asks:
             if folded.early_effort is not None:
                 efforts.append((folded.early_effort, 3, []))
@@ -106,6 +110,12 @@ def _worn(block: tuple[Fact, list[Fact]]) -> float | None:
     if not colon or len(loads) != 1 or any(fact.kind in ("rows", "bare", "count") for fact in head):
         return None
     return float(loads[0].value)
+
+
+def _the_same(own: list[Fact]) -> bool:
+    """ "Dips the same": a movement of which nothing else is told."""
+    told = [fact for fact in own if fact.kind not in ("word", "sep")]
+    return len(told) == 2 and told[0].kind == "move" and "same" in told[1].note.get("names", ())
 
 
 def _same_load(fact: Fact, work: Work) -> Fact:

@@ -216,4 +216,7 @@ class LoadFacts(EffortFacts):
         amount, kind, sign = fact.value
         rows = (self.scoped() if self.scope is not None else self.rows) or self.rows
         for row in rows:
-            shift(row, amount, kind, sign)
+            if kind == "load" and sign > 0 and row.load_kg is None and not row.assist_kg and not self.based:
+                row.load_kg = amount  # "4x4, added 5 kg"
+            else:
+                shift(row, amount, kind, sign)

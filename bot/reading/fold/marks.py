@@ -9,6 +9,10 @@ from bot.reading.fold.loads import LoadFacts
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 
+# "Each" is said of sets here, never of sides.
+BOTH_ARMS = frozenset(
+    "pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_dip push_up muscle_up ring_row".split()
+)
 NEAR_A_SIDE = frozenset({"rows", "bare", "load", "fail", "flag", "effort", "at", "move"})
 LEAST_RUNGS = 3  # fewer sets are no ladder
 LEAST_TRIED = 15  # a bare number after "missed" that is a load
@@ -52,7 +56,8 @@ class MarkFacts(LoadFacts):
         if name == "each" and fact.note.get("plain") and timed and not self.block.hold:
             return  # "5 negatives, 8 seconds each"
         if name == "each":
-            if fact.note.get("plain") and not self.block.one_sided and (len(self.rows) != 1 or self.count):
+            both = self.block.movement in BOTH_ARMS
+            if fact.note.get("plain") and not self.block.one_sided and (len(self.rows) != 1 or self.count or both):
                 # "three sets, 5 each", "2 in the tank each": each set
                 if self.next_is("effort"):
                     self.scope = "all"

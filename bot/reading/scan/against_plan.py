@@ -81,6 +81,8 @@ def _shifted(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             return None
     sign = -1 if away or item.has("plan", "minus") else 1
     kind = {"sec": "hold", "reps": "reps"}.get(unit, "load")
+    if kind == "load" and sign > 0 and value > MOST_CHANGE:
+        return None  # "4x4, added 20 kg"
     amount = s.kg(value, unit) if kind == "load" else value
     return [Fact("delta", item.start, s.at(j - 1).end, (amount, kind, sign))], j
 

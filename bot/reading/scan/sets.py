@@ -54,7 +54,8 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return made, i + 2
     ending = s.at(i + 1)
     numbered = item.kind == "num" and ending.text in little("ordinal_ending") and not ending.space
-    if numbered and item.value in range(1, 21) and s.at(i + 2).has("sets", "sets"):
+    next_set = ending.text == "." and s.at(i + 3).kind == "num"  # "set 1: 4. Set 2: 4"
+    if numbered and item.value in range(1, 21) and s.at(i + 2).has("sets", "sets") and not next_set:
         go_on = i + 4 if s.at(i + 3).text in (":", "-") else i + 3
         return [Fact("scope", item.start, s.at(i + 2).end, int(item.value or 0), {"numbered": True})], go_on
     if numbered and item.value in range(1, 21) and s.at(i + 2).text in (":", ")"):

@@ -101,6 +101,7 @@ def test_a_stop_is_told_each_time(chat):
         ("and the last dip set was only 5", [(8, 0.0), (8, 0.0), (5, 0.0)]),
         ("with 20 kg", [(8, 20.0)] * 3),
         ("dips 1x5", [(8, 0.0)] * 3 + [(5, 0.0)]),
+        ("one more set of dips, 6 reps", [(8, 0.0)] * 3 + [(6, 0.0)]),
     ],
 )
 def test_what_is_said_of_told_sets_mends_them_and_more_sets_are_more(chat, words, dips):
@@ -109,6 +110,30 @@ def test_what_is_said_of_told_sets_mends_them_and_more_sets_are_more(chat, words
     chat.answer("mira", words, "18:01")
 
     assert sets_of(chat) == [("dip", reps, load, None) for reps, load in dips]
+
+
+def test_an_effort_of_a_movement_told_before_is_its_last_sets(chat):
+    chat.answer("mira", "pull ups 2x3 +15, dips 3x8", "18:00")
+    chat.answer("mira", "rpe 8 on dips", "18:01")
+
+    assert sets_of(chat)[-1] == ("dip", 8, 0.0, 8.0)
+    assert [session.session_rpe for session in chat.record().sessions if not session.is_test] == [None]
+
+
+def test_the_effort_of_a_session_is_kept_when_its_sets_were_told_before(chat):
+    chat.answer("mira", "dips 3x8", "18:00")
+    chat.answer("mira", "rpe 8, 60 min", "18:01")
+
+    assert [(one.session_rpe, one.duration_min) for one in chat.record().sessions][-1] == (8.0, 60.0)
+
+
+def test_a_set_missed_of_those_told_is_asked_for_its_reps(chat):
+    chat.answer("mira", "dips 3x8", "18:00")
+    asked = chat.answer("mira", "dips last one failed", "18:01")
+    chat.answer("mira", "6", "18:02")
+
+    assert "how many reps" in asked
+    assert sets_of(chat) == [("dip", 8, 0.0, None), ("dip", 8, 0.0, None), ("dip", 6, 0.0, None)]
 
 
 def test_a_load_told_alone_is_the_works_and_not_the_warm_ups(chat):
@@ -153,7 +178,7 @@ def test_a_side_named_in_passing_exchanges_nothing(chat, told, then):
     assert chat.record().pain == before
 
 
-@pytest.mark.parametrize("words", ["one more, 3 reps", "one more at +20", "another set of 3"])
+@pytest.mark.parametrize("words", ["one more, 3 reps", "one more at +20"])
 def test_what_says_too_little_changes_nothing_and_asks_to_be_told(chat, words):
     chat.waits_until("08:00")
     chat.answer("mira", "pull ups 4x4 +15", "18:00")
