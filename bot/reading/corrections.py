@@ -221,6 +221,11 @@ def _pair(mend: _Mend) -> tuple[_Value, _Value, int, int] | None:
 def _of_values(mend: _Mend, now: _Value, was: _Value, start: int, end: int) -> list[Claim]:
     message = mend.message
     mentions = _mentions(message, {*range(now.start, now.end), *range(was.start, was.end)})
+    low, high = next(((a, b) for a, b in sentence_bounds(mend.tokens) if a <= start < b), (0, len(mend.tokens)))
+    own = [mention for mention in mentions if low <= mention.start < high]
+    apart = len(own) == 1 and len(mentions) > 1 and not any(v.text for v in mend.values() if low <= v.start < high)
+    if apart:
+        mentions = own  # "the dips were with 15, not 25. Today pull-ups 4x4 with 20"
     field, doubt = _field(mend, now, was, start, end, mentions)
     new: float | str = now.value
     old: float | str = was.value
@@ -236,7 +241,7 @@ def _of_values(mend: _Mend, now: _Value, was: _Value, start: int, end: int) -> l
     which = _which(mend)
     side = _side(mend, start, end)
     ask = Ask("field", message.span(now.start, end if now.start < end else now.end)) if doubt else None
-    restated = any(v.text for v in mend.values())
+    restated = any(v.text for v in mend.values()) and not apart
     made = Correction(
         field,
         old,
@@ -251,6 +256,10 @@ def _of_values(mend: _Mend, now: _Value, was: _Value, start: int, end: int) -> l
         claims = [Claim(first, was.end, "correction", made, ask)]
     else:
         claims = [Claim(start, end, "correction", made, ask)]
+    if apart:
+        taken = {at for claim in claims for at in range(claim.start, claim.end)}
+        claims += [Claim(at, at + 1, "noise", None) for at in range(low, high) if at not in taken]
+        return claims
     return claims + _noise(mend, claims)
 
 

@@ -100,8 +100,9 @@ def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: S
     days: list[date] = [c.value for c in claims if c.kind == "day" and c.value is not None]
     asks = [*work.asks, *(c.ask for c in claims if c.ask is not None)]
     correction: Correction | None = next((c.value for c in corrections if c.value is not None), None)
-    trained = bool(work.sets) or work.report
     wishes = find_wishes(message, claims)
+    ran = "missed" in wishes and bool(work.unread) and not work.asks  # "a run yesterday, not training today"
+    trained = bool(work.sets) or (work.report and not ran)
     if work.sets and "missed" in wishes and spans == [Span(message.today, message.today)]:
         # "left the dips out today": what was trained was not missed
         wishes, spans = [wish for wish in wishes if wish != "missed"], []
@@ -110,7 +111,9 @@ def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: S
     if sleep is not None and not wishes and not pain and bodyweight is None:
         report = True
     intents: list[str] = []
-    if report and correction is None and "correction" not in wishes:
+    # "the dips were with 15, not 25. Today pull-ups 4x4"
+    apart = correction is not None and correction.movement not in (None, *(one.movement for one in work.sets))
+    if report and (correction is None or (apart and work.sets)) and "correction" not in wishes:
         intents.append("report")
     if pain or set(flags) - {"fever"} or any(c.kind == "pain" and c.ask for c in claims):
         intents.append("pain")

@@ -80,3 +80,18 @@ say("what's the rest of this week?", does="plan_week")
 say("miscounted: the right arm had 4, not 5", fix=("reps", 5, 4, None, "right", "all"))
 say("chins 3x5, about 80 minutes including warm-up", "chin_up 3x5", mins=80)
 say("10 pull ups, last week were 8", "pull_up 10")
+say(
+    "Two things. First, yesterday's dips were with 15, not 25. Second, today pull-ups 4x4 with 20.",
+    "pull_up 4x4 +20",
+    "report",
+    fix=("load_kg", 25, 15, "dip", None, "all"),
+    on="2027-03-10",
+)
+say(
+    "a run yesterday, 10 km in 48:20. no legs, so not training today",
+    does="missed",
+    dates="2027-03-10",
+    unread=("10 km in 48:20",),
+    also=({"unread": ["a run yesterday, 10 km in 48:20"]}, {"unread": []}),
+)
+say("no strength left in my legs after the race, no training today", does="missed", dates="2027-03-10")
