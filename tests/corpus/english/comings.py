@@ -95,3 +95,4 @@ say(
     also=({"unread": ["a run yesterday, 10 km in 48:20"]}, {"unread": []}),
 )
 say("no strength left in my legs after the race, no training today", does="missed", dates="2027-03-10")
+say("if the bar is free on Friday I'll do 5x3 with 25", does="smalltalk", does_or=("unknown",))
