@@ -59,6 +59,7 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
     inside = False
     rounds = None
     worn = _worn(blocks[0])
+    made_by: list[tuple[int, int]] = []
     for move, own in _by_days(blocks):
         mention: Mention = move.value
         if mention.movement == "!":
@@ -98,6 +99,10 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
             efforts.append((value, how, made))
         if _for_both(own):
             _load_of_both(work, before)
+        made_by.append((before, len(work.sets)))
+    times = _circuit(blocks, [end - first for first, end in made_by])
+    if times:
+        _repeat_single(work, times)
     settle_efforts(work, efforts, worked, inside)
 
 
@@ -110,6 +115,34 @@ def _worn(block: tuple[Fact, list[Fact]]) -> float | None:
     if not colon or len(loads) != 1 or any(fact.kind in ("rows", "bare", "count") for fact in head):
         return None
     return float(loads[0].value)
+
+
+def _circuit(blocks: list[tuple[Fact, list[Fact]]], made: list[int]) -> int:
+    """How often a circuit was done whose rounds are told once: "3 sets: 5 chins, 8 dips", "5 chins, 10 dips, 6 rounds".
+
+    0: it is none, or each movement has its own sets.
+    """
+    if len(made) < 2 or len(made) != len(blocks):
+        return 0
+    head, (move, tail) = blocks[0], blocks[-1]
+    after = next((int(fact.value) for fact in tail if fact.kind == "rounds" and fact.start > move.start), 0)
+    if after > 1 and made[-1] == after and set(made[:-1]) == {1}:
+        return after
+    led = [fact for fact in head[1] if fact.start < head[0].start and fact.kind != "word"]
+    counts = bool(led) and led[0].kind == "count" and len(led) > 1 and led[1].note.get("mark") == ":"
+    return made[0] if counts and made[0] > 1 and set(made[1:]) == {1} else 0
+
+
+def _repeat_single(work: Work, times: int) -> None:
+    """Movements that were told once in a circuit, as often as it was done."""
+    sets: list[SetRead] = []
+    places: list[tuple[int, int, int]] = []
+    for n, (first, start, end) in enumerate(work.places):
+        until = work.places[n + 1][0] if n + 1 < len(work.places) else len(work.sets)
+        places.append((len(sets), start, end))
+        own = work.sets[first:until]
+        sets += [replace(own[0]) for _ in range(times)] if len(own) == 1 else own
+    work.sets[:], work.places[:] = sets, places
 
 
 def _the_same(own: list[Fact]) -> bool:

@@ -12,6 +12,7 @@ from bot.reading.fold.rows import Row
 from bot.reading.little import little
 
 MOST_MISSED = 6  # sets told as missed by their number
+LEAST_OF_WORD = 12  # "a single 40" tells a load; a smaller number may be anything
 MOST_OF_A_WORD = 20  # singles, doubles
 MOST_REPS = 200
 DOUBTFUL_TRY = 20  # "got 25" may be reps or a load
@@ -32,6 +33,7 @@ class BareFacts(BareLoads):
             self._many_of_a_word,
             self._holds_counted,
             self._counts_what_follows,
+            self._load_of_word,
             self._mended_effort,
             self._missed,
             self._tried,
@@ -115,6 +117,16 @@ class BareFacts(BareLoads):
             and not self._before_sided(fact)
             and bool(fact.note.get("spelled") and self._follows(fact, "word"))
         )
+
+    def _load_of_word(self, fact: Fact) -> bool:
+        """ "A heavy single 40": the load of the set that a word told."""
+        last = self.rows[-1] if self.rows else None
+        told = last is not None and self.word_row is last and last.load_kg is None
+        adjacent = self.prev is not None and self.prev.kind == "rows" and self.prev.end == fact.start
+        if last is None or not (told and adjacent) or fact.value < LEAST_OF_WORD or self.based or self.block.hold:
+            return False
+        last.load_kg = self._kg(fact)
+        return True
 
     def _counts_what_follows(self, fact: Fact) -> bool:
         """ "Did six: 6x2": the number of the sets that follow."""

@@ -53,6 +53,10 @@ def _work(s: Scanner, j: int, load: float) -> tuple[list[Fact], int] | None:
     row = chain(s, j)
     if row is not None:
         return row if all(fact.kind == "rows" for fact in row[0]) else None
+    many = int(item.value or 0) if item.kind == "num" and item.value in range(2, MOST_REPS) else 0
+    if many and s.at(j + 1).has("count"):  # "37.5 for 2 doubles"
+        rows = [Entry(int(s.at(j + 1).name("count") or 1)) for _ in range(many)]
+        return [Fact("rows", item.start, s.at(j + 1).end, rows, {})], j + 2
     if item.has("count"):
         reps, end = int(item.name("count") or 1), j + 1
     elif item.kind == "num" and item.value is not None and item.value == int(item.value):
@@ -83,3 +87,15 @@ def load_by_reps(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     return [
         Fact("rows", s.at(i).start, end, [Entry(reps)], {"own_load": s.kg(load), "plain": True}) for load, reps in pairs
     ], j
+
+
+def plates(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "Two 5 kg plates": ten kilograms."""
+    many, each = s.at(i), s.at(i + 1)
+    if many.value not in range(2, 5) or each.kind != "num" or not each.value or not s.at(i + 3).has("load", "plate"):
+        return None
+    unit = s.unit_at(i + 2)
+    if unit not in ("kg", "lb"):
+        return None
+    kg = s.kg(each.value, unit) * (many.value or 0)
+    return [Fact("load", many.start, s.at(i + 3).end, kg, {"how": "at", "unit": unit})], i + 4

@@ -6,7 +6,7 @@ from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.scan.against_plan import against_plan
 from bot.reading.scan.efforts import effort, effort_after
-from bot.reading.scan.load_for import load_by_reps, load_for
+from bot.reading.scan.load_for import load_by_reps, load_for, plates
 from bot.reading.scan.loads import assist, load
 from bot.reading.scan.marks import marks
 from bot.reading.scan.noise import noise_after
@@ -49,7 +49,7 @@ def _one(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int]:
             if noise is not None:
                 return [Fact("word", item.start, s.at(noise - 1).end)], noise
             return [Fact("sep", item.start, item.end, 1, {"mark": item.text})], i + 1
-    told = load_for(s, i) or load_by_reps(s, i)
+    told = load_for(s, i) or load_by_reps(s, i) or plates(s, i)
     if told is not None:
         return told
     noise = noise_after(s, i)

@@ -98,3 +98,20 @@ say(
 )
 say("The old one was 12 seconds of tuck planche. Today 17s, then 14s and 13s.", "tuck_planche 17s,14s,13s")
 say("planned on ten sets, did six: 6x2 pull ups +25", "pull_up 6x2 +25")
+
+# Circuits, further words for loads, schemes told twice.
+say("10 min amrap: 5 pull ups 10 push ups, got 6 rounds", "pull_up 6x5; push_up 6x10")
+say("3 sets: 5 pull ups, 8 dips", "pull_up 3x5; dip 3x8")
+say("pull ups 4 x 4, added 20kg, rested 3min", "pull_up 4x4 +20")
+say("weighted pullups 5x5 (two 5kg plates)", "pull_up 5x5 +10")
+say("pull ups with 20 kg. Set 1: 4. Set 2: 4. Set 3: 3.", "pull_up 4,4,3 +20")
+say("did 4 sets, three pull ups each with 20", "pull_up 4x3 +20")
+say("pull ups 4x4 +17.5, the first rpe 7 and the others rpe 8", "pull_up 4 +17.5 @7; pull_up 3x4 +17.5 @8")
+say("ring dips 8, 7, and on the third I failed the 7th", "ring_dip 8,7; ring_dip 6 fail")
+say("pull ups 3x8 or 4x8, can't remember, with 5", does="report", ask="sets: 3x8 or 4x8")
+say("pull ups 3 sets of 8, dips the same", "pull_up 3x8", ask="sets: dips the same")
+say(
+    "same but one rep less on the last two",
+    "pull_up 4,4,3,3 +20; dip 3x8 +10",
+    today="m pull_up 4x4 +20 @7; a dip 3x8 +10",
+)
