@@ -89,7 +89,18 @@ def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
             doubt = either is not None and value > (token.value or 0) + 1
             out.append(Score(at, end, value, is_scaled, at in words.leads, doubt))
         at = end
-    return _of_now(words, out)
+    gone = any(bounds[0] <= hit.start < bounds[1] for hit in words.none)
+    return [score for score in _of_now(words, out) if not (gone and _of_earlier(words, score, bounds[0]))]
+
+
+def _of_earlier(words: BodyWords, score: Score, low: int) -> bool:
+    """ "No pain today, yesterday it was a 4": whether a score is told as an earlier one."""
+    at = score.start - 1
+    while at >= low and (at in words.filler or at in words.former or at in words.leads.values()):
+        if at in words.earlier:
+            return True
+        at -= 1
+    return at >= low and at in words.earlier
 
 
 def _of_now(words: BodyWords, scores: list[Score]) -> list[Score]:
@@ -122,9 +133,13 @@ def _changed(words: BodyWords, last: Score, score: Score) -> bool:
 def _led_back(words: BodyWords, low: int, high: int) -> bool:
     """Whether nothing but signs and words of an earlier time ("was", "down from") stand between two scores."""
     tokens = words.tokens
+    while low < high and (in_moment(words, low) or low in words.session):
+        low += 1  # "3 after training, was a 1 before"
+    if low == high:
+        return False
     back = words.former if tokens[low].text not in "(,;" else words.former | words.earlier  # "4 yesterday, 2 today"
     return any(at in back for at in range(low, high)) and all(
-        at in back or tokens[at].text in "(,;" for at in range(low, high)
+        at in back or at in words.filler or tokens[at].text in "(,;" for at in range(low, high)
     )
 
 

@@ -330,6 +330,7 @@ say(
     "Klimmzüge heute zum ersten Mal mit der neuen Weste, 8 Kilo, die alte hatte 5. Vier Sätze, jeweils sechs. "
     "Im letzten hätte ich noch zwei im Tank gehabt.",
     "pull_up 4x6 +8 last@8",
+    maybe="equipment",
 )
 say(
     "ja hallo also heute hab ich zuerst mal ausgehängt eine Minute und dann fünfzig Sekunden und danach die Klimmzüge "

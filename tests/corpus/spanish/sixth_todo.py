@@ -282,6 +282,7 @@ say(
     "Estrené el chaleco nuevo, 6 kilos, el viejo era de 10. Cuatro series de 7 dominadas. En la última me "
     "sobraban dos.",
     "pull_up 4x7 +6 last@8",
+    maybe="equipment",
 )
 say(
     "hola pues hoy primero me colgué de la barra un minuto y luego cincuenta segundos y después dominadas "
