@@ -302,5 +302,5 @@ say("left hand falls asleep on one arm hangs", flags="numbness", pain="hand L -"
 # Earlier scores beside today's.
 say("elbow 3 after, was 1 before", pain="elbow - 3 after")
 say("no elbow pain today, yesterday it was a 4", pain="elbow - 0")
-say("left elbow 3 after training, was a 2 on Monday", pain="elbow left 3 after")
+say("left elbow 3 after training, was a 2 on Monday", pain="elbow L 3 after")
 say("woke at 3 because my shoulder throbbed", pain="shoulder - - rest", flags="night_pain")
