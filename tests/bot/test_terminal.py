@@ -1,5 +1,4 @@
 from datetime import UTC, datetime, timedelta
-from zoneinfo import ZoneInfo
 
 import pytest
 
@@ -8,7 +7,7 @@ from bot.clock import VirtualClock
 from bot.demo import demo_roster
 from storage.store import Store
 
-HOURS = [datetime(2026, 11, 25, tzinfo=UTC) + timedelta(hours=hour) for hour in range(24)]
+HOURS = [datetime(2026, 11, 25, 0, 38, tzinfo=UTC) + timedelta(hours=hour) for hour in range(24)]
 
 
 @pytest.fixture
@@ -19,13 +18,16 @@ def store():
 
 
 @pytest.mark.parametrize("moment", HOURS, ids=lambda moment: f"{moment:%H}h")
-def test_the_demo_welcomes_its_first_athlete_with_their_own_days_plan_at_any_hour(store, capsys, moment):
+def test_the_demo_shows_a_plan_at_any_hour_and_counts_its_report_for_that_day(store, capsys, moment):
     terminal = Terminal(store, VirtualClock(moment))
     terminal.begin(demo_roster(moment))
     terminal.catch_up()
     terminal.look_at("mira")
     shown = capsys.readouterr().out
-    here = moment.astimezone(ZoneInfo("Europe/Zurich"))
+    terminal.hear("done as planned")
+    answer = capsys.readouterr().out
+
+    day = next(line for line in shown.splitlines() if "· block 1, week 1" in line).split(" ")
     assert "Welcome, Mira" in shown
-    assert f"{here:%A} {here.day} November" in shown
-    assert "no training" not in shown
+    assert f"Noted for {day[0][:3]} {day[1]} Nov" in answer
+    assert "has changed" not in answer
