@@ -101,6 +101,10 @@ def _pain_of(message: Message) -> list[Claim]:
     if claims:
         spare = [(start, end) for start, (_, end) in words.of_all.items()]
         spare += [bounds for bounds in apart if only_small(words, bounds)]
+        scored = [(place, score) for place in told for score, _, _ in place.scores if score is not None]
+        # "shoulder 2/10 left after pull-ups": the side is the shoulder's
+        scored = [(place, one) for place, one in scored if words.sides.get(one.end) in ("left", "right")]
+        spare += [(one.end, one.end + 1) for place, one in scored if words.sides[one.end] in place.sides]
         claims += _noise(claims, spare)
     pained = any(claim.kind == "pain" for claim in claims)
     if not pained and without and sum(1 for t in message.tokens if t.value is not None) > 1:
