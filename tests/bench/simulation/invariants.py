@@ -79,10 +79,11 @@ class Watch:
     def _loads(self, day: date, plan: dict[str, Any], pulls: list[Set]) -> Iterator[str]:
         heaviest = max(pulls, key=self.system)
         load, movement, reps = self.system(heaviest), heaviest["movement"], heaviest["reps"]
+        # Of a test whose reps are left open, any set of the movement is comparable.
         late = [
             self.bodyweight_kg + kg
             for on, name, kg, of in self.lifts
-            if name == movement and (reps or 1) <= of <= (reps or 1) + 2 and day - on <= 4 * WEEK
+            if name == movement and (reps is None or reps <= of <= reps + 2) and day - on <= 4 * WEEK
         ]
         if late and load > max(late) * 1.05 + SLACK:
             yield f"{load:.1f} kg is over 5 % above the best of four weeks, {max(late):.1f} kg"
@@ -118,8 +119,10 @@ class Watch:
                 yield f"{week} exposures on the {side} in a week, {usual:.1f} were usual"
 
     def _of_week(self, monday: date, side: str) -> int:
-        # A deload week counts as the week before it.
-        return self.exposures[monday - WEEK if monday in self.deload_weeks else monday, side]
+        # A deload week counts as the week before it; so does the one after, where the test slid into it.
+        while monday in self.deload_weeks:
+            monday -= WEEK
+        return self.exposures[monday, side]
 
     def done(self, day: date, plan: dict[str, Any], sets: list[Set]) -> None:
         """Take down what was done and told."""
