@@ -141,6 +141,17 @@ def _compared(finder: DayFinder, day: Day) -> bool:
     )
 
 
+def _of_a_former_weight(message: Message, day: Day) -> bool:
+    """ "73 kg, up from 72.4 last week": right behind the weight that was."""
+    at = day.start - 1
+    body = message.hits("body")
+    if any(hit.table == "unit" and hit.name in ("kg", "lb") and hit.start == at for hit in body):
+        at -= 1
+    if at < 0 or message.tokens[at].value is None:
+        return False
+    return any(hit.table == "bodyweight" and hit.name == "from" and hit.end == at for hit in body)
+
+
 def _in_question(message: Message, day: Day) -> bool:
     """ "why is it only 15 when I did 20 last week": behind the words of a question, in its sentence."""
     starts = [hit.start for name in QUESTIONS for hit in wishes(message).get(name, ()) if hit.start < day.start]
@@ -228,6 +239,8 @@ def _trained(
     if day.link in ("since", "open", "until", "back", "same"):
         return noise
     if day.kind == "vague" and before not in little("from") and (_compared(finder, day) or _in_question(message, day)):
+        return noise
+    if day.kind == "vague" and _of_a_former_weight(message, day):
         return noise
     clause = _around(_clauses(message, bounds), day.start) or sentence
     elsewhere = any(t.value is not None for at, t in enumerate(tokens) if not clause[0] <= at < clause[1])

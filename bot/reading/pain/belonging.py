@@ -35,8 +35,10 @@ def attach(
     """Give every score, word of pain and sign of a sentence to a place; the scores that found none."""
     words = _both_of_two(words, places, bounds)
     for place in places:
-        place.others = cues is not None and cues.of_others(place.start, bounds)
+        place.others = cues is not None and (cues.of_others(place.start, bounds) or _of_another(words, place, cues))
     for at, end in words.mine.items():
+        if cues is not None and cues.covers("others", at):
+            continue  # "meiner Frau"
         other = next((place for place in reversed(places) if place.end <= at), None)
         if bounds[0] <= at < bounds[1] and other is not None and other.others:
             # "my wife's elbow is a 4, mine is 0"
@@ -52,6 +54,16 @@ def attach(
     _give_signs(words, places, bounds, signs)
     _hand_on_sides(words, places)
     return left
+
+
+def _of_another(words: BodyWords, place: Place, cues: Cues) -> bool:
+    """ "el codo de mi mujer", "the elbow of a friend": somebody else's, told behind the place."""
+    at = place.end
+    while at in words.sides:
+        at += 1
+    if at >= len(words.tokens) or words.tokens[at].text not in little("of_another"):
+        return False
+    return cues.covers("others", at) or cues.covers("others", at + 1)
 
 
 def _both_of_two(words: BodyWords, places: list[Place], bounds: tuple[int, int]) -> BodyWords:
