@@ -145,7 +145,7 @@ def _of_a_former_weight(message: Message, day: Day) -> bool:
     """ "73 kg, up from 72.4 last week": right behind the weight that was."""
     at = day.start - 1
     body = message.hits("body")
-    if any(hit.table == "unit" and hit.name in ("kg", "lb") and hit.start == at for hit in body):
+    if at > 0 and message.tokens[at].value is None and any(h.name in ("kg", "lb") and h.start == at for h in body):
         at -= 1
     if at < 0 or message.tokens[at].value is None:
         return False

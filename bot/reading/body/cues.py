@@ -21,6 +21,8 @@ class BodyCues:
         self.withdrawn = withdrawn(message)
         self.at: dict[tuple[str, str], dict[int, int]] = {}
         for hit in message.hits("body"):
+            if hit.name == "lb" and message.tokens[hit.start].value is not None:
+                continue  # "#" is pounds, and any number in a phrase
             places = self.at.setdefault((hit.table, hit.name), {})
             places[hit.start] = max(places.get(hit.start, 0), hit.end)
 

@@ -96,3 +96,8 @@ say(
 )
 say("no strength left in my legs after the race, no training today", does="missed", dates="2027-03-10")
 say("if the bar is free on Friday I'll do 5x3 with 25", does="smalltalk", does_or=("unknown",))
+say("nothing today, too tired", does="missed", dates="2027-03-10")
+say("nothing today, was stuck at work", does="missed", dates="2027-03-10")
+say("72 kg, up from 71.4 last week", bw=72)
+say("bodyweight 72 4x4 chins", "chin_up 4x4", bw=72)
+say("chins 3x5 +20, up from 17.5 last week", "chin_up 3x5 +20")
