@@ -1,7 +1,8 @@
 """Sends what is owed. Nothing else talks to a channel.
 
 A message is claimed together with a moment of its own (`storage/pace.py`), sent at that moment, then marked. A crash
-in between sends it a second time when the claim has run out; it never loses one. Nothing here waits for a slow send
+in between sends it a second time when the claim has run out; it never loses one. Of a long message each claim sends a
+part, so that a later one that fails repeats none before it. Nothing here waits for a slow send
 but that send: claims go on about a second ahead, as many as may be under way.
 """
 
@@ -163,7 +164,7 @@ class Delivery:
             turns = []
             for message in outbox.claim(tx, now, wanted, name, paced=True) if wanted > 0 else []:
                 turns.append(Turn(message, began + (moment - now).total_seconds()))
-                moment += self._gap * self.channel.calls(message)
+                moment += self._gap
             if turns:
                 pace.take(tx, name, now, moment)
         full = moment - now - self._ahead / 2
@@ -225,7 +226,18 @@ class Delivery:
         back = self._outage.succeeded()
         if back:
             log.warning("service back")
-        return lambda tx, now: _sent(tx, message, now, service_id, back)
+        parts = message.parts_sent + 1
+        whole = parts >= self.channel.calls(message)
+
+        def taken(tx: Session, now: datetime) -> None:
+            if whole:
+                outbox.mark_sent(tx, turn.id, now, service_id)
+            else:
+                outbox.mark_part(tx, turn.id, parts, now)
+            if back:
+                outbox.hurry(tx, message.channel)
+
+        return taken
 
     def _later(self, turn: Turn, error: Later) -> Note:
         message = turn.message
@@ -308,13 +320,6 @@ def _unnoted(message: Outgoing) -> Note:
 
 def _deferring(outgoing_id: int, seconds: float) -> Note:
     return lambda tx, now: outbox.defer(tx, outgoing_id, now + timedelta(seconds=seconds))
-
-
-def _sent(tx: Session, message: Outgoing, now: datetime, service_id: str | None, back: bool) -> None:
-    assert message.id is not None
-    outbox.mark_sent(tx, message.id, now, service_id)
-    if back:
-        outbox.hurry(tx, message.channel)
 
 
 def _gone(tx: Session, message: Outgoing, now: datetime) -> None:

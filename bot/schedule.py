@@ -112,13 +112,13 @@ def _failed(store: Store, row: Due, error: Exception, now: datetime) -> None:
 def sweep_and_beat(store: Store, now: datetime, limit: int = AT_ONCE, keep_days: int = KEEP_DAYS) -> int:
     """A sweep that leaves a mark of when it was, so that a standstill can be seen.
 
-    Once a day the words of messages older than `keep_days` are let go.
+    Once a day the words of messages older than `keep_days` are let go, some with each sweep until all are.
     """
     swept = sweep(store, now, limit)
     with store.transaction() as tx:
         health.beat(tx, "sweep", now)
         tidied = health.last_beat(tx, "tidy")
-        if tidied is None or now - tidied >= timedelta(days=1):
-            retention.let_go_of_words(tx, now - timedelta(days=keep_days))
+        untidy = tidied is None or now - tidied >= timedelta(days=1)
+        if untidy and retention.let_go_of_words(tx, now - timedelta(days=keep_days)) < retention.AT_ONCE:
             health.beat(tx, "tidy", now)
     return swept

@@ -236,10 +236,14 @@ class Service:
         A slice of which nothing could be taken ends it, however much is due: another replica is at work on that.
         """
         keep = self.settings.keep_messages_days
+        # However much the others have in their hands, something of it is free.
+        slice_ = SLICE * self.settings.replicas
         more = True
         while more and not self._stop.is_set():
             try:
-                swept = await self.in_thread(lambda: schedule.sweep_and_beat(self.store, self.clock.now(), SLICE, keep))
+                swept = await self.in_thread(
+                    lambda: schedule.sweep_and_beat(self.store, self.clock.now(), slice_, keep)
+                )
             except OperationalError as error:
                 log.error("database away", why=why_away(error))
                 return

@@ -42,6 +42,8 @@ WHILE_JOINING = 20
 _START = "/start"
 IMPORTED = "import"  # the channel of old notes
 
+_WHOLE = "text <> '' OR address <> ''"
+
 IncomingKind = Literal["text", "press", "clip", "member"]
 
 
@@ -74,6 +76,8 @@ class Incoming(Row, table=True):
         Index("ix_incoming_open_sender", "sender", "id", sqlite_where=sa.text("handled_at IS NULL"),
               postgresql_where=sa.text("handled_at IS NULL")),
         Index("ix_incoming_sender", "sender", "sent_at"),
+        # What the daily tidying looks through: not what it has emptied on the days before.
+        Index("ix_incoming_whole", "received_at", sqlite_where=sa.text(_WHOLE), postgresql_where=sa.text(_WHOLE)),
         NUMBERS_ONCE,
     )  # fmt: skip
 
@@ -265,18 +269,19 @@ def retry(tx: Session) -> int:
     return int(run(tx, sa.update(incoming).where(failed), again).rowcount)
 
 
-def strip(tx: Session, before: datetime) -> int:
-    """Let go of the words, presses and addresses of what was handled and received before a moment; the facts made of it
-    stay. How many.
+def strip(tx: Session, before: datetime, most: int) -> int:
+    """Let go of the words, presses and addresses of what was handled and received before a moment, at most so many; the
+    facts made of it stay. How many.
 
     What was set aside is kept until somebody has looked at it.
     """
-    old = sa.update(incoming).where(incoming.c.received_at < before, incoming.c.handled_at.is_not(None))
-    whole = old.where(incoming.c.set_aside_because.is_(None), sa.or_(incoming.c.text != "", incoming.c.address != ""))
+    old = sa.and_(incoming.c.received_at < before, incoming.c.handled_at.is_not(None))
+    whole = sa.and_(old, incoming.c.set_aside_because.is_(None), sa.text(f"({_WHOLE})"))
+    here = sa.update(incoming).where(incoming.c.id.in_(sa.select(incoming.c.id).where(whole).limit(most)))
     # A stranger's sender is their address once more.
     nobodys = sa.and_(incoming.c.athlete_id.is_(None), incoming.c.coach_id.is_(None))
     sender = sa.case((nobodys, ""), else_=incoming.c.sender)
-    return int(run(tx, whole.values(text="", data={}, address="", sender=sender)).rowcount)
+    return int(run(tx, here.values(text="", data={}, address="", sender=sender)).rowcount)
 
 
 def adopt(tx: Session, channel: str, address: str, who: Someone) -> None:

@@ -38,6 +38,7 @@ CLOCKS_DIFFER = timedelta(seconds=5)
 # A service that is down for a day is waited for; what is older than this helps nobody, but for alerts.
 LONGEST_OWED = timedelta(hours=36)
 _OPEN = "sent_at IS NULL AND given_up_because IS NULL"
+_WHOLE = "text <> '' OR address <> ''"
 
 ALERT, REPLY, PLAN, SUMMARY = range(4)
 
@@ -48,6 +49,7 @@ class Outgoing(Row, table=True):
     `to`: a handle or "coach"; `about`: the handle a coach's message is about. `importance`: 0 alerts, 1 replies and
     questions, 2 plans, 3 summaries. `buttons`: rows of label and data. `cause` and `part` name what asked for it
     ("incoming:17", 0). `athlete_id` and `coach_id` (whose it is and whom it is about) are found when it is posted.
+    `parts_sent`: how much of a long one the service took, while the rest is still owed.
     """
 
     __table_args__ = (
@@ -58,6 +60,8 @@ class Outgoing(Row, table=True):
         Index("ix_outgoing_open_address", "channel", "address", sqlite_where=sa.text(_OPEN),
               postgresql_where=sa.text(_OPEN)),
         Index("ix_outgoing_address", "channel", "address", "sent_at"),
+        # What the daily tidying looks through: not what it has emptied on the days before.
+        Index("ix_outgoing_whole", "due_at", sqlite_where=sa.text(_WHOLE), postgresql_where=sa.text(_WHOLE)),
         NUMBERS_ONCE,
     )  # fmt: skip
 
@@ -82,6 +86,7 @@ class Outgoing(Row, table=True):
     stale_after: datetime | None = None
     claimed_until: datetime | None = None
     attempts: int = 0
+    parts_sent: int = Field(default=0, sa_column_kwargs={"server_default": "0"})
     not_before: datetime | None = None
     sent_at: datetime | None = None
     service_id: str | None = None
@@ -223,6 +228,13 @@ def mark_sent(tx: Session, outgoing_id: int, now: datetime, service_id: str | No
     run(tx, sa.update(outgoing).where(outgoing.c.id == outgoing_id), values)
 
 
+def mark_part(tx: Session, outgoing_id: int, parts: int, now: datetime) -> None:
+    """The service took another part of a long message, the `parts`th of it; the next is owed as soon as a chat takes
+    one more."""
+    values = {"parts_sent": parts, "claimed_until": None, "not_before": now + CHAT_WINDOW / CHAT_BURST}
+    run(tx, sa.update(outgoing).where(outgoing.c.id == outgoing_id), values)
+
+
 def defer(tx: Session, outgoing_id: int, until: datetime) -> None:
     """Not now: try again at that moment. Counts as an attempt."""
     here = sa.update(outgoing).where(outgoing.c.id == outgoing_id)
@@ -247,6 +259,13 @@ def drop_stale(tx: Session, now: datetime) -> list[tuple[str, str]]:
     dropped = sa.update(outgoing).where(_open, sa.or_(stale, too_old), not_in_flight)
     found = run(tx, dropped.values(values).returning(outgoing.c.channel, outgoing.c.address)).all()
     return sorted({(row.channel, row.address) for row in found})
+
+
+def over_and_whole(before: datetime) -> sa.ColumnElement[bool]:
+    """What was sent or given up before a moment and still has its words or its address."""
+    # Nothing is over before it was due: so the index of what is whole, by due time, finds it.
+    over = sa.or_(outgoing.c.sent_at < before, outgoing.c.given_up_at < before)
+    return sa.and_(outgoing.c.due_at < before, over, sa.text(f"({_WHOLE})"))
 
 
 def owed_to(tx: Session, channel: str, address: str, cause_begins: str) -> bool:

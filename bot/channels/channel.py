@@ -38,7 +38,8 @@ class Channel(Protocol):
     name: str
 
     async def send(self, message: Outgoing) -> str | None:
-        """Send one message; the service's id of it comes back.
+        """Send a message, or of a long one the part after the `parts_sent` that were taken before; the service's id of
+        it comes back.
 
         Raises:
             Later, Gone, Refused, Moved.
@@ -46,5 +47,5 @@ class Channel(Protocol):
         ...
 
     def calls(self, message: Outgoing) -> int:
-        """How many calls of the service it takes: each counts against its pace."""
+        """How many parts it goes out in, each a call of the service."""
         ...

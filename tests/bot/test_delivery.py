@@ -139,15 +139,39 @@ async def test_replicas_share_the_moments_of_a_second(post):
     assert not {turn.id for turn in mine} & {turn.id for turn in later}
 
 
-async def test_a_long_message_takes_as_many_moments_as_it_takes_calls(post):
-    post.phone.calls = lambda message: 4
-    for number in range(5):
-        post.owe(f"chat {number}", "m")
-    slow = delivery.Delivery(post.store, post.phone, post.clock, 10, post._here)
-    turns, full_s = slow._claim()
-    assert len(turns) == 5
-    assert full_s == pytest.approx(1.0)  # twenty calls at ten a second: more than is looked ahead
-    assert slow._claim()[0] == []
+async def test_a_long_message_whose_later_part_fails_repeats_none_before_it(post):
+    tried, troubles = [], {1: [Later(30)], 2: [Later(), Later()]}
+
+    async def send(message):
+        tried.append((message.parts_sent, post.clock.now() - NOW))
+        if troubles.get(message.parts_sent):
+            raise troubles[message.parts_sent].pop()
+        return str(message.parts_sent)
+
+    post.phone.send, post.phone.calls = send, lambda message: 3
+    post.owe("mira", "long")
+    for second in range(60):
+        post.clock.move_to(NOW + timedelta(seconds=second))
+        await post.rounds()
+    assert [part for part, _ in tried] == [0, 1, 1, 2, 2, 2]
+    took = [at for at, after in zip(tried, [*tried[1:], (3, None)], strict=True) if at[0] != after[0]]
+    assert [at.total_seconds() for _, at in took][:2] == [0, 31]  # a chat takes one a second
+    assert post.owed() is None
+    with post.store.reading() as tx:
+        (row,) = outbox.posted_since(tx, 0, "c1", None)
+    assert (row.service_id, row.given_up_because) == ("2", None)
+
+
+async def test_parts_of_a_long_message_come_together_but_for_what_is_more_important(post):
+    post.phone.calls = lambda message: 2 if "long" in message.text else 1
+    post.owe("mira", "long plan", importance=outbox.PLAN)
+    post.owe("mira", "next plan", importance=outbox.PLAN)
+    await post.rounds(1)
+    post.owe("mira", "alert", importance=outbox.ALERT)
+    for second in (0, 1, 2):
+        post.clock.move_to(NOW + timedelta(seconds=second))
+        await post.rounds()
+    assert [text for _, text in post.phone.took] == ["long plan", "alert", "long plan", "next plan"]
 
 
 async def test_what_a_chat_wants_later_waits_as_long_and_holds_up_no_other_chat(post):

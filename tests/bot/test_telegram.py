@@ -1,5 +1,6 @@
 import asyncio
 from datetime import UTC, datetime, timedelta
+from types import SimpleNamespace
 
 import pytest
 from telegram.error import BadRequest, ChatMigrated, Forbidden, InvalidToken, NetworkError, RetryAfter, TimedOut
@@ -160,6 +161,39 @@ def test_each_part_of_a_long_text_counts_as_a_call():
     channel = Telegram(None)
     assert channel.calls(MESSAGE) == 1
     assert channel.calls(MESSAGE.model_copy(update={"text": "line\n" * 2000, "media": "f1"})) == 4
+
+
+async def test_each_call_sends_the_part_that_comes_after_those_that_were_taken():
+    class Phone:
+        def __init__(self):
+            self.took = []
+
+        async def send_video(self, chat, media):
+            self.took.append((chat, media, None))
+            return SimpleNamespace(message_id=len(self.took))
+
+        async def send_message(self, chat, text, reply_markup):
+            self.took.append((chat, text, reply_markup and reply_markup.inline_keyboard[0][0].text))
+            return SimpleNamespace(message_id=len(self.took))
+
+    channel = Telegram(phone := Phone())
+    long = MESSAGE.model_copy(update={"text": f"{'a' * 3000}\n{'b' * 3000}", "media": "f1", "buttons": [["OK", "t:1"]]})
+    for part in range(channel.calls(long)):
+        sent = await channel.send(long.model_copy(update={"parts_sent": part}))
+        assert sent == str(part + 1)
+    who = 5_000_000_001
+    assert phone.took == [(who, "f1", None), (who, "a" * 3000, None), (who, "b" * 3000, "OK")]
+
+
+async def test_a_message_that_became_shorter_meanwhile_ends_with_its_last_part():
+    class Phone:
+        async def send_message(self, _chat, text, **_more):
+            self.said = text
+            return SimpleNamespace(message_id=1)
+
+    phone = Phone()
+    await Telegram(phone).send(MESSAGE.model_copy(update={"parts_sent": 2}))
+    assert phone.said == "hello"
 
 
 async def test_updates_of_which_none_can_be_confirmed_are_not_fetched_again_at_once():

@@ -50,6 +50,37 @@ def test_what_is_over_is_emptied_and_what_waits_stays(store, mira):
     assert (row.picture, row.picture_alt, row.plan, row.sent_at) == (None, None, None, NOW)
 
 
+def test_many_are_emptied_some_at_a_time_and_the_rest_when_all_messages_are(store, mira):
+    with store.transaction() as tx:
+        inbox.accept(tx, [update(n) for n in range(5)], NOW)
+        for n in range(5):
+            inbox.mark_handled(tx, n + 1, NOW)
+            outbox.mark_sent(tx, outbox.post(tx, message(f"m{n}")), NOW)
+        questions.ask(tx, mira, "answered", NOW, text="asked")
+        questions.close(tx, questions.open_question(tx, mira, "answered").id, NOW)
+    left = []
+    for _ in range(4):
+        with store.transaction() as tx:
+            left.append(retention.let_go_of_words(tx, NOW + YEAR, most=2))
+    assert left == [4, 4, 3, 0]
+    assert words(store) == []
+
+
+def test_what_was_emptied_is_not_read_again(store):
+    asked = []
+    with store.transaction() as tx:
+        connection = tx.connection()
+        sqlite = connection.dialect.name == "sqlite"
+        if not sqlite:
+            run(tx, sa.text("SET LOCAL enable_seqscan = off"))  # so few rows are read whole else
+        sa.event.listen(connection, "before_cursor_execute", lambda *given: asked.append(given[2:4]))
+        retention.let_go_of_words(tx, NOW)
+        explain = "EXPLAIN QUERY PLAN " if sqlite else "EXPLAIN "
+        ways = [repr(connection.exec_driver_sql(explain + how, given).all()) for how, given in tuple(asked[:2])]
+    assert "ix_incoming_whole" in ways[0]
+    assert "ix_outgoing_whole" in ways[1]
+
+
 def test_presses_clips_and_questions_without_words_are_emptied_as_well(store, mira):
     with store.transaction() as tx:
         press = replace(update(1, "quillback"), kind="press", text="", data={"data": "quillback"})

@@ -121,7 +121,7 @@ def partial_indexes_of_the_models():
         tables.metadata.create_all(connection)
         found = partial_indexes(connection)
     engine.dispose()
-    assert len(found) == 7
+    assert len(found) == 9
     return found
 
 
