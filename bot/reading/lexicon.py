@@ -18,6 +18,7 @@ from typing import Any, NamedTuple
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
+from bot.reading.everyday import everyday
 from bot.reading.text import fold
 from bot.reading.tokens import Token, tokenize
 
@@ -211,14 +212,14 @@ def spelled(word: str, language: str) -> tuple[str, ...]:
         # so short a word is only taken when two letters changed places
         swapped = sorted(word)
         near = [w for w in wanted if len(w) == 4 and sorted(w) == swapped and OSA.distance(w, word) == 1]
-        return tuple(near)
+        return () if near and word in everyday(language) else tuple(near)
     slips = 2 if len(word) >= 7 else 1
     hits = [
         hit
         for hit in process.extract(word, wanted, scorer=OSA.distance, score_cutoff=slips, limit=8)
         if (hit[0][0] == word[0] or sorted(hit[0][:2]) == sorted(word[:2])) and (hit[1] < 2 or len(hit[0]) >= 6)
     ]
-    if not hits:
+    if not hits or word in everyday(language):
         return ()
     best = min(distance for _, distance, _ in hits)
     found = sorted(candidate for candidate, distance, _ in hits if distance == best)

@@ -174,11 +174,20 @@ def _talk(message: Message, facts: Sequence[Fact], trained: set[int]) -> frozens
         if fact.kind != "sep" or fact.value != 3:
             sentence.append(fact)
             continue
-        told = any(one.kind in EVIDENCE and not lone(one) for one in sentence)
+        told = any(one.kind in EVIDENCE and not lone(one) for one in sentence) or _got(message, sentence)
         if number not in trained and not told and _strange(message, sentence) >= STRANGE_WORDS:
             found.add(number)
         sentence, number = [], number + 1
     return frozenset(found)
+
+
+def _got(message: Message, sentence: Sequence[Fact]) -> bool:
+    """ "And I did 9 like a loser": a number right behind a word for done, of nothing that it counts."""
+    for at, fact in enumerate(sentence[1:], 1):
+        before, after = sentence[at - 1], sentence[at + 1 : at + 2]
+        if fact.kind == "bare" and before.kind == "scheme" and before.value == "got" and not _strange(message, after):
+            return True
+    return False
 
 
 def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:

@@ -56,7 +56,7 @@ class BareLoads(WorkFacts):
 
     def _before_scheme(self, fact: Fact) -> bool:
         """Whether a colon and a whole scheme follow."""
-        at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+        at = self.place(fact)
         after = self.block.facts[at + 1 : at + 3]
         colon = len(after) == 2 and after[0].kind == "sep" and after[0].note.get("mark") == ":"
         return colon and after[1].kind == "rows" and bool(after[1].note.get("plain"))
@@ -106,7 +106,7 @@ class BareLoads(WorkFacts):
         "4x6, 3" and "4x5, then 3" do tell one more set: no more reps than before, with nothing said of it.
         """
         group = self.last_group()
-        at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+        at = self.place(fact)
         before = self.block.facts[:at]
         told = [one for one in before if one.kind not in ("word", "sep", "load", "effort", "claim")]
         scheme = told[-1] if told else None

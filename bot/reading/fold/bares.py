@@ -130,7 +130,7 @@ class BareFacts(BareLoads):
 
     def _counts_what_follows(self, fact: Fact) -> bool:
         """ "Did six: 6x2": the number of the sets that follow."""
-        at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+        at = self.place(fact)
         colon, work = (*self.block.facts[at + 1 : at + 3], None, None)[:2]
         if colon is None or work is None or colon.note.get("mark") != ":" or work.kind != "rows":
             return False
@@ -254,7 +254,7 @@ class BareFacts(BareLoads):
         """The plain numbers of a list that goes on after this one: "8 and 7", "8 then 7"."""
         found: list[Fact] = []
         facts = self.block.facts
-        at = next(i for i, one in enumerate(facts) if one is fact) + 1
+        at = self.place(fact) + 1
         while at + 1 < len(facts) and facts[at].kind in ("sep", "link") and facts[at + 1].kind == "bare":
             number = facts[at + 1]
             follows = facts[at + 2].kind if at + 2 < len(facts) else "sep"

@@ -137,7 +137,7 @@ class LoadFacts(EffortFacts):
 
     def denied(self, fact: Fact) -> bool:
         """ "With the red band, not the 15 kg stack"; "5 5 5 instead of 4"."""
-        at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+        at = self.place(fact)
         before = [one for one in self.block.facts[max(0, at - 2) : at] if one.value != "the"]
         last = before[-1] if before else None
         if last is None or last.kind != "plan" or self.based:

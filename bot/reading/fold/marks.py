@@ -95,8 +95,19 @@ class MarkFacts(LoadFacts):
                         row.load_open = False
                 self.last_side = name
                 return
+        if self._closes_sets(open_rows):
+            for row in self.rows:
+                row.side = name
+            self.last_side = name
+            return
         self.side = name
         self.last_side = name
+
+    def _closes_sets(self, open_rows: list[Row]) -> bool:
+        """ "A double and three singles of one-arm pull-ups, right arm.": the side of all of them."""
+        ends = self.next is None or (self.next.kind == "sep" and self.next.value == 3)
+        told = self.block.one_sided and not self.based and self.side is None and not self.after_sentence
+        return bool(told and ends and open_rows and all(row.side is None for row in self.rows))
 
     def on_plan(self, fact: Fact) -> None:
         """ "left 2, right the same"; "and one more set of 2"."""
@@ -272,7 +283,7 @@ class MarkFacts(LoadFacts):
 
     def _told_as_done(self, reps: int, fact: Fact) -> bool:
         """ "Failed the 7th dip, so 6": the number that follows is the reps done, told once more."""
-        at = next(i for i, one in enumerate(self.block.facts) if one is fact)
+        at = self.place(fact)
         again = next((one for one in self.block.facts[at + 1 :] if one.kind in ("bare", "rows")), None)
         if again is None or again.kind != "bare" or again.value != reps or reps < 1:
             return False
@@ -298,7 +309,7 @@ class MarkFacts(LoadFacts):
             self.link = None
 
     def on_scheme(self, fact: Fact) -> None:
-        at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+        at = self.place(fact)
         if fact.value == "total" and at and self.block.facts[at - 1].kind == "claim":
             return  # "65 min in total" is no total of reps
         self.schemes.add(fact.value)
@@ -347,10 +358,12 @@ class MarkFacts(LoadFacts):
     def on_sep(self, fact: Fact) -> None:
         if fact.value == 3:
             self.after_sentence = True
+            if self.side in ("left", "right") and not self.rows and self.moved and self.block.one_sided:
+                self.side_before = self.side
             self.side = None
             if self.scope is not None and not (self.scope_fact and self.scope_fact.note.get("numbered")):
                 self.scope = None
-        at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+        at = self.place(fact)
         said = [one.kind for one in self.block.facts[max(0, at - 2) : at]]
         if self.scope == "all" and said == ["scope", "word"] and not self.based:
             self.scope = None  # "all clean, rpe 8": all were clean

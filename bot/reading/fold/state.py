@@ -50,6 +50,7 @@ class FoldState:
         self.minutes: list[float] = []
         self.attempt_load: float | None = None
         self.after_sentence = False
+        self.side_before: str | None = None  # a side that its own sentence told nothing of: "one on the left! Just one"
         self.ats = [f.value[0] for f in block.facts if f.kind == "at" and not f.note.get("range")]
         self.all_schemes = {f.value for f in block.facts if f.kind == "scheme"}
         self.big_loads = [f for f in block.facts if f.kind == "load" and (f.value or 0) > 10]
@@ -88,6 +89,14 @@ class FoldState:
 
     def ask(self, about: str, fact: Fact) -> None:
         self.asks.append(Ask(about, self.span(fact.start, fact.end)))
+
+    def place(self, fact: Fact) -> int:
+        """Where a fact stands in its block; of one made on the way, where its words stand."""
+        facts = self.block.facts
+        found = next((at for at, one in enumerate(facts) if one is fact), None)
+        if found is None:
+            found = next((at for at, one in enumerate(facts) if one.start >= fact.start), len(facts))
+        return found
 
     def last_group(self) -> list[Row]:
         return [row for row in self.rows if row.group == self.group] if self.rows else []
@@ -162,7 +171,7 @@ class FoldState:
             row = Row(entry.reps, entry.hold_s, group=self.group)
             if self.block.hold and row.hold_s is None and row.reps is not None and not fact.note.get("reps"):
                 row.hold_s, row.reps = float(row.reps), None
-            row.side = entry.side or (self.side if self.side in ("left", "right") else None)
+            row.side = entry.side or (self.side if self.side in ("left", "right") else None) or self.side_before
             if own is not None:
                 row.load_kg = own
             elif self.attempt_load is not None and not self.load_said and len(entries) == 1 and entry.reps:
@@ -184,9 +193,10 @@ class FoldState:
                 if row.reps != 1:
                     self.ask("reps", fact)  # of a triple that was missed, one or two may have gone up
                 row.reps = 0 if row.reps == 1 else None
-        self.rpe, self.one_more, self.miss_next = None, False, False
+        self.rpe, self.one_more, self.miss_next, self.side_before = None, False, False, None
         self.groups[self.group] = own is not None
-        if self.link in ("straight", "drop") and start:
+        short_rest = self.link in ("rest_pause", "cluster") and len(entries) == 1 and self._rested(fact)
+        if (self.link in ("straight", "drop") or short_rest) and start:
             for row in self.rows[start:]:
                 row.linked = True
         if self.link == "straight":
@@ -203,6 +213,11 @@ class FoldState:
                 row.load_open = True
         if self.scope not in ("all",):
             self.scope = None
+
+    def _rested(self, fact: Fact) -> bool:
+        """Whether a time of rest stands before this set: "10, 15 s breather, 4"."""
+        before = self.block.facts[max(0, self.place(fact) - 2) : self.place(fact)]
+        return [one.kind for one in before] == ["word", "sep"] and bool(before[0].note.get("noise"))
 
     def each(self) -> None:
         group = self.last_group()
@@ -256,12 +271,12 @@ class FoldState:
         return any(row.load_open for _, row in self.bares)
 
     def more_sets_follow(self, fact: Fact) -> bool:
-        at = self.block.facts.index(fact)
+        at = self.place(fact)
         return any(f.kind in ("rows", "bare") for f in self.block.facts[at + 1 :])
 
     def same_list(self, row: Row) -> bool:
         return any(r is row for _, r in self.bares)
 
     def more_follows(self, fact: Fact) -> bool:
-        at = next(i for i, f in enumerate(self.block.facts) if f is fact)
+        at = self.place(fact)
         return any(f.kind in ("rows", "bare", "count", "fail", "scheme") for f in self.block.facts[at + 1 :])

@@ -196,6 +196,8 @@ class WorkFacts(MarkFacts):
     def _place(self, fact: Fact, entries: list[Entry], note: dict[str, Any]) -> None:
         """Reps or holds to new sets, with the count, the mend and the loads that waited for them."""
         count = self.count
+        if count is not None and self._told_singly(fact, count):
+            count = self.count = None
         if count is not None and len(entries) == 1 and not note.get("the"):
             entries = [replace(entries[0]) for _ in range(min(count, 40))]
             self.count = None
@@ -228,10 +230,22 @@ class WorkFacts(MarkFacts):
             self.groups[self.group] = True
         paused = self.link in ("rest_pause", "cluster") and note.get("list") and len(entries) > 1
         if (note.get("mark") == "+" or paused) and not self.block.hold:
-            at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+            at = self.place(fact)
             if any(one.kind == "rows" and one.note.get("mark") == "+" for one in self.block.facts[at + 1 :]):
                 self.count = None  # "two clusters: 2+1+1 and 2+1+1": each is told
             self.cluster()
+
+    def _told_singly(self, fact: Fact, count: int) -> bool:
+        """ "3 sets at +15: 6 reps 3 RIR, 6 reps 2 RIR, 5 reps": as many are told as were counted."""
+        if count < 2 or fact.note.get("plain") or fact.note.get("mark") == "+":
+            return False
+        told = 0
+        for one in self.block.facts[self.place(fact) :]:
+            if one.kind in ("count", "rounds", "scope", "link") or "own_load" in one.note:
+                return False
+            if one.kind == "rows":
+                told += len(one.value)
+        return told == count and len(fact.value) < count
 
     def cluster(self) -> None:
         group = self.last_group()
@@ -263,7 +277,7 @@ class WorkFacts(MarkFacts):
             return
         if fact.note.get("more") and self.rows:
             self.one_more = True
-            at = next((i for i, one in enumerate(self.block.facts) if one is fact), 0)
+            at = self.place(fact)
             told = next((one for one in self.block.facts[at + 1 :] if one.kind not in ("sep", "word")), None)
             if told is None or told.kind not in ("rows", "bare"):
                 last = self.tail(self.rows)
@@ -281,6 +295,12 @@ class WorkFacts(MarkFacts):
         group = self.last_group()
         if self.mend and self.count is not None:
             self.count, self.mend = value, False
+            return
+        if self.mend and group and len({(row.reps, row.hold_s, row.load_kg) for row in group}) == 1 and value:
+            # "5 sets of 3. No wait, only 4 sets"
+            self.rows = [row for row in self.rows if row.group != self.group]
+            self.rows += [replace(group[0]) for _ in range(value)]
+            self.mend = False
             return
         pairs = group and len(group) == 2 and {row.side for row in group} == {"left", "right"}
         if group and (len(group) == 1 or pairs) and not fact.note.get("only"):

@@ -52,6 +52,8 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             break
         if nxt.has("reps") and not numbers and s.at(after + 1).text != ",":
             break
+        if numbers and unit in ("sec", "min") and nxt.has("noise", "rest"):
+            break  # "10, 15s breather, 4"
         numbers.append((item.value, unit, item))
         ends.append(after)
         if s.at(after).has("reps"):
