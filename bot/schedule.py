@@ -10,7 +10,7 @@ from sqlalchemy.exc import OperationalError
 
 from bot import conversation
 from bot.conversation import privacy
-from storage import due, health, retention
+from storage import due, health, retention, rewriting
 from storage.due import Due
 from storage.errors import StorageError
 from storage.store import Store
@@ -45,35 +45,39 @@ def sweep(store: Store, now: datetime, limit: int = AT_ONCE) -> int:
         except Exception:
             # All of them were rolled back; one by one it shows whose fault it was.
             taken += sum(_alone(store, row, now) for row in batch)
+    _rewrite_where_owed(store, now)
     return taken
 
 
 def _erase(store: Store, rows: Sequence[Due], now: datetime) -> int:
-    """Let athletes go who asked for it, then rewrite the database's files without them; how many rows were taken."""
-    taken, gone = 0, False
+    """Let athletes go who asked for it; how many rows were taken."""
+    taken = 0
     for row in rows:
         assert row.id is not None
         try:
             with store.transaction() as tx:
                 mine = due.take(tx, row.id, now)
-                gone = (mine is not None and privacy.carry_out(tx, mine, now)) or gone
+                if mine is not None:
+                    privacy.carry_out(tx, mine, now)
             taken += mine is not None
         except OperationalError:
             raise
         except Exception as error:
             _failed(store, row, error, now)
             taken += 1
-    if gone:
-        _rewrite(store)
     return taken
 
 
-def _rewrite(store: Store) -> None:
-    store.forget_records()
+def _rewrite_where_owed(store: Store, now: datetime) -> None:
+    """Take the bytes of who was erased out of the files; last, since nothing else is done meanwhile."""
+    with store.reading() as tx:
+        owed = rewriting.is_time(tx, now)
+    if not owed:
+        return
     try:
-        store.vacuum()
+        rewriting.rewrite(store, now)
     except StorageError:
-        log.warning("erased rows may still be in the database's files until they are next rewritten")
+        log.warning("erased rows may still be in the database's files; it is tried again")
 
 
 def _together(store: Store, batch: Sequence[Due], now: datetime) -> int:

@@ -18,7 +18,7 @@ from typing import Any
 import sqlalchemy as sa
 from sqlmodel import Session
 
-from storage import backup, tables, tombstones
+from storage import backup, rewriting, tables, tombstones
 from storage.chats import chats
 from storage.database import reading_engine, run, writing_engine
 from storage.fact_forms import FORMS
@@ -48,13 +48,13 @@ def erase_athlete(store: Store, athlete_id: int, now: datetime, backup_dir: Path
     """
     with store.transaction() as tx:
         rows = erase(tx, athlete_id, now)
-    store.forget_records()
-    store.vacuum()
+    rewriting.rewrite(store, now)
     return Erased(rows, tuple(backup.copies(backup_dir)) if backup_dir else ())
 
 
 def erase(tx: Session, athlete_id: int, now: datetime) -> dict[str, int]:
-    """Delete all rows of an athlete and clean the coach's of their name. How many rows, by table.
+    """Delete all rows of an athlete and clean the coach's of their name; their bytes are owed a rewriting
+    (`storage/rewriting.py`). How many rows, by table.
 
     Every table with an `athlete_id` is covered, whoever adds one. A tombstone stays, so that they do not come back
     with the next roster. Raises NoSuchPerson.
@@ -69,6 +69,7 @@ def erase(tx: Session, athlete_id: int, now: datetime) -> dict[str, int]:
             _count(counts, table, run(tx, sa.delete(table).where(table.c.athlete_id == athlete_id)).rowcount)
     _count(counts, athletes, run(tx, sa.delete(athletes).where(athletes.c.id == athlete_id)).rowcount)
     tombstones.bury(tx, whose.coach_id, whose.handle, max(now, whose.added_at or now))
+    rewriting.owe(tx, now)
     return counts
 
 

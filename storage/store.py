@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from contextlib import AbstractContextManager, closing, contextmanager, nullcontext
+from contextlib import AbstractContextManager, contextmanager, nullcontext
 from pathlib import Path
 
 import sqlalchemy as sa
 from sqlmodel import Session
 
-from storage import tables, upgrade
+from storage import tables, upgrade, vacuum
 from storage.database import in_memory, reading_engine, write_owed, writing_engine
-from storage.errors import StorageError
 from storage.record_cache import RecordCache
 from storage.records import standing
 from storage.writing import WriterLock
@@ -95,20 +94,11 @@ class Store:
     def vacuum(self) -> None:
         """Rewrite the database without what was deleted, so that no trace of it is left in the files.
 
-        Raises StorageError where a reader kept the log of a SQLite file in use.
+        Raises StorageError where a reader kept it in use.
         """
-        if self._writer is None:
-            with self._engine.connect().execution_options(isolation_level="AUTOCOMMIT") as connection:
-                connection.execute(sa.text("VACUUM FULL"))
-            return
-        with self._writer.held(), closing(self._engine.raw_connection()) as raw:
-            cursor = raw.cursor()
-            cursor.execute("VACUUM")
-            cursor.execute("PRAGMA wal_checkpoint(TRUNCATE)")
-            busy = (cursor.fetchone() or (0,))[0]
-            cursor.close()
-        if busy:
-            raise StorageError("The database was being read, so deleted data may still be in its files. Try again.")
+        with self._one_writer():
+            rewrite = vacuum.rewrite_postgres if self._writer is None else vacuum.rewrite_sqlite
+            rewrite(self._engine)
 
     def close(self) -> None:
         self._readers.dispose()

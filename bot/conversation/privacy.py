@@ -103,16 +103,15 @@ def _cause(athlete_id: int) -> str:
     return f"erase:{athlete_id}"
 
 
-def carry_out(tx: Tx, row: Due, now: datetime) -> bool:
-    """Erase the athlete of a due row. False: the last words are not out yet, and the row waits on; a day at most."""
+def carry_out(tx: Tx, row: Due, now: datetime) -> None:
+    """Erase the athlete of a due row. While the last words are not out yet, the row waits on; a day at most."""
     assert row.athlete_id is not None
     cause = _cause(row.athlete_id)
     waited = now.date() - row.for_date
     if waited <= WAIT_AT_MOST and (outbox.is_owed(tx, cause) or outbox.is_owed(tx, f"{cause}:coach")):
         due.schedule(tx, row.who, ERASE, row.for_date, now + TRY_AGAIN_AFTER)
-        return False
-    erasure.erase(tx, row.athlete_id, now)
-    return True
+    else:
+        erasure.erase(tx, row.athlete_id, now)
 
 
 # ---- Handing over --------------------------------------------------------------------------------------------------
