@@ -31,6 +31,7 @@ from bot.reading.lexicon import Book, Hit, book, compound, guess_language, is_kn
 from bot.reading.numbers import say_numbers
 from bot.reading.phrases import phrases
 from bot.reading.reading import Ask, Context
+from bot.reading.short import written_out
 from bot.reading.text import Folded, fold
 from bot.reading.tokens import Token, tokenize
 
@@ -128,6 +129,7 @@ def read_message(text: str, context: Context) -> Message:
     folded = fold(text)
     cut = tokenize(folded.text)
     language = guess_language([token.text for token in cut if token.kind == "word"], context.language)
+    cut = written_out(cut, language)
     tokens: list[Token] = []
     doubts: list[int] = []
     skip = False

@@ -14,6 +14,8 @@ from bot.reading.message import Message
 from bot.reading.text import fold
 
 FAMILIES = ("front_lever", "planche")  # what "tuck" or "straddle" alone leans on
+HELP = frozenset({"band", "assisted", "band_assisted"})
+BARE_AGAIN = frozenset({"no_band"})
 GLUE = 3  # words that may stand between a movement's name and what makes it another ("pull-ups on the rings")
 
 
@@ -163,6 +165,8 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
             last.movement = rules.resolve(last.features) or last.movement
             topic = {family for family in FAMILIES if family in last.features} or topic
             continue
+        if features == BARE_AGAIN and last is not None and last.features & HELP:
+            features |= last.features - HELP  # "chin-ups with the band 3x6, then 3 without"
         mention = Mention("", [(hit.start, hit.end)], set(features))
         for waiting in reversed(loose):
             parts = set(waiting.name.split("+"))

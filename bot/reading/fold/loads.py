@@ -189,7 +189,9 @@ class LoadFacts(EffortFacts):
                 self.load, self.load_said = None, False
             return
         if self.rows and not self.based:
-            for row in self.rows:
+            # "3x8 with the red band, 2x8 with the one that takes 10 kg off"
+            own = self.prev is not None and self.prev.kind == "rows" and not any(row.side for row in self.rows)
+            for row in self.last_group() if own else self.rows:
                 if row.assist_kg is None:
                     row.assist_kg = fact.value
             return

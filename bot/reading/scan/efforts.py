@@ -98,16 +98,20 @@ def _listed(s: Scanner, j: int, rir: bool) -> tuple[list[float], int]:
     low, high = (0, MOST_LEFT) if rir else (LEAST_LISTED, 10)
     told, k = [s.at(j).value or 0.0], j + 1
     mark = s.at(k).text if s.at(k).text in ("/", ",") else ""
-    while s.at(k).text == mark or (not mark and s.at(k).kind == "num"):
-        number, after = s.at(k + bool(mark)), s.at(k + bool(mark) + 1)
+    while s.at(k).text == mark or (not mark and s.at(k).kind == "num") or (len(told) > 1 and s.at(k).has("sep", "and")):
+        last = s.at(k).has("sep", "and")  # "7, 7, 8 and 9"
+        step = 1 if mark or last else 0
+        number, after = s.at(k + step), s.at(k + step + 1)
         if number.kind != "num" or number.value is None or not low <= number.value <= high:
             break
         if after.has("times", "x") or after.has("sets") or after.has("reps") or after.has("unit"):
             break
-        if mark == "," and after.kind in ("word", "move"):
+        if (mark == "," or last) and after.kind in ("word", "move"):
             break
         told.append(number.value)
-        k += 1 + bool(mark)
+        k += step + 1
+        if last:
+            break
     return told, k
 
 
