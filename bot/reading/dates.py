@@ -40,7 +40,8 @@ def find_dates(message: Message) -> list[Claim]:
     claims: list[Claim] = []
     used: set[int] = set()
     if absent:
-        span, taken, ask = span_of(message, days, absent, bool(found.get("resume")))
+        away = _without_work(message, finder, days, absent)
+        span, taken, ask = span_of(message, away, absent, bool(found.get("resume")))
         used = {day.start for day in taken}
         for day in taken:
             claims.append(Claim(day.start, day.end, "noise", None))
@@ -73,6 +74,24 @@ def find_dates(message: Message) -> list[Claim]:
         }
         claims = [Claim(c.start, c.end, "noise", None) if id(c) in plans else c for c in claims]
     return claims
+
+
+def _without_work(
+    message: Message, finder: DayFinder, days: list[Day], absent: dict[str, list[Hit]]
+) -> list[Day]:
+    """The days that no work is told of: "Thursday I couldn't, today pull-ups 4x4" leaves Thursday."""
+    if not any(message.movement_hits):
+        return days
+    clauses = _clauses(message, sentence_bounds(message.tokens))
+    spoken = {_around(clauses, at) for hits in absent.values() for hit in hits for at in (hit.start, hit.end - 1)}
+    out: list[Day] = []
+    for day in days:
+        clause = _around(clauses, day.start)
+        told = clause is not None and clause not in spoken and day.shift in (0, -1) and day.link in (None, "on")
+        if told and clause and any(message.movement_hits[clause[0] : clause[1]]) and _said(message, finder, clause).rows:
+            continue
+        out.append(day)
+    return out
 
 
 def _tells_of_work(message: Message, finder: DayFinder, claim: Claim, bounds: list[tuple[int, int]]) -> bool:

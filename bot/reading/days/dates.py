@@ -11,6 +11,10 @@ from bot.reading.little import little
 from bot.reading.parsed import parsed
 
 
+MOST_DAYS, MOST_MONTHS, CENTURY = 31, 12, 2000
+JUST_PAST = 14  # days
+
+
 def dotted_range(hits: DayHits, at: int) -> Day | None:
     """ "14. bis 20.6.", "14.-20.6." """
     token = hits.tokens[at]
@@ -47,17 +51,42 @@ def dotted(hits: DayHits, at: int, ranged: bool = False) -> Day | None:
 
 
 def slashed(hits: DayHits, at: int) -> Day | None:
-    """ "14/2 pull-ups", at the head of a line; "3/2" is left and right."""
+    """ "14/2 pull-ups", at the head of a line, "14/2/2027" anywhere; "3/2" is left and right."""
+    told = day_and_month(hits, at)
+    heads = at == 0 or hits.tokens[at - 1].text == "\n"
+    if told is None or not heads:
+        return None
+    day, month, end = told
+    after = hits.tokens[end] if end < len(hits.tokens) else None
+    with_year = end > at + 3
+    if after is None or (after.text not in (":", "\n") and after.kind != "word"):
+        return None
+    back, ahead = (of_month(hits.today, month, day, way) for way in (False, True))
+    if not with_year and day <= MOST_MONTHS:
+        # "5/4 archers" is left and right; alone on its line, and just past, it heads a day
+        if after.text != "\n" or back is None or (hits.today - back).days > JUST_PAST:
+            return None
+    return Day(at, end, "date", (back, back), (ahead, ahead)) if back and ahead else None
+
+
+def day_and_month(hits: DayHits, at: int) -> tuple[int, int, int] | None:
+    """Day and month of "14/2" or, of this year or the last, "14/2/27", and the place after; None where it is none."""
     tokens = hits.tokens
-    if at + 3 >= len(tokens) or (at and tokens[at - 1].text != "\n") or tokens[at + 1].text != "/":
+    if at + 2 >= len(tokens) or tokens[at + 1].text not in ("/", "-"):
         return None
-    day, month = tokens[at].value, tokens[at + 2].value
-    if day is None or month is None or not 12 < day <= 31 or not 1 <= month <= 12 or day % 1 or month % 1:
+    day, month, end = tokens[at].value, tokens[at + 2].value, at + 3
+    if tokens[at].kind != "num" or day is None or month is None or tokens[at + 2].space:
         return None
-    if tokens[at + 3].text != ":" and tokens[at + 3].kind != "word":
+    if not 1 <= day <= MOST_DAYS or not 1 <= month <= MOST_MONTHS or day % 1 or month % 1:
         return None
-    back, ahead = (of_month(hits.today, int(month), int(day), way) for way in (False, True))
-    return Day(at, at + 3, "date", (back, back), (ahead, ahead)) if back and ahead else None
+    if end < len(tokens) and tokens[end].text == tokens[at + 1].text:
+        year = tokens[end + 1].value if end + 1 < len(tokens) else None
+        if year is None or hits.today.year - (year if year > CENTURY else year + CENTURY) not in (0, 1):
+            return None
+        end += 2
+    elif tokens[at + 1].text == "-":
+        return None  # "5-4": reps
+    return int(day), int(month), end
 
 
 def worded(hits: DayHits, hit: Hit) -> Day | None:

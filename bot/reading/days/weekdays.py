@@ -5,9 +5,12 @@ from __future__ import annotations
 from datetime import timedelta
 
 from bot.reading.days.day import Day, DayHits
-from bot.reading.days.nearest import weekday_ahead, weekday_back
+from bot.reading.days.dates import day_and_month
+from bot.reading.days.nearest import of_month, weekday_ahead, weekday_back
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
+
+JUST_PAST, SOON = timedelta(days=31), timedelta(days=14)  # a weekday with a date farther away is no date
 
 
 def which_weekday(hits: DayHits, hit: Hit) -> Day | None:
@@ -35,11 +38,32 @@ def weekday(hits: DayHits, hit: Hit, which: Hit | None) -> Day | None:
         monday = today - timedelta(days=today.weekday()) + timedelta(days=int(other.name))
         back = ahead = monday + timedelta(days=number)
         end = other.end
+    dated = _with_date(hits, start, end, number) if other is None and which is None else None
+    if dated is not None:
+        return dated
     if name == "last":
         ahead = back
     if name == "next" and other is None:
         return Day(start, end, "weekday", None, (ahead, ahead))
     return Day(start, end, "weekday", (back, back), (ahead, ahead))
+
+
+def _with_date(hits: DayHits, start: int, end: int, number: int) -> Day | None:
+    """ "Thursday 16/9": the date is that weekday's, or stands alone on its line and is asked."""
+    at = end
+    while at < len(hits.tokens) and (hits.tokens[at].text == "," or hits.tokens[at].text in little("article")):
+        at += 1
+    told = day_and_month(hits, at)
+    if told is None:
+        return None
+    day, month, after = told
+    near = [of_month(hits.today, month, day, way) for way in (False, True)]
+    same = [one for one in near if one and one.weekday() == number and -JUST_PAST <= one - hits.today <= SOON]
+    if same:
+        return Day(start, after, "weekday", (same[0], same[0]), (same[0], same[0]))
+    heads = start == 0 or hits.tokens[start - 1].text == "\n"
+    alone = after >= len(hits.tokens) or hits.tokens[after].text in ("\n", ":")
+    return Day(start, after, "bad", None, None) if heads and alone else None
 
 
 def _strong(hits: DayHits, hit: Hit) -> bool:
