@@ -67,13 +67,17 @@ def find_dates(message: Message) -> list[Claim]:
             trained = [c for c in trained if id(c) in worked]
     if len(trained) > 1:
         # "did today's sets last night": the plan is today's, the training was not
-        plans = {
-            id(c)
-            for c in trained
-            if c.value == message.today and any(mark in message.span(c.start, c.end) for mark in little("owner"))
-        }
+        plans = {id(c) for c in trained if c.value == message.today and _of_the_plan(message, c)}
         claims = [Claim(c.start, c.end, "noise", None) if id(c) in plans else c for c in claims]
     return claims
+
+
+def _of_the_plan(message: Message, claim: Claim) -> bool:
+    """ "Today's sets", "lo de hoy": what was planned for that day."""
+    if any(mark in message.span(claim.start, claim.end) for mark in little("owner")):
+        return True
+    before = " ".join(token.text for token in message.tokens[max(0, claim.start - NEAR) : claim.start])
+    return before.endswith(tuple(little("what_is_of")))
 
 
 def _without_work(

@@ -1,6 +1,7 @@
 """Shorthand as people type it on a phone ("c/ 20", "xq", "dsp", "rot. externa"), written out before anything is read.
 
-The ways are data: words/<language>/short.toml, `[short]` anywhere, `[before_number]` only where a number follows.
+The ways are data: words/<language>/short.toml, `[short]` anywhere, `[before_number]` only where a number follows,
+`[after_number]` only right behind one ("15''").
 Places stay those of what was typed, so that it is quoted verbatim.
 """
 
@@ -14,7 +15,7 @@ from bot.reading.lexicon import table
 from bot.reading.text import fold
 from bot.reading.tokens import Token, tokenize
 
-Way = tuple[tuple[tuple[str, bool], ...], tuple[str, ...], bool]  # as typed, written out, only before a number
+Way = tuple[tuple[tuple[str, bool], ...], tuple[str, ...], str]  # as typed, written out, where
 
 
 @lru_cache(maxsize=8)
@@ -26,7 +27,7 @@ def _ways(language: str) -> dict[str, tuple[Way, ...]]:
             written = tuple(fold(whole).text.split())
             for way in ways:
                 typed = tuple((token.text, token.space) for token in tokenize(fold(way).text))
-                found.setdefault(typed[0][0], []).append((typed, written, name == "before_number"))
+                found.setdefault(typed[0][0], []).append((typed, written, name))
     return {first: tuple(sorted(ways, key=lambda way: -len(way[0]))) for first, ways in found.items()}
 
 
@@ -53,13 +54,15 @@ def written_out(tokens: Sequence[Token], language: str) -> list[Token]:
 
 def _is(tokens: Sequence[Token], at: int, way: Way) -> bool:
     """Whether these tokens are typed so: apart from a number before ("6c" is none), all in one piece."""
-    typed, _, before_number = way
+    typed, _, where = way
     end = at + len(typed)
-    if not tokens[at].space and at and tokens[at - 1].kind == "num":
-        return False
-    if end > len(tokens) or tokens[at].text != typed[0][0]:
+    glued = at > 0 and not tokens[at].space and tokens[at - 1].kind == "num"
+    if glued != (where == "after_number") or end > len(tokens) or tokens[at].text != typed[0][0]:
         return False
     for token, (piece, space) in zip(tokens[at + 1 : end], typed[1:], strict=True):
         if token.text != piece or (token.space and not space):
             return False
-    return not before_number or (end < len(tokens) and tokens[end].kind == "num")
+    follow = tokens[end] if end < len(tokens) else None
+    if where == "after_number":
+        return follow is None or follow.space or follow.kind != "word"
+    return where != "before_number" or (follow is not None and follow.kind == "num")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Collection, Sequence
+from dataclasses import replace
 
 from bot.reading.facts import Fact
 from bot.reading.lexicon import Hit
@@ -47,6 +48,7 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
     gone = _covered(dead, len(message.tokens))
     wanted = _covered([span for name, span in dead_of if name in WISHES], len(message.tokens))
     kept = [fact for fact in facts if not (fact.kind in NUMBERS and gone[fact.start])]
+    kept = _same_as(kept, [fact for fact in facts if fact.kind == "load" and fact.value and gone[fact.start]])
     loads = [fact for fact in facts if fact.kind == "load" and fact.value and wanted[fact.start]]
     told = any(fact.kind == "rows" for fact in kept)
     open_load = len(loads) == 1 and told and not message.context.today
@@ -55,6 +57,18 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
         asked = Fact("ask", loads[0].start, loads[0].end, "load_kg")
         kept = sorted([*kept, asked], key=lambda fact: fact.start)
     return kept
+
+
+def _same_as(kept: list[Fact], told: list[Fact]) -> list[Fact]:
+    """ "Last week 4x4 with 20, today 4x5 with the same weight": the one weight of the tale."""
+    if len({fact.value for fact in told}) != 1 or any(fact.kind == "load" and fact.value for fact in kept):
+        return kept
+    return [
+        replace(fact, value=told[0].value, note={"how": "at"})
+        if fact.kind == "load" and fact.note.get("same") and fact.start > told[0].start
+        else fact
+        for fact in kept
+    ]
 
 
 class _Places:

@@ -285,6 +285,8 @@ class BareFacts(BareLoads):
                 row.load_open = False
         self.add([Entry(int(fact.value))], fact)
         self.rows[-1].load_open = self.rows[-1].load_open if sure or several else True
+        if fact.note.get("the") and fact.note.get("spelled"):
+            self.rows[-1].label = "the"
         self.bares.append((fact, self.rows[-1]))
 
     def _sure(self, fact: Fact) -> bool:

@@ -37,6 +37,11 @@ class LoadFacts(EffortFacts):
         if fact.note.get("same"):
             known = [row.load_kg for row in self.rows if row.load_kg is not None]
             if not known:
+                if not self.based and self.block.loadable and self.load is None:
+                    self.ask("load_kg", fact)  # "4x5 with the same weight": as what was not told
+                    for row in self.rows:
+                        row.load_open = True
+                    self.asked_load = fact
                 return
             value = known[-1]
             for row in self.last_group():

@@ -83,7 +83,9 @@ class MarkFacts(LoadFacts):
             opposite = {"left": "right", "right": "left"}.get(self.last_side or "")
             if opposite is None:
                 return
-            name = opposite
+            both = {"left", "right"} <= {row.side for row in self.rows}
+            # "left 2, right one and the other missed": the other set of that side
+            name = self.last_side if both and self.next_is("fail") and self.last_side else opposite
         open_rows = [row for row in self.last_group() if row.side is None]
         near = self.prev is not None and self.prev.kind in NEAR_A_SIDE
         if open_rows and near and self.side not in ("left", "right"):

@@ -23,6 +23,13 @@ def fit(new: list[Row], base: list[Row], stated: list[Fact]) -> list[Row]:
     fact = stated[0]
     sided = any(row.side for row in new)
     planned_n = len(base) // 2 if pairs else len(base)
+    if pairs and any(row.label == "the" and row.reps == planned_n != model.reps for row in new):
+        # "left the two, right one": both sets of that side, where the plan has two
+        new = [
+            replace(row, reps=model.reps)
+            for row in new
+            for _ in range(planned_n if row.label == "the" and row.reps == planned_n else 1)
+        ]
     if fact.note.get("plain") and len({row.reps for row in new}) == 1 and not sided:
         n, reps = len(new), new[0].reps
         if reps is not None and model.reps == n and planned_n == reps and n != reps:
