@@ -11,6 +11,8 @@ from bot.reading.message import Message
 from bot.reading.phrases import phrases, sentence_bounds
 from bot.reading.reading import Ask, Span
 
+NAMED = frozenset({"rel", "weekday", "date", "dom", "exact", "week", "weekend", "range"})
+
 
 def span_of(
     message: Message, days: list[Day], absent: dict[str, list[Hit]], resumed: bool
@@ -36,6 +38,8 @@ def span_of(
     only = near[0] if "move" in absent and len(near) == 1 and near[0].kind == "weekday" else None
     if only is not None and (only.link == "to" or "missed" in absent or not _named_object(message, only)):
         near = [*_moved_before(message, days, only, bounds), *near]
+    if "move" in absent:
+        near = _of_move(near, absent["move"], bounds)
     if message.at_night:
         asked = next((day for day in near if day.shift is not None and day.shift > 0), None)
         if asked is not None:
@@ -60,6 +64,16 @@ def span_of(
     return (*_missed(message, near), None)
 
 
+def _of_move(near: list[Day], hits: list[Hit], bounds: list[tuple[int, int]]) -> list[Day]:
+    """ "I move house on Saturday, can I do Saturday's on Monday?": the days of the wish, where it names two."""
+    spoken = {b for b in bounds for hit in hits if b[0] <= hit.start < b[1]}
+    own = [day for day in near if any(a < day.end and day.start < b for a, b in spoken)]
+    for days in ([day for day in own if any(hit.start <= day.start for hit in hits)], own):
+        if len({(day.back, day.ahead) for day in days if day.kind in NAMED}) > 1:
+            return days
+    return near
+
+
 def _ahead(day: Day) -> tuple[date, date]:
     found = day.ahead or day.back
     assert found is not None
@@ -67,12 +81,7 @@ def _ahead(day: Day) -> tuple[date, date]:
 
 
 def _move(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tuple[Span | None, list[Day]]:
-    named = [
-        day
-        for day in days
-        if day.kind in ("rel", "weekday", "date", "dom", "exact", "week", "weekend", "range")
-        and (day.ahead or day.back)
-    ]
+    named = [day for day in days if day.kind in NAMED and (day.ahead or day.back)]
     today = message.today
     if not named:
         lengths = [day for day in days if day.kind == "length"]
@@ -82,7 +91,8 @@ def _move(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tu
     missed = "missed" in absent and not _to_come(message)
 
     def first(day: Day) -> date:
-        if missed and day.kind == "weekday" and day.back:
+        told = any(_one_sentence(message, hit.start, day.start) for hit in absent.get("missed", ()))
+        if missed and told and day.kind == "weekday" and day.back:
             return day.back[0]
         return _ahead(day)[0]
 
@@ -124,6 +134,10 @@ def _moved_before(message: Message, days: list[Day], to: Day, bounds: list[tuple
     low, high = bounds[at - 1] if at else (0, 0)
     before = [day for day in days if low <= day.start < high]
     return before if len(before) == 1 and before[0].ahead and before[0].ahead[0] > message.today else []
+
+
+def _one_sentence(message: Message, one: int, other: int) -> bool:
+    return not any(token.text in ".!?;\n" for token in message.tokens[min(one, other) : max(one, other)])
 
 
 def _to_come(message: Message) -> bool:

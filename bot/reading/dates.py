@@ -80,9 +80,7 @@ def _of_the_plan(message: Message, claim: Claim) -> bool:
     return before.endswith(tuple(little("what_is_of")))
 
 
-def _without_work(
-    message: Message, finder: DayFinder, days: list[Day], absent: dict[str, list[Hit]]
-) -> list[Day]:
+def _without_work(message: Message, finder: DayFinder, days: list[Day], absent: dict[str, list[Hit]]) -> list[Day]:
     """The days that no work is told of: "Thursday I couldn't, today pull-ups 4x4" leaves Thursday."""
     if not any(message.movement_hits):
         return days
@@ -92,7 +90,12 @@ def _without_work(
     for day in days:
         clause = _around(clauses, day.start)
         told = clause is not None and clause not in spoken and day.shift in (0, -1) and day.link in (None, "on")
-        if told and clause and any(message.movement_hits[clause[0] : clause[1]]) and _said(message, finder, clause).rows:
+        if (
+            told
+            and clause
+            and any(message.movement_hits[clause[0] : clause[1]])
+            and _said(message, finder, clause).rows
+        ):
             continue
         out.append(day)
     return out

@@ -43,8 +43,7 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
         at = number_after(body, end, high, ("bodyweight", "at"), signs=SIGNS_BETWEEN)
         if at is None or at in taken or tokens[at].kind == "clock":
             continue
-        value = tokens[at].value or 0.0
-        stop = at + 1
+        value, stop = _with_tenths(body, at)
         unit: str = message.context.unit
         said = None
         for name in ("kg", "lb"):
@@ -91,6 +90,16 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             yield Claim(start, stop, "bodyweight", None, Ask("bodyweight_kg", message.span(at, at + 1)))
             return
     yield from _told_bare(body, taken) or _weighed(body, taken, sentences)
+
+
+def _with_tenths(body: BodyCues, at: int) -> tuple[float, int]:
+    """The number at a token and the place after it; "setenta y cuatro con dos" are 74.2."""
+    tokens, value = body.tokens, body.tokens[at].value or 0.0
+    if at + 2 < len(tokens) and tokens[at + 1].text in little("and_tenths") and value == int(value):
+        tenths = tokens[at + 2].value
+        if tenths is not None and 0 < tenths < 10 and tenths == int(tenths) and at + 3 not in body.starts("unit", "kg"):
+            return value + tenths / 10, at + 3
+    return value, at + 1
 
 
 def _later(body: BodyCues, at: int, known: float | None, unit: str) -> tuple[float, int] | None:

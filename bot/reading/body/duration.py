@@ -59,6 +59,7 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 slept = Ask("sleep_h", body.message.span(at, stop))
                 yield Claim(at, stop, "sleep", None, slept)
                 return
+            alone = alone or (exact and _before_work(body, at, low, stop))
             limit = MINUTES if cued else ALONE_MINUTES
             if (cued or alone) and exact and limit[0] <= minutes <= limit[1]:
                 yield Claim(at, stop, "duration", minutes)
@@ -66,6 +67,23 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             if cued and exact and minutes > MINUTES[1]:
                 yield Claim(at, stop, "duration", None, Ask("duration_min", body.message.span(at, stop)))
                 return
+
+
+def _before_work(body: BodyCues, at: int, low: int, stop: int) -> bool:
+    """ "Hoy una hora y veinte dominadas cinco por tres": whole sets of a movement follow, nothing of work stands before.
+
+    Told without a comma, "twenty" would be repetitions of the movement.
+    """
+    tokens, moves = body.tokens, body.message.movement_hits
+    if stop >= len(tokens) or not moves[stop] or any(moves[low:at]) or any(t.value is not None for t in tokens[low:at]):
+        return False
+    end = moves[stop][0].end
+    return (
+        end + 2 < len(tokens)
+        and tokens[end].value is not None
+        and tokens[end + 1].text in little("times")
+        and tokens[end + 2].value is not None
+    )
 
 
 def _in_hours(body: BodyCues, at: int) -> bool:

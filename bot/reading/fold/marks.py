@@ -168,6 +168,8 @@ class MarkFacts(LoadFacts):
                 self.rows += [replace(missed) for _ in range(times)]  # "tried +50 twice. no."
             return
         newest = self.rows[-1] if self.rows else None
+        if newest is not None and newest.failed and self._told_twice(fact):
+            return
         if newest is not None and newest.failed and "attempt" in self.schemes and self.scope == (newest.reps or 0) + 1:
             self.scope = None
             return  # "tried a triple, got 2, third one stuck"
@@ -277,6 +279,19 @@ class MarkFacts(LoadFacts):
             self.count = None
         self.rows.append(new)
 
+    def _told_twice(self, fact: Fact) -> bool:
+        """ "The fourth got stuck half way, missed": two words for one miss, nothing of sets between them."""
+        facts = self.block.facts
+        at = next(i for i, one in enumerate(facts) if one is fact)
+        words: Fact | None = None
+        for one in reversed(facts[:at]):
+            if one.kind == "fail":
+                words = one
+                break
+            if one.kind not in ("word", "flag", "scheme", "claim") and not (one.kind == "sep" and one.value == 1):
+                break
+        return words is not None and self.span(words.start, words.end) != self.span(fact.start, fact.end)
+
     def _tried_next(self, fact: Fact) -> bool:
         """Whether the set missed is told right after the word for it: "a single", "the double"."""
         follow = self.next
@@ -303,6 +318,8 @@ class MarkFacts(LoadFacts):
         self.group += 1
 
     def on_link(self, fact: Fact) -> None:
+        if self.link == "drop" and fact.value == "straight":
+            return  # "drop set without a rest: 60 x 8, 45 x 8"
         self.link = fact.value
         if fact.value == "straight" and len(self.rows) < 2 and not self.more_sets_follow(fact):
             return
