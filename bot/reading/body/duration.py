@@ -70,12 +70,13 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
 
 
 def _before_work(body: BodyCues, at: int, low: int, stop: int) -> bool:
-    """ "Hoy una hora y veinte dominadas cinco por tres": whole sets of a movement follow, nothing of work stands before.
+    """ "Hoy una hora y veinte dominadas cinco por tres": whole sets of a movement follow, no work before.
 
     Told without a comma, "twenty" would be repetitions of the movement.
     """
     tokens, moves = body.tokens, body.message.movement_hits
-    if stop >= len(tokens) or not moves[stop] or any(moves[low:at]) or any(t.value is not None for t in tokens[low:at]):
+    told = any(moves[low:at]) or any(token.value is not None for token in tokens[low:at])
+    if told or stop >= len(tokens) or not moves[stop]:
         return False
     end = moves[stop][0].end
     return (

@@ -10,7 +10,6 @@ from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.parsed import parsed
 
-
 MOST_DAYS, MOST_MONTHS, CENTURY = 31, 12, 2000
 JUST_PAST = 14  # days
 
@@ -62,10 +61,9 @@ def slashed(hits: DayHits, at: int) -> Day | None:
     if after is None or (after.text not in (":", "\n") and after.kind != "word"):
         return None
     back, ahead = (of_month(hits.today, month, day, way) for way in (False, True))
-    if not with_year and day <= MOST_MONTHS:
-        # "5/4 archers" is left and right; alone on its line, and just past, it heads a day
-        if after.text != "\n" or back is None or (hits.today - back).days > JUST_PAST:
-            return None
+    alone = after.text == "\n" and back is not None and (hits.today - back).days <= JUST_PAST
+    if not with_year and day <= MOST_MONTHS and not alone:
+        return None  # "5/4 archers" is left and right; alone on its line, and just past, it heads a day
     return Day(at, end, "date", (back, back), (ahead, ahead)) if back and ahead else None
 
 

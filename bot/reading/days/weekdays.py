@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from bot.reading.days.day import Day, DayHits
 from bot.reading.days.dates import day_and_month
+from bot.reading.days.day import Day, DayHits
 from bot.reading.days.nearest import of_month, weekday_ahead, weekday_back
 from bot.reading.lexicon import Hit
 from bot.reading.little import little

@@ -101,10 +101,14 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
                 end = j + 1 + sets
                 if not s.at(end).has("unit", "half"):
                     return [Fact("scope", item.start, s.at(end - 1).end, (name, int(n)), {"text": item.text})], end
-    if name == "rest" and nxt.kind == "num" and (nxt.value or 0) in range(2, MOST_NAMED + 1):
-        if s.at(j + 1).has("plan", "fine", "done", "planned", "same") or s.at(j + 1).has("sets", "sets"):
-            end = j + 1 + s.at(j + 1).has("sets", "sets")  # "the other 3 fine"
-            return [Fact("scope", item.start, s.at(end - 1).end, "rest", {"text": item.text})], end
+    if (
+        name == "rest"
+        and nxt.kind == "num"
+        and (nxt.value or 0) in range(2, MOST_NAMED + 1)
+        and (s.at(j + 1).has("plan", "fine", "done", "planned", "same") or s.at(j + 1).has("sets", "sets"))
+    ):
+        end = j + 1 + s.at(j + 1).has("sets", "sets")  # "the other 3 fine"
+        return [Fact("scope", item.start, s.at(end - 1).end, "rest", {"text": item.text})], end
     if item.value is not None and 2 <= item.value <= MOST_NAMED and item.spelled and nxt.has("scope", "first", "last"):
         end = j + 1 + s.at(j + 1).has("sets", "sets")
         way = nxt.name("scope")
