@@ -8,17 +8,17 @@ from __future__ import annotations
 
 import json
 import re
-from collections.abc import Collection
+from collections.abc import Callable, Collection
 from contextlib import closing
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
-from typing import Any
+from typing import Any, TypeVar
 
 import sqlalchemy as sa
 from sqlmodel import Session
 
-from storage import backup, rewriting, tables, tombstones
+from storage import backup, numbers, rewriting, tables, tombstones
 from storage.chats import chats
 from storage.database import reading_engine, run, writing_engine
 from storage.fact_forms import FORMS
@@ -29,6 +29,8 @@ from storage.outbox import outgoing
 from storage.persons import Athlete, athlete, athletes
 from storage.questions import questions
 from storage.store import Store, sqlite_path
+
+T = TypeVar("T")
 
 
 @dataclass(frozen=True)
@@ -84,15 +86,18 @@ class Restored:
 
 
 def restore_copy(copy: Path, database: Path, now: datetime) -> Restored:
-    """Put a copy in the database's place, with the bot stopped, without those who were erased since it was made.
+    """Put a copy in the database's place, with the bot stopped, without those who were erased since it was made. New
+    rows are numbered on from those that were there.
 
     Raises BackupFailed where the copy is damaged; then nothing was touched.
     """
     url = f"sqlite:///{database}"
-    known, unsure = _tombstones_of(url)
+    known, given = _tombstones_of(url), _numbers_of(url)
     former = backup.restore(copy, database)
+    # The copy stays of the version that it is of; only people who must go are worth an upgrade here.
+    _count_on(url, given or {})
     if not known:
-        return Restored(former, unsure=unsure)
+        return Restored(former, unsure=known is None)
     with closing(Store.open(url)) as store:
         with store.transaction() as tx:
             tombstones.carry_over(tx, known)
@@ -107,26 +112,46 @@ def let_go_of_copies(url: str, backup_dirs: Collection[Path], now: datetime) -> 
 
     Looked for in `backup_dirs` and, of a SQLite file, beside it. Nothing happens where the database cannot be read.
     """
-    known, _ = _tombstones_of(url)
+    known = _tombstones_of(url) or []
     path = sqlite_path(url)
     kept = {copy for folder in backup_dirs for copy in backup.copies(folder)}
     kept |= set(backup.copies_beside(path)) if path is not None else set()
     return backup.let_go(sorted(kept), [row["erased_at"] for row in known], now)
 
 
-def _tombstones_of(url: str) -> tuple[list[dict[str, Any]], bool]:
-    """The tombstones of a database, and whether it could not be read (a damaged one is what restoring is for)."""
+def _tombstones_of(url: str) -> list[dict[str, Any]] | None:
+    def rows(connection: sa.Connection) -> list[dict[str, Any]]:
+        if not sa.inspect(connection).has_table(tombstones.tombstones.name):
+            return []
+        return [dict(row) for row in connection.execute(sa.select(tombstones.tombstones)).mappings()]
+
+    return _read(url, rows)
+
+
+def _numbers_of(url: str) -> dict[str, int] | None:
+    return _read(url, numbers.last_given)
+
+
+def _count_on(url: str, given: dict[str, int]) -> None:
+    engine = writing_engine(url)
+    with engine.begin() as connection:
+        numbers.count_on(connection, given)
+    engine.dispose()
+
+
+def _read(url: str, what: Callable[[sa.Connection], T]) -> T | None:
+    """Something of a database as it stands, of whatever version (a new and empty one, where there is none); None where
+    it cannot be read: a damaged one is what restoring is for."""
     path = sqlite_path(url)
-    if path is not None and not path.exists():
-        return [], False
-    engine = reading_engine(url) if path is not None else writing_engine(url)
+    if path is None:
+        engine = writing_engine(url)
+    else:
+        engine = reading_engine(url) if path.exists() else writing_engine("sqlite://")
     try:
         with engine.connect() as connection:
-            if not sa.inspect(connection).has_table(tombstones.tombstones.name):
-                return [], False
-            return [dict(row) for row in connection.execute(sa.select(tombstones.tombstones)).mappings()], False
+            return what(connection)
     except sa.exc.DBAPIError:
-        return [], True
+        return None
     finally:
         engine.dispose()
 

@@ -11,9 +11,8 @@ from datetime import UTC, date, datetime, time, timedelta
 from typing import Any
 
 import sqlalchemy as sa
-from sqlalchemy.dialects.postgresql import REGCLASS
 
-from storage import tables, upgrade
+from storage import numbers, tables, upgrade
 from storage.database import in_memory, reading_engine, writing_engine
 from storage.errors import NoSuchDatabase, StorageError
 from storage.health import heartbeats
@@ -81,7 +80,7 @@ def move(source: str, target: str, now: datetime) -> tuple[Compared, ...]:
             compared = tuple(_compare(there, here, table) for table in tables.metadata.sorted_tables)
             if not all(one.same for one in compared):
                 raise CopyDiffers(compared)
-            _count_on(there, here)
+            numbers.count_on(here, numbers.last_given(there))
     return compared
 
 
@@ -205,37 +204,3 @@ def canonical(value: Any) -> str | None:
         case dict() | list():
             return f"json {json.dumps(value, sort_keys=True, ensure_ascii=False)}"
     raise NotMoved(f"There is no canonical text for {type(value).__name__}.")
-
-
-def _count_on(there: sa.Connection, here: sa.Connection) -> None:
-    """New rows get numbers beyond all that were ever given in the source, to rows that are gone by now as well."""
-    for table in tables.metadata.sorted_tables:
-        last = _last_given(there, table)
-        if last is None:
-            continue
-        if here.dialect.name == "postgresql":
-            here.execute(sa.select(sa.func.setval(_sequence(table), last)))
-        elif _counted_by_sqlite(table):
-            here.execute(sa.text("DELETE FROM sqlite_sequence WHERE name = :name"), {"name": table.name})
-            here.execute(
-                sa.text("INSERT INTO sqlite_sequence VALUES (:name, :last)"), {"name": table.name, "last": last}
-            )
-
-
-def _last_given(there: sa.Connection, table: sa.Table) -> int | None:
-    """The highest number that a row of the table had or has; None: there never was one."""
-    numbers = [there.execute(sa.select(sa.func.max(table.c.id))).scalar()]
-    if there.dialect.name == "postgresql":
-        numbers.append(there.execute(sa.select(sa.func.pg_sequence_last_value(_sequence(table)))).scalar())
-    elif _counted_by_sqlite(table):
-        known = sa.text("SELECT seq FROM sqlite_sequence WHERE name = :name")
-        numbers.append(there.execute(known, {"name": table.name}).scalar())
-    return max((number for number in numbers if number is not None), default=None)
-
-
-def _sequence(table: sa.Table) -> sa.ColumnElement[Any]:
-    return sa.cast(sa.func.pg_get_serial_sequence(sa.literal(f'"{table.name}"'), sa.literal("id")), REGCLASS)
-
-
-def _counted_by_sqlite(table: sa.Table) -> bool:
-    return bool(table.dialect_options["sqlite"]["autoincrement"])
