@@ -87,15 +87,20 @@ def rehearse(
 @app.command()
 def serve() -> None:
     """Run the Telegram bot. Settings come from the environment (SLOWRUNG_TELEGRAM_TOKEN and others)."""
+    from sqlalchemy.exc import SQLAlchemyError
+
     from bot.serve import serve as run_service
     from bot.settings import MissingSetting
+    from storage.errors import StorageError
 
     settings = _settings()
     _own_ladders()
     try:
         run_service(settings)
-    except MissingSetting as error:
+    except (MissingSetting, StorageError) as error:
         _stop(str(error))
+    except SQLAlchemyError as error:
+        _stop(_not_opened(error))
 
 
 @roster_app.command("check")
@@ -351,7 +356,11 @@ def _open(url: str, backups: Path | None = None) -> Store:
     except StorageError as error:
         _stop(str(error))
     except SQLAlchemyError as error:
-        _stop(f"The database cannot be opened ({type(error).__name__}). Check SLOWRUNG_DATABASE_URL.")
+        _stop(_not_opened(error))
+
+
+def _not_opened(error: Exception) -> str:
+    return f"The database cannot be opened ({type(error).__name__}). Check SLOWRUNG_DATABASE_URL."
 
 
 def _read_roster(file: Path) -> Roster:
