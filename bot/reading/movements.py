@@ -268,6 +268,18 @@ def _work_after(message: Message, start: int) -> bool:
     return _work_between(message, start, min(start + 4, len(message.tokens)))
 
 
+def _then(message: Message, start: int, end: int) -> bool:
+    """Whether a number and, after it, a word like "then" stand between: two exercises, one after the other."""
+    numbered = False
+    for at in range(start, end):
+        numbered = numbered or message.tokens[at].value is not None
+        if numbered and any(
+            hit.table == "sep" and hit.name == "then" for hit in message.book("grammar").at(message.tokens, at)
+        ):
+            return True
+    return False
+
+
 def _joins(message: Message, rules: Combine, last: Mention, hit: Hit, features: set[str]) -> bool:
     """Whether a feature belongs to the movement named before it."""
     if features <= last.features and not features <= rules.far:
@@ -278,7 +290,7 @@ def _joins(message: Message, rules: Combine, last: Mention, hit: Hit, features: 
     if last.movement and rules.resolve(features) is not None and rules.resolve(union) is None:
         return False  # two whole movements: "the pull-ups for chins"
     if last.features <= rules.far and not _breaks(message, last.end, hit.start, True):
-        return rules.resolve(union) is not None
+        return rules.resolve(union) is not None and not _then(message, last.end, hit.start)
     after = max(end for _, end in last.spans)
     if last.movement.startswith("?") and features <= rules.leaning and not _breaks(message, after, hit.start, True):
         follow = message.tokens[hit.end].kind if hit.end < len(message.tokens) else "nl"

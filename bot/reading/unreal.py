@@ -47,8 +47,10 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
         return facts
     gone = _covered(dead, len(message.tokens))
     wanted = _covered([span for name, span in dead_of if name in WISHES], len(message.tokens))
+    past = _covered([span for name, span in dead_of if name == "past"], len(message.tokens))
     kept = [fact for fact in facts if not (fact.kind in NUMBERS and gone[fact.start])]
     kept = _same_as(kept, [fact for fact in facts if fact.kind == "load" and fact.value and gone[fact.start]])
+    kept = [fact for fact in kept if not (is_day(fact) and past[fact.start])]  # "up from 4x5 on Monday"
     loads = [fact for fact in facts if fact.kind == "load" and fact.value and wanted[fact.start]]
     told = any(fact.kind == "rows" for fact in kept)
     open_load = len(loads) == 1 and told and not message.context.today
@@ -69,6 +71,11 @@ def _same_as(kept: list[Fact], told: list[Fact]) -> list[Fact]:
         else fact
         for fact in kept
     ]
+
+
+def is_day(fact: Fact) -> bool:
+    """Whether a fact is a day that was named."""
+    return fact.kind == "claim" and fact.value is not None and fact.value.kind == "day"
 
 
 class _Places:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from bot.reading.assemble.movementless import other_training, without_movement
-from bot.reading.blocks import split
+from bot.reading.blocks import has_work, split
 from bot.reading.facts import Fact
 from bot.reading.fold.block import fold_block
 from bot.reading.fold.sets import Work, put
@@ -40,7 +40,30 @@ def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
     if unnamed:
         (read_bare if message.context.today else without_movement)(message, unnamed, work)
         blocks[0] = (blocks[0][0], blocks[0][1][len(unnamed) :])
-    _read_blocks(message, blocks, work)
+    _read_blocks(message, _renamed(blocks), work)
+
+
+def _renamed(blocks: list[tuple[Fact, list[Fact]]]) -> list[tuple[Fact, list[Fact]]]:
+    """ "Dips 3x8 +10, no wait, that was pull-ups": the movement named after the mend did the work before it.
+
+    Where it is told with work of its own after that, that is the work, told again.
+    """
+    out: list[tuple[Fact, list[Fact]]] = []
+    wrong: Fact | None = None
+    for move, own in blocks:
+        head = own[: next((at for at, fact in enumerate(own) if fact is move), 0)]
+        tail = [fact for fact in out[-1][1] if fact.kind != "sep"][-1:] if out else []
+        mends = any(fact.kind == "mend" for fact in [*tail, *head])
+        mends = mends and all(fact.kind in ("mend", "word", "sep") for fact in head)
+        if mends and not has_work(own) and out and has_work(out[-1][1]):
+            before, work = out.pop()
+            wrong = replace(move, start=before.start, end=before.end)
+            out.append((wrong, [wrong if fact is before else fact for fact in work]))
+            continue
+        if out and out[-1][0] is wrong and move.value.movement == out[-1][0].value.movement and has_work(own):
+            out.pop()
+        out.append((move, own))
+    return out
 
 
 def _unnamed(block: tuple[Fact, list[Fact]]) -> list[Fact]:

@@ -22,7 +22,7 @@ from bot.reading.scan import Scanner, scan
 from bot.reading.strangers import drop_strangers
 from bot.reading.things import drop_things
 from bot.reading.ties import tie
-from bot.reading.unreal import drop_unreal
+from bot.reading.unreal import drop_unreal, is_day
 
 SPAN = 80  # characters of a message quoted where no words of it stand for the doubt
 
@@ -39,7 +39,6 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     dated_tokens = {at for c in claims if c.kind == "day" and c.value is not None for at in range(c.start, c.end)}
     work = Work()
     blocking = [claim for claim in claims if claim.end > claim.start and claim.kind != "intent"]
-    days = [claim for claim in claims if claim.kind == "day"]
     corrections = [claim for claim in claims if claim.kind == "correction"]
     mentions = find_movements(message, taken)
     if not mentions and any(token.value is not None for token in message.tokens):
@@ -53,7 +52,10 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     items = make_items(message, mentions, blocking)
     scanner = Scanner(items, message.context.unit, message.context.bodyweight_kg)
     facts = drop_list_marks(message, tie(message, scan(scanner)))
-    facts = drop_prose(message, drop_things(message, drop_unreal(message, facts, dated_tokens)))
+    real = drop_unreal(message, facts, dated_tokens)
+    gone = {id(fact.value) for fact in facts if is_day(fact)} - {id(fact.value) for fact in real if is_day(fact)}
+    claims = [claim for claim in claims if id(claim) not in gone]
+    facts = drop_prose(message, drop_things(message, real))
     if corrections:
         facts = corrected(facts, corrections[0].value)
     facts, strange = drop_strangers(message, facts)
@@ -61,7 +63,7 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     read_sets(message, facts, work)
     if corrections and not restated(facts):
         work = Work()  # only the values that were wrong were told
-    dated(work, days)
+    dated(work, [claim for claim in claims if claim.kind == "day"])
     return finish(message, claims, work, corrections)
 
 

@@ -9,6 +9,8 @@ from bot.reading.fold.work import WorkFacts
 LEAST_TRIED = 15  # a maximum tried; a lower number is of reps
 MOST_REPS_OF_SCHEME = 12  # a higher number before a scheme is its load
 MOST_MENDED = 12  # a higher number that mends loaded sets is a load
+SHARE_OF_TRY = 0.7  # who missed a load tries no less than so much of it
+MOST_EFFORT = 10
 FEW = 5  # so many kilograms are no load that anyone mentions
 LEAST_RATED = 6  # an effort said as a bare number
 
@@ -46,9 +48,30 @@ class BareLoads(WorkFacts):
             self.rows.pop(0)
         return True
 
+    def _next_try(self, fact: Fact) -> bool:
+        """ "A single at 45, missed. 42.5 also missed. 40 went up": loads tried after one that did not go up."""
+        last = self.rows[-1] if self.rows else None
+        if last is None or not last.failed or not last.load_kg or self.based or self.block.hold:
+            return False
+        kg = self._kg(fact)
+        apart = self.prev is not None and self.prev.kind == "sep"
+        if not apart or not SHARE_OF_TRY * last.load_kg <= kg < last.load_kg or fact.value < LEAST_TRIED:
+            return False
+        at = self.place(fact)
+        said = [one for one in self.block.facts[at + 1 : at + 4] if one.kind not in ("word", "sep")]
+        missed = bool(said) and said[0].kind == "fail" and not said[0].note.get("weak")
+        self.rows.append(Row(0 if missed else 1, load_kg=kg, failed=missed, group=self.group + 1))
+        self.group += 1
+        if missed:
+            said[0].note["spent"] = True
+        return True
+
     def _load_of_rows(self, fact: Fact) -> bool:
         """ "row 22.5 3x10", "did 50: 3x8"."""
         heavy = fact.value != int(fact.value) or fact.value > MOST_REPS_OF_SCHEME
+        follow = self.next if self._follows(fact, "rows") else None
+        plain = follow is not None and bool(follow.note.get("plain"))
+        heavy = heavy or (plain and self.block.movement in FREE_WEIGHTS and not fact.note.get("spelled"))
         if not heavy or self.rows or not (self._follows(fact, "rows") or self._before_scheme(fact)):
             return False
         self.load, self.load_said = self._kg(fact), True
@@ -99,6 +122,23 @@ class BareLoads(WorkFacts):
             self.rows.append(Row(None, load_open=True, group=self.group))
         return True
 
+    def _load_of_scheme(self, fact: Fact) -> bool:
+        """ "4x3 27.5", "curls 3x10 12": kilograms, right behind a whole scheme."""
+        scheme, group = self.prev, self.last_group()
+        whole = scheme is not None and scheme.kind == "rows" and scheme.note.get("plain") and len(group) > 1
+        if not whole or scheme is None or scheme.end != fact.start or self.based or self.block.hold or self.mend:
+            return False
+        if any(row.load_kg is not None for row in group) or fact.note.get("comma") or fact.note.get("spelled"):
+            return False
+        closes = self.next is None or self.next_is("sep", "move", "effort", "at", "claim", "word")
+        free = self.block.movement in FREE_WEIGHTS and fact.value > FEW
+        broken = fact.value != int(fact.value) and fact.value > MOST_EFFORT
+        if not closes or not (free or broken):
+            return False
+        for row in group:
+            row.load_kg = self._kg(fact)
+        return True
+
     def _loose(self, fact: Fact) -> bool:
         """ "3x8, a 7 maybe", "squats 3x5 80": a number after a whole scheme with nothing to say what it is.
 
@@ -108,7 +148,7 @@ class BareLoads(WorkFacts):
         group = self.last_group()
         at = self.place(fact)
         before = self.block.facts[:at]
-        told = [one for one in before if one.kind not in ("word", "sep", "load", "effort", "claim")]
+        told = [one for one in before if one.kind not in ("word", "sep", "load", "effort", "claim", "plan")]
         scheme = told[-1] if told else None
         if scheme is None or scheme.kind != "rows" or not scheme.note.get("plain") or len(group) < 2 or self.based:
             return False
@@ -123,10 +163,6 @@ class BareLoads(WorkFacts):
             return False
         unloaded = all(row.load_kg is None for row in group)
         if self.prev is scheme and before[-1] is scheme and fact.value > FEW and unloaded:
-            if self.block.movement in FREE_WEIGHTS:
-                for row in group:
-                    row.load_kg = fact.note.get("kg", fact.value)
-                return True
             self.ask("load_kg", fact)
             for row in group:
                 row.load_open = True

@@ -15,6 +15,7 @@ MOST_MISSED = 6  # sets told as missed by their number
 LEAST_OF_WORD = 12  # "a single 40" tells a load; a smaller number may be anything
 MOST_OF_A_WORD = 20  # singles, doubles
 MOST_REPS = 200
+LEAST_SECONDS = 25  # nobody hangs or holds so often in one set: a number so high beside a hold is its seconds
 DOUBTFUL_TRY = 20  # "got 25" may be reps or a load
 WHOLE_FEATS = frozenset({"muscle_up", "ring_muscle_up", "one_arm_pull_up", "one_arm_chin_up"})
 
@@ -28,6 +29,7 @@ class BareFacts(BareLoads):
             self._got_fewer,
             self._by_place,
             self._one_of_ten,
+            self._rates_last,
             self._of_scope,
             self._counts_a_word,
             self._many_of_a_word,
@@ -37,8 +39,10 @@ class BareFacts(BareLoads):
             self._mended_effort,
             self._missed,
             self._tried,
+            self._next_try,
             self._told_before,
             self._load_of_rows,
+            self._load_of_scheme,
             self._one,
             self._two_by_comma,
             self._help,
@@ -92,6 +96,17 @@ class BareFacts(BareLoads):
     def _one_of_ten(self, fact: Fact) -> bool:
         """ "fue un nueve de diez": an article, no number."""
         return bool(fact.note.get("spelled") and fact.value == 1 and self._follows(fact, "effort"))
+
+    def _rates_last(self, fact: Fact) -> bool:
+        """ "5x2 at 30, 9 on the last": a number far above the reps of the set that is named behind it is its effort."""
+        last, follow = self.rows[-1:], self.next
+        behind = follow is not None and follow.kind == "scope" and follow.value == "last" and self.scope is None
+        if not behind or not last or last[0].reps is None or self.based or not LEAST_RATED <= fact.value <= 10:
+            return False
+        if fact.value <= last[0].reps + 1 or fact.note.get("comma"):
+            return False
+        self.on_effort(Fact("effort", fact.start, fact.end, float(fact.value)))
+        return True
 
     def _of_scope(self, fact: Fact) -> bool:
         """The reps of a set that was pointed at."""
@@ -277,7 +292,8 @@ class BareFacts(BareLoads):
 
     def _reps(self, fact: Fact) -> None:
         """Reps; open to being a load where nothing beside it says so."""
-        hold_unsure = self.block.hold and not (self.rows and self.rows[-1].hold_s is not None)
+        timed = bool(self.rows and self.rows[-1].hold_s is not None) or fact.value >= LEAST_SECONDS
+        hold_unsure = self.block.hold and not timed
         sure = self._sure(fact) and not hold_unsure
         several = bool(self.rows) and self.bares_open() and not hold_unsure
         if several and not sure:
@@ -291,6 +307,8 @@ class BareFacts(BareLoads):
 
     def _sure(self, fact: Fact) -> bool:
         """Whether something beside the number says that it is reps."""
+        if self.block.hold and fact.value >= LEAST_SECONDS:
+            return True
         untold = self.attempt_load is None and not self.loaded()
         if self._after_scheme("got", "attempt") and untold and fact.value > DOUBTFUL_TRY:
             return False

@@ -40,6 +40,9 @@ class Folder(BareFacts):
         self._finish_efforts()
         self._finish_counts()
         self._finish_rows()
+        if any(ask.about == "load_kg" for ask in self.asks):
+            for row in self.rows:
+                row.load_open = row.load_open or row.load_kg is None
         return Folded(self.rows, self.asks, self.efforts_open, self.early_effort, self.effort_inside)
 
     def _finish_minutes(self) -> None:

@@ -64,6 +64,11 @@ class LoadFacts(EffortFacts):
                 row.assist_kg = self.assist if row.assist_kg is None else row.assist_kg
             self.assist = value  # "10 kg of help: 2x1. 5 kg: 1"
             return
+        if self.mend and self._mends_bare(fact):
+            self.mend = False
+            self.rows.pop()
+            self.bares.pop()
+            self.group = self.rows[-1].group
         if self.mend:
             self.mend = False
             for row in self.rows:
@@ -126,6 +131,12 @@ class LoadFacts(EffortFacts):
             and not fact.note.get("none")
         ):
             self.second_load = fact
+
+    def _mends_bare(self, fact: Fact) -> bool:
+        """ "The belt had thirty, no, thirty two point five kilos on it": the number before was a load too."""
+        before = [one for one in self.block.facts[: self.place(fact)] if one.kind != "sep"][-2:]
+        told = bool(self.bares) and len(self.rows) > 1 and self.bares[-1][1] is self.rows[-1]
+        return told and len(before) == 2 and before[1].kind == "mend" and before[0] is self.bares[-1][0]
 
     def list_before(self, load: Fact) -> int:
         """How many single sets, joined by commas and a last "and", the load closes: "a double, a double and a single

@@ -137,6 +137,8 @@ class MarkFacts(LoadFacts):
         self.last_rep = True
 
     def on_fail(self, fact: Fact) -> None:
+        if fact.note.get("spent"):
+            return
         ordinal = fact.value
         follow = self.next
         if follow is not None and follow.start == fact.end and follow.value and not self.block.hold:
@@ -226,6 +228,8 @@ class MarkFacts(LoadFacts):
         last = self.rows[-1]
         if last.reps == 0:
             last.failed = True
+            if self._missed_again(fact):
+                self.rows.append(replace(last))
             return
         group = self.last_group()
         if ordinal == "last" and fact.note.get("rep") and last.reps:
@@ -260,6 +264,10 @@ class MarkFacts(LoadFacts):
             return
         one_more = len(self.rows) > 1 and len(group) == 1 and last.reps == 1 and ordinal is None
         bracket = self.prev is not None and self.prev.kind == "sep" and self.prev.note.get("mark") == "("
+        both = self.prev is not None and self.prev.kind == "sep" and self.prev.note.get("mark") == "and"
+        if both and self.word_row is last and len(self.rows) == 1 and last.reps == 1 and ordinal is None:
+            last.reps, last.failed = 0, True  # "a 45 kg single and missed"
+            return
         tried = "attempt" in self.schemes and self.prev is not None and self.prev.note.get("mark") == "and"
         if one_more and tried:
             last.reps, last.failed = 0, True  # "tried a single and missed it"
@@ -282,7 +290,7 @@ class MarkFacts(LoadFacts):
     def _told_twice(self, fact: Fact) -> bool:
         """ "The fourth got stuck half way, missed": two words for one miss, nothing of sets between them."""
         facts = self.block.facts
-        at = next(i for i, one in enumerate(facts) if one is fact)
+        at = self.place(fact)
         words: Fact | None = None
         for one in reversed(facts[:at]):
             if one.kind == "fail":
@@ -291,6 +299,13 @@ class MarkFacts(LoadFacts):
             if one.kind not in ("word", "flag", "scheme", "claim") and not (one.kind == "sep" and one.value == 1):
                 break
         return words is not None and self.span(words.start, words.end) != self.span(fact.start, fact.end)
+
+    def _missed_again(self, fact: Fact) -> bool:
+        """ "Left: miss, miss." """
+        before = self.block.facts[max(0, self.place(fact) - 2) : self.place(fact)]
+        if [one.kind for one in before] != ["fail", "sep"] or before[1].note.get("mark") != ",":
+            return False
+        return self.span(before[0].start, before[0].end).lower() == self.span(fact.start, fact.end).lower()
 
     def _tried_next(self, fact: Fact) -> bool:
         """Whether the set missed is told right after the word for it: "a single", "the double"."""
@@ -321,6 +336,8 @@ class MarkFacts(LoadFacts):
         if self.link == "drop" and fact.value == "straight":
             return  # "drop set without a rest: 60 x 8, 45 x 8"
         self.link = fact.value
+        if fact.note.get("further"):
+            self.scope = None  # "last set straight into a drop: 6 at +10": a further set, the last stays as told
         if fact.value == "straight" and len(self.rows) < 2 and not self.more_sets_follow(fact):
             return
         if fact.value == "straight" and self.rows and not self.more_sets_follow(fact):

@@ -10,6 +10,9 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.fold.rows import PAUSES, Block, Row
 from bot.reading.reading import Ask
 
+LEAST_STEP = 10  # "10x5, 15x4, 20x3" begins with a load, where three or more rise so
+LEAST_STEPS = 3
+
 
 class FoldState:
     """The sets so far, and what waits for the sets to come."""
@@ -60,6 +63,9 @@ class FoldState:
             for f in block.facts
             if f.kind == "rows" and ("own_load" in f.note or (f.note.get("plain") and len(f.value) >= 15))
         ]
+        steps = [len(f.value) for f in block.facts if f.kind == "rows" and f.note.get("plain")]
+        if self.heavy and len(steps) >= LEAST_STEPS and steps == sorted(set(steps)) and steps[0] >= LEAST_STEP:
+            self.heavy = [f for f in block.facts if f.kind == "rows"]  # "10x5, 15x4, 20x3"
         self.weighted = any(f.kind == "weighted" for f in block.facts)
         self.asked_load: Fact | None = None
         self.prev: Fact | None = None

@@ -20,6 +20,10 @@ class WorkFacts(MarkFacts):
         entries: list[Entry] = list(fact.value)
         self.one_more = self.one_more or (bool(fact.note.get("more")) and bool(self.rows))
         note = fact.note
+        counted = self.bares[0][1] if len(self.bares) == 1 and len(self.rows) == 1 else None
+        parted = self.prev is not None and self.prev.kind == "sep" and self.prev.note.get("mark") in (",", ":", "-")
+        if counted is not None and parted and not note.get("list") and counted.reps == len(entries) > 1:
+            self.rows, self.bares = [], []  # "six, no, five, five sets of two": the number of the sets
         by_word = len(self.rows) == 1 and self.word_row is self.rows[0] and self.rows[0].load_kg is None
         if by_word and not note.get("word") and not self.based:
             self.rows.clear()  # "doubles: 5x2"
@@ -47,6 +51,8 @@ class WorkFacts(MarkFacts):
         if self._named_again(fact, entries) or self._each_again(entries):
             return
         self.said_sets = True
+        if self._seconds_of_holds(fact, entries):
+            return
         if self._time_of_other(entries, note):
             return
         if (
@@ -101,6 +107,20 @@ class WorkFacts(MarkFacts):
         each = self.next is not None and self.next.kind == "side" and bool(self.next.note.get("plain"))
         group = self.last_group()
         return each and len(entries) == 1 and len(group) > 1 and all(row.reps == entries[0].reps for row in group)
+
+    def _seconds_of_holds(self, fact: Fact, entries: list[Entry]) -> bool:
+        """ "5x1 hangs, 12 s": the seconds of holds whose number is told; of "3x3, 12 s" the number is asked."""
+        holds, group = self.plain_at, self.last_group()
+        timed = bool(fact.note.get("one") and fact.note.get("unit") == "sec")
+        if not self.block.hold or not timed or holds is None or self.based or self.scope is not None:
+            return False
+        if any(one.hold_s for one in holds.value):
+            return False
+        for row in group:
+            row.hold_s = entries[0].hold_s
+        if any(one.reps != 1 for one in holds.value):
+            self.ask("sets", holds)
+        return True
 
     def _time_of_other(self, entries: list[Entry], note: dict[str, Any]) -> bool:
         """Whether a time is no hold: minutes of the session, seconds of lowering, a set every minute."""
@@ -215,7 +235,8 @@ class WorkFacts(MarkFacts):
                 row.load_kg = kg
             self.waiting = []
             return
-        if note.get("plain") and len(entries) >= 15 and len(self.heavy) > 1 and not self.block.hold:
+        heavy = len(self.heavy) > 1 and "own_load" not in note and any(one is fact for one in self.heavy)
+        if note.get("plain") and heavy and not self.block.hold:
             # "20x5, 22.5x4, 25x3": load by reps
             note = {**note, "own_load": self.to_kg(float(len(entries)))}
             entries, fact = entries[:1], Fact("rows", fact.start, fact.end, entries[:1], note)

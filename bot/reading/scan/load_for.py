@@ -90,12 +90,12 @@ def load_by_reps(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
 
 
 def plates(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
-    """ "Two 5 kg plates": ten kilograms."""
-    many, each = s.at(i), s.at(i + 1)
-    if many.value not in range(2, 5) or each.kind != "num" or not each.value or not s.at(i + 3).has("load", "plate"):
+    """ "Two 5 kg plates", "2 x 10 kg plates": ten kilograms, and twenty."""
+    many, j = s.at(i), i + 1 + s.at(i + 1).has("times", "x")
+    each, unit = s.at(j), s.unit_at(j + 1)
+    if many.value not in range(2, 5) or each.kind != "num" or not each.value or not s.at(j + 2).has("load", "plate"):
         return None
-    unit = s.unit_at(i + 2)
     if unit not in ("kg", "lb"):
         return None
     kg = s.kg(each.value, unit) * (many.value or 0)
-    return [Fact("load", many.start, s.at(i + 3).end, kg, {"how": "at", "unit": unit})], i + 4
+    return [Fact("load", many.start, s.at(j + 2).end, kg, {"how": "at", "unit": unit})], j + 3

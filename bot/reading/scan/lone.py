@@ -57,7 +57,7 @@ def lone_number(s: Scanner, i: int, item: Item, value: float) -> tuple[list[Fact
     ], i + 1
 
 
-def _of_free_weight(s: Scanner, i: int) -> bool:
+def of_free_weight(s: Scanner, i: int) -> bool:
     """Whether the clause is of a lift with dumbbells or a bar."""
     for at in range(i - 1, max(-1, i - 9), -1):
         item = s.at(at)
@@ -70,7 +70,7 @@ def _of_free_weight(s: Scanner, i: int) -> bool:
 
 def _timed(s: Scanner, i: int, item: Item, value: float, unit: str) -> tuple[list[Fact], int]:
     """ "30 s", "1 min 20", "a minute": a hold, unless it is a stop at the top or a time since."""
-    if unit == "sec" and not s.at(i + 1).space and _of_free_weight(s, i):
+    if unit == "sec" and not s.at(i + 1).space and of_free_weight(s, i):
         return [Fact("load", item.start, s.at(i + 1).end, s.kg(value), {"how": "at"})], i + 2  # "rows with the 55s"
     seconds = value * (60 if unit == "min" else 1)
     end = i + 2

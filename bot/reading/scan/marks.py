@@ -48,6 +48,8 @@ def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | No
         return _side(s, i, item)
     if item.text == "/" and s.at(i + 1).has("side"):
         return [Fact("side", item.start, s.at(i + 1).end, "each")], i + 2
+    if item.has("link", "into_drop"):
+        return [Fact("link", item.start, item.end, "drop", {"further": True})], i + 1
     if item.has("link"):
         return [Fact("link", item.start, item.end, item.name("link"))], i + 1
     if item.has("times", "once", "twice", "thrice"):

@@ -12,6 +12,7 @@ from bot.reading.scan.scanner import Scanner
 
 SETS_TOLD = 12  # so many items back a word for sets makes "three of four" sets too
 MOST_SETS = 40
+LEAST_LOAD = 13  # beside a count of sets and a smaller number
 
 
 def _joint(s: Scanner, i: int, before: Factor) -> int | None:
@@ -94,6 +95,11 @@ def _resolve(s: Scanner, i: int, factors: list[Factor]) -> list[Fact]:
                 this.role, this.kg = "load", s.kg(this.value)
                 loads, open_ = [this], [f for f in open_ if f is not this]
                 break
+    if sets and not loads and not work and len(open_) == 2:
+        heavy = [f for f in open_ if f.value != int(f.value) or f.value >= LEAST_LOAD]
+        if len(heavy) == 1:  # "22.5 x 3 x 5 sets"
+            heavy[0].role, heavy[0].kg = "load", s.kg(heavy[0].value)
+            loads, open_ = heavy, [f for f in open_ if f is not heavy[0]]
     if len(loads) > 1 or len(sets) > 1 or (len(work) > 1 and sets):
         return [Fact("ask", start, end, "sets")]
     count: float = 1

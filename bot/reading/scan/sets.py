@@ -9,7 +9,7 @@ from bot.reading.items import Item
 from bot.reading.little import little
 from bot.reading.scan.factors import factor
 from bot.reading.scan.lists import listed
-from bot.reading.scan.lone import lone_number
+from bot.reading.scan.lone import lone_number, of_free_weight
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 
@@ -212,5 +212,8 @@ def _counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] |
     ):
         return [Fact("count", item.start, s.at(i + 1).end, int(s.at(i + 1).value or 0), {"only": True})], i + 2
     if item.has("plan", "the") and s.at(i + 1).kind == "num" and s.at(i + 2).text in little("ending_of_these"):
+        if s.at(i - 1).has("load", "at") and of_free_weight(s, i):
+            kg = s.kg(s.at(i + 1).value or 0)  # "curls 3x12 with the 8s"
+            return [Fact("load", item.start, s.at(i + 2).end, kg, {"how": "at"})], i + 3
         return [Fact("rows", item.start, s.at(i + 2).end, [Entry(int(s.at(i + 1).value or 0))], {"the": True})], i + 3
     return None
