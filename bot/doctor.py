@@ -18,7 +18,7 @@ from telegram.error import InvalidToken, TelegramError
 
 from bot.channels.telegram import make_bot
 from bot.settings import Settings
-from storage import backup, health, persons, tombstones, upgrade
+from storage import backup, health, persons, rewriting, tombstones, upgrade
 from storage.database import reading_engine, writing_engine
 from storage.errors import StorageError
 from storage.migrations import HEAD
@@ -149,7 +149,8 @@ def _revision(url: str) -> str | None:
 
 def _within(store: Store, settings: Settings, now: datetime) -> Iterator[str]:
     with store.reading() as tx:
-        seen = health.look(tx, now)
+        seen, counts, given_up = health.look(tx, now), health.rows(tx), health.given_up(tx)
+        owed = rewriting.owed_since(tx)
         coaches = persons.all_coaches(tx)
         team = [row for one in coaches for row in persons.athletes_of(tx, one.id or 0)]
         erased = tombstones.moments(tx)
@@ -160,9 +161,16 @@ def _within(store: Store, settings: Settings, now: datetime) -> Iterator[str]:
     if not coaches:
         yield f"{WRONG} There is no roster yet: slowrung roster load FILE"
     yield from _zones({one.timezone for one in coaches} | {one.timezone for one in team})
-    counted = ", ".join(f"{name} {count}" for name, count in sorted(seen.rows.items()) if count)
+    counted = ", ".join(f"{name} {count}" for name, count in sorted(counts.items()) if count)
     yield f"{FINE} Rows: {counted or 'none'}."
     yield from _queues(seen)
+    if given_up:
+        yield f"{FINE} {given_up} messages were given up: chats that are gone, or too late to be of use."
+    if owed is not None and now - owed > LATE:
+        yield (
+            f"{WRONG} Somebody was erased {_age(now - owed)} ago, and the database's files were not rewritten since: "
+            "the service tries again every ten minutes, while nobody reads the database for long (as a backup does)."
+        )
     if back:
         yield (
             f"{WRONG} {len(back)} athletes who had all their data erased are back, as after restoring a copy. Erase "
@@ -194,8 +202,6 @@ def _queues(seen: health.Health) -> Iterator[str]:
         )
     if seen.unreadable:
         yield f"{FINE} {seen.unreadable} updates could not be read at all; nothing of them is kept."
-    if seen.given_up:
-        yield f"{FINE} {seen.given_up} messages were given up: chats that are gone, or too late to be of use."
     waiting = (
         (seen.unhandled, seen.oldest_unhandled, "messages wait to be handled"),
         (seen.unsent, seen.oldest_unsent, "messages wait to be sent"),

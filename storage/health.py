@@ -30,17 +30,15 @@ heartbeats = table_of(Heartbeat)
 
 @dataclass(frozen=True)
 class Health:
-    """`rows` by table; `set_aside`: messages that kept failing, `unreadable`: updates of which nothing is kept; ages at
+    """`set_aside`: messages that kept failing, `unreadable`: updates of which nothing is kept; ages at
     the moment of asking, None where nothing waits or nothing ran yet."""
 
-    rows: dict[str, int]
     unhandled: int
     oldest_unhandled: timedelta | None
     set_aside: int
     unreadable: int
     unsent: int
     oldest_unsent: timedelta | None
-    given_up: int
     overdue: int
     oldest_overdue: timedelta | None
     beats: dict[str, timedelta]
@@ -78,20 +76,18 @@ def readiness(tx: Session, now: datetime) -> Readiness:
 
 
 def look(tx: Session, now: datetime) -> Health:
-    """Count everything. Some milliseconds; a minute's rhythm is often enough."""
+    """What waits, and what went wrong: by index, so that it may be asked every few seconds however much is kept."""
     unhandled, first_in = _waiting(tx, incoming.c.received_at, incoming.c.handled_at.is_(None))
     still_owed = sa.and_(outgoing.c.sent_at.is_(None), outgoing.c.given_up_because.is_(None), outgoing.c.due_at <= now)
     unsent, first_out = _waiting(tx, outgoing.c.due_at, still_owed)
     overdue, first_due = _waiting(tx, dues.c.due_at, sa.and_(dues.c.done_at.is_(None), dues.c.due_at <= now))
     return Health(
-        rows={table.name: _count(tx, table) for table in SQLModel.metadata.sorted_tables},
         unhandled=unhandled,
         oldest_unhandled=_age(first_in, now),
         set_aside=_count(tx, incoming, failed),
         unreadable=_count(tx, incoming, unreadable),
         unsent=unsent,
         oldest_unsent=_age(first_out, now),
-        given_up=_count(tx, outgoing, outgoing.c.given_up_because.is_not(None)),
         overdue=overdue,
         oldest_overdue=_age(first_due, now),
         beats={row.name: now - row.at for row in run(tx, sa.select(heartbeats).order_by(heartbeats.c.name))},
@@ -99,6 +95,16 @@ def look(tx: Session, now: datetime) -> Health:
         revision=_revision(tx),
         wal_reset_bug=not on_postgres(tx) and sqlite3.sqlite_version_info < SQLITE_WITHOUT_WAL_RESET_BUG,
     )
+
+
+def rows(tx: Session) -> dict[str, int]:
+    """How many there are, by table. Reads every table whole."""
+    return {table.name: _count(tx, table) for table in SQLModel.metadata.sorted_tables}
+
+
+def given_up(tx: Session) -> int:
+    """How many messages were not sent and will not be. Reads all of them."""
+    return _count(tx, outgoing, outgoing.c.given_up_because.is_not(None))
 
 
 def _count(tx: Session, table: sa.Table, where: sa.ColumnElement[bool] | None = None) -> int:

@@ -42,6 +42,7 @@ WHILE_JOINING = 20
 _START = "/start"
 IMPORTED = "import"  # the channel of old notes
 
+_ASIDE = "set_aside_because IS NOT NULL"
 _WHOLE = "text <> '' OR address <> ''"
 
 IncomingKind = Literal["text", "press", "clip", "member"]
@@ -76,6 +77,7 @@ class Incoming(Row, table=True):
         Index("ix_incoming_open_sender", "sender", "id", sqlite_where=sa.text("handled_at IS NULL"),
               postgresql_where=sa.text("handled_at IS NULL")),
         Index("ix_incoming_sender", "sender", "sent_at"),
+        Index("ix_incoming_set_aside", "id", sqlite_where=sa.text(_ASIDE), postgresql_where=sa.text(_ASIDE)),
         # What the daily tidying looks through: not what it has emptied on the days before.
         Index("ix_incoming_whole", "received_at", sqlite_where=sa.text(_WHOLE), postgresql_where=sa.text(_WHOLE)),
         NUMBERS_ONCE,

@@ -247,6 +247,11 @@ def test_copies_that_should_be_gone_and_people_who_should(sound):
     assert "1 athletes who had all their data erased are back" in wrong(sound)
 
 
+def test_an_erasure_after_which_the_files_were_not_rewritten(sound):
+    change(sound, lambda tx: erasure.erase(tx, 1, NOW - timedelta(hours=3)))
+    assert "erased 3 h ago" in wrong(sound)
+
+
 @pytest.mark.parametrize("name", ["", "slowrung.sqlite3", "backups"])
 def test_what_others_can_read(sound, name):
     place = sound.home / name

@@ -87,7 +87,7 @@ def test_a_migration_that_fails_leaves_everything_as_it_was(store, url, mira, la
     assert rows(url, "SELECT version_num FROM alembic_version") == [(HEAD,)]
     again = Store.open(url)
     with again.transaction() as tx:
-        assert health.look(tx, NOW).rows["athlete"] == 2
+        assert health.rows(tx)["athlete"] == 2
     again.close()
 
 
@@ -197,7 +197,7 @@ with store.transaction() as tx:
     store = Store.open(url)
     with store.transaction() as tx:
         assert inbox.next_unhandled(tx, NOW).update_key == "1"
-        assert health.look(tx, NOW).rows["incoming"] == 1
+        assert health.rows(tx)["incoming"] == 1
     store.close()
 
 
@@ -211,8 +211,8 @@ def test_the_check_tells_what_waits(store, mira):
         health.beat(tx, "sweep", NOW)
         later = health.look(tx, NOW.replace(hour=7))
         assert health.last_beat(tx, "sweep") == NOW
+        assert health.rows(tx)["athlete"] == 2
     assert (later.unhandled, later.unsent, later.overdue, later.set_aside) == (1, 1, 0, 0)
     assert later.oldest_unhandled == later.oldest_unsent == later.beats["sweep"] == NOW.replace(hour=7) - NOW
     assert later.oldest_overdue is None
-    assert later.rows["athlete"] == 2
     assert later.revision == HEAD
