@@ -17,7 +17,29 @@ LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a n
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
-    return _in_turn(_reckoned(message, _counted(message, _listed(_judged(message, _rated(facts))))))
+    return _in_turn(_reckoned(message, _counted(message, _listed(_judged(message, _rated(_of_sides(facts)))))))
+
+
+def _of_sides(facts: Sequence[Fact]) -> list[Fact]:
+    """ "rpe 7 left 8 right", "left rpe 7, right 8": an effort of each side; each stands behind its side then."""
+    out = list(facts)
+    for at in range(len(out) - 3):
+        four = out[at : at + 4]
+        apart = 0
+        if four[2].kind == "sep" and four[2].value == 1 and at + 4 < len(out):
+            four, apart = [*out[at : at + 2], *out[at + 3 : at + 5]], 1
+        kinds = [fact.kind for fact in four]
+        rated = next((fact for fact in four[2:] if fact.kind == "bare" and LEAST_JUDGED <= fact.value <= 10), None)
+        sides = [fact.value for fact in four if fact.kind == "side"]
+        if rated is None or sorted(sides) != ["left", "right"] or set(kinds) != {"effort", "side", "bare"}:
+            continue
+        second = replace(rated, kind="effort")
+        closes = at + 4 + apart == len(out) or out[at + 4 + apart].kind == "sep"
+        if kinds == ["effort", "side", "bare", "side"] and closes:
+            out[at : at + 4 + apart] = [four[1], four[0], four[3], second]
+        elif kinds == ["side", "effort", "side", "bare"] and closes:
+            out[at : at + 4 + apart] = [four[0], four[1], four[2], second]
+    return out
 
 
 def _rated(facts: Sequence[Fact]) -> list[Fact]:

@@ -16,6 +16,7 @@ PIECES = re.compile(
     r"(?P<date>\d{4}-\d{2}-\d{2}(?!\d))"
     r"|(?P<clock>\d{1,3}:\d{2}(?::\d{2})?(?![\d:]))"
     r"|(?P<num>(?<=[+@])\d+o(?![^\W_])|\d+(?:\.\d+)?|\.\d+)"
+    r"|(?P<unit>(?<=\d)(?:kg|lbs?)(?=x\d))"
     r"|(?P<by>(?<=\d)x(?=[^\W\d_]))"
     r"|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)"
     r"|(?P<nl>\n)"
@@ -49,7 +50,8 @@ def _cut(text: str) -> list[Token]:
     end = 0
     for match in PIECES.finditer(text):
         piece, name = match.group(), match.lastgroup
-        kind: Kind = "word" if name == "by" else name  # type: ignore[assignment]  # "3xamrap": three times what follows
+        # "3xamrap": three times what follows; "15kgx6": a load and its reps
+        kind: Kind = "word" if name in ("by", "unit") else name  # type: ignore[assignment]
         value: float | None = None
         if kind == "num":
             if len(piece) > MOST_DIGITS:

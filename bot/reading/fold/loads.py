@@ -107,6 +107,8 @@ class LoadFacts(EffortFacts):
                 for row in self.rows
                 if row.load_kg is None and (row.group == self.group or row.load_open or self.same_list(row))
             ]
+            if self.plain_at is not None and self._told_after_break(self.plain_at):
+                open_rows = group  # "1 on the right, 0 on the left. Then 3x3 +30"
             listed = self.list_before(fact) if len(open_rows) == len(group) else 0
             if listed >= LIST_OF_SETS or self.by_ordinals:
                 open_rows = [row for row in self.rows if row.load_kg is None]
@@ -131,6 +133,11 @@ class LoadFacts(EffortFacts):
             and not fact.note.get("none")
         ):
             self.second_load = fact
+
+    def _told_after_break(self, sets: Fact) -> bool:
+        """Whether a "then" or a new sentence parts these sets from those before."""
+        before = self.block.facts[: self.place(sets)]
+        return bool(before) and before[-1].kind == "sep" and before[-1].value >= 2
 
     def _mends_bare(self, fact: Fact) -> bool:
         """ "The belt had thirty, no, thirty two point five kilos on it": the number before was a load too."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from bot.reading.facts import Fact
+from bot.reading.fold.plausible import most_reps, sided_beyond_belief, strong_beyond_belief
 from bot.reading.fold.rows import Folded, Row
 from bot.reading.message import Message
 from bot.reading.movements import combine
@@ -15,9 +16,6 @@ MOST_ADDED = 1.6  # added load over this many bodyweights is asked about (common
 
 
 MOST_ADDED_UNKNOWN_KG = 110.0
-
-
-MOST_REPS = 120
 
 
 MOST_HOLD_S = 900.0
@@ -98,10 +96,15 @@ def to_set(message: Message, movement: str | None, row: Row, asks: list[Ask], mo
         if load > most:
             _mark_load(message, move, load, asks)
             load = None
+    if load and strong_beyond_belief(movement, row, bodyweight):
+        _mark_load(message, move, load, asks)
+        load = None
+    if sided_beyond_belief(movement, row):
+        asks.append(Ask("movement", message.span(move.start, move.end) if move else message.text.strip()[:80]))
     if assist and assist > (bodyweight or 100):
         _mark_load(message, move, assist, asks, "assist_kg")
         assist = None
-    if reps is not None and reps > MOST_REPS:
+    if reps is not None and reps > most_reps(movement):
         asks.append(Ask("reps", _number_span(message, move, reps)))
         reps = None
     if hold is not None and hold > MOST_HOLD_S:

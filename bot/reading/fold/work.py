@@ -246,7 +246,7 @@ class WorkFacts(MarkFacts):
         if note.get("word") and len(entries) == 1:
             self.word_row = self.rows[-1]
         own = self.prev is not None and self.prev.kind == "load" and len(entries) == 1 and len(self.rows) == 1
-        if own and (note.get("word") or note.get("top")) and self.prev is not None and self.prev.value:
+        if own and (note.get("word") or note.get("top") or self._another_load(fact)) and self.prev and self.prev.value:
             self.load, self.load_said = None, False  # "+47.5 for a single, then 3x3 at 40"
             self.groups[self.group] = True
         paused = self.link in ("rest_pause", "cluster") and note.get("list") and len(entries) > 1
@@ -255,6 +255,12 @@ class WorkFacts(MarkFacts):
             if any(one.kind == "rows" and one.note.get("mark") == "+" for one in self.block.facts[at + 1 :]):
                 self.count = None  # "two clusters: 2+1+1 and 2+1+1": each is told
             self.cluster()
+
+    def _another_load(self, fact: Fact) -> bool:
+        """ "Worked up to 35 for a single, then 3x3 at 27.5": whether the sets after it have their own load."""
+        after = [one for one in self.block.facts[self.place(fact) + 1 :] if one.kind not in ("word", "sep")]
+        kinds = [one.kind for one in after[:2]]
+        return bool(fact.note.get("reps")) and kinds == ["rows", "load"] and bool(after[0].note.get("plain"))
 
     def _told_singly(self, fact: Fact, count: int) -> bool:
         """ "3 sets at +15: 6 reps 3 RIR, 6 reps 2 RIR, 5 reps": as many are told as were counted."""

@@ -274,7 +274,7 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         kind = {"sec": "hold", "reps": "reps"}.get(unit or "", "load")
         amount = s.kg(value, unit) if kind == "load" else value
         return [Fact("delta", item.start, s.at(j).end, (amount, kind, sign))], j + 1
-    of = s.at(i + 1).has("times", "of")
+    of = s.at(i + 1).has("times", "of") and not s.at(i + 1).has("load", "at")
     if of and s.at(i + 2).has("plan", "the") and s.at(i + 3).value is not None:
         return [
             Fact("count", item.start, s.at(i + 3).end, int(value), {"of_plan": int(s.at(i + 3).value or 0)})

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.reading.facts import Fact
+from bot.reading.items import Item
 from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
@@ -102,7 +103,13 @@ def _listed(s: Scanner, j: int, rir: bool) -> tuple[list[float], int]:
         last = s.at(k).has("sep", "and")  # "7, 7, 8 and 9"
         step = 1 if mark or last else 0
         number, after = s.at(k + step), s.at(k + step + 1)
-        if number.kind != "num" or number.value is None or not low <= number.value <= high:
+        if number.kind != "num" or number.value is None:
+            break
+        pieces = _two(number) if mark == "," and len(told) > 1 and not rir else ()
+        if pieces and not last:
+            told.extend(pieces)  # "8,8.5,9,9": the last comma is no decimal
+            return told, k + step + 1
+        if not low <= number.value <= high:
             break
         if after.has("times", "x") or after.has("sets") or after.has("reps") or after.has("unit"):
             break
@@ -113,6 +120,13 @@ def _listed(s: Scanner, j: int, rir: bool) -> tuple[list[float], int]:
         if last:
             break
     return told, k
+
+
+def _two(item: Item) -> tuple[float, ...]:
+    """The two efforts of "9,9" at the end of a list; none where it is one number for sure."""
+    pieces = [piece.strip() for piece in item.text.split(",")] if item.comma else []
+    values = tuple(float(piece) for piece in pieces if piece.isdigit())
+    return values if len(values) == 2 and all(LEAST_LISTED <= one <= 10 and one > 5 for one in values) else ()
 
 
 def effort_after(s: Scanner, i: int) -> tuple[list[Fact], int] | None:

@@ -10,6 +10,7 @@ from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 MOST_LIST = 60
+FIGURES_OF_TEMPO = (3, 4)
 
 
 def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
@@ -109,6 +110,8 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if len(numbers) == 2 and marks == ["/"] and s.at(ends[1]).text in little("would"):
         return None  # "10/10 would do it again"
     start, end = numbers[0][2].start, s.at(ends[len(numbers) - 1] - 1).end
+    if s.has_tempo and len(numbers) in FIGURES_OF_TEMPO and set(marks) == {"-"} and max(n[0] for n in numbers) < 10:
+        return [Fact("word", start, end, None, {"noise": True})], ends[-1]  # "tempo pull-ups 3-1-3"
     values = [value for value, _, _ in numbers]
     units = [unit for _, unit, _ in numbers]
     last = units[-1]

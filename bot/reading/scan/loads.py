@@ -74,6 +74,8 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return _percent(s, i, j, value, how)
     if unit in ("kg", "lb"):
         return _weight(s, i, end, value, unit, how)
+    if s.at(end).text == "k" and s.at(end + 1).has("load", "plate"):
+        return [Fact("load", item.start, s.at(end + 1).end, s.kg(value), {"how": how or "at"})], end + 2  # "10k plate"
     if unit is not None:
         return None
     if s.at(end).has("times", "x") or s.at(end).has("sets"):
