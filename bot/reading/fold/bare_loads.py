@@ -139,6 +139,16 @@ class BareLoads(WorkFacts):
             row.load_kg = self._kg(fact)
         return True
 
+    def _added(self, fact: Fact) -> bool:
+        """ "4x5, added 10": kilograms, behind a word for adding."""
+        added = self.prev is not None and self.prev.kind == "plan" and "sure" in self.prev.note.get("names", ())
+        group = self.last_group()
+        if not added or self.based or self.block.hold or not group or any(row.load_kg is not None for row in group):
+            return False
+        for row in group:
+            row.load_kg = self._kg(fact)
+        return True
+
     def _loose(self, fact: Fact) -> bool:
         """ "3x8, a 7 maybe", "squats 3x5 80": a number after a whole scheme with nothing to say what it is.
 

@@ -43,6 +43,7 @@ class BareFacts(BareLoads):
             self._told_before,
             self._load_of_rows,
             self._load_of_scheme,
+            self._added,
             self._one,
             self._two_by_comma,
             self._help,

@@ -45,7 +45,8 @@ def fold_block(
     base: list[Row] | None = None,
 ) -> Folded:
     """One movement's facts to rows."""
-    block = Block(movement, facts, one_sided(movement), is_hold(movement), base=base, rounds=rounds)
+    single = one_sided(movement) or (move is not None and "one_arm" in move.value.features)
+    block = Block(movement, facts, single, is_hold(movement), base=base, rounds=rounds)
     family = combine().families.get(movement[1:], ()) if movement and movement.startswith("?") else (movement,)
     implied = any(one.movement in family for one in message.context.today or ())
     block.loadable = movement not in FREE_ONE_ARM and not implied

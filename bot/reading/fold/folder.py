@@ -40,10 +40,21 @@ class Folder(BareFacts):
         self._finish_efforts()
         self._finish_counts()
         self._finish_rows()
+        self._doubt_the_rest()
         if any(ask.about == "load_kg" for ask in self.asks):
             for row in self.rows:
                 row.load_open = row.load_open or row.load_kg is None
         return Folded(self.rows, self.asks, self.efforts_open, self.early_effort, self.effort_inside)
+
+    def _doubt_the_rest(self) -> None:
+        """ "5 with 20, then 5 and 4": whether the load went on is not said."""
+        first = next((at for at, row in enumerate(self.rows) if row.load_kg), None)
+        if first is None or self.based or self.asks:
+            return
+        rest = [row for row in self.rows[first + 1 :] if row.load_kg is None and not row.load_open]
+        if rest and not any(row.load_kg is not None for row in self.rows[first + 1 :]):
+            fact = next(fact for fact in self.block.facts if fact.kind in ("load", "loads", "at", "rows"))
+            self.ask("load_kg", fact)
 
     def _finish_minutes(self) -> None:
         if self.minutes:

@@ -5,6 +5,8 @@ Limits are far beyond good athletes; they are common practice, no source.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from bot.reading.fold.rows import Row
 from planner.repetitions import one_rep_max_factor
 
@@ -19,6 +21,16 @@ MOST_REPS = 120
 MOST_REPS_OF = dict.fromkeys(("pull_up", "chin_up", "neutral_grip_pull_up", "ring_pull_up"), 35)
 MOST_REPS_OF |= {"muscle_up": 20, "ring_muscle_up": 15, "dip": 80, "ring_dip": 50, "handstand_push_up": 40}
 MOST_REPS_OF |= dict.fromkeys(("one_arm_pull_up", "one_arm_chin_up"), 8)
+# Reps of one exercise in one message that are believed.
+MOST_IN_ALL = dict.fromkeys(("pull_up", "chin_up", "neutral_grip_pull_up", "ring_pull_up"), 160)
+MOST_IN_ALL |= {"muscle_up": 60, "ring_muscle_up": 40, "dip": 300, "ring_dip": 200, "push_up": 800}
+MOST_IN_ALL |= dict.fromkeys(("one_arm_pull_up", "one_arm_chin_up"), 60)
+
+
+def too_many_in_all(movement: str | None, rows: Sequence[Row]) -> bool:
+    """Whether the reps of an exercise add up to more than is believed: "5 x 20" told of loads, say."""
+    most = MOST_IN_ALL.get(movement or "")
+    return most is not None and sum(row.reps or 0 for row in rows) > most
 
 
 def most_reps(movement: str | None) -> int:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from bot.reading.facts import Fact
-from bot.reading.fold.plausible import most_reps, sided_beyond_belief, strong_beyond_belief
+from bot.reading.fold.plausible import most_reps, sided_beyond_belief, strong_beyond_belief, too_many_in_all
 from bot.reading.fold.rows import Folded, Row
 from bot.reading.message import Message
 from bot.reading.movements import combine
@@ -45,6 +45,8 @@ def put(message: Message, movement: str | None, folded: Folded, move: Fact | Non
     known, ask = _resolve(message, movement, move)
     if ask is not None:
         asks.append(ask)
+    if too_many_in_all(known, folded.rows):
+        asks.append(Ask("sets", message.span(move.start, move.end) if move else message.text.strip()[:80]))
     for row in folded.rows:
         work.sets.append(to_set(message, known if row.movement is None else row.movement, row, asks, move))
     seen: set[tuple[str, str]] = set()

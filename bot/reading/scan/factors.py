@@ -54,7 +54,7 @@ def factor(s: Scanner, i: int) -> Factor | None:
         made.role, made.end = "hold", made.end + 1
     elif unit == "min" and value <= 10:
         made.value, made.role, made.end = value * 60, "hold", made.end + 1
-    elif after.has("sets") and not (after.has("sets", "rounds")):
+    elif after.has("sets") and not (after.has("sets", "rounds")) and value == int(value):
         made.role, made.end = "sets", made.end + 1
     elif after.has("reps"):
         made.role, made.end = "reps", made.end + 1

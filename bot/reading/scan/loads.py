@@ -78,7 +78,7 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("load", item.start, s.at(end + 1).end, s.kg(value), {"how": how or "at"})], end + 2  # "10k plate"
     if unit is not None:
         return None
-    if s.at(end).has("times", "x") or s.at(end).has("sets"):
+    if s.at(end).has("times", "x") or (s.at(end).has("sets") and value == int(value)):
         return None
     named = s.at(j - 1).text.endswith(tuple(little("weight")))
     if named and (s.at(end).has("load", "sign") or s.at(end).text == "/") and s.at(end + 1).kind == "num":

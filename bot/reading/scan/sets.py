@@ -8,6 +8,7 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.items import Item
 from bot.reading.little import little
 from bot.reading.scan.factors import factor
+from bot.reading.scan.labelled import labelled
 from bot.reading.scan.lists import listed
 from bot.reading.scan.lone import lone_number, of_free_weight
 from bot.reading.scan.scanner import Scanner
@@ -20,6 +21,9 @@ LEAST_DUMBBELL = 9  # below it "the 3s" are sets of three
 
 def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item = s.at(i)
+    form = labelled(s, i)
+    if form is not None:
+        return form
     if item.has("ofsets"):
         return [Fact("rows", item.start, item.end, [Entry(int(item.name("ofsets") or 1))], {"each_of": True})], i + 1
     if item.has("sets", "vague"):
