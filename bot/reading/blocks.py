@@ -90,6 +90,8 @@ def split(facts: Sequence[Fact]) -> tuple[list[Fact], list[tuple[Fact, list[Fact
                 between,
                 list(facts[follow + 1 : moves[n + 2] if n + 2 < len(moves) else len(facts)]),
             )
+            if facts[follow].value.of_sets_before:
+                cut = 1 + max((i for i, fact in enumerate(between) if fact.kind == "sep"), default=-1)
             if facts[follow].value.movement == "!" and not _numbered(facts, follow):
                 cut = len(between)  # "second set rpe 9 because the dog walked by"
         own = [*taken, facts[at], *between[:cut]]

@@ -70,6 +70,7 @@ class Mention:
     movement: str
     spans: list[tuple[int, int]]
     features: set[str] = field(default_factory=set)
+    of_sets_before: bool = False  # "…, then 2x8 with the band": of the sets right before it
 
     @property
     def start(self) -> int:
@@ -157,7 +158,8 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
             continue
         features = set(hit.name.split("+"))
         last = mentions[-1] if mentions and mentions[-1].movement != "!" else None
-        if last is not None and _joins(message, rules, last, hit, features):
+        helped = last is not None and features <= HELP and _after_own_work(message, rules, last, hit, features)
+        if last is not None and not helped and _joins(message, rules, last, hit, features):
             last.features |= features
             last.spans.append((hit.start, hit.end))
             if hit.start <= last.spans[0][1] + GLUE and not _breaks(message, last.spans[0][1], hit.start, False):
@@ -167,7 +169,9 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
             continue
         if features == BARE_AGAIN and last is not None and last.features & HELP:
             features |= last.features - HELP  # "chin-ups with the band 3x6, then 3 without"
-        mention = Mention("", [(hit.start, hit.end)], set(features))
+        if helped:
+            features |= last.features if last is not None else set()
+        mention = Mention("", [(hit.start, hit.end)], set(features), helped)
         for waiting in reversed(loose):
             parts = set(waiting.name.split("+"))
             near = not _breaks(message, waiting.end, mention.start, False) and mention.start - waiting.end <= GLUE
@@ -261,6 +265,18 @@ def _work_between(message: Message, start: int, end: int) -> bool:
         left.value is not None and times.text in little("times") and right.value is not None
         for left, times, right in zip(tokens, tokens[1:], tokens[2:], strict=False)
     )
+
+
+def _after_own_work(message: Message, rules: Combine, last: Mention, hit: Hit, features: set[str]) -> bool:
+    """ "Pull-ups 5x3 with 20 and 2x8 with the band": the band is of the sets right before it, others stand before."""
+    after = max(end for _, end in last.spans)
+    tokens = message.tokens
+    works = [at for at in range(after, hit.start - 2) if _work_between(message, at, at + 3)]
+    if len(works) < 2 or last.features & HELP or rules.resolve(last.features | features) is None:
+        return False
+    near = tokens[works[-1] + 3 : hit.start]
+    plain = len(near) <= GLUE and all(token.kind == "word" and token.value is None for token in near)
+    return plain and not _breaks(message, after, hit.start, True)
 
 
 def _work_after(message: Message, start: int) -> bool:

@@ -49,6 +49,11 @@ class LoadFacts(EffortFacts):
                     row.load_kg = value
             self.load, self.load_said = value, True
             return
+        right_behind = self.prev is not None and self.prev.kind in ("rows", "bare") and self.prev.end == fact.start
+        if fact.note.get("none") and right_behind and self.group and self.scope is None and not self.based:
+            for row in self.last_group():
+                row.load_kg = 0.0  # "with 20 kg 3x8, then one more of ten without weight"
+            return
         if (
             fact.note.get("none")
             and self.scope is None

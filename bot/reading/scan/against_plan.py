@@ -206,6 +206,12 @@ def _stopped(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     return None
 
 
+def _of_reps(s: Scanner, i: int) -> bool:
+    """Whether "of 10" stands here, with nothing behind it that makes it a load."""
+    of, number = s.at(i), s.at(i + 1)
+    return of.has("times", "of") and not of.has("load", "at") and number.kind == "num" and s.unit_at(i + 2) is None
+
+
 def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
     """A value told against the plan: "50 instead of 45", "2.5 less", "one more rep", "3 of the 5"."""
     item = s.at(i)
@@ -254,6 +260,8 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         sign = -1 if mark.has("plan", "less") else 1
         if unit is None and (s.at(j + 1).has("reps") or s.at(j + 1).has("sets")):
             unit, j = ("reps" if s.at(j + 1).has("reps") else "sets"), j + 1
+        if unit is None and item.spelled and value == 1 and _of_reps(s, j + 1):
+            return _one_more(s, i, j + 1)  # "y una más de diez"
         if unit == "sets":
             one = item.spelled and value == 1
             return ([Fact("count", item.start, s.at(i + 1).end, 1)], i + 2) if one else None

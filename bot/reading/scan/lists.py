@@ -48,6 +48,7 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             or (nxt.kind == "move" and marks and marks[0] == "," and _after_movement(s, i))
             or (unit in ("kg", "lb") and numbers[-1][1] is None and marks[-1:] == [" "])
             or nxt.has("count")
+            or (nxt.text.isalpha() and not nxt.space and nxt.text in little("ordinal_ending"))
             or (bool(numbers) and nxt.text in little("a_miss"))
         ):
             break

@@ -7,6 +7,7 @@ from typing import Any
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
+from bot.reading.scan.schemes import chain
 
 PLATES = (5.0, 7.5, 10.0, 12.5, 15.0, 20.0, 25.0, 35.0, 45.0)  # what one plate weighs, in either unit
 
@@ -80,6 +81,9 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     if s.at(end).has("times", "x") or (s.at(end).has("sets") and value == int(value)):
         return None
+    led = s.at(i - 1).value is None and not s.at(i - 1).has("reps") and not s.at(i - 1).has("sets")
+    if how == "at" and led and s.at(end).kind == "move" and s.whole(value) and chain(s, end + 1) is None:
+        return None  # "started with 10 pull-ups"
     named = s.at(j - 1).text.endswith(tuple(little("weight")))
     if named and (s.at(end).has("load", "sign") or s.at(end).text == "/") and s.at(end + 1).kind == "num":
         return None  # "with weight 3@15", "with weight 5/4/4": reps, of loaded work

@@ -16,6 +16,7 @@ from bot.reading.scan.schemes import chain
 
 TIMES = range(2, 11)
 MOST_TRIES = 20
+TRIES_TOLD = 6  # so far behind the tries stands how many went up
 LEAST_DUMBBELL = 9  # below it "the 3s" are sets of three
 
 
@@ -62,6 +63,9 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if numbered and item.value in range(1, 21) and s.at(i + 2).has("sets", "sets") and not next_set:
         go_on = i + 4 if s.at(i + 3).text in (":", "-") else i + 3
         return [Fact("scope", item.start, s.at(i + 2).end, int(item.value or 0), {"numbered": True})], go_on
+    follow = s.at(i + 2)
+    if numbered and item.value in range(1, 21) and ending.text.isalpha() and follow.kind == "num" and follow.space:
+        return [Fact("scope", item.start, ending.end, int(item.value or 0), {"numbered": True})], i + 2  # "2nd 5"
     if numbered and item.value in range(1, 21) and s.at(i + 2).text in (":", ")"):
         return [Fact("scope", item.start, s.at(i + 2).end, int(item.value or 0), {"numbered": True})], i + 3
     told = _counted_by_word(s, i, item)
@@ -76,7 +80,7 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("rows", item.start, s.at(i + 1).end, [Entry(reps) for _ in range(int(item.value))])], i + 2
     if s.at(i + 1).has("times", "x") and s.at(i + 2).text == "(" and s.at(i + 3).kind == "num" and item.value:
         return [Fact("rounds", item.start, s.at(i + 1).end, int(item.value), {"bracket": True})], i + 3
-    told = _of_attempts(s, i) or chain(s, i)
+    told = _tries(s, i) or _of_attempts(s, i) or chain(s, i)
     if told is not None:
         other = chain(s, told[1] + 1) if s.at(told[1]).has("sep", "or") else None
         if other is not None:
@@ -130,6 +134,38 @@ def _of_attempts(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     rows = [Entry(1 if at < made else 0) for at in range(tried)]
     return [Fact("rows", item.start, s.at(i + 3).end, rows, {"list": True, "mark": "/"})], i + 4
+
+
+def _went_up(item: Item) -> bool:
+    return not little("went_up").isdisjoint(item.text.split())
+
+
+def _tries(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "5 attempts, 3 good": three singles, two misses."""
+    tried = s.at(i).value
+    if tried is None or tried not in range(2, MOST_TRIES + 1) or not s.at(i + 1).has("scheme", "attempt"):
+        return None
+    for j in range(i + 2, i + 2 + TRIES_TOLD):
+        made = s.at(j)
+        if made.kind == "nl" or made.text in (".", ";"):
+            return None
+        if made.value is not None and made.value != int(made.value):
+            return None
+        if made.value is not None:
+            good = any(_went_up(s.at(at)) for at in (j - 1, j + 1, j + 2))
+            if not good or made.value > tried:
+                return None
+            rows = [Entry(1 if at < made.value else 0) for at in range(int(tried))]
+            moves = [
+                Fact("move", s.at(at).start, s.at(at).end, s.at(at).mention)
+                for at in range(i + 2, j)
+                if s.at(at).kind == "move"
+            ]
+            end = j + 1
+            while end < j + 3 and _went_up(s.at(end)):
+                end += 1
+            return [*moves, Fact("rows", s.at(i).start, s.at(end - 1).end, rows, {"list": True, "mark": "/"})], end
+    return None
 
 
 def _before_is_number(s: Scanner, i: int) -> bool:
