@@ -93,7 +93,11 @@ def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[C
         found = [hit for hit in grammar.at(tokens, at) if hit.end <= limits[at]]
         if token.spelled and message.language != FALLBACK:
             found = [hit for hit in found if hit.name != "once"]  # "once kilos" are eleven
-        if found and items and (items[-1].has("sets", "sets") or items[-1].has("plan", "more")):
+        if (
+            found
+            and items
+            and (items[-1].has("sets", "sets") or items[-1].has("plan", "more") or items[-1].has("load", "plate"))
+        ):
             found = [hit for hit in found if (hit.table, hit.name) != ("effort", "after")]  # "3 series de diez"
         sided = at and any(hit.table == "side" and hit.end == at for hit in grammar.at(tokens, at - 1))
         if found and token.kind == "num" and at and (sided or tokens[at - 1].text in TIED):

@@ -37,7 +37,8 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
         if name in NEED_AN_END and not places.closing:
             continue
         for hit in named.get(name, ()):
-            if name in NEED_AN_END and not places.work_after(hit.end):
+            compared = name == "when" and places.told_now_before(hit.start)  # "today 8, last week 6"
+            if name in NEED_AN_END and not compared and not places.work_after(hit.end):
                 continue  # "last week I did 3x8" is a report
             if hit.start in taken or (name == "ahead" and not _number_next(message, hit.end)):
                 continue
@@ -104,6 +105,12 @@ class _Places:
         """Whether a number follows what the athlete did do, told later than right at `at`."""
         told = self._next(self.closing, at + 1)
         return bool(self._numbers) and told < self._numbers[-1]
+
+    def told_now_before(self, at: int) -> bool:
+        """Whether the sentence has told a number of now before: what follows is compared with it."""
+        start = self.sentence_start(at)
+        now = next((place for place in self._now if start <= place < at), None)
+        return now is not None and any(now < place < at for place in self._numbers)
 
     def sentence_start(self, at: int) -> int:
         found = bisect_right(self._sentences, at)

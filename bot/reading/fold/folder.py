@@ -13,6 +13,10 @@ from bot.reading.facts import Fact
 from bot.reading.fold.bares import BareFacts
 from bot.reading.fold.rows import Folded, Row
 
+LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_dip muscle_up".split())
+LIST_GOES_ON = 3  # sets from which on a first set and what follows are a list
+MOST_DROPPED = 3  # reps that fall within a list of one load
+LEAST_EITHER = 15  # so many reps a set of a heavy lift are as likely kilograms
 MOST_ROWS = 300  # of one exercise in one message; more is no training
 
 
@@ -100,9 +104,14 @@ class Folder(BareFacts):
             and at
             and facts[at - 1].kind == "scope"
             and facts[at - 1].value == "first"
-            and any(fact.kind == "sep" and fact.note.get("mark") == "!" for fact in facts[at:])
+            and (
+                any(fact.kind == "sep" and fact.note.get("mark") == "!" for fact in facts[at:])
+                or any(fact.kind == "scheme" and fact.value == "got" for fact in facts[:at])
+            )
         ):
-            self.rows.append(Row(1))  # "my first muscle-up!"
+            self.rows.append(
+                Row(1, side=self.side if self.side in ("left", "right") else None)
+            )  # "my first muscle-up!"
         things = [fact for fact in self.block.facts if fact.kind == "thing"]
         if things and self.rows and not self.based and all(row.load_kg is None for row in self.rows):
             self.ask("load_kg", things[0])
@@ -189,8 +198,48 @@ class Folder(BareFacts):
             elif len(self.bares) > 1:
                 row.load_open = False
 
+    def _goes_on(self) -> None:
+        """ "5 pull-ups with 15 kg, then 4, 4 and 3": the list goes on with the load of its first set."""
+        first = self.rows[0] if len(self.rows) >= LIST_GOES_ON and not self.based else None
+        rest = self.rows[1:]
+        if first is None or not first.load_kg or not first.reps or any(row.group == first.group for row in rest):
+            return
+        told = [fact for fact in self.block.facts if fact.kind in ("rows", "bare")]
+        listed = len(told) == 2 and bool(told[1].note.get("list")) and not first.side
+        near = all(row.reps and 0 <= first.reps - row.reps <= MOST_DROPPED for row in rest)
+        if listed and near and all(row.load_kg is None and not row.load_open for row in rest):
+            for row in rest:
+                row.load_kg = first.load_kg
+
+    def _heavy_by_reps(self) -> None:
+        """ "Pull-ups 5x15 4x20 3x25": more kilograms for fewer reps as likely as more reps in fewer sets; asked."""
+        if self.block.movement not in LOADED or self.based or self.load_said:
+            return
+        told = [fact for fact in self.block.facts if fact.kind == "rows"]
+        reps = [fact.value[0].reps or 0 for fact in told]
+        counts = [len(fact.value) for fact in told]
+        plain = len(told) > 1 and all(fact.note.get("plain") and "own_load" not in fact.note for fact in told)
+        rising = reps == sorted(set(reps)) and counts == sorted(counts, reverse=True)
+        if plain and rising and reps[0] >= LEAST_EITHER and len(self.rows) == sum(counts):
+            self.ask("sets", Fact("rows", told[0].start, told[-1].end))
+            self.rows = []
+
+    def _weighted_by(self) -> None:
+        """ "Weighted pull-ups 4x5": with how much is not said."""
+        unsaid = all(row.load_kg is None and not row.load_open for row in self.rows)
+        if not self.rows or not self.weighted or not unsaid or self.based or not self.block.loadable or self.asks:
+            return
+        self.ask("load_kg", next(fact for fact in self.block.facts if fact.kind == "weighted"))
+        for row in self.rows:
+            row.load_open = True
+
     def _finish_rows(self) -> None:
         """What holds for every set."""
+        self._weighted_by()
+        self._goes_on()
+        self._heavy_by_reps()
+        if not self.rows:
+            return
         for row, before in self.more_of:
             if row.load_kg is None and not row.load_open:
                 row.load_kg = before.load_kg

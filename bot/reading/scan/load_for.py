@@ -8,6 +8,7 @@ from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 
 LEAST_LOAD = 15  # a whole number below it, without a unit, may be reps: "12 for 3"
+PLATES = (1.25, 2.5, 5.0, 10.0, 15.0, 20.0, 25.0, 35.0, 45.0)  # what one plate weighs, in either unit
 MOST_REPS = 12  # so many reps with a load that is told first
 
 
@@ -90,12 +91,21 @@ def load_by_reps(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
 
 
 def plates(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
-    """ "Two 5 kg plates", "2 x 10 kg plates": ten kilograms, and twenty."""
-    many, j = s.at(i), i + 1 + s.at(i + 1).has("times", "x")
-    each, unit = s.at(j), s.unit_at(j + 1)
-    if many.value not in range(2, 5) or each.kind != "num" or not each.value or not s.at(j + 2).has("load", "plate"):
+    """ "Two 5 kg plates", "with two plates of 5": ten kilograms; "2 x 10 kg plates": twenty."""
+    first = i + 1 if s.at(i).has("load", "at", "plus") else i
+    many, j = s.at(first), first + 1 + s.at(first + 1).has("times", "x")
+    each = s.at(j)
+    if many.value not in range(2, 5):
         return None
-    if unit not in ("kg", "lb"):
+    if each.has("load", "plate") and s.at(j + 1).has("times", "of") and s.at(j + 2).kind == "num":
+        each, end = s.at(j + 2), j + 3
+        unit = s.unit_at(end) if s.unit_at(end) in ("kg", "lb") else None
+        end += unit is not None
+        if not unit and (s.at(end).has("times", "x") or each.value not in PLATES):
+            return None
+    elif each.kind == "num" and s.at(j + 2).has("load", "plate") and s.unit_at(j + 1) in ("kg", "lb"):
+        unit, end = s.unit_at(j + 1), j + 3
+    else:
         return None
-    kg = s.kg(each.value, unit) * (many.value or 0)
-    return [Fact("load", many.start, s.at(j + 2).end, kg, {"how": "at", "unit": unit})], j + 3
+    kg = s.kg(each.value or 0, unit) * (many.value or 0)
+    return [Fact("load", s.at(i).start, s.at(end - 1).end, kg, {"how": "at", "unit": unit or s.unit})], end

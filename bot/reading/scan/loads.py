@@ -11,12 +11,16 @@ from bot.reading.scan.schemes import chain
 
 PLATES = (5.0, 7.5, 10.0, 12.5, 15.0, 20.0, 25.0, 35.0, 45.0)  # what one plate weighs, in either unit
 
+MOST_LINES = 9  # exercises that are numbered "A1" to "A9"
+
 
 def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item = s.at(i)
     if item.text == "#" and item.space and s.at(i + 1).kind == "num" and not s.at(i + 1).space:
         pounds = s.kg(s.at(i + 1).value or 0, "lb")
         return [Fact("load", item.start, s.at(i + 1).end, pounds, {"how": "plus", "unit": "lb"})], i + 2
+    if len(item.text) == 1 and item.text.isalpha() and _numbers_a_line(s, i):
+        return [Fact("word", item.start, s.at(i + 1).end, None, {"noise": True})], i + 2  # "A2 fondos 4x8"
     if item.has("load", "none"):
         follow = s.at(i + 1)
         if follow.has("load", "plus") and s.at(i + 2).kind == "num":
@@ -112,6 +116,13 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if how == "at" and s.at(i).text in little("at") and 6 <= value <= 10:
         return [Fact("at", item.start, stop, (value, s.kg(value)))], end
     return [Fact("load", item.start, stop, s.kg(value), {"how": how, "comma": number.comma})], end
+
+
+def _numbers_a_line(s: Scanner, i: int) -> bool:
+    """Whether a letter with a figure heads a line, before a movement or its mark."""
+    number, after = s.at(i + 1), s.at(i + 2)
+    heads = s.at(i - 1).kind == "nl" and number.kind == "num" and not number.space
+    return heads and (number.value or 0) <= MOST_LINES and (after.kind == "move" or after.text in (":", ")", "-", "."))
 
 
 def _percent(s: Scanner, i: int, j: int, value: float, how: str | None) -> tuple[list[Fact], int] | None:

@@ -145,6 +145,11 @@ def _tries(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     tried = s.at(i).value
     if tried is None or tried not in range(2, MOST_TRIES + 1) or not s.at(i + 1).has("scheme", "attempt"):
         return None
+    timed = s.unit_at(i + 4)
+    if s.at(i + 2).has("times", "of") and s.at(i + 3).kind == "num" and timed in ("sec", "min"):
+        hold_s = (s.at(i + 3).value or 0) * (60 if timed == "min" else 1)
+        holds = [Entry(hold_s=hold_s) for _ in range(int(tried))]
+        return [Fact("rows", s.at(i).start, s.at(i + 4).end, holds, {"list": True})], i + 5  # "3 attempts of 20 s"
     for j in range(i + 2, i + 2 + TRIES_TOLD):
         made = s.at(j)
         if made.kind == "nl" or made.text in (".", ";"):
