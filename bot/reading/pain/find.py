@@ -9,8 +9,9 @@ from __future__ import annotations
 from bot.reading.lexicon import Hit
 from bot.reading.message import Claim, Message
 from bot.reading.pain.apart import describe, hand_over, only_small, scored_later
-from bot.reading.pain.belonging import attach
-from bot.reading.pain.entries import claims_of
+from bot.reading.little import little
+from bot.reading.pain.belonging import JOINTS, attach
+from bot.reading.pain.entries import WORST, claims_of
 from bot.reading.pain.placeless import bare_answer, placeless
 from bot.reading.pain.places import Place, places_in
 from bot.reading.pain.scores import Score, by_pain_word, near_moment, scores_in
@@ -18,6 +19,8 @@ from bot.reading.pain.words import body_words
 from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import PainRead
 from bot.reading.red_flags import Cues, signs_in, views
+
+SHORT = 14  # tokens of a sentence whose one number is the score of its one joint
 
 
 def find_pain(message: Message) -> list[Claim]:
@@ -62,6 +65,8 @@ def _pain_of(message: Message) -> list[Claim]:
             continue
         if places:
             left = attach(words, places, scores, bounds, signs, cues)
+            if _of_the_one(message, words, places, left, bounds):
+                places[0].scores, left = [(left[0], None, near_moment(words, left[0], bounds))], []
             if waiting and not scores and len(places) == 1 and only_small(words, bounds, places):
                 hand_over(words, places[0], waiting)
                 loose = [one for one in loose if one[0] not in waiting]
@@ -113,6 +118,30 @@ def _pain_of(message: Message) -> list[Claim]:
             return claims
     claims = placeless(message, words, claims, told, [p for p in mentioned if not p.others], loose, without)
     return claims or bare_answer(message, words)
+
+
+def _of_the_one(
+    message: Message, words: BodyWords, places: list[Place], left: list[Score], bounds: tuple[int, int]
+) -> bool:
+    """ "Same elbow as yesterday, a 2", "a 6, the shoulder!": the one joint and the one number of a short sentence.
+
+    A score lost is a pain that nobody hears of.
+    """
+    if len(places) != 1 or len(left) != 1 or places[0].scores or places[0].others:
+        return False
+    score, tokens = left[0], words.tokens
+    numbers = sum(token.value is not None and token.kind == "num" for token in tokens[bounds[0] : bounds[1]])
+    inside = sum(token.value is not None and token.kind == "num" for token in tokens[score.start : score.end])
+    led = score.start == bounds[0] or score.led or tokens[score.start - 1].text in little("before_lone_score")
+    sentence, place = range(*bounds), places[0]
+    clause = next((at for at in range(score.start, bounds[0], -1) if tokens[at].text == ","), bounds[0])
+    if any(hit.start in sentence for hit in words.none) or any(at in words.earlier for at in range(clause, bounds[1])):
+        return False  # "free of pain today, yesterday it was a 4"
+    worked = any(at in words.session for at in sentence) or any(
+        message.movement_hits[at] for at in sentence if not place.start - 1 <= at < place.end  # "al codo"
+    )
+    short = bounds[1] - bounds[0] <= SHORT and numbers == inside and score.value <= WORST
+    return led and short and not worked and {site.name for site in place.sites} <= JOINTS
 
 
 def _noise(claims: list[Claim], spare: list[tuple[int, int]]) -> list[Claim]:

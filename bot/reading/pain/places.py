@@ -10,6 +10,8 @@ from bot.reading.pain.scores import Score
 from bot.reading.pain.words import BodyWords
 from bot.reading.red_flags import Sign
 
+FREE_REACH = 3  # words between "no pain" and its place, a place and its score
+
 
 @dataclass
 class Place:
@@ -45,6 +47,9 @@ def places_in(words: BodyWords, bounds: tuple[int, int]) -> list[Place]:
         if places:
             between = range(places[-1].end, site.start)
             joins = [a for a in between if a not in words.sides]
+            if _free_before(words, places[-1], site, bounds[1]):
+                places.append(Place(site.start, site.end, [site]))
+                continue
             if (between and all(tokens[a].text in little("between_places") for a in joins) and joins) and not any(
                 hit.start in between for hit in (*words.hurts, *words.none)
             ):
@@ -55,6 +60,14 @@ def places_in(words: BodyWords, bounds: tuple[int, int]) -> list[Place]:
                 continue
         places.append(Place(site.start, site.end, [site]))
     return places
+
+
+def _free_before(words: BodyWords, place: Place, site: Hit, high: int) -> bool:
+    """ "No pain in the elbow, shoulder a 1": the score behind the comma is not that of what is free of pain."""
+    tokens = words.tokens
+    free = any(hit.end <= place.start <= hit.end + FREE_REACH for hit in words.none)
+    scored = any(token.value is not None for token in tokens[site.end : min(site.end + FREE_REACH, high)])
+    return free and scored and any(token.text == "," for token in tokens[place.end : site.start])
 
 
 def side_of(words: BodyWords, place: Place, index: int, low: int, high: int) -> tuple[str | None, int, int]:

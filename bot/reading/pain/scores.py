@@ -72,6 +72,8 @@ def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
                 end = upper + 1
                 if upper in scaled:
                     end, is_scaled = scaled[upper], True
+        elif at > bounds[0] and tokens[at - 1].text in little("between") and _to_next(tokens, at, bounds[1]):
+            value, end = tokens[at + 2].value or value, at + 3  # "between 2 and 3"
         either = _either(words, at, bounds[1]) if end == at + 1 else None
         if either is not None:
             end, value = either
@@ -122,12 +124,20 @@ def _of_now(words: BodyWords, scores: list[Score]) -> list[Score]:
     return out
 
 
+def _to_next(tokens: Sequence[Token], at: int, high: int) -> bool:
+    """Whether "2 and 3" stands here: neighbours on the scale."""
+    if at + 2 >= high or tokens[at + 1].text not in little("and"):
+        return False
+    return tokens[at + 2].value in ((tokens[at].value or 0) + 1, (tokens[at].value or 0) + 2)
+
+
 def _changed(words: BodyWords, last: Score, score: Score) -> bool:
-    """ "from 4 to 2": the later one stands."""
-    before = words.tokens[last.start - 1].text if last.start else ""
-    return (
-        before in little("from") and score.start == last.end + 1 and words.tokens[last.end].text in little("changed_to")
-    )
+    """ "from 4 to 2", "from a 4 to a 2": the later one stands."""
+    tokens = words.tokens
+    led = last.start - 1 - (last.start > 0 and tokens[last.start - 1].text in little("likely"))
+    to = score.start - 1 - (tokens[score.start - 1].text in little("likely"))
+    before = tokens[led].text if led >= 0 else ""
+    return before in little("from") and to == last.end and tokens[to].text in little("changed_to")
 
 
 def _led_back(words: BodyWords, low: int, high: int) -> bool:
