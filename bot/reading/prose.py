@@ -160,7 +160,7 @@ def _leaning_sentences(facts: Sequence[Fact]) -> frozenset[int]:
     sentence = 0
     for fact in facts:
         sentence += fact.kind == "sep" and fact.value == 3
-        if fact.kind == "plan" and set(fact.note.get("names", ())) & {"done", "planned", "same", "took"}:
+        if fact.kind == "plan" and set(fact.note.get("names", ())) & {"done", "planned", "same", "took", "turned_to"}:
             found.add(sentence)
     return frozenset(found)
 

@@ -8,12 +8,16 @@ from bot.reading.movements import find_movements
 
 PLACES_IN_NAMES = frozenset({"hand_on_biceps", "hand_on_shoulder", "at_elbow", "at_shoulder"})  # no pain there
 
+HANDS = frozenset({"hand_on_biceps", "hand_on_shoulder"})
+
 
 def settle(message: Message, claims: list[Claim]) -> list[Claim]:
     """Claims that contradict each other or a movement's name: the surer one stays."""
     named: set[int] = set()
-    for hit in (hits[0] for hits in message.movement_hits if hits):
-        if hit.table == "part" and set(hit.name.split("+")) & PLACES_IN_NAMES:
+    found = [hits[0] for hits in message.movement_hits if hits and hits[0].table == "part"]
+    whole = any(not set(hit.name.split("+")) <= PLACES_IN_NAMES - HANDS for hit in found)
+    for hit in found:
+        if whole and set(hit.name.split("+")) & PLACES_IN_NAMES:  # "le doy un 2 al codo" names no movement
             named.update(range(hit.start, hit.end))
     kept = [c for c in claims if not (c.kind == "pain" and named & set(range(c.start, c.end)))]
     kept = [

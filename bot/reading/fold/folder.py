@@ -17,6 +17,7 @@ LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_d
 LIST_GOES_ON = 3  # sets from which on a first set and what follows are a list
 MOST_DROPPED = 3  # reps that fall within a list of one load
 LEAST_EITHER = 15  # so many reps a set of a heavy lift are as likely kilograms
+MOST_ASKED = 20  # sets that are asked about by their number
 MOST_ROWS = 300  # of one exercise in one message; more is no training
 
 
@@ -133,7 +134,7 @@ class Folder(BareFacts):
                 self.rows.append(Row(1, load_kg=self.load))  # "1RM test: 52.5 kg"
             else:
                 self.ask("reps", loaded[0])
-                self.rows.append(Row(None, load_kg=self.load))
+                self.rows += [Row(None, load_kg=self.load) for _ in range(min(self.count or 1, MOST_ASKED))]
 
     def _finish_efforts(self) -> None:
         """Efforts said before the sets, or of all of them."""

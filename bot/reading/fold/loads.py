@@ -245,6 +245,13 @@ class LoadFacts(EffortFacts):
     def on_delta(self, fact: Fact) -> None:
         amount, kind, sign = fact.value
         rows = (self.scoped() if self.scope is not None else self.rows) or self.rows
+        if kind == "load" and sign < 0 and not self.based and self.block.loadable:
+            unknown = [row for row in rows if row.load_kg is None and not row.assist_kg]
+            if unknown:
+                self.ask("load_kg", fact)  # "4x4, 5 kg less": than what is not said
+            for row in unknown:
+                row.load_open = True
+            rows = [row for row in rows if row not in unknown]
         for row in rows:
             if kind == "load" and sign > 0 and row.load_kg is None and not row.assist_kg and not self.based:
                 row.load_kg = amount  # "4x4, added 5 kg"

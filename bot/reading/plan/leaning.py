@@ -37,7 +37,7 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     if any(fact.kind == "count" and (fact.note.get("of_plan") or fact.note.get("only")) for fact in facts):
         return True
     loaded = any(f.kind in ("load", "bare") for f in facts) and not moves and not any(f.kind == "rows" for f in facts)
-    if loaded and ("took" in names or any(f.kind == "scope" and f.value == "all" for f in facts)):
+    if loaded and (names & {"took", "turned_to"} or any(f.kind == "scope" and f.value == "all" for f in facts)):
         return True
     if "all_lifts" in names and not moves and any(f.kind in ("bare", "load") for f in facts):
         return True

@@ -92,7 +92,7 @@ class Told:
             return
         self.leaving = said.named and self.leaving and not said.values
         self._kept_whole(said)
-        if self._other_work(said):
+        if self._other_thing(said) or self._other_work(said):
             return
         if not said.values:
             if said.names & {"less", "more"} and all(fact.kind in ("plan", "move") for fact in clause.facts):
@@ -259,6 +259,17 @@ class Told:
                     surely = set()  # "did the 3s with 25": those alone
                 fine = "fine" in names and (said.values or len(self.clauses) > 1) and not any(self.keep.values())
                 self.everything = self.everything or bool(surely or fine)
+
+    def _other_thing(self, said: _Said) -> bool:
+        """ "Done but with a band instead of weight": what stands for what, no book knows; asked."""
+        clause = said.clause
+        if "instead" not in said.names or "not_this" in said.names or said.values or said.named or clause.outside:
+            return False
+        words = [fact for fact in clause.facts if fact.kind == "word" and not fact.note.get("noise")]
+        if not words or clause.facts[-1].kind != "word" or any(fact.kind == "claim" for fact in clause.facts):
+            return False
+        self.asks.append(Ask("sets", self.message.span(clause.facts[0].start, clause.facts[-1].end)))
+        return True
 
     def _other_work(self, said: _Said) -> bool:
         """Work that the plan has not: another movement, one more set; whether that is all that the clause says."""

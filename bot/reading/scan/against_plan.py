@@ -11,6 +11,7 @@ BETWEEN = ("word", "known", "claim", "move")  # what may stand between a value a
 MOST_NAMED = 6  # so many sets are named by their number: "the last two"
 REACH = 6  # so far from "after the second set" stands what changed
 MOST_CHANGE = 10  # more than this is no change of a load but a load
+VERBS = 4  # items between an old value and the verb of the new one
 LEFT_OUT = 7  # how far "out" may stand from "left": "left the dips out"
 
 
@@ -29,6 +30,9 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if told is not None:
             return told
     if item.has("plan", "instead") and s.at(i + 1).value is not None and not item.has("fail"):
+        turned = _old_first(s, i)
+        if turned is not None:
+            return turned
         row = chain(s, i + 1)
         if row is not None:
             return [Fact("word", item.start, s.at(row[1] - 1).end, None, {"noise": True})], row[1]
@@ -46,6 +50,25 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if told is not None:
             return told
     return _stopped(s, i) if item.has("plan", "stopped") else None
+
+
+def _old_first(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "Instead of 20 I used 22.5", "en lugar de 5 hice 4 series": the old value told before the new one."""
+    j = i + 2
+    old_unit = s.unit_at(j) if s.unit_at(j) in ("kg", "lb", "sec") else "reps" if s.at(j).has("reps") else None
+    j += old_unit is not None
+    told = [
+        at for at in range(j, j + VERBS) if s.at(at).has("scheme", "got") or s.at(at).has("plan", "took", "turned_to")
+    ]
+    if not told or s.at(told[0] + 1).kind != "num" or s.at(told[0] + 2).has("times", "x"):
+        return None
+    new, after = s.at(told[0] + 1), told[0] + 2
+    if s.at(after).has("sets", "sets"):
+        return [Fact("word", s.at(i).start, s.at(told[0]).end, None, {"noise": True})], told[0] + 1
+    unit = s.unit_at(after) if s.unit_at(after) in ("kg", "lb", "sec") else "reps" if s.at(after).has("reps") else None
+    after += unit is not None
+    value = (new.value, s.at(i + 1).value, unit or old_unit)
+    return [Fact("instead", s.at(i).start, s.at(after - 1).end, value)], after
 
 
 def _can_lead(fact: Fact) -> bool:
@@ -81,8 +104,8 @@ def _shifted(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             return None
     sign = -1 if away or item.has("plan", "minus") else 1
     kind = {"sec": "hold", "reps": "reps"}.get(unit, "load")
-    if kind == "load" and sign > 0 and value > MOST_CHANGE:
-        return None  # "4x4, added 20 kg"
+    if kind == "load" and value > MOST_CHANGE and (sign > 0 or item.has("plan", "turned_to")):
+        return None  # "4x4, added 20 kg", "bajé 20 kilos": to, not by
     amount = s.kg(value, unit) if kind == "load" else value
     return [Fact("delta", item.start, s.at(j - 1).end, (amount, kind, sign))], j
 
@@ -264,7 +287,8 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
             return _one_more(s, i, j + 1)  # "y una más de diez"
         if unit == "sets":
             one = item.spelled and value == 1
-            return ([Fact("count", item.start, s.at(i + 1).end, 1)], i + 2) if one else None
+            fewer = mark.has("plan", "less") and value in range(1, MOST_NAMED)
+            return ([Fact("count", item.start, s.at(i + 1).end, int(value))], i + 2) if one or fewer else None
         if unit is None and s.unit_at(j + 1) in ("kg", "lb"):
             unit, j = s.unit_at(j + 1), j + 1
         if unit is None and item.spelled and value == 1:
