@@ -7,15 +7,15 @@ A place of the body becomes an entry where a score, a word of pain or a warning 
 from __future__ import annotations
 
 from bot.reading.lexicon import Hit
+from bot.reading.little import little
 from bot.reading.message import Claim, Message
 from bot.reading.pain.apart import describe, hand_over, only_small, scored_later
-from bot.reading.little import little
 from bot.reading.pain.belonging import JOINTS, attach
 from bot.reading.pain.entries import WORST, claims_of
 from bot.reading.pain.placeless import bare_answer, placeless
 from bot.reading.pain.places import Place, places_in
 from bot.reading.pain.scores import Score, by_pain_word, near_moment, scores_in
-from bot.reading.pain.words import body_words
+from bot.reading.pain.words import BodyWords, body_words
 from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import PainRead
 from bot.reading.red_flags import Cues, signs_in, views
