@@ -55,7 +55,8 @@ def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
         work.asks.insert(0, Ask("movement", span))
         work.report = True
         return
-    reps = any(fact.kind == "rows" and fact.note.get("reps") for fact in facts)  # "a new best: 1 rep with 45 kg"
+    tested = any(fact.kind == "scheme" and fact.value == "one_rm" for fact in facts)  # "tested my 1RM: 47.5"
+    reps = tested or any(fact.kind == "rows" and fact.note.get("reps") for fact in facts)
     if loads and (reps or any(fact.kind in ("bare", "count") for fact in facts)):
         work.asks.append(Ask("movement", message.span(loads[0].start, loads[0].end)))
         work.report = True

@@ -110,9 +110,8 @@ class Folder(BareFacts):
                 or any(fact.kind == "scheme" and fact.value == "got" for fact in facts[:at])
             )
         ):
-            self.rows.append(
-                Row(1, side=self.side if self.side in ("left", "right") else None)
-            )  # "my first muscle-up!"
+            side = next((fact.value for fact in facts[at:] if fact.kind == "side" and fact.value != "each"), None)
+            self.rows.append(Row(1, side=side))  # "my first muscle-up!"
         things = [fact for fact in self.block.facts if fact.kind == "thing"]
         if things and self.rows and not self.based and all(row.load_kg is None for row in self.rows):
             self.ask("load_kg", things[0])

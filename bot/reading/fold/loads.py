@@ -244,6 +244,8 @@ class LoadFacts(EffortFacts):
 
     def on_delta(self, fact: Fact) -> None:
         amount, kind, sign = fact.value
+        if not self.based and self.scope is None and kind == "load" and any(row.load_kg for row in self.rows):
+            return  # "5x4 at 17.5, which is 2.5 more than last week"
         rows = (self.scoped() if self.scope is not None else self.rows) or self.rows
         if kind == "load" and sign < 0 and not self.based and self.block.loadable:
             unknown = [row for row in rows if row.load_kg is None and not row.assist_kg]

@@ -22,6 +22,8 @@ class MarkFacts(LoadFacts):
     """Marks on sets."""
 
     def on_scope(self, fact: Fact) -> None:
+        if fact.note.get("spent"):
+            return
         self.scope, self.scope_fact = fact.value, fact
         if fact.value == "over":
             self.over = fact
@@ -140,6 +142,8 @@ class MarkFacts(LoadFacts):
         if fact.note.get("spent"):
             return
         ordinal = fact.value
+        if self._missed_after(fact):
+            return
         follow = self.next
         if follow is not None and follow.start == fact.end and follow.value and not self.block.hold:
             told = self.attempt_load is not None or self.loads_told()
@@ -187,7 +191,7 @@ class MarkFacts(LoadFacts):
                     row.failed = True
                     if isinstance(ordinal, int):
                         row.reps = ordinal - 1
-                    elif ordinal == "last" and fact.note.get("rep") and row.reps:
+                    elif row.reps and (self._of_last_rep() or (ordinal == "last" and fact.note.get("rep"))):
                         row.reps -= 1
                     elif row.reps is not None and self.based:
                         row.reps = None
@@ -286,6 +290,23 @@ class MarkFacts(LoadFacts):
             new = replace(new, group=self.group, load_kg=None)
             self.count = None
         self.rows.append(new)
+
+    def _missed_after(self, fact: Fact) -> bool:
+        """ "4x3, tried a fifth but failed at 2": so many reps of one more set."""
+        at, last = self.next, self.rows[-1] if self.rows else None
+        small = at is not None and at.kind == "load" and at.note.get("how") == "at" and not at.note.get("unit")
+        if not small or at is None or last is None or not last.reps or self.based or fact.value is not None:
+            return False
+        if not 0 < at.value < last.reps or at.value != int(at.value) or "attempt" not in self.schemes:
+            return False
+        at.note["spent"] = True
+        self.rows.append(replace(last, reps=int(at.value), failed=True, rpe=None, linked=False, group=self.group + 1))
+        self.group, self.scope = self.group + 1, None
+        return True
+
+    def _of_last_rep(self) -> bool:
+        """ "The last rep of the last set failed"."""
+        return bool(self.scope_fact and self.scope_fact.note.get("rep") and not self.based)
 
     def _told_twice(self, fact: Fact) -> bool:
         """ "The fourth got stuck half way, missed": two words for one miss, nothing of sets between them."""
@@ -408,13 +429,22 @@ class MarkFacts(LoadFacts):
             flags = self.flags | self.late
             self.apply(self.rows[self.frozen :], flags, "pause_pause" in flags)
             self.frozen, self.late = len(self.rows), set()
-        if fact.value >= 2 and self.failure is not None and self.rows:
-            for row in self.rows:
-                row.rpe = row.rpe if row.rpe is not None else self.failure
-            self.failure = None  # "to failure: 48, then 30 and 22"
+        if fact.value >= 2:
+            self._close_failure()  # "to failure: 48, then 30 and 22"
         if fact.value >= 2:
             self.scope = None if self.scope not in ("all",) else self.scope
             self.side = self.side if fact.note.get("nl") is None else None
+
+    def on_weighted(self, _fact: Fact) -> None:
+        self._close_failure()  # "to failure 12, 10, 8 and weighted 2x5"
+
+    def _close_failure(self) -> None:
+        """The sets so far were those that went to failure."""
+        if self.failure is None or not self.rows:
+            return
+        for row in self.rows:
+            row.rpe = row.rpe if row.rpe is not None else self.failure
+        self.failure = None
 
     def on_move(self, _fact: Fact) -> None:
         self.moved = True

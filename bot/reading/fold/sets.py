@@ -83,6 +83,8 @@ def to_set(message: Message, movement: str | None, row: Row, asks: list[Ask], mo
         assist, load = None, 0.0
     elif movement == "pull_up" and row.assist_kg and not load:
         movement = "band_pull_up"
+    elif movement == "dead_hang" and row.side in ("left", "right"):
+        movement = "one_arm_hang"  # "left arm hang 25 s"
     elif movement == "one_arm_pull_up" and row.assist_kg and not load:
         movement = "one_arm_counterweight"
     reps = row.reps

@@ -48,6 +48,8 @@ class WorkFacts(MarkFacts):
             for row, entry in zip(self.rows, entries, strict=True):
                 row.reps = entry.reps
             return
+        if self._placed_behind(fact, entries):
+            return
         if self._named_again(fact, entries) or self._each_again(entries):
             return
         self.said_sets = True
@@ -87,6 +89,24 @@ class WorkFacts(MarkFacts):
             self.bares = []
             return
         self._place(fact, entries, note)
+
+    def _placed_behind(self, fact: Fact, entries: list[Entry]) -> bool:
+        """ "5x3, only 2 reps on the fifth": the reps of a set that is named behind them."""
+        after = [one for one in self.block.facts[self.place(fact) + 1 :] if one.kind != "word" and one.value != "the"]
+        scope = after[0].value if after and after[0].kind == "scope" else None
+        named = scope == "last" or isinstance(scope, int)
+        if not named or self.scope is not None or len(entries) != 1 or entries[0].reps is None or self.based:
+            return False
+        if len(self.rows) < 2 or fact.note.get("word") or self.side in ("left", "right"):
+            return False
+        self.scope = scope
+        rows = self.scoped()
+        self.scope = None
+        if not rows or any((row.reps or 0) < (entries[0].reps or 0) for row in rows):
+            return False
+        self.override(rows, entries[0])
+        after[0].note["spent"] = True
+        return True
 
     def _named_again(self, fact: Fact, entries: list[Entry]) -> bool:
         """ "RPE 9 on the double", sentences after it was told: the effort is that set's."""
@@ -215,6 +235,8 @@ class WorkFacts(MarkFacts):
 
     def _place(self, fact: Fact, entries: list[Entry], note: dict[str, Any]) -> None:
         """Reps or holds to new sets, with the count, the mend and the loads that waited for them."""
+        if not self.rows and self.count is None and len(entries) == 1 and isinstance(self.scope, tuple):
+            self.count = self.scope[1] if self.scope[0] == "first" else None  # "first two sets 5 reps at 20, then …"
         count = self.count
         if count is not None and self._told_singly(fact, count):
             count = self.count = None

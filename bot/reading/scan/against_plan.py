@@ -316,7 +316,7 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         note = {"of_plan": int(s.at(i + 2).value or 0)}
         return [Fact("count", item.start, s.at(i + 2).end, int(value), note)], end
     if (
-        s.at(i + 1).has("times", "of")
+        of
         and (s.at(i - 1).has("plan", "only") or s.at(i - 1).has("scheme", "got") or s.at(i + 3).has("sets"))
         and s.at(i + 2).kind == "num"
         and (s.at(i + 2).value or 0) >= value

@@ -78,6 +78,8 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
     ) and s.at(end + 1).kind == "num":
         second = s.at(end + 1).value or 0
         if not (joined.text == "/" and second == 10):
+            if joined.text == "/" and LEAST_LISTED <= second <= low:
+                return [Fact("ask", s.at(i).start, s.at(end + 1).end, "rpe")], end + 2  # "rpe 7 / 6": of what?
             if second > low and second <= 10:
                 high, end, ranged = second, end + 2, True
         else:

@@ -14,6 +14,9 @@ MOST_REPS = 12  # so many reps with a load that is told first
 
 def load_for(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """The load, and the set or sets told behind "for"; None where the words tell something else."""
+    risen = _from_to(s, i)
+    if risen is not None:
+        return risen
     first = i + 1 if s.at(i).has("load", "plus", "at", "sign") else i
     number = s.at(first)
     if number.kind != "num" or number.value is None or number.spelled:
@@ -37,6 +40,22 @@ def load_for(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     load = Fact("load", s.at(i).start, s.at(first).end, s.kg(number.value, unit), {"how": "plus"})
     return [load, *told[0]], told[1]
+
+
+def _from_to(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "Went from 15 to 17.5 on pull-ups": the load now."""
+    old, new = s.at(i + 1), s.at(i + 3)
+    words = (s.at(i).text, s.at(i + 2).text)
+    if words[0] == words[1] or not set(words) <= set(little("from_to")):
+        return None
+    if old.kind != "num" or new.kind != "num" or old.value is None or new.value is None or s.at(i - 1).kind == "num":
+        return None
+    unit, end = s.unit_at(i + 4), i + 4
+    if unit in ("kg", "lb"):
+        end += 1
+    elif unit is not None or s.at(end).has("reps") or s.at(end).has("sets") or max(old.value, new.value) < LEAST_LOAD:
+        return None
+    return [Fact("load", s.at(i).start, s.at(end - 1).end, s.kg(new.value, unit), {"how": "plus"})], end
 
 
 def _times(s: Scanner, i: int, first: int, j: int) -> tuple[list[Fact], int] | None:

@@ -7,6 +7,8 @@ from bot.reading.items import Item
 from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
+LEAST_REP_WORDS = 2
+
 
 def _paired(before: list[Fact]) -> bool:
     """Whether "2 left 2 right" has just been told: what follows, "x3", counts the pairs."""
@@ -72,6 +74,12 @@ def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | No
         return _scope(s, i, item)
     if item.has("pause"):
         return [Fact("flag", item.start, item.end, "pause_" + (item.name("pause") or ""))], i + 1
+    if item.has("sep", "then") and item.text in little("next") and s.at(i + 1).value in range(2, 7):
+        number = s.at(i + 1)
+        if number.spelled and not s.at(i + 2).has("unit"):  # "first two sets 5 reps, next two 4"
+            end = i + 2 + s.at(i + 2).has("sets")
+            count = Fact("count", number.start, s.at(end - 1).end, int(number.value or 0))
+            return [Fact("sep", item.start, item.end, 2), count], end
     if item.has("sep", "then"):
         return [Fact("sep", item.start, item.end, 2)], i + 1
     if item.has("sep", "but"):
@@ -161,6 +169,11 @@ def _fail(s: Scanner, i: int, item: Item, before: list[Fact]) -> tuple[list[Fact
     return [Fact("fail", item.start, item.end, None)], i + 1
 
 
+def _of_rep(item: Item) -> bool:
+    """ "The last rep of the last set": the words name a rep, in a set."""
+    return item.text.count(" ") > LEAST_REP_WORDS and any(word in item.text for word in little("rep_of"))
+
+
 def _scope(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int]:
     """ "the last", "first two": which sets the next fact is about."""
     name = item.name("scope") or ""
@@ -184,6 +197,6 @@ def _scope(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int]:
             item.start,
             s.at(j - 1).end,
             value,
-            {"text": item.text, "names": [n for t, n in item.labels if t == "plan"]},
+            {"text": item.text, "names": [n for t, n in item.labels if t == "plan"], "rep": _of_rep(item)},
         )
     ], j

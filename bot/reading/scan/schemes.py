@@ -37,8 +37,14 @@ def _joint(s: Scanner, i: int, before: Factor) -> int | None:
         ahead = factor(s, i + 1)
         return i + 1 if ahead is not None and ahead.role == "sets" else None
     if before.role == "sets" and (item.kind == "num" or item.has("load", "plus")):
-        return i if item.kind == "num" else None
+        return i if item.kind == "num" and not _lists_on(s, i, before) else None
     return None
+
+
+def _lists_on(s: Scanner, i: int, sets: Factor) -> bool:
+    """ "3 sets 12 10 8": a list of as many numbers as there are sets."""
+    row = listed(s, i)
+    return row is not None and row[0][0].kind == "rows" and len(row[0][0].value) == sets.value > 1
 
 
 def chain(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
