@@ -47,6 +47,7 @@ def put(message: Message, movement: str | None, folded: Folded, move: Fact | Non
         asks.append(ask)
     if too_many_in_all(known, folded.rows):
         asks.append(Ask("sets", message.span(move.start, move.end) if move else message.text.strip()[:80]))
+        folded.rows = [Row(None)]
     for row in folded.rows:
         work.sets.append(to_set(message, known if row.movement is None else row.movement, row, asks, move))
     seen: set[tuple[str, str]] = set()
