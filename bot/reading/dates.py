@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from dataclasses import dataclass
+from itertools import pairwise
 
 from bot.reading.absences import span_of
 from bot.reading.corrections import find_corrections
@@ -60,6 +61,10 @@ def find_dates(message: Message) -> list[Claim]:
             claims.append(claim)
     trained = [claim for claim in claims if claim.kind == "day" and claim.value is not None]
     if len(trained) > 1:
+        back = {id(c) for c, after in pairwise(trained) if _taken_back(message, c.end, after.start)}
+        claims = [Claim(c.start, c.end, "noise", None) if id(c) in back else c for c in claims]
+        trained = [c for c in trained if id(c) not in back]
+    if len(trained) > 1:
         worked = {id(c) for c in trained if _tells_of_work(message, finder, c, bounds)}
         if worked:
             idle = {id(c) for c in trained} - worked  # "yesterday I did 5x5 … today I can't feel my arms"
@@ -99,6 +104,16 @@ def _without_work(message: Message, finder: DayFinder, days: list[Day], absent: 
             continue
         out.append(day)
     return out
+
+
+def _taken_back(message: Message, start: int, end: int) -> bool:
+    """Whether a day is taken back before another is named: "on Friday, no wait, Thursday it was"."""
+    grammar = message.book("grammar")
+    between = message.tokens[start:end]
+    if any(token.value is not None for token in between):
+        return False
+    hits = [hit for at in range(start, end) for hit in grammar.at(message.tokens, at)]
+    return any(hit.table == "unreal" and hit.name == "mend" for hit in hits)
 
 
 def _tells_of_work(message: Message, finder: DayFinder, claim: Claim, bounds: list[tuple[int, int]]) -> bool:
@@ -262,6 +277,10 @@ def _trained(
     if day.kind in ("length", "end", "week", "weekend"):
         return noise if day.kind != "length" or day.days else None
     before = tokens[day.start - 1].text if day.start else ""
+    of = tokens[day.start - 2] if day.start > 1 else None
+    numbered = before in little("from_then") and of is not None and of.value is not None and day.start > 2
+    if numbered and tokens[day.start - 3].text in little("the"):
+        return noise  # "the 20 from last week were no problem"
     if day.link in ("since", "open", "until", "back", "same"):
         return noise
     if day.kind == "vague" and before not in little("from") and (_compared(finder, day) or _in_question(message, day)):

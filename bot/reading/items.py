@@ -61,6 +61,16 @@ def _measured(grammar: Book, tokens: Sequence[Token], at: int) -> bool:
     return any(hit.table == "unit" and hit.name in ("kg", "lb", "sec") for hit in grammar.at(tokens, at))
 
 
+def _ends_sentence(message: Message, at: int) -> bool:
+    """Whether "2." closes a sentence: after "only" or "were", or before a movement that no list numbers."""
+    tokens = message.tokens
+    if not at or at + 2 >= len(tokens) or tokens[at + 1].text != ".":
+        return False
+    grammar = message.book("grammar")
+    before = [hit for place in (at - 2, at - 1) if place >= 0 for hit in grammar.at(tokens, place) if hit.end == at]
+    return any(hit.name in ("only", "got", "turned_to") for hit in before)
+
+
 def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[Claim]) -> list[Item]:
     """All items in order; every token is in exactly one."""
     tokens = message.tokens
@@ -102,6 +112,8 @@ def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[C
         sided = at and any(hit.table == "side" and hit.end == at for hit in grammar.at(tokens, at - 1))
         if found and token.kind == "num" and at and (sided or tokens[at - 1].text in TIED):
             found = [hit for hit in found if hit.table != "scope"]  # "1/3." ends a sentence, it is no third
+        if found and token.kind == "num" and _ends_sentence(message, at):
+            found = [hit for hit in found if hit.table != "scope"]  # "waren's nur 2. Klimmzüge +25"
         if found and found[0].end > at + 1 and tokens[found[0].end - 1].kind == "num":
             found = [hit for hit in found if not _measured(grammar, tokens, hit.end)]  # "a vest of 10 kg"
         end = found[0].end if found else at

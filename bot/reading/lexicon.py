@@ -24,6 +24,7 @@ from bot.reading.tokens import Token, tokenize
 
 WORDS = Path(__file__).parent / "words"
 FALLBACK = "en"
+FOREIGN = "foreign"
 WORD = re.compile(r"[^\W\d_]+")
 GAP = 3  # tokens that "..." may skip
 
@@ -139,13 +140,15 @@ def book(language: str, name: str, mixed: bool = True) -> Book:
     """The compiled phrases of a file. `mixed`: with the English ones beside those of the language."""
     made = Book()
     for source in _sources(language) if mixed else (language,):
+        # English words that are others here: the German "am", "er" and "es", the Spanish "son".
+        foreign = table(language, name).get(FOREIGN, {}).get("words", ()) if source != language else ()
         for table_name, entries in table(source, name).items():
-            if not isinstance(entries, dict):
+            if not isinstance(entries, dict) or table_name == FOREIGN:
                 continue
             for key, phrases in entries.items():
                 if isinstance(phrases, list):
                     for phrase in phrases:
-                        if isinstance(phrase, str):
+                        if isinstance(phrase, str) and phrase not in foreign:
                             made.add(table_name, key, phrase, joined=name == "movements" and table_name == "part")
     return made
 

@@ -348,4 +348,6 @@ def _shortens(tokens: Sequence[Token], i: int) -> bool:
     if tokens[i].text != "." or i == 0 or i + 1 >= len(tokens) or tokens[i].space:
         return False
     before, after = tokens[i - 1], tokens[i + 1]
+    if before.text in little("always_short"):
+        return True  # "inkl. Aufwärmen"
     return (before.text in little("shortened") and after.kind == "num") or not after.space

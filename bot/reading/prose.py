@@ -73,10 +73,14 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
             most = STRANGE_WORDS if sentence in trained else 1 if sentence > first else 0
             mended = any(one.kind == "mend" for one in clause)
             of_plan = excepted or (sentence in leaning and not mended and not _strange(message, clause))
-            bare = goes_on and all(one.kind in ("bare", "sep") for one in clause)  # "first two sets 5, then 4 and 4"
+            bare = goes_on and all(
+                one.kind in ("bare", "load", "sep") for one in clause
+            )  # "first two sets 5, then 4 and 4"
             kept = clause if of_plan or bare else _clause(message, clause, most)
             out += kept
-            goes_on = (fact.value < 3 and any(one.kind in ("bare", "rows") for one in kept)) or (goes_on and not clause)
+            goes_on = (fact.value < 3 and any(one.kind in ("bare", "rows", "load") for one in kept)) or (
+                goes_on and not clause
+            )
             excepted = bool(message.context.today) and fact.value < 3 and _excepts(clause)
             sentence += fact.value == 3
             if fact.end:

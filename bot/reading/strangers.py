@@ -20,8 +20,9 @@ def _named(fact: Fact) -> bool:
 
 
 def _told(fact: Fact) -> bool:
-    """Whole sets, such as "3x20"."""
-    return fact.kind == "rows" and bool(fact.note.get("plain")) and not fact.note.get("the")
+    """Whole sets, such as "3x20" or "8/8/7"."""
+    whole = fact.note.get("plain") or (fact.note.get("list") and fact.note.get("values"))
+    return fact.kind == "rows" and bool(whole) and not fact.note.get("the")
 
 
 def _strange(message: Message, facts: Sequence[Fact]) -> bool:
@@ -52,8 +53,8 @@ def _phrase(facts: Sequence[Fact], at: int) -> tuple[int, int] | None:
     return start, end
 
 
-def _own_work(facts: Sequence[Fact], place: int, start: int, end: int) -> bool:
-    """Whether the movement at `place` has work beside it, the phrase aside."""
+def _own_work(facts: Sequence[Fact], place: int, start: int, end: int, whole: bool = False) -> bool:
+    """Whether the movement at `place` has work beside it, the phrase aside; `whole`: several sets."""
     for step in (-1, 1):
         at = place + step
         while 0 <= at < len(facts) and not start <= at < end:
@@ -61,7 +62,7 @@ def _own_work(facts: Sequence[Fact], place: int, start: int, end: int) -> bool:
                 break
             if facts[at].kind == "sep" and facts[at].note.get("mark") not in (":", "(", ")"):
                 break
-            if facts[at].kind in WORK:
+            if facts[at].kind in WORK and (not whole or _told(facts[at])):
                 return True
             at += step
     return False
@@ -86,7 +87,7 @@ def drop_strangers(message: Message, facts: list[Fact]) -> tuple[list[Fact], lis
         place = before[-1] if before else moves[0]
         if end < len(facts) and not before and _named(facts[end]) and not _own_work(facts, place, start, end):
             continue
-        if not _strange(message, words) or not _own_work(facts, place, start, end):
+        if not _strange(message, words) or not _own_work(facts, place, start, end, bool(fact.note.get("list"))):
             continue
         gone.update(range(start, end))
         unread.append(message.span(words[0].start, facts[end - 1].end))

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.reading.facts import Fact
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.prose import lone
 from bot.reading.tokens import Token
@@ -62,6 +63,7 @@ class _Words:
             or self._o_clock(facts, at)
             or self._zero(facts, at)
             or self._the_others(facts, at)
+            or self._of_then(facts, at)
         )
 
     def _number(self, fact: Fact) -> tuple[int | None, int]:
@@ -127,6 +129,16 @@ class _Words:
             return False
         told = {entry.reps for one in facts if one.kind == "rows" and one is not fact for entry in one.value}
         return fact.value[0].reps not in told
+
+    def _of_then(self, facts: Sequence[Fact], at: int) -> bool:
+        """ "the 20 from last week were no problem": a number of another day, spoken of."""
+        if facts[at].kind not in ("bare", "rows") or at + 2 >= len(facts):
+            return False
+        of, then = facts[at + 1 : at + 3]
+        if of.kind != "word" or self.tokens[of.end - 1].text not in little("from_then"):
+            return False
+        day = then.kind == "claim" and then.value is not None and then.value.kind in ("day", "noise")
+        return day or (then.kind == "scope" and then.value == "last")
 
     def _counted(self, facts: Sequence[Fact], at: int, end: int) -> bool:
         """ "2 witnesses": a strange word right after it, nothing of training in front of it or soon after."""

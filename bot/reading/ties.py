@@ -7,16 +7,20 @@ from dataclasses import replace
 from itertools import pairwise
 
 from bot.reading.facts import Fact
+from bot.reading.little import little
 from bot.reading.message import Message
 
 LEAST_IN_TURN = 2
 LEAST_JUDGED = 6
+LEAST_TAKEN = 15
+REACH = 5  # so many facts before its number a set that is rated is named
 LIST_OF_EFFORTS = 3
 LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a number of reps
 
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
+    facts = _bracketed(message, _taken(_postposed(facts)))
     return _in_turn(_reckoned(message, _counted(message, _listed(_judged(message, _rated(_of_sides(facts)))))))
 
 
@@ -39,6 +43,48 @@ def _of_sides(facts: Sequence[Fact]) -> list[Fact]:
             out[at : at + 4 + apart] = [four[1], four[0], four[3], second]
         elif kinds == ["side", "effort", "side", "bare"] and closes:
             out[at : at + 4 + apart] = [four[0], four[1], four[2], second]
+    return out
+
+
+def _postposed(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "left only 12 on the last": the set that a bare number is of is told after it."""
+    out = list(facts)
+    for at in range(1, len(out) - 1):
+        one, scope = out[at], out[at + 1]
+        if one.kind != "bare" or scope.kind != "scope" or scope.value == "all" or one.end != scope.start:
+            continue
+        closes = at + 2 == len(out) or out[at + 2].kind == "sep"
+        led = out[at - 1].kind == "plan" and "only" in out[at - 1].note.get("names", ())
+        if closes and led and scope.note.get("text", "").startswith(tuple(little("before_scope"))):
+            out[at], out[at + 1] = scope, one
+    return out
+
+
+def _taken(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Hab 22,5 genommen": what is taken is a load, where it cannot be a number of sets or reps."""
+    out = list(facts)
+    for at, (one, took) in enumerate(pairwise(facts)):
+        sure = one.kind == "bare" and (one.value != int(one.value) or one.value >= LEAST_TAKEN)
+        if sure and took.kind == "plan" and "took" in took.note.get("names", ()):
+            out[at] = Fact("load", one.start, one.end, one.note.get("kg", one.value), {"how": "at"})
+    return out
+
+
+def _bracketed(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "5 (7), 5 (7.5), 5 (8.5)": efforts in brackets, where the message says that they are."""
+    rated = [
+        at
+        for at, (one, mark, value, end) in enumerate(zip(facts, facts[1:], facts[2:], facts[3:], strict=False))
+        if one.kind in ("bare", "rows", "load")
+        and (mark.note.get("mark"), end.note.get("mark")) == ("(", ")")
+        and value.kind == "bare"
+        and LEAST_EFFORT < value.value <= 10
+    ]
+    if len(rated) < LEAST_IN_TURN or not any(token.text == "rpe" for token in message.tokens):
+        return facts
+    out = list(facts)
+    for at in rated:
+        out[at + 2] = replace(out[at + 2], kind="effort")
     return out
 
 
@@ -74,23 +120,45 @@ def _judged(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     for at, fact in enumerate(facts):
         before = facts[at - 1] if at else None
         closes = at + 1 == len(facts) or facts[at + 1].kind == "sep"
+        closes = closes or (facts[at + 1].kind == "word" and (at + 2 == len(facts) or facts[at + 2].kind == "sep"))
         sure = fact.kind == "bare" and LEAST_JUDGED <= fact.value <= 10 and closes and before is not None
         if sure and before is not None and before.kind == "scope" and before.value in (("last", 1), ("first", 1)):
             out[-1] = replace(before, value=before.value[0])
             out.append(replace(fact, kind="effort"))
             continue
-        article = before is not None and before.kind == "bare" and before.note.get("spelled") and before.value == 1
-        if sure and article and any(one.kind == "scope" for one in out[-4:-1]):
-            out[-1] = replace(fact, kind="effort")  # "der letzte war eine 9"
+        led = _rating(message, out) if sure else None
+        if led is not None:
+            del out[led:]
+            out.append(replace(fact, kind="effort"))
             continue
-        scoped = at > 1 and facts[at - 2].kind == "scope"
-        if sure and before is not None and scoped and before.kind == "word" and before.end == before.start + 1:
-            hits = message.book("grammar").at(message.tokens, before.start)
-            if any(hit.table == "article" for hit in hits):
-                out.append(replace(fact, kind="effort"))
-                continue
         out.append(fact)
     return out
+
+
+def _rating(message: Message, before: Sequence[Fact]) -> int | None:
+    """Where the article stands that makes a number rate a set: "the last (was) a (solid) 9"; None where none does."""
+    at = len(before) - 1
+    if at > 0 and before[at].kind == "word" and not _article(message, before[at]):
+        at -= 1  # "a solid"
+    if at < 0 or not _article(message, before[at]):
+        return None
+    led = before[max(0, at - REACH) : at]
+    scope = next((i for i, one in enumerate(led) if one.kind == "scope"), None)
+    if scope is None or any(one.kind not in ("word", "sep", "scheme") or one.value == 3 for one in led[scope + 1 :]):
+        return None
+    return at
+
+
+def _article(message: Message, fact: Fact) -> bool:
+    """Whether a fact is "a"; "eine" is a number too, "ne" also takes words back."""
+    if fact.kind == "bare":
+        return bool(fact.note.get("spelled")) and fact.value == 1
+    if fact.kind not in ("word", "mend") or fact.end != fact.start + 1:
+        return False
+    token = message.tokens[fact.start]
+    return token.text in little("a") or any(
+        hit.table == "article" for hit in message.book("grammar").at(message.tokens, fact.start)
+    )
 
 
 def _listed(facts: Sequence[Fact]) -> list[Fact]:

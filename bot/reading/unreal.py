@@ -16,6 +16,7 @@ NUMBERS = frozenset(
 UNREAL = ("wanted", "others", "past", "when", "ahead")
 NEED_AN_END = ("when", "ahead")  # tales only where the athlete says elsewhere what they did
 WISHES = ("wanted", "ahead")
+FIRST_YEAR = 1950
 SENTENCE_ENDS = frozenset({".", "!", "?", ";", "\n"})
 
 
@@ -28,7 +29,8 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
     for hit in message.book("grammar").every(message.tokens):
         if hit.table == "unreal":
             named.setdefault(hit.name, []).append(hit)
-    if not named:
+    years = _years(message, taken)
+    if not named and not years:
         return facts
     places = _Places(message, named)
     dead = [(places.sentence_start(hit.start), hit.end) for hit in named.get("mocked", ())]
@@ -44,6 +46,8 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
                 continue
             dead_of.append((name, (hit.end, places.end_of(name, hit.end))))
     dead += [span for _, span in dead_of]
+    dead += [(places.clause_start(hit.start), hit.end) for hit in named.get("planned", ()) if places.fell_short(hit)]
+    dead += [(places.clause_start(at), places.end_of("past", at)) for at in years]  # "5x5 at 30 in 2019"
     if not dead:
         return facts
     gone = _covered(dead, len(message.tokens))
@@ -96,6 +100,8 @@ class _Places:
         self._now = [hit.start for hit in named.get("now", ())]
         self.closing = sorted({hit.start for name in ("own", "now", "me") for hit in named.get(name, ())})
         self._last = len(tokens)
+        self._tokens = tokens
+        self._buts = {hit.start for hit in named.get("own", ())}
 
     def _next(self, places: Sequence[int], at: int) -> int:
         found = bisect_left(places, at)
@@ -112,9 +118,21 @@ class _Places:
         now = next((place for place in self._now if start <= place < at), None)
         return now is not None and any(now < place < at for place in self._numbers)
 
+    def fell_short(self, hit: Hit) -> bool:
+        """ "5x3 planned, 5x2 done": numbers stand before the word in its clause, and after it in its sentence."""
+        low, end = self.clause_start(hit.start), self._next(self._sentences, hit.end)
+        before = bisect_left(self._numbers, hit.start) - bisect_left(self._numbers, low)
+        after = bisect_left(self._numbers, end) - bisect_left(self._numbers, hit.end)
+        parted = self._next(self._commas, hit.end) == hit.end or hit.end in self._buts
+        return bool(before and after) and parted and self._tokens[hit.start - 1].value is not None
+
     def sentence_start(self, at: int) -> int:
         found = bisect_right(self._sentences, at)
         return self._sentences[found - 1] + 1 if found else 0
+
+    def clause_start(self, at: int) -> int:
+        comma = bisect_left(self._commas, at)
+        return max(self.sentence_start(at), self._commas[comma - 1] + 1 if comma else 0)
 
     def end_of(self, name: str, at: int) -> int:
         """Where a tale of this kind that begins at `at` ends."""
@@ -124,6 +142,21 @@ class _Places:
         if name == "others" and told < sentence:
             return told  # "my dad, 63, did 8, I did 12"
         return min(sentence, told, self._next(self._commas, at))
+
+
+def _years(message: Message, taken: Collection[int]) -> list[int]:
+    """The tokens that are years gone by."""
+    tokens = message.tokens
+    return [
+        at
+        for at, token in enumerate(tokens)
+        if token.kind == "num"
+        and len(token.text) == 4
+        and FIRST_YEAR <= (token.value or 0) < message.local.year
+        and at not in taken
+        and (not at or tokens[at - 1].kind != "sym" or tokens[at - 1].text in ",(")
+        and (at + 1 == len(tokens) or tokens[at + 1].space or not tokens[at + 1].text[0].isalpha())
+    ]
 
 
 def _number_next(message: Message, at: int) -> bool:

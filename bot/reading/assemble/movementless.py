@@ -61,6 +61,11 @@ def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
         work.asks.append(Ask("movement", message.span(loads[0].start, loads[0].end)))
         work.report = True
         return
+    unclear = next((fact for fact in facts if fact.kind == "ask" and fact.value == "sets"), None)
+    if unclear is not None and not told:
+        work.asks.append(Ask("movement", message.span(unclear.start, unclear.end)))  # "only negatives: 5 reps of 10 s"
+        work.report = True
+        return
     for fact in facts:
         if fact.kind == "plan" and {"last_time", "planned"} & set(fact.note.get("names", ())):
             work.asks.append(Ask("sets", message.span(fact.start, fact.end)))

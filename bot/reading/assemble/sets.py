@@ -11,6 +11,7 @@ from bot.reading.blocks import has_work, split
 from bot.reading.facts import Fact
 from bot.reading.fold.block import fold_block
 from bot.reading.fold.sets import Work, put
+from bot.reading.little import little
 from bot.reading.message import Claim, Message
 from bot.reading.movements import Mention
 from bot.reading.plan import fill_from_plan, leans, read_bare, read_plan
@@ -18,9 +19,23 @@ from bot.reading.plan.ground import ground
 from bot.reading.plan.value import weighed
 from bot.reading.reading import Ask, SetRead
 
+AGAIN = frozenset({"rows", "load", "side", "flag", "assist"})  # what "the same" repeats
+
 
 def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
     """Blocks to sets, with the day's plan where the message leans on it."""
+    _read(message, facts, work)
+    if message.context.today and not (work.report or work.asks or work.sets):
+        scopes = [fact for fact in facts if fact.kind == "scope" and fact.value not in ("all", "over")]
+        values = [fact for fact in facts if fact.kind in ("bare", "load", "loads")]
+        if scopes and values:
+            # "first three sets 22.5 then 20": told of the plan's sets, in a way that no rule has read
+            first, last = min(f.start for f in (*scopes, *values)), max(f.end for f in (*scopes, *values))
+            work.asks.append(Ask("sets", message.span(first, last)))
+            work.report = True
+
+
+def _read(message: Message, facts: list[Fact], work: Work) -> None:
     if leans(message, facts):
         read_plan(message, facts, work)
         return
@@ -70,15 +85,26 @@ def _unnamed(block: tuple[Fact, list[Fact]]) -> list[Fact]:
     """What stands apart before the first movement, where that has sets of its own: "+20: 4,4,4 / dips +10: 8,8,7"."""
     move, own = block
     at = next((i for i, fact in enumerate(own) if fact is move), 0)
-    marks = [i + 1 for i in range(at) if own[i].kind == "sep" and own[i].note.get("mark") in ("/", ";")]
+    marks = [i + 1 for i in range(at) if own[i].kind == "sep" and own[i].note.get("mark") in ("/", ";", ",")]
     apart = marks[-1] if marks else 0
+    if apart and own[apart - 1].note.get("mark") == "," and not _whole_lists(own[:apart], own[apart:at], own[at + 1 :]):
+        return []
     return own[:apart] if apart and _told(own[: apart - 1]) and _told(own[apart:]) else []
+
+
+def _whole_lists(head: list[Fact], lead: list[Fact], tail: list[Fact]) -> bool:
+    """Whether a list stands apart before the movement and another right after it: "7 7 6 s, leg raises 10 9 8"."""
+    lists = [fact for fact in head if fact.kind == "rows" and fact.note.get("list")]
+    own = next((fact for fact in tail if fact.kind != "load"), None)
+    return (
+        bool(lists) and not any(fact.kind != "word" for fact in lead) and own is not None and bool(own.note.get("list"))
+    )
 
 
 def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: Work) -> None:
     """Each movement with its own facts."""
     efforts: list[tuple[float, int, list[SetRead]]] = []
-    worked = 0
+    trained: set[str] = set()
     inside = False
     rounds = None
     worn = _worn(blocks[0])
@@ -98,11 +124,15 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
             work.asks.append(Ask("sets", message.span(own[0].start, own[-1].end).strip(" ,.;")))  # "dips the same"
             work.report = True
             continue
+        if not folded.rows and not folded.asks and _as_before(message, own):
+            work.asks.append(Ask("sets", message.span(own[0].start, own[-1].end).strip(" ,.;")))  # "dips wie Montag"
+            work.report = True
+            continue
         if not folded.rows and not folded.asks:
             if folded.early_effort is not None:
                 efforts.append((folded.early_effort, 3, []))
             continue
-        worked += 1
+        trained.add(mention.movement)
         for row in folded.rows:
             if worn is not None and row.load_kg is None and not row.load_open:
                 row.load_kg = worn
@@ -126,7 +156,7 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
     times = _circuit(blocks, [end - first for first, end in made_by])
     if times:
         _repeat_single(work, times)
-    settle_efforts(work, efforts, worked, inside)
+    settle_efforts(work, efforts, len(trained), inside)
 
 
 def _worn(block: tuple[Fact, list[Fact]]) -> float | None:
@@ -174,6 +204,23 @@ def _the_same(own: list[Fact]) -> bool:
     return len(told) == 2 and told[0].kind == "move" and "same" in told[1].note.get("names", ())
 
 
+def _as_before(message: Message, own: list[Fact]) -> bool:
+    """ "Dips wie Montag", "pull-ups same as last week": work told by another day's, nothing else."""
+    told = [fact for fact in own if fact.kind not in ("word", "sep")]
+    if not told or told[0].kind != "move" or any(fact.kind == "sep" and fact.value == 3 for fact in own[:-1]):
+        return False
+    if len(told) == 2 and told[1].kind == "plan" and "last_time" in told[1].note.get("names", ()):
+        return True
+    day = (
+        len(told) > 1
+        and told[-1].kind == "claim"
+        and told[-1].value is not None
+        and told[-1].value.kind in ("day", "noise")
+    )
+    led = day and message.tokens[told[-1].start - 1].text in little("like")
+    return led and all(fact.kind in ("move", "plan", "claim") for fact in told)
+
+
 def _same_load(fact: Fact, work: Work) -> Fact:
     """ "chins 3x5 same weight": that of the movement before."""
     if fact.kind != "load" or not fact.note.get("same") or not work.sets or not work.sets[-1].load_kg:
@@ -202,10 +249,25 @@ def _by_days(blocks: list[tuple[Fact, list[Fact]]]) -> Iterator[tuple[Fact, list
         start = 0
         for at, fact in enumerate(own):
             day = fact.kind == "claim" and fact.value is not None and fact.value.kind == "day" and fact.value.value
+            if day and move.value.movement != "!" and (again := _same_again(own[start:at], own[at:])):
+                yield move, own[start:at]
+                own, start = [*own[:at], *again], at
+                continue
             if day and move.value.movement != "!" and _told(own[start:at]) and _told(own[at:]):
                 yield move, own[start:at]
                 start = at
         yield move, own[start:]
+
+
+def _same_again(before: list[Fact], after: list[Fact]) -> list[Fact]:
+    """ "Yesterday 4x4 +15, today the same with 17.5": the work told before, on the day that `after` begins with."""
+    same = next((fact for fact in after if fact.kind == "plan" and "same" in fact.note.get("names", ())), None)
+    if same is None or not _told(before) or _told(after) or any(one.kind == "bare" for one in after):
+        return []
+    loaded = any(one.kind in ("load", "at") for one in after)
+    kept = [one for one in before if one.kind in AGAIN and not (loaded and one.kind == "load")]
+    work = [replace(one, start=same.start, end=same.end) for one in kept]
+    return [again for one in after for again in (work if one is same else [one])]
 
 
 def _told(facts: list[Fact]) -> bool:

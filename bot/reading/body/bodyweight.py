@@ -64,6 +64,8 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             continue
         if tokens[at - 1].text in ("x", "@", "+"):
             continue
+        if stop < high and tokens[stop].text in little("on_lift") and any(message.movement_hits[stop + 1 : stop + 3]):
+            continue  # "das Gewicht war 82,5 bei Kniebeugen"
         later = _later(body, stop, known, unit)
         if later is not None:
             yield Claim(start, later[1], "bodyweight", later[0])

@@ -39,7 +39,9 @@ class BareLoads(WorkFacts):
         """A maximum tried: 45 went up, 50 did not."""
         after = self.next.note.get("names", ()) if self.next is not None else ()
         verdict = self.next_is("fail") or (self.next_is("plan", "scheme") and "fine" in after)
-        if not verdict or fact.value < LEAST_TRIED or not {"amrap", "attempt"} & self.all_schemes or self.block.hold:
+        if not verdict or fact.value < LEAST_TRIED or self.block.hold:
+            return False
+        if not {"amrap", "attempt"} & self.all_schemes and not self._judged_in_turn(fact):
             return False
         self.add([Entry(1)], fact)
         self.rows[-1].load_kg = self._kg(fact)
@@ -66,6 +68,11 @@ class BareLoads(WorkFacts):
             said[0].note["spent"] = True
         return True
 
+    def _judged_in_turn(self, fact: Fact) -> bool:
+        """ "45 yes, 47.5 yes, 50 no": loads tried one after the other, each with its verdict."""
+        judged = [one for one in self.block.facts if one.kind == "fail" and one.note.get("weak")]
+        return len(judged) > 1 and self._follows(fact, "fail")
+
     def _load_of_rows(self, fact: Fact) -> bool:
         """ "row 22.5 3x10", "did 50: 3x8"."""
         heavy = fact.value != int(fact.value) or fact.value > MOST_REPS_OF_SCHEME
@@ -80,7 +87,7 @@ class BareLoads(WorkFacts):
     def _before_scheme(self, fact: Fact) -> bool:
         """Whether a colon and a whole scheme follow."""
         at = self.place(fact)
-        after = self.block.facts[at + 1 : at + 3]
+        after = [one for one in self.block.facts[at + 1 : at + 4] if one.kind != "move"][:2]
         colon = len(after) == 2 and after[0].kind == "sep" and after[0].note.get("mark") == ":"
         return colon and after[1].kind == "rows" and bool(after[1].note.get("plain"))
 
@@ -182,6 +189,9 @@ class BareLoads(WorkFacts):
 
     def _told_before(self, fact: Fact) -> bool:
         """ "the 6 was all I had", "40 was a record": a number of sets told before, spoken of once more."""
+        parted = self.prev is not None and self.prev.kind == "sep" and (self.next is None or self.next_is("sep"))
+        if not self.rows and self.load_said and self.load and parted and abs(self.load - self._kg(fact)) < 0.05:
+            return True  # "two plates of 7.5, so 15"
         if not self.rows or self.mend or self.scope is not None or self.side or self.next_is("side"):
             return False
         if not (self.after_sentence or fact.note.get("the") or self.next_is("word")):

@@ -95,8 +95,8 @@ class BareFacts(BareLoads):
         return False
 
     def _one_of_ten(self, fact: Fact) -> bool:
-        """ "fue un nueve de diez": an article, no number."""
-        return bool(fact.note.get("spelled") and fact.value == 1 and self._follows(fact, "effort"))
+        """ "fue un nueve de diez", "eine 8 geschafft": an article, no number."""
+        return bool(fact.note.get("spelled") and fact.value == 1 and self._follows(fact, "effort", "bare"))
 
     def _rates_last(self, fact: Fact) -> bool:
         """ "5x2 at 30, 9 on the last": a number far above the reps of the set that is named behind it is its effort."""
@@ -213,6 +213,8 @@ class BareFacts(BareLoads):
         pieces = [piece.strip() for piece in self.span(fact.start, fact.end).split(",")]
         if len(pieces) != 2 or not all(piece.isdigit() for piece in pieces):
             return False
+        if pieces[1] == "5" and int(pieces[0]) >= LEAST_OF_WORD:
+            return False  # "17,5" is a load
         self.add([Entry(int(piece)) for piece in pieces], fact)
         return True
 
@@ -238,7 +240,10 @@ class BareFacts(BareLoads):
     def _of_count(self, fact: Fact) -> bool:
         """ "4 sets, 6"; "2 sets of pull-ups, 8 and 7" tells them one by one."""
         whole = fact.value == int(fact.value) and not fact.note.get("comma")
-        if self.count is None or not whole or (fact.note.get("spelled") and not fact.note.get("before_move")):
+        article = fact.note.get("spelled") and not fact.note.get("before_move")
+        if article and fact.value > 1 and (self.next is None or self.next_is("sep", "load", "effort", "scope")):
+            article = False  # "vier Sätze Klimmzüge zu je vier mit zehn Kilo"
+        if self.count is None or not whole or article:
             return False
         others = self._listed_after(fact)
         if others and self.count > 1:

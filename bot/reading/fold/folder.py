@@ -179,7 +179,16 @@ class Folder(BareFacts):
             self.ask("reps", fact)
             self.rows = [Row(None, load_kg=self.load if self.load_said else None) for _ in range(min(self.count, 40))]
         counted = next((f for f in self.block.facts if f.kind == "count" and f.value == self.count), None)
-        if counted is not None and self.rows and not self.based and not self.asks and self._too_few(counted):
+        pending = self.count is not None and len(self.rows) < self.count
+        if counted is not None and (counted.note.keys() & {"of_plan", "only"} or self._mended_after(counted)):
+            pending = False
+        if (
+            counted is not None
+            and self.rows
+            and not self.based
+            and not self.asks
+            and (pending or self._too_few(counted))
+        ):
             self.ask("sets", counted)  # "second set only 3, the others 4. 4 sets in all"
         if self.total is not None:
             amount, fact = self.total
@@ -255,6 +264,10 @@ class Folder(BareFacts):
             if self.assist is not None and row.assist_kg is None:
                 row.assist_kg = self.assist
 
+    def _mended_after(self, counted: Fact) -> bool:
+        """ "Four sets, no wait, three sets of ten": the count was taken back."""
+        return any(one.kind == "mend" and one.start >= counted.end for one in self.block.facts)
+
     def _too_few(self, counted: Fact) -> bool:
         """Whether sets were told one by one, by their place, and fewer than their number says."""
         placed = any(fact.kind == "scope" and isinstance(fact.value, int) for fact in self.block.facts)
@@ -266,6 +279,10 @@ class Folder(BareFacts):
 
     def finish_flags(self) -> None:
         paused = "pause_pause" in self.flags | self.late
+        for rows, flags in self.scope_flags.values():
+            self.apply(rows, flags, "pause_pause" in flags)
+        for side, flags in self.side_flags.items():
+            self.apply([row for row in self.rows if row.side == side], flags, paused=False)
         for group, flags in ((None, self.flags), (self.group, self.late)):
             rows = self.rows[self.frozen :] if group is None else self.last_group()
             self.apply(rows, flags, paused)

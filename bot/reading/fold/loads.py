@@ -195,6 +195,10 @@ class LoadFacts(EffortFacts):
         if has_load or hold or free or fact.note.get("range"):
             self.on_effort(Fact("effort", fact.start, fact.end, number))
             return
+        added = len(self.big_loads) == 1 and self.big_loads[0].note.get("how") == "plus"
+        if added and all(v <= 10 for v in self.ats):
+            self.on_effort(Fact("effort", fact.start, fact.end, number))  # "5 @7, 5 @8. Chin-ups +20"
+            return
         ramp = any(v > 10 for v in self.ats) or self.big_loads
         if ramp and kg is not None:
             self.on_load(Fact("load", fact.start, fact.end, kg))

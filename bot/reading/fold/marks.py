@@ -55,6 +55,15 @@ class MarkFacts(LoadFacts):
     def on_side(self, fact: Fact) -> None:
         name = fact.value
         timed = self.next is not None and self.next.kind == "rows" and bool(self.next.note.get("unit"))
+        follows = self.next is not None and (
+            self.next.kind == "bare" or (self.next.kind == "rows" and len(self.next.value) == 1)
+        )
+        if name == "each" and fact.note.get("plain") and follows and self._times_told():
+            # "4x Klimmzüge mit 15 kg, jeweils 5"
+            if self.rows[0].load_kg is not None:
+                self.load, self.load_said = self.rows[0].load_kg, True
+            self.count, self.rows, self.bares = self.rows[0].reps, [], []
+            return
         if name == "each" and fact.note.get("plain") and timed and not self.block.hold:
             return  # "5 negatives, 8 seconds each"
         if name == "each":
@@ -113,6 +122,16 @@ class MarkFacts(LoadFacts):
         told = self.block.one_sided and not self.based and self.side is None and not self.after_sentence
         return bool(told and ends and open_rows and all(row.side is None for row in self.rows))
 
+    def _times_told(self) -> bool:
+        """Whether the only number so far is "4x", said before the movement's name."""
+        if len(self.rows) != 1 or len(self.bares) != 1 or not self.bares[0][0].note.get("before_move"):
+            return False
+        end = self.bares[0][0].end
+        return any(
+            one.kind == "word" and one.start == end and self.span(one.start, one.end).lower() in little("times")
+            for one in self.block.facts
+        )
+
     def on_plan(self, fact: Fact) -> None:
         """ "left 2, right the same"; "and one more set of 2"."""
         if "extra_set" in fact.note.get("names", ()) or fact.value == "extra_set":
@@ -128,6 +147,14 @@ class MarkFacts(LoadFacts):
         other = {"upper_half": "lower_half", "lower_half": "upper_half"}.get(fact.value)
         if other in self.flags and self.rows and self.after_sentence and not self.more_sets_follow(fact):
             return  # "Top half only, 3x4. The lower half I leave to others."
+        if self.side in ("left", "right") and self.prev is not None and "only" in self.prev.note.get("names", ()):
+            self.side_flags.setdefault(self.side, set()).add(fact.value)  # "left only negatives, 2x1, right 2x1"
+            return
+        if self.rows and not self.based and self.scope not in (None, "all") and (rows := self.scoped()):
+            self.scope_flags.setdefault(str(self.scope), (rows, set()))[1].add(
+                fact.value
+            )  # "the last one with a pause"
+            return
         if self.rows and not self.based:
             self.late.add(fact.value)
         else:
@@ -186,6 +213,8 @@ class MarkFacts(LoadFacts):
             return
         if self.scope is not None and self.rows:
             rows = self.scoped()
+            if self.side in ("left", "right"):
+                rows = [row for row in rows if row.side == self.side] or rows
             if rows:
                 for row in rows:
                     row.failed = True

@@ -90,6 +90,8 @@ class FoldState:
         self.over: Fact | None = None  # "across the sets"
         self.second_load: Fact | None = None
         self.side_efforts: dict[str, float] = {}
+        self.side_flags: dict[str, set[str]] = {}
+        self.scope_flags: dict[str, tuple[list[Row], set[str]]] = {}
         self.all_rpe: float | None = None
         self.template: Row | None = None  # what both sides did, told once
 
@@ -202,6 +204,7 @@ class FoldState:
         self.rpe, self.one_more, self.miss_next, self.side_before = None, False, False, None
         self.groups[self.group] = own is not None
         short_rest = self.link in ("rest_pause", "cluster") and len(entries) == 1 and self._rested(fact)
+        short_rest = short_rest or (self.link == "rest_pause" and fact.kind == "bare")
         if (self.link in ("straight", "drop") or short_rest) and start:
             for row in self.rows[start:]:
                 row.linked = True

@@ -159,6 +159,14 @@ class WorkFacts(MarkFacts):
             and self.rows[-1].reps is not None
         ):
             return True  # seconds of lowering or of a stop
+        if (
+            note.get("one")
+            and note.get("unit") == "sec"
+            and not self.block.hold
+            and self.scope == "all"
+            and not self.rows
+        ):
+            return True  # "alle 90 Sekunden 3 Klimmzüge"
         if note.get("one") and note.get("unit") == "min" and {"emom", "every"} & self.all_schemes:
             self.minutes.append(entries[0].hold_s or 0)
             return True
@@ -314,13 +322,18 @@ class WorkFacts(MarkFacts):
             row = replace(model, reps=entry.reps, hold_s=entry.hold_s, group=self.group)
             if "own_load" in note:
                 row.load_kg = note["own_load"]
+            elif self.next_is("load"):
+                row.load_kg = None  # "4x5 with 20, no, 5x4 with 17.5"
             if self.load_said and self.load is not None and model.load_kg is None:
                 row.load_kg = self.load
             self.rows.append(row)
-        self.mend = False
+        self.mend, self.groups[self.group] = False, False
 
     def on_count(self, fact: Fact) -> None:
         value = fact.value
+        if fact.note.get("bare") and self.scope not in (None, "all") and (rows := self.scoped()):
+            self.override(rows, Entry(value))  # "in the fourth I was done after 4"
+            return
         if self.based:
             self.keep(value)
             return

@@ -37,6 +37,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     if any(fact.kind == "count" and (fact.note.get("of_plan") or fact.note.get("only")) for fact in facts):
         return True
     loaded = any(f.kind in ("load", "bare") for f in facts) and not moves and not any(f.kind == "rows" for f in facts)
+    if "turned_to" in names and any(f.kind == "load" for f in facts) and not told:
+        return True  # "took the pull-ups down to 20 from set 3 on"
     if loaded and (names & {"took", "turned_to"} or any(f.kind == "scope" and f.value == "all" for f in facts)):
         return True
     if "all_lifts" in names and not moves and any(f.kind in ("bare", "load") for f in facts):
@@ -94,14 +96,17 @@ def _one_by_one(facts: Sequence[Fact]) -> bool:
     if not told or any(fact.kind == "count" or (fact.kind == "rows" and len(fact.value) > 1) for fact in facts):
         return False
     clauses = [clause for clause in _between(facts) if any(fact in told for fact in clause)]
-    for clause in clauses:
-        scopes = [at for at, fact in enumerate(clause) if fact.kind == "scope" and fact.value not in UNSURE]
-        values = [at for at, fact in enumerate(clause) if fact in told]
+    for at, clause in enumerate(clauses):
+        scopes = [place for place, fact in enumerate(clause) if fact.kind == "scope" and fact.value not in UNSURE]
+        values = [place for place, fact in enumerate(clause) if fact in told]
         strange = sum(fact.kind == "word" and not fact.note.get("noise") for fact in clause)
-        if not scopes or strange > FEW_WORDS or min(abs(at - scopes[0]) for at in values) > NEAR:
+        rated = at and all(clause[place].kind == "effort" for place in values)
+        if rated and not scopes and not strange:
+            continue  # "last set only 2, rpe 9"
+        if not scopes or strange > FEW_WORDS or min(abs(place - scopes[0]) for place in values) > NEAR:
             return False
         whole = clause[scopes[0]].value == "all"
-        if whole and any(clause[at].kind not in ("effort", "at") for at in values):
+        if whole and any(clause[place].kind not in ("effort", "at") for place in values):
             return False
     return True
 

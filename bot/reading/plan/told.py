@@ -66,6 +66,7 @@ class Told:
         self.stop_after: int | None = None
         self.exclusive = False  # "only the pull-ups, as planned": "as planned" is said of them alone
         self.named_some = False  # some clause before named what was done
+        self.pointed: tuple[int, list[int], list[int]] | None = None  # sentence, sets meant, those of them pointed at
         self.leaving = False  # "without the archers, the dips": the next one named is left out too
 
     @property
@@ -102,6 +103,11 @@ class Told:
             self._only_named(said)
             return
         efforts_only = all(fact.kind in ("effort", "effort_range", "at") for fact in said.values)
+        if efforts_only and not said.scoped and not said.named and self.pointed and self.pointed[0] == clause.sentence:
+            for fact in said.values:
+                for at in self.pointed[2] if fact.kind == "effort" and not fact.note.get("session") else ():
+                    self.rows[at].rpe = fact.value  # "last set only 2, rpe 9"
+            return
         in_mind = bool(self.sticky) and self.sticky_at == clause.sentence
         if efforts_only and not said.scoped and not said.named and self.several and not in_mind:
             for fact in said.values:
@@ -113,7 +119,9 @@ class Told:
             self.sticky, self.sticky_at = clause.targets, clause.sentence
         if not targets and said.sided:
             targets = [i for i, row in enumerate(self.rows) if row.side is not None]
-        targets = targets or self._meant(said, efforts_only)
+        targets = targets or self._those_after(said) or self._meant(said, efforts_only)
+        if said.scoped and said.scoped[-1].value != "all":
+            self.pointed = (clause.sentence, targets, pick(self.rows, targets, said.scoped[-1].value))
         self._kept_before(said, targets)
         for at in targets:
             self.keep.setdefault(at, True)
@@ -354,13 +362,22 @@ class Told:
             return [i for i, row in enumerate(rows) if row.movement == first and not row.touched]
         if not said.named and any(f.kind == "load" and f.note.get("none") for f in values) and self.everything:
             return [i for i, row in enumerate(rows) if row.load_kg]  # "as planned, but bodyweight only"
-        if "all_lifts" in said.names and values[0].kind in ("bare", "load"):
+        if "all_lifts" in said.names and values[0].kind in ("bare", "load") and not one_set:
             return [i for i, row in enumerate(rows) if row.part != "warm_up"]
         if whole and efforts_only:
             return [i for i, row in enumerate(rows) if row.part != "warm_up"]
         counted = next((f for f in values if f.kind == "count" and f.note.get("of_plan")), None)
         own = counted_rows(rows, counted.note["of_plan"]) if counted else []
         return the_rows(rows, values) or own or main_rows(rows)
+
+    def _those_after(self, said: _Said) -> list[int]:
+        """ "The first three with 22.5, then 20": the sets after those pointed at in the same sentence."""
+        if self.pointed is None or said.scoped or said.names - {"only", "the"} or len(said.values) != 1:
+            return []
+        sentence, targets, those = self.pointed
+        if sentence != said.clause.sentence or said.values[0].kind not in ("bare", "load") or not those:
+            return []
+        return [at for at in targets if at > max(those)]
 
     def _kept_before(self, said: _Said, targets: list[int]) -> None:
         """What a value implies of the other sets: "stopped after 3" keeps the warm-up, "one less" keeps all."""

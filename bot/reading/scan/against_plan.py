@@ -120,9 +120,10 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         n = 2 if two else nxt.value
         if n is not None and 2 <= n <= MOST_NAMED and n == int(n):
             sets = s.at(j + 1).has("sets", "sets")
-            if sets or two or nxt.spelled:
+            led = s.at(i - 1).has("plan", "the") and s.at(j + 1).has("load", "at")  # "die ersten 3 mit 22,5"
+            if sets or two or nxt.spelled or led:
                 end = j + 1 + sets
-                if not s.at(end).has("unit", "half"):
+                if not s.at(end).has("unit"):
                     return [Fact("scope", item.start, s.at(end - 1).end, (name, int(n)), {"text": item.text})], end
     if (
         name == "rest"
@@ -225,7 +226,7 @@ def _stopped(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     ends = after.kind in ("nl", "claim") or (after.kind == "sym" and not after.text.isascii())
     ends = ends or after.text in (".", ",", "!", ";", ")") or after.has("plan", "quit")
     if surely and ends and value <= MOST_NAMED:
-        return [Fact("count", item.start, s.at(j).end, int(value), {"only": True})], j + 1
+        return [Fact("count", item.start, s.at(j).end, int(value), {"only": True, "bare": True})], j + 1
     return None
 
 
@@ -272,6 +273,11 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         moves = [s.at(at) for at in range(j, k) if s.at(at).kind == "move"]
         named = [Fact("move", one.start, one.end, one.mention) for one in moves]
         return [*named, Fact("instead", item.start, s.at(end - 1).end, (value, s.at(k + 1).value, unit))], end
+    of_so_many = s.at(i + 2)
+    parted = s.at(i + 1).text == "/" and of_so_many.kind == "num" and s.at(i + 3).has("sets", "sets")
+    if parted and value <= (of_so_many.value or 0):
+        note = {"of_plan": int(of_so_many.value or 0)}  # "4/5 sets"
+        return [Fact("count", item.start, s.at(i + 3).end, int(value), note)], i + 4
     if unit == "sets" and mark.has("plan", "out_of") and (s.at(j + 1).value or 0) >= value:
         end = j + 2 + s.at(j + 2).has("sets")
         note = {"of_plan": int(s.at(j + 1).value or 0)}  # "3 sets out of 4"

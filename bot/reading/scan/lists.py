@@ -36,8 +36,17 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         else:
             unit = None
         nxt = s.at(after)
+        if unit in ("kg", "lb") and len(numbers) == 1 and s.at(i - 1).has("side", "per"):
+            break  # "je 3, 25 kg"
         if unit in ("kg", "lb") and reps_said:
             break  # "5 reps, 15 kg"
+        if (
+            unit in ("sec", "min")
+            and numbers
+            and numbers[-1][1] is None
+            and (nxt.has("noise", "rest") or s.has_rest_pause)
+        ):
+            break  # "8, 20 sec of rest, 3"
         if numbers and (
             (nxt.has("times", "x") and s.at(after + 1).kind == "num")
             or nxt.has("sets")
@@ -49,6 +58,7 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             or (unit in ("kg", "lb") and numbers[-1][1] is None and marks[-1:] == [" "])
             or nxt.has("count")
             or (nxt.text.isalpha() and not nxt.space and nxt.text in little("ordinal_ending"))
+            or (nxt.text == "." and s.at(after + 1).has("sets", "sets"))  # "1. Satz 6, 2. Satz 5"
             or (bool(numbers) and nxt.text in little("a_miss"))
         ):
             break

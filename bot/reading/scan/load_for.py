@@ -110,7 +110,7 @@ def load_by_reps(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
 
 
 def plates(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
-    """ "Two 5 kg plates", "with two plates of 5": ten kilograms; "2 x 10 kg plates": twenty."""
+    """ "Two 5 kg plates", "with two plates of 5", "zwei 5er Scheiben": ten kilograms; "2 x 10 kg plates": twenty."""
     first = i + 1 if s.at(i).has("load", "at", "plus") else i
     many, j = s.at(first), first + 1 + s.at(first + 1).has("times", "x")
     each = s.at(j)
@@ -124,6 +124,8 @@ def plates(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             return None
     elif each.kind == "num" and s.at(j + 2).has("load", "plate") and s.unit_at(j + 1) in ("kg", "lb"):
         unit, end = s.unit_at(j + 1), j + 3
+    elif each.kind == "num" and s.at(j + 2).has("load", "plate") and s.at(j + 1).text in little("plate_ending"):
+        unit, end = None, j + 3
     else:
         return None
     kg = s.kg(each.value or 0, unit) * (many.value or 0)

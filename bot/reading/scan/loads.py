@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 from bot.reading.facts import Fact
 from bot.reading.little import little
+from bot.reading.scan.lists import listed
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 
@@ -46,6 +48,9 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("word", item.start, number.end, None, {"noise": True})], end  # "the hall closes at 9"
     if how and number.spelled and s.at(end).kind == "num" and s.at(end + 1).text in little("plate_ending"):
         return [Fact("ask", item.start, s.at(end + 1).end, "load_kg")], end + 2  # "with two 45s"
+    row = listed(s, j) if how and s.at(end).text == "/" else None
+    if row is not None and row[0][0].kind == "loads":
+        return [replace(row[0][0], start=item.start)], row[1]  # "5/4/3 with 15/20/25 kg"
     unit = s.unit_at(end)
     told = end + 1 if unit in ("kg", "lb") else end
     if s.at(end).has("times", "of") and s.at(end + 1).has("plan", "the") and s.at(end + 2).value is not None:
@@ -95,8 +100,11 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     if s.at(end).has("effort", "rir", "after") and s.at(end + 1).kind != "num":
         return None
-    if how and s.at(end).text in little("plate_ending") and s.at(end + 1).has("load", "plate"):
-        return [Fact("load", item.start, s.at(end + 1).end, s.kg(value), {"how": how})], end + 2
+    if s.at(end).text in little("plate_ending") and not s.at(end).space:
+        tool = s.at(end + 1)
+        if tool.has("load", "tool") or (how and tool.has("load", "plate")):
+            # "24er Kettlebell am Fuß", "with a 20s plate"
+            return [Fact("load", item.start, tool.end, s.kg(value), {"how": how or "at"})], end + 2
     if s.at(end).has("load", "plate") and value in PLATES and s.at(end).text in little("one_plate"):
         return [Fact("load", item.start, s.at(end).end, s.kg(value), {"how": how or "at"})], end + 1
     if s.at(end).has("load", "plate"):

@@ -14,6 +14,8 @@ def lone_number(s: Scanner, i: int, item: Item, value: float) -> tuple[list[Fact
     unit = s.unit_at(i + 1)
     if unit in ("kg", "lb", "percent") or after.has("load", "word", "plate"):
         return None
+    if after.text in little("plate_ending") and not after.space and s.at(i + 2).has("load", "tool"):
+        return None  # "24er Kettlebell"
     if unit in ("sec", "min"):
         return _timed(s, i, item, value, unit)
     if after.has("sets", "sets"):

@@ -6,6 +6,10 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.items import Item
 from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
+from bot.reading.scan.schemes import chain
+
+MOST_NUMBERED = 20  # sets are told by their number up to it
+REACH = 6  # so far from a "no" stands what it takes back, and what is right
 
 LEAST_REP_WORDS = 2
 
@@ -70,6 +74,8 @@ def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | No
         return [Fact("flag", item.start, item.end, name)], i + 1
     if item.has("fail"):
         return _fail(s, i, item, before)
+    if (item.text in little("stuck") or item.has("plan", "the")) and (stuck := _stuck(s, i)) is not None:
+        return stuck
     if item.has("scope"):
         return _scope(s, i, item)
     if item.has("pause"):
@@ -80,6 +86,12 @@ def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | No
             end = i + 2 + s.at(i + 2).has("sets")
             count = Fact("count", number.start, s.at(end - 1).end, int(number.value or 0))
             return [Fact("sep", item.start, item.end, 2), count], end
+    if item.text in little("number_word"):
+        j = i + 1 + (s.at(i + 1).text == ".")
+        if s.at(j).kind == "num" and s.at(j).value in range(1, MOST_NUMBERED + 1):
+            if s.at(i - 1).kind == "word":
+                return [Fact("word", item.start, s.at(j).end, None, {"noise": True})], j + 1  # "meeting number 5"
+            return [Fact("scope", item.start, s.at(j).end, int(s.at(j).value or 0), {"numbered": True})], j + 1
     if item.has("sep", "then"):
         return [Fact("sep", item.start, item.end, 2)], i + 1
     if item.has("sep", "but"):
@@ -160,6 +172,8 @@ def _fail(s: Scanner, i: int, item: Item, before: list[Fact]) -> tuple[list[Fact
         return [Fact("mend", item.start, item.end, "mend")], i + 1
     if name == "no" and s.at(i + 1).text == "," and before and s.at(i + 2).has("side", "left", "right"):
         return [Fact("mend", item.start, item.end, "mend")], i + 2
+    if name == "no" and (after := _taken_back(s, i, before)) is not None:
+        return [Fact("mend", item.start, s.at(after - 1).end, "mend")], after
     if name in ("no", "yes"):
         return [Fact("fail", item.start, item.end, None, {"weak": True, "name": name})], i + 1
     if ordinal is not None and (ordinal.isdigit() or ordinal in ("last", "first")):
@@ -174,18 +188,52 @@ def _of_rep(item: Item) -> bool:
     return item.text.count(" ") > LEAST_REP_WORDS and any(word in item.text for word in little("rep_of"))
 
 
+def _stuck(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "blieb die zweite auf halber Höhe stecken": which repetition did not go up."""
+    item_is_the = s.at(i).has("plan", "the")
+    j = i + 1 + (not item_is_the and s.at(i + 1).has("plan", "the"))
+    nth = s.at(j).name("scope")
+    if nth is None or not nth.isdigit():
+        return None
+    if item_is_the and s.at(j + 1).text in little("not"):
+        end = j + 2 + (s.at(j + 2).has("fail") or s.at(j + 2).has("scheme", "got"))
+        return [Fact("fail", s.at(i).start, s.at(end - 1).end, int(nth), {"rep": True})], end  # "die dritte nicht"
+    for k in range(j + 1, j + REACH if not item_is_the else j):
+        if s.at(k).kind in ("nl", "sym", "num"):
+            return None
+        if s.at(k).has("fail", "fail") or s.at(k).text in little("stuck_end"):
+            return [Fact("fail", s.at(i).start, s.at(k).end, int(nth), {"rep": True})], k + 1
+    return None
+
+
+def _taken_back(s: Scanner, i: int, before: list[Fact]) -> int | None:
+    """The place of what is right in "4x5, no, nonsense, 5x4": a whole scheme between whose commas a "no" stands."""
+    told = [fact for fact in before[-REACH:] if fact.kind not in ("sep", "move", "claim")]
+    if not told or told[-1].kind not in ("rows", "load", "effort") or before[-1].kind != "sep":
+        return None
+    j = i + 1
+    while j < i + REACH and (s.at(j).kind == "word" or s.at(j).text == "," or s.at(j).has("unreal", "mend")):
+        j += 1
+    if j == i + 1 and s.at(j).kind == "num" and told[-1].kind == "load":
+        return j  # "with 20, no 22.5"
+    row = chain(s, j)
+    return j if row is not None and row[0][0].note.get("plain") else None
+
+
 def _scope(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int]:
     """ "the last", "first two": which sets the next fact is about."""
     name = item.name("scope") or ""
     j = i + 1
     if name == "last" and s.at(j).has("reps"):
         return [Fact("last_rep", item.start, s.at(j).end)], j + 1
+    if name.isdigit() and item.kind == "known" and item.text.endswith(".") and s.at(j).has("sets", "sets"):
+        j += 1  # "im 2. Satz 4"
     value: object = int(name) if name.isdigit() else name
     if (
         name in ("first", "last")
         and s.at(j).value is not None
         and (s.at(j).value in (1, 2, 3, 4, 5, 6) and s.at(j).spelled)
-        and not s.at(j + 1).has("unit", "half")
+        and not s.at(j + 1).has("unit")
     ):
         value = (name, int(s.at(j).value or 1))
         j += 1

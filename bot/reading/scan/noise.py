@@ -6,6 +6,12 @@ from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 
+def _ends(s: Scanner, dot: int) -> bool:
+    """Whether a full stop ends its sentence: a movement, a capital or nothing follows."""
+    after = s.at(dot + 1)
+    return after.kind in ("nl", "move", "claim") or after.has("sets")
+
+
 def noise_after(s: Scanner, i: int) -> int | None:
     """The place after numbers that mean nothing here: rest times, tempo, heart rate, clock times, heights."""
     item = s.at(i)
@@ -51,6 +57,8 @@ def noise_after(s: Scanner, i: int) -> int | None:
         return i + 2  # "2-4-6-4-2 = 18": the sum of what was told
     if item.kind == "num":
         j = i + 1
+        if s.at(j).text == "." and not s.at(j).space and s.at(i - 1).has("plan", "the") and not _ends(s, j):
+            return j + 1  # "14 sauber, die 15. nur halb": which repetition
         if s.unit_at(j) == "hour" and s.at(i - 1).kind != "move":
             return j + 1
         if (
@@ -81,6 +89,8 @@ def noise_after(s: Scanner, i: int) -> int | None:
                 return j + 2
             if i and s.at(i - 1).has("noise", "rest"):
                 return j + 1
+            if s.has_rest_pause and unit == "sec":
+                return j + 1  # "rest-pause dips: 8, 20 sec, 3, 20 sec, 2"
         if s.at(i - 1).text == "-" and unit == "other":
             return j + 1
     if item.kind == "clock":

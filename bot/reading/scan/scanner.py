@@ -15,6 +15,7 @@ class Scanner:
         self.items = items
         self.unit = unit
         self.bodyweight_kg = bodyweight_kg
+        self.has_rest_pause = any(item.has("link", "rest_pause") for item in items)
         self.has_tempo = any(item.has("noise", "tempo") for item in items)
 
     def at(self, i: int) -> Item:

@@ -17,6 +17,7 @@ from bot.reading.scan.schemes import chain
 TIMES = range(2, 11)
 MOST_TRIES = 20
 TRIES_TOLD = 6  # so far behind the tries stands how many went up
+LEAST_RUNGS = 2  # steps of a ladder told by its ends
 LEAST_DUMBBELL = 9  # below it "the 3s" are sets of three
 
 
@@ -42,6 +43,10 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         and not s.at(i + 2).has("noise", "rest")
     ):
         item = replace(item, kind="num", value=1.0)
+    if item.has("scheme", "ladder"):
+        rungs = _rungs(s, i)
+        if rungs is not None:
+            return rungs
     often = {"twice": 2, "thrice": 3}.get(item.name("times") or "")
     if often is not None and s.at(i + 1).value is not None:
         one = factor(s, i + 1)
@@ -59,7 +64,7 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return made, i + 2
     ending = s.at(i + 1)
     numbered = item.kind == "num" and ending.text in little("ordinal_ending") and not ending.space
-    next_set = ending.text == "." and s.at(i + 3).kind == "num"  # "set 1: 4. Set 2: 4"
+    next_set = ending.text == "." and s.at(i + 3).kind == "num" and _closes(s, i)  # "set 1: 4. Set 2: 4"
     if numbered and item.value in range(1, 21) and s.at(i + 2).has("sets", "sets") and not next_set:
         go_on = i + 4 if s.at(i + 3).text in (":", "-") else i + 3
         return [Fact("scope", item.start, s.at(i + 2).end, int(item.value or 0), {"numbered": True})], go_on
@@ -80,7 +85,7 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("rows", item.start, s.at(i + 1).end, [Entry(reps) for _ in range(int(item.value))])], i + 2
     if s.at(i + 1).has("times", "x") and s.at(i + 2).text == "(" and s.at(i + 3).kind == "num" and item.value:
         return [Fact("rounds", item.start, s.at(i + 1).end, int(item.value), {"bracket": True})], i + 3
-    told = _tries(s, i) or _of_attempts(s, i) or chain(s, i)
+    told = _tries(s, i) or _judged_tries(s, i) or _of_attempts(s, i) or chain(s, i)
     if told is not None:
         other = chain(s, told[1] + 1) if s.at(told[1]).has("sep", "or") else None
         if other is not None:
@@ -97,6 +102,33 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if item.value is not None and item.has("sets") is False and s.at(i + 1).has("sets", "sets"):
         return [Fact("count", item.start, s.at(i + 1).end, int(item.value))], i + 2
     return None
+
+
+def _rungs(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "Ladder 1 to 5", "Leiter von 1 bis 5": a set of each number."""
+    j = i + 1
+    while s.at(j).text in (":",) or s.at(j).text in little("from"):
+        j += 1
+    low, high = s.at(j), s.at(j + 2)
+    joined = s.at(j + 1).text in little("until") or s.at(j + 1).text in little("range")
+    if low.kind != "num" or high.kind != "num" or not joined or s.at(j + 3).text in ("-", "/", ",", "x"):
+        return None
+    first, last = int(low.value or 0), int(high.value or 0)
+    if not 0 < first < last <= MOST_TRIES or last - first < LEAST_RUNGS:
+        return None
+    rows = [Entry(reps) for reps in range(first, last + 1)]
+    mark = Fact("scheme", s.at(i).start, s.at(i).end, "ladder", {"names": []})
+    return [mark, Fact("rows", low.start, high.end, rows, {"list": True, "mark": "-"})], j + 3
+
+
+def _closes(s: Scanner, i: int) -> bool:
+    """Whether a number tells the work of a set that stands before it, rather than which set comes: "im 1. Satz 6"."""
+    before = s.at(i - 1)
+    if before.text == ":":
+        return s.at(i - 2).kind == "num" or s.at(i - 2).has("scope")
+    return (
+        before.kind == "num" or before.has("sets") or before.has("scope") or before.has("plan") or before.has("scheme")
+    )
 
 
 def _times_each(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
@@ -171,6 +203,32 @@ def _tries(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
                 end += 1
             return [*moves, Fact("rows", s.at(i).start, s.at(end - 1).end, rows, {"list": True, "mark": "/"})], end
     return None
+
+
+def _judged_tries(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "4 Anläufe, davon 1 daneben": singles, so many of them missed or made."""
+    item = s.at(i)
+    if item.value not in range(1, MOST_TRIES + 1) or not s.at(i + 1).has("scheme", "attempt"):
+        return None
+    j = i + 2
+    while j < i + 5 and (
+        s.at(j).text in (",", ":", "-", "(") or s.at(j).has("sep", "and") or s.at(j).text in little("of_those")
+    ):
+        j += 1
+    part, move = s.at(j), s.at(j + 1) if s.at(j + 1).kind == "move" else None
+    verdict = s.at(j + 1 + (move is not None))
+    if part.value is None or part.value != int(part.value) or part.value > (item.value or 0):
+        return None
+    missed = verdict.has("fail", "fail") or verdict.text in little("a_miss")
+    if not missed and not verdict.has("scheme", "got") and not verdict.has("fail", "yes"):
+        return None
+    tried = int(item.value or 0)
+    made = tried - int(part.value) if missed else int(part.value)
+    rows = [Entry(1 if at < made else 0) for at in range(tried)]
+    named = [Fact("move", move.start, move.end, move.mention)] if move is not None else []
+    return [*named, Fact("rows", item.start, verdict.end, rows, {"list": True, "mark": ","})], j + 2 + (
+        move is not None
+    )
 
 
 def _before_is_number(s: Scanner, i: int) -> bool:
