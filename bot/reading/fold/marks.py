@@ -465,6 +465,8 @@ class MarkFacts(LoadFacts):
             self.side = self.side if fact.note.get("nl") is None else None
 
     def on_weighted(self, _fact: Fact) -> None:
+        if self.rows and not self.load:
+            self.load, self.load_said = None, False  # "bw pull-ups 10, 10, 9; weighted: 5, 5, 4 with 15"
         self._close_failure()  # "to failure 12, 10, 8 and weighted 2x5"
 
     def _close_failure(self) -> None:

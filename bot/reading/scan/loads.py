@@ -11,6 +11,7 @@ from bot.reading.scan.lists import listed
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 
+LEAST_SHARE = 10  # a tenth of bodyweight is the least that anyone tells as a fraction
 PLATES = (5.0, 7.5, 10.0, 12.5, 15.0, 20.0, 25.0, 35.0, 45.0)  # what one plate weighs, in either unit
 
 MOST_LINES = 9  # exercises that are numbered "A1" to "A9"
@@ -44,6 +45,9 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if number.kind != "num" or number.value is None or (number.spelled and number.value == 1):
         return None
     value, end = number.value, j + 1
+    part = _part_of_bodyweight(s, i, j)
+    if part is not None:
+        return part
     if how == "at" and s.at(i - 1).text in little("by_the_clock") and s.unit_at(end) is None:
         return [Fact("word", item.start, number.end, None, {"noise": True})], end  # "the hall closes at 9"
     if how and number.spelled and s.at(end).kind == "num" and s.at(end + 1).text in little("plate_ending"):
@@ -131,6 +135,21 @@ def _numbers_a_line(s: Scanner, i: int) -> bool:
     number, after = s.at(i + 1), s.at(i + 2)
     heads = s.at(i - 1).kind == "nl" and number.kind == "num" and not number.space
     return heads and (number.value or 0) <= MOST_LINES and (after.kind == "move" or after.text in (":", ")", "-", "."))
+
+
+def _part_of_bodyweight(s: Scanner, i: int, j: int) -> tuple[list[Fact], int] | None:
+    """ "With 1/4 of bodyweight"; the number stands at j."""
+    part, whole = s.at(j).value or 0.0, s.at(j + 2).value or 0.0
+    if s.at(j + 1).text != "/" or not 0 < part < whole <= LEAST_SHARE:
+        return None
+    end = j + 3
+    while s.at(end).text in little("of_bodyweight") and end < j + 5:
+        end += 1
+    if not s.at(end).has("load", "none"):
+        return None
+    if not s.bodyweight_kg:
+        return [Fact("ask", s.at(i).start, s.at(end).end, "load_kg")], end + 1
+    return [Fact("load", s.at(i).start, s.at(end).end, part / whole * s.bodyweight_kg)], end + 1
 
 
 def _percent(s: Scanner, i: int, j: int, value: float, how: str | None) -> tuple[list[Fact], int] | None:

@@ -238,7 +238,8 @@ def _before_is_number(s: Scanner, i: int) -> bool:
 def _set_word(s: Scanner, i: int, plural: bool) -> tuple[list[Fact], int] | None:
     """ "sets of 5", "sets 2 and 3", "set 4:": so many a set, or which set."""
     item, j = s.at(i), i + 1
-    if s.at(j).has("times", "of") and s.at(j + 1).value is not None:
+    loaded = s.at(j).has("load", "at") and s.unit_at(j + 2) in ("kg", "lb")  # "a back-off set with 10 kilos for 8"
+    if s.at(j).has("times", "of") and s.at(j + 1).value is not None and not loaded:
         value = s.at(j + 1).value or 0
         return [Fact("rows", item.start, s.at(j + 1).end, [Entry(int(value))], {"each_of": True})], j + 2
     if plural and s.at(j).kind == "num" and s.at(j + 1).has("sep", "and") and s.at(j + 2).kind == "num":
