@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from datetime import date, timedelta
 
 from bot.reading.days import Day, day_of_month
@@ -12,6 +13,9 @@ from bot.reading.phrases import phrases, sentence_bounds
 from bot.reading.reading import Ask, Span
 
 NAMED = frozenset({"rel", "weekday", "date", "dom", "exact", "week", "weekend", "range"})
+QUOTED = 80  # characters of a message quoted where no words of it stand for the doubt
+SINGLE = ("rel", "weekday", "date", "dom", "exact")
+PARTS = frozenset({",", ";", "-", "?", "¿"}) | little("but")
 
 
 def span_of(
@@ -36,7 +40,9 @@ def span_of(
             ranges[-1],
         ]  # "from the 1st … now it's the 3rd to the 9th"
     only = near[0] if "move" in absent and len(near) == 1 and near[0].kind == "weekday" else None
-    if only is not None and (only.link == "to" or "missed" in absent or not _named_object(message, only)):
+    if only is not None and (
+        only.link == "to" or "missed" in absent or _to_come(message) or not _named_object(message, only)
+    ):
         near = [*_moved_before(message, days, only, bounds), *near]
     if "move" in absent:
         near = _of_move(near, absent["move"], bounds)
@@ -44,9 +50,12 @@ def span_of(
         asked = next((day for day in near if day.shift is not None and day.shift > 0), None)
         if asked is not None:
             return None, near, Ask("dates", message.span(asked.start, asked.end))
+    rough = next((day for day in near if day.kind == "rough"), None)
+    if rough is not None:
+        return None, near, Ask("dates", message.span(rough.start, rough.end))  # "pause until mid April"
     if "move" in absent:
-        moved, taken = _move(message, near, absent)
-        return moved, taken, None if moved is not None and moved.end is not None else _where_to(message, taken, absent)
+        to, taken = _move(message, near, absent)
+        return to, taken, None if to is not None and to.end is not None else _where_to(message, taken, absent)
     if "pause" in absent:
         return (*_open(message, near), None)
     if "ill" in absent and "away" in absent:
@@ -60,8 +69,42 @@ def span_of(
             return None, off, Ask("dates", message.span(off[0].start, off[-1].end))
         return (*_open(message, off), None) if off else (*_ill(message, near, resumed), None)
     if "away" in absent:
-        return (*_open(message, near), None)
-    return (*_missed(message, near), None)
+        gone, taken = _open(message, near)
+        if gone is not None and gone.end is None and _that_day_alone(message, near):
+            gone = Span(gone.start, gone.start)
+        return gone, taken, None
+    if not any(day.back or day.ahead for day in near) and _said(message, "counted"):
+        return None, near, Ask("dates", message.text.strip()[:QUOTED])  # "missed the last two sessions"
+    apart = _told_apart(message, near, absent)
+    return (None, near, apart) if apart is not None else (*_missed(message, near), None)
+
+
+def _said(message: Message, name: str) -> bool:
+    """Whether words of the table `past` of this name are in the message."""
+    return any(hit.name == name for hit in message.hits("intents", "past"))
+
+
+def _that_day_alone(message: Message, days: list[Day]) -> bool:
+    """ "away on Saturday" is that day; who leaves or flies on Saturday comes back on no day told."""
+    told = [day for day in days if day.kind not in ("vague", "length")]
+    if len(told) != 1 or _said(message, "leaving"):
+        return False
+    return told[0].kind in SINGLE and told[0].link in (None, "on", "to")
+
+
+def _told_apart(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> Ask | None:
+    """ "can't do Friday, maybe Saturday": a second day in a clause of its own may be missed too, or be the new one."""
+    if not _to_come(message):
+        return None
+    single = [day for day in days if day.ahead and day.ahead[0] == day.ahead[1] and day.ahead[0] >= message.today]
+    for one, two in itertools.pairwise(single):
+        between = message.tokens[one.end : two.start]
+        parted = [at for at, token in enumerate(between, one.end) if token.text in PARTS]
+        joined = any(token.text in little("and") | little("or") | little("too") for token in between)
+        missed = any(parted and hit.start > parted[0] and hit.start < two.end for hit in absent.get("missed", ()))
+        if parted and not joined and not missed and not _same_day(one, two) and len(between) > 1:
+            return Ask("dates", message.span(one.start, two.end))
+    return None
 
 
 def _of_move(near: list[Day], hits: list[Hit], bounds: list[tuple[int, int]]) -> list[Day]:
@@ -82,24 +125,26 @@ def _ahead(day: Day) -> tuple[date, date]:
 
 def _move(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tuple[Span | None, list[Day]]:
     named = [day for day in days if day.kind in NAMED and (day.ahead or day.back)]
+    # "moving house on Saturday, can I do Saturday's on Monday?": a day named twice is one
+    named = [day for n, day in enumerate(named) if not any(_same_day(day, other) for other in named[:n])]
     today = message.today
     if not named:
         lengths = [day for day in days if day.kind == "length"]
         if lengths:
             return Span(today, today + timedelta(days=lengths[0].days)), lengths
         return None, []
-    missed = "missed" in absent and not _to_come(message)
+    missed = [] if _to_come(message) else absent.get("missed", [])
 
     def first(day: Day) -> date:
-        told = any(_one_sentence(message, hit.start, day.start) for hit in absent.get("missed", ()))
-        if missed and told and day.kind == "weekday" and day.back:
+        told = any(_one_sentence(message, hit.start, day.start) for hit in missed)
+        if told and day.kind == "weekday" and day.back:
             return day.back[0]
         return _ahead(day)[0]
 
     if len(named) == 1:
         day = named[0]
         if day.kind == "range" and day.ahead:
-            return Span(day.ahead[0], day.ahead[1]), named
+            return Span(day.ahead[0], _nearer(message, *day.ahead)), named
         if day.link == "to" or (
             day.shift is not None and day.shift > 0 and day.link != "from" and not _possessed(message, day)
         ):
@@ -128,6 +173,20 @@ def _move(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tu
     return Span(start, end), named
 
 
+def _within(day: Day, whole: Day) -> bool:
+    return bool(day.ahead and whole.ahead and whole.ahead[0] <= day.ahead[0] and day.ahead[1] <= whole.ahead[1])
+
+
+def _same_day(one: Day, other: Day) -> bool:
+    return (one.back, one.ahead) == (other.back, other.ahead)
+
+
+def _nearer(message: Message, start: date, end: date) -> date:
+    """ "adelantar el sábado al viernes": a move to the day before, not to the one a week later."""
+    before = end - timedelta(days=7)
+    return before if message.today < before < start and (start - before) < (end - start) else end
+
+
 def _moved_before(message: Message, days: list[Day], to: Day, bounds: list[tuple[int, int]]) -> list[Day]:
     """ "Thursday doesn't work. Can we do Friday?": the one day to come named in the sentence before."""
     at = next((n for n, (low, high) in enumerate(bounds) if low <= to.start < high), 0)
@@ -142,7 +201,7 @@ def _one_sentence(message: Message, one: int, other: int) -> bool:
 
 def _to_come(message: Message) -> bool:
     """Whether what is missed lies ahead: "can't make Friday"."""
-    return any(hit.name == "missed_future" for hit in message.hits("intents", "past"))
+    return _said(message, "missed_future")
 
 
 def _rather(message: Message, one: Day, two: Day) -> bool:
@@ -266,7 +325,8 @@ def _ill(message: Message, days: list[Day], resumed: bool) -> tuple[Span | None,
         elif day.kind == "length":
             continue
         elif day.shift == 0:
-            only_today = True
+            # "positive test this morning" names no day off
+            only_today = only_today or message.tokens[day.start].text in little("today")
         elif day.shift is not None and day.shift > 0:
             end = _ahead(day)[1]
         elif day.back and day.kind != "vague":
@@ -285,6 +345,13 @@ def _ill(message: Message, days: list[Day], resumed: bool) -> tuple[Span | None,
 def _missed(message: Message, days: list[Day]) -> tuple[Span | None, list[Day]]:
     today = message.today
     future = _to_come(message)
+    # "a stag do this weekend so I won't train Saturday": the day within the weekend
+    days = [
+        day
+        for day in days
+        if day.kind not in ("week", "weekend", "vague")
+        or not any(one.kind in SINGLE and _within(one, day) for one in days)
+    ]
     found: list[date] = []
     taken: list[Day] = []
     but = [hit.start for hit in message.hits("flags", "contrast")]

@@ -75,8 +75,11 @@ def find_corrections(message: Message) -> list[Claim]:
     mend = _Mend(message)
     named = {at for one in _mentions(message, set()) for at in range(one.start, one.end)}
     strong = [
-        hit for hit in mend.between("cue", 0, len(message.tokens), "strong") if hit.start not in named
-    ]  # Chin-ups
+        hit
+        for hit in mend.between("cue", 0, len(message.tokens), "strong")
+        if hit.start not in named  # Chin-ups
+        and not any(other.start <= hit.start < other.end for other in mend.hits.get("loading", ()))
+    ]
     soft = mend.between("cue", 0, len(message.tokens), "soft")
     unloaded = _of_no_load(mend)
     if unloaded:

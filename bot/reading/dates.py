@@ -182,6 +182,14 @@ def _compared(finder: DayFinder, day: Day) -> bool:
     )
 
 
+def _of_a_former_set(message: Message, clause: tuple[int, int]) -> bool:
+    """ "4x5 +12.5, up from 4x5 +10 on Monday": the clause opposes what was."""
+    return any(
+        hit.table == "bodyweight" and hit.name == "from" and hit.start == clause[0] and hit.end - hit.start > 1
+        for hit in message.hits("body")
+    )
+
+
 def _of_a_former_weight(message: Message, day: Day) -> bool:
     """ "73 kg, up from 72.4 last week": right behind the weight that was."""
     at = day.start - 1
@@ -288,6 +296,8 @@ def _trained(
     if day.kind == "vague" and _of_a_former_weight(message, day):
         return noise
     clause = _around(_clauses(message, bounds), day.start) or sentence
+    if _of_a_former_set(message, clause):
+        return noise
     elsewhere = any(t.value is not None for at, t in enumerate(tokens) if not clause[0] <= at < clause[1])
     was = finder.has("as_it_was", day.end)
     if day.kind == "vague" and elsewhere and was is not None:

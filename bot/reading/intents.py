@@ -17,6 +17,7 @@ from bot.reading.red_flags import Cues
 from bot.reading.tokens import Token
 
 ABSENCES = ("move", "missed", "away", "ill", "pause")
+NEAR_SITE = 4  # tokens from a place of the body to the words that say how it is
 SHORT = 8  # words; a longer message that wants nothing is no small talk by its words alone
 
 
@@ -47,21 +48,26 @@ def wishes(message: Message) -> dict[str, list[Hit]]:
 
 
 def _elsewhere(message: Message) -> dict[str, list[Hit]]:
-    """ "in Rome 20-24 April", "in Lisbon until Friday": days to come at a place are an absence, told by a capital."""
+    """Days to come at a place are an absence: "in Rome 20-24 April", told by a capital, "at my sister's 3-9 June".
+
+    Of whole weeks only where one says to be there: "we're in Cornwall all next week".
+    """
     hits = message.hits("intents", "where")
-    if not hits or not any(
-        day.ahead
-        and (
-            day.ahead[0] > message.today
-            if day.kind == "range"
-            else day.link == "until" and day.ahead[1] > message.today
-        )
-        for day in named_days(message).days
-    ):
+    if not hits:
+        return {}
+    stays = {hit.end for hit in hits if hit.name == "stay"}
+    ahead = [day for day in named_days(message).days if day.ahead and day.ahead[1] > message.today]
+    spans = any(
+        day.link == "until" or (day.kind == "range" and day.ahead and day.ahead[0] > message.today) for day in ahead
+    )
+    weeks = any(day.kind in ("week", "weekend") for day in ahead)
+    if not spans and not (weeks and stays):
         return {}
     barred = {hit.start for hit in hits if hit.name == "not"}
     for hit in hits:
-        if hit.start in barred or hit.end >= len(message.tokens):
+        if hit.name == "person":
+            return {"away": [Hit(hit.start, hit.end, "want", "away")]}
+        if hit.start in barred or hit.end >= len(message.tokens) or not (spans or hit.end in stays):
             continue
         if message.tokens[hit.end].kind == "word" and message.span(hit.end, hit.end + 1)[:1].isupper():
             return {"away": [Hit(hit.start, hit.end + 1, "want", "away")]}
@@ -105,6 +111,9 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
         found.pop("missed", None)
     if "plan_week" in found and "plan_today" in found:
         found["plan_today"] = [hit for hit in found["plan_today"] if not any(_over(hit, w) for w in found["plan_week"])]
+    if "why" in found:
+        found["why"] = [hit for hit in found["why"] if not _gives_reason(message, hit)]
+        found = {name: hits for name, hits in found.items() if hits}
     if "why" in found:
         for other in ("plan_today", "plan_week", "progress", "move"):
             found[other] = [
@@ -153,13 +162,37 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
             found[weaker] = [hit for hit in found[weaker] if not any(_over(hit, s) for s in found[stronger])]
     if "pause" in found and not any(token.text == "?" for token in message.tokens):
         found.pop("plan_today", None)  # "plan bitte bis 30. Mai auf Eis legen"
+    if "resume" in found:
+        # "fingers feel fine now": a place of the body is well, nobody comes back
+        sites = [hit.end for hit in message.hits("body", "site")]
+        found["resume"] = [
+            hit
+            for hit in found["resume"]
+            if not any(
+                0 <= hit.start - end < NEAR_SITE and _one_clause(message.tokens, end, hit.start) for end in sites
+            )
+        ]
     if "resume" in found and found.get("away"):
         found["away"] = [hit for hit in found["away"] if not any(_over(hit, r) for r in found["resume"])]
     return {name: hits for name, hits in found.items() if hits}
 
 
+def _gives_reason(message: Message, hit: Hit) -> bool:
+    """ "no fui porque …": "porque" within a sentence that asks nothing is a reason, not a question."""
+    if message.tokens[hit.start].text not in little("because"):
+        return False
+    low, high = next(
+        ((a, b) for a, b in sentence_bounds(message.tokens) if a <= hit.start < b), (0, len(message.tokens))
+    )
+    return hit.start > low and not (high < len(message.tokens) and message.tokens[high].text == "?")
+
+
 def _one_sentence(tokens: Sequence[Token], start: int, end: int) -> bool:
     return not any(token.text in ".!?;\n" for token in tokens[start:end])
+
+
+def _one_clause(tokens: Sequence[Token], start: int, end: int) -> bool:
+    return not any(token.text in ".,!?;:\n" for token in tokens[start:end])
 
 
 def _same_question(message: Message, hit: Hit, why: Hit) -> bool:
@@ -182,11 +215,52 @@ def find_intents(message: Message, claims: Sequence[Claim] = ()) -> list[Claim]:
             found.pop(other, None)
     if "undo" in said and "undo" not in found:
         found["undo"] = [Hit(0, 0, "want", "undo")]
+    if "missed" in found and _same_absence(message, found):
+        del found["missed"]
+    for reason in _reasons_of_move(message, found, claims):
+        del found[reason]
     out = [Claim(0, 0, "intent", name) for name in found]
     facts = {"pain", "red_flag", "bodyweight", "correction", "sleep", "duration", "session_rpe"}
     if not out and not said & facts and _talk(message):
         out.append(Claim(0, 0, "intent", "smalltalk"))
     return out
+
+
+def _same_absence(message: Message, found: dict[str, list[Hit]]) -> bool:
+    """ "fever, no training today", "on holiday till July, won't train": what is missed is missed for the reason told.
+
+    A day missed before one goes away is told besides: "missed Tuesday. Away from Friday".
+    """
+    if "ill" in found:
+        return True
+    if "away" not in found:
+        return False
+    return not any(
+        day.back is not None and day.back[0] < message.today and (day.shift is None or day.shift < 0)
+        for day in named_days(message).days
+        if any(_one_sentence(message.tokens, *sorted((day.start, hit.start))) for hit in found["missed"])
+        and not any(_one_sentence(message.tokens, *sorted((day.start, hit.start))) for hit in found["away"])
+    )
+
+
+def _reasons_of_move(message: Message, found: dict[str, list[Hit]], claims: Sequence[Claim]) -> list[str]:
+    """ "can't train tomorrow, ok on Saturday instead?", "away tomorrow, can I do Friday?": why a day is moved."""
+    span = next((claim.value for claim in claims if claim.kind == "span" and claim.value is not None), None)
+    if "move" not in found or span is None or span.end is None or span.start < message.today:
+        return []
+    ahead = any(hit.name == "missed_future" for hit in message.hits("intents", "past"))
+
+    def of_the_move(hits: list[Hit]) -> bool:
+        days = [
+            day
+            for day in named_days(message).days
+            if any(_one_sentence(message.tokens, *sorted((day.start, hit.start))) for hit in hits)
+        ]
+        return all(
+            day.ahead is not None and day.ahead[0] in (span.start, span.end) and day.kind != "range" for day in days
+        )
+
+    return [name for name in ("missed", "away") if name in found and ahead and of_the_move(found[name])]
 
 
 def _talk(message: Message) -> bool:

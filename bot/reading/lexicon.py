@@ -183,6 +183,13 @@ def _everyday(language: str) -> str:
 
 
 @lru_cache(maxsize=8)
+def contracted(language: str) -> dict[str, str]:
+    """Words with an apostrophe by what they are without: "didnt"."""
+    words = fold(table(language, "common").get("contracted", "")).text.split()
+    return {word.replace("'", ""): word for word in words}
+
+
+@lru_cache(maxsize=8)
 def _spellings(language: str) -> tuple[frozenset[str], tuple[str, ...]]:
     """Words that are no typing errors, and the words that one may be corrected to."""
     known: set[str] = set()
@@ -194,6 +201,7 @@ def _spellings(language: str) -> tuple[frozenset[str], tuple[str, ...]]:
         known |= set(fold(" ".join(table(source, "numbers").get("value", {}))).text.split())
         for name in ("movements", "grammar", "numbers"):
             wanted |= _words_in(source, name)
+        wanted |= set(fold(table(source, "common").get("mended", "")).text.split())
         wanted |= {phrase.replace(" ", "") for phrase in _phrases_in(source, "movements") if "..." not in phrase}
         known |= wanted
     for word in list(known):

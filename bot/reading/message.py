@@ -27,7 +27,7 @@ from typing import Any
 
 from rapidfuzz.distance import OSA
 
-from bot.reading.lexicon import Book, Hit, book, compound, guess_language, is_known, spelled
+from bot.reading.lexicon import Book, Hit, book, compound, contracted, guess_language, is_known, spelled
 from bot.reading.numbers import say_numbers
 from bot.reading.phrases import phrases
 from bot.reading.reading import Ask, Context
@@ -132,6 +132,7 @@ def read_message(text: str, context: Context) -> Message:
     cut = written_out(cut, language)
     tokens: list[Token] = []
     doubts: list[int] = []
+    shortened = contracted(language)
     skip = False
     for at, token in enumerate(cut):
         if skip:
@@ -148,6 +149,9 @@ def read_message(text: str, context: Context) -> Message:
                 cut_at = token.start + len(halves[0])
                 tokens.append(replace(token, text=halves[0], word=halves[0], end=cut_at))
                 tokens.append(replace(token, text=halves[1], word=halves[1], start=cut_at, space=True))
+                continue
+            if token.text in shortened:
+                tokens.append(replace(token, word=shortened[token.text]))
                 continue
             word = token.text.removesuffix("'s")
             candidates = spelled(word, language)

@@ -36,7 +36,13 @@ def read(text: str, context: Context) -> Reading:
 def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     """Resolve all claims, find movements and sets in what is left of the message."""
     taken = {at for claim in claims for at in range(claim.start, claim.end)}
-    dated_tokens = {at for c in claims if c.kind == "day" and c.value is not None for at in range(c.start, c.end)}
+    # "one day last week" is a day though nobody knows which; "one day" alone is a wish
+    dated_tokens = {
+        at
+        for c in claims
+        if c.kind == "day" and (c.value is not None or (c.start < c.end and message.tokens[c.start].value is not None))
+        for at in range(c.start, c.end)
+    }
     work = Work()
     blocking = [claim for claim in claims if claim.end > claim.start and claim.kind != "intent"]
     corrections = [claim for claim in claims if claim.kind == "correction"]

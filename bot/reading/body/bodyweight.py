@@ -91,7 +91,8 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
         if ((start in strong and value >= 25) or (slip and value < PLAUSIBLE_KG[0])) and not _is_load(body, start):
             yield Claim(start, stop, "bodyweight", None, Ask("bodyweight_kg", message.span(at, at + 1)))
             return
-    yield from _told_bare(body, taken) or _weighed(body, taken, sentences)
+    told = _told_bare(body, taken) or [*_weighed(body, taken, sentences)]
+    yield from told or _heads(body, taken, sentences)
 
 
 def _with_tenths(body: BodyCues, at: int) -> tuple[float, int]:
@@ -216,6 +217,22 @@ def _weighed(body: BodyCues, taken: set[int], sentences: list[tuple[int, int]]) 
                 yield Claim(at, end, "bodyweight", kg)
                 return
             break
+
+
+def _heads(body: BodyCues, taken: set[int], sentences: list[tuple[int, int]]) -> Iterable[Claim]:
+    """ "78.2 kg today, slept 7.5h": a weight near the last known one that is a clause of its own."""
+    tokens, known = body.tokens, body.message.context.bodyweight_kg
+    for start, end in sorted(body.starts("bodyweight", "headed").items()):
+        at = start - 1
+        if at < 0 or at in taken or tokens[at].value is None or known is None:
+            continue
+        opens = any(low == at for low, _ in sentences) or tokens[at - 1].text in ",;("
+        closes = end >= len(tokens) or tokens[end].text in ",.;!)\n"
+        unit = "lb" if start in body.starts("unit", "lb") else "kg"
+        kg = (tokens[at].value or 0.0) * (KG_PER_LB if unit == "lb" else 1.0)
+        if opens and closes and abs(kg - known) <= CHANGE * known:
+            yield Claim(at, end, "bodyweight", kg)
+            return
 
 
 def _is_load(body: BodyCues, start: int) -> bool:

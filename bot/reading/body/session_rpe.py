@@ -84,6 +84,8 @@ def find_session_rpe(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 if at is None or found is None:
                     continue
                 value, stop = found
+                if tokens[at].spelled and value == 1 and stop < high and tokens[stop].kind == "word":
+                    continue  # "did a session one day last week"
                 said = (
                     name == "whole"
                     or at in body.starts("pain", "scale")

@@ -51,6 +51,11 @@ def hours_at(body: BodyCues, at: int) -> tuple[float, int] | None:
     return value, end
 
 
+def _minutes_of(body: BodyCues, at: int) -> bool:
+    """Whether a number hangs on hours: "6h30"."""
+    return at > 1 and not body.tokens[at].space and body.starts("unit", "hour").get(at - 1) == at
+
+
 def _of_mine(body: BodyCues, low: int, high: int) -> Claim | None:
     """One's own hours behind somebody else's: "me 6", "I only 5"."""
     for start, end in sorted(body.starts("sleep", "me").items()):
@@ -92,6 +97,8 @@ def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                     break
                 if token.value is None or at in taken:
                     continue
+                if step == -1 and _minutes_of(body, at):
+                    continue  # the "30" of "6h30 sleep"
                 found = hours_at(body, at)
                 if found is None:
                     continue

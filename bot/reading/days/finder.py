@@ -32,6 +32,7 @@ DAY_TABLES = (
     "weekend",
     "length",
     "end_of",
+    "rough",
 )
 
 
@@ -77,6 +78,8 @@ def _made(hits: DayHits, hit: Hit) -> Day | None:
         return hits.both(hit, "date", of_month(today, month, day, False), of_month(today, month, day, True))
     if hit.table in ("ago", "ahead"):
         return relative(hits, hit)
+    if hit.table == "rough":
+        return Day(hit.start, hit.end, "rough", None, None)  # "mid April", "Easter": nobody can say which day
     if hit.table == "vague":
         return Day(hit.start, hit.end, "vague", None, weekend_if(hits, hit))
     if hit.table == "week":

@@ -10,6 +10,7 @@ from bot.reading.days.day import Day, DayHits
 from bot.reading.days.nearest import day_of_month, of_month
 from bot.reading.little import little
 
+LINK = 6  # tokens of the longest words that link a day: "back in the country on"
 LED = ("weekday", "rel", "date", "which", "link")  # behind "back" it is theirs: "off on Friday, back Monday"
 
 
@@ -95,7 +96,7 @@ def linked(hits: DayHits, day: Day) -> Day:
     comes_back = behind is not None and day.kind in ("dom", "date", "weekday", "rel")
     if comes_back and behind is not None and not any(h.table in LED for h in hits.at.get(behind.end, ())):
         return replace(day, link="back")
-    for width in (4, 3, 2, 1):
+    for width in range(LINK, 0, -1):
         start = day.start - width
         if start < 0:
             continue

@@ -35,6 +35,14 @@ def scored_later(
     return True
 
 
+def mine_later(words: BodyWords, mentioned: list[Place], bounds: tuple[int, int]) -> Place | None:
+    """One's own place in the sentence after somebody else's: "my brother's biceps popped. Mine is 0/10"."""
+    if not mentioned or not mentioned[-1].others:
+        return None
+    at = next((at for at in words.mine if bounds[0] <= at < bounds[1]), None)
+    return None if at is None else Place(at, words.mine[at], [*mentioned[-1].sites])
+
+
 def _of_moments(words: BodyWords, scores: list[Score], bounds: tuple[int, int]) -> bool:
     """Whether a sentence is nothing but scores, each with its moment."""
     return only_small(words, bounds) and all(

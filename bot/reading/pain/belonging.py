@@ -100,6 +100,11 @@ def _give_sides(words: BodyWords, places: list[Place], scores: list[Score], boun
             ):
                 at -= 1
             high = at + 1
+        if place.sites[-1].end <= place.start:  # "mine", of a place named before
+            side = next((words.sides[at] for at in range(place.start, high) if at in words.sides), None)
+            place.sides = [side] * len(place.sites)
+            place.moment, place.leading = moment_in(words, place.end, high) or leading, leading
+            continue
         place.sides = []
         for index in range(len(place.sites)):
             until = high if index + 1 == len(place.sites) else place.sites[index + 1].start
@@ -110,6 +115,15 @@ def _give_sides(words: BodyWords, places: list[Place], scores: list[Score], boun
             place.sides.append(side)
             place.start = min(place.start, start)
         place.moment, place.leading = moment_in(words, place.end, high) or leading, leading
+    shared = next((hit.name for hit in words.moments if _of_all_places(words, hit, bounds)), None)
+    for place in places:
+        place.moment = place.moment or shared
+
+
+def _of_all_places(words: BodyWords, moment: Hit, bounds: tuple[int, int]) -> bool:
+    """ "right forearm 2, left forearm 3, both during the hangs"."""
+    before = moment.start - 1
+    return bounds[0] <= before < bounds[1] and words.tokens[before].text in little("both")
 
 
 def give_parts(words: BodyWords, places: list[Place], bounds: tuple[int, int]) -> None:
@@ -142,7 +156,8 @@ def _give_scores(
             ]
             last = max((s.end for s, _, _ in owner.scores), default=None)
             if last is not None:
-                own = next((words.sides[a] for a in sorted(sided, reverse=True) if a >= last), None)
+                said = (words.sides[a] for a in sorted(sided, reverse=True) if a >= last)
+                own = _other_side(words, score, bounds) or next(said, None)
         if (
             not score.scaled
             and owner.sites[0].start in words.limbs
@@ -172,6 +187,14 @@ def _give_scores(
     return left
 
 
+def _other_side(words: BodyWords, score: Score, bounds: tuple[int, int]) -> str | None:
+    """ "left inner elbow 2/10, nothing in the right one": the side told right behind a second score."""
+    at = score.end
+    while at < bounds[1] and at not in words.sides and words.tokens[at].text in little("before_site"):
+        at += 1
+    return words.sides.get(at) if at > score.end else None
+
+
 def _of_both(words: BodyWords, score: Score) -> bool:
     """ "both a 1", of two places."""
     return any(
@@ -196,7 +219,10 @@ def _give_words(words: BodyWords, places: list[Place], bounds: tuple[int, int], 
         elif near.sites[0].name in JOINTS and abs(hit.start - near.end) <= SOFT_REACH:
             near.hurts = near.hurts or hit.start >= near.end
     for hit in words.nil:
-        if bounds[0] <= hit.start < bounds[1] and (hit.end >= bounds[1] or words.tokens[hit.end].kind == "sym"):
+        ends = (
+            hit.end >= bounds[1] or words.tokens[hit.end].kind == "sym" or words.tokens[hit.end].text in little("but")
+        )
+        if bounds[0] <= hit.start < bounds[1] and ends:
             owner = next((place for place in places if place.end <= hit.start), None)
             owner = next((place for place in reversed(places) if place.end <= hit.start), owner)
             if owner is not None and all(
@@ -267,9 +293,12 @@ def _owner(
             for a in between
             if a not in earlier
             and a not in signed
-            and not (a in words.filler or a in words.sides or words.tokens[a].text in ".,:()=~-" or in_moment(words, a))
+            and not (
+                a in words.filler or a in words.sides or words.tokens[a].text in ".,:()=~-/" or in_moment(words, a)
+            )
             and not (words.tokens[a].spelled and words.tokens[a].value == 1 and a - 1 in words.sides)  # "the right one"
             and a not in words.heads
+            and a not in words.parts  # "wrist left inside 2"
         ]
         later = any(s.end <= score.start for s, _, _ in place.scores)
         if not loose and (len(between) <= REACH or later):
@@ -285,7 +314,8 @@ def _owner(
         worked = any((a in words.rep_like and a not in words.times) or a in words.session for a in loose)
         if score.led and hurting and not worked:
             return place  # "my knee hurts going down the stairs, I give it a 4"
-        if later and not counted and (near_moment(words, score, bounds) or score.start - 1 in words.sides):
+        now = score.end in words.now or score.start - 1 in words.now
+        if later and not counted and (near_moment(words, score, bounds) or score.start - 1 in words.sides or now):
             return place  # "lower back 5 after the squats, 2 this morning"
         if score.value == 0 and not counted and len(loose) <= 2 and words.tokens[score.start - 1].text == ",":
             return place  # "the elbow behaves, 0 for the third day"

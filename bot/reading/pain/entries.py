@@ -53,7 +53,8 @@ def _entries(words: BodyWords, place: Place) -> list[tuple[PainRead, Score | Non
                 value = None
                 ask = Ask("score", "")
             several = len(rows) > 1 and not any(side for _, side, _ in rows)
-            when = moment if several else (moment if len(place.scores) > 1 else None) or place.moment or moment
+            apart = own is not None and any(told is not None for _, _, told in rows)  # "left 2 after, right nothing"
+            when = moment if several or apart else (moment if len(place.scores) > 1 else None) or place.moment or moment
             if any(sign.name == "night_pain" for sign in place.signs):
                 when = "rest"
             for one in ("left", "right") if (own or whole) == "both" else (own or whole,):
@@ -74,8 +75,10 @@ def _parted(words: BodyWords, place: Place, moments: Sequence[str | None]) -> bo
     if first.end in words.earlier:
         return False  # "elbow 4 before, 2 after"
     last = place.scores[-1][0].start
-    if len(moments) > 2 and moments.index(None) == len(moments) - 1 and words.now & {last - 1, last - 2}:
-        return True
+    if moments.index(None) == len(moments) - 1:
+        end = place.scores[-1][0].end
+        if words.now & {last - 1, end} or (len(moments) > 2 and last - 2 in words.now):
+            return True
     return moments[0] is None and all(
         at in words.sides or words.tokens[at].kind == "sym" for at in range(place.end, first.start)
     )

@@ -9,10 +9,10 @@ from __future__ import annotations
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Claim, Message
-from bot.reading.pain.apart import describe, hand_over, only_small, scored_later
+from bot.reading.pain.apart import describe, hand_over, mine_later, only_small, scored_later
 from bot.reading.pain.belonging import JOINTS, attach
 from bot.reading.pain.entries import WORST, claims_of
-from bot.reading.pain.placeless import bare_answer, placeless
+from bot.reading.pain.placeless import bare_answer, placeless, unmeasured
 from bot.reading.pain.places import Place, places_in
 from bot.reading.pain.scores import Score, by_pain_word, near_moment, scores_in
 from bot.reading.pain.words import BodyWords, body_words
@@ -60,6 +60,9 @@ def _pain_of(message: Message) -> list[Claim]:
     for bounds in sentence_bounds(message.tokens):
         places = places_in(words, bounds)
         scores = scores_in(words, bounds)
+        own = mine_later(words, mentioned, bounds) if scores and not places else None
+        if own is not None:
+            places = [own]  # "my brother's biceps popped. Mine is 0/10"
         if not scores and not places and words.asked.issuperset(range(*bounds)):
             asked = True
             continue
@@ -117,7 +120,7 @@ def _pain_of(message: Message) -> list[Claim]:
         if claims:
             return claims
     claims = placeless(message, words, claims, told, [p for p in mentioned if not p.others], loose, without)
-    return claims or bare_answer(message, words)
+    return claims or bare_answer(message, words) or unmeasured(message, words)
 
 
 def _of_the_one(

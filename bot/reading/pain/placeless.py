@@ -12,6 +12,7 @@ from bot.reading.pain.words import BodyWords, in_moment, moment_in
 from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask
 
+SHORT = 8  # words of a message that says no more than that it hurts
 SETS = frozenset(("last", "first", *map(str, range(2, 7))))
 
 
@@ -43,16 +44,12 @@ def placeless(
             open_entries = []
         elif not told and mentioned and score.scaled:
             place = next((p for p in reversed(mentioned) if p.start < score.start), mentioned[-1])
-            side = place.sides[0] if place.sides and place.sides[0] != "both" else None
-            claims.append(
-                Claim(
-                    score.start,
-                    score.end,
-                    "pain",
-                    entry_of(place.sites[0].name, side, value, moment or place.moment),
-                    ask,
-                )
-            )
+            side = _side_said(message, words, score) or (place.sides[0] if place.sides else None)
+            site, when = place.sites[0].name, moment or place.moment
+            at = (score.start, score.end)
+            for one in ("left", "right") if side == "both" else (side,):
+                claims.append(Claim(*at, "pain", entry_of(site, one, value, when), ask))
+                at = (0, 0)  # the words are the first entry's
         elif pained or only_scores(message, words):
             claims.append(Claim(score.start, score.end, "pain", entry_of(None, None, value, moment), ask))
     for hit in without:
@@ -67,6 +64,15 @@ def placeless(
             moment = moment_in(words, hit.start - 1, hit.end + 2)
             claims.append(Claim(hit.start, hit.end, "pain", entry_of(None, None, 0.0, moment)))
     return claims
+
+
+def _side_said(message: Message, words: BodyWords, score: Score) -> str | None:
+    """The one side named in a score's own sentence: "both of them about a 2 out of 10"."""
+    low, high = next(
+        ((a, b) for a, b in sentence_bounds(message.tokens) if a <= score.start < b), (score.start, score.end)
+    )
+    sides = {side for at, side in words.sides.items() if low <= at < high}
+    return sides.pop() if len(sides) == 1 else None
 
 
 def only_scores(message: Message, words: BodyWords) -> bool:
@@ -121,3 +127,15 @@ def bare_answer(message: Message, words: BodyWords) -> list[Claim]:
         Claim(score.start, score.end, "pain", entry_of(None, None, score.value, moment))
         for score, moment in zip(scores, moments, strict=True)
     ]
+
+
+def unmeasured(message: Message, words: BodyWords) -> list[Claim]:
+    """ "still hurts", and nothing else: where is known from what went before, how much is asked."""
+    plain = [hit for hit in message.hits("body", "pain") if hit.name == "plain"]
+    spoken = [at for at, token in enumerate(message.tokens) if token.kind == "word"]
+    numbers = any(token.value is not None for token in message.tokens)
+    if not plain or words.sites or numbers or len(spoken) > SHORT:
+        return []
+    hit = max(plain, key=lambda hit: hit.end - hit.start)
+    entry = entry_of(None, None, None, None)
+    return [Claim(hit.start, hit.end, "pain", entry, Ask("score", message.span(hit.start, hit.end)))]

@@ -10,6 +10,7 @@ from bot.reading.little import little
 from bot.reading.pain.words import BodyWords, in_moment
 from bot.reading.tokens import Token
 
+MOST = 10
 NO_MOMENT = "none"  # of a diary's head that the contract has no moment for: "evening"
 
 
@@ -34,6 +35,10 @@ def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
         token = tokens[at]
         if at - 1 in words.sides and at in nil and (nil[at] >= bounds[1] or tokens[nil[at]].kind == "sym"):
             out.append(Score(at, nil[at], 0.0, False))  # "left 3, right nothing"
+            at = nil[at]
+            continue
+        if at in nil and _in_the_other(words, nil[at], bounds):
+            out.append(Score(at, nil[at], 0.0, True))  # "nothing in the right one"
             at = nil[at]
             continue
         if (
@@ -79,7 +84,8 @@ def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
             end, value = either
         before = tokens[at - 1] if at > bounds[0] else None
         after = tokens[end] if end < len(tokens) else None
-        row = (before is not None and before.text in ("/", "x", "@", "+")) or (
+        parts = before is not None and before.text == "/" and tokens[at - 2].value is None  # "2 during / 1 after"
+        row = (before is not None and before.text in ("/", "x", "@", "+") and not parts) or (
             after is not None and after.text in ("/", "x", "@", "+") and not after.space
         )
         low = max([bounds[0], at - 3, *(start for start in site_starts if start < at)])
@@ -93,6 +99,17 @@ def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
         at = end
     gone = any(bounds[0] <= hit.start < bounds[1] for hit in words.none)
     return [score for score in _of_now(words, out) if not (gone and _of_earlier(words, score, bounds[0]))]
+
+
+def _in_the_other(words: BodyWords, at: int, bounds: tuple[int, int]) -> bool:
+    """Whether "in the right one" stands at a token, of a place named before."""
+    start = at
+    while at < bounds[1] and at not in words.sides and words.tokens[at].text in little("before_site"):
+        at += 1
+    named = any(bounds[0] <= site.end <= start for site in words.sites)
+    return (
+        named and start < at < bounds[1] and words.sides.get(at) in ("left", "right") and at + 1 not in words.rep_like
+    )
 
 
 def _of_earlier(words: BodyWords, score: Score, low: int) -> bool:
@@ -187,8 +204,19 @@ def _bare(words: BodyWords, at: int, end: int, value: float) -> bool:
         if after.kind == "word" and not after.space and after.text not in little("score_ending"):
             return False
         if after.kind == "word" and after.value is None and not _may_follow(words, end):
-            return False  # "4 floors"
+            return value <= MOST and _stands_at(words, at)  # not "4 floors", but "the elbow is at 6 incluso …"
     return True
+
+
+def _stands_at(words: BodyWords, at: int) -> bool:
+    """Whether a number is what a place stands at: "elbow is at 6"."""
+    if not at or words.tokens[at - 1].text not in little("at_score"):
+        return False
+    ends = {site.end for site in words.sites}
+    at -= 1
+    while at > 0 and at not in ends and (at - 1 in words.filler or at - 1 in words.sides):
+        at -= 1
+    return at in ends
 
 
 def _may_follow(words: BodyWords, at: int) -> bool:
@@ -217,7 +245,7 @@ def near_moment(words: BodyWords, score: Score, bounds: tuple[int, int]) -> str 
                 return hit.name
         if hit.end <= score.start and hit.start >= bounds[0]:
             between = tokens[hit.end : score.start]
-            parts = little("and") | {","}  # "3 at rest and 1 in training"
+            parts = little("and") | little("but") | {",", "/"}  # "3 at rest and 1 in training"
             numbers = (t for t in between if t.value is not None and not (t.spelled and t.value == 1))  # "eine 4"
             if len(between) <= 2 and not any(t.text in parts for t in between) and not any(numbers):
                 return hit.name

@@ -62,10 +62,12 @@ def body_words(message: Message) -> BodyWords | None:
     counted = [at for at in told if at and tokens[at - 1].value is not None]  # "2 left, 1 right"
     barred = {at for hit in (hit for hit in body if hit.table == "not_side") for at in range(hit.start, hit.end)}
     inside = {at for hit in sites for at in range(hit.start, hit.end)}
+    ends = {hit.end - 1 for hit in sites}  # "elbow, right, the inner bit"
     for hit in longest(hit for hit in body if hit.table == "side"):
         behind_score = any(scale.end == hit.start for scale in scales)
         opposed = hit.start in counted and any(tokens[at].text != tokens[hit.start].text for at in counted)
-        if hit.start in inside or behind_score or opposed or not barred & set(range(hit.start, hit.end)):
+        of_site = hit.start - 1 in ends or (hit.start - 2 in ends and tokens[hit.start - 1].text == ",")
+        if hit.start in inside or behind_score or opposed or of_site or not barred & set(range(hit.start, hit.end)):
             sides[hit.start] = hit.name
     of_all = _of_all(tokens, longest(hit for hit in body if hit.table == "side"))
     for start, (_, end) in of_all.items():
@@ -82,7 +84,11 @@ def body_words(message: Message) -> BodyWords | None:
         sites,
         sides,
         of_all,
-        [_reaching(message, hit) for hit in longest(hit for hit in body if hit.table == "when")],
+        [
+            _reaching(message, hit)
+            for hit in longest(h for h in body if h.table == "when")
+            if hit.name != "unsaid" and not _of_a_number(tokens, hit)
+        ],
         [hit for hit in pain if hit.name in ("hurt", "soft") and hit.start not in free],
         none,
         [hit for hit in pain if hit.name == "word" and hit.start not in free],
@@ -114,13 +120,19 @@ def body_words(message: Message) -> BodyWords | None:
 
 def _reaching(message: Message, hit: Hit) -> Hit:
     """ "during the pull-ups", "beim Pistol": the movement belongs to the moment."""
-    if hit.name != "during":
+    if hit.name not in ("during", "after"):
         return hit
     start = hit.end
-    while start < len(message.tokens) and message.tokens[start].text in little("the"):
+    while start < len(message.tokens) and message.tokens[start].text in little("the") | little("of"):
         start += 1
     named = message.movement_hits[start] if start < len(message.tokens) else []
     return hit._replace(end=max(one.end for one in named)) if named else hit
+
+
+def _of_a_number(tokens: Sequence[Token], hit: Hit) -> bool:
+    """The "bei" of "Ellbogen bei 3"."""
+    lone = hit.end - hit.start == 1 and hit.end < len(tokens) and tokens[hit.start].text in little("before_score")
+    return lone and tokens[hit.end].value is not None
 
 
 def _of_all(tokens: Sequence[Token], told: Sequence[Hit]) -> dict[int, tuple[str, int]]:
