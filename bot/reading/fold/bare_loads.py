@@ -131,16 +131,21 @@ class BareLoads(WorkFacts):
 
     def _load_of_scheme(self, fact: Fact) -> bool:
         """ "4x3 27.5", "curls 3x10 12": kilograms, right behind a whole scheme."""
-        scheme, group = self.prev, self.last_group()
+        at, group = self.place(fact), self.last_group()
+        before = self.block.facts[max(0, at - 3) : at]
+        while before and before[-1].kind in ("move", "weighted"):
+            before.pop()  # "4x4 pull-ups 17.5"
+        scheme = before[-1] if before else None
         whole = scheme is not None and scheme.kind == "rows" and scheme.note.get("plain") and len(group) > 1
-        if not whole or scheme is None or scheme.end != fact.start or self.based or self.block.hold or self.mend:
+        if not whole or self.based or self.block.hold or self.mend:
             return False
         if any(row.load_kg is not None for row in group) or fact.note.get("comma") or fact.note.get("spelled"):
             return False
         closes = self.next is None or self.next_is("sep", "move", "effort", "at", "claim", "word")
         free = self.block.movement in FREE_WEIGHTS and fact.value > FEW
         broken = fact.value != int(fact.value) and fact.value > MOST_EFFORT
-        if not closes or not (free or broken):
+        heavy = self.weighted and fact.value >= LEAST_TRIED
+        if not closes or not (free or broken or heavy):
             return False
         for row in group:
             row.load_kg = self._kg(fact)
@@ -150,8 +155,10 @@ class BareLoads(WorkFacts):
         """ "4x5, added 10": kilograms, behind a word for adding."""
         added = self.prev is not None and self.prev.kind == "plan" and "sure" in self.prev.note.get("names", ())
         group = self.last_group()
-        if not added or self.based or self.block.hold or not group or any(row.load_kg is not None for row in group):
+        if not added or self.based or self.block.hold or any(row.load_kg is not None for row in group):
             return False
+        if not group:
+            self.load, self.load_said = self._kg(fact), True  # "pull-ups: added 25. 5x3"
         for row in group:
             row.load_kg = self._kg(fact)
         return True

@@ -19,6 +19,8 @@ MOST_LINES = 9  # exercises that are numbered "A1" to "A9"
 
 def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item = s.at(i)
+    if item.text == "#" and s.at(i - 1).kind == "word" and s.at(i + 1).kind == "num":
+        return [Fact("word", item.start, s.at(i + 1).end, None, {"noise": True})], i + 2  # "workout #45"
     if item.text == "#" and item.space and s.at(i + 1).kind == "num" and not s.at(i + 1).space:
         pounds = s.kg(s.at(i + 1).value or 0, "lb")
         return [Fact("load", item.start, s.at(i + 1).end, pounds, {"how": "plus", "unit": "lb"})], i + 2

@@ -15,6 +15,10 @@ def _ends(s: Scanner, dot: int) -> bool:
 def noise_after(s: Scanner, i: int) -> int | None:
     """The place after numbers that mean nothing here: rest times, tempo, heart rate, clock times, heights."""
     item = s.at(i)
+    cells = [s.at(i + n) for n in range(4)]
+    cell = item.text in little("week_cell") and cells[2].text in little("day_cell")
+    if cell and cells[1].kind == cells[3].kind == "num" and not any(one.space for one in cells[1:]):
+        return i + 4  # "W3D1"
     if item.has("noise", "tempo"):
         j = i + 1
         while (
