@@ -12,7 +12,7 @@ from datetime import UTC, date, datetime, timedelta
 import sqlalchemy as sa
 
 from planner import facts as f
-from storage import due, facts, inbox, loading, outbox, records
+from storage import due, facts, inbox, loading, outbox, records, retention
 from storage.database import run
 from storage.roster import Roster, RosterAthlete, RosterCoach
 from storage.store import Store
@@ -131,6 +131,16 @@ def main(url: str) -> None:
             inbox.mark_handled(tx, inbox.next_unhandled(tx, NOW).id, NOW)
 
     timed("take one of 2,000 waiting rows", 200, take)
+
+    def tidy(before: datetime):
+        def work(_: int) -> None:
+            with store.transaction() as tx:
+                retention.let_go_of_words(tx, before)
+
+        return work
+
+    timed("look for old words where there are none", 20, tidy(NOW - timedelta(days=1)))
+    timed(f"let go of {retention.AT_ONCE:,} messages' words each way", 20, tidy(NOW + timedelta(days=1)))
     store.close()
 
 
