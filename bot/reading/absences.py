@@ -355,6 +355,10 @@ def _missed(message: Message, days: list[Day]) -> tuple[Span | None, list[Day]]:
     found: list[date] = []
     taken: list[Day] = []
     but = [hit.start for hit in message.hits("flags", "contrast")]
+    week = next((day.ahead[0] for day in days if day.kind == "week" and day.ahead and day.ahead[0] > today), None)
+    until = next((day for day in days if day.link == "until" and day.ahead and day.kind == "weekday"), None)
+    if week is not None and until is not None:
+        return Span(week, _later(until, week)), days  # "can't train next week until Thursday"
     for day in days:
         if found and day.shift == 0 and any(taken[-1].end <= at < day.start for at in but):
             continue  # "yesterday I could not train but today I did"

@@ -282,7 +282,7 @@ def _trained(
         return noise  # "Monday I'll try 75"
     if day.kind == "dom" and not _of_a_month(message, day, sentence):
         return None
-    if day.kind in ("length", "end", "week", "weekend"):
+    if day.kind in ("length", "end", "week", "weekend", "lasting"):
         return noise if day.kind != "length" or day.days else None
     before = tokens[day.start - 1].text if day.start else ""
     of = tokens[day.start - 2] if day.start > 1 else None

@@ -36,6 +36,7 @@ EVIDENCE = frozenset(
 )
 
 
+BRIEF = 4  # facts of a message that tells of its sets in a few words
 BOTH_BARE = ["bare", "bare"]
 PLAN_WORDS = frozenset({"only", "planned", "same", "holds", "all_lifts"})
 
@@ -60,6 +61,7 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
     sentence = 0
     excepted = goes_on = False
     leaning = _leaning_sentences(facts) if message.context.today else frozenset()
+    brief = bool(message.context.today) and _of_all_sets(facts)
     for at, fact in enumerate([*facts, Fact("sep", 0, 0, 3)]):
         if fact.kind == "sep":
             if (
@@ -72,7 +74,7 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
                 clause = [one for one in clause if not lone(one)]
             most = STRANGE_WORDS if sentence in trained else 1 if sentence > first else 0
             mended = any(one.kind == "mend" for one in clause)
-            of_plan = excepted or (sentence in leaning and not mended and not _strange(message, clause))
+            of_plan = excepted or brief or (sentence in leaning and not mended and not _strange(message, clause))
             bare = goes_on and all(
                 one.kind in ("bare", "load", "sep") for one in clause
             )  # "first two sets 5, then 4 and 4"
@@ -89,6 +91,13 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
         else:
             clause.append(fact)
     return drop_questions(message, out)
+
+
+def _of_all_sets(facts: Sequence[Fact]) -> bool:
+    """ "Today with 25, all of them": one number and which sets it is of, and hardly a word beside."""
+    said = [fact for fact in facts if fact.kind not in ("sep", "claim")]
+    kinds = sorted(fact.kind for fact in said if fact.kind != "word")
+    return kinds in (["load", "scope"], ["bare", "scope"]) and len(said) <= BRIEF
 
 
 def _excepts(clause: Sequence[Fact]) -> bool:

@@ -25,9 +25,28 @@ def drop_things(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         if _may_be_anything(fact) and words.everyday(facts, at, told):
+            if _of_the_sets(facts, at) and not words.surely(fact):
+                # "4x5 with 20 smooth" is their load; "4x5 with 20 blokes watching" is asked
+                closes = _closes(facts, at + 1)
+                if closes or not words.spelled(fact):  # "with ten breaths between"
+                    out.append(fact if closes else Fact("ask", fact.start, fact.end, "load_kg"))
             continue
         out.append(fact)
     return out
+
+
+def _of_the_sets(facts: Sequence[Fact], at: int) -> bool:
+    """A number led by "with" or "at" right behind whole sets: their load, whatever word comes after it."""
+    before = facts[at - 1] if at else None
+    led = facts[at].kind == "load" and facts[at].note.get("how") in ("at", "plus")
+    return led and before is not None and before.kind == "rows" and before.end == facts[at].start
+
+
+def _closes(facts: Sequence[Fact], at: int) -> bool:
+    """Whether one word stands here, and the clause ends."""
+    if at >= len(facts) or facts[at].kind != "word" or facts[at].end - facts[at].start > 1:
+        return False
+    return at + 1 >= len(facts) or facts[at + 1].kind == "sep"
 
 
 def _may_be_anything(fact: Fact) -> bool:
@@ -65,6 +84,16 @@ class _Words:
             or self._the_others(facts, at)
             or self._of_then(facts, at)
         )
+
+    def surely(self, fact: Fact) -> bool:
+        """Whether a listed word, or the form of a year, says that the number is everyday."""
+        first, end = self._number(fact)
+        return first is not None and (self._named(first, end) or self._year(first))
+
+    def spelled(self, fact: Fact) -> bool:
+        """Whether the number is said in words."""
+        first, _ = self._number(fact)
+        return first is not None and self.tokens[first].spelled
 
     def _number(self, fact: Fact) -> tuple[int | None, int]:
         """The token of the number itself, and the place after it."""

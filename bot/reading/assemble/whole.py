@@ -56,7 +56,8 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
             # a typing error of several words right before it: "xrcher pull-ups"
             work.asks.append(Ask("movement", message.span(mention.spans[0][0] - 1, mention.spans[0][1])))
     items = make_items(message, mentions, blocking)
-    scanner = Scanner(items, message.context.unit, message.context.bodyweight_kg)
+    context = message.context
+    scanner = Scanner(items, context.unit, context.bodyweight_kg, planned=bool(context.today))
     facts = drop_list_marks(message, tie(message, scan(scanner)))
     real = drop_unreal(message, facts, dated_tokens)
     gone = {id(fact.value) for fact in facts if is_day(fact)} - {id(fact.value) for fact in real if is_day(fact)}

@@ -53,13 +53,20 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 break
         if said is None and stop in body.starts("unit", "rep_like") and tokens[stop].text not in little("after_weight"):
             continue
-        if (stop < len(tokens) and tokens[stop].text in ("x", "/", "@")) or (
-            stop < len(tokens)
-            and tokens[stop].text == ","
-            and not tokens[stop].space
-            and stop + 1 < len(tokens)
-            and tokens[stop + 1].value is not None
-            and not tokens[stop + 1].space
+        slashed = stop < len(tokens) and tokens[stop].text == "/"
+        if slashed and stop + 1 < len(tokens) and tokens[stop].space and tokens[stop + 1].kind == "word":
+            slashed = False  # "weight: 72.4 / sleep: 7 h"
+        if (
+            slashed
+            or (stop < len(tokens) and tokens[stop].text in ("x", "@"))
+            or (
+                stop < len(tokens)
+                and tokens[stop].text == ","
+                and not tokens[stop].space
+                and stop + 1 < len(tokens)
+                and tokens[stop + 1].value is not None
+                and not tokens[stop + 1].space
+            )
         ):
             continue
         if tokens[at - 1].text in ("x", "@", "+"):

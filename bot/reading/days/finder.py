@@ -27,6 +27,7 @@ DAY_TABLES = (
     "feast",
     "ago",
     "ahead",
+    "lasting",
     "vague",
     "week",
     "weekend",
@@ -80,6 +81,10 @@ def _made(hits: DayHits, hit: Hit) -> Day | None:
         return relative(hits, hit)
     if hit.table == "rough":
         return Day(hit.start, hit.end, "rough", None, None)  # "mid April", "Easter": nobody can say which day
+    if hit.table == "lasting":
+        count = (hits.numbers(hit) or [1])[0]
+        began = today - timedelta(days=min(count, FARTHEST) * DAYS_OF[hit.name])
+        return Day(hit.start, hit.end, "lasting", (began, today), (began, today))
     if hit.table == "vague":
         return Day(hit.start, hit.end, "vague", None, weekend_if(hits, hit))
     if hit.table == "week":

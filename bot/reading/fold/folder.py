@@ -16,9 +16,14 @@ from bot.reading.fold.rows import Folded, Row
 LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_dip muscle_up".split())
 LIST_GOES_ON = 3  # sets from which on a first set and what follows are a list
 MOST_DROPPED = 3  # reps that fall within a list of one load
+MOST_DAILY, MOST_BY_LOAD = 20, 8  # so many sets a day, and reps, that may as well be kilograms by reps
 LEAST_EITHER = 15  # so many reps a set of a heavy lift are as likely kilograms
 MOST_ASKED = 20  # sets that are asked about by their number
 MOST_ROWS = 300  # of one exercise in one message; more is no training
+
+
+def loads_of(fact: Fact) -> bool:
+    return "own_load" in fact.note
 
 
 class Folder(BareFacts):
@@ -229,6 +234,11 @@ class Folder(BareFacts):
         counts = [len(fact.value) for fact in told]
         plain = len(told) > 1 and all(fact.note.get("plain") and "own_load" not in fact.note for fact in told)
         rising = reps == sorted(set(reps)) and counts == sorted(counts, reverse=True)
+        many = len(told) == 1 and bool(told[0].note.get("plain")) and not loads_of(told[0])
+        if many and counts[0] >= MOST_DAILY and reps[0] <= MOST_BY_LOAD and len(self.rows) == counts[0]:
+            self.ask("sets", told[0])  # "pull-ups 35 x 3": 35 sets, or kilograms
+            self.rows = []
+            return
         if plain and rising and reps[0] >= LEAST_EITHER and len(self.rows) == sum(counts):
             self.ask("sets", Fact("rows", told[0].start, told[-1].end))
             self.rows = []

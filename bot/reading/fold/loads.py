@@ -115,6 +115,8 @@ class LoadFacts(EffortFacts):
             if self.plain_at is not None and self._told_after_break(self.plain_at):
                 open_rows = group  # "1 on the right, 0 on the left. Then 3x3 +30"
             listed = self.list_before(fact) if len(open_rows) == len(group) else 0
+            if self._of_all_before(fact):
+                open_rows = [row for row in self.rows if row.load_kg is None]
             if listed >= LIST_OF_SETS or self.by_ordinals:
                 open_rows = [row for row in self.rows if row.load_kg is None]
             elif listed == 2 and not fact.note.get("none") and fact.note.get("how") == "at":
@@ -149,6 +151,40 @@ class LoadFacts(EffortFacts):
         before = [one for one in self.block.facts[: self.place(fact)] if one.kind != "sep"][-2:]
         told = bool(self.bares) and len(self.rows) > 1 and self.bares[-1][1] is self.rows[-1]
         return told and len(before) == 2 and before[1].kind == "mend" and before[0] is self.bares[-1][0]
+
+    def _of_all_before(self, load: Fact) -> bool:
+        """ "3 sets of 5 and 2 sets of 4, pull-ups with 15", "left 8 8 8 right 8 8 7 with 14 kg": of all that was told.
+
+        The movement, or both sides, stand between the sets and their one load.
+        """
+        if any(row.load_kg is not None for row in self.rows) or load.note.get("none"):
+            return False
+        facts = self.block.facts[: self.place(load)]
+        work = [at for at, one in enumerate(facts) if one.kind in ("rows", "bare")]
+        move = next((at for at, one in enumerate(facts) if one.kind == "move"), None)
+        between = facts[move:] if move is not None else []
+        if (
+            move is not None
+            and work
+            and work[-1] < move
+            and all(one.kind in ("move", "word", "sep") for one in between)
+        ):
+            return True
+        singles = facts[work[0] :] if work else []
+        listed = (
+            len(work) > 1
+            and len(self.rows) >= LIST_OF_SETS
+            and all(
+                (one.kind == "rows" and bool(one.note.get("one") or one.note.get("list")))
+                or (one.kind == "sep" and one.note.get("mark") == ",")
+                for one in singles
+            )
+        )
+        if listed:
+            return True  # "5 reps, 5 reps, 4 reps +20"
+        sides = [one.value for one in facts if one.kind == "side"]
+        lists = [one for one in facts if one.kind == "rows" and one.note.get("list")]
+        return sorted(sides) == ["left", "right"] and len(lists) == 2 and facts[-1] is lists[-1]
 
     def list_before(self, load: Fact) -> int:
         """How many single sets, joined by commas and a last "and", the load closes: "a double, a double and a single

@@ -275,6 +275,9 @@ class MarkFacts(LoadFacts):
                 last.failed = True
                 last.reps = ordinal - 1
                 return
+            if last.reps is not None and ordinal == last.reps + 1 > len(self.rows):
+                last.failed = True  # "5, 5, 4, missed the fifth": there are three sets, it is a rep
+                return
             if ordinal <= len(self.rows) and not all(row.reps == 1 for row in self.rows):
                 self.rows[ordinal - 1].failed = True
                 return

@@ -72,6 +72,11 @@ class WorkFacts(MarkFacts):
                 return
         if self._list_of_loads(fact, entries) or self._spelt_out(fact, entries):
             return
+        whole = self.bares[0][1] if len(self.bares) == 1 and len(self.rows) == 1 and not self.based else None
+        between = [one for one in self.block.facts if self.bares and self.bares[0][0].end <= one.start < fact.start]
+        tied = all(one.kind in ("word", "move") or (one.kind == "sep" and one.value == 1) for one in between)
+        if whole is not None and tied and len(entries) > 1 and whole.reps == sum(one.reps or 0 for one in entries):
+            self.rows, self.bares = [], []  # "100 push-ups in 10 sets of 10"
         if (
             note.get("word")
             and note.get("each_of")

@@ -323,6 +323,7 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         return [Fact("count", item.start, s.at(i + 2).end, int(value), note)], end
     if (
         of
+        and (s.planned or s.at(i + 1).text not in little("sets_of_reps"))
         and (s.at(i - 1).has("plan", "only") or s.at(i - 1).has("scheme", "got") or s.at(i + 3).has("sets"))
         and s.at(i + 2).kind == "num"
         and (s.at(i + 2).value or 0) >= value

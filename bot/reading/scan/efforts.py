@@ -144,7 +144,9 @@ def effort_after(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if s.at(j).text == "/" and s.at(j + 1).value == 10 and s.at(j + 2).has("effort", "after"):
         j += 2
     mark = s.at(j)
-    if mark.has("effort", "after") and mark.end - mark.start > 1 and s.at(j + 1).kind == "move":
+    moved = s.at(j + 1).kind == "move" or (s.at(j + 1).has("times", "within") and s.at(j + 2).kind == "move")
+    few = high < LEAST_LISTED and (moved or s.at(i - 1).has("scheme", "got"))
+    if mark.has("effort", "after") and mark.end - mark.start > 1 and (s.at(j + 1).kind == "move" or few):
         return [Fact("ask", number.start, mark.end, "sets")], j + 1  # "tres de diez flexiones": no score
     if mark.has("effort", "after") and high > 10:
         return None  # "+20 rpe …"

@@ -4,8 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from bot.reading.items import Item
 from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
+
+MOST_RANGE, MOST_OF_RANGE = 4, 20  # reps that a range told by a word spans, and reaches
 
 
 @dataclass
@@ -19,6 +22,11 @@ class Factor:
     comma: bool = False
     spelled: bool = False
     plus: bool = False
+
+
+def _near(low: float, high: Item) -> bool:
+    """Whether a number is the upper end of a range of reps that begins at `low`."""
+    return high.kind == "num" and high.value is not None and low < high.value <= min(low + MOST_RANGE, MOST_OF_RANGE)
 
 
 def factor(s: Scanner, i: int) -> Factor | None:
@@ -39,6 +47,11 @@ def factor(s: Scanner, i: int) -> Factor | None:
         high = s.at(i + 2)
         if high.value is not None and high.value > value and not high.space:
             made.high, made.end = high.value, i + 3
+            after = s.at(made.end)
+    elif after.kind in ("word", "known") and after.text in little("range") and _near(value, s.at(i + 2)):
+        beyond = s.at(i + 3)
+        if s.unit_at(i + 3) is None and not beyond.has("times", "x") and beyond.text not in ("-", "/", ","):
+            made.high, made.end = s.at(i + 2).value, i + 3  # "3 series de 6 a 8"
             after = s.at(made.end)
     if after.text == "/" and s.at(made.end + 1).kind == "num" and s.at(made.end + 2).text != "/":
         right = s.at(made.end + 1)

@@ -10,6 +10,7 @@ from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 MOST_LIST = 60
+LEAST_LOAD = 15  # numbers from it on, before "singles", are loads
 FIGURES_OF_TEMPO = (3, 4)
 
 
@@ -56,7 +57,7 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             or nxt.has("unit", "percent")
             or (nxt.kind == "move" and marks and marks[0] == "," and _after_movement(s, i))
             or (unit in ("kg", "lb") and numbers[-1][1] is None and marks[-1:] == [" "])
-            or nxt.has("count")
+            or (nxt.has("count") and min(item.value, *(one[0] for one in numbers)) < LEAST_LOAD)
             or (nxt.text.isalpha() and not nxt.space and nxt.text in little("ordinal_ending"))
             or (nxt.text == "." and s.at(after + 1).has("sets", "sets"))  # "1. Satz 6, 2. Satz 5"
             or (bool(numbers) and nxt.text in little("a_miss"))
@@ -127,7 +128,8 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     units = [unit for _, unit, _ in numbers]
     last = units[-1]
     units = [unit or last for unit in units]
-    if all(unit in ("kg", "lb") for unit in units):
+    heavy = s.at(ends[-1]).has("count") and min(values) >= LEAST_LOAD and not any(units)
+    if all(unit in ("kg", "lb") for unit in units) or heavy:  # "40 42.5 45 singles"
         return [Fact("loads", start, end, [s.kg(v, u) for v, u in zip(values, units, strict=True)])], ends[-1]
     if all(unit in ("sec", "min") for unit in units):
         rows = [Entry(hold_s=v * (60 if u == "min" else 1)) for v, u in zip(values, units, strict=True)]

@@ -91,15 +91,27 @@ def _work(s: Scanner, j: int, load: float) -> tuple[list[Fact], int] | None:
 
 
 def load_by_reps(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
-    """ "20/4 20/4 22.5/3": pairs that are far too uneven for two sides."""
+    """ "20/4 20/4 22.5/3", "20kg/5reps, 20kg/4reps": pairs that are far too uneven for two sides; "5(20) 4(22.5)"."""
     pairs: list[tuple[float, int]] = []
     j = i
-    while s.at(j).kind == "num" and s.at(j + 1).text == "/" and s.at(j + 2).kind == "num":
-        load, reps = s.at(j).value or 0.0, s.at(j + 2).value or 0.0
+    while s.at(j).kind == "num":
+        first, j = s.at(j).value or 0.0, j + 1
+        j += s.unit_at(j) in ("kg", "lb")
+        mark = s.at(j).text
+        second = s.at(j + 1)
+        if mark not in ("/", "(") or second.kind != "num":
+            break
+        j += 2
+        j += s.unit_at(j) in ("kg", "lb") or s.at(j).has("reps")
+        if mark == "(" and s.at(j).text != ")":
+            return None
+        j += mark == "("
+        load, reps = first, second.value or 0.0
+        if mark == "(" and load < reps:
+            load, reps = reps, load
         if load < LEAST_LOAD or not 0 < reps <= min(MOST_REPS, load / 2) or reps != int(reps):
             return None
         pairs.append((load, int(reps)))
-        j += 3
         j += s.at(j).text == ","
     if len(pairs) < 2 or s.at(j).text == "/":
         return None

@@ -14,6 +14,8 @@ from bot.reading.scan.schemes import chain
 LEAST_SHARE = 10  # a tenth of bodyweight is the least that anyone tells as a fraction
 PLATES = (5.0, 7.5, 10.0, 12.5, 15.0, 20.0, 25.0, 35.0, 45.0)  # what one plate weighs, in either unit
 
+LEAST_BY_TIMES = 15  # "with 35 x 3" tells kilograms
+LEAST_IN_A_ROW, LEAST_ROW = 10.0, 3  # kilograms, and how many of them, of a list of loads
 MOST_LINES = 9  # exercises that are numbered "A1" to "A9"
 
 
@@ -86,6 +88,9 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if s.at(old).kind == "num" and old > told + 1:
             old += 2 if s.unit_at(old + 1) in ("kg", "lb") else 1
             return [Fact("load", item.start, s.at(old - 1).end, s.kg(value, unit), {"how": how})], old
+    told_each = _one_a_set(s, i, j) if how in ("at", "plus") and unit != "percent" else None
+    if told_each is not None:
+        return told_each
     if unit == "percent":
         return _percent(s, i, j, value, how)
     if unit in ("kg", "lb"):
@@ -94,6 +99,11 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("load", item.start, s.at(end + 1).end, s.kg(value), {"how": how or "at"})], end + 2  # "10k plate"
     if unit is not None:
         return None
+    if s.at(end).has("times", "x") and how == "at" and value >= LEAST_BY_TIMES and s.at(end + 1).kind == "num":
+        worded = any(s.at(at).has("count") for at in (i - 1, i - 2))
+        if worded and (s.at(end + 1).value or 0) in range(2, MOST_LINES):
+            kg = Fact("load", item.start, number.end, s.kg(value), {"how": how})  # "doubles with 35 x 3"
+            return [kg, Fact("count", s.at(end + 1).start, s.at(end + 1).end, int(s.at(end + 1).value or 0))], end + 2
     if s.at(end).has("times", "x") or (s.at(end).has("sets") and value == int(value)):
         return None
     led = s.at(i - 1).value is None and not s.at(i - 1).has("reps") and not s.at(i - 1).has("sets")
@@ -127,9 +137,44 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     stop = s.at(end - 1).end
     if how in ("sign", "at") and 6 <= value <= 10 and how == "sign":
         return [Fact("at", item.start, stop, (value, s.kg(value)))], end
-    if how == "at" and s.at(i).text in little("at") and 6 <= value <= 10:
+    rated = s.at(i).text in little("at") or (s.at(i).text in little("rated_at") and s.at(i - 1).has("scope"))
+    if how == "at" and rated and 6 <= value <= 10:  # "the last at 9", "la última a 9"
         return [Fact("at", item.start, stop, (value, s.kg(value)))], end
     return [Fact("load", item.start, stop, s.kg(value), {"how": how, "comma": number.comma})], end
+
+
+def _one_a_set(s: Scanner, i: int, j: int) -> tuple[list[Fact], int] | None:
+    """ "4x5 with 20 22.5 25 25": a load for each set told before; "with 15/20 kg": one or the other, asked."""
+    before = s.at(i - 1)
+    kgs: list[float] = []
+    marks: set[str] = set()
+    k = j
+    while s.at(k).kind == "num" and not s.at(k).spelled and s.at(k).value is not None:
+        unit = s.unit_at(k + 1)
+        kgs.append(s.kg(s.at(k).value or 0, unit if unit in ("kg", "lb") else None))
+        k += 1 + (unit in ("kg", "lb"))
+        if s.at(k).text in (",", "/") and s.at(k + 1).kind == "num":
+            marks.add(s.at(k).text)
+            k += 1
+        elif s.at(k).has("sep", "and") and s.at(k + 1).kind == "num" and len(kgs) > 1:
+            k += 1
+        elif s.at(k).kind != "num" or s.at(k + 1).has("times", "x") or s.at(k + 1).has("sets"):
+            break
+    after = s.at(k)
+    if (
+        after.has("times", "x")
+        or after.has("sets")
+        or after.has("reps")
+        or after.has("unit")
+        or min(kgs, default=0) < LEAST_IN_A_ROW
+    ):
+        return None
+    told = before.kind == "num" or before.has("reps") or before.has("sets")
+    if len(kgs) == 2 and marks == {"/"} and kgs[0] != kgs[1] and not told:
+        return [Fact("ask", s.at(j).start, s.at(k - 1).end, "load_kg")], k
+    if len(kgs) < LEAST_ROW or not told or max(kgs) > 2 * min(kgs):
+        return None
+    return [Fact("loads", s.at(i).start, s.at(k - 1).end, kgs)], k
 
 
 def _numbers_a_line(s: Scanner, i: int) -> bool:

@@ -13,6 +13,8 @@ REACH = 6  # so far from a "no" stands what it takes back, and what is right
 
 LEAST_REP_WORDS = 2
 
+MOST_RUNGS = 20  # of a ladder
+
 
 def _paired(before: list[Fact]) -> bool:
     """Whether "2 left 2 right" has just been told: what follows, "x3", counts the pairs."""
@@ -46,6 +48,24 @@ def _times(s: Scanner, i: int) -> tuple[Fact, int] | None:
     if number is None or number.kind != "num" or s.at(i + 2).kind == "num" or not number.value:
         return None
     return Fact("rounds", first.start, second.end, int(number.value)), i + 2
+
+
+def _ladder_range(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "Ladder from 1 to 5": a set of each."""
+    named = next((j for j in (i + 1, i + 2) if s.at(j).kind == "move"), None)
+    after = i if named is None else named
+    first = after + 1 + (s.at(after + 1).text in little("from_to") or s.at(after + 1).text in little("from"))
+    low, high = s.at(first), s.at(first + 2)
+    goes_on = s.at(first + 3).text in ("-", ",", "/") or s.at(first + 3).kind == "num"  # "1-2-3-4"
+    if low.kind != "num" or high.kind != "num" or goes_on or s.at(first + 1).text not in little("range"):
+        return None
+    one, top = low.value or 0, high.value or 0
+    if one != int(one) or top != int(top) or not 1 <= one < top <= MOST_RUNGS:
+        return None
+    rungs = [Entry(reps) for reps in range(int(one), int(top) + 1)]
+    scheme = Fact("scheme", s.at(i).start, s.at(i).end, "ladder", {"names": []})
+    moves = [Fact("move", s.at(named).start, s.at(named).end, s.at(named).mention)] if named is not None else []
+    return [scheme, *moves, Fact("rows", low.start, high.end, rungs, {"list": True})], first + 3
 
 
 def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | None:
@@ -105,6 +125,10 @@ def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | No
         if rounds is not None:
             scheme = item.name("scheme") or "superset"
             return [Fact("scheme", item.start, item.end, scheme, {"names": []}), rounds[0]], rounds[1]
+    if item.has("scheme", "ladder"):
+        rungs = _ladder_range(s, i)
+        if rungs is not None:
+            return rungs
     if item.has("scheme", "emom"):
         minutes = _minutes(s, i + 1)
         if minutes is not None:

@@ -11,11 +11,12 @@ from planner.units import KG_PER_LB
 class Scanner:
     """The items of a message, and what every form asks of them."""
 
-    def __init__(self, items: Sequence[Item], unit: str, bodyweight_kg: float | None) -> None:
+    def __init__(self, items: Sequence[Item], unit: str, bodyweight_kg: float | None, *, planned: bool = False) -> None:
         self.items = items
         self.unit = unit
         self.bodyweight_kg = bodyweight_kg
         self.has_rest_pause = any(item.has("link", "rest_pause") for item in items)
+        self.planned = planned  # the day has a plan: "4 de 5" may be so many of its sets
         self.has_tempo = any(item.has("noise", "tempo") for item in items)
 
     def at(self, i: int) -> Item:

@@ -6,12 +6,15 @@ from dataclasses import replace
 from typing import Any
 
 from bot.reading.facts import Entry, Fact
+from bot.reading.little import little
 from bot.reading.scan.factors import Factor, factor
 from bot.reading.scan.lists import listed
 from bot.reading.scan.scanner import Scanner
 
 SETS_TOLD = 12  # so many items back a word for sets makes "three of four" sets too
 MOST_SETS = 40
+LEAST_LED, MOST_LED = 15, 12  # "with 35 x 3": kilograms, and reps
+MOST_TOLD_SHORT = 11  # sets of "4 de 8"
 LEAST_LOAD = 13  # beside a count of sets and a smaller number
 
 
@@ -22,7 +25,8 @@ def _joint(s: Scanner, i: int, before: Factor) -> int | None:
         return i + 1
     if before.role is None and before.pair is None and item.has("times", "of") and not item.has("load", "at"):
         # "two sets of six and three of four"
-        told = any(s.at(at).has("sets", "sets") for at in range(max(0, i - SETS_TOLD), i))
+        told = any(s.at(at).has("sets", "sets") for at in range(max(0, i - SETS_TOLD), i)) or _in_pairs(s, i)
+        told = told or _sets_of_reps(s, i, before)
         return i + 1 if told and s.at(i + 1).kind == "num" and not s.at(i + 2).has("sets") else None
     if before.role in ("sets", "reps") and item.has("times", "of"):
         if item.has("load", "at"):
@@ -45,6 +49,26 @@ def _lists_on(s: Scanner, i: int, sets: Factor) -> bool:
     """ "3 sets 12 10 8": a list of as many numbers as there are sets."""
     row = listed(s, i)
     return row is not None and row[0][0].kind == "rows" and len(row[0][0].value) == sets.value > 1
+
+
+def _sets_of_reps(s: Scanner, i: int, before: Factor) -> bool:
+    """ "Fondos: cuatro de ocho", "4 de 4 en supino": sets of reps, as Spanish says it; not where a plan has sets."""
+    reps = s.at(i + 1)
+    if s.planned or s.at(i).text not in little("sets_of_reps") or reps.kind != "num" or s.unit_at(i + 2) is not None:
+        return False
+    if s.at(i - 2).has("fail"):
+        return False
+    return before.value in range(1, MOST_TOLD_SHORT) and (reps.value or 0) in range(1, MOST_SETS)
+
+
+def _in_pairs(s: Scanner, i: int) -> bool:
+    """ "Two of five and two of four": so many sets of so many, told twice."""
+    for of in (i + 4, i - 4):
+        between = min(i, of) + 2
+        other = s.at(of).has("times", "of") and s.at(of - 1).value is not None and s.at(of + 1).value is not None
+        if other and (s.at(between).has("sep", "and") or s.at(between).text == ","):
+            return True
+    return False
 
 
 def chain(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
@@ -95,6 +119,10 @@ def _resolve(s: Scanner, i: int, factors: list[Factor]) -> list[Fact]:
             big.role, big.kg = "load", s.kg(big.value)
         loads = [f for f in factors if f.role == "load"]
         open_ = [f for f in factors if f.role is None]
+    led = s.at(i - 1).has("load", "at") and not s.at(i).spelled
+    if led and len(open_) == len(factors) == 2 and open_[0].value >= LEAST_LED and open_[1].value <= MOST_LED:
+        open_[0].role, open_[0].kg = "load", s.kg(open_[0].value)  # "with 35 x 3"
+        loads, open_ = [open_[0]], [open_[1]]
     if not loads and len(open_) + len(work) == 2 and not sets:
         for this, other in ((factors[1], factors[0]), (factors[0], factors[1])):
             if this.role is None and this.value != int(this.value) and (this.comma or other.value == int(other.value)):
@@ -113,6 +141,8 @@ def _resolve(s: Scanner, i: int, factors: list[Factor]) -> list[Fact]:
     if loads and not sets and len(open_) == 2 and factors[0] is loads[0]:
         work, sets = [open_[0]], [open_[1]]
         note["order"] = "reps_sets"
+    elif not sets and len(open_) == 2 and open_[0].pair is not None and open_[1].pair is None:
+        sets, work = [open_[1]], [open_[0]]  # "5/5 x 3"
     elif not sets and len(open_) == 2:
         sets, work = [open_[0]], [open_[1]]
         note["plain"] = True  # sets x reps, unless the plan says otherwise

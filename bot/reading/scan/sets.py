@@ -85,7 +85,7 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("rows", item.start, s.at(i + 1).end, [Entry(reps) for _ in range(int(item.value))])], i + 2
     if s.at(i + 1).has("times", "x") and s.at(i + 2).text == "(" and s.at(i + 3).kind == "num" and item.value:
         return [Fact("rounds", item.start, s.at(i + 1).end, int(item.value), {"bracket": True})], i + 3
-    told = _tries(s, i) or _judged_tries(s, i) or _of_attempts(s, i) or chain(s, i)
+    told = _by_so_many(s, i) or _tries(s, i) or _judged_tries(s, i) or _of_attempts(s, i) or chain(s, i)
     if told is not None:
         other = chain(s, told[1] + 1) if s.at(told[1]).has("sep", "or") else None
         if other is not None:
@@ -166,6 +166,18 @@ def _of_attempts(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     rows = [Entry(1 if at < made else 0) for at in range(tried)]
     return [Fact("rows", item.start, s.at(i + 3).end, rows, {"list": True, "mark": "/"})], i + 4
+
+
+def _by_so_many(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "De 5 en 5 hasta 25": five sets of five."""
+    many, total = s.at(i).value, s.at(i + 4).value
+    same = s.at(i + 1).has("times", "within") and s.at(i + 2).value == many
+    if not many or not total or not same or s.at(i + 3).text not in little("up_to_a_total"):
+        return None
+    if many != int(many) or total % many or not 1 < total / many <= MOST_TRIES:
+        return None
+    rows = [Entry(int(many)) for _ in range(int(total / many))]
+    return [Fact("rows", s.at(i).start, s.at(i + 4).end, rows, {"plain": True})], i + 5
 
 
 def _went_up(item: Item) -> bool:
