@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import date
 
 from planner.calendar import week_length
@@ -12,6 +12,7 @@ from planner.history import SIDES
 from planner.movements import movement
 
 WEEK = 7
+FARTHEST_WEEK = 7  # of the weeks before, the farthest that may stand for one of the last three
 
 
 def fits(today: Today, adds: Mapping[Side, int], *, hold: bool = False) -> bool:
@@ -28,14 +29,17 @@ def fits(today: Today, adds: Mapping[Side, int], *, hold: bool = False) -> bool:
 
 
 def _fits_from(today: Today, start: date, length: int, adds: Mapping[Side, int], hold: bool) -> bool:
-    """The cap on the week from `start`: the three before it make the mean, a deload counting as the week before it."""
+    """The cap on the week from `start`: the three before it make the mean, a deload counting as the week before it.
+
+    By the calendar a deload can reach into two weeks; both count as the week before.
+    """
     rules = today.history.rules
     share, least = rules.number("skill.rise_share"), rules.whole("skill.rise_reps")
-    starts = [start - back * length * DAY for back in range(6)]
+    starts = [start - back * length * DAY for back in range(FARTHEST_WEEK)]
     deload = [_is_deload_week(today, first, length) for first in starts]
     for side in SIDES:
         weeks = [_exposures(today, side, first, length) for first in starts]
-        before = [weeks[back + 1] if deload[back] else weeks[back] for back in (1, 2, 3)]
+        before = [weeks[_loading(deload, back)] for back in (1, 2, 3)]
         mean = sum(before) / 3
         cap = max(mean * (1 + share), mean + least)
         if hold and any(before):
@@ -43,6 +47,11 @@ def _fits_from(today: Today, start: date, length: int, adds: Mapping[Side, int],
         if weeks[0] + adds[side] > cap + 1e-9:
             return False
     return True
+
+
+def _loading(deload: Sequence[bool], back: int) -> int:
+    """The week itself, or the nearest before it that was none of a deload."""
+    return next((at for at in range(back, len(deload)) if not deload[at]), len(deload) - 1)
 
 
 def _exposures(today: Today, side: Side, first: date, length: int) -> int:
