@@ -16,8 +16,9 @@ from bot.reading.plan.choosing import best_rows, the_rows
 from bot.reading.plan.clauses import Clause, clauses_of
 from bot.reading.plan.ground import STRONG, ground, plan_names
 from bot.reading.plan.leaning import ticked
+from bot.reading.plan.state import Told
 from bot.reading.plan.terms import in_terms
-from bot.reading.plan.told import Told
+from bot.reading.plan.told import take
 from bot.reading.reading import Ask
 
 
@@ -36,7 +37,7 @@ def read_plan(message: Message, facts: list[Fact], work: Work) -> None:
         return
     told = Told(message, rows, clauses, work)
     for clause in clauses:
-        told.take(clause)
+        take(told, clause)
     if not told.nothing:
         finish(message, told.chosen(), told.asks, work)
     elif any(value is False for value in told.keep.values()):

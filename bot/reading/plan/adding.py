@@ -1,0 +1,85 @@
+"""Sets more and sets fewer than planned."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from bot.reading.facts import Fact
+from bot.reading.plan.change import change
+from bot.reading.plan.choosing import main_rows
+from bot.reading.plan.clauses import Clause
+from bot.reading.plan.state import Said, Told
+from bot.reading.reading import Ask
+
+MOST_EXTRA = 5  # more sets beyond the plan are asked
+
+
+def of_added(told: Told, said: Said) -> bool:
+    """ "One more set of dips, 6 reps": the reps are those of that set; whether that is what is said."""
+    if told.added_in is None or told.added_in[1] != said.clause.sentence:
+        return False
+    if not said.values or said.scoped or said.named or said.names - {"the"}:
+        return False
+    change_added(told, said.clause)
+    return True
+
+
+def change_added(told: Told, clause: Clause) -> None:
+    assert told.added_in is not None
+    at = told.added_in[0]
+    beside = [replace(told.added[at][0])]
+    changed = change(told.message, beside, [0], clause, told.asks)
+    if changed is None or len(changed) != 1:
+        told.ask("sets", clause)
+        return
+    told.added[at] = [replace(changed[0], movement=told.rows[at].movement, part=told.rows[at].part)]
+
+
+def sets_more_or_fewer(told: Told, said: Said) -> bool:
+    """ "One set of dips less", "ein Satz Chin-ups mehr": so many of the last; whether that is what is said."""
+    names, rows = said.names, told.rows
+    counted = next((f for f in said.values if f.kind == "count" and not f.note.get("of_plan")), None)
+    if counted is not None and counted.note.get("more"):
+        return more_sets(told, said, counted)
+    count = None if counted is None else counted.value
+    if count is None or said.scoped or len(said.values) > 1 or not names & {"less", "more", "except"}:
+        return False
+    if "less" not in names and "more" not in names and not said.named:
+        return False
+    targets = said.clause.targets or main_rows(rows)
+    if "except" in names and "less" not in names:
+        told.everything = True  # "all but one set of dips"
+    if names & {"less", "except"}:
+        step = told.step(targets[-1])
+        for at in targets[-count * step :]:
+            told.keep[at] = False
+    elif count == 1:
+        told.added[targets[-1]] = [replace(rows[at]) for at in targets[-told.step(targets[-1]) :]]
+    else:
+        return False
+    for at in targets:
+        told.keep.setdefault(at, True)
+    return True
+
+
+def more_sets(told: Told, said: Said, counted: Fact) -> bool:
+    """ "Done and 2 extra sets": so many more of the same; with other reps or loads they are asked."""
+    targets = said.clause.targets or main_rows(told.rows)
+    step = told.step(targets[-1])
+    told.added[targets[-1]] = [replace(told.rows[at]) for _ in range(counted.value) for at in targets[-step:]]
+    told.everything = told.everything or not (said.named or any(told.keep.values()))
+    for at in targets:
+        told.keep.setdefault(at, True)
+    if len(said.values) > 1 or counted.value > MOST_EXTRA:
+        told.ask("sets", said.clause)
+    return True
+
+
+def over_plan(told: Told, said: Said, targets: list[int]) -> None:
+    """ "6 sets instead of 5": one more like the last; many more are asked."""
+    fact = next(f for f in said.values if f.kind == "count")
+    step = told.step(targets[-1])
+    if fact.value * step == len(targets) + step:
+        told.added[targets[-1]] = [replace(told.rows[at]) for at in targets[-step:]]
+    elif fact.value * step > len(targets):
+        told.asks.append(Ask("sets", told.message.span(fact.start, fact.end)))

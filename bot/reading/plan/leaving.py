@@ -1,0 +1,82 @@
+"""Planned sets that were left out, put off, or the only ones done."""
+
+from __future__ import annotations
+
+from bot.reading.little import little
+from bot.reading.message import Message
+from bot.reading.plan.choosing import main_rows, pick
+from bot.reading.plan.clauses import Clause
+from bot.reading.plan.ground import GLOBAL, plan_names
+from bot.reading.plan.state import Said, Told
+from bot.reading.reading import Ask
+
+
+def left_out(told: Told, said: Said) -> bool:
+    """Sets skipped: "all but the archers", "skipped the last two"; whether that is all that the clause says."""
+    names, values, scoped, named, rows = said.names, said.values, said.scoped, said.named, told.rows
+    goes_on = told.leaving and named and not values and not names & GLOBAL
+    if not (names & {"skipped", "except"} or goes_on):
+        return False
+    if any("except" in plan_names(fact) for fact in said.clause.facts):
+        told.everything = True
+    whole = names & (GLOBAL - {"rest"}) or "all_lifts" in names or any(f.value == "all" for f in scoped)
+    scoped = [f for f in scoped if f.value != "all"]
+    if whole and ("except" not in names or "all_lifts" in names):
+        told.everything = True
+    targets = said.clause.targets
+    if said.sided and not targets:
+        targets = [at for at, row in enumerate(rows) if row.side is not None]
+    if scoped and any(f.kind in ("bare", "rows", "load", "instead", "delta") for f in values):
+        targets = []
+    elif scoped:
+        targets = pick(rows, targets or main_rows(rows), scoped[-1].value)
+        if not named and not told.several:
+            told.everything = True  # "skipped the last two": the others were done
+    if said.sided and targets:
+        side = next(f.value for f in said.clause.facts if f.kind == "side" and f.value in ("left", "right"))
+        targets = [at for at in targets if rows[at].side == side]
+    fewer = next((f.value for f in values if f.kind == "count" and not f.note.get("of_plan")), None)
+    if fewer and targets and "skipped" in names and not scoped:
+        # "dropped one set of dips": the last
+        targets = targets[-fewer * told.step(targets[-1]) :]
+    if "except" in names and not targets and not values and said.clause.facts[-1].kind == "word":
+        # something is left out that no book knows
+        facts = said.clause.facts
+        told.asks.append(Ask("sets", told.message.span(facts[0].start, facts[-1].end)))
+        return True
+    if not targets or (names & {"planned"} and not names & {"except", "skipped"}):
+        return False
+    for at in targets:
+        told.keep[at] = False
+    told.leaving = True
+    return not ("rest" in names and not named)
+
+
+def first_only(told: Told, said: Said) -> bool:
+    """ "The first two as planned", "only the first three sets": those, and not all."""
+    if said.values or not said.scoped or not said.names & {"only", "planned", "done", "same"}:
+        return False
+    scope = said.scoped[-1].value
+    if scope == "all" or (scope == "last" and not said.names & {"only"}):
+        return False
+    targets = pick(told.rows, said.clause.targets or main_rows(told.rows), scope)
+    if not targets:
+        told.asks.append(Ask("sets", told.message.span(said.scoped[-1].start, said.scoped[-1].end)))
+        return True
+    for at in targets:
+        told.keep.setdefault(at, True)
+    told.exclusive = told.exclusive or not told.everything
+    told.warmed_up(targets)
+    return True
+
+
+def late_rest(message: Message, clause: Clause) -> bool:
+    """ "rest tomorrow", "no time for the rest": the rest was not done."""
+    words = {token.word for fact in clause.facts for token in message.tokens[fact.start : fact.end]}
+    return not words.isdisjoint(little("not_now"))
+
+
+def put_off(message: Message, clause: Clause) -> bool:
+    """ "Accessories tomorrow", "dips later": what the clause names is yet to be done."""
+    words = {token.word for token in message.tokens[clause.facts[0].start : clause.facts[-1].end + 1]}
+    return not words.isdisjoint(little("put_off")) and not clause.names & {"done", "planned", "rest"}

@@ -1,0 +1,102 @@
+"""The plan's sets, and what the clauses so far have said of them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from bot.reading.facts import Fact
+from bot.reading.fold.rows import Row
+from bot.reading.fold.sets import Work
+from bot.reading.message import Message
+from bot.reading.plan.clauses import Clause
+from bot.reading.reading import Ask
+
+VALUES = frozenset("rows bare loads load at count effort effort_range efforts instead delta fail assist".split())
+
+
+@dataclass(frozen=True)
+class Said:
+    """A clause, looked at once."""
+
+    clause: Clause
+    values: list[Fact]
+    scoped: list[Fact]
+
+    @classmethod
+    def of(cls, clause: Clause) -> Said:
+        """The values of a clause and the scopes that name sets."""
+        return cls(
+            clause,
+            [fact for fact in clause.facts if fact.kind in VALUES],
+            [fact for fact in clause.facts if fact.kind == "scope" and fact.value not in ("over", "rest")],
+        )
+
+    @property
+    def names(self) -> set[str]:
+        return self.clause.names
+
+    @property
+    def named(self) -> bool:
+        return bool(self.clause.targets)
+
+    @property
+    def sided(self) -> bool:
+        return any(f.kind == "side" and f.value in ("left", "right") for f in self.clause.facts)
+
+
+class Told:
+    """The plan's sets, and what the clauses so far have said of them."""
+
+    def __init__(self, message: Message, rows: list[Row], clauses: list[Clause], work: Work) -> None:
+        self.message = message
+        self.rows = rows
+        self.clauses = clauses
+        self.work = work
+        self.asks: list[Ask] = []
+        self.keep: dict[int, bool] = {}
+        self.anew: dict[int, list[Row]] = {}  # rows restated, by the first row they stand for
+        self.everything = False
+        self.rest = False
+        self.extra: list[Row] = []
+        self.added: dict[int, list[Row]] = {}  # more sets after a planned one
+        self.added_in: tuple[int, int] | None = None  # the row and the sentence of the one added last
+        self.sticky: list[int] = []
+        self.sticky_at = -1  # the sentence that named it
+        self.several = len({row.movement for row in rows if row.part != "warm_up"}) > 1
+        self.stop_after: int | None = None
+        self.exclusive = False  # "only the pull-ups, as planned": "as planned" is said of them alone
+        self.named_some = False  # some clause before named what was done
+        self.leaving = False  # "without the archers, the dips": the next one named is left out too
+
+    @property
+    def nothing(self) -> bool:
+        """Whether no set was told of."""
+        return not (self.everything or self.rest or any(self.keep.values()) or self.anew or self.extra)
+
+    def warmed_up(self, targets: list[int]) -> None:
+        """Who did some of the main sets had warmed up."""
+        for at, row in enumerate(self.rows):
+            if at < min(targets) and row.part == "warm_up":
+                self.keep.setdefault(at, True)
+
+    def chosen(self) -> list[Row]:
+        """The sets done, in the plan's order, then those outside it."""
+        include_rest = self.everything or self.rest
+        out: list[Row] = []
+        for at, row in enumerate(self.rows):
+            stopped = self.stop_after is not None and at > self.stop_after and not self.rest
+            if stopped and at not in self.anew and self.keep.get(at) is None:
+                continue
+            if not self.keep.get(at, include_rest):
+                continue
+            out += self.anew.get(at, [row])
+            out += self.added.get(at, [])
+        return out + self.extra
+
+    def ask(self, about: str, clause: Clause) -> None:
+        """Ask what a clause cannot mean for sure."""
+        self.asks.append(Ask(about, self.message.span(clause.facts[0].start, clause.facts[-1].end)))
+
+    def step(self, at: int) -> int:
+        """How many rows make one set: two where it is told by side."""
+        return 2 if self.rows[at].side is not None else 1
