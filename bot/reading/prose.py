@@ -55,7 +55,7 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
     out: list[Fact] = []
     clause: list[Fact] = []
     trained = _trained_sentences(facts)
-    facts = drop_misses(_after_places(message, facts))
+    facts = drop_misses(message, _after_places(message, facts))
     first = min(trained, default=0)
     talk = _talk(message, facts, trained) if trained else frozenset()
     sentence = 0
@@ -116,7 +116,7 @@ def _after_places(message: Message, facts: list[Fact]) -> list[Fact]:
     ]
 
 
-def drop_misses(facts: list[Fact]) -> list[Fact]:
+def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
     """Without "missed the bus": a miss counts where work stands before it in the sentence, or beside it."""
     out: list[Fact] = []
     work = False
@@ -129,7 +129,8 @@ def drop_misses(facts: list[Fact]) -> list[Fact]:
             or (fact.kind == "scheme" and fact.value == "attempt")
         ):
             work = True
-        if fact.kind == "fail" and not fact.note.get("weak") and fact.value is None and not work:
+        sign = fact.kind == "fail" and message.tokens[fact.start].kind == "sym"  # "dips ✗": a list ticked off
+        if fact.kind == "fail" and not fact.note.get("weak") and fact.value is None and not work and not sign:
             beside = False
             for after in facts[at + 1 :]:
                 if after.kind == "sep":

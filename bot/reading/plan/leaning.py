@@ -7,7 +7,8 @@ from collections.abc import Sequence
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 from bot.reading.plan.ground import PARTS, STRONG, ground, members, plan_names
-from bot.reading.plan.terms import TICKS, in_terms
+from bot.reading.plan.terms import in_terms
+from bot.reading.plan.ticks import ticked
 from bot.reading.plan.value import near_load
 
 UNSURE = ("over", "top", "back")
@@ -118,11 +119,6 @@ def _only_load(message: Message, facts: Sequence[Fact]) -> bool:
         return False
     words = sum(fact.kind == "word" for fact in facts)
     return words <= FEW_WORDS and near_load(told[0].value, ground(message))
-
-
-def ticked(message: Message) -> bool:
-    """Whether the message is a tick and other signs, no word: "✅", "💪👍"."""
-    return any(sign in message.text for sign in TICKS) and all(token.kind in ("sym", "nl") for token in message.tokens)
 
 
 def alone(facts: Sequence[Fact], at: int) -> bool:

@@ -15,9 +15,9 @@ from bot.reading.plan.change import change
 from bot.reading.plan.choosing import best_rows, the_rows
 from bot.reading.plan.clauses import Clause, clauses_of
 from bot.reading.plan.ground import STRONG, ground, plan_names
-from bot.reading.plan.leaning import ticked
 from bot.reading.plan.state import Told
 from bot.reading.plan.terms import in_terms
+from bot.reading.plan.ticks import ticked
 from bot.reading.plan.told import take
 from bot.reading.reading import Ask
 

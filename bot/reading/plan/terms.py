@@ -11,11 +11,12 @@ from bot.reading.fold.block import to_kg
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.plan.choosing import counted_rows
 from bot.reading.plan.ground import ground, plan_names
+from bot.reading.plan.reasons import without_reasons
+from bot.reading.plan.ticks import ticked_off
 
 QUOTES = {"'": "'", '"': '"', "“": "”", "„": "“", "‘": "’", "«": "»", "»": "«", "‚": "‘"}
-TICKS = ("✅", "✔", "☑", "👍", "✓")
-CROSSES = ("❌", "✗", "✘", "✖")
 FIGURE_S = re.compile(r"(\d+)s", re.IGNORECASE)
 
 
@@ -28,7 +29,9 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     told = [fact for at, fact in enumerate(told) if not _article(told, at)]
     told = _named_by_reps(_plural(message, told, rows), rows)
     told = _leaving(message, told)
-    told = _ticked(message, told)
+    told = ticked_off(message, told)
+    told = without_reasons(message, told)
+    told = _in_place_of(_all_of_them(told, rows))
     told = _chosen(told)
     told = _listed(told)
     return _lone_count(told)
@@ -110,16 +113,26 @@ def _leaving(message: Message, facts: list[Fact]) -> list[Fact]:
     return out
 
 
-def _ticked(message: Message, facts: list[Fact]) -> list[Fact]:
-    """ "pull-ups ✅ dips ❌": done, and left out."""
-    if any(fact.kind in ("rows", "bare", "load", "loads", "at") for fact in facts):
-        return facts
+def _all_of_them(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "All 5 sets rpe 8" of five planned: all of them, not five of something."""
     out: list[Fact] = []
     for fact in facts:
-        sign = message.span(fact.start, fact.end) if fact.note.get("mark") == "emoji" else ""
-        name = "done" if sign and sign[0] in TICKS else "skipped" if sign and sign[0] in CROSSES else None
-        if name is not None and out and out[-1].kind == "move":
-            out.append(Fact("plan", fact.start, fact.end, name, {"names": [name]}))
+        counted = fact.kind == "count" and not fact.note.get("of_plan") and out and out[-1].kind == "scope"
+        if counted and out[-1].value == "all" and counted_rows(rows, int(fact.value)):
+            out[-1] = replace(out[-1], end=fact.end, note={**out[-1].note, "sets": int(fact.value), "names": ["done"]})
+            continue
+        out.append(fact)
+    return out
+
+
+def _in_place_of(facts: list[Fact]) -> list[Fact]:
+    """ "5 singles instead of the triples": what stands behind is what was planned."""
+    out: list[Fact] = []
+    for fact in facts:
+        before = next((one for one in reversed(out) if not plan_names(one) & {"the"}), None)
+        told = any(one.kind == "rows" for one in out)
+        if fact.kind == "rows" and told and before is not None and plan_names(before) & {"instead"}:
+            continue
         out.append(fact)
     return out
 
