@@ -23,6 +23,7 @@ class Clause:
     outside: list[Fact] = field(default_factory=list)  # movements named that the plan has not
     sentence: int = 0
     part: bool = False  # it names a part of the plan ("the warm-up")
+    then: bool = False  # "then 20": it goes on from the sets told before
 
 
 def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
@@ -30,10 +31,11 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
     clauses: list[Clause] = []
     current: list[Fact] = []
     sentence = 0
+    then = False
 
     def close() -> None:
         if current:
-            clauses.append(Clause(list(current), sentence=sentence))
+            clauses.append(Clause(list(current), sentence=sentence, then=then))
             current.clear()
 
     for at, fact in enumerate(facts):
@@ -44,6 +46,7 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
                 continue  # "warm-up and skill as planned"
             close()
             sentence += fact.value == 3
+            then = fact.value == 2
             continue
         leaves = plan_names(fact) & {"except", "skipped"} if fact.kind == "plan" else set()
         if (

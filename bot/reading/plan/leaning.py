@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from bot.reading.facts import Fact
 from bot.reading.message import Message
+from bot.reading.plan.cues import leans_by_form
 from bot.reading.plan.ground import PARTS, STRONG, ground, members, plan_names
 from bot.reading.plan.terms import in_terms
 from bot.reading.plan.ticks import ticked
@@ -33,6 +34,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     one_set = any(f.kind == "scope" and f.value not in UNSURE and f.value != "all" for f in facts)
     if "fine" in names and one_set and not any(f.kind == "rows" for f in facts) and alone(facts, 0):
         return True  # "all good today, last set of pull-ups only 3"
+    if leans_by_form(facts, ground(message)):
+        return True
     if names & STRONG or any(fact.kind in ("instead", "delta") for fact in facts):
         return True
     if any(fact.kind == "count" and (fact.note.get("of_plan") or fact.note.get("only")) for fact in facts):

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows, pick
@@ -54,8 +56,11 @@ def left_out(told: Told, said: Said) -> bool:
 
 def first_only(told: Told, said: Said) -> bool:
     """ "The first two as planned", "only the first three sets": those, and not all."""
-    if said.values or not said.scoped or not said.names & {"only", "planned", "done", "same"}:
+    did = any(fact.kind == "scheme" and fact.value == "got" for fact in said.clause.facts)
+    if said.values or not said.scoped or not (did or said.names & {"only", "planned", "done", "same", "quit", "sure"}):
         return False
+    if _beyond(told, said):
+        return True
     scope = said.scoped[-1].value
     if scope == "all" or (scope == "last" and not said.names & {"only"}):
         return False
@@ -67,6 +72,19 @@ def first_only(told: Told, said: Said) -> bool:
         told.keep.setdefault(at, True)
     told.exclusive = told.exclusive or not told.everything
     told.warmed_up(targets)
+    return True
+
+
+def _beyond(told: Told, said: Said) -> bool:
+    """ "Did a sixth set" of five planned: one more like the last."""
+    targets = said.clause.targets or main_rows(told.rows)
+    step = told.step(targets[-1])
+    if said.scoped[-1].value != len(targets) // step + 1:
+        return False
+    told.added[targets[-1]] = [replace(told.rows[at]) for at in targets[-step:]]
+    told.added_in = (targets[-1], said.clause.sentence)
+    for at in targets:
+        told.keep.setdefault(at, True)
     return True
 
 

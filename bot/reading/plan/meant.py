@@ -2,8 +2,13 @@
 
 from __future__ import annotations
 
+from bot.reading.facts import Fact
+from bot.reading.fold.rows import Row
 from bot.reading.plan.choosing import counted_rows, main_rows, the_rows
 from bot.reading.plan.state import Said, Told
+from bot.reading.plan.value import SMALL_PART
+from bot.reading.reading import Ask
+from planner.movements import movement
 
 
 def meant(told: Told, said: Said, efforts_only: bool) -> list[int]:
@@ -12,6 +17,9 @@ def meant(told: Told, said: Said, efforts_only: bool) -> list[int]:
     whole = any(fact.value == "all" for fact in said.scoped) or "all_lifts" in said.names or "every" in said.names
     deltas = [f for f in values if f.kind in ("delta", "instead")]
     one_set = any(fact.value != "all" for fact in said.scoped)
+    own = _of_load(told, deltas) if deltas and not one_set and not whole else None
+    if own is not None:
+        return own
     if deltas and not one_set and (whole or told.everything or deltas[0].kind == "instead"):
         return [i for i, row in enumerate(rows) if row.part != "warm_up" or not told.several]
     touched = [i for i, row in enumerate(rows) if row.touched]
@@ -19,7 +27,7 @@ def meant(told: Told, said: Said, efforts_only: bool) -> list[int]:
         first = rows[touched[0]].movement
         return [i for i, row in enumerate(rows) if row.movement == first and not row.touched]
     if not said.named and any(f.kind == "load" and f.note.get("none") for f in values) and told.everything:
-        return [i for i, row in enumerate(rows) if row.load_kg]  # "as planned, but bodyweight only"
+        return [i for i, row in enumerate(rows) if row.load_kg and carried(row)]  # "as planned, but bodyweight only"
     if "all_lifts" in said.names and values[0].kind in ("bare", "load"):
         return [i for i, row in enumerate(rows) if row.part != "warm_up"]
     if whole and efforts_only:
@@ -27,3 +35,28 @@ def meant(told: Told, said: Said, efforts_only: bool) -> list[int]:
     counted = next((f for f in values if f.kind == "count" and f.note.get("of_plan")), None)
     own = counted_rows(rows, counted.note["of_plan"]) if counted else []
     return the_rows(rows, values) or own or main_rows(rows)
+
+
+def _of_load(told: Told, deltas: list[Fact]) -> list[int] | None:
+    """ "Same as planned, 2.5 more": the loads that can change by so much; None: it is no such change.
+
+    Of several movements it is not said which: that is asked.
+    """
+    fact = deltas[0]
+    if fact.kind != "delta" or fact.value[1] != "load" or not told.everything:
+        return None
+    able = [i for i, row in enumerate(told.rows) if row.part != "warm_up" and _can_change(row, fact.value[0])]
+    if len({told.rows[at].movement for at in able}) > 1:
+        told.asks.append(Ask("load_kg", told.message.span(fact.start, fact.end)))
+        for at in able:
+            told.rows[at].load_kg, told.rows[at].load_open = None, True
+    return able or None
+
+
+def _can_change(row: Row, amount: float) -> bool:
+    return amount <= SMALL_PART * (row.load_kg or row.assist_kg or 0.0)
+
+
+def carried(row: Row) -> bool:
+    """Whether the body is part of the load: "without weight" is said of such a movement."""
+    return row.movement is None or movement(row.movement).bodyweight_share > 0

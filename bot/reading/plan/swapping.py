@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.reading.fold.block import fold_block
+from bot.reading.fold.rows import Row
 from bot.reading.plan.adding import change_added
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.clauses import Clause
@@ -20,13 +21,8 @@ LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_d
 def other_work(told: Told, said: Said) -> bool:
     """Work that the plan has not: another movement, one more set; whether that is all that the clause says."""
     clause, names, rows = said.clause, said.names, told.rows
-    if ("swap" in names or ("instead" in names and said.named)) and clause.outside and not said.values:
-        put_in_place(told, clause.outside[0].value.movement, clause.targets or main_rows(rows))
-        told.sticky, told.sticky_at = clause.targets, clause.sentence
-        return True
-    if "swap" in names and clause.outside and said.named:
-        for at in clause.targets:
-            told.keep[at] = False  # "swapped dips for push-ups 3x12"
+    if clause.outside and ("swap" in names or ("instead" in names and said.named)):
+        return swapped(told, said)
     if "extra_set" in names:
         targets = clause.targets or main_rows(rows)
         told.added[targets[-1]] = [replace(rows[targets[-1]])]
@@ -50,6 +46,44 @@ def other_work(told: Told, said: Said) -> bool:
     return False
 
 
+def swapped(told: Told, said: Said) -> bool:
+    """Another movement in place of the planned one: "did chins instead with 20", "swapped dips for push-ups 3x12".
+
+    False where the clause goes on to change the sets.
+    """
+    clause = said.clause
+    move = clause.outside[0]
+    targets = clause.targets or main_rows(told.rows)
+    told.sticky, told.sticky_at = targets, clause.sentence
+    if move.value.movement.startswith("?"):
+        told.ask("movement", clause)
+        return True
+    if not any(fact.kind in ("rows", "bare") for fact in said.values):
+        put_in_place(told, move.value.movement, targets)
+        clause.targets = targets
+        return not said.values
+    own = [f for f in clause.facts if f.kind != "move" or f is move]
+    folded = fold_block(told.message, move.value.movement, own, move)
+    told.asks += folded.asks
+    loaded = any(told.rows[at].load_kg for at in targets) and goes_over(move.value.movement, told.rows[targets[0]])
+    for row in folded.rows:
+        row.movement = move.value.movement
+        if loaded and row.load_kg is None and not row.load_open:
+            row.load_open = True  # with the planned load, or without any
+    if any(row.load_open for row in folded.rows) and not folded.asks:
+        told.ask("load_kg", clause)
+    for at in targets:
+        told.keep[at], told.anew[at] = True, []
+    told.anew[targets[0]] = folded.rows
+    return True
+
+
+def goes_over(new: str, row: Row) -> bool:
+    """Whether the load of a planned set goes over to another movement: to one of the same pattern only."""
+    same = movement(new).pattern == movement(row.movement or new).pattern
+    return same and bool(LOADED & {new, row.movement})
+
+
 def stands_for(told: Told, clause: Clause) -> bool:
     """ "As planned but did chin-ups": whether a movement that the plan has not may stand for one that it has."""
     spoken = any(one.sentence == clause.sentence and one.names & GLOBAL for one in told.clauses)
@@ -62,7 +96,7 @@ def put_in_place(told: Told, new: str, where: list[int]) -> None:
     """Another movement in place of the planned one; its load goes over to one of the same pattern only."""
     for at in where:
         row = told.rows[at]
-        if movement(new).pattern != movement(row.movement or new).pattern or not LOADED & {new, row.movement}:
+        if not goes_over(new, row):
             row.load_kg = 0.0
         row.movement = new
         told.keep[at] = True

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.block import to_kg
@@ -175,10 +176,17 @@ def _listed(facts: list[Fact]) -> list[Fact]:
     return out
 
 
+def _got(facts: Sequence[Fact]) -> bool:
+    """ "Did 4 sets": whether a word for done leads the count."""
+    return any(one.kind == "scheme" and one.value == "got" and after.kind == "count" for one, after in pairwise(facts))
+
+
 def _lone_count(facts: list[Fact]) -> list[Fact]:
     """ "3 sets, then the alarm went": the only number told is how many sets were done."""
-    if any(fact.kind in ("rows", "bare", "loads", "load", "at", "move", "left", "scope", "side") for fact in facts):
+    if any(fact.kind in ("rows", "bare", "loads", "load", "at", "move", "left", "side") for fact in facts):
         return facts
+    if any(fact.kind == "scope" and not (fact.value == "last" and _got(facts)) for fact in facts):
+        return facts  # but "did 4 sets, the last one was a grinder"
     counts = [fact for fact in facts if fact.kind == "count"]
     if (
         len(counts) != 1

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from bot.reading.plan.adding import of_added, over_plan, sets_more_or_fewer
 from bot.reading.plan.change import change
-from bot.reading.plan.choosing import the_rows
+from bot.reading.plan.choosing import pick, the_rows
 from bot.reading.plan.clauses import Clause
 from bot.reading.plan.ground import GLOBAL, PARTS
 from bot.reading.plan.leaving import first_only, late_rest, left_out, put_off
@@ -51,11 +51,28 @@ def take(told: Told, clause: Clause) -> None:
         told.sticky, told.sticky_at = clause.targets, clause.sentence
     if not targets and said.sided:
         targets = [i for i, row in enumerate(told.rows) if row.side is not None]
+    if (
+        not clause.targets
+        and clause.then
+        and told.onwards
+        and not said.scoped
+        and said.values[0].kind in ("bare", "load")
+    ):
+        targets = told.onwards
     targets = targets or meant(told, said, efforts_only)
     kept_before(told, said, targets)
     for at in targets:
         told.keep.setdefault(at, True)
     alter(told, clause, targets)
+    told.onwards = after_scope(told, said, targets)
+
+
+def after_scope(told: Told, said: Said, targets: list[int]) -> list[int]:
+    """The sets that follow those a clause spoke of."""
+    scope = said.scoped[-1].value if said.scoped else None
+    first = scope == "first" or isinstance(scope, int) or (isinstance(scope, tuple) and scope[0] == "first")
+    spoken = pick(told.rows, targets, scope) if first else []
+    return [at for at in targets if at > max(spoken)] if spoken else []
 
 
 def kept_whole(told: Told, said: Said) -> None:
@@ -84,7 +101,8 @@ def only_named(told: Told, said: Said) -> None:
     clause = said.clause
     if not said.named:
         return
-    told.sticky, told.sticky_at = clause.targets, clause.sentence
+    if not all(told.rows[at].part == "warm_up" for at in clause.targets):
+        told.sticky, told.sticky_at = clause.targets, clause.sentence  # "warm-up, then 5x3": of the main lift
     if "stopped" in said.names:
         for at in range(max(clause.targets) + 1):
             told.keep.setdefault(at, True)
@@ -117,7 +135,14 @@ def kept_before(told: Told, said: Said, targets: list[int]) -> None:
 
 
 def alter(told: Told, clause: Clause, targets: list[int]) -> None:
+    """The planned sets as the clause changes them; those told anew before, as it changes these."""
     rows = told.rows
+    if told.anew.get(targets[0]) and not any(f.kind in ("rows", "count", "bare") for f in clause.facts):
+        again = told.anew[targets[0]]
+        changed = change(told.message, again, list(range(len(again))), clause, told.asks)
+        if changed is not None:
+            told.anew[targets[0]] = changed
+        return
     changed = change(told.message, rows, targets, clause, told.asks)
     if changed is None:
         return

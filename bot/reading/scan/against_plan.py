@@ -8,6 +8,7 @@ from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 
 BETWEEN = ("word", "known", "claim", "move")  # what may stand between a value and "instead of"
+MOST_RANGE = 12  # the highest number of a set
 MOST_NAMED = 6  # so many sets are named by their number: "the last two"
 REACH = 6  # so far from "after the second set" stands what changed
 MOST_CHANGE = 10  # more than this is no change of a load but a load
@@ -45,6 +46,8 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         out = next((j for j in range(i + 2, i + LEFT_OUT) if s.at(j).has("plan", "out")), None)
         if out is not None and all(s.at(j).value is None and s.at(j).kind != "sym" for j in range(i + 1, out)):
             return [Fact("plan", item.start, item.end, "skipped", {"names": ["skipped"]})], i + 1
+    if item.text == "+" and s.at(i + 1).value is not None and _more_sets(s, i + 1):
+        return [Fact("sep", item.start, item.end, 1, {"mark": "and"})], i + 1  # "did everything + 1 extra set"
     if (item.has("plan", "by") or item.text == "+") and s.at(i + 1).value is not None:
         told = _shifted(s, i)
         if told is not None:
@@ -69,6 +72,11 @@ def _old_first(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     after += unit is not None
     value = (new.value, s.at(i + 1).value, unit or old_unit)
     return [Fact("instead", s.at(i).start, s.at(after - 1).end, value)], after
+
+
+def _more_sets(s: Scanner, i: int) -> bool:
+    """Whether a number counts further sets."""
+    return s.at(i).has("plan", "extra_set") or s.at(i + 1).has("plan", "extra_set") or s.at(i + 1).has("sets", "more")
 
 
 def _can_lead(fact: Fact) -> bool:
@@ -121,7 +129,7 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if n is not None and 2 <= n <= MOST_NAMED and n == int(n):
             sets = s.at(j + 1).has("sets", "sets")
             led = s.at(i - 1).has("plan", "the") and s.at(j + 1).has("load", "at")  # "die ersten 3 mit 22,5"
-            if sets or two or nxt.spelled or led:
+            if sets or two or nxt.spelled or led or _of_so_many(s, i, j + 1):
                 end = j + 1 + sets
                 if not s.at(end).has("unit"):
                     return [Fact("scope", item.start, s.at(end - 1).end, (name, int(n)), {"text": item.text})], end
@@ -159,6 +167,9 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     ):
         which = ("these", (int(nxt.value or 0), int(s.at(j + 2).value or 0)))
         return [Fact("scope", item.start, s.at(j + 2).end, which)], j + 3
+    told = _range_of_sets(s, i)
+    if told is not None:
+        return told
     if (
         item.has("sets", "sets")
         and s.at(i - 1).value is None
@@ -169,6 +180,30 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     ):
         return [Fact("scope", item.start, nxt.end, int(nxt.value or 0), {"numbered": True})], j + 1
     return None
+
+
+def _of_so_many(s: Scanner, i: int, end: int) -> bool:
+    """ "22.5 for the first 3, then 20": so many sets, where a clause ends and a value stands before."""
+    k = i - 1
+    while s.at(k).has("plan", "the") or s.at(k).text in little("article"):
+        k -= 1
+    told = s.at(k).text in little("load_for") and (s.at(k - 1).value is not None or s.unit_at(k - 1) is not None)
+    after = s.at(end)
+    return told and (after.kind in ("nl", "claim") or after.text in (",", ".", ";") or after.has("sep"))
+
+
+def _range_of_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "Sets 1-3", "set 1 to 3": those sets."""
+    first, mark, last = s.at(i + 1), s.at(i + 2), s.at(i + 3)
+    if not s.at(i).has("sets", "sets") or s.at(i - 1).value is not None or first.kind != "num" or last.kind != "num":
+        return None
+    low, high = first.value or 0, last.value or 0
+    if not 0 < low < high <= MOST_RANGE or low != int(low) or high != int(high) or s.unit_at(i + 4) is not None:
+        return None
+    if mark.text not in little("range") or s.at(i + 4).has("reps") or s.at(i + 4).has("times", "x"):
+        return None
+    which = ("these", tuple(range(int(low), int(high) + 1)))
+    return [Fact("scope", s.at(i).start, last.end, which)], i + 4
 
 
 def _onwards(s: Scanner, i: int) -> tuple[list[Fact], int] | None:

@@ -22,7 +22,7 @@ def lone_number(s: Scanner, i: int, item: Item, value: float) -> tuple[list[Fact
         if s.at(i + 2).has("plan", "less", "more"):
             return None
         within = s.at(i - 1).has("times", "within")
-        note = {"within": within, "more": after.has("sets", "more")}
+        note = {"within": within, "more": after.has("sets", "more"), "names": _part(after)}
         return [Fact("count", item.start, after.end, int(value), note)], i + 2
     if after.has("reps"):
         if s.whole(value):
@@ -110,3 +110,8 @@ def _timed(s: Scanner, i: int, item: Item, value: float, unit: str) -> tuple[lis
     ):
         return [Fact("word", item.start, s.at(i + 1).end, None, {"noise": True})], i + 2
     return [Fact("rows", item.start, s.at(end - 1).end, [Entry(hold_s=seconds)], {"one": True, "unit": unit})], end
+
+
+def _part(item: Item) -> list[str]:
+    """ "Work sets", "warm-up sets": the part of the plan that a word for sets names."""
+    return [name for table, name in item.labels if table == "plan" and name.startswith("part_")]

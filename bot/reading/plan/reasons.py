@@ -1,0 +1,30 @@
+"""Reasons: "because grip failed" tells why, and nothing of the sets."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Fact
+from bot.reading.message import Message
+from bot.reading.plan.ground import plan_names
+
+SPOKEN = frozenset({"fine", "skipped", "done", "quit", "rest", "no_rest", "not", "off", "out", "less", "more", "up"})
+
+
+def without_reasons(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """The facts without the misses and the plan words of reasons; numbers stay, a reason may tell the load."""
+    because = message.book("prose").named("because")
+    out: list[Fact] = []
+    reason = False
+    for at, fact in enumerate(facts):
+        if fact.kind == "sep":
+            reason = reason and fact.value == 1 and fact.note.get("mark") == "and"
+        elif fact.kind == "word" and any(token.text in because for token in message.tokens[fact.start : fact.end]):
+            reason = any(one.kind not in ("word", "sep") for one in facts[:at])
+        elif reason and (
+            (fact.kind == "fail" and fact.value is None)
+            or (fact.kind == "plan" and plan_names(fact) and plan_names(fact) <= SPOKEN)
+        ):
+            continue
+        out.append(fact)
+    return out
