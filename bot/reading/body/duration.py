@@ -23,6 +23,9 @@ SLEPT_MINUTES = (220.0, 660.0)  # so many alone, told in hours, may as well be t
 SHORT = 4  # tokens that a sentence goes on with behind its minutes
 
 
+FIRST_PICTURE = "\u2190"  # signs below it, "€" among them, go with numbers
+
+
 METRES = 100  # "400 m" and more are metres
 
 
@@ -33,7 +36,8 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     for low, high in sentence_bounds(tokens):
         clause = low
         for at in range(low, high):
-            if tokens[at].text in ",;(":
+            sign = tokens[at].kind == "sym" and tokens[at].text >= FIRST_PICTURE  # "done ✅ 55 min"
+            if tokens[at].text in ",;(" or sign:
                 bracketed = tokens[at].text == "," and clause > low and tokens[clause - 1].text == "("
                 clause = clause if bracketed else at + 1  # "(45 €, 50 min)" stays together
                 continue

@@ -42,6 +42,10 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
     paired = _pairs(base, facts, scoped, whole)
     if paired is not None:
         return paired
+    if _sides_unknown(message, base, stated, clause, asks):
+        return []
+    if _came_to(base, facts, scoped):
+        return base
     single = [f for f in facts if f.kind in PLAIN or (f.kind == "rows" and len(f.value) == 1 and not f.note.get("top"))]
     others = [f for f in facts if f.kind in STRUCTURE and f.value not in NO_SCHEME and f not in single]
     others += [f for f in stated if f not in single]
@@ -99,6 +103,32 @@ def _missed_set(fact: Fact) -> list[Fact]:
     if fact.kind != "fail" or fact.value is None or fact.note.get("rep"):
         return [fact]
     return [Fact("scope", fact.start, fact.end, fact.value, {"text": ""}), replace(fact, value=None)]
+
+
+def _sides_unknown(message: Message, base: list[Row], stated: list[Fact], clause: Clause, asks: list[Ask]) -> bool:
+    """ "12/12 and 10/12" of a movement that has no sides: asked."""
+    paired = [fact for fact in stated if any(entry.side for entry in fact.value)]
+    if not base or not paired or any(row.side for row in base):
+        return False
+    about = "sets" if (clause.targets and clause.outside) or any(f.kind == "move" for f in clause.facts) else "movement"
+    asks.append(Ask(about, message.span(paired[0].start, paired[-1].end)))
+    return True
+
+
+def _came_to(base: list[Row], facts: list[Fact], scoped: list[Fact]) -> bool:
+    """ "Couldn't finish the last set, got 2": what the set missed came to."""
+    missed = [f for f in facts if f.kind == "fail"]
+    told = [f for f in facts if f.kind == "bare" or (f.kind == "rows" and len(f.value) == 1 and f.value[0].reps)]
+    if len(missed) != 1 or len(told) != 1 or missed[0].note.get("rep") or any(f.kind in ("load", "at") for f in facts):
+        return False
+    scope = scoped[-1].value if scoped else missed[0].value
+    where = addressed(base, scope, None) if scope is not None else []
+    reps = int(told[0].value if told[0].kind == "bare" else told[0].value[0].reps)
+    if not where or any(row.reps is None or reps > row.reps for row in where):
+        return False
+    for row in where:
+        row.reps, row.failed, row.touched = reps, True, True
+    return True
 
 
 def _pairs(base: list[Row], facts: list[Fact], scoped: list[Fact], whole: bool) -> list[Row] | None:

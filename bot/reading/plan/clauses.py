@@ -76,6 +76,8 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             if after.kind == "fail" and after.note.get("weak") and fact.kind == "move":
                 clause.names.add("skipped" if after.note.get("name") == "no" else "done")
         _denied(clause)
+        if {"rest", "skipped"} <= clause.names and not clause.targets:
+            clause.names = (clause.names - {"rest", "skipped"}) | {"no_rest"}  # "pull-ups ✅ rest ❌"
         clause.facts = [f for f in clause.facts if not (f.kind == "fail" and f.note.get("weak"))]
         if len(clause.facts) == 1 and "all_lifts" in clause.names:
             clause.names.add("done")
@@ -111,11 +113,17 @@ def _join_exceptions(clauses: list[Clause]) -> list[Clause]:
     out: list[Clause] = []
     for clause in clauses:
         before = out[-1] if out else None
-        if before is not None and before.sentence == clause.sentence and _excepts(before) and _only_value(clause):
+        if before is not None and before.sentence == clause.sentence and _open(before) and _only_value(clause):
             before.facts += clause.facts
         else:
             out.append(clause)
     return out
+
+
+def _open(clause: Clause) -> bool:
+    """Whether a clause leaves open what its set came to: "all but the last", "couldn't finish the last set"."""
+    missed = any(f.kind == "fail" and (f.value == "last" or isinstance(f.value, int)) for f in clause.facts)
+    return _excepts(clause) or (missed and not any(fact.kind in VALUED for fact in clause.facts))
 
 
 def _excepts(clause: Clause) -> bool:

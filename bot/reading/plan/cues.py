@@ -25,7 +25,13 @@ def clauses(facts: Sequence[Fact]) -> list[list[Fact]]:
 
 def leans_by_form(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     """Whether one of the forms below is there."""
-    return _first_ones(facts) or _beside_parts(facts, rows) or _fewer(facts) or _unfinished(facts)
+    return (
+        _first_ones(facts)
+        or _beside_parts(facts, rows)
+        or _fewer(facts)
+        or _unfinished(facts)
+        or _of_one_side(facts, rows)
+    )
 
 
 def _did(facts: Sequence[Fact]) -> bool:
@@ -84,3 +90,19 @@ def _unfinished(facts: Sequence[Fact]) -> bool:
         return False
     missed = any(f.kind == "fail" and (f.value == "last" or isinstance(f.value, int)) for f in facts)
     return missed and sum(fact.kind == "bare" for fact in facts) == 1
+
+
+def _of_one_side(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "3x4, last one only 3 on the left" of planned pairs: what one side of one set came to."""
+    if any(fact.kind == "move" for fact in facts) or not any(row.side for row in rows):
+        return False
+    own = clauses(facts)
+    sets = next((n for n, clause in enumerate(own) if any(f.kind == "rows" for f in clause)), None)
+    if sets is None:
+        return False
+    for clause in own[sets + 1 :]:
+        kinds = {fact.kind for fact in clause}
+        scoped = any(f.kind == "scope" and f.value not in ("all", "over") for f in clause)
+        if scoped and {"side", "bare"} <= kinds and "rows" not in kinds:
+            return True
+    return False

@@ -116,12 +116,15 @@ def _one_by_one(facts: Sequence[Fact]) -> bool:
 
 
 def _only_load(message: Message, facts: Sequence[Fact]) -> bool:
-    """ "with 15 today": nothing but a load, near what the plan has."""
-    told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim", "scheme")]
-    if len(told) != 1 or told[0].kind != "load" or told[0].note.get("how") != "at" or not told[0].value:
+    """ "With 15 today", "only 20 kg because the belt broke": nothing but a load, near what the plan has."""
+    only = next((at for at, fact in enumerate(facts) if plan_names(fact) & {"only"}), None)
+    silent = ("word", "sep", "claim", "scheme")
+    told = [fact for fact in facts if fact.kind not in silent and not plan_names(fact) & {"only"}]
+    if len(told) != 1 or told[0].kind != "load" or not told[0].value or not near_load(told[0].value, ground(message)):
         return False
-    words = sum(fact.kind == "word" for fact in facts)
-    return words <= FEW_WORDS and near_load(told[0].value, ground(message))
+    if only is not None and only + 1 < len(facts) and facts[only + 1] is told[0]:
+        return sum(fact.kind == "word" for fact in facts[:only]) < FEW_WORDS
+    return told[0].note.get("how") == "at" and sum(fact.kind == "word" for fact in facts) <= FEW_WORDS
 
 
 def alone(facts: Sequence[Fact], at: int) -> bool:

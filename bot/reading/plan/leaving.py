@@ -28,7 +28,10 @@ def left_out(told: Told, said: Said) -> bool:
     targets = said.clause.targets
     if said.sided and not targets:
         targets = [at for at, row in enumerate(rows) if row.side is not None]
-    if scoped and any(f.kind in ("bare", "rows", "load", "instead", "delta") for f in values):
+    told_anew = any(f.kind in ("bare", "rows", "load", "instead", "delta") for f in values)
+    if named and told_anew and "skipped" not in names:
+        return False  # "done except rotations only 10 on the left"
+    if scoped and told_anew:
         targets = []
     elif scoped:
         targets = pick(rows, targets or main_rows(rows), scoped[-1].value)

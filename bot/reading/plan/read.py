@@ -90,6 +90,9 @@ def read_bare(message: Message, facts: list[Fact], work: Work) -> None:
     changed = change(message, rows, targets, clause, asks)
     if changed:
         finish(message, changed, asks, work)
+    elif asks:
+        work.asks += asks
+        work.report = True
 
 
 def finish(message: Message, rows: list[Row], asks: list[Ask], work: Work) -> None:

@@ -63,6 +63,7 @@ class Told:
         self.sticky: list[int] = []
         self.sticky_at = -1  # the sentence that named it
         self.several = len({row.movement for row in rows if row.part != "warm_up"}) > 1
+        self.scope_at: tuple[Fact, int] | None = None  # the set that a sentence named last: "last one was hard, rpe 9"
         self.onwards: list[int] = []  # the sets after those told last: "the first 3 with 22.5, then 20"
         self.stop_after: int | None = None
         self.exclusive = False  # "only the pull-ups, as planned": "as planned" is said of them alone

@@ -18,6 +18,7 @@ from bot.reading.plan.reasons import without_reasons
 from bot.reading.plan.ticks import ticked_off
 
 QUOTES = {"'": "'", '"': '"', "“": "”", "„": "“", "‘": "’", "«": "»", "»": "«", "‚": "‘"}
+RANGE = re.compile(r"(\d+) ?[-–] ?(\d+)")
 FIGURE_S = re.compile(r"(\d+)s", re.IGNORECASE)
 
 
@@ -32,7 +33,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     told = _leaving(message, told)
     told = ticked_off(message, told)
     told = without_reasons(message, told)
-    told = _in_place_of(_all_of_them(told, rows))
+    told = _in_place_of(_all_of_them(_ranges(message, told), rows))
     told = _chosen(told)
     told = _listed(told)
     return _lone_count(told)
@@ -110,6 +111,20 @@ def _leaving(message: Message, facts: list[Fact]) -> list[Fact]:
             start = min(first for first, _ in fact.value.spans)
             if any(hit.table == "plan" and hit.name == "except" for hit in grammar.at(message.tokens, start)):
                 out.append(Fact("plan", start, start + 1, "except", {"names": ["except"]}))
+        out.append(fact)
+    return out
+
+
+def _ranges(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "Sets 1-3 rpe 7, 4-5 rpe 8": the second range is of sets too."""
+    out: list[Fact] = []
+    for fact in facts:
+        range_ = RANGE.fullmatch(message.span(fact.start, fact.end).strip()) if fact.kind in ("rows", "bare") else None
+        before = [one.value for one in out if one.kind == "scope" and isinstance(one.value, tuple)]
+        if range_ is not None and any(scope[0] == "these" for scope in before):
+            which = tuple(range(int(range_[1]), int(range_[2]) + 1))
+            out.append(Fact("scope", fact.start, fact.end, ("these", which)))
+            continue
         out.append(fact)
     return out
 

@@ -29,6 +29,8 @@ def take(told: Told, clause: Clause) -> None:
     if of_added(told, said) or sets_more_or_fewer(told, said) or left_out(told, said) or first_only(told, said):
         return
     told.leaving = said.named and told.leaving and not said.values
+    if said.scoped and not said.values and said.scoped[-1].value != "all":
+        told.scope_at = said.scoped[-1], clause.sentence
     kept_whole(told, said)
     if other_work(told, said):
         return
@@ -39,6 +41,7 @@ def take(told: Told, clause: Clause) -> None:
             return
         only_named(told, said)
         return
+    _set_in_mind(told, said)
     efforts_only = all(fact.kind in ("effort", "effort_range", "at") for fact in said.values)
     in_mind = bool(told.sticky) and told.sticky_at == clause.sentence
     if efforts_only and not said.scoped and not said.named and told.several and not in_mind:
@@ -65,6 +68,17 @@ def take(told: Told, clause: Clause) -> None:
         told.keep.setdefault(at, True)
     alter(told, clause, targets)
     told.onwards = after_scope(told, said, targets)
+
+
+def _set_in_mind(told: Told, said: Said) -> None:
+    """ "The last one was a grinder, rpe 9.5": the effort is of the set that the sentence has named."""
+    effort = len(said.values) == 1 and said.values[0].kind == "effort"
+    if not effort or said.scoped or told.scope_at is None or told.scope_at[1] != said.clause.sentence:
+        return
+    if said.named or said.values[0].note.get("session"):
+        return
+    said.clause.facts.insert(0, told.scope_at[0])
+    said.scoped.append(told.scope_at[0])
 
 
 def after_scope(told: Told, said: Said, targets: list[int]) -> list[int]:
