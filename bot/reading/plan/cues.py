@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.plan.ground import PARTS, members, plan_names
+from bot.reading.plan.value import near_load, near_reps
 
 WORK = frozenset("rows bare loads count".split())
 SILENT = frozenset("word plan scheme move".split())
@@ -25,13 +26,7 @@ def clauses(facts: Sequence[Fact]) -> list[list[Fact]]:
 
 def leans_by_form(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     """Whether one of the forms below is there."""
-    return (
-        _first_ones(facts)
-        or _beside_parts(facts, rows)
-        or _fewer(facts)
-        or _unfinished(facts)
-        or _of_one_side(facts, rows)
-    )
+    return any(form(facts, rows) for form in FORMS)
 
 
 def _did(facts: Sequence[Fact]) -> bool:
@@ -39,7 +34,7 @@ def _did(facts: Sequence[Fact]) -> bool:
     return any((f.kind == "scheme" and f.value == "got") or plan_names(f) & {"only", "quit"} for f in facts)
 
 
-def _first_ones(facts: Sequence[Fact]) -> bool:
+def _first_ones(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
     """ "Did the first three sets, then stopped": some of the planned sets, and nothing of their reps."""
     if any(fact.kind in WORK for fact in facts) or not _did(facts):
         return False
@@ -74,7 +69,7 @@ def _denied(clause: Sequence[Fact], known: set[str | None]) -> bool:
     return no and any(fact.kind == "move" and set(members(fact.value)) & known for fact in clause)
 
 
-def _fewer(facts: Sequence[Fact]) -> bool:
+def _fewer(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
     """ "One set less, otherwise all good"."""
     for clause in clauses(facts):
         names = set().union(*(plan_names(fact) for fact in clause)) if clause else set()
@@ -84,7 +79,7 @@ def _fewer(facts: Sequence[Fact]) -> bool:
     return False
 
 
-def _unfinished(facts: Sequence[Fact]) -> bool:
+def _unfinished(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
     """ "Couldn't finish the last set, got 2": one set missed, and what it came to."""
     if any(fact.kind in ("move", "rows", "loads") for fact in facts):
         return False
@@ -106,3 +101,29 @@ def _of_one_side(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
         if scoped and {"side", "bare"} <= kinds and "rows" not in kinds:
             return True
     return False
+
+
+def _rated(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "Pull-ups 7/7/8/8/9 rpe": an effort for each of the planned sets, and nothing of their reps."""
+    if any(fact.kind in WORK for fact in facts):
+        return False
+    lists = [len(fact.value) for fact in facts if fact.kind == "efforts"]
+    moves = [fact for fact in facts if fact.kind == "move"]
+    return len(lists) == 1 and any(
+        sum(row.movement in members(move.value) for row in rows) == lists[0] for move in moves
+    )
+
+
+def _loads_on(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "First set 25, then 22.5": loads, set after set, each near a planned one."""
+    if any(fact.kind in ("move", "rows", "count", "loads") for fact in facts):
+        return False
+    scoped = any(f.kind == "scope" and (f.value == "first" or isinstance(f.value, tuple)) for f in facts)
+    told = [f for f in facts if f.kind in ("bare", "load")]
+    then = any(f.kind == "sep" and f.value == 2 for f in facts)
+    near = all(f.value is not None and near_load(f.note.get("kg", f.value), rows) for f in told)
+    reps = all(f.kind == "bare" and near_reps(f.value, rows) for f in told)
+    return scoped and then and len(told) > 1 and near and not reps
+
+
+FORMS = (_beside_parts, _of_one_side, _rated, _loads_on, _first_ones, _fewer, _unfinished)

@@ -16,7 +16,8 @@ from bot.reading.reading import Ask
 def left_out(told: Told, said: Said) -> bool:
     """Sets skipped: "all but the archers", "skipped the last two"; whether that is all that the clause says."""
     names, values, scoped, named, rows = said.names, said.values, said.scoped, said.named, told.rows
-    goes_on = told.leaving and named and not values and not names & GLOBAL
+    bare = all(fact.kind in ("move", "plan") for fact in said.clause.facts)
+    goes_on = told.leaving and named and bare and not names & GLOBAL
     if not (names & {"skipped", "except"} or goes_on):
         return False
     if any("except" in plan_names(fact) for fact in said.clause.facts):
@@ -75,6 +76,17 @@ def first_only(told: Told, said: Said) -> bool:
         told.keep.setdefault(at, True)
     told.exclusive = told.exclusive or not told.everything
     told.warmed_up(targets)
+    return True
+
+
+def one_side_only(told: Told, said: Said) -> bool:
+    """ "Rotations only right side": the other side was not done."""
+    sides = {f.value for f in said.clause.facts if f.kind == "side"}
+    targets = said.clause.targets or told.sticky
+    if len(sides) != 1 or "only" not in said.names or {told.rows[at].side for at in targets} != {"left", "right"}:
+        return False
+    for at in targets:
+        told.keep[at] = told.rows[at].side in sides
     return True
 
 

@@ -23,7 +23,7 @@ def meant(told: Told, said: Said, efforts_only: bool) -> list[int]:
     if deltas and not one_set and (whole or told.everything or deltas[0].kind == "instead"):
         return [i for i, row in enumerate(rows) if row.part != "warm_up" or not told.several]
     touched = [i for i, row in enumerate(rows) if row.touched]
-    if touched and any(f.kind == "scope" and f.value == "rest" for f in said.clause.facts):
+    if touched and ("rest" in said.names or any(f.kind == "scope" and f.value == "rest" for f in said.clause.facts)):
         first = rows[touched[0]].movement
         return [i for i, row in enumerate(rows) if row.movement == first and not row.touched]
     if not said.named and any(f.kind == "load" and f.note.get("none") for f in values) and told.everything:

@@ -16,6 +16,7 @@ from bot.reading.plan.choosing import counted_rows
 from bot.reading.plan.ground import ground, plan_names
 from bot.reading.plan.reasons import without_reasons
 from bot.reading.plan.ticks import ticked_off
+from bot.reading.plan.value import MORE_REPS, SAME_KG, near_load, near_reps
 
 QUOTES = {"'": "'", '"': '"', "“": "”", "„": "“", "‘": "’", "«": "»", "»": "«", "‚": "‘"}
 RANGE = re.compile(r"(\d+) ?[-–] ?(\d+)")
@@ -33,6 +34,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     told = _leaving(message, told)
     told = ticked_off(message, told)
     told = without_reasons(message, told)
+    told = _too_heavy(_so_many_of(told, rows), rows)
     told = _in_place_of(_all_of_them(_ranges(message, told), rows))
     told = _chosen(told)
     told = _listed(told)
@@ -121,6 +123,12 @@ def _ranges(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     for fact in facts:
         range_ = RANGE.fullmatch(message.span(fact.start, fact.end).strip()) if fact.kind in ("rows", "bare") else None
         before = [one.value for one in out if one.kind == "scope" and isinstance(one.value, tuple)]
+        pair = out[-2:]
+        if fact.kind == "bare" and len(pair) == 2 and pair[1].note.get("mark") == "and" and pair[0].kind == "bare":
+            low, high = pair[0].value, fact.value
+            if any(scope[0] == "these" and max(scope[1]) == low - 1 for scope in before) and high == low + 1:
+                out[-2:] = [Fact("scope", pair[0].start, fact.end, ("these", (int(low), int(high))))]
+                continue  # "sets 1-3 at 22.5, 4 and 5 at 20"
         if range_ is not None and any(scope[0] == "these" for scope in before):
             which = tuple(range(int(range_[1]), int(range_[2]) + 1))
             out.append(Fact("scope", fact.start, fact.end, ("these", which)))
@@ -139,6 +147,43 @@ def _all_of_them(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
             continue
         out.append(fact)
     return out
+
+
+def _so_many_of(facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "Done 4/5" of five planned threes: four of the five sets; where it may be reps too, that is asked."""
+    out: list[Fact] = []
+    done = any(plan_names(fact) & {"done", "planned", "only"} for fact in facts)
+    moves = any(fact.kind == "move" for fact in facts)
+    for fact in facts:
+        pair = fact.value if fact.kind == "rows" and fact.note.get("mark") == "/" and len(fact.value) == 2 else []
+        own = counted_rows(rows, pair[1].reps or 0) if pair else []
+        if own and not moves and not any(rows[at].side for at in own) and (pair[0].reps or 0) <= (pair[1].reps or 0):
+            most = max(rows[at].reps or 0 for at in own)
+            if most + MORE_REPS < (pair[1].reps or 0) or (done and most < (pair[1].reps or 0)):
+                note = {"of_plan": pair[1].reps}
+                out.append(Fact("count", fact.start, fact.end, pair[0].reps, note))
+                continue
+            if done:
+                out.append(Fact("ask", fact.start, fact.end, "sets"))
+                continue
+        out.append(fact)
+    return out
+
+
+def _too_heavy(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "22.5 felt heavy so I did 20": the planned load, and the one that was used."""
+    told = [at for at, fact in enumerate(facts) if fact.kind in ("bare", "load", "rows", "count", "move", "scope")]
+    if len(told) != 2 or any(facts[at].kind not in ("bare", "load") for at in told):
+        return facts
+    first, second = (facts[at].note.get("kg", facts[at].value) for at in told)
+    planned = [row.load_kg for row in rows if row.load_kg and first and abs(row.load_kg - first) < SAME_KG]
+    between = facts[told[0] + 1 : told[1]]
+    used = any((f.kind == "scheme" and f.value == "got") or plan_names(f) & {"took", "only"} for f in between[-2:])
+    spoken = any(fact.kind == "word" for fact in between)
+    if not planned or not second or not used or not spoken or not near_load(second, rows) or near_reps(second, rows):
+        return facts
+    took = Fact("plan", facts[told[1]].start, facts[told[1]].start, "took", {"names": ["took"]})
+    return [*facts[: told[0]], *between, took, *facts[told[1] :]]
 
 
 def _in_place_of(facts: list[Fact]) -> list[Fact]:

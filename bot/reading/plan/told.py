@@ -9,7 +9,7 @@ from bot.reading.plan.change import change
 from bot.reading.plan.choosing import pick, the_rows
 from bot.reading.plan.clauses import Clause
 from bot.reading.plan.ground import GLOBAL, PARTS
-from bot.reading.plan.leaving import first_only, late_rest, left_out, put_off
+from bot.reading.plan.leaving import first_only, late_rest, left_out, one_side_only, put_off
 from bot.reading.plan.meant import meant
 from bot.reading.plan.state import Said, Told
 from bot.reading.plan.swapping import other_work
@@ -35,6 +35,8 @@ def take(told: Told, clause: Clause) -> None:
     if other_work(told, said):
         return
     if not said.values:
+        if said.sided and one_side_only(told, said):
+            return
         if said.names & {"less", "more"} and all(fact.kind in ("plan", "move") for fact in clause.facts):
             # "same but heavier": by how much is not said
             told.ask("load_kg", clause)
@@ -94,6 +96,13 @@ def kept_whole(told: Told, said: Said) -> None:
     names, named = said.names, said.named
     if told.exclusive and not named and "rest" not in names:
         return
+    if (
+        "rest" in names
+        and said.values
+        and any(row.touched for row in told.rows)
+        and not names & {"planned", "done", "same"}
+    ):
+        return  # "first set 22.5, rest 20"
     if ("rest" in names and names & {"planned", "done", "fine", "same"}) or (
         "rest" in names and not named and not names & {"only"} and not late_rest(told.message, said.clause)
     ):

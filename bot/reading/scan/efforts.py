@@ -8,6 +8,7 @@ from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 LEAST_LISTED = 5  # no effort below it stands in a list of efforts
+MOST_EFFORT = 10
 MOST_LEFT = 6  # reps left; who has more left does not count them
 
 
@@ -136,6 +137,10 @@ def effort_after(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     number = s.at(i)
     if number.value is None:
         return None
+    told, k = _listed(s, i, rir=False) if LEAST_LISTED <= number.value <= MOST_EFFORT else ([], i)
+    worded = s.at(k).has("effort", "rpe", "after") and s.at(k + 1).kind != "num"
+    if worded and (len(told) > 2 or (len(told) == 2 and told[1] != MOST_EFFORT)) and s.at(i + 1).text in ("/", ","):
+        return [Fact("efforts", number.start, s.at(k).end, told)], k + 1  # "7/7/8/8/9 rpe"
     j = i + 1
     low = high = number.value
     if (s.at(j).text in little("until") or s.at(j).has("sep", "or")) and s.at(j + 1).kind == "num":
