@@ -122,7 +122,8 @@ def _join_exceptions(clauses: list[Clause]) -> list[Clause]:
 
 def _open(clause: Clause) -> bool:
     """Whether a clause leaves open what its set came to: "all but the last", "couldn't finish the last set"."""
-    missed = any(f.kind == "fail" and (f.value == "last" or isinstance(f.value, int)) for f in clause.facts)
+    scoped = any(f.kind == "scope" and f.value not in ("all", "over") for f in clause.facts)
+    missed = any(f.kind == "fail" and (scoped or f.value == "last" or isinstance(f.value, int)) for f in clause.facts)
     return _excepts(clause) or (missed and not any(fact.kind in VALUED for fact in clause.facts))
 
 

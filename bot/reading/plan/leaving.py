@@ -61,10 +61,12 @@ def left_out(told: Told, said: Said) -> bool:
 def first_only(told: Told, said: Said) -> bool:
     """ "The first two as planned", "only the first three sets": those, and not all."""
     did = any(fact.kind == "scheme" and fact.value == "got" for fact in said.clause.facts)
-    if said.values or not said.scoped or not (did or said.names & {"only", "planned", "done", "same", "quit", "sure"}):
+    if said.values or not said.scoped:
         return False
-    if _beyond(told, said):
+    if not said.names & {"skipped", "except", "not"} and _beyond(told, said):
         return True
+    if not did and not said.names & {"only", "planned", "done", "same", "quit"}:
+        return False
     scope = said.scoped[-1].value
     if scope == "all" or (scope == "last" and not said.names & {"only"}):
         return False

@@ -190,10 +190,13 @@ def _in_place_of(facts: list[Fact]) -> list[Fact]:
     """ "5 singles instead of the triples": what stands behind is what was planned."""
     out: list[Fact] = []
     for fact in facts:
-        before = next((one for one in reversed(out) if not plan_names(one) & {"the"}), None)
-        told = any(one.kind == "rows" for one in out)
-        if fact.kind == "rows" and told and before is not None and plan_names(before) & {"instead"}:
-            continue
+        before = next((one for one in reversed(out) if one.kind != "word" and not plan_names(one) & {"the"}), None)
+        told = next((at for at, one in enumerate(out) if one.kind == "rows"), None)
+        if fact.kind == "rows" and told is not None and before is not None and plan_names(before) & {"instead"}:
+            new, old = out[told].value[0].reps, fact.value[0].reps
+            if out[told].note.get("each_of") and fact.note.get("each_of") and len(out[told].value) == 1:
+                out[told] = Fact("instead", out[told].start, fact.end, (float(new), float(old), "reps"))
+            continue  # "doubles instead of triples" changes each set
         out.append(fact)
     return out
 

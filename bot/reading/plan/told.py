@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from bot.reading.facts import Fact
 from bot.reading.plan.adding import of_added, over_plan, sets_more_or_fewer
 from bot.reading.plan.change import change
 from bot.reading.plan.choosing import pick, the_rows
@@ -113,10 +114,17 @@ def kept_whole(told: Told, said: Said) -> None:
                 told.keep.setdefault(at, True)
         elif not said.sided or not told.sticky:
             surely = names & {"done", "planned", "same", "extra_set"}
+            if surely == {"done"} and len(said.values) == 1 and _so_many(said.values[0]):
+                surely = set()  # "4 sets done": those
             if names & {"done"} and the_rows(told.rows, said.values):
                 surely = set()  # "did the 3s with 25": those alone
             fine = "fine" in names and (said.values or len(told.clauses) > 1) and not any(told.keep.values())
             told.everything = told.everything or bool(surely or fine)
+
+
+def _so_many(fact: Fact) -> bool:
+    """Whether a fact only counts the sets that were done."""
+    return fact.kind == "count" and not fact.note.get("of_plan") and not fact.note.get("more")
 
 
 def only_named(told: Told, said: Said) -> None:

@@ -286,7 +286,11 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
     k = j
     if mark.text == "," and s.at(j + 1).has("plan", "instead"):
         k, mark = j + 1, s.at(j + 1)
-    elif mark.value is None and mark.kind in BETWEEN and (not mark.has("plan") or mark.has("plan", "off", "took")):
+    elif (
+        mark.value is None
+        and mark.kind in BETWEEN
+        and (not mark.has("plan") or mark.has("plan", "off", "took", "done"))
+    ):
         # "22.5 on the bar instead of 20", "15 kg off instead of 10"
         for ahead in range(j + 1, j + 4):
             between = s.at(ahead)
@@ -295,6 +299,7 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
                 break
             if between.value is not None or between.kind not in BETWEEN:
                 break
+    k += mark.has("plan", "instead") and s.at(k + 1).has("load", "at")  # "mit 20 gemacht statt mit 22,5"
     if mark.has("plan", "instead") and s.at(k + 1).value is not None:
         end = k + 2
         if s.unit_at(end) in ("kg", "lb", "sec"):
