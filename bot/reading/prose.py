@@ -61,8 +61,8 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
     sentence = 0
     excepted = goes_on = False
     # Beside a plan "sets 1-3 at 22.5, 4 and 5 at 20" goes on too, and "first set 22.5, rest 20".
-    silent = {"bare", "sep"} | ({"load", "at", "plan", "scope"} if message.context.today else set())
-    told = {"bare", "rows"} | ({"load", "at"} if message.context.today else set())
+    silent = {"bare", "load", "sep"} | ({"at", "plan", "scope"} if message.context.today else set())
+    told = {"bare", "rows", "load"} | ({"at"} if message.context.today else set())
     leaning = _leaning_sentences(facts) if message.context.today else frozenset()
     brief = bool(message.context.today) and _of_all_sets(facts)
     for at, fact in enumerate([*facts, Fact("sep", 0, 0, 3)]):
@@ -78,14 +78,6 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
             most = STRANGE_WORDS if sentence in trained else 1 if sentence > first else 0
             mended = any(one.kind == "mend" for one in clause)
             of_plan = excepted or brief or (sentence in leaning and not mended and not _strange(message, clause))
-            bare = goes_on and all(
-                one.kind in ("bare", "load", "sep") for one in clause
-            )  # "first two sets 5, then 4 and 4"
-            kept = clause if of_plan or bare else _clause(message, clause, most)
-            out += kept
-            goes_on = (fact.value < 3 and any(one.kind in ("bare", "rows", "load") for one in kept)) or (
-                goes_on and not clause
-            )
             bare = goes_on and all(one.kind in silent for one in clause)  # "first two sets 5, then 4 and 4"
             kept = clause if of_plan or bare else _clause(message, clause, most)
             out += kept

@@ -23,7 +23,6 @@ class Clause:
     outside: list[Fact] = field(default_factory=list)  # movements named that the plan has not
     sentence: int = 0
     part: bool = False  # it names a part of the plan ("the warm-up")
-    then: bool = False  # "then 20": it goes on from the sets told before
 
 
 def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
@@ -31,11 +30,10 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
     clauses: list[Clause] = []
     current: list[Fact] = []
     sentence = 0
-    then = False
 
     def close() -> None:
         if current:
-            clauses.append(Clause(list(current), sentence=sentence, then=then))
+            clauses.append(Clause(list(current), sentence=sentence))
             current.clear()
 
     for at, fact in enumerate(facts):
@@ -46,7 +44,6 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
                 continue  # "warm-up and skill as planned"
             close()
             sentence += fact.value == 3
-            then = fact.value == 2
             continue
         leaves = plan_names(fact) & {"except", "skipped"} if fact.kind == "plan" else set()
         if (

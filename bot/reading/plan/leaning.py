@@ -103,21 +103,16 @@ def _one_by_one(facts: Sequence[Fact]) -> bool:
     for at, clause in enumerate(clauses):
         scopes = [place for place, fact in enumerate(clause) if fact.kind == "scope" and fact.value not in UNSURE]
         values = [place for place, fact in enumerate(clause) if fact in told]
-    for clause in clauses:
-        scopes = [at for at, fact in enumerate(clause) if fact.kind == "scope" and fact.value not in UNSURE]
-        if clause is not clauses[0]:
-            scopes += [at for at, fact in enumerate(clause) if plan_names(fact) & {"rest"}]  # "first set 22.5, rest 20"
-        values = [at for at, fact in enumerate(clause) if fact in told]
+        if at:
+            scopes += [place for place, fact in enumerate(clause) if plan_names(fact) & {"rest"}]  # "rest 20"
         strange = sum(fact.kind == "word" and not fact.note.get("noise") for fact in clause)
         rated = at and all(clause[place].kind == "effort" for place in values)
         if rated and not scopes and not strange:
             continue  # "last set only 2, rpe 9"
         if not scopes or strange > FEW_WORDS or min(abs(place - scopes[0]) for place in values) > NEAR:
             return False
-        whole = clause[scopes[0]].value == "all"
-        if whole and any(clause[place].kind not in ("effort", "at") for place in values):
         whole = clause[scopes[0]].value == "all" and clause[scopes[0]].kind == "scope"
-        if whole and any(clause[at].kind not in ("effort", "at") for at in values):
+        if whole and any(clause[place].kind not in ("effort", "at") for place in values):
             return False
     return True
 

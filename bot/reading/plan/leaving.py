@@ -45,8 +45,9 @@ def left_out(told: Told, said: Said) -> bool:
     if fewer and targets and "skipped" in names and not scoped:
         # "dropped one set of dips": the last
         targets = targets[-fewer * told.step(targets[-1]) :]
-    if "except" in names and not targets and not values and said.clause.facts[-1].kind == "word":
-        # something is left out that no book knows
+    unknown = "except" in names or ("skipped" in names and any("rest" in one.names for one in told.clauses))
+    if unknown and not targets and not values and said.clause.facts[-1].kind == "word":
+        # something is left out that no book knows: "didn't do the thingies, the rest done"
         facts = said.clause.facts
         told.asks.append(Ask("sets", told.message.span(facts[0].start, facts[-1].end)))
         return True

@@ -28,7 +28,7 @@ def meant(told: Told, said: Said, efforts_only: bool) -> list[int]:
         return [i for i, row in enumerate(rows) if row.movement == first and not row.touched]
     if not said.named and any(f.kind == "load" and f.note.get("none") for f in values) and told.everything:
         return [i for i, row in enumerate(rows) if row.load_kg and carried(row)]  # "as planned, but bodyweight only"
-    if "all_lifts" in said.names and values[0].kind in ("bare", "load"):
+    if "all_lifts" in said.names and values[0].kind in ("bare", "load") and not one_set:
         return [i for i, row in enumerate(rows) if row.part != "warm_up"]
     if whole and efforts_only:
         return [i for i, row in enumerate(rows) if row.part != "warm_up"]

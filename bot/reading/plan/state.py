@@ -64,7 +64,7 @@ class Told:
         self.sticky_at = -1  # the sentence that named it
         self.several = len({row.movement for row in rows if row.part != "warm_up"}) > 1
         self.scope_at: tuple[Fact, int] | None = None  # the set that a sentence named last: "last one was hard, rpe 9"
-        self.onwards: list[int] = []  # the sets after those told last: "the first 3 with 22.5, then 20"
+        self.pointed: tuple[int, list[int], list[int]] | None = None  # sentence, sets meant, those of them pointed at
         self.stop_after: int | None = None
         self.exclusive = False  # "only the pull-ups, as planned": "as planned" is said of them alone
         self.named_some = False  # some clause before named what was done

@@ -46,6 +46,18 @@ def other_work(told: Told, said: Said) -> bool:
     return False
 
 
+def other_thing(told: Told, said: Said) -> bool:
+    """ "Done but with a band instead of weight": what stands for what, no book knows; asked."""
+    clause = said.clause
+    if "instead" not in said.names or "not_this" in said.names or said.values or said.named or clause.outside:
+        return False
+    words = [fact for fact in clause.facts if fact.kind == "word" and not fact.note.get("noise")]
+    if not words or clause.facts[-1].kind != "word" or any(fact.kind == "claim" for fact in clause.facts):
+        return False
+    told.ask("sets", clause)
+    return True
+
+
 def swapped(told: Told, said: Said) -> bool:
     """Another movement in place of the planned one: "did chins instead with 20", "swapped dips for push-ups 3x12".
 

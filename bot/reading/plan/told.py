@@ -13,7 +13,7 @@ from bot.reading.plan.ground import GLOBAL, PARTS
 from bot.reading.plan.leaving import first_only, late_rest, left_out, one_side_only, put_off
 from bot.reading.plan.meant import meant
 from bot.reading.plan.state import Said, Told
-from bot.reading.plan.swapping import other_work
+from bot.reading.plan.swapping import other_thing, other_work
 
 
 def take(told: Told, clause: Clause) -> None:
@@ -33,7 +33,7 @@ def take(told: Told, clause: Clause) -> None:
     if said.scoped and not said.values and said.scoped[-1].value != "all":
         told.scope_at = said.scoped[-1], clause.sentence
     kept_whole(told, said)
-    if other_work(told, said):
+    if other_thing(told, said) or other_work(told, said):
         return
     if not said.values:
         if said.sided and one_side_only(told, said):
@@ -46,6 +46,11 @@ def take(told: Told, clause: Clause) -> None:
         return
     _set_in_mind(told, said)
     efforts_only = all(fact.kind in ("effort", "effort_range", "at") for fact in said.values)
+    if efforts_only and not said.scoped and not said.named and told.pointed and told.pointed[0] == clause.sentence:
+        for fact in said.values:
+            for at in told.pointed[2] if fact.kind == "effort" and not fact.note.get("session") else ():
+                told.rows[at].rpe = fact.value  # "last set only 2, rpe 9"
+        return
     in_mind = bool(told.sticky) and told.sticky_at == clause.sentence
     if efforts_only and not said.scoped and not said.named and told.several and not in_mind:
         for fact in said.values:
@@ -57,20 +62,13 @@ def take(told: Told, clause: Clause) -> None:
         told.sticky, told.sticky_at = clause.targets, clause.sentence
     if not targets and said.sided:
         targets = [i for i, row in enumerate(told.rows) if row.side is not None]
-    if (
-        not clause.targets
-        and clause.then
-        and told.onwards
-        and not said.scoped
-        and said.values[0].kind in ("bare", "load")
-    ):
-        targets = told.onwards
-    targets = targets or meant(told, said, efforts_only)
+    targets = targets or those_after(told, said) or meant(told, said, efforts_only)
+    if said.scoped and said.scoped[-1].value != "all":
+        told.pointed = (clause.sentence, targets, pick(told.rows, targets, said.scoped[-1].value))
     kept_before(told, said, targets)
     for at in targets:
         told.keep.setdefault(at, True)
     alter(told, clause, targets)
-    told.onwards = after_scope(told, said, targets)
 
 
 def _set_in_mind(told: Told, said: Said) -> None:
@@ -84,12 +82,14 @@ def _set_in_mind(told: Told, said: Said) -> None:
     said.scoped.append(told.scope_at[0])
 
 
-def after_scope(told: Told, said: Said, targets: list[int]) -> list[int]:
-    """The sets that follow those a clause spoke of."""
-    scope = said.scoped[-1].value if said.scoped else None
-    first = scope == "first" or isinstance(scope, int) or (isinstance(scope, tuple) and scope[0] == "first")
-    spoken = pick(told.rows, targets, scope) if first else []
-    return [at for at in targets if at > max(spoken)] if spoken else []
+def those_after(told: Told, said: Said) -> list[int]:
+    """ "The first three with 22.5, then 20": the sets after those pointed at in the same sentence."""
+    if told.pointed is None or said.scoped or said.names - {"only", "the"} or len(said.values) != 1:
+        return []
+    sentence, targets, those = told.pointed
+    if sentence != said.clause.sentence or said.values[0].kind not in ("bare", "load") or not those:
+        return []
+    return [at for at in targets if at > max(those)]
 
 
 def kept_whole(told: Told, said: Said) -> None:

@@ -352,12 +352,11 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         kind = {"sec": "hold", "reps": "reps"}.get(unit or "", "load")
         amount = s.kg(value, unit) if kind == "load" else value
         return [Fact("delta", item.start, s.at(j).end, (amount, kind, sign))], j + 1
-    of = s.at(i + 1).has("times", "of") and not s.at(i + 1).has("load", "at")
     slash = s.at(i + 1).text == "/" and s.at(i + 2).kind == "num" and s.at(i + 3).has("sets", "sets")
     if slash and 0 < value <= (s.at(i + 2).value or 0) <= MOST_RANGE:
         note = {"of_plan": int(s.at(i + 2).value or 0)}  # "4/5 sets"
         return [Fact("count", item.start, s.at(i + 3).end, int(value), note)], i + 4
-    of = s.at(i + 1).has("times", "of")
+    of = s.at(i + 1).has("times", "of") and not s.at(i + 1).has("load", "at")
     if of and s.at(i + 2).has("plan", "the") and s.at(i + 3).value is not None:
         return [
             Fact("count", item.start, s.at(i + 3).end, int(value), {"of_plan": int(s.at(i + 3).value or 0)})
