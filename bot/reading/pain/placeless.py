@@ -13,6 +13,7 @@ from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask
 
 SHORT = 8  # words of a message that says no more than that it hurts
+LEAST_LISTED = 3  # so many numbers alone are a list of sets
 SETS = frozenset(("last", "first", *map(str, range(2, 7))))
 
 
@@ -116,6 +117,8 @@ def bare_answer(message: Message, words: BodyWords) -> list[Claim]:
     )
     if not scores or any(score.value > WORST for score in scores):
         return []
+    if numbers >= LEAST_LISTED and not any(moments) and message.context.today:
+        return []  # "3-3-2" on a day with a plan: its sets
     inside = sum(1 for score in scores for t in tokens[score.start : score.end] if t.value is not None)
     if numbers != inside:
         return []

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
+from bot.reading.little import little
 from bot.reading.plan.choosing import counted_rows, main_rows, the_rows
 from bot.reading.plan.state import Said, Told
-from bot.reading.plan.value import SMALL_PART
 from bot.reading.reading import Ask
 from planner.movements import movement
 
@@ -45,16 +45,15 @@ def _of_load(told: Told, deltas: list[Fact]) -> list[int] | None:
     fact = deltas[0]
     if fact.kind != "delta" or fact.value[1] != "load" or not told.everything:
         return None
-    able = [i for i, row in enumerate(told.rows) if row.part != "warm_up" and _can_change(row, fact.value[0])]
-    if len({told.rows[at].movement for at in able}) > 1:
+    rows = told.rows
+    heavy = [i for i, row in enumerate(rows) if row.part != "warm_up" and (row.load_kg or row.assist_kg)]
+    able = [at for at in heavy if carried(rows[at])] or heavy  # a plate's worth is no change of a light dumbbell
+    said = any(token.text in little("all_of_it") for token in told.message.tokens)
+    if len({rows[at].movement for at in able}) > 1 and not said:
         told.asks.append(Ask("load_kg", told.message.span(fact.start, fact.end)))
         for at in able:
-            told.rows[at].load_kg, told.rows[at].load_open = None, True
+            rows[at].load_kg, rows[at].load_open = None, True
     return able or None
-
-
-def _can_change(row: Row, amount: float) -> bool:
-    return amount <= SMALL_PART * (row.load_kg or row.assist_kg or 0.0)
 
 
 def carried(row: Row) -> bool:
