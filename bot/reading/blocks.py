@@ -135,7 +135,10 @@ def _cut(head: list[Fact], between: list[Fact], after: list[Fact]) -> int:
     ]
     if not seps:
         if has_work(head) and not nxt_is_other_first(between) and has_work(tail):
-            return 0
+            own = 0
+            while own < len(between) and between[own].kind in LOADED and not any(f.kind in LOADED for f in head):
+                own += 1  # "5x3 pull-ups 20 kg 4x8 dips": the load is of the pull-ups
+            return own
         flags = [i for i, f in enumerate(between) if f.kind == "flag" and i > 0 and has_work(between[:i])]
         return flags[-1] if flags and flags[-1] == len(between) - 1 else len(between)
     if not work:

@@ -16,7 +16,9 @@ from bot.reading.tokens import Token
 
 
 @lru_cache(maxsize=8)
-def _words(language: str) -> tuple[dict[str, float], frozenset[str], frozenset[str], tuple[tuple[str, ...], ...]]:
+def _words(
+    language: str,
+) -> tuple[dict[str, float], frozenset[str], frozenset[str], tuple[tuple[str, ...], ...], bool]:
     """Value of each number word, words that join tens and units, words for the point, ways to say "and a half"."""
     values: dict[str, float] = {}
     joins: set[str] = set()
@@ -37,12 +39,14 @@ def _words(language: str) -> tuple[dict[str, float], frozenset[str], frozenset[s
         joins |= {fold_word(word) for word in data.get("join", [])}
         points |= {fold_word(word) for word in data.get("point", [])}
         halves |= {tuple(fold_word(phrase).split()) for phrase in data.get("half", [])}
-    return values, frozenset(joins), frozenset(points), tuple(sorted(halves, key=len, reverse=True))
+    # "Con veinte tres series": where tens and units are joined by a word, without it they are two numbers
+    apart = bool(table(language, "numbers").get("join"))
+    return values, frozenset(joins), frozenset(points), tuple(sorted(halves, key=len, reverse=True)), apart
 
 
 def say_numbers(tokens: Sequence[Token], language: str) -> list[Token]:
     """The same tokens with the value of number words filled in, those that are one number made one."""
-    values, joins, points, halves = _words(language)
+    values, joins, points, halves, apart = _words(language)
     out: list[Token] = []
     i = 0
     while i < len(tokens):
@@ -57,8 +61,9 @@ def say_numbers(tokens: Sequence[Token], language: str) -> list[Token]:
             value = token.value or 0.0
         else:
             if value >= 20 and value % 10 == 0 and value < 100:
-                after = end + 1 if end < len(tokens) and tokens[end].text in joins else end
-                unit = values.get(tokens[after].text) if after < len(tokens) else None
+                joined = end < len(tokens) and tokens[end].text in joins
+                after = end + 1 if joined else end
+                unit = values.get(tokens[after].text) if after < len(tokens) and (joined or not apart) else None
                 if unit is not None and 1 <= unit < 10 and tokens[after].start > tokens[after - 1].end:
                     value, end = value + unit, after + 1
             if end + 1 < len(tokens) and tokens[end].text in points:

@@ -20,8 +20,9 @@ def _named(fact: Fact) -> bool:
 
 
 def _told(fact: Fact) -> bool:
-    """Whole sets, such as "3x20" or "8/8/7"."""
-    whole = fact.note.get("plain") or (fact.note.get("list") and fact.note.get("values"))
+    """Whole sets, such as "3x20", "3x30s" or "8/8/7"."""
+    held = fact.kind == "rows" and len(fact.value) > 1 and all(one.hold_s is not None for one in fact.value)
+    whole = held or fact.note.get("plain") or (fact.note.get("list") and fact.note.get("values"))
     return fact.kind == "rows" and bool(whole) and not fact.note.get("the")
 
 

@@ -116,6 +116,9 @@ class BareFacts(BareLoads):
         rows = self.scoped()
         if not rows:
             return False
+        if self.scope == "last" and self._ends_a_list(fact):
+            self.add([Entry(int(fact.value))], fact)  # "3,3,3,3 and on the last 1"
+            return True
         more = all(fact.value > (row.reps or 0) + 1 for row in rows)
         if self.last_effort is not None and more and LEAST_RATED <= fact.value <= 10 and not self.block.hold:
             self.on_effort(Fact("effort", fact.start, fact.end, float(fact.value)))  # "all rpe 7, the last was 8"
@@ -124,6 +127,15 @@ class BareFacts(BareLoads):
             rows = [row for row in rows if row.side == self.side] or rows
         self.override(rows, Entry(int(fact.value)))
         return True
+
+    def _ends_a_list(self, fact: Fact) -> bool:
+        """Whether "and the last 1" goes on with a list told set by set, and does not only repeat its end."""
+        told = [
+            one for one in self.block.facts[: self.place(fact)] if one.kind not in ("word", "scope", "move", "load")
+        ]
+        joined = len(told) > 1 and told[-1].kind == "sep" and told[-1].note.get("mark") == "and"
+        listed = joined and told[-2].kind == "rows" and bool(told[-2].note.get("list")) and not self.based
+        return listed and self.rows[-1].reps != fact.value and not self.rows[-1].side
 
     def _counts_a_word(self, fact: Fact) -> bool:
         """ "one thing": a number in words that counts what is no training; "right: one clean rep" counts reps."""

@@ -13,6 +13,7 @@ from bot.reading.little import little
 BOTH_ARMS = frozenset(
     "pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_dip push_up muscle_up ring_row".split()
 )
+DUMBBELLS = frozenset({"biceps_curl", "hammer_curl"})  # done with one in each hand
 NEAR_A_SIDE = frozenset({"rows", "bare", "load", "fail", "flag", "effort", "at", "move"})
 LEAST_RUNGS = 3  # fewer sets are no ladder
 LEAST_TRIED = 15  # a bare number after "missed" that is a load
@@ -67,6 +68,9 @@ class MarkFacts(LoadFacts):
         if name == "each" and fact.note.get("plain") and timed and not self.block.hold:
             return  # "5 negatives, 8 seconds each"
         if name == "each":
+            told = self.prev is not None and self.prev.kind == "load" and self.prev.end == fact.start
+            if told and self.block.movement in DUMBBELLS and self.rows:
+                return  # "curls 3x12 with 10 kg each arm": what each hand holds
             both = self.block.movement in BOTH_ARMS
             if fact.note.get("plain") and not self.block.one_sided and (len(self.rows) != 1 or self.count or both):
                 # "three sets, 5 each", "2 in the tank each": each set

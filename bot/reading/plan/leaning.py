@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from bot.reading.facts import Fact
 from bot.reading.message import Message
+from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.cues import leans_by_form
 from bot.reading.plan.ground import PARTS, STRONG, ground, members, plan_names
 from bot.reading.plan.terms import in_terms
@@ -83,6 +84,11 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return bool(names & {"only"} and named and any(fact.kind == "scope" for fact in facts) and not worked)
     if names & {"only"} and any(fact.kind == "count" for fact in facts):
         return True
+    if _of_each_set(message, facts):
+        return True
+    one = [fact for fact in facts if fact.kind == "rows" and fact.note.get("reps") and len(fact.value) == 1]
+    if len(one) == 1 and any(fact.kind == "scope" and fact.value == "all" for fact in facts):
+        return True  # "3 reps all of them, 20 kg"
     denied = any(f.kind == "fail" and f.note.get("name") == "no" for f in facts)
     if len(names & set(PARTS)) > 1 or (names & set(PARTS) and denied):
         return True
@@ -92,6 +98,13 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     if scoped and held and all(row.hold_s is not None for row in held) and len(times) == 1 and times[0].note.get("one"):
         return True
     return bool(names & set(PARTS) and names & {"fine", "only"})
+
+
+def _of_each_set(message: Message, facts: Sequence[Fact]) -> bool:
+    """ "22.5 22.5 20 20 20", "rpe 7, 7, 8, 8, 9": nothing but a load or an effort for each set of the main lift."""
+    told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim")]
+    rows = ground(message)
+    return len(told) == 1 and told[0].kind in ("loads", "efforts") and len(told[0].value) == len(main_rows(rows)) > 1
 
 
 def _one_by_one(facts: Sequence[Fact]) -> bool:

@@ -12,6 +12,7 @@ MOST_RANGE = 12  # the highest number of a set
 MOST_NAMED = 6  # so many sets are named by their number: "the last two"
 REACH = 6  # so far from "after the second set" stands what changed
 MOST_CHANGE = 10  # more than this is no change of a load but a load
+WHOLE_MESSAGE = 3  # items of "3 of 5"
 VERBS = 4  # items between an old value and the verb of the new one
 LEFT_OUT = 7  # how far "out" may stand from "left": "left the dips out"
 
@@ -367,8 +368,14 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         return [Fact("count", item.start, s.at(i + 2).end, int(value), note)], end
     if (
         of
+        and not s.at(i + 1).has("times", "x")  # "hice tres por ocho"
         and (s.planned or s.at(i + 1).text not in little("sets_of_reps"))
-        and (s.at(i - 1).has("plan", "only") or s.at(i - 1).has("scheme", "got") or s.at(i + 3).has("sets"))
+        and (
+            s.at(i - 1).has("plan", "only")
+            or s.at(i - 1).has("scheme", "got")
+            or s.at(i + 3).has("sets")
+            or (s.planned and len(s.items) == WHOLE_MESSAGE)  # "3 de 5"
+        )
         and s.at(i + 2).kind == "num"
         and (s.at(i + 2).value or 0) >= value
         and not s.at(i + 3).has("move")

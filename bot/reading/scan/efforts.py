@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.reading.facts import Fact
+from bot.reading.facts import Entry, Fact
 from bot.reading.items import Item
 from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
@@ -149,8 +149,15 @@ def effort_after(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if s.at(j).text == "/" and s.at(j + 1).value == 10 and s.at(j + 2).has("effort", "after"):
         j += 2
     mark = s.at(j)
-    moved = s.at(j + 1).kind == "move" or (s.at(j + 1).has("times", "within") and s.at(j + 2).kind == "move")
+    within = s.at(j + 1).has("times", "within", "of") and s.at(j + 2).kind == "move"
+    moved = s.at(j + 1).kind == "move" or within
     few = high < LEAST_LISTED and (moved or s.at(i - 1).has("scheme", "got"))
+    of_ten = (
+        mark.has("effort", "after") and mark.end - mark.start > 1 and mark.text.split()[0] in little("sets_of_reps")
+    )
+    if few and of_ten and not s.planned and not s.at(i - 1).has("scheme", "got") and s.whole(high) and low == high:
+        rows = [Entry(10) for _ in range(int(high))]
+        return [Fact("rows", number.start, mark.end, rows, {"plain": True})], j + 1  # "tres de diez de curl"
     if mark.has("effort", "after") and mark.end - mark.start > 1 and (s.at(j + 1).kind == "move" or few):
         return [Fact("ask", number.start, mark.end, "sets")], j + 1  # "tres de diez flexiones": no score
     if mark.has("effort", "after") and high > 10:

@@ -56,7 +56,8 @@ def _ladder_range(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     after = i if named is None else named
     first = after + 1 + (s.at(after + 1).text in little("from_to") or s.at(after + 1).text in little("from"))
     low, high = s.at(first), s.at(first + 2)
-    goes_on = s.at(first + 3).text in ("-", ",", "/") or s.at(first + 3).kind == "num"  # "1-2-3-4"
+    beyond = s.at(first + 4) if s.at(first + 3).text == "," else s.at(first + 3)
+    goes_on = s.at(first + 3).text in ("-", "/") or beyond.kind == "num"  # "1-2-3-4"
     if low.kind != "num" or high.kind != "num" or goes_on or s.at(first + 1).text not in little("range"):
         return None
     one, top = low.value or 0, high.value or 0
