@@ -109,6 +109,8 @@ def _rewritten(text: str, earlier: Reading, ask: Ask, said: Message, names: set[
     unit = said.context.unit
 
     def put(words: str) -> str:
+        if ask.span == text.strip():
+            return f"{text} {words}"  # the whole message was asked about: the answer goes on with it
         return text.replace(ask.span, words, 1) if ask.span and ask.span in text else f"{text} {words}"
 
     about = ask.about

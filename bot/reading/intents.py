@@ -17,6 +17,7 @@ from bot.reading.red_flags import Cues
 from bot.reading.tokens import Token
 
 ABSENCES = ("move", "missed", "away", "ill", "pause")
+LAUGHING = ("\U0001f600", "\U0001f64f", "\U0001f923", "\U0001f970", "\u2764")  # faces, and hearts
 NEAR_SITE = 4  # tokens from a place of the body to the words that say how it is
 SHORT = 8  # words; a longer message that wants nothing is no small talk by its words alone
 
@@ -30,10 +31,12 @@ def wishes(message: Message) -> dict[str, list[Hit]]:
             barred.setdefault(hit.name, []).append(hit)
     found: dict[str, list[Hit]] = {}
     everything = sum(1 for token in message.tokens if token.kind not in ("sym", "nl"))
+    whole = False
     for hit in message.hits("intents", "whole"):
         worded = sum(1 for token in message.tokens[hit.start : hit.end] if token.kind not in ("sym", "nl"))
         if worded == everything and hit.end - hit.start >= 1:
             found.setdefault(hit.name, []).append(hit)
+            whole = True
     for hit in hits:
         if hit.table == "want" and not any(_over(no, hit) for no in barred.get(hit.name, ())):
             found.setdefault(hit.name, []).append(hit)
@@ -41,6 +44,8 @@ def wishes(message: Message) -> dict[str, list[Hit]]:
     for hit in message.hits("intents", "opening"):
         if hit.start in starts:  # "coach, …" calls, "hi coach, …" greets
             found.setdefault(hit.name, []).append(hit)
+    if whole and "plan_today" in found:
+        found.pop("move", None)  # "can I train tomorrow?" names no day that is moved
     found.pop("correction", None)  # a correction is one only with its values: corrections.py
     if not found.keys() & {*ABSENCES, "plan_week", "plan_today"}:
         found.update(_elsewhere(message))
@@ -268,6 +273,10 @@ def _talk(message: Message) -> bool:
     words = [token for token in message.tokens if token.kind == "word"]
     if not words:
         return any(ord(char) > 0x2190 for char in message.text)
-    talk = longest(message.hits("intents", "talk"))
+    hits = message.hits("intents", "talk")
+    laughs = any(LAUGHING[0] <= char <= LAUGHING[1] or char in LAUGHING[2:] for char in message.text)
+    if not laughs and all(hit.name == "glue" for hit in hits):
+        return False  # "scrap the dips": little words alone are no talk
+    talk = longest(hits)
     covered = sum(hit.end - hit.start for hit in talk)
     return covered > 0 and covered * 9 >= len(words)

@@ -34,7 +34,10 @@ say(
     "",
     "report",
     ask="reps: some dips",
-    also=({"sets": [], "intents": ["smalltalk"], "performed_on": None, "ask": []},),
+    also=(
+        {"sets": [], "intents": ["smalltalk"], "performed_on": None, "ask": []},
+        {"sets": [], "intents": ["unknown"], "performed_on": None, "ask": []},
+    ),
 )
 # @ without a unit
 say("dips 4x6 @7", "dip 4x6 +?", ask="load_kg: @7", also=({"sets": []},))
