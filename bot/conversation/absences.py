@@ -18,6 +18,8 @@ def handle(desk: Desk, reading: Reading, text: str) -> list[str]:
     """Facts and answers for every intent of this kind, in the order of their weight."""
     answers = []
     intents = set(reading.intents)
+    if any(doubt.about == "dates" for doubt in reading.ask):
+        intents -= {"missed", "move", "away"}  # which days is asked: until then none is written down
     if "stop" in intents:
         answers.append(_stop(desk))
     if "resume" in intents:

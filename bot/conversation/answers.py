@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 from datetime import date, datetime, time
 
-from bot.conversation import asking, open_sets, pains
+from bot.conversation import asking, open_sets, pain_anew, pains
 from bot.conversation.asking import context_of, read_by_plan
 from bot.conversation.desk import Desk
 from bot.conversation.followups import told_on
@@ -69,6 +69,9 @@ def understood(desk: Desk, said: Said) -> Understood | None:
     else:
         if number is not None:
             return None
+    anew = pain_anew.put_right(desk, said.text) if number is None and said.to is None else None
+    if anew is not None:
+        return Understood(anew, said.text, said.at, None)
     reading = read_by_plan(desk, said.text, context_of(desk, said.at))
     if pain is not None and "score" in pain.data and not reading.pain and not reading.sets:
         # The place of a score was asked for: a place alone is no pain until the score stands beside it.

@@ -26,6 +26,7 @@ EITHER = ("reps", "load_kg")
 EFFORTS = ("7", "8", "9", "10")
 MIN_STEM, MOST_CHOICES = 5, 6
 MOST_REPS, MOST_LOAD = 100, 300  # common practice; more is a slip of the thumb
+MOST_ADDED = 150  # kilograms hung from the body; common practice
 # What is asked first: without the movement or the sets nothing can be used, an effort is the least of it.
 WEIGHT = (
     "movement sets reps load_kg assist_kg hold_s performed_on side rom bodyweight_kg score pain dates correction rpe"
@@ -162,7 +163,8 @@ def _can_be_effort(doubt: Ask, reading: Reading) -> bool:
 def is_another_number(question: questions.Question, answer: str) -> bool:
     """ "3" to "20: reps or added weight?" leaves open what 20 is, so that is asked again."""
     doubt = Ask(question.about or "", question.span or "")
-    alone = _is_number(doubt.span) and _is_number(answer) and not _beyond_belief(doubt)
+    loaded = doubt.span.lstrip().startswith("+")  # "+250" is a load: a number now is the right one
+    alone = _is_number(doubt.span) and _is_number(answer) and not _beyond_belief(doubt) and not loaded
     return alone and doubt.about in EITHER and answer.strip() != doubt.span.strip()
 
 
@@ -170,7 +172,8 @@ def _beyond_belief(doubt: Ask) -> bool:
     """Whether the number is more than anyone does: it is asked for again, not what it means."""
     found = re.search(r"\d+(?:[.,]\d+)?", doubt.span)
     value = float(found[0].replace(",", ".")) if found else 0.0
-    return value > {"reps": MOST_REPS, "load_kg": MOST_LOAD}.get(doubt.about, float("inf"))
+    most_load = MOST_ADDED if doubt.span.lstrip().startswith("+") else MOST_LOAD
+    return value > {"reps": MOST_REPS, "load_kg": most_load}.get(doubt.about, float("inf"))
 
 
 def _family(span: str, say: Wording) -> list[str]:

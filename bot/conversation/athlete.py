@@ -84,7 +84,7 @@ def _text(desk: Desk, said: Said, quiet: bool = False) -> None:
 def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     """Facts first, most urgent words first, one message with at most one question."""
     text = found.text
-    reading = pain_sides.put_right(desk, found.reading, text)
+    reading = pains.at_last_place(desk, pain_sides.put_right(desk, found.reading, text), found.pain)
     say, intents = desk.say, set(reading.intents)
     before = reports.Snapshot(desk, reading)
     if found.completes == open_sets.KIND or open_sets.settle(desk, reading):

@@ -17,6 +17,7 @@ from planner.facts import Part, PlannedSet, Session, WorkSet
 from storage import facts
 
 MENDS = {"correction", "undo"}
+LEAST_EFFORT, MOST_EFFORT = 6, 10  # what "@" without a unit can be, as in the contract of reading
 MOST_WORDS = 6  # of a load told alone
 
 
@@ -60,7 +61,11 @@ def beside(by_plan: Reading, told: list[Session], text: str, context: Context) -
     if (alone.sets or alone.session_rpe is not None) and not alone.ask:
         one = _of_one_movement(told, alone, text, context) if len(alone.sets) < 2 else None
         return one or _with_its_load(alone, by_plan, told, text, context)
-    mended = _of_one_movement(told, alone, text, context) or _load_alone(told, alone, text, context)
+    mended = (
+        _of_one_movement(told, alone, text, context)
+        or _load_alone(told, alone, text, context)
+        or _more_of_the_last(told, alone, text, context)
+    )
     if mended is not None:
         return mended
     if not by_plan.sets:
@@ -149,7 +154,31 @@ def _of_one_movement(told: list[Session], alone: Reading, text: str, context: Co
     last = _last_of(told, named[0].movement)
     if last and not alone.sets and alone.session_rpe is not None:
         return _with_effort(last, alone, context)
+    effort = _at_effort(alone)
+    if last and effort is not None:
+        return _with_effort(last, replace(alone, session_rpe=effort, ask=()), context)
     return _against(last, words, context) or _against(last, f"{every} {words}", context, same_reps=True)
+
+
+def _more_of_the_last(told: list[Session], alone: Reading, text: str, context: Context) -> Placed | None:
+    """ "2 more sets", of no movement: of the one told last, not of all that is planned."""
+    if alone.pain or any(one.reps is not None or one.movement is not None for one in alone.sets):
+        return None
+    if [one.about for one in alone.ask] != ["movement"] or len(text.split()) > MOST_WORDS:
+        return None
+    last = _last_of(told, told[-1].sets[-1].movement)
+    again = _against(last, text, context)
+    return again if again is not None and len(again.reading.sets) > len(last) else None
+
+
+def _at_effort(alone: Reading) -> float | None:
+    """The 9 of "dips were @9": with the load told before, an "@" is effort."""
+    doubt = alone.ask[0] if len(alone.ask) == 1 else None
+    if doubt is None or doubt.about != "load_kg" or not doubt.span.startswith("@") or alone.session_rpe is not None:
+        return None
+    value = doubt.span[1:].strip().replace(",", ".")
+    plain = value.replace(".", "", 1).isdecimal()
+    return float(value) if plain and LEAST_EFFORT <= float(value) <= MOST_EFFORT else None
 
 
 def _with_effort(last: tuple[WorkSet, ...], alone: Reading, context: Context) -> Placed:

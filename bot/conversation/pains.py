@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date, timedelta
+from typing import cast
 
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.reasons import named, place
 from bot.reading.reading import PainRead, Reading
 from bot.wording import Wording
-from planner.facts import Moment, PainAnswer, WarningSign
+from planner.facts import Moment, PainAnswer, Side, WarningSign
 from planner.plan import SitePain
 from planner.rules import rules_of
 from storage import facts, outbox, questions
@@ -51,6 +53,16 @@ def store(desk: Desk, reading: Reading, asked: Question | None) -> list[PainAnsw
     for sign in signs:
         desk.add(WarningSign(desk.today, sign))
     return kept
+
+
+def at_last_place(desk: Desk, reading: Reading, asked: Question | None) -> Reading:
+    """ "Still hurts": where is known from what went before, and how much is asked by the place's name."""
+    bare = [one for one in reading.pain if one.site is None and one.score is None]
+    if not bare or len(reading.pain) > 1:
+        return reading
+    last = {} if asked is not None else _last_place(desk)
+    entry = replace(bare[0], site=last.get("site"), side=cast(Side | None, last.get("side")))
+    return replace(reading, pain=(entry,), ask=tuple(one for one in reading.ask if one.about != "score"))
 
 
 def _take_back(desk: Desk, asked: Question) -> None:
