@@ -36,6 +36,13 @@ def _is_noise(fact: Fact) -> bool:
     return fact.kind == "claim" and fact.value is not None and fact.value.kind == "noise"
 
 
+def _is_all(message: Message, fact: Fact) -> bool:
+    """ "All done 👍", where nothing was planned: what was done is asked."""
+    return all(
+        fact.start <= at < fact.end for at, token in enumerate(message.tokens) if token.kind not in ("sym", "nl")
+    )
+
+
 def _held(fact: Fact, efforts: list[Fact]) -> bool:
     """Whether seconds are a set: "hold 30s rpe 8" has an effort of its own."""
     return bool(efforts) and fact.note.get("unit") == "sec"
@@ -67,7 +74,8 @@ def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
         work.report = True
         return
     for fact in facts:
-        if fact.kind == "plan" and {"last_time", "planned"} & set(fact.note.get("names", ())):
+        names = set(fact.note.get("names", ())) if fact.kind == "plan" else set()
+        if {"last_time", "planned"} & names or ("done" in names and _is_all(message, fact)):
             work.asks.append(Ask("sets", message.span(fact.start, fact.end)))
             work.report = True
             return
