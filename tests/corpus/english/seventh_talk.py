@@ -1,4 +1,4 @@
-"""Everything but sets, as it is typed in passing: days off, moves, stays, gear, questions, pain. Wednesday, 10 March."""
+"""Everything but sets, as it is typed in passing: days off, moves, stays, gear, questions, pain. A Wednesday."""
 
 from functools import partial
 
