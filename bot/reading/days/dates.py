@@ -13,6 +13,8 @@ from bot.reading.parsed import parsed
 MOST_DAYS, MOST_MONTHS, CENTURY = 31, 12, 2000
 JUST_PAST = 14  # days
 
+LONG_PAST = 45  # days; of a training so long past, or a plan so far ahead, nobody tells by day and month alone
+
 
 def dotted_range(hits: DayHits, at: int) -> Day | None:
     """ "14. bis 20.6.", "14.-20.6." """
@@ -46,6 +48,9 @@ def dotted(hits: DayHits, at: int, ranged: bool = False) -> Day | None:
     back, ahead = of_month(hits.today, month, day, False), of_month(hits.today, month, day, True)
     if back is None or ahead is None:
         return None
+    far = (hits.today - back).days > LONG_PAST and (ahead - hits.today).days > LONG_PAST
+    if far and not ranged and at and (month == 5 or len(token.text) < len("17.5")):
+        return None  # "pull-ups. 17.5. 4,4,4": no day that anyone tells of, a plate more than 15
     return Day(at, at + 2, "date", (back, back), (ahead, ahead))
 
 

@@ -124,6 +124,10 @@ class BareLoads(WorkFacts):
         if self._after_scheme("got", "attempt") or self.next_is("fail"):
             self.attempt_load = self._kg(fact)
             return True
+        apart = self.prev is not None and self.prev.kind == "sep" and self.next_is("sep")
+        if apart and not self.rows and fact.value > MOST_EFFORT and not self.block.hold and not fact.note.get("comma"):
+            self.load, self.load_said = self._kg(fact), True  # "4 sets of pull-ups. 17.5. 4, 4, 4, 3."
+            return True
         self.ask("load_kg" if self.rows else "reps", fact)
         if not self.rows:
             self.rows.append(Row(None, load_open=True, group=self.group))

@@ -106,6 +106,11 @@ class BareFacts(BareLoads):
             return False
         if fact.value <= last[0].reps + 1 or fact.note.get("comma"):
             return False
+        if self._after_scheme("got") or (self.prev is not None and self.prev.kind == "plan"):
+            last[0].reps, last[0].rpe = int(fact.value), None  # "3x5+, got 8 on the last"
+            if follow is not None:
+                follow.note["spent"] = True
+            return True
         self.on_effort(Fact("effort", fact.start, fact.end, float(fact.value)))
         return True
 

@@ -278,7 +278,7 @@ class WorkFacts(MarkFacts):
         self.add(entries, fact)
         self.plain_at = fact if note.get("plain") and len(entries) > 1 and "own_load" not in note else None
         self.each_of = bool(note.get("each_of")) and len(entries) == 1
-        if note.get("word") and len(entries) == 1:
+        if (note.get("word") or note.get("top")) and len(entries) == 1:
             self.word_row = self.rows[-1]
         own = self.prev is not None and self.prev.kind == "load" and len(entries) == 1 and len(self.rows) == 1
         if own and (note.get("word") or note.get("top") or self._another_load(fact)) and self.prev and self.prev.value:

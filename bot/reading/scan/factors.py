@@ -69,7 +69,7 @@ def factor(s: Scanner, i: int) -> Factor | None:
         made.value, made.role, made.end = value * 60, "hold", made.end + 1
     elif after.has("sets") and not (after.has("sets", "rounds")) and value == int(value):
         made.role, made.end = "sets", made.end + 1
-    elif after.has("reps"):
+    elif after.has("reps") or (after.text in little("reps_glued") and not after.space and not s.one_sided):
         made.role, made.end = "reps", made.end + 1
     elif plus:
         made.role, made.kg = "load", s.kg(value)

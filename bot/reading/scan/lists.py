@@ -10,6 +10,7 @@ from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 MOST_LIST = 60
+MOST_PLUS = 4  # reps added after a breath; a load would be more
 LEAST_LOAD = 15  # numbers from it on, before "singles", are loads
 FIGURES_OF_TEMPO = (3, 4)
 
@@ -139,8 +140,23 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if any(value != int(value) for value in values) or any(item.comma for _, _, item in numbers):
         return [Fact("loads", start, end, [s.kg(v) for v in values], {"unsure": True})], ends[-1]
     rows = [Entry(int(v)) for v in values]
+    more = _plus(s, ends[-1], rows[-1].reps or 0)
+    if more is not None and "+" not in marks:
+        told = Fact("rows", start, end, rows, {"list": True, "mark": marks[0], "values": values})
+        return [told, *more[0]], more[1]
     note: dict[str, Any] = {"list": True, "mark": marks[0], "values": values}
     return [Fact("rows", start, end, rows, note)], ends[-1]
+
+
+def _plus(s: Scanner, at: int, last: int) -> tuple[list[Fact], int] | None:
+    """ "5, 5, 4+1": one more after a breath, where a load would be told apart from the number."""
+    sign, number = s.at(at), s.at(at + 1)
+    tight = sign.has("load", "plus") and not sign.space and number.kind == "num" and not number.space
+    if not tight or number.value not in range(1, MOST_PLUS + 1) or number.value > last or s.unit_at(at + 2) is not None:
+        return None
+    link = Fact("link", sign.start, sign.end, "straight")
+    rows = [Entry(int(number.value))]
+    return [link, Fact("rows", number.start, number.end, rows, {"one": True, "reps": True})], at + 2
 
 
 def _after_movement(s: Scanner, i: int) -> bool:

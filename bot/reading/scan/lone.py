@@ -24,7 +24,7 @@ def lone_number(s: Scanner, i: int, item: Item, value: float) -> tuple[list[Fact
         within = s.at(i - 1).has("times", "within")
         note = {"within": within, "more": after.has("sets", "more"), "names": _part(after)}
         return [Fact("count", item.start, after.end, int(value), note)], i + 2
-    if after.has("reps"):
+    if after.has("reps") or (after.text in little("reps_glued") and not after.space and not s.one_sided):
         if s.whole(value):
             return [Fact("rows", item.start, after.end, [Entry(int(value))], {"one": True, "reps": True})], i + 2
         return [Fact("ask", item.start, after.end, "reps")], i + 2

@@ -17,6 +17,7 @@ class Scanner:
         self.bodyweight_kg = bodyweight_kg
         self.has_rest_pause = any(item.has("link", "rest_pause") for item in items)
         self.planned = planned  # the day has a plan: "4 de 5" may be so many of its sets
+        self.one_sided = any(item.has("side", "left") for item in items)  # then "5r" is the right arm's
         self.has_tempo = any(item.has("noise", "tempo") for item in items)
 
     def at(self, i: int) -> Item:

@@ -106,3 +106,20 @@ say("chins 4x5 +12.5, up from 4x5 +10 on Monday", "chin_up 4x5 +12.5")
 say("bought a dip belt and 2 x 10 kg plates, so I can load up now", does="equipment")
 say("planned 5x5 but stopped at 3x5, pull ups +10", "pull_up 3x5 +10")
 say("just 3 sets today instead of 5, 4 reps with 20", does="report", ask="movement: with 20")
+
+# Pluses, tries, other hands.
+say("pull ups 5 5 4+1", "pull_up 5,5,4; pull_up 1 link")
+say("3x5+ pull ups 15kg, got 8 on the last", "pull_up 5,5,8 +15")
+say("top single 40 pull up, backoffs 4x3 at 32.5", "pull_up 1 +40; pull_up 4x3 +32.5")
+say("pull ups 5r 20kg 4r 20kg 4r 20kg", "pull_up 5 +20; pull_up 4,4 +20")
+say("4x4 pull ups 17.5 in under 20 minutes", "pull_up 4x4 +17.5", maybe_unread=("in under 20 minutes",))
+say("W3D1 pull ups 5x3 22.5", "pull_up 5x3 +22.5")
+say("Workout #45 - pull ups 5x5 - 10kg - 40min", "pull_up 5x5 +10", mins=40)
+say("did pull ups with 1/4 bw, 3x5", "pull_up 3x5 +18", body=72.0)
+
+# Weights and numbers that are not told.
+say("4x5 pull ups at my usual weight", "pull_up 4x5 +?", ask="load_kg: my usual weight")
+say("pull ups with the rucksack 4x5", "pull_up 4x5 +?", ask="load_kg: rucksack")
+say("4x5 pull ups slightly heavier than last time", "pull_up 4x5 +?", ask="load_kg: slightly heavier than last time")
+say("did the pull ups, forgot to count", does="report", ask="sets: forgot to count")
+say("4 sets pull ups. 17.5. 4,4,4,3.", "pull_up 4,4,4,3 +17.5")
