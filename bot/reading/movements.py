@@ -71,6 +71,7 @@ class Mention:
     spans: list[tuple[int, int]]
     features: set[str] = field(default_factory=set)
     of_sets_before: bool = False  # "…, then 2x8 with the band": of the sets right before it
+    doubt: tuple[int, int] | None = None  # words that make some of its sets another movement
 
     @property
     def start(self) -> int:
@@ -159,6 +160,13 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
         features = set(hit.name.split("+"))
         last = mentions[-1] if mentions and mentions[-1].movement != "!" else None
         helped = last is not None and features <= HELP and _after_own_work(message, rules, last, hit, features)
+        if last is not None and not helped and features <= HELP and _of_some(message, rules, last, hit, features):
+            if not _number_soon(message, hit.end):
+                last.doubt = (hit.start, hit.end)
+                continue
+            whole = last.features | features  # "3x8, danach mit Band noch 2x10"
+            mentions.append(Mention(rules.resolve(whole) or last.movement, [(hit.start, hit.end)], whole))
+            continue
         if last is not None and not helped and _joins(message, rules, last, hit, features):
             last.features |= features
             last.spans.append((hit.start, hit.end))
@@ -265,6 +273,38 @@ def _work_between(message: Message, start: int, end: int) -> bool:
         left.value is not None and times.text in little("times") and right.value is not None
         for left, times, right in zip(tokens, tokens[1:], tokens[2:], strict=False)
     )
+
+
+def _of_some(message: Message, rules: Combine, last: Mention, hit: Hit, features: set[str]) -> bool:
+    """Whether a band is of some of the sets: "4x6, from the third with a band", "4x6, 2 sets of them with a band"."""
+    after = max(end for _, end in last.spans)
+    if last.features & HELP or rules.resolve(last.features | features) is None:
+        return False
+    if _breaks(message, after, hit.start, True):
+        return False
+    first = next((at for at in range(last.spans[0][0] - 4, hit.start) if at >= 0 and message.tokens[at].value), None)
+    if first is None:
+        return False
+    grammar = message.book("grammar")
+    parting = little("of_those_sets") | little("from_set")
+    return any(
+        message.tokens[at].text in parting
+        or any(
+            (one.table == "sep" and one.name == "then") or (one.table == "scope" and one.name not in ("all", "over"))
+            for one in grammar.at(message.tokens, at)
+        )
+        for at in range(max(after, first), hit.start)
+    )
+
+
+def _number_soon(message: Message, at: int) -> bool:
+    """Whether a number follows in the clause."""
+    for token in message.tokens[at : at + GLUE + 1]:
+        if token.kind in ("sym", "nl") and token.text != ":":
+            return False
+        if token.value is not None:
+            return True
+    return False
 
 
 def _after_own_work(message: Message, rules: Combine, last: Mention, hit: Hit, features: set[str]) -> bool:

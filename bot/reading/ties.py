@@ -6,13 +6,15 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 
-from bot.reading.facts import Fact
+from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
 LEAST_IN_TURN = 2
 LEAST_JUDGED = 6
 LEAST_TAKEN = 15
+LEAST_EACH = 9  # a load told bare in a row of loads
+ONE_ARM_FEATS = frozenset({"one_arm_pull_up", "one_arm_chin_up"})
 REACH = 5  # so many facts before its number a set that is rated is named
 LIST_OF_EFFORTS = 3
 LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a number of reps
@@ -20,7 +22,8 @@ LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a n
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
-    facts = _bracketed(message, _taken(_postposed(facts)))
+    facts = _bracketed(message, _taken(_postposed(_feats(facts))))
+    facts = _loads_before(facts)
     return _in_turn(_reckoned(message, _counted(message, _listed(_judged(message, _rated(_of_sides(facts)))))))
 
 
@@ -43,6 +46,25 @@ def _of_sides(facts: Sequence[Fact]) -> list[Fact]:
             out[at : at + 4 + apart] = [four[1], four[0], four[3], second]
         elif kinds == ["side", "effort", "side", "bare"] and closes:
             out[at : at + 4 + apart] = [four[0], four[1], four[2], second]
+    return out
+
+
+def _feats(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "One-arm pull-up: right done, left not": one repetition, or none, where no number is told."""
+    if any(fact.kind in ("rows", "bare", "count", "repeat", "ask") for fact in facts):
+        return facts
+    if not any(fact.kind == "move" and fact.value.movement in ONE_ARM_FEATS for fact in facts):
+        return facts
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        before = facts[at - 1] if at else None
+        if before is not None and before.kind == "side" and before.value in ("left", "right"):
+            names = fact.note.get("names", ())
+            if "not_this" in names:
+                fact = Fact("fail", fact.start, fact.end)
+            elif (fact.kind == "scheme" and fact.value == "got") or "done" in names:
+                out.append(Fact("rows", fact.start, fact.end, [Entry(1)], {"one": True, "reps": True}))
+        out.append(fact)
     return out
 
 
@@ -205,8 +227,7 @@ def _counted(message: Message, facts: Sequence[Fact]) -> list[Fact]:
             and one.value == int(one.value)
             and times.kind == "word"
             and times.end == times.start + 1
-            and most.kind == "scheme"
-            and most.value == "amrap"
+            and (most.value == "amrap" if most.kind == "scheme" else bool(most.note.get("words")))
             and any(
                 hit.table == "times" and hit.name == "x"
                 for hit in message.book("grammar").at(message.tokens, times.start)
@@ -230,6 +251,30 @@ def _reckoned(message: Message, facts: Sequence[Fact]) -> list[Fact]:
             continue
         out.append(fact)
     return out
+
+
+def _loads_before(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Started with 10, then 15, then 20, 5 pull-ups each": loads in turn, then what was done with each."""
+    each = next((at for at, fact in enumerate(facts) if fact.kind == "side" and fact.note.get("plain")), None)
+    if each is None or each + 1 >= len(facts) or facts[each + 1].kind != "bare":
+        return facts
+    reps = facts[each + 1].value
+    loads: list[int] = []
+    for at in range(each - 1, -1, -1):
+        fact = facts[at]
+        if fact.kind == "bare" and fact.value > max(reps, LEAST_EACH) and not fact.note.get("before_move"):
+            loads.insert(0, at)
+        elif fact.kind == "load" and fact.value and fact.note.get("how") != "plus":
+            loads.insert(0, at)
+            break
+        elif fact.kind not in ("sep", "word", "scheme", "claim") or (fact.kind == "sep" and fact.value == 3):
+            break
+    if len(loads) < LEAST_IN_TURN or facts[loads[0]].kind != "load":
+        return facts
+    kgs = [float(facts[at].note.get("kg", facts[at].value)) for at in loads]
+    merged = Fact("loads", facts[loads[0]].start, facts[loads[-1]].end, kgs)
+    work = Fact("rows", facts[each + 1].start, facts[each + 1].end, [Entry(int(reps))], {"reps": True})
+    return [*facts[: loads[0]], merged, work, *facts[each + 2 :]]
 
 
 def _in_turn(facts: Sequence[Fact]) -> list[Fact]:

@@ -7,12 +7,14 @@ from dataclasses import replace
 from datetime import date
 
 from bot.reading.assemble.conflicts import settle
+from bot.reading.assemble.joined import part_joined
 from bot.reading.assemble.sets import dated, read_sets
 from bot.reading.blocks import drop_list_marks
 from bot.reading.facts import Fact
 from bot.reading.fold.sets import Work
 from bot.reading.items import make_items
 from bot.reading.lexicon import languages
+from bot.reading.little import little
 from bot.reading.message import Claim, Message, read_message
 from bot.reading.movements import find_movements
 from bot.reading.prose import drop_prose
@@ -24,6 +26,7 @@ from bot.reading.things import drop_things
 from bot.reading.ties import tie
 from bot.reading.unreal import drop_unreal, is_day
 
+DISCOUNTED = 6  # so far behind a set stands that it does not count
 SPAN = 80  # characters of a message quoted where no words of it stand for the doubt
 
 
@@ -52,6 +55,8 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
         for language in languages():
             mentions = mentions or find_movements(replace(message, language=language), taken)
     for mention in mentions:
+        if mention.doubt is not None:
+            work.asks.append(Ask("movement", message.span(*mention.doubt)))
         if mention.spans[0][0] - 1 in message.doubts:
             # a typing error of several words right before it: "xrcher pull-ups"
             work.asks.append(Ask("movement", message.span(mention.spans[0][0] - 1, mention.spans[0][1])))
@@ -67,6 +72,10 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
         facts = corrected(facts, corrections[0].value)
     facts, strange = drop_strangers(message, facts)
     work.unread.extend(strange)
+    facts, unclear = part_joined(message, facts)
+    if unclear:
+        work.asks.extend(unclear)
+        work.report = True
     read_sets(message, facts, work)
     if corrections and not restated(facts):
         work = Work()  # only the values that were wrong were told
@@ -92,6 +101,19 @@ def restated(facts: list[Fact]) -> bool:
     return any(fact.kind == "rows" and not fact.note.get("one") and len(fact.value) > 1 for fact in facts)
 
 
+def _discounted(message: Message) -> str | None:
+    """The words that take one set back, "the last one with a swing, doesn't count"; None where there are none."""
+    tokens = message.tokens
+    scopes = [hit for hit in message.book("grammar").every(tokens) if hit.table == "scope" and hit.name != "all"]
+    for hit in message.hits("intents"):
+        if hit.name != "undo" or not little("counts").intersection(token.text for token in tokens[hit.start : hit.end]):
+            continue
+        near = [one for one in scopes if 0 <= hit.start - one.end <= DISCOUNTED]
+        if near:
+            return message.span(near[0].start, hit.end)
+    return None
+
+
 def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: Sequence[Claim]) -> Reading:
     """One reading of it all."""
     pain: list[PainRead] = [c.value for c in claims if c.kind == "pain" and c.value is not None]
@@ -110,6 +132,10 @@ def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: S
     asks = [*work.asks, *(c.ask for c in claims if c.ask is not None)]
     correction: Correction | None = next((c.value for c in corrections if c.value is not None), None)
     wishes = find_wishes(message, claims)
+    discounted = _discounted(message) if work.sets and "undo" in wishes else None
+    if discounted is not None:
+        wishes = [wish for wish in wishes if wish != "undo"]  # "the last one doesn't count": one set, not the report
+        asks.append(Ask("sets", discounted))
     ran = "missed" in wishes and bool(work.unread) and not work.asks  # "a run yesterday, not training today"
     trained = bool(work.sets) or (work.report and not ran)
     if work.sets and "missed" in wishes and spans == [Span(message.today, message.today)]:

@@ -77,7 +77,10 @@ def find_session_rpe(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             for start, end in sorted(body.starts("session_rpe", name).items()):
                 if not low <= start < high or start in taken or start in diary or _seconds(tokens, start):
                     continue
-                if start > low and tokens[start - 1].text in little("after_set"):
+                led = start
+                while led > max(low, start - 3) and tokens[led - 1].text in little("the") | little("article"):
+                    led -= 1
+                if led > low and tokens[led - 1].text in little("after_set"):
                     continue  # "elbow 3 after training, was a 2 on Monday"
                 at = number_after(body, end, high, ("session_rpe", "between"), ("session_rpe", "effort"))
                 found = _effort(body, at) if at is not None else None

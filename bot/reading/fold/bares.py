@@ -82,11 +82,17 @@ class BareFacts(BareLoads):
         """ "first two sets 5, third 4, last 3": sets told one by one."""
         whole = fact.value == int(fact.value) and not fact.note.get("comma")
         first = self.scope[1] if isinstance(self.scope, tuple) and self.scope[0] == "first" else 1
-        if not self.rows and self.count is None and whole:
+        counted = self.count is not None and self.scope in (1, "first")
+        if not self.rows and whole and (self.count is None or counted):
+            self.count, self.expected = None, self.count or self.expected  # "vier Sätze: im ersten acht, im zweiten …"
             self.by_ordinals = self.by_ordinals or first > 1 or self.scope in (1, "first")
             if first > 1:
                 self.add([Entry(int(fact.value)) for _ in range(first)], fact)
                 return True
+        nth = 1 if self.scope == "first" else self.scope
+        if self.by_ordinals and nth == len(self.rows) + 1 and whole and fact.note.get("spelled") and not self.side:
+            self.add([Entry(int(fact.value))], fact)  # "im ersten satz acht im zweiten sieben"
+            return True
         last = self.scope == "last" or (isinstance(self.scope, tuple) and self.scope[0] == "last")
         if last and self.by_ordinals and whole and not self.based:
             many = self.scope[1] if isinstance(self.scope, tuple) else 1
@@ -258,7 +264,12 @@ class BareFacts(BareLoads):
         """ "4 sets, 6"; "2 sets of pull-ups, 8 and 7" tells them one by one."""
         whole = fact.value == int(fact.value) and not fact.note.get("comma")
         article = fact.note.get("spelled") and not fact.note.get("before_move")
-        if article and fact.value > 1 and (self.next is None or self.next_is("sep", "load", "effort", "scope")):
+        if (
+            article
+            and fact.value > 1
+            and self.scope in (None, "all")
+            and (self.next is None or self.next_is("sep", "load", "effort", "scope"))
+        ):
             article = False  # "vier Sätze Klimmzüge zu je vier mit zehn Kilo"
         if self.count is None or not whole or article:
             return False

@@ -14,6 +14,9 @@ from bot.reading.fold.bares import BareFacts
 from bot.reading.fold.rows import Folded, Row
 
 LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_dip muscle_up".split())
+PULLS = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up muscle_up".split())
+LEAST_EITHER_SETS, FEW_REPS = 15, 12  # "25 x 3": so many sets of so few reps, or a load
+LEAST_LONG, LEAST_LONG_REPS = 3, 20  # "5 x 20": so many sets of so many reps, or a load
 LIST_GOES_ON = 3  # sets from which on a first set and what follows are a list
 MOST_DROPPED = 3  # reps that fall within a list of one load
 MOST_DAILY, MOST_BY_LOAD = 20, 8  # so many sets a day, and reps, that may as well be kilograms by reps
@@ -183,7 +186,8 @@ class Folder(BareFacts):
             fact = next(f for f in self.block.facts if f.kind == "count")
             self.ask("reps", fact)
             self.rows = [Row(None, load_kg=self.load if self.load_said else None) for _ in range(min(self.count, 40))]
-        counted = next((f for f in self.block.facts if f.kind == "count" and f.value == self.count), None)
+        told = self.count if self.count is not None else self.expected
+        counted = next((f for f in self.block.facts if f.kind == "count" and f.value == told), None)
         pending = self.count is not None and len(self.rows) < self.count
         if counted is not None and (counted.note.keys() & {"of_plan", "only"} or self._mended_after(counted)):
             pending = False
@@ -243,6 +247,24 @@ class Folder(BareFacts):
             self.ask("sets", Fact("rows", told[0].start, told[-1].end))
             self.rows = []
 
+    def _a_load_alone(self) -> None:
+        """ "Klimmzüge 25 x 3", "5 x 20", "20 5": one of two numbers may as well be a load; asked."""
+        told = [fact for fact in self.block.facts if fact.kind in ("rows", "bare", "count", "rounds")]
+        loaded = any(fact.kind in ("load", "loads", "at", "assist") for fact in self.block.facts)
+        paced = self.all_schemes & {"emom", "every", "total", "ladder"}
+        if len(told) != 1 or told[0].kind != "rows" or loaded or self.based or paced or self.asks:
+            return
+        fact, sets = told[0], len(told[0].value)
+        reps = [entry.reps or 0 for entry in fact.value]
+        digits = not any(char.isalpha() and char.lower() != "x" for char in self.span(fact.start, fact.end))
+        many = fact.note.get("plain") and sets >= LEAST_EITHER_SETS and reps[0] <= FEW_REPS
+        long = fact.note.get("plain") and sets >= LEAST_LONG and reps[0] >= LEAST_LONG_REPS
+        long = long and self.block.movement in PULLS
+        pair = fact.note.get("mark") == " " and sets == 2 and reps[0] >= LEAST_EITHER_SETS and reps[1] <= reps[0] / 2
+        if digits and self.block.movement in LOADED and (many or long or pair):
+            self.ask("sets", fact)
+            self.rows = []
+
     def _weighted_by(self) -> None:
         """ "Weighted pull-ups 4x5": with how much is not said."""
         unsaid = all(row.load_kg is None and not row.load_open for row in self.rows)
@@ -257,6 +279,7 @@ class Folder(BareFacts):
         self._weighted_by()
         self._goes_on()
         self._heavy_by_reps()
+        self._a_load_alone()
         if not self.rows:
             return
         for row, before in self.more_of:

@@ -207,7 +207,7 @@ class LoadFacts(EffortFacts):
         if last is None or last.kind != "plan" or self.based:
             return False
         told = "instead" in last.note.get("names", ()) and bool(self.rows)
-        return told or self.span(last.start, last.end).lower().startswith(tuple(little("not")))
+        return told or not little("not").isdisjoint(self.span(last.start, last.end).lower().split()[:1])
 
     def on_loads(self, fact: Fact) -> None:
         loads = fact.value

@@ -405,6 +405,8 @@ class MarkFacts(LoadFacts):
         at = self.place(fact)
         if fact.value == "total" and at and self.block.facts[at - 1].kind == "claim":
             return  # "65 min in total" is no total of reps
+        if fact.value == "total" and self.next_is("repeat"):
+            return  # "5 pull-ups, 8 times in all"
         self.schemes.add(fact.value)
         if fact.value == "down":
             self._down_again()

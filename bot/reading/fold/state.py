@@ -35,6 +35,7 @@ class FoldState:
         self.flags: set[str] = set()
         self.late: set[str] = set()
         self.count: int | None = None
+        self.expected: int | None = None  # so many sets were counted that are told one by one
         self.mend = False
         self.link: str | None = None
         self.one_way: int | None = None  # the reps that a ladder came back down to

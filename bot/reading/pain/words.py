@@ -119,12 +119,15 @@ def body_words(message: Message) -> BodyWords | None:
 
 
 def _reaching(message: Message, hit: Hit) -> Hit:
-    """ "during the pull-ups", "beim Pistol": the movement belongs to the moment."""
+    """ "during the pull-ups", "nach dem Training": the movement, or the session, belongs to the moment."""
     if hit.name not in ("during", "after"):
         return hit
     start = hit.end
     while start < len(message.tokens) and message.tokens[start].text in little("the") | little("of"):
         start += 1
+    sessions = [one for one in message.hits("body") if one.start == start and one.table == "session_rpe"]
+    if any(one.name in ("cue", "whole") for one in sessions):
+        return hit._replace(end=max(one.end for one in sessions))
     named = message.movement_hits[start] if start < len(message.tokens) else []
     return hit._replace(end=max(one.end for one in named)) if named else hit
 

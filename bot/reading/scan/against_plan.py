@@ -130,7 +130,8 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if n is not None and 2 <= n <= MOST_NAMED and n == int(n):
             sets = s.at(j + 1).has("sets", "sets")
             led = s.at(i - 1).has("plan", "the") and s.at(j + 1).has("load", "at")  # "die ersten 3 mit 22,5"
-            if sets or two or nxt.spelled or led or _of_so_many(s, i, j + 1):
+            alone = item.text.startswith(tuple(little("of_one_set")))  # "im letzten sechs"
+            if sets or two or (nxt.spelled and not alone) or led or _of_so_many(s, i, j + 1):
                 end = j + 1 + sets
                 if not s.at(end).has("unit"):
                     return [Fact("scope", item.start, s.at(end - 1).end, (name, int(n)), {"text": item.text})], end

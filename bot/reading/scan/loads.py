@@ -7,11 +7,14 @@ from typing import Any
 
 from bot.reading.facts import Fact
 from bot.reading.little import little
+from bot.reading.scan.labelled import labelled
 from bot.reading.scan.lists import listed
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 
 LEAST_SHARE = 10  # a tenth of bodyweight is the least that anyone tells as a fraction
+LEAST_LISTED = 3  # loads of a list that no unit names
+LEAST_LISTED_LOAD = 10.0
 PLATES = (5.0, 7.5, 10.0, 12.5, 15.0, 20.0, 25.0, 35.0, 45.0)  # what one plate weighs, in either unit
 
 LEAST_BY_TIMES = 15  # "with 35 x 3" tells kilograms
@@ -56,9 +59,9 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("word", item.start, number.end, None, {"noise": True})], end  # "the hall closes at 9"
     if how and number.spelled and s.at(end).kind == "num" and s.at(end + 1).text in little("plate_ending"):
         return [Fact("ask", item.start, s.at(end + 1).end, "load_kg")], end + 2  # "with two 45s"
-    row = listed(s, j) if how and s.at(end).text == "/" else None
-    if row is not None and row[0][0].kind == "loads":
-        return [replace(row[0][0], start=item.start)], row[1]  # "5/4/3 with 15/20/25 kg"
+    several = _several(s, i, j, how)
+    if several is not None:
+        return several
     unit = s.unit_at(end)
     told = end + 1 if unit in ("kg", "lb") else end
     if s.at(end).has("times", "of") and s.at(end + 1).has("plan", "the") and s.at(end + 2).value is not None:
@@ -104,7 +107,8 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if worded and (s.at(end + 1).value or 0) in range(2, MOST_LINES):
             kg = Fact("load", item.start, number.end, s.kg(value), {"how": how})  # "doubles with 35 x 3"
             return [kg, Fact("count", s.at(end + 1).start, s.at(end + 1).end, int(s.at(end + 1).value or 0))], end + 2
-    if s.at(end).has("times", "x") or (s.at(end).has("sets") and value == int(value)):
+    form = s.at(end).has("sets") and s.at(j - 1).text in little("weight") and labelled(s, end) is not None
+    if s.at(end).has("times", "x") or (s.at(end).has("sets") and value == int(value) and not form):
         return None
     led = s.at(i - 1).value is None and not s.at(i - 1).has("reps") and not s.at(i - 1).has("sets")
     if how == "at" and led and s.at(end).kind == "move" and s.whole(value) and chain(s, end + 1) is None:
@@ -197,6 +201,35 @@ def _part_of_bodyweight(s: Scanner, i: int, j: int) -> tuple[list[Fact], int] | 
     if not s.bodyweight_kg:
         return [Fact("ask", s.at(i).start, s.at(end).end, "load_kg")], end + 1
     return [Fact("load", s.at(i).start, s.at(end).end, part / whole * s.bodyweight_kg)], end + 1
+
+
+def _several(s: Scanner, i: int, j: int, how: str | None) -> tuple[list[Fact], int] | None:
+    """ "with 15/20/25 kg", "with 10, 15 and 20 kg", "Gewicht 10, 15, 20": a load of each set; "with 20/5" is asked."""
+    item, mark = s.at(i), s.at(j + 1).text
+    if not how or mark not in ("/", ","):
+        return None
+    if how == "plus":
+        kgs, k = [s.kg(s.at(j).value or 0)], j + 1
+        while s.at(k).text == mark and s.at(k + 1).text == "+" and s.at(k + 2).kind == "num":
+            kgs.append(s.kg(s.at(k + 2).value or 0))
+            k += 3
+        other = s.at(k).has("times", "x") or s.at(k).has("sets") or s.unit_at(k) is not None
+        if len(kgs) > 1 and not other:
+            return [Fact("loads", item.start, s.at(k - 1).end, kgs)], k  # "3x8 (+10/+10/+12.5)"
+    row = listed(s, j)
+    if row is None:
+        return None
+    told, end = row[0][0], row[1]
+    start = item.start
+    if told.kind == "loads" and not told.note.get("unsure"):
+        return [replace(told, start=start)], end
+    values = told.note.get("values", [])
+    named = s.at(j - 1).text.endswith(tuple(little("weight")))
+    if how == "sign" or len(values) < LEAST_LISTED or (mark == "," and not named):
+        return None
+    if min(values) >= LEAST_LISTED_LOAD and values == sorted(values):
+        return [Fact("loads", start, told.end, [s.kg(value) for value in values])], end
+    return None
 
 
 def _percent(s: Scanner, i: int, j: int, value: float, how: str | None) -> tuple[list[Fact], int] | None:
