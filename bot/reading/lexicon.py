@@ -230,12 +230,22 @@ def spelled(word: str, language: str) -> tuple[str, ...]:
         for hit in process.extract(word, wanted, scorer=OSA.distance, score_cutoff=slips, limit=8)
         if (hit[0][0] == word[0] or sorted(hit[0][:2]) == sorted(word[:2])) and (hit[1] < 2 or len(hit[0]) >= 6)
     ]
-    if not hits or word in everyday(language):
+    if not hits or word in everyday(language) or _plural_of_everyday(word, language, wanted):
         return ()
     best = min(distance for _, distance, _ in hits)
     found = sorted(candidate for candidate, distance, _ in hits if distance == best)
     # "pullup" and "pullups" are one answer
     return _likeliest(word, tuple(one for one in found if one + "s" not in found), language)
+
+
+def _plural_of_everyday(word: str, language: str, wanted: tuple[str, ...]) -> bool:
+    """ "faciles", "gotas": the list has the singular, which is no word of the trade."""
+    endings = table(language, "common").get("plural", ())
+    stems = (word.removesuffix(ending) for ending in endings if word.endswith(ending))
+    return any(len(stem) >= LEAST_STEM and stem in everyday(language) and stem not in wanted for stem in stems)
+
+
+LEAST_STEM = 4  # letters
 
 
 def _likeliest(word: str, found: tuple[str, ...], language: str) -> tuple[str, ...]:

@@ -27,7 +27,7 @@ def drop_things(message: Message, facts: Sequence[Fact]) -> list[Fact]:
         if _may_be_anything(fact) and words.everyday(facts, at, told):
             if _of_the_sets(facts, at) and not words.surely(fact):
                 # "4x5 with 20 smooth" is their load; "4x5 with 20 blokes watching" is asked
-                closes = _closes(facts, at + 1)
+                closes = _closes(facts, at + 1) or self_evident(message, fact.end)
                 if closes or not words.spelled(fact):  # "with ten breaths between"
                     out.append(fact if closes else Fact("ask", fact.start, fact.end, "load_kg"))
             continue
@@ -40,6 +40,11 @@ def _of_the_sets(facts: Sequence[Fact], at: int) -> bool:
     before = facts[at - 1] if at else None
     led = facts[at].kind == "load" and facts[at].note.get("how") in ("at", "plus")
     return led and before is not None and before.kind == "rows" and before.end == facts[at].start
+
+
+def self_evident(message: Message, at: int) -> bool:
+    """Whether the word at a token says how the sets went: "4x5 with 20 pretty easy"."""
+    return at < len(message.tokens) and message.tokens[at].text in little("how_it_went")
 
 
 def _closes(facts: Sequence[Fact], at: int) -> bool:
@@ -139,6 +144,8 @@ class _Words:
         opens, closes, before = facts[at - 1], facts[at + 1], facts[at - 2]
         if opens.kind != "sep" or closes.kind != "sep" or before.kind != "word" or before.note.get("noise"):
             return False
+        if at > 2 and facts[at - 3].kind == "scope":
+            return False  # "the last one incomplete (3)"
         marks = (opens.note.get("mark"), closes.note.get("mark"))
         if marks not in (("(", ")"), (",", ",")):
             return False

@@ -124,6 +124,10 @@ def _rated(facts: Sequence[Fact]) -> list[Fact]:
             if not sure or out[at - 1].kind != "scope":
                 break
             out[place] = replace(one, kind="effort")
+    for at in range(len(out) - 4):
+        five = out[at : at + 5]
+        if [fact.kind for fact in five] == ["effort", "scope", "sep", "bare", "scope"] and 5 <= five[3].value <= 10:
+            out[at + 3] = replace(five[3], kind="effort")  # "rpe 7 at first and 9 on the last"
     for at in range(1, len(out) - 1):
         one, after = out[at], out[at + 1]
         if one.kind == "effort" and out[at - 1].kind == "scope":
@@ -166,9 +170,19 @@ def _rating(message: Message, before: Sequence[Fact]) -> int | None:
         return None
     led = before[max(0, at - REACH) : at]
     scope = next((i for i, one in enumerate(led) if one.kind == "scope"), None)
+    if scope is None and _closes_sets(led):
+        return at  # "5x3 with 20, an 8"
     if scope is None or any(one.kind not in ("word", "sep", "scheme") or one.value == 3 for one in led[scope + 1 :]):
         return None
     return at
+
+
+def _closes_sets(led: Sequence[Fact]) -> bool:
+    """Whether whole sets, perhaps with their load, and a comma stand right before."""
+    if len(led) < 2 or led[-1].kind != "sep" or led[-1].note.get("mark") != ",":
+        return False
+    before = [fact for fact in led[:-1] if fact.kind not in ("load", "move")]
+    return bool(before) and before[-1].kind == "rows" and len(before[-1].value) > 1
 
 
 def _article(message: Message, fact: Fact) -> bool:

@@ -283,6 +283,10 @@ class BareFacts(BareLoads):
             entries = [Entry(int(one.value)) for one in (fact, *others)]
             self.on_rows(Fact("rows", fact.start, fact.end, entries, {"list": True}))
             return True
+        if self.rows and not self.based:
+            self.add([Entry(int(fact.value))], fact)  # "4 sets: 5, 5, 4 and the other 3"
+            self.count = None if len(self.rows) == self.count else self.count
+            return True
         self.on_rows(Fact("rows", fact.start, fact.end, [Entry(int(fact.value))]))
         return True
 
@@ -378,5 +382,10 @@ class BareFacts(BareLoads):
         self.rows += [replace(row) for _ in range(fact.value - 1) for row in group]
 
     def on_left(self, fact: Fact) -> None:
+        closes = self.next is None or (self.next_is("sep") and self.next is not None and self.next.value == 3)
+        rated = fact.note.get("of_ten") and fact.value is not None and LEAST_RATED <= fact.value <= 10
+        if rated and closes and self.rows and self.prev is not None and self.prev.kind == "sep":
+            self.on_effort(Fact("effort", fact.start, fact.end, float(fact.value)))  # "5x3 with 20, 8/10"
+            return
         if fact.note.get("clock") and self.block.hold and fact.value and fact.value < 3600:
             self.add([Entry(hold_s=fact.value)], fact)

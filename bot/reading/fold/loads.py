@@ -294,6 +294,16 @@ class LoadFacts(EffortFacts):
             for row in unknown:
                 row.load_open = True
             rows = [row for row in rows if row not in unknown]
+        if (
+            kind == "reps"
+            and not self.based
+            and self.scope is None
+            and len({row.group for row in rows}) == 1 < len(rows)
+        ):
+            self.ask("reps", fact)  # "4x5, one more": of which set, or more than what
+            for row in rows:
+                row.reps = None
+            return
         for row in rows:
             if kind == "load" and sign > 0 and row.load_kg is None and not row.assist_kg and not self.based:
                 row.load_kg = amount  # "4x4, added 5 kg"

@@ -9,6 +9,7 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.fold.marks import MarkFacts
 from bot.reading.fold.rows import Row
 
+ARROWS = frozenset({"-", ">", "=", "->", "→", "⇒", "=>"})  # "5x5 -> 5 5 4 4 3"
 MOST_FURTHER = 20  # sets more than told before
 MORE_THAN_ASKED = 3  # so many reps more than the scheme says are still its own sets
 
@@ -231,13 +232,15 @@ class WorkFacts(MarkFacts):
         if not fact.note.get("list") or fact.note.get("mark") == "+" or self.plain_at is None or self.based:
             return False
         between = [one for one in self.block.facts if self.plain_at.end <= one.start < fact.start]
-        if any(one.kind not in ("sep", "move", "load", "effort", "at", "weighted") for one in between):
+        arrows = [one for one in between if self.span(one.start, one.end) in ARROWS]
+        tied = ("sep", "move", "load", "effort", "at", "weighted")
+        if any(one.kind not in tied for one in between if one not in arrows):
             return False
-        seps = [one for one in between if one.kind == "sep"]
+        seps = [one for one in between if one.kind == "sep" and one not in arrows]
         if any(one.value > 1 for one in seps) or (seps and seps[-1].note.get("mark") not in (":", "(")):
             return False
         most = max(row.reps or 0 for row in group)
-        if not seps and len(entries) != len(group):
+        if not seps and not arrows and len(entries) != len(group):
             return False
         if len(entries) != len(group) or any((one.reps or 0) > most + MORE_THAN_ASKED for one in entries):
             self.ask("sets", fact)

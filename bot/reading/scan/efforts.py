@@ -73,7 +73,7 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
         return [Fact("efforts", s.at(i).start, s.at(k - 1).end, [10.0 - one for one in told] if rir else told)], k
     if (
         joined.text == "/"
-        or joined.text in little("until")
+        or joined.text in little("until") | little("range")
         or joined.has("sep", "and", "or")
         or joined.has("times", "to")
     ) and s.at(end + 1).kind == "num":

@@ -188,6 +188,11 @@ def _fail(s: Scanner, i: int, item: Item, before: list[Fact]) -> tuple[list[Fact
         number = int(s.at(j + 1).value or 0)
         return [Fact("fail", item.start, s.at(j + 1).end, number, {"rep": True})], j + 2
     ordinal = s.at(j).name("scope") if s.at(j).has("scope") else None
+    figure, ending = s.at(j), s.at(j + 1)
+    if figure.kind == "num" and ending.text in little("ordinal_ending") and ending.text.isalpha() and not ending.space:
+        end = j + 2 + s.at(j + 2).has("reps")
+        which = int(figure.value or 0)  # "fallé la 5ta", "missed the 5th"
+        return [Fact("fail", item.start, s.at(end - 1).end, which, {"rep": s.at(j + 2).has("reps")})], end
     if (
         name == "no"
         and s.at(i + 1).value is not None

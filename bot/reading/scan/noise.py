@@ -57,7 +57,8 @@ def noise_after(s: Scanner, i: int) -> int | None:
             return j + 1
     if item.kind == "sym" and item.text in ("€", "$", "£", ":") and s.at(i + 1).kind == "num" and item.text != ":":
         return i + 2
-    if item.text == "=" and s.at(i - 1).kind == "num" and s.at(i + 1).kind == "num":
+    row = s.at(i + 2).text in (",", "/", "-") or s.at(i + 2).kind == "num"  # "5x5 = 5,5,4,4,3"
+    if item.text == "=" and s.at(i - 1).kind == "num" and s.at(i + 1).kind == "num" and not row:
         return i + 2  # "2-4-6-4-2 = 18": the sum of what was told
     if item.kind == "num":
         j = i + 1
