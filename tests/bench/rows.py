@@ -12,8 +12,9 @@ from datetime import UTC, date, datetime, timedelta
 import sqlalchemy as sa
 
 from planner import facts as f
-from storage import due, facts, inbox, loading, outbox, records, retention
+from storage import chats, due, facts, inbox, loading, outbox, records, retention
 from storage.database import run
+from storage.persons import Who
 from storage.roster import Roster, RosterAthlete, RosterCoach
 from storage.store import Store
 
@@ -56,6 +57,8 @@ def main(url: str) -> None:
     )
     with store.transaction() as tx:
         ids = list(loading.load_roster(tx, Roster(RosterCoach("C", "UTC"), entries), NOW).athlete_ids.values())
+        for n in range(50):  # of strangers hardly anything is kept
+            chats.bind_chat(tx, "x", f"c{n}", Who("athlete", ids[10 + n]), NOW)
     for athlete_id in ids[:4]:
         five_years(store, athlete_id)
 
@@ -92,7 +95,7 @@ def main(url: str) -> None:
             row = inbox.next_unhandled(tx, NOW)
             facts.add(tx, ids[10 + number % 50], session, "athlete", NOW, row.id)
             outbox.post(tx, owed(number))
-            due.schedule(tx, _who(ids[10]), "check", date(2032, 1, 5) + timedelta(days=number), NOW)
+            due.schedule(tx, Who("athlete", ids[10]), "check", date(2032, 1, 5) + timedelta(days=number), NOW)
             inbox.mark_handled(tx, row.id, NOW)
 
     def owed(number: int) -> outbox.Outgoing:
@@ -142,12 +145,6 @@ def main(url: str) -> None:
     timed("look for old words where there are none", 20, tidy(NOW - timedelta(days=1)))
     timed(f"let go of {retention.AT_ONCE:,} messages' words each way", 20, tidy(NOW + timedelta(days=1)))
     store.close()
-
-
-def _who(athlete_id: int):
-    from storage.persons import Who
-
-    return Who("athlete", athlete_id)
 
 
 if __name__ == "__main__":
