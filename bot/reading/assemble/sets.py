@@ -51,7 +51,7 @@ def _read(message: Message, facts: list[Fact], work: Work) -> None:
         else:
             without_movement(message, loose, work)
         return
-    unnamed = _unnamed(blocks[0])
+    unnamed = _unnamed(blocks[0], bool(message.context.today))
     if unnamed:
         (read_bare if message.context.today else without_movement)(message, unnamed, work)
         blocks[0] = (blocks[0][0], blocks[0][1][len(unnamed) :])
@@ -81,15 +81,24 @@ def _renamed(blocks: list[tuple[Fact, list[Fact]]]) -> list[tuple[Fact, list[Fac
     return out
 
 
-def _unnamed(block: tuple[Fact, list[Fact]]) -> list[Fact]:
+def _unnamed(block: tuple[Fact, list[Fact]], of_plan: bool) -> list[Fact]:
     """What stands apart before the first movement, where that has sets of its own: "+20: 4,4,4 / dips +10: 8,8,7"."""
     move, own = block
     at = next((i for i, fact in enumerate(own) if fact is move), 0)
     marks = [i + 1 for i in range(at) if own[i].kind == "sep" and own[i].note.get("mark") in ("/", ";", ",")]
     apart = marks[-1] if marks else 0
     if apart and own[apart - 1].note.get("mark") == "," and not _whole_lists(own[:apart], own[apart:at], own[at + 1 :]):
+        apart = 0
+    if apart and _told(own[: apart - 1]) and _told(own[apart:]):
+        return own[:apart]
+    if not of_plan:
         return []
-    return own[:apart] if apart and _told(own[: apart - 1]) and _told(own[apart:]) else []
+    # "Top set 3 @ 30. One arm: left 1 right 1": on a day with a plan a sentence may leave the main lift unnamed.
+    ends = [i + 1 for i in range(at) if own[i].kind == "sep" and own[i].value == 3]
+    apart = ends[-1] if ends else 0
+    scoped = any(fact.kind == "scope" for fact in own[:apart])
+    work = _told(own[:apart]) or (scoped and any(fact.kind == "bare" for fact in own[:apart]))
+    return own[:apart] if apart and work and has_work(own[at:]) else []
 
 
 def _whole_lists(head: list[Fact], lead: list[Fact], tail: list[Fact]) -> bool:

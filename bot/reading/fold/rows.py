@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from bot.reading.facts import Fact
 from bot.reading.reading import Ask
 
+MOST_TIMES = 4  # so many times the reps of before are no change of them
 PAUSES = ("top", "middle", "bottom")
 
 
@@ -60,6 +61,8 @@ class Folded:
 def change(rows: Sequence[Row], new: float, old: float, unit: str | None, to_kg: Callable[..., float]) -> None:
     """ "50 instead of 45": whichever value of the sets is the old one becomes the new one."""
     for row in rows:
+        if unit is None and new > MOST_TIMES * old and row.reps == old:
+            continue  # "4 at 30 instead of 3": no 30 reps
         if unit == "reps" or (
             unit is None and row.reps == old and not (row.load_kg and abs(row.load_kg - to_kg(old)) < 0.3)
         ):

@@ -41,6 +41,8 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
     counted = next((f for f in said.values if f.kind == "count" and not f.note.get("of_plan")), None)
     if counted is not None and counted.note.get("more"):
         return more_sets(told, said, counted)
+    if "only" in names and "except" in names:
+        return False  # "everything but only 2 sets of push-ups"
     count = None if counted is None else counted.value
     if count is None or said.scoped or len(said.values) > 1 or not names & {"less", "more", "except"}:
         return False

@@ -119,11 +119,18 @@ def _came_to(base: list[Row], facts: list[Fact], scoped: list[Fact]) -> bool:
     """ "Couldn't finish the last set, got 2": what the set missed came to."""
     missed = [f for f in facts if f.kind == "fail"]
     told = [f for f in facts if f.kind == "bare" or (f.kind == "rows" and len(f.value) == 1 and f.value[0].reps)]
+    short = [row for row in base if row.touched and row.reps is not None and missed and row.reps + 1 == missed[0].value]
+    if len(missed) == len(short) == 1 and not told and not scoped:
+        short[0].failed = True  # "the top set only 2, failed the third"
+        return True
     if len(missed) != 1 or len(told) != 1 or missed[0].note.get("rep") or any(f.kind in ("load", "at") for f in facts):
         return False
-    scope = scoped[-1].value if scoped else missed[0].value
-    where = addressed(base, scope, None) if scope is not None else []
     reps = int(told[0].value if told[0].kind == "bare" else told[0].value[0].reps)
+    next_rep = missed[0].value == reps + 1  # "top set only 2, failed the third"
+    scope = scoped[-1].value if scoped else None if next_rep else missed[0].value
+    where = addressed(base, scope, None) if scope is not None else base if next_rep and len(base) == 1 else []
+    if len(where) > 1 and not isinstance(scope, tuple):
+        return False
     if not where or any(row.reps is None or reps > row.reps for row in where):
         return False
     for row in where:

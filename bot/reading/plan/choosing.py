@@ -84,3 +84,20 @@ def best_rows(rows: list[Row], stated: list[Fact]) -> list[int]:
             first = rows[own[0]].movement
             return [i for i in own if rows[i].movement == first]
     return main_rows(rows)
+
+
+def exact_rows(rows: Sequence[Row], stated: Fact) -> list[int]:
+    """The planned sets that a scheme repeats to the letter: "4x4" of a day of 4x4 pull-ups and 3x6 dips; else none."""
+    if stated.kind != "rows" or not stated.note.get("plain"):
+        return []
+    told = [(entry.reps, entry.hold_s) for entry in stated.value]
+    found: list[list[int]] = []
+    for name in dict.fromkeys(row.movement for row in rows if row.part != "warm_up"):
+        own = [at for at, row in enumerate(rows) if row.movement == name and row.part != "warm_up"]
+        sides = {rows[at].side for at in own}
+        sets = [at for at in own if rows[at].side != "right"] if sides == {"left", "right"} else own
+        values = [(rows[at].reps, rows[at].hold_s) for at in sets]
+        timed = [(None, float(reps)) if reps is not None else (None, hold) for reps, hold in told]
+        if values in (told, timed):
+            found.append(own)
+    return found[0] if len(found) == 1 else []

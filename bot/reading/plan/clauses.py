@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
+from bot.reading.plan.choosing import exact_rows
 from bot.reading.plan.ground import PARTS, members, plan_names
 
 VALUED = frozenset("rows bare load loads at instead delta count assist".split())
@@ -55,7 +57,7 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             close()
         current.append(fact)
     close()
-    clauses = _join_exceptions(_join_sides(clauses))
+    clauses = _apart(rows, _join_exceptions(_join_sides(clauses)))
     for clause in clauses:
         for fact in clause.facts:
             clause.names |= plan_names(fact)
@@ -85,6 +87,20 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
         if "holds" in clause.names and not clause.targets:
             clause.targets = [i for i, row in enumerate(rows) if row.hold_s is not None]
     return clauses
+
+
+def _apart(rows: Sequence[Row], clauses: list[Clause]) -> list[Clause]:
+    """ "4x4 3x6 done": schemes of two planned movements, one clause each."""
+    out: list[Clause] = []
+    for clause in clauses:
+        places = [at for at, fact in enumerate(clause.facts) if fact.kind == "rows"]
+        if len(places) > 1 and all(exact_rows(rows, clause.facts[at]) for at in places):
+            bounds = [0, *places[1:], len(clause.facts)]
+            parts = [clause.facts[start:end] for start, end in pairwise(bounds)]
+            out += [Clause(part, sentence=clause.sentence) for part in parts]
+        else:
+            out.append(clause)
+    return out
 
 
 def _only_names(facts: Sequence[Fact]) -> bool:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
+from bot.reading.plan.choosing import exact_rows
 from bot.reading.plan.ground import PARTS, members, plan_names
 from bot.reading.plan.value import near_load, near_reps
 
@@ -126,4 +127,21 @@ def _loads_on(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     return scoped and then and len(told) > 1 and near and not reps
 
 
-FORMS = (_beside_parts, _of_one_side, _rated, _loads_on, _first_ones, _fewer, _unfinished)
+def _each_exact(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "4x4, 3x6": the schemes of two planned movements, to the letter."""
+    stated = [fact for fact in facts if fact.kind == "rows"]
+    if len(stated) < 2 or any(fact.kind == "move" for fact in facts):
+        return False
+    meant = [tuple(exact_rows(rows, fact)) for fact in stated]
+    return all(meant) and len(set(meant)) == len(meant)
+
+
+def _side_alone(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "Did only the right arm" of planned pairs."""
+    sided = [fact for fact in facts if fact.kind == "side" and fact.value in ("left", "right")]
+    only = any(plan_names(fact) & {"only"} for fact in facts)
+    worked = any(fact.kind in WORK | {"move", "fail", "effort"} for fact in facts)
+    return len(sided) == 1 and only and not worked and any(row.side for row in rows)
+
+
+FORMS = (_each_exact, _side_alone, _beside_parts, _of_one_side, _rated, _loads_on, _first_ones, _fewer, _unfinished)

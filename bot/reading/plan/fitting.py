@@ -53,6 +53,7 @@ def fill_from_plan(message: Message, mention: Mention, folded: Folded, facts: Se
         return
     stated = [fact for fact in facts if fact.kind == "rows"] or [fact for fact in facts if fact.kind == "bare"]
     if not stated:
+        _so_many(rows, folded, facts)
         return
     if any(row.reps is None and row.hold_s is None for row in folded.rows):
         lone = [fact for fact in facts if fact.kind == "bare"]
@@ -82,3 +83,22 @@ def fill(row: Row, twin: Row) -> None:
     row.pauses = row.pauses or twin.pauses
     if twin.hold_s is not None and row.hold_s is None and row.reps is not None:
         row.hold_s, row.reps = float(row.reps), None
+
+
+def _so_many(rows: Sequence[Row], folded: Folded, facts: Sequence[Fact]) -> None:
+    """ "Dips 2 sets" of three planned: two of them, as planned."""
+    counts = [fact for fact in facts if fact.kind == "count"]
+    pairs = {row.side for row in rows} == {"left", "right"}
+    planned = len(rows) // 2 if pairs else len(rows)
+    alike = len({(row.reps, row.hold_s, row.load_kg) for row in rows}) == 1
+    if len(counts) != 1 or counts[0].value > planned or not alike or len(folded.rows) != counts[0].value:
+        return
+    if any(row.reps is not None or row.hold_s is not None for row in folded.rows):
+        return
+    folded.asks = [ask for ask in folded.asks if ask.about != "reps"]
+    for row in folded.rows:
+        row.reps = rows[0].reps
+        row.hold_s = rows[0].hold_s
+        fill(row, rows[0])
+    if pairs:
+        folded.rows[:] = [replace(row, side=side) for row in folded.rows for side in ("left", "right")]

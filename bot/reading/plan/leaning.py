@@ -54,8 +54,10 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True
     if any(alone(facts, i) for i, fact in enumerate(facts) if "all_lifts" in plan_names(fact)):
         return True
-    if not moves and (_one_by_one(facts) or _only_load(message, facts)):
-        return True
+    known = {row.movement for row in ground(message)}
+    planned = all(set(members(fact.value)) & known for fact in moves)
+    if (planned and _one_by_one(facts)) or (not moves and _only_load(message, facts)):
+        return True  # "pull-ups only 3 on the last set"
     if (
         not moves
         and any(f.kind == "scope" and f.value not in ("over", "all") for f in facts)
@@ -72,7 +74,6 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     if not moves and {"left", "right"} <= sides and any(f.kind == "scope" and f.value == "all" for f in facts):
         return any(row.side for row in ground(message))
     if moves:
-        known = {row.movement for row in ground(message)}
         worked = any(fact.kind in ("rows", "bare", "loads") for fact in facts)
         named = any(set(members(fact.value)) & known for fact in moves)
         if "instead" in names and named and not all(set(members(fact.value)) & known for fact in moves):
@@ -113,12 +114,13 @@ def _one_by_one(facts: Sequence[Fact]) -> bool:
     if not told or any(fact.kind == "count" or (fact.kind == "rows" and len(fact.value) > 1) for fact in facts):
         return False
     clauses = [clause for clause in _between(facts) if any(fact in told for fact in clause)]
-    for at, clause in enumerate(clauses):
+    for at, whole_clause in enumerate(clauses):
+        strange = sum(fact.kind == "word" and not fact.note.get("noise") for fact in whole_clause)
+        clause = [fact for fact in whole_clause if fact.kind != "word" and not plan_names(fact) & {"the"}]
         scopes = [place for place, fact in enumerate(clause) if fact.kind == "scope" and fact.value not in UNSURE]
         values = [place for place, fact in enumerate(clause) if fact in told]
         if at:
             scopes += [place for place, fact in enumerate(clause) if plan_names(fact) & {"rest"}]  # "rest 20"
-        strange = sum(fact.kind == "word" and not fact.note.get("noise") for fact in clause)
         rated = at and all(clause[place].kind == "effort" for place in values)
         if rated and not scopes and not strange:
             continue  # "last set only 2, rpe 9"

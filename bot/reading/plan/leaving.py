@@ -29,7 +29,8 @@ def left_out(told: Told, said: Said) -> bool:
     targets = said.clause.targets
     if said.sided and not targets:
         targets = [at for at, row in enumerate(rows) if row.side is not None]
-    told_anew = any(f.kind in ("bare", "rows", "load", "instead", "delta") for f in values)
+    only_so_many = "only" in names and any(f.kind == "count" for f in values)
+    told_anew = only_so_many or any(f.kind in ("bare", "rows", "load", "instead", "delta") for f in values)
     if named and told_anew and "skipped" not in names:
         return False  # "done except rotations only 10 on the left"
     if scoped and told_anew:
@@ -85,7 +86,8 @@ def first_only(told: Told, said: Said) -> bool:
 def one_side_only(told: Told, said: Said) -> bool:
     """ "Rotations only right side": the other side was not done."""
     sides = {f.value for f in said.clause.facts if f.kind == "side"}
-    targets = said.clause.targets or told.sticky
+    own = [at for at, row in enumerate(told.rows) if row.side is not None]
+    targets = said.clause.targets or told.sticky or own
     if len(sides) != 1 or "only" not in said.names or {told.rows[at].side for at in targets} != {"left", "right"}:
         return False
     for at in targets:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
-from bot.reading.plan.choosing import counted_rows, main_rows, the_rows
+from bot.reading.plan.choosing import best_rows, counted_rows, exact_rows, the_rows
 from bot.reading.plan.state import Said, Told
 from bot.reading.reading import Ask
 from planner.movements import movement
@@ -34,7 +34,9 @@ def meant(told: Told, said: Said, efforts_only: bool) -> list[int]:
         return [i for i, row in enumerate(rows) if row.part != "warm_up"]
     counted = next((f for f in values if f.kind == "count" and f.note.get("of_plan")), None)
     own = counted_rows(rows, counted.note["of_plan"]) if counted else []
-    return the_rows(rows, values) or own or main_rows(rows)
+    stated = [fact for fact in values if fact.kind == "rows"]
+    exact = exact_rows(rows, stated[0]) if len(stated) == 1 else []
+    return the_rows(rows, values) or own or exact or best_rows(rows, stated)
 
 
 def _of_load(told: Told, deltas: list[Fact]) -> list[int] | None:

@@ -12,7 +12,7 @@ from bot.reading.fold.rows import Row
 from bot.reading.fold.sets import Work, to_set
 from bot.reading.message import Message
 from bot.reading.plan.change import change
-from bot.reading.plan.choosing import best_rows, the_rows
+from bot.reading.plan.choosing import best_rows, exact_rows, the_rows
 from bot.reading.plan.clauses import Clause, clauses_of
 from bot.reading.plan.ground import STRONG, ground, plan_names
 from bot.reading.plan.state import Told
@@ -78,8 +78,10 @@ def read_bare(message: Message, facts: list[Fact], work: Work) -> None:
     if stated and all(len(f.value) == 1 and not f.note.get("the") for f in stated) and not loads:
         return
     rows = ground(message)
-    targets = the_rows(rows, facts) or best_rows(rows, stated)
+    targets = the_rows(rows, facts) or (exact_rows(rows, stated[0]) if stated else []) or best_rows(rows, stated)
     lists = [f for f in stated if f.note.get("list")]
+    schemes = [f for f in stated if f.note.get("plain") and len(f.value) > 1]
+    lists = lists if len(lists) > 1 else schemes
     if len(lists) > 1 and sum(len(f.value) for f in lists) > len(targets):
         # "4 4 4 4 and 8 8 8": of two movements, and which is not said
         work.asks.append(Ask("movement", message.span(lists[0].start, lists[-1].end)))

@@ -25,7 +25,7 @@ def other_work(told: Told, said: Said) -> bool:
         return swapped(told, said)
     if "extra_set" in names:
         targets = clause.targets or main_rows(rows)
-        told.added[targets[-1]] = [replace(rows[targets[-1]])]
+        told.added[targets[-1]] = [replace(rows[at]) for at in targets[-told.step(targets[-1]) :]]
         told.added_in = (targets[-1], clause.sentence)
         told.everything = told.everything or bool(names & {"done", "planned", "same", "fine"})
         if any(fact.kind != "bare" for fact in said.values):

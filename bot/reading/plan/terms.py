@@ -34,7 +34,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     told = _leaving(message, told)
     told = ticked_off(message, told)
     told = without_reasons(message, told)
-    told = _too_heavy(_so_many_of(told, rows), rows)
+    told = _too_heavy(_so_many_of(_holds(told, rows), rows), rows)
     told = _in_place_of(_all_of_them(_ranges(message, told), rows))
     told = _chosen(told)
     told = _listed(told)
@@ -166,6 +166,21 @@ def _so_many_of(facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
             if done:
                 out.append(Fact("ask", fact.start, fact.end, "sets"))
                 continue
+        out.append(fact)
+    return out
+
+
+def _holds(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "3 holds, then the wrists gave up": so many of the planned sets."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        after = facts[at + 1] if at + 1 < len(facts) else None
+        of_holds = (
+            fact.kind == "bare" and after is not None and "holds" in plan_names(after) and after.start == fact.end
+        )
+        if of_holds and fact.value == int(fact.value) and any(row.hold_s not in (None, fact.value) for row in rows):
+            out.append(Fact("count", fact.start, fact.end, int(fact.value), {"only": True}))
+            continue
         out.append(fact)
     return out
 

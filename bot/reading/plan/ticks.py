@@ -61,7 +61,7 @@ def ticked_off(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 
 def _names(fact: Fact) -> bool:
     """Whether a fact names something of the plan."""
-    return fact.kind == "move" or bool(plan_names(fact) & {*PARTS, "rest", "holds"})
+    return fact.kind in ("move", "side") or bool(plan_names(fact) & {*PARTS, "rest", "holds"})
 
 
 def _marked(own: list[Fact], sign: Fact, name: str) -> list[Fact]:

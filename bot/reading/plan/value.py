@@ -55,6 +55,9 @@ def _instead(message: Message, fact: Fact, where: Sequence[Row], asks: list[Ask]
     assists = [row for row in where if row.assist_kg and abs(row.assist_kg - was) < SAME_KG]
     reps = [row for row in where if row.reps == old and unit in (None, "reps")]
     holds = [row for row in where if row.hold_s == old and unit in (None, "sec")]
+    if unit is None and reps and not loads and new > 2 * old + MORE_REPS:
+        asks.append(Ask("reps", message.span(fact.start, fact.end)))  # "4 at 30 instead of 3"
+        return True
     if unit == "reps" or (reps and not loads):
         for row in reps or where:
             row.reps = int(new)

@@ -124,6 +124,8 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item, j = s.at(i), i + 1
     name = item.name("scope")
     nxt = s.at(j)
+    if item.has("plan", "all_lifts") and nxt.has("sets", "sets"):
+        return [Fact("scope", item.start, nxt.end, "all", {"text": item.text})], j + 1  # "3/3 both sets"
     if name in ("first", "last"):
         two = nxt.has("plan", "pair")
         n = 2 if two else nxt.value
