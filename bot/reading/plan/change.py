@@ -119,8 +119,9 @@ def _came_to(base: list[Row], facts: list[Fact], scoped: list[Fact]) -> bool:
     """ "Couldn't finish the last set, got 2": what the set missed came to."""
     missed = [f for f in facts if f.kind == "fail"]
     told = [f for f in facts if f.kind == "bare" or (f.kind == "rows" and len(f.value) == 1 and f.value[0].reps)]
-    short = [row for row in base if row.touched and row.reps is not None and missed and row.reps + 1 == missed[0].value]
-    if len(missed) == len(short) == 1 and not told and not scoped:
+    nth = missed[0].value or (scoped[-1].value if scoped else None) if missed else None
+    short = [row for row in base if row.touched and row.reps is not None and row.reps + 1 == nth]
+    if len(missed) == len(short) == 1 and not told and (not scoped or len(base) == 1):
         short[0].failed = True  # "the top set only 2, failed the third"
         return True
     if len(missed) != 1 or len(told) != 1 or missed[0].note.get("rep") or any(f.kind in ("load", "at") for f in facts):

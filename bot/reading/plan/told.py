@@ -112,6 +112,11 @@ def kept_whole(told: Told, said: Said) -> None:
         if named:
             for at in said.clause.targets:
                 told.keep.setdefault(at, True)
+        elif said.sided and not told.sticky and any(row.side is None for row in told.rows):
+            sides = {f.value for f in said.clause.facts if f.kind == "side"}
+            for at, row in enumerate(told.rows):
+                if row.side in sides:
+                    told.keep.setdefault(at, True)  # "left done, right not": of the one-armed work alone
         elif not said.sided or not told.sticky:
             surely = names & {"done", "planned", "same", "extra_set"}
             if surely == {"done"} and len(said.values) == 1 and _so_many(said.values[0]):

@@ -43,6 +43,11 @@ def apply(
     if fact.kind == "rows":
         return _work(fact, where, sure)
     carried = fact.start > 0 and message.tokens[fact.start - 1].text in little("with")
+    done = "only" in clause.names or any(f.kind == "scheme" and f.value == "got" for f in clause.facts)
+    most = max((row.reps or 0 for row in where), default=0)
+    if sure and fact.value in EFFORTS and fact.value > most > 0 and not done and not verb and where[0].hold_s is None:
+        asks.append(Ask("reps", span))  # "last set 9" of planned sixes: reps or an effort
+        return True
     return _bare(fact, where, asks, span, verb, sure, carried or "took" in clause.names)
 
 
