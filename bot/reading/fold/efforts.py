@@ -17,6 +17,9 @@ class EffortFacts(FoldState):
             self.early_effort = value
             return
         self.last_effort = value
+        if self._of_set_to_come(fact):
+            self.rpe = value
+            return
         if self.mend:
             self.mend = False
         if (
@@ -88,6 +91,13 @@ class EffortFacts(FoldState):
             self.efforts_open.append((value, 2 if own_sentence else 1))
         else:
             self.effort_inside = True
+
+    def _of_set_to_come(self, fact: Fact) -> bool:
+        """ "3x5 with 20, then bodyweight to failure: 11": of the set that follows."""
+        at = self.place(fact)
+        before = [one.kind for one in self.block.facts[max(0, at - 2) : at]]
+        new = before == ["sep", "load"] and self.block.facts[at - 2].value == 2
+        return bool(self.rows) and new and bool(fact.note.get("words")) and self.next_is("bare", "rows")
 
     def said_since_sentence(self, fact: Fact) -> bool:
         at = next((i for i, f in enumerate(self.block.facts) if f.start == fact.start), 0)

@@ -129,7 +129,8 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if name in ("first", "last"):
         two = nxt.has("plan", "pair")
         n = 2 if two else nxt.value
-        if n is not None and 2 <= n <= MOST_NAMED and n == int(n):
+        whole = item.text.endswith(tuple(little("one_set"))) and not s.at(j + 1).has("sets", "sets")  # "first set five"
+        if n is not None and 2 <= n <= MOST_NAMED and n == int(n) and not whole:
             sets = s.at(j + 1).has("sets", "sets")
             led = s.at(i - 1).has("plan", "the") and s.at(j + 1).has("load", "at")  # "die ersten 3 mit 22,5"
             alone = item.text.startswith(tuple(little("of_one_set")))  # "im letzten sechs"

@@ -152,10 +152,11 @@ def _plus(s: Scanner, at: int, last: int) -> tuple[list[Fact], int] | None:
     """ "5, 5, 4+1": one more after a breath, where a load would be told apart from the number."""
     sign, number = s.at(at), s.at(at + 1)
     tight = sign.has("load", "plus") and not sign.space and number.kind == "num" and not number.space
-    if not tight or number.value not in range(1, MOST_PLUS + 1) or number.value > last or s.unit_at(at + 2) is not None:
+    value = number.value or 0.0
+    if not tight or value not in range(1, MOST_PLUS + 1) or value > last or s.unit_at(at + 2) is not None:
         return None
     link = Fact("link", sign.start, sign.end, "straight")
-    rows = [Entry(int(number.value))]
+    rows = [Entry(int(value))]
     return [link, Fact("rows", number.start, number.end, rows, {"one": True, "reps": True})], at + 2
 
 

@@ -19,7 +19,7 @@ def load_for(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return risen
     first = i + 1 if s.at(i).has("load", "plus", "at", "sign") else i
     number = s.at(first)
-    if number.kind != "num" or number.value is None or number.spelled:
+    if number.kind != "num" or number.value is None or (number.spelled and number.value < LEAST_LOAD):
         return None
     unit = s.unit_at(first + 1)
     j = first + (2 if unit in ("kg", "lb") else 1)

@@ -110,7 +110,7 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     form = s.at(end).has("sets") and s.at(j - 1).text in little("weight") and labelled(s, end) is not None
     if s.at(end).has("times", "x") or (s.at(end).has("sets") and value == int(value) and not form):
         return None
-    led = s.at(i - 1).value is None and not s.at(i - 1).has("reps") and not s.at(i - 1).has("sets")
+    led = s.at(i - 1).value is None and not any(s.at(i - 1).has(name) for name in ("reps", "sets", "count"))
     if how == "at" and led and s.at(end).kind == "move" and s.whole(value) and chain(s, end + 1) is None:
         return None  # "started with 10 pull-ups"
     named = s.at(j - 1).text.endswith(tuple(little("weight")))

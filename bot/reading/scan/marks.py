@@ -264,6 +264,7 @@ def _scope(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int]:
         and s.at(j).value is not None
         and (s.at(j).value in (1, 2, 3, 4, 5, 6) and s.at(j).spelled)
         and not item.text.startswith(tuple(little("of_one_set")))
+        and not item.text.endswith(tuple(little("one_set")))  # "first set five"
         and not s.at(j + 1).has("unit")
     ):
         value = (name, int(s.at(j).value or 1))

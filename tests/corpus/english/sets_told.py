@@ -123,3 +123,19 @@ say("pull ups with the rucksack 4x5", "pull_up 4x5 +?", ask="load_kg: rucksack")
 say("4x5 pull ups slightly heavier than last time", "pull_up 4x5 +?", ask="load_kg: slightly heavier than last time")
 say("did the pull ups, forgot to count", does="report", ask="sets: forgot to count")
 say("4 sets pull ups. 17.5. 4,4,4,3.", "pull_up 4,4,4,3 +17.5")
+
+# Dictated.
+say("first set five second set five third set four pull ups with fifteen kilos", "pull_up 5,5,4 +15")
+say("four fours at twenty pull ups", "pull_up 4x4 +20")
+say("ten singles at thirty five pull ups every minute", "pull_up 10x1 +35")
+say("hundred pushups in sets of twenty", "push_up 5x20")
+say("twenty kilos three by five chin ups then bodyweight to failure eleven", "chin_up 3x5 +20; chin_up 11 @10")
+say("chins four sets of six with twelve kilos, last one like an eight and a half", "chin_up 4x6 +12 last@8.5")
+say("pull ups, fifteen for four, and twenty for three", "pull_up 4 +15; pull_up 3 +20")
+
+# Yet to be done, or long past.
+say("will do 3x8 dips later", does="smalltalk", does_or=("unknown",))
+say("going to do 4x4 pull ups tonight", does="smalltalk", does_or=("unknown",))
+say("plan for today: 5x3 pull ups 22.5. I'll report later", does="smalltalk")
+say("I can do 12 pull ups now", does="smalltalk", does_or=("unknown",))
+say("the video shows 5x5 but I only did 4x5 pull ups", "pull_up 4x5")
