@@ -152,7 +152,7 @@ def _judged(message: Message, facts: Sequence[Fact]) -> list[Fact]:
             out[-1] = replace(before, value=before.value[0])
             out.append(replace(fact, kind="effort"))
             continue
-        led = _rating(message, out) if sure else None
+        led = _rating(message, out, at + 1 == len(facts) or facts[at + 1].kind == "sep") if sure else None
         if led is not None:
             del out[led:]
             out.append(replace(fact, kind="effort"))
@@ -161,7 +161,7 @@ def _judged(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     return out
 
 
-def _rating(message: Message, before: Sequence[Fact]) -> int | None:
+def _rating(message: Message, before: Sequence[Fact], closes: bool) -> int | None:
     """Where the article stands that makes a number rate a set: "the last (was) a (solid) 9"; None where none does."""
     at = len(before) - 1
     if at > 0 and before[at].kind == "word" and not _article(message, before[at]):
@@ -170,7 +170,7 @@ def _rating(message: Message, before: Sequence[Fact]) -> int | None:
         return None
     led = before[max(0, at - REACH) : at]
     scope = next((i for i, one in enumerate(led) if one.kind == "scope"), None)
-    if scope is None and _closes_sets(led):
+    if scope is None and closes and _closes_sets(led):
         return at  # "5x3 with 20, an 8"
     if scope is None or any(one.kind not in ("word", "sep", "scheme") or one.value == 3 for one in led[scope + 1 :]):
         return None

@@ -191,8 +191,8 @@ def _fail(s: Scanner, i: int, item: Item, before: list[Fact]) -> tuple[list[Fact
     figure, ending = s.at(j), s.at(j + 1)
     if figure.kind == "num" and ending.text in little("ordinal_ending") and ending.text.isalpha() and not ending.space:
         end = j + 2 + s.at(j + 2).has("reps")
-        which = int(figure.value or 0)  # "fallé la 5ta", "missed the 5th"
-        return [Fact("fail", item.start, s.at(end - 1).end, which, {"rep": s.at(j + 2).has("reps")})], end
+        nth = int(figure.value or 0)  # "fallé la 5ta", "missed the 5th"
+        return [Fact("fail", item.start, s.at(end - 1).end, nth, {"rep": s.at(j + 2).has("reps")})], end
     if (
         name == "no"
         and s.at(i + 1).value is not None
