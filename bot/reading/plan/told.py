@@ -58,6 +58,9 @@ def take(told: Told, clause: Clause) -> None:
                 told.work.session_rpe = fact.value
         return
     targets = clause.targets or told.sticky
+    if not clause.targets and any(fact.kind == "scope" and fact.value == "rest" for fact in clause.facts):
+        # "pull-ups with 25 the first, the rest with 22.5"
+        targets = [at for at in targets if not told.rows[at].touched] or targets
     if said.named:
         told.sticky, told.sticky_at = clause.targets, clause.sentence
     if not targets and said.sided:

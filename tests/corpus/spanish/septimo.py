@@ -91,3 +91,18 @@ say(
     ask="sets: con banda en vez de lastre",
     today=PLAN,
 )
+
+# Lo que parecía otra cosa.
+say("dominadas 5x3 con 20, podría hacer una más", "pull_up 5x3 +20 last@9")
+say("dominadas 5x3 con 20 bastante fáciles", "pull_up 5x3 +20")
+say("dominadas 5x5 -> 5 5 5 4 3", "pull_up 5,5,5,4,3")
+say("dominadas 5x5 última incompleta (3)", "pull_up 5,5,5,5,3")
+say("dominadas 4 series: 5, 5, 4 y la otra 3", "pull_up 5,5,4,3")
+say("dominadas 4x5 con 20 25 25 30", "pull_up 5 +20; pull_up 2x5 +25; pull_up 5 +30")
+say("fondos: cuatro de ocho con veinte; dominadas: cinco de tres con veinticinco", "dip 4x8 +20; pull_up 5x3 +25")
+say("remo con mancuerna de veinte tres por diez por lado", "row 3x10 LR +20")
+say("l-sit paralelas 4x12s", "l_sit 4x12s")
+say("100 flexiones en 10 series de 10", "push_up 10x10")
+say("escalera de 1 a 5 dominadas", "pull_up 1,2,3,4,5")
+say("calentamiento y 3 series, tuve que parar", f"{WARM}; pull_up 3x3 +22.5", today=PLAN)
+say("dominadas con 25 la primera y el resto con 22,5", "pull_up 3 +25; pull_up 4x3 +22.5", today=PLAN)
