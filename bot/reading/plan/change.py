@@ -32,6 +32,8 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
     if not any(row.side for row in base):
         whole = whole or any(f.kind == "side" and f.value == "each" for f in facts)  # "3 reps each": each set
         facts = [f for f in facts if not (f.kind == "side" and f.value == "each")]
+    elif len([f for f in facts if f.kind in ("bare", "rows")]) == 1:
+        whole = whole or any(f.kind == "side" and f.value == "each" for f in facts)  # "only 10 per side"
     side = next((f.value for f in facts if f.kind == "side" and f.value in ("left", "right")), None)
     sides = [f for f in facts if f.kind == "side"]
     stated = [f for f in facts if f.kind == "rows"]

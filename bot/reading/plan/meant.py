@@ -7,6 +7,7 @@ from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.plan.choosing import best_rows, counted_rows, exact_rows, the_rows
 from bot.reading.plan.state import Said, Told
+from bot.reading.plan.value import near_load
 from bot.reading.reading import Ask
 from planner.movements import movement
 
@@ -29,7 +30,10 @@ def meant(told: Told, said: Said, efforts_only: bool) -> list[int]:
     if not said.named and any(f.kind == "load" and f.note.get("none") for f in values) and told.everything:
         return [i for i, row in enumerate(rows) if row.load_kg and carried(row)]  # "as planned, but bodyweight only"
     if "all_lifts" in said.names and values[0].kind in ("bare", "load") and not one_set:
-        return [i for i, row in enumerate(rows) if row.part != "warm_up"]
+        own = [i for i, row in enumerate(rows) if row.part != "warm_up"]
+        kg = values[0].note.get("kg", values[0].value)
+        # "17.5 for everything" is no load of the light dumbbells
+        return [i for i in own if kg and near_load(kg, [rows[i]])] or own
     if whole and efforts_only:
         return [i for i, row in enumerate(rows) if row.part != "warm_up"]
     counted = next((f for f in values if f.kind == "count" and f.note.get("of_plan")), None)

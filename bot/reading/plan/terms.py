@@ -34,7 +34,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     told = _leaving(message, told)
     told = ticked_off(message, told)
     told = without_reasons(message, told)
-    told = _too_heavy(_so_many_of(_holds(told, rows), rows), rows)
+    told = _too_heavy(_so_many_of(message, _holds(told, rows), rows), rows)
     told = _in_place_of(_all_of_them(_ranges(message, told), rows))
     told = _chosen(told)
     told = _listed(told)
@@ -142,6 +142,10 @@ def _all_of_them(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
     out: list[Fact] = []
     for fact in facts:
         counted = fact.kind == "count" and not fact.note.get("of_plan") and out and out[-1].kind == "scope"
+        the = fact.kind == "count" and len(facts) > 2 and out and plan_names(out[-1]) & {"the"}
+        if the and not fact.note.get("of_plan") and counted_rows(rows, int(fact.value)):
+            out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": ""})  # "las dos series"
+            continue
         if counted and out[-1].value == "all" and counted_rows(rows, int(fact.value)):
             out[-1] = replace(out[-1], end=fact.end, note={**out[-1].note, "sets": int(fact.value), "names": ["done"]})
             continue
@@ -149,12 +153,20 @@ def _all_of_them(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
     return out
 
 
-def _so_many_of(facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+def _so_many_of(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "Done 4/5" of five planned threes: four of the five sets; where it may be reps too, that is asked."""
     out: list[Fact] = []
     done = any(plan_names(fact) & {"done", "planned", "only"} for fact in facts)
     moves = any(fact.kind == "move" for fact in facts)
     for fact in facts:
+        last = out[-2:]
+        if fact.kind == "bare" and len(last) == 2 and last[0].kind == "bare" and last[1].kind == "word":
+            of = message.tokens[last[1].start].text in little("out_of") and last[1].end - last[1].start == 1
+            own = counted_rows(rows, int(fact.value)) if of else []
+            if own and last[0].value <= fact.value and all(rows[at].reps != fact.value for at in own):
+                note = {"of_plan": int(fact.value)}  # "pull-ups 4 of 5"
+                out[-2:] = [Fact("count", last[0].start, fact.end, int(last[0].value), note)]
+                continue
         pair = fact.value if fact.kind == "rows" and fact.note.get("mark") == "/" and len(fact.value) == 2 else []
         own = counted_rows(rows, pair[1].reps or 0) if pair else []
         if own and not moves and not any(rows[at].side for at in own) and (pair[0].reps or 0) <= (pair[1].reps or 0):

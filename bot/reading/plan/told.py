@@ -44,6 +44,9 @@ def take(told: Told, clause: Clause) -> None:
             return
         only_named(told, said)
         return
+    if all(fact.kind == "assist" and fact.value is None for fact in said.values):
+        told.ask("assist_kg", clause)  # "the last one with help": of how many kilograms is not said
+        return
     _set_in_mind(told, said)
     efforts_only = all(fact.kind in ("effort", "effort_range", "at") for fact in said.values)
     if efforts_only and not said.scoped and not said.named and told.pointed and told.pointed[0] == clause.sentence:
