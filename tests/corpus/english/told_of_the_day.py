@@ -35,7 +35,7 @@ say("all five sets in, only I put 20 on", "pull_up 5x3 +20", today=DAY)
 say("pull ups only 3 sets instead of 5 and with 2.5 less", "pull_up 3x3 +20", today=DAY)
 say("same as plan, 2.5 more", "scapular_pull_up 2x8; pull_up 5x3 +25; external_rotation LR 2x12 +4", today=DAY)
 say("done but only 20kg", "scapular_pull_up 2x8; pull_up 5x3 +20; external_rotation LR 2x12 +4", today=DAY)
-say("12/12 and 10/12", "", today=DAY, ask="movement: 12/12 and 10/12")
+say("12/12 and 10/12", "", "report", today=DAY, ask="movement: 12/12 and 10/12")
 say(
     "3x4, last one only 3 on the left",
     "archer_ring_elbow LR 2x4; archer_ring_elbow L 3; archer_ring_elbow R 4",

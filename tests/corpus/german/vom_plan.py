@@ -225,7 +225,7 @@ say("alles 2,5 schwerer", "pull_up 4x4 +22.5; dip 3x6 +17.5", today=DIPS)
 say("erledigt, 2,5 mehr", "pull_up 4x4 +?; dip 3x6 +?", today=DIPS, ask="load_kg: 2,5 mehr")
 say("statt Dips Liegestütze 3x15", "push_up 3x15", today=DIPS)
 say("Aufwärmen und Klimmzüge gemacht, Rest keine Zeit", "scapular_pull_up 2x8; pull_up 5; pull_up 4x4 +20", today=FULL)
-say("Zubehör weggelassen", "", today=FULL, ask="sets: weggelassen")
+say("Zubehör weggelassen", "", "report", today=FULL, ask="sets: weggelassen")
 say(
     "Hauptteil mit 17,5, Zubehör nach Plan",
     "pull_up 4x4 +17.5; external_rotation LR 2x12 +4; face_pull 2x15 +15",

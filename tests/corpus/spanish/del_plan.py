@@ -189,7 +189,7 @@ say(
     "scapular_pull_up 2x8; pull_up 5; pull_up 4x4 +20",
     today=FULL,
 )
-say("accesorios fuera", "", today=FULL, ask="sets: fuera")
+say("accesorios fuera", "", "report", today=FULL, ask="sets: fuera")
 say(
     "principal con 17,5, accesorios según el plan",
     "pull_up 4x4 +17.5; external_rotation LR 2x12 +4; face_pull 2x15 +15",
