@@ -87,6 +87,11 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
         for at, made in enumerate(folded.rows):
             fill(made, base[min(at, len(base) - 1)])
         return folded.rows
+    of_rep = any(f.kind == "scope" and f.note.get("rep") for f in facts)  # "the last rep of the last set failed"
+    facts = [
+        replace(f, value="last", note={**f.note, "rep": True}) if of_rep and f.kind == "fail" and f.value is None else f
+        for f in facts
+    ]
     facts = [part for fact in facts for part in _missed_set(fact)]
     order = {"scope": 0, "side": 1}
     ordered = [f for f in facts if f.kind in order or f.kind in PLAIN | STRUCTURE | {"rows"}]
