@@ -14,6 +14,8 @@ from bot.reading.reading import Ask, Span
 
 NAMED = frozenset({"rel", "weekday", "date", "dom", "exact", "week", "weekend", "range"})
 QUOTED = 80  # characters of a message quoted where no words of it stand for the doubt
+CLAUSE_ENDS = frozenset(",;.!?\n")
+LINKED = ("until", "back", "since", "from", "open")
 SINGLE = ("rel", "weekday", "date", "dom", "exact")
 PARTS = frozenset({",", ";", "-", "?", "¿"}) | little("but")
 
@@ -69,6 +71,7 @@ def span_of(
             return None, off, Ask("dates", message.span(off[0].start, off[-1].end))
         return (*_open(message, off), None) if off else (*_ill(message, near, resumed), None)
     if "away" in absent:
+        near = _of_the_clause(message, near, absent["away"])
         gone, taken = _open(message, near)
         if gone is not None and gone.end is None and _that_day_alone(message, near):
             gone = Span(gone.start, gone.start)
@@ -76,7 +79,50 @@ def span_of(
     if not any(day.back or day.ahead for day in near) and _said(message, "counted"):
         return None, near, Ask("dates", message.text.strip()[:QUOTED])  # "missed the last two sessions"
     apart = _told_apart(message, near, absent)
-    return (None, near, apart) if apart is not None else (*_missed(message, near), None)
+    if apart is not None:
+        return None, near, apart
+    return (*_missed(message, _of_the_clause(message, near, absent.get("missed", []))), None)
+
+
+def _of_the_clause(message: Message, days: list[Day], hits: list[Hit]) -> list[Day]:
+    """ "played football yesterday, no training today": where a wish has days in its own clause, these and what goes on
+    with them; days told before are of other things."""
+    if len(days) < 2:
+        return days
+    clauses = _clauses(message)
+    own = {clause for clause in clauses for hit in hits if hit.start < clause[1] and clause[0] < hit.end}
+    plain = [day for day in days if day.link not in LINKED and day.kind not in ("length", "vague")]
+    first = next((day.start for day in plain if any(a <= day.start < b for a, b in own)), None)
+    if first is None:
+        return days
+    low = min(a for a, _ in own)
+    kept = [day for day in days if day.start >= low or day.link in LINKED or _nothing_else(message, day, days, clauses)]
+    later = [day for day in kept if day.start > first]
+    alone = "missed" in {hit.name for hit in hits}
+    return [
+        day
+        for day in kept
+        if day not in later
+        or not alone
+        or day.link in LINKED
+        or any(a <= day.start < b for a, b in own)
+        or _nothing_else(message, day, days, clauses)
+    ]
+
+
+def _clauses(message: Message) -> list[tuple[int, int]]:
+    cuts = [at for at, token in enumerate(message.tokens) if token.text in CLAUSE_ENDS]
+    return [*zip([0, *(at + 1 for at in cuts)], [*cuts, len(message.tokens)], strict=True)]
+
+
+def _nothing_else(message: Message, day: Day, days: list[Day], clauses: list[tuple[int, int]]) -> bool:
+    """Whether a clause is nothing but days: the middle of "missed Monday, Tuesday and Friday"."""
+    low, high = next(((a, b) for a, b in clauses if a <= day.start < b), (day.start, day.end))
+    if any(token.text in little("too") for token in message.tokens[low:high]):
+        return True  # "can't do Friday, Saturday also not"
+    named = {at for one in days for at in range(one.start, one.end)}
+    small = little("and") | little("or") | little("too") | little("the") | little("article")
+    return all(at in named or message.tokens[at].text in small for at in range(low, high))
 
 
 def _said(message: Message, name: str) -> bool:

@@ -87,6 +87,9 @@ def find_session_rpe(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 if at is None or found is None:
                     continue
                 value, stop = found
+                by_clock = tokens[at - 1].text in little("until_clock") and at not in body.starts("pain", "scale")
+                if name == "cue" and by_clock:
+                    continue  # "session at 7"
                 if tokens[at].spelled and value == 1 and stop < high and tokens[stop].kind == "word":
                     continue  # "did a session one day last week"
                 said = (

@@ -213,6 +213,9 @@ def _give_words(words: BodyWords, places: list[Place], bounds: tuple[int, int], 
             continue
         if hit.name == "none":
             near.free = True
+        elif hit.name == "injured":
+            # "tore my biceps in 2019" is history
+            near.hurts = near.hurts or (cues is not None and not cues.within("past", *bounds))
         elif hit.name == "hurt":
             if not (cues is not None and _denied_pain(cues, hit, bounds)):
                 near.hurts = True

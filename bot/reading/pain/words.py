@@ -89,7 +89,7 @@ def body_words(message: Message) -> BodyWords | None:
             for hit in longest(h for h in body if h.table == "when")
             if hit.name != "unsaid" and not _of_a_number(tokens, hit)
         ],
-        [hit for hit in pain if hit.name in ("hurt", "soft") and hit.start not in free],
+        [hit for hit in pain if hit.name in ("hurt", "soft", "injured") and hit.start not in free],
         none,
         [hit for hit in pain if hit.name == "word" and hit.start not in free],
         scales,
