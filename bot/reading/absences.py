@@ -209,7 +209,7 @@ def _move(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tu
     one, two = named[0], named[1]
     if two.link == "instead" or (one.link == "to" and two.link == "from"):
         one, two = two, one
-    if _rather(message, one, two):
+    if _rather(message, one, two) or (_owned(message, two) and one.shift is not None and not _owned(message, one)):
         one, two = two, one
     start = first(one)
     end = _ahead(two)[0]
@@ -265,6 +265,17 @@ def _where_to(message: Message, taken: list[Day], absent: dict[str, list[Hit]]) 
         return Ask("dates", message.span(taken[0].start, taken[0].end))
     hit = max(absent["move"], key=lambda hit: hit.end - hit.start)
     return Ask("dates", message.span(hit.start, hit.end))
+
+
+def _owned(message: Message, day: Day) -> bool:
+    """ "Thursday's session", "lo del jueves", "die Donnerstagseinheit": what was planned for the day, not the day."""
+    before = " ".join(token.text for token in message.tokens[max(0, day.start - 3) : day.start])
+    last = message.tokens[day.end - 1].text
+    return (
+        _possessed(message, day)
+        or before.endswith(tuple(little("what_is_of")))
+        or last.endswith(tuple(little("session_of")))
+    )
 
 
 def _possessed(message: Message, day: Day) -> bool:

@@ -12,6 +12,7 @@ from bot.reading.reading import Ask
 from bot.reading.red_flags import Cues
 
 MOST_SLEEP_H = 16.0
+MINUTES_OF_AN_HOUR = 60
 
 
 def hours_at(body: BodyCues, at: int) -> tuple[float, int] | None:
@@ -30,7 +31,12 @@ def hours_at(body: BodyCues, at: int) -> tuple[float, int] | None:
     unit = body.starts("unit", "hour").get(end)
     if unit is not None:
         end = unit
-        if end < len(tokens) and tokens[end].kind == "num" and not tokens[end].space and (tokens[end].value or 0) < 60:
+        if (
+            end < len(tokens)
+            and tokens[end].kind == "num"
+            and (not tokens[end].space or _of_sleep(body, end + 1))
+            and (tokens[end].value or 0) < MINUTES_OF_AN_HOUR
+        ):
             value, end = value + (tokens[end].value or 0) / 60, end + 1
             end = body.starts("unit", "minute").get(end, end)
         elif end < len(tokens) and tokens[end].value is not None and end + 1 in body.starts("unit", "minute"):
@@ -51,9 +57,15 @@ def hours_at(body: BodyCues, at: int) -> tuple[float, int] | None:
     return value, end
 
 
+def _of_sleep(body: BodyCues, at: int) -> bool:
+    """ "7 h 10 geschlafen": the word of sleep right behind."""
+    return at in body.starts("sleep", "cue")
+
+
 def _minutes_of(body: BodyCues, at: int) -> bool:
-    """Whether a number hangs on hours: "6h30"."""
-    return at > 1 and not body.tokens[at].space and body.starts("unit", "hour").get(at - 1) == at
+    """Whether a number hangs on hours: "6h30", "7 h 10"."""
+    below = (body.tokens[at].value or 0.0) < MINUTES_OF_AN_HOUR and body.tokens[at].kind == "num"
+    return at > 1 and below and body.tokens[at - 2].value is not None and body.starts("unit", "hour").get(at - 1) == at
 
 
 def _of_mine(body: BodyCues, low: int, high: int) -> Claim | None:
