@@ -11,6 +11,7 @@ from dataclasses import replace
 
 from bot.reading.facts import Fact
 from bot.reading.fold.bares import BareFacts
+from bot.reading.fold.plausible import MOST_REPS
 from bot.reading.fold.rows import Folded, Row
 
 LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_dip muscle_up".split())
@@ -254,6 +255,8 @@ class Folder(BareFacts):
         paced = self.all_schemes & {"emom", "every", "total", "ladder"}
         if len(told) != 1 or told[0].kind != "rows" or loaded or self.based or paced or self.asks:
             return
+        if any((entry.reps or 0) > MOST_REPS for entry in told[0].value):
+            return  # neither reps nor kilograms
         fact, sets = told[0], len(told[0].value)
         reps = [entry.reps or 0 for entry in fact.value]
         digits = not any(char.isalpha() and char.lower() != "x" for char in self.span(fact.start, fact.end))

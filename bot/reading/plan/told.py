@@ -14,6 +14,7 @@ from bot.reading.plan.leaving import first_only, late_rest, left_out, one_side_o
 from bot.reading.plan.meant import meant
 from bot.reading.plan.state import Said, Told
 from bot.reading.plan.swapping import other_thing, other_work
+from bot.reading.reading import Ask
 
 
 def take(told: Told, clause: Clause) -> None:
@@ -69,6 +70,9 @@ def take(told: Told, clause: Clause) -> None:
     if not targets and said.sided:
         targets = [i for i, row in enumerate(told.rows) if row.side is not None]
     targets = targets or those_after(told, said) or meant(told, said, efforts_only)
+    if not targets:  # "without weight", of a plan that has none
+        told.asks.append(Ask("sets", told.message.span(clause.facts[0].start, clause.facts[-1].end)))
+        return
     if said.scoped and said.scoped[-1].value != "all":
         told.pointed = (clause.sentence, targets, pick(told.rows, targets, said.scoped[-1].value))
     kept_before(told, said, targets)

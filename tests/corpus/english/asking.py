@@ -61,7 +61,7 @@ say(
 # Over the plausible
 say("pull-ups 5x3 +220", "pull_up 5x3 +?", ask="load_kg: +220", also=({"sets": []},))
 say("dips 3x5 +2000", "dip 3x5 +?", ask="load_kg: +2000", also=({"sets": []},))
-say("pull ups 5x300", "pull_up ?", ask="reps: 5x300", also=({"sets": []},))
+say("pull ups 5x300", "pull_up ?; pull_up ?; pull_up ?; pull_up ?; pull_up ?", ask="reps: 5x300", also=({"sets": []},))
 say("chin ups 99x99", "chin_up ?", ask="reps: 99x99", also=({"sets": []},))
 say("handstand 4000s", "handstand_hold ?", ask="hold_s: 4000s", also=({"sets": []},))
 say("pull-ups 5x3 +20 rpe 85", "pull_up 5x3 +20", ask="rpe: rpe 85")
