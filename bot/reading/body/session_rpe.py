@@ -31,6 +31,9 @@ def _effort(body: BodyCues, at: int) -> tuple[float, int] | None:
             end = body.starts("pain", "scale").get(end - 1, end)
     if not 0 <= value <= 10:
         return None
+    numbered = at > 0 and tokens[at - 1].text in little("numbered")
+    if numbered and scale is None and end < len(tokens) and tokens[end].text == ":":
+        return None  # "session 5: chins 4x4"
     if end < len(tokens) and scale is None:
         after = tokens[end]
         units = (

@@ -19,6 +19,11 @@ def noise_after(s: Scanner, i: int) -> int | None:
     cell = item.text in little("week_cell") and cells[2].text in little("day_cell")
     if cell and cells[1].kind == cells[3].kind == "num" and not any(one.space for one in cells[1:]):
         return i + 4  # "W3D1"
+    if item.text in little("numbered") and cells[1].kind == "num" and s.at(i - 1).kind != "num":
+        if cells[2].text in little("out_of") and cells[3].kind == "num":
+            return i + 4  # "day 3 of 30: 50 push-ups"
+        if cells[2].text == ":":
+            return i + 2  # "workout 12: chins 4x4"
     if item.has("noise", "tempo"):
         j = i + 1
         while (
