@@ -1,0 +1,235 @@
+"""Misses: sets and reps that did not go up, and tries at a load."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.fold.loads import LoadFacts
+from bot.reading.fold.rows import Row
+
+LEAST_TRIED = 15  # a bare number after "missed" that is a load
+
+
+class MissFacts(LoadFacts):
+    """What failed, and of which set or rep."""
+
+    def on_fail(self, fact: Fact) -> None:
+        if fact.note.get("spent"):
+            return
+        ordinal = fact.value
+        if self._missed_after(fact):
+            return
+        follow = self.next
+        if follow is not None and follow.start == fact.end and follow.value and not self.block.hold:
+            told = self.attempt_load is not None or self.loads_told()
+            at_load = follow.kind == "load" and follow.note.get("how") == "at" and told
+            heavy = at_load or (follow.kind == "bare" and follow.value >= LEAST_TRIED and told)
+            if heavy and ordinal is None and not fact.note.get("weak"):
+                self.missed_at(follow)  # "hit 42.5 for a single, missed 45 twice"
+                return
+        if ordinal is None and self.last_rep:
+            ordinal, fact.note["rep"] = "last", True
+        if fact.note.get("name") == "yes" and self.tried is not None:
+            return
+        if self.tried is not None and self.rows and self.rows[-1] is self.tried:
+            self.tried.reps, self.tried.failed = 0, True
+            return
+        if fact.note.get("weak"):
+            if not (self.prev is None or self.prev.kind == "sep" or self.prev.kind == "fail") or not (
+                self.next is None or self.next_is("sep")
+            ):
+                return
+            if fact.note.get("name") == "yes":
+                if "attempt" in self.schemes:
+                    self.rows.append(Row(1, load_kg=self.load if self.load_said else None, group=self.group + 1))
+                return
+            if "attempt" in self.schemes:
+                times = next((one.value for one in self.block.facts if one.kind == "repeat"), 1) if not self.rows else 1
+                missed = Row(0, failed=True, load_kg=self.load if self.load_said else None, group=self.group + 1)
+                self.rows += [replace(missed) for _ in range(times)]  # "tried +50 twice. no."
+            return
+        newest = self.rows[-1] if self.rows else None
+        if newest is not None and newest.failed and self._told_twice(fact):
+            return
+        if newest is not None and newest.failed and "attempt" in self.schemes and self.scope == (newest.reps or 0) + 1:
+            self.scope = None
+            return  # "tried a triple, got 2, third one stuck"
+        led = self.prev if self.prev is not None and self.prev.kind == "load" and self.prev.value else None
+        if led is not None and self.rows and self.rows[-1].load_kg not in (None, led.value) and ordinal is None:
+            self.rows.append(Row(0, failed=True, load_kg=led.value, group=self.group + 1))  # "with 45 failed"
+            self.group, self.second_load, self.load_said = self.group + 1, None, False
+            return
+        if self.scope is not None and self.rows:
+            rows = self.scoped()
+            if self.side in ("left", "right"):
+                rows = [row for row in rows if row.side == self.side] or rows
+            if rows:
+                for row in rows:
+                    row.failed = True
+                    if isinstance(ordinal, int):
+                        row.reps = ordinal - 1
+                    elif row.reps and (self._of_last_rep() or (ordinal == "last" and fact.note.get("rep"))):
+                        row.reps -= 1
+                    elif row.reps is not None and self.based:
+                        row.reps = None
+                self.scope = None
+                return
+        if isinstance(ordinal, int) and self.rows and self.scope == len(self.rows) + 1 and not self.based:
+            self.add([Entry(ordinal - 1)], fact)  # "8, 7, and on the third I failed the 7th"
+            self.rows[-1].failed = True
+            return
+        if self.side in ("left", "right"):
+            self.add([Entry(0)], fact)
+            self.rows[-1].failed = True
+            return
+        if not (isinstance(ordinal, int) and fact.note.get("rep")) and (
+            self.attempt_load is not None or (self.load_said and not self.rows)
+        ):
+            self.add([Entry(0)], fact)
+            self.rows[-1].failed = True
+            if self.attempt_load is not None:
+                self.rows[-1].load_kg = self.attempt_load
+                self.attempt_load = None
+            self.load_said = False
+            return
+        if not self.rows:
+            if self._tried_next(fact):
+                self.miss_next = True  # "missed a single at 47.5"
+                return
+            if isinstance(ordinal, int) and (fact.note.get("rep") or self._told_as_done(ordinal - 1, fact)):
+                self.add([Entry(ordinal - 1)], fact)
+            elif self.count is not None:
+                self.add([Entry(0) for _ in range(self.count)], fact)
+                self.count = None
+            else:
+                self.add([Entry(0)], fact)
+            for row in self.last_group():
+                row.failed = True
+            return
+        last = self.rows[-1]
+        if last.reps == 0:
+            last.failed = True
+            if self._missed_again(fact):
+                self.rows.append(replace(last))
+            return
+        group = self.last_group()
+        if ordinal == "last" and fact.note.get("rep") and last.reps:
+            last.failed, last.reps = True, last.reps - 1
+            return
+        if isinstance(ordinal, int):
+            if fact.note.get("rep") or (
+                len(group) == 1 and last.reps is not None and ordinal == last.reps + 1 and last.reps != 1
+            ):
+                last.failed = True
+                last.reps = ordinal - 1
+                return
+            if last.reps is not None and ordinal == last.reps + 1 > len(self.rows):
+                last.failed = True  # "5, 5, 4, missed the fifth": there are three sets, it is a rep
+                return
+            if ordinal <= len(self.rows) and not all(row.reps == 1 for row in self.rows):
+                self.rows[ordinal - 1].failed = True
+                return
+            if ordinal <= len(self.rows):
+                self.rows[ordinal - 1].failed, self.rows[ordinal - 1].reps = True, 0
+                return
+        if (
+            self.prev is not None
+            and self.prev.kind == "sep"
+            and self.word_row is last
+            and len(self.rows) == 1
+            and last.reps == 1
+            and ("attempt" in self.schemes or not self.more_sets_follow(fact))
+        ):
+            last.reps, last.failed = 0, True  # "+45 single, failed"; "tried a single at 45, missed it, then hit 42.5"
+            return
+        adjacent = self.prev is not None and self.prev.kind in ("load", "rows") and self.prev.end == fact.start
+        if self.word_row is last and len(self.rows) == 1 and last.reps == 1 and adjacent:
+            last.reps, last.failed = 0, True  # "a single at 45 failed, then 3x3 with 35"
+            return
+        one_more = len(self.rows) > 1 and len(group) == 1 and last.reps == 1 and ordinal is None
+        bracket = self.prev is not None and self.prev.kind == "sep" and self.prev.note.get("mark") == "("
+        both = self.prev is not None and self.prev.kind == "sep" and self.prev.note.get("mark") == "and"
+        if both and self.word_row is last and len(self.rows) == 1 and last.reps == 1 and ordinal is None:
+            last.reps, last.failed = 0, True  # "a 45 kg single and missed"
+            return
+        tried = "attempt" in self.schemes and self.prev is not None and self.prev.note.get("mark") == "and"
+        if one_more and tried:
+            last.reps, last.failed = 0, True  # "tried a single and missed it"
+            return
+        if one_more and bracket and self.prev is not None and self.prev.end == fact.start:
+            last.reps, last.failed = 0, True  # "+25 x 1 (fail)"
+            return
+        if one_more and adjacent:
+            last.reps, last.failed = 0, True  # "then a single at fifty five, missed it"
+            return
+        new = replace(last, reps=0, failed=True, rpe=None, linked=False)
+        if self.count is not None or (
+            self.prev is not None and self.prev.kind == "bare" and self.prev.note.get("spelled")
+        ):
+            self.group += 1
+            new = replace(new, group=self.group, load_kg=None)
+            self.count = None
+        self.rows.append(new)
+
+    def _missed_after(self, fact: Fact) -> bool:
+        """ "4x3, tried a fifth but failed at 2": so many reps of one more set."""
+        at, last = self.next, self.rows[-1] if self.rows else None
+        small = at is not None and at.kind == "load" and at.note.get("how") == "at" and not at.note.get("unit")
+        if not small or at is None or last is None or not last.reps or self.based or fact.value is not None:
+            return False
+        if not 0 < at.value < last.reps or at.value != int(at.value) or "attempt" not in self.schemes:
+            return False
+        at.note["spent"] = True
+        self.rows.append(replace(last, reps=int(at.value), failed=True, rpe=None, linked=False, group=self.group + 1))
+        self.group, self.scope = self.group + 1, None
+        return True
+
+    def _of_last_rep(self) -> bool:
+        """ "The last rep of the last set failed"."""
+        return bool(self.scope_fact and self.scope_fact.note.get("rep") and not self.based)
+
+    def _told_twice(self, fact: Fact) -> bool:
+        """ "The fourth got stuck half way, missed": two words for one miss, nothing of sets between them."""
+        facts = self.block.facts
+        at = self.place(fact)
+        words: Fact | None = None
+        for one in reversed(facts[:at]):
+            if one.kind == "fail":
+                words = one
+                break
+            if one.kind not in ("word", "flag", "scheme", "claim") and not (one.kind == "sep" and one.value == 1):
+                break
+        return words is not None and self.span(words.start, words.end) != self.span(fact.start, fact.end)
+
+    def _missed_again(self, fact: Fact) -> bool:
+        """ "Left: miss, miss." """
+        before = self.block.facts[max(0, self.place(fact) - 2) : self.place(fact)]
+        if [one.kind for one in before] != ["fail", "sep"] or before[1].note.get("mark") != ",":
+            return False
+        return self.span(before[0].start, before[0].end).lower() == self.span(fact.start, fact.end).lower()
+
+    def _tried_next(self, fact: Fact) -> bool:
+        """Whether the set missed is told right after the word for it: "a single", "the double"."""
+        follow = self.next
+        tried = follow is not None and follow.kind == "rows" and len(follow.value) == 1 and bool(follow.value[0].reps)
+        return tried and fact.value is None and not fact.note.get("weak")
+
+    def _told_as_done(self, reps: int, fact: Fact) -> bool:
+        """ "Failed the 7th dip, so 6": the number that follows is the reps done, told once more."""
+        at = self.place(fact)
+        again = next((one for one in self.block.facts[at + 1 :] if one.kind in ("bare", "rows")), None)
+        if again is None or again.kind != "bare" or again.value != reps or reps < 1:
+            return False
+        again.note["spent"] = True
+        return True
+
+    def loads_told(self) -> bool:
+        return any(row.load_kg for row in self.rows)
+
+    def missed_at(self, tried: Fact) -> None:
+        """A load that did not go up, told bare after the word for it; "twice" after it counts the tries."""
+        tried.note["spent"] = True
+        kg = tried.value if tried.kind == "load" else tried.note.get("kg", tried.value)
+        self.rows.append(Row(0, failed=True, load_kg=kg, group=self.group + 1))
+        self.group += 1
