@@ -13,8 +13,6 @@ from importlib.resources import files
 
 from bot.reading.text import fold_word
 
-LEAST_SEEN = 500  # so often in the lists, which hold typing errors too, seldom seen
-
 
 @lru_cache(maxsize=8)
 def everyday(language: str) -> frozenset[str]:

@@ -13,7 +13,6 @@ from bot.reading.tokens import Token
 
 ItemKind = Literal["num", "clock", "word", "known", "sym", "nl", "move", "claim"]
 TIED = frozenset({"/", ",", "-", "+", "@", "x", "*"})
-LOUD = frozenset({"plan", "unreal", "scheme", "noise", "sep"})
 
 
 @dataclass(frozen=True)

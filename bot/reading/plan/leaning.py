@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows
-from bot.reading.plan.cues import leans_by_form
+from bot.reading.plan.cues import clauses, leans_by_form
 from bot.reading.plan.ground import PARTS, STRONG, ground, members, plan_names
 from bot.reading.plan.terms import in_terms
 from bot.reading.plan.ticks import ticked
@@ -80,7 +80,7 @@ def leans(message: Message, facts: list[Fact]) -> bool:
             return True
         if not worked and named and names & {"only", "fine", "rest", "no_rest"}:
             return True
-        if any(_fine(clause, known) for clause in _between(facts)):
+        if any(_fine(clause, known) for clause in clauses(facts)):
             return True
         return bool(names & {"only"} and named and any(fact.kind == "scope" for fact in facts) and not worked)
     if names & {"only"} and any(fact.kind == "count" for fact in facts):
@@ -113,8 +113,8 @@ def _one_by_one(facts: Sequence[Fact]) -> bool:
     told = [fact for fact in facts if fact.kind in ("rows", "bare", "effort", "at", "load")]
     if not told or any(fact.kind == "count" or (fact.kind == "rows" and len(fact.value) > 1) for fact in facts):
         return False
-    clauses = [clause for clause in _between(facts) if any(fact in told for fact in clause)]
-    for at, whole_clause in enumerate(clauses):
+    spoken = [clause for clause in clauses(facts) if any(fact in told for fact in clause)]
+    for at, whole_clause in enumerate(spoken):
         strange = sum(fact.kind == "word" and not fact.note.get("noise") for fact in whole_clause)
         clause = [fact for fact in whole_clause if fact.kind != "word" and not plan_names(fact) & {"the"}]
         scopes = [place for place, fact in enumerate(clause) if fact.kind == "scope" and fact.value not in UNSURE]
@@ -150,17 +150,6 @@ def alone(facts: Sequence[Fact], at: int) -> bool:
         return False
     left = at == 0 or facts[at - 1].kind in ("sep", "claim")
     return left and (at + 1 == len(facts) or facts[at + 1].kind in ("sep", "claim"))
-
-
-def _between(facts: Sequence[Fact]) -> list[list[Fact]]:
-    """The facts cut at the separators."""
-    out: list[list[Fact]] = [[]]
-    for fact in facts:
-        if fact.kind == "sep":
-            out.append([])
-        else:
-            out[-1].append(fact)
-    return out
 
 
 def _fine(clause: Sequence[Fact], known: set[str | None]) -> bool:
