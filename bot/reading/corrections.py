@@ -390,12 +390,24 @@ def _of_movements(mend: _Mend) -> list[Claim]:
     if len(mentions) != 2 or values:
         return []
     one, two = mentions
-    if one.movement == two.movement or not _opposed(mend, one.end, two.start):
+    if _denied_first(mend, one, two):
+        one, two = two, one
+    elif not _opposed(mend, one.end, two.start):
+        return []
+    if one.movement == two.movement:
         return []
     if one.movement.startswith("?") or two.movement.startswith("?"):
         return []
     made = Correction("movement", two.movement, one.movement, None, None, _which(mend))
-    return [Claim(one.start, two.end, "correction", made)]
+    return [Claim(min(one.start, two.start), max(one.end, two.end), "correction", made)]
+
+
+def _denied_first(mend: _Mend, one: Mention, two: Mention) -> bool:
+    """ "It wasn't pull-ups, it was chin-ups"; "no eran dominadas sino supinas"."""
+    denied = any(
+        _only_little(mend.tokens, hit.end, one.start) for hit in mend.between("not", max(0, one.start - NEAR), one.start)
+    )
+    return denied and bool(mend.between("now", one.end, two.start))
 
 
 def _of_days(mend: _Mend) -> list[Claim]:

@@ -8,6 +8,7 @@ from dataclasses import replace
 
 from bot.reading.facts import Fact
 from bot.reading.lexicon import Hit
+from bot.reading.little import little
 from bot.reading.message import Message
 
 NUMBERS = frozenset(
@@ -26,9 +27,12 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
     Such a tale runs to what the athlete did do, or to the end of its clause. `taken`: tokens that mean something else.
     """
     named: dict[str, list[Hit]] = {}
+    whole = {fact.start for fact in facts if fact.kind == "rows" and fact.note.get("plain")}
     for hit in message.book("grammar").every(message.tokens):
         if hit.table == "unreal":
             named.setdefault(hit.name, []).append(hit)
+        elif (hit.table, hit.name) == ("effort", "could") and hit.end in whole and _conditional(message, hit):
+            named.setdefault("wanted", []).append(hit)  # "could have done 5x5, did 4x5"
     years = _years(message, taken)
     if not named and not years:
         return facts
@@ -64,6 +68,11 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
         asked = Fact("ask", loads[0].start, loads[0].end, "load_kg")
         kept = sorted([*kept, asked], key=lambda fact: fact.start)
     return kept
+
+
+def _conditional(message: Message, hit: Hit) -> bool:
+    """Whether a word for what could have been, and no "still" or "had", leads the sets."""
+    return any(token.text in little("would_have") for token in message.tokens[hit.start : hit.end])
 
 
 def _same_as(kept: list[Fact], told: list[Fact]) -> list[Fact]:

@@ -18,7 +18,7 @@ class MissFacts(LoadFacts):
         if fact.note.get("spent"):
             return
         ordinal = fact.value
-        if self._missed_after(fact):
+        if self._missed_after(fact) or self._missed_so_many(fact):
             return
         follow = self.next
         if follow is not None and follow.start == fact.end and follow.value and not self.block.hold:
@@ -184,6 +184,24 @@ class MissFacts(LoadFacts):
         self.rows.append(replace(last, reps=int(at.value), failed=True, rpe=None, linked=False, group=self.group + 1))
         self.group, self.scope = self.group + 1, None
         return True
+
+    def _missed_so_many(self, fact: Fact) -> bool:
+        """ "5x5, missed 2 of them": sets or reps, and which, is not said; asked."""
+        at, last = self.next, self.rows[-1] if self.rows else None
+        behind = at is not None and at.kind == "bare" and at.start == fact.end and at.value == int(at.value)
+        if not behind or at is None or last is None or not last.reps or self.based or fact.value is not None:
+            return False
+        if self.scope is not None or self.side or fact.note.get("weak") or not 0 < at.value < LEAST_TRIED:
+            return False
+        self.ask("sets", Fact("fail", fact.start, at.end))
+        for one in self._rest_of_clause(at):
+            one.note["spent"] = True
+        return True
+
+    def _rest_of_clause(self, fact: Fact) -> list[Fact]:
+        facts = self.block.facts[self.place(fact) :]
+        end = next((at for at, one in enumerate(facts) if one.kind == "sep"), len(facts))
+        return [one for one in facts[:end] if one.kind in ("bare", "scope")]
 
     def _of_last_rep(self) -> bool:
         """ "The last rep of the last set failed"."""
