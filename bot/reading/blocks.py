@@ -8,6 +8,7 @@ from bot.reading.facts import Fact
 from bot.reading.message import Message
 
 WORK = frozenset({"rows", "bare", "loads", "count", "rounds"})
+MEASURES = frozenset({"left", "bare"})  # how far, how long
 LOADED = frozenset({"load", "at", "assist"})
 
 
@@ -92,6 +93,8 @@ def split(facts: Sequence[Fact]) -> tuple[list[Fact], list[tuple[Fact, list[Fact
             )
             if facts[follow].value.of_sets_before:
                 cut = 1 + max((i for i, fact in enumerate(between) if fact.kind == "sep"), default=-1)
+            if facts[at].value.movement == "!" and any(fact.kind in MEASURES or fact.note.get("noise") for fact in taken):
+                cut = min(cut, next((i for i, fact in enumerate(between) if fact.kind == "rows"), cut))  # "8 km run 3x10"
             if facts[follow].value.movement == "!" and not _numbered(facts, follow):
                 cut = len(between)  # "second set rpe 9 because the dog walked by"
         own = [*taken, facts[at], *between[:cut]]

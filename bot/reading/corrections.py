@@ -404,9 +404,8 @@ def _of_movements(mend: _Mend) -> list[Claim]:
 
 def _denied_first(mend: _Mend, one: Mention, two: Mention) -> bool:
     """ "It wasn't pull-ups, it was chin-ups"; "no eran dominadas sino supinas"."""
-    denied = any(
-        _only_little(mend.tokens, hit.end, one.start) for hit in mend.between("not", max(0, one.start - NEAR), one.start)
-    )
+    nots = mend.between("not", max(0, one.start - NEAR), one.start)
+    denied = any(_only_little(mend.tokens, hit.end, one.start) for hit in nots)
     return denied and bool(mend.between("now", one.end, two.start))
 
 

@@ -13,6 +13,12 @@ from bot.reading.red_flags import Cues
 
 MOST_SLEEP_H = 16.0
 MINUTES_OF_AN_HOUR = 60
+LEAST_NIGHT_H, MOST_NIGHT_H = 2, 13  # what "from 11 to 6" may be
+HALF_A_DAY, DAY = 12, 24
+
+
+def _range() -> frozenset[str]:
+    return little("range") | little("until") | {"-"}
 
 
 def hours_at(body: BodyCues, at: int) -> tuple[float, int] | None:
@@ -24,7 +30,7 @@ def hours_at(body: BodyCues, at: int) -> tuple[float, int] | None:
     if token.kind == "clock":
         return token.value / 60, at + 1
     value, end = token.value, at + 1
-    if end + 1 < len(tokens) and tokens[end].text in little("range") and tokens[end + 1].value is not None:
+    if end + 1 < len(tokens) and tokens[end].text in _range() and tokens[end + 1].value is not None:
         high = tokens[end + 1].value or 0.0
         if value < high <= value + 3:
             value, end = (value + high) / 2, end + 2
@@ -55,6 +61,60 @@ def hours_at(body: BodyCues, at: int) -> tuple[float, int] | None:
             break
     end = body.starts("unit", "hour").get(end, end)
     return value, end
+
+
+def _night(body: BodyCues, start: int, end: int, bounds: tuple[int, int]) -> Claim | None:
+    """The hours of a night told by the clock, behind the word of sleep or before it: "von 23 bis 6 geschlafen"."""
+    for at in (end, *range(start - 1, max(bounds[0], start - BETWEEN) - 1, -1)):
+        found = _by_clock(body, at)
+        before = at < start
+        if found is None or (before and found[1] != start) or (not before and found[1] > bounds[1]):
+            continue
+        if before and body.tokens[at].text not in little("until_clock") and at and _led(body, at - 1):
+            continue
+        hours, stop = found
+        low, high = min(start, at), max(end, stop)
+        return Claim(low, high, "sleep", hours, None if hours else Ask("sleep_h", body.message.span(low, high)))
+    return None
+
+
+def _led(body: BodyCues, at: int) -> bool:
+    return body.tokens[at].text in little("until_clock")
+
+
+def _by_clock(body: BodyCues, at: int) -> tuple[float | None, int] | None:
+    """ "Slept (from) 11 (pm) to 6", "von 23 bis 6 Uhr": the hours, None where they make no night, and where it ends."""
+    tokens = body.tokens
+    led = at < len(tokens) and tokens[at].text in little("until_clock")
+    first = _o_clock(body, at + led)
+    if first is None or first[1] >= len(tokens):
+        return None
+    joined = tokens[first[1]].text
+    if joined not in _range():
+        return None
+    second = _o_clock(body, first[1] + 1)
+    if second is None:
+        return None
+    went, woke = first[0], second[0]
+    if not (led or first[2] or second[2] or went > woke):
+        return None  # "7-8" are hours; no range of hours falls
+    whole = DAY if went > HALF_A_DAY or woke > HALF_A_DAY else HALF_A_DAY
+    hours = round((woke - went) % whole, 4)
+    return (hours if LEAST_NIGHT_H <= hours <= MOST_NIGHT_H else None), second[1]
+
+
+def _o_clock(body: BodyCues, at: int) -> tuple[float, int, bool] | None:
+    """The time of day at a token, the place after it, and whether its form says that it is one."""
+    tokens = body.tokens
+    if at >= len(tokens) or tokens[at].value is None:
+        return None
+    token = tokens[at]
+    clock = token.kind == "clock"
+    value = (token.value or 0.0) / 60 if clock else token.value or 0.0
+    end = at + 1
+    while end < len(tokens) and tokens[end].text in little("half_of_day"):
+        end, clock = end + 1, True
+    return (value, end, clock) if 0 <= value <= DAY else None
 
 
 def _of_sleep(body: BodyCues, at: int) -> bool:
@@ -92,6 +152,10 @@ def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     for start, end in cues:
         bounds = next(((a, b) for a, b in sentence_bounds(tokens) if a <= start < b), (0, len(tokens)))
         of_hours = any(high == start or low == end for low, high in of_them.items())
+        night = _night(body, start, end, bounds)
+        if night is not None and not (others is not None and others.of_others(start, bounds)):
+            yield night
+            return
         if others is not None and not of_hours and others.of_others(start, bounds):
             own = _of_mine(body, end, bounds[1])  # "kids slept 10 hours, me 6"
             if own is not None:
@@ -111,6 +175,8 @@ def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                     continue
                 if step == -1 and _minutes_of(body, at):
                     continue  # the "30" of "6h30 sleep"
+                if step == -1 and at > 1 and tokens[at - 1].text in _range() and tokens[at - 2].value is not None:
+                    at -= 2  # "7-8 h sleep"
                 found = hours_at(body, at)
                 if found is None:
                     continue

@@ -58,7 +58,7 @@ def _listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """ "Reps 5 5 4", perhaps with "kilos 20" before or behind: a set each, and their load."""
     led = _load_field(s, i)
     j = i if led is None else led[1]
-    if not s.at(j).has("reps") or s.at(j).value is not None or s.at(j - 1).kind == "num" and led is None:
+    if not s.at(j).has("reps") or s.at(j).value is not None or (s.at(j - 1).kind == "num" and led is None):
         return None
     start = j
     j += 1 + (s.at(j + 1).text in MARKS)
@@ -67,7 +67,7 @@ def _listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         reps.append(int(s.at(j).value or 0))
         j += 1
     after = _load_field(s, j) if led is None else None
-    if len(reps) < LEAST_NUMBERED or s.unit_at(j) == "kg" and after is None or max(reps) > MOST_REPS:
+    if len(reps) < LEAST_NUMBERED or (s.unit_at(j) == "kg" and after is None) or max(reps) > MOST_REPS:
         return None
     rows = Fact("rows", s.at(start).start, s.at(j - 1).end, [Entry(n) for n in reps], {"list": True, "mark": ","})
     load = led or after
