@@ -93,8 +93,12 @@ def split(facts: Sequence[Fact]) -> tuple[list[Fact], list[tuple[Fact, list[Fact
             )
             if facts[follow].value.of_sets_before:
                 cut = 1 + max((i for i, fact in enumerate(between) if fact.kind == "sep"), default=-1)
-            if facts[at].value.movement == "!" and any(fact.kind in MEASURES or fact.note.get("noise") for fact in taken):
-                cut = min(cut, next((i for i, fact in enumerate(between) if fact.kind == "rows"), cut))  # "8 km run 3x10"
+            if facts[at].value.movement == "!" and any(
+                fact.kind in MEASURES or fact.note.get("noise") for fact in taken
+            ):
+                cut = min(
+                    cut, next((i for i, fact in enumerate(between) if fact.kind == "rows"), cut)
+                )  # "8 km run 3x10"
             if facts[follow].value.movement == "!" and not _numbered(facts, follow):
                 cut = len(between)  # "second set rpe 9 because the dog walked by"
         own = [*taken, facts[at], *between[:cut]]

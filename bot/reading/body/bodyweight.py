@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from bot.reading.body.cues import ARROW, BETWEEN, SIGNS_BETWEEN, BodyCues, number_after
+from bot.reading.body.sleep import hours_at
 from bot.reading.little import little
 from bot.reading.message import Claim
 from bot.reading.phrases import sentence_bounds
@@ -18,6 +19,9 @@ PLAUSIBLE_KG = (30.0, 250.0)
 STONES_TO_KILOS = 5  # tokens from stones to the kilograms they are
 
 
+PARTS = frozenset({"/", "|", ",", ";", "\n"})
+LEAST_LINE = 3  # tokens
+NEAR = 0.04  # an unnamed figure this near the last known bodyweight is one (common practice, no source)
 CHANGE = 0.15  # a bodyweight further than this from the last known one is asked about (common practice)
 
 
@@ -99,7 +103,7 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             yield Claim(start, stop, "bodyweight", None, Ask("bodyweight_kg", message.span(at, at + 1)))
             return
     told = _told_bare(body, taken) or [*_weighed(body, taken, sentences)]
-    yield from told or _heads(body, taken, sentences)
+    yield from told or [*_heads(body, taken, sentences)] or _opens_a_line(body, taken)
 
 
 def _with_tenths(body: BodyCues, at: int) -> tuple[float, int]:
@@ -240,6 +244,26 @@ def _heads(body: BodyCues, taken: set[int], sentences: list[tuple[int, int]]) ->
         if opens and closes and abs(kg - known) <= CHANGE * known:
             yield Claim(at, end, "bodyweight", kg)
             return
+
+
+def _opens_a_line(body: BodyCues, taken: set[int]) -> list[Claim]:
+    """ "72.1 / 7h / elbow 0": a line of the body, its first figure close to the last known weight."""
+    tokens, known = body.tokens, body.message.context.bodyweight_kg
+    if len(tokens) < LEAST_LINE or known is None or tokens[0].kind != "num" or 0 in taken:
+        return []
+    unit = next((name for name in ("kg", "lb") if 1 in body.starts("unit", name)), None)
+    end = body.starts("unit", unit)[1] if unit else 1
+    kg = (tokens[0].value or 0.0) * (KG_PER_LB if (unit or body.message.context.unit) == "lb" else 1.0)
+    parted = end < len(tokens) and tokens[end].text in PARTS and tokens[end + 1 :]
+    of_body = any(table in ("sleep", "site", "pain") for table, _ in body.at)
+    worked = any(body.message.movement_hits)
+    if not parted or not of_body or worked or abs(kg - known) > NEAR * known:
+        return []
+    weighed = Claim(0, end, "bodyweight", kg)
+    hours, stop = (hours_at(body, end + 1) if end + 1 < len(tokens) else None) or (0.0, end + 1)
+    timed = stop - 1 in body.covered("unit", "hour") and end + 1 not in taken
+    closes = stop >= len(tokens) or tokens[stop].text in PARTS
+    return [weighed, Claim(end + 1, stop, "sleep", hours)] if timed and closes else [weighed]
 
 
 def _is_load(body: BodyCues, start: int) -> bool:

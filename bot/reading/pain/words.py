@@ -67,7 +67,16 @@ def body_words(message: Message) -> BodyWords | None:
         behind_score = any(scale.end == hit.start for scale in scales)
         opposed = hit.start in counted and any(tokens[at].text != tokens[hit.start].text for at in counted)
         of_site = hit.start - 1 in ends or (hit.start - 2 in ends and tokens[hit.start - 1].text == ",")
-        if hit.start in inside or behind_score or opposed or of_site or not barred & set(range(hit.start, hit.end)):
+        led = [token.text for token in tokens[max(0, hit.start - 2) : hit.start]]  # "on the right after the session"
+        named = len(led) > 1 and led[0] in little("on_a_side") and led[1] in little("the")
+        if (
+            hit.start in inside
+            or behind_score
+            or opposed
+            or of_site
+            or named
+            or not barred & set(range(hit.start, hit.end))
+        ):
             sides[hit.start] = hit.name
     of_all = _of_all(tokens, longest(hit for hit in body if hit.table == "side"))
     for start, (_, end) in of_all.items():
