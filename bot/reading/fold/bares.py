@@ -13,6 +13,7 @@ from bot.reading.little import little
 
 MOST_MISSED = 6  # sets told as missed by their number
 LEAST_OF_WORD = 12  # "a single 40" tells a load; a smaller number may be anything
+MOST_OF_A_SET = 2  # a set, or the pair of a one-sided one
 MOST_OF_A_WORD = 20  # singles, doubles
 MOST_REPS = 200
 LEAST_SECONDS = 25  # nobody hangs or holds so often in one set: a number so high beside a hold is its seconds
@@ -134,10 +135,34 @@ class BareFacts(BareLoads):
         if self.last_effort is not None and more and LEAST_RATED <= fact.value <= 10 and not self.block.hold:
             self.on_effort(Fact("effort", fact.start, fact.end, float(fact.value)))  # "all rpe 7, the last was 8"
             return True
+        if more and self._either(fact, rows):
+            return True
         if self.side in ("left", "right"):
             rows = [row for row in rows if row.side == self.side] or rows
         self.override(rows, Entry(int(fact.value)))
         return True
+
+    def _either(self, fact: Fact, rows: list[Row]) -> bool:
+        """ "5x3, last set 9": more reps than the scheme's, or its effort; where a word judges it, its effort."""
+        one = len(rows) <= MOST_OF_A_SET and len(self.rows) > len(rows) and not self.block.hold
+        if not one or self.by_ordinals or not LEAST_RATED <= fact.value <= 10:
+            return False
+        if self._after_scheme("got") or "amrap" in self.all_schemes or any(row.reps is None for row in rows):
+            return False
+        if self._judged(fact):
+            self.on_effort(Fact("effort", fact.start, fact.end, float(fact.value)))
+            return True
+        self.ask("reps", fact)
+        for row in rows:
+            row.reps = None
+        self.scope = None
+        return True
+
+    def _judged(self, fact: Fact) -> bool:
+        """Whether a word right beside a number says how it went: "a solid 9", "9 knapp"."""
+        facts, at = self.block.facts, self.place(fact)
+        beside = [one for one in facts[max(0, at - 1) : at + 2] if one.kind == "word"]
+        return any(self.span(one.start, one.end).lower() in little("judging") for one in beside)
 
     def _ends_a_list(self, fact: Fact) -> bool:
         """Whether "and the last 1" goes on with a list told set by set, and does not only repeat its end."""
