@@ -9,6 +9,7 @@ from itertools import pairwise
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.unsure import one_word, plates, summed
 
 LEAST_IN_TURN = 2
 LEAST_JUDGED = 6
@@ -22,45 +23,9 @@ LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a n
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
-    facts = _bracketed(message, _taken(_postposed(_feats(_summed(facts)))))
-    facts = _loads_before(facts)
+    facts = _bracketed(message, _taken(_postposed(_feats(summed(facts)))))
+    facts = plates(_loads_before(facts))
     return _in_turn(_reckoned(message, _counted(message, _listed(_judged(message, _rated(_of_sides(facts)))))))
-
-
-def _summed(facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "5x5, 25 in total" says the same twice, "5x5, 22 in total" contradicts itself; asked."""
-    told = [fact for fact in facts if fact.kind == "rows" and len(fact.value) > 1]
-    if not told or any(entry.hold_s is not None for fact in told for entry in fact.value):
-        return facts
-    out = list(facts)
-    for at, fact in enumerate(facts):
-        if fact.kind != "scheme" or fact.value != "total":
-            continue
-        number = next((n for n in (at - 1, at + 1) if 0 <= n < len(facts) and _of_reps(facts[n])), None)
-        if number is None or facts[number].start < told[0].start:
-            continue
-        amount = facts[number].value if facts[number].kind == "bare" else facts[number].value[0].reps
-        parts = [told, *([one] for one in told)]
-        sums = {sum(entry.reps or 0 for one in part for entry in one.value) for part in parts}
-        counts = {sum(len(one.value) for one in part) for part in parts}
-        times = {one.value for one in facts if one.kind in ("rounds", "repeat")} | {1, 2 if _sided(facts) else 1}
-        same = any(amount == n * one for n in times for one in sums | counts)
-        words = Fact("word", fact.start, fact.end, None, {"noise": True})
-        low, high = min(fact.start, facts[number].start), max(fact.end, facts[number].end)
-        out[at] = words if same else Fact("ask", low, high, "sets")
-        out[number] = replace(words, start=facts[number].start, end=facts[number].end)
-    return out
-
-
-def _sided(facts: Sequence[Fact]) -> bool:
-    return any(fact.kind == "side" for fact in facts)
-
-
-def _of_reps(fact: Fact) -> bool:
-    """Whether a fact is a lone number of repetitions, or may be."""
-    if fact.kind == "bare":
-        return bool(fact.value == int(fact.value))
-    return fact.kind == "rows" and len(fact.value) == 1 and bool(fact.value[0].reps) and bool(fact.note.get("reps"))
 
 
 def _of_sides(facts: Sequence[Fact]) -> list[Fact]:
@@ -341,7 +306,7 @@ def _in_turn(facts: Sequence[Fact]) -> list[Fact]:
             if (fact.kind == "load" and fact.value and fact.note.get("how") != "plus") or heavy:
                 loads.append(fact)
                 end = place + 1
-            elif fact.kind == "bare" and fact.note.get("spelled") and fact.value == 1:
+            elif (fact.kind == "bare" and fact.note.get("spelled") and fact.value == 1) or one_word(fact):
                 continue  # "una con 10, otra con 15"
             elif fact.kind in ("sep", "word", "move", "scope", "plan") and not (fact.kind == "sep" and fact.value == 3):
                 continue

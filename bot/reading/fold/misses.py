@@ -18,7 +18,7 @@ class MissFacts(LoadFacts):
         if fact.note.get("spent"):
             return
         ordinal = fact.value
-        if self._missed_after(fact) or self._missed_so_many(fact):
+        if self._rep_of_last(fact) or self._missed_after(fact) or self._missed_so_many(fact):
             return
         follow = self.next
         if follow is not None and follow.start == fact.end and follow.value and not self.block.hold:
@@ -183,6 +183,23 @@ class MissFacts(LoadFacts):
         at.note["spent"] = True
         self.rows.append(replace(last, reps=int(at.value), failed=True, rpe=None, linked=False, group=self.group + 1))
         self.group, self.scope = self.group + 1, None
+        return True
+
+    def _rep_of_last(self, fact: Fact) -> bool:
+        """ "Failed the fourth of the last set", "im letzten Satz die vierte nicht geschafft": which rep of it."""
+        facts, at = self.block.facts, self.place(fact)
+        scopes = [one for one in facts[:at] if one.kind not in ("word", "plan")][-2:]
+        told = [one.value for one in scopes if one.kind == "scope"]
+        after = next((one for one in facts[at + 1 : at + 3] if one.kind != "word"), None)
+        if isinstance(fact.value, int) and after is not None and after.kind == "scope":
+            told = [fact.value, after.value]
+        nth = next((value for value in told if isinstance(value, int)), 0)
+        last = self.rows[-1] if self.rows else None
+        if "last" not in told or not nth or last is None or self.based or not last.reps or nth > last.reps:
+            return False
+        last.failed, last.reps, self.scope = True, nth - 1, None
+        if after is not None and after.kind == "scope":
+            after.note["spent"] = True
         return True
 
     def _missed_so_many(self, fact: Fact) -> bool:

@@ -29,6 +29,8 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             break
         if item.spelled and item.value == 1 and numbers == [] and not s.at(j + 1).spelled:
             break
+        if item.spelled and item.value == 1 and s.at(j + 1).kind == "num" and not s.at(j + 1).spelled:
+            break  # "one 20 and one 5"
         after = j + 1
         unit = s.unit_at(after)
         if unit in ("kg", "lb", "sec") or unit == "min":

@@ -1,0 +1,69 @@
+"""What facts that stand together make doubtful: totals that contradict the sets, one load of two plates."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.facts import Fact
+
+
+def summed(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "5x5, 25 in total" says the same twice, "5x5, 22 in total" contradicts itself; asked."""
+    told = [fact for fact in facts if fact.kind == "rows" and len(fact.value) > 1]
+    if not told or any(entry.hold_s is not None for fact in told for entry in fact.value):
+        return facts
+    out = list(facts)
+    for at, fact in enumerate(facts):
+        if fact.kind != "scheme" or fact.value != "total":
+            continue
+        number = next((n for n in (at - 1, at + 1) if 0 <= n < len(facts) and _of_reps(facts[n])), None)
+        if number is None or facts[number].start < told[0].start:
+            continue
+        amount = facts[number].value if facts[number].kind == "bare" else facts[number].value[0].reps
+        parts = [told, *([one] for one in told)]
+        sums = {sum(entry.reps or 0 for one in part for entry in one.value) for part in parts}
+        counts = {sum(len(one.value) for one in part) for part in parts}
+        times = {one.value for one in facts if one.kind in ("rounds", "repeat")} | {1, 2 if _sided(facts) else 1}
+        same = any(amount == n * one for n in times for one in sums | counts)
+        words = Fact("word", fact.start, fact.end, None, {"noise": True})
+        low, high = min(fact.start, facts[number].start), max(fact.end, facts[number].end)
+        out[at] = words if same else Fact("ask", low, high, "sets")
+        out[number] = replace(words, start=facts[number].start, end=facts[number].end)
+    return out
+
+
+def plates(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "5x3 mit einer 20er und einer 5er Scheibe", "con un disco de 20 y uno de 5": one load of two plates; asked."""
+    told = [(at, fact) for at, fact in enumerate(facts) if fact.kind not in ("word", "thing")]
+    for n in range(1, len(told) - 2):
+        (_, rows), (first, load), (_, joined), (_, other) = told[n - 1 : n + 3]
+        whole = rows.kind == "rows" and len(rows.value) > 1 and load.kind == "load" and bool(load.value)
+        if not whole or joined.note.get("mark") != "and":
+            continue
+        last = n + 2
+        if one_word(other) and last + 1 < len(told) and told[last + 1][1].kind == "load":
+            last += 1
+        elif not (other.kind == "rows" and len(other.value) == 1 and other.note.get("plain")):
+            continue
+        if last + 1 < len(told) and told[last + 1][1].kind != "sep":
+            continue
+        asked = Fact("ask", load.start, told[last][1].end, "load_kg")
+        return [*facts[:first], asked, *facts[told[last][0] + 1 :]]
+    return facts
+
+
+def _sided(facts: Sequence[Fact]) -> bool:
+    return any(fact.kind == "side" for fact in facts)
+
+
+def _of_reps(fact: Fact) -> bool:
+    """Whether a fact is a lone number of repetitions, or may be."""
+    if fact.kind == "bare":
+        return bool(fact.value == int(fact.value))
+    return fact.kind == "rows" and len(fact.value) == 1 and bool(fact.value[0].reps) and bool(fact.note.get("reps"))
+
+
+def one_word(fact: Fact) -> bool:
+    """ "einer", which is a set of one as well as one of them."""
+    return fact.kind == "rows" and len(fact.value) == 1 and bool(fact.note.get("word")) and fact.value[0].reps == 1
