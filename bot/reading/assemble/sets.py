@@ -19,6 +19,7 @@ from bot.reading.plan.ground import ground
 from bot.reading.plan.value import weighed
 from bot.reading.reading import Ask, SetRead
 
+MOST_OF_A_LOAD = 5  # tokens of a message that is a load and little else
 AGAIN = frozenset({"rows", "load", "side", "flag", "assist"})  # what "the same" repeats
 
 
@@ -32,6 +33,10 @@ def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
             # "first three sets 22.5 then 20": told of the plan's sets, in a way that no rule has read
             first, last = min(f.start for f in (*scopes, *values)), max(f.end for f in (*scopes, *values))
             work.asks.append(Ask("sets", message.span(first, last)))
+            work.report = True
+        loads = [fact for fact in values if fact.kind == "load" and fact.value]
+        if loads and not scopes and len(message.tokens) <= MOST_OF_A_LOAD:
+            work.asks.append(Ask("sets", message.span(loads[0].start, loads[0].end)))  # "20 kg today": all as planned?
             work.report = True
 
 

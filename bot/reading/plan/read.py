@@ -21,6 +21,8 @@ from bot.reading.plan.ticks import ticked
 from bot.reading.plan.told import take
 from bot.reading.reading import Ask
 
+FAR = 2  # times the planned reps, with the planned load, are not believed without a word
+
 
 def read_plan(message: Message, facts: list[Fact], work: Work) -> None:
     """Fill `work` from the plan and what the message says against it."""
@@ -55,6 +57,9 @@ def _asked(message: Message, facts: list[Fact], clauses: list[Clause]) -> Ask | 
         fact = next((f for clause in clauses for f in clause.facts if name in plan_names(f)), None)
         if fact is not None:
             return Ask("sets", message.span(fact.start, fact.end))
+    again = next((f for f in facts if f.kind == "repeat" and f.value > 1), None)
+    if again is not None and not any(f.kind in ("move", "rows", "bare", "load", "scope", "side") for f in facts):
+        return Ask("sets", message.span(again.start, again.end))  # "did the plan twice"
     mending = mended(message, facts)
     return Ask("load_kg", message.span(mending.start, mending.end)) if mending is not None else None
 
@@ -87,6 +92,10 @@ def read_bare(message: Message, facts: list[Fact], work: Work) -> None:
         work.asks.append(Ask("movement", message.span(lists[0].start, lists[-1].end)))
         work.report = True
         return
+    if not loads and _out_of_reach([rows[at] for at in targets], stated):
+        work.asks.append(Ask("movement", message.span(stated[0].start, stated[-1].end)))
+        work.report = True
+        return
     clause = Clause(list(facts), targets)
     asks: list[Ask] = []
     changed = change(message, rows, targets, clause, asks)
@@ -95,6 +104,14 @@ def read_bare(message: Message, facts: list[Fact], work: Work) -> None:
     elif asks:
         work.asks += asks
         work.report = True
+
+
+def _out_of_reach(planned: Sequence[Row], stated: Sequence[Fact]) -> bool:
+    """Whether every set told has far more reps than any planned with its load: "8-7-7" of loaded triples."""
+    most = max((row.reps or 0 for row in planned), default=0)
+    told = [entry.reps or 0 for fact in stated for entry in fact.value]
+    heavy = any(row.load_kg for row in planned) and most > 0
+    return heavy and len(told) > 1 and min(told) > FAR * most
 
 
 def finish(message: Message, rows: list[Row], asks: list[Ask], work: Work) -> None:

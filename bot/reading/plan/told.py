@@ -73,12 +73,21 @@ def take(told: Told, clause: Clause) -> None:
     if not targets:  # "without weight", of a plan that has none
         told.asks.append(Ask("sets", told.message.span(clause.facts[0].start, clause.facts[-1].end)))
         return
+    if said.sided and _none_by_side(told, targets):
+        told.ask("movement", clause)  # "missed the single on the left", where only other work has sides
+        return
     if said.scoped and said.scoped[-1].value != "all":
         told.pointed = (clause.sentence, targets, pick(told.rows, targets, said.scoped[-1].value))
     kept_before(told, said, targets)
     for at in targets:
         told.keep.setdefault(at, True)
     alter(told, clause, targets)
+
+
+def _none_by_side(told: Told, targets: list[int]) -> bool:
+    """Whether the sets meant have no sides, while others of the plan do."""
+    sided = [at for at, row in enumerate(told.rows) if row.side is not None]
+    return bool(sided) and not set(sided) & set(targets)
 
 
 def _set_in_mind(told: Told, said: Said) -> None:
