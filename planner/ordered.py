@@ -6,9 +6,11 @@ from dataclasses import replace
 
 from planner.draft import Draft, Today
 from planner.facts import Order, PlannedSet, Side
-from planner.history import SIDES
+from planner.history import GRIPS, SIDES
+from planner.main_lift import basis_of
 from planner.movements import movement
 from planner.plan import Value
+from planner.repetitions import expected_reps_to_failure
 from planner.shown import weaker_first
 from planner.warm_up import plan_warm_up
 
@@ -16,10 +18,9 @@ from planner.warm_up import plan_warm_up
 def write_orders(today: Today, draft: Draft) -> None:
     history = today.history
     lock = history.orders.load_locked(frozenset(one.movement for one in draft.main), True, today.day)
-    if lock is not None and lock.load_kg is not None and draft.main:
+    if lock is not None and lock.load_kg is not None and draft.main and _can_be_hung(today, draft.main[0]):
         draft.main = [
-            replace(one, load_kg=lock.load_kg, assist_kg=0.0) if lock.movement in (None, one.movement) else one
-            for one in draft.main
+            _locked(today, one, lock.load_kg) if lock.movement in (None, one.movement) else one for one in draft.main
         ]
         _without_load_reason(draft)
         draft.hold("lock_load", draft.main[0].movement, lock.load_kg)
@@ -28,6 +29,21 @@ def write_orders(today: Today, draft: Draft) -> None:
         _set_sets(today, draft, order)
     if draft.main and not draft.warm_up:
         plan_warm_up(today, draft)
+
+
+def _can_be_hung(today: Today, one: PlannedSet) -> bool:
+    return one.movement not in GRIPS or today.history.can_load(today.day)
+
+
+def _locked(today: Today, one: PlannedSet, load_kg: float) -> PlannedSet:
+    """A planned set at the locked load; no more reps than strength has at the ceiling of effort."""
+    locked = replace(one, load_kg=load_kg, assist_kg=0.0)
+    basis = basis_of(today.history, one.movement, today.day)
+    if basis is None or one.reps is None or one.rpe is None or load_kg <= one.load_kg:
+        return locked
+    lifted_kg = load_kg + today.history.bodyweight.on(today.day) * movement(one.movement).bodyweight_share
+    within = expected_reps_to_failure(basis.e1rm_kg, lifted_kg, basis.steepness) - (10.0 - one.rpe)
+    return replace(locked, reps=max(1, min(one.reps, int(within))))
 
 
 def _set_sets(today: Today, draft: Draft, order: Order) -> None:

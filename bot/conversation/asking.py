@@ -25,7 +25,7 @@ SHORT, LATE_DAYS = 300, 3
 EITHER = ("reps", "load_kg")
 EFFORTS = ("7", "8", "9", "10")
 MIN_STEM, MOST_CHOICES = 5, 6
-MOST_REPS, MOST_LOAD = 100, 300  # common practice; more is a slip of the thumb
+MOST_REPS, MOST_LOAD = 100, 200  # common practice; more is a slip of the thumb
 MOST_ADDED = 150  # kilograms hung from the body; common practice
 # What is asked first: without the movement or the sets nothing can be used, an effort is the least of it.
 WEIGHT = (

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Set
 from dataclasses import replace
 from datetime import date
 from typing import Any
@@ -45,7 +46,7 @@ def correct(desk: Desk, reading: Reading) -> str:
     if session is None or session.fact is None:
         return say.say("correct-nothing")
     restated = [work for _, work in known_sets(reading)]
-    sets = _restated(session, restated) if restated else _changed(session, change)
+    sets = _restated(session, restated) if restated else _changed(session, change, _warm_ups(desk, session))
     moved = reading.performed_on if change is not None and change.field == "performed_on" else None
     if moved is None and change is not None and change.field == "performed_on" and isinstance(change.now, str):
         moved = date.fromisoformat(change.now)
@@ -92,15 +93,19 @@ def _same(a: Any, b: Any) -> bool:
     return bool(a == b)
 
 
-def _changed(session: Session, change: Correction | None) -> tuple[WorkSet, ...] | None:
-    """The sets with the one value changed in those meant; None where none fits or the value cannot be."""
+def _changed(session: Session, change: Correction | None, warmed: Set[int] = frozenset()) -> tuple[WorkSet, ...] | None:
+    """The sets with the one value changed in those meant; None where none fits or the value cannot be.
+
+    `warmed`: places of warm-up sets, which are meant only where no other set fits.
+    """
     if change is None or change.now is None:
         return None
     if change.field == "sets":
         return _recounted(session, change)
     if change.field not in WorkSet.__dataclass_fields__:
         return None
-    meant = [at for at, work in enumerate(session.sets) if _fits(work, change)]
+    fits = [at for at, work in enumerate(session.sets) if _fits(work, change)]
+    meant = [at for at in fits if at not in warmed] or fits  # "4 reps, not 3" is no warm-up set of three
     if change.which == "last":
         meant = meant[-1:]
     elif isinstance(change.which, int):
@@ -109,6 +114,17 @@ def _changed(session: Session, change: Correction | None) -> tuple[WorkSet, ...]
         return None
     now: Any = int(change.now) if change.field == "reps" and isinstance(change.now, float) else change.now
     return tuple(replace(work, **{change.field: now}) if at in meant else work for at, work in enumerate(session.sets))
+
+
+def _warm_ups(desk: Desk, session: Session) -> set[int]:
+    """Which of the sets done are those that the day's plan has as warm-ups."""
+    sent = desk.record.sent_by_day.get(session.on)
+    planned = (
+        {(one.movement, one.side, one.reps, one.load_kg) for one in sent.sets if one.part == "warm_up"} if sent else ()
+    )
+    return {
+        at for at, work in enumerate(session.sets) if (work.movement, work.side, work.reps, work.load_kg) in planned
+    }
 
 
 MOST_SETS = 20

@@ -323,6 +323,22 @@ def test_a_lock_holds_the_load_until_its_day():
     assert main_sets(seen[2])[0].load_kg > 5.0
 
 
+def test_a_lock_above_the_plan_takes_fewer_reps_not_more_effort():
+    plain = [one for one, _ in live(athlete(), 8, (with_tests(),)) if one.today.sets]
+    heavy = Order("lock_load", START, load_kg=main_sets(plain[0])[0].load_kg + 7.5, until=day(6))
+    locked = [one for one, _ in live(athlete(), 1, (with_tests(),), orders=(heavy,)) if one.today.sets]
+    was, now = main_sets(plain[0])[0], main_sets(locked[0])[0]
+    assert (now.load_kg, now.rpe) == (heavy.load_kg, was.rpe)
+    assert (now.reps or 0) < (was.reps or 0)
+
+
+def test_nothing_is_locked_on_where_nothing_can_be_hung():
+    lock = Order("lock_load", START, load_kg=15.0, until=day(6))
+    bare = athlete(equipment=frozenset({"bar"}))
+    seen = next(one for one, _ in live(bare, 1, (with_tests(WorkSet("pull_up", 8, rpe=9.0)),), orders=(lock,)))
+    assert {work.load_kg for work in main_sets(seen)} == {0.0}
+
+
 def test_an_excluded_movement_is_not_planned():
     order = Order("exclude", START, movement="pull_up", until=day(20))
     plan = plan_for(Record(athlete(), sessions=(with_tests(),), orders=(order,)), START, START)

@@ -22,3 +22,13 @@ def test_a_set_more_is_the_last_one_again():
 def test_a_count_that_does_not_fit_what_was_told_changes_nothing():
     assert _changed(FIVE, Correction("sets", 3, 4, "pull_up")) is None
     assert _changed(FIVE, Correction("sets", 5, 4)) is None
+
+
+def test_a_warm_up_of_as_many_reps_is_not_meant():
+    warmed = Session(date(2027, 1, 4), (WorkSet("pull_up", 3, load_kg=2.5), WorkSet("pull_up", 3, load_kg=15.0)))
+    mended = _changed(warmed, Correction("reps", 3, 4), frozenset({0}))
+    assert mended is not None
+    assert [work.reps for work in mended] == [3, 4]
+    alone = _changed(warmed, Correction("reps", 3, 4, side=None), frozenset({0, 1}))
+    assert alone is not None
+    assert [work.reps for work in alone] == [4, 4]
