@@ -205,9 +205,12 @@ class Trial:
                     self.account.planted.append((who.id, (now.date() + timedelta(days=1 + day)).isoformat()))
 
     def _say(self) -> None:
-        """A report that differs from every other, so that each must be one fact."""
+        """A report that differs from every other, so that each must be one fact.
+
+        Ten thousand of them stay below loads that are asked about and not written down.
+        """
         n = len(self.account.reports) + 1
-        sets, reps, load = 2 + n % 5, 1 + n // 5 % 9, 1 + n // 45 * 0.5
+        sets, reps, load = 2 + n % 5, 1 + n // 5 % 9, 1 + n // 45 * 0.25
         said = self.server.says(1 + n % ATHLETES, f"dips {sets}x{reps} +{load}kg, bw {70 + n % 30 / 10}")
         self.account.reports.append(said)
 
