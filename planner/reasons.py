@@ -24,6 +24,7 @@ REASONS: Mapping[str, tuple[str, ...]] = MappingProxyType(
         "away_pause": ("since", "until"),
         "session_moved": ("from_day", "to_day"),
         "session_slid": ("from_day", "to_day"),
+        "session_gone": ("from_day", "to_day"),  # of the day it left
         "session_dropped": ("day",),
         "session_done_early": ("day", "done_on"),
         "comeback": ("days", "percent", "rpe"),

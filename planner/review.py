@@ -142,7 +142,8 @@ class View:
         if gone is None or gone.why is None:
             return _rest(day, block, week, (), ())
         hold = f"{gone.why.code}:{gone.on or 'dropped'}"
-        return _rest(day, block, week, (hold,), (Decision(day, "absence", "session", (gone.why,)),))
+        why = gone.why if gone.on is None else replace(gone.why, code="session_gone")
+        return _rest(day, block, week, (hold,), (Decision(day, "absence", "session", (why,)),))
 
     def _of_day(self, day: date) -> list[Decision]:
         return [one for climb in self._climbs_at(day) for one in climb.decisions if one.on == day]

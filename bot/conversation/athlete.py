@@ -34,6 +34,7 @@ from storage.inbox import Incoming
 log = structlog.get_logger(__name__)
 
 LONGEST_READ = 10_000
+FEWEST_WORDS = 3  # of a message that is passed on though nothing in it was understood
 ABSENT = {"move", "missed", "away", "ill", "pause", "resume", "stop", "equipment"}
 
 
@@ -123,6 +124,11 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
         parts.append(passing_on.to_coach(desk, text))
     if asks_for_eccentrics(reading, text) and not reading.sets:
         parts.append(refuse(desk, text))
+    stopped = desk.review.stopped
+    told = not parts and not reading.ask and not felt and not quiet and len(text.split()) >= FEWEST_WORDS
+    told_while_stopped = stopped is not None and (
+        (told and intents <= {"unknown"}) or (bool(intents & {"pause", "away", "ill"}) and "for_coach" not in intents)
+    )  # "the doctor says one week off": what a stop turns on, and the coach alone ends it
     if "plan_today" in intents:
         # "Can't make Friday, what's on today?" names a day that is not asked about.
         plain = not (sessions or intents & ABSENT)
@@ -135,15 +141,17 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     if "progress" in intents:
         parts.append(progress.in_words(desk.review, say))
     if "help" in intents and not reading.pain:
+        parts += [reason_in_words(stopped, say)] if stopped is not None else []  # "what should I do?"
         parts.append(say.say("help"))
     if reading.unread and sessions:
         parts.append(say.say("unread", pieces=say.listed([say.quoted(piece) for piece in reading.unread])))
     if not parts and not reading.ask and not felt and not quiet:
-        stopped = desk.review.stopped
         if stopped is not None and ("?" in text or "smalltalk" not in intents):
             parts.append(reason_in_words(stopped, say))  # "can I train?"
         else:
             parts.append(say.say("smalltalk" if "smalltalk" in intents else "unknown"))
+    if told_while_stopped:
+        parts.append(passing_on.to_coach(desk, text))
     buttons: Buttons = []
     if reading.ask:
         question, buttons = asking.ask(desk, reading, text, found.sent_at)
@@ -160,6 +168,8 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     elif sessions and _pain_to_ask(desk, reading, sessions):
         question, buttons = pains.ask_after(desk, sessions[-1].on)
         parts.append(question)
+    if plan is None and intents & ABSENT:
+        plan = plans.withdrawn(desk)
     if parts:
         desk.tell("\n\n".join(part for part in parts if part), plan=plan, buttons=buttons)
 

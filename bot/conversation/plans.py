@@ -54,6 +54,18 @@ def refresh(desk: Desk) -> DayPlan | None:
     return new
 
 
+def withdrawn(desk: Desk) -> DayPlan | None:
+    """Today's rest, kept as sent, where what the athlete just said takes today's session away; the answer says so."""
+    today, new = desk.today, desk.review.today
+    before = desk.record.sent_by_day.get(today)
+    if before is None or not before.sets or new.kind != "rest" or new.sets:
+        return None
+    if any(session.on == today and trained(session) for session in desk.record.sessions):
+        return None
+    desk.add_sent(new)
+    return new
+
+
 def in_words(plan: DayPlan, say: Wording) -> str:
     """Heading, the work, and what is unusual today with its reasons."""
     if not plan.sets:

@@ -119,6 +119,11 @@ def body_words(message: Message) -> BodyWords | None:
         _numbers_of_sets(tokens, body)
         | withdrawn(message)
         | {hit.start for hit in pain if hit.name == "unscored"}
+        | {
+            at
+            for at, token in enumerate(tokens)
+            if at and token.spelled and tokens[at - 1].text in little("before_one")
+        }
         | {at for hit in body if hit.table == "side" for at in range(hit.start, hit.end)},  # "los dos"
         {hit.start for hit in pain if hit.name == "inside"},
         {hit.start: hit.end for hit in pain if hit.name == "mine"},

@@ -41,7 +41,7 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
         told = _one_side(base, side, facts)
         if told is not None:
             return told
-    paired = _pairs(base, facts, scoped, whole)
+    paired = _pairs(message, base, facts, scoped, whole, asks)
     if paired is not None:
         return paired
     if _sides_unknown(message, base, stated, clause, asks):
@@ -146,7 +146,9 @@ def _came_to(base: list[Row], facts: list[Fact], scoped: list[Fact]) -> bool:
     return True
 
 
-def _pairs(base: list[Row], facts: list[Fact], scoped: list[Fact], whole: bool) -> list[Row] | None:
+def _pairs(
+    message: Message, base: list[Row], facts: list[Fact], scoped: list[Fact], whole: bool, asks: list[Ask]
+) -> list[Row] | None:
     """ "Left 2 right 1 both sets", "2/1 on the last": a pair told for those sets; None: not said of which."""
     told: dict[str, int] = {}
     kinds = [f for f in facts if f.kind in ("side", "bare", "rows")]
@@ -158,7 +160,10 @@ def _pairs(base: list[Row], facts: list[Fact], scoped: list[Fact], whole: bool) 
     if set(told) != {"left", "right"} or {row.side for row in base} != {"left", "right"}:
         return None
     if not scoped and not whole and len(base) > 2:
-        return None
+        if kinds[0].kind == "rows" or any(f.kind in STRUCTURE for f in facts):
+            return None
+        asks.append(Ask("sets", message.span(kinds[0].start, kinds[-1].end)))  # "2 left 1 right" of several pairs
+        return []
     for row in addressed(base, scoped[-1].value if scoped else None, None):
         row.reps = told[row.side or "left"]
         row.failed = row.reps == 0

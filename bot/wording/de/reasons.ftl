@@ -77,6 +77,7 @@ reason-deload_pain = Früher Deload wegen Schmerz, { $place } { $score }/10.
 reason-comeback = Erste Woche nach { $days } Tagen Pause: { $percent } % der Gesamtlast weniger, RPE bis { $rpe }. Das ist Vorsicht; wirklich verloren hast du weniger.
 reason-session_moved = Von { $from_day } hierher verschoben, wie du wolltest.
 reason-session_slid = Von { $from_day } hierher gerückt: dort ausgefallen, und 48 Stunden Abstand passen.
+reason-session_gone = Die Einheit von { $from_day } ist jetzt { $to_day }.
 reason-session_dropped = Die Einheit vom { $day } fällt aus; verdoppelt wird nichts.
 reason-session_done_early = Die Einheit vom { $day } hast du schon am { $done_on } gemacht.
 reason-away_away = Weg seit { $since } { $until }.

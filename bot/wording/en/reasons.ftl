@@ -77,6 +77,7 @@ reason-deload_pain = An early deload because of the pain, { $place } { $score }/
 reason-comeback = First week after { $days } days away: { $percent } % off the whole load, RPE up to { $rpe }. That is caution; the real loss is smaller.
 reason-session_moved = Moved here from { $from_day }, as you asked.
 reason-session_slid = Moved here from { $from_day }: missed, and 48 hours fit.
+reason-session_gone = The session of { $from_day } is on { $to_day }.
 reason-session_dropped = The session of { $day } is left out; nothing is doubled.
 reason-session_done_early = The session of { $day } was done on { $done_on } already.
 reason-away_away = Away from { $since } { $until }.

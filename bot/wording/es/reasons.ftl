@@ -77,6 +77,7 @@ reason-deload_pain = Descarga anticipada por el dolor, { $place } { $score }/10.
 reason-comeback = Primera semana después de { $days } días fuera: un { $percent } % menos de carga total, RPE hasta { $rpe }. Es precaución; lo que perdiste de verdad es menos.
 reason-session_moved = Sesión movida aquí desde el { $from_day }, como pediste.
 reason-session_slid = Sesión movida aquí desde el { $from_day }: no se hizo, y caben 48 horas.
+reason-session_gone = La sesión del { $from_day } pasa al { $to_day }.
 reason-session_dropped = La sesión del { $day } queda fuera; no se dobla nada.
 reason-session_done_early = La sesión del { $day } ya la hiciste el { $done_on }.
 reason-away_away = Fuera desde el { $since } { $until }.
