@@ -156,7 +156,8 @@ def _is_number(span: str) -> bool:
 
 def _can_be_effort(doubt: Ask, reading: Reading) -> bool:
     """ "The last one was 9": weight, reps or effort. Where the reps are missing, it is hardly the effort."""
-    full = bool(reading.sets) and all(one.reps is not None for one in reading.sets)
+    told = [one.reps is not None for one in reading.sets]
+    full = any(told) and (all(told) or doubt.about == "reps")  # "5x3, last set 9"
     return doubt.about in EITHER and doubt.span.strip() in EFFORTS and full
 
 
