@@ -11,6 +11,7 @@ import structlog
 from bot.conversation import (
     absences,
     alerts,
+    beyond,
     cards,
     ordered_sets,
     passing_on,
@@ -18,6 +19,7 @@ from bot.conversation import (
     roster_page,
     rule_words,
     summary,
+    unheard,
     what_if,
 )
 from bot.conversation.coach_words import Command, parse
@@ -26,7 +28,7 @@ from bot.conversation.movement_names import movement_called
 from bot.conversation.reasons import rung_name, until_in_words
 from bot.wording import Wording, wording_for
 from planner import ladders, rules
-from planner.facts import Absence, Order, OrderKind, Resume
+from planner.facts import Absence, Move, Order, OrderKind, Resume
 from planner.units import KG_PER_LB
 from storage import facts, invites, notes, outbox, persons
 from storage.inbox import Incoming
@@ -38,6 +40,7 @@ log = structlog.get_logger(__name__)
 LOADS_UP_TO_KG = 200.0
 SEEN_AHEAD = 14  # days in which sets for one day may push others out
 MOST_REHEARSED = 4
+SHOWN = frozenset({"card", "week", "why", "roster", "rungs", "summary", "unheard"})  # nothing is changed by these
 FEWEST_WORDS = 2  # a single word is a slip, not an answer to pass on
 
 
@@ -66,6 +69,9 @@ class Office:
             if row.handle == handle and row.id is not None:
                 return Desk.of(self.mail, row.id, self.incoming.id, said_by="coach")
         return None
+
+    def _desks(self) -> list[Desk]:
+        return [desk for row in self.rows if (desk := self.desk(row.handle)) is not None]
 
     def _desk_of(self, athlete_id: str) -> Desk | None:
         row = next((row for row in self.rows if str(row.id) == athlete_id), None)
@@ -158,6 +164,9 @@ class Office:
         if command is None:
             self._answered(text)
             return
+        if command.verb in SHOWN and command.over:
+            # Only shown: no order was in it that we know, and the coach must not think so.
+            self.answer("coach-only", words=" ".join(command.over))
         general = GENERAL.get(command.verb)
         if general is not None:
             general(self, command)
@@ -211,12 +220,22 @@ class Office:
             self.answer("what-if-how")
             return
         named = self.desk(command.handle)
-        desks = [desk for row in self.rows if (desk := self.desk(row.handle)) is not None] if named is None else []
-        meant = [named] if named is not None else what_if.meant(said, desks)[:MOST_REHEARSED]
+        meant = [named] if named is not None else what_if.meant(said, self._desks())[:MOST_REHEARSED]
         if not meant:
             self.answer("coach-who", names=", ".join(row.handle for row in self.rows[:20]))
         for desk in meant:
             desk.tell_coach(what_if.answer(desk, command, said))
+
+    def _unheard(self, _command: Command) -> None:
+        self.mail.post(self.coach, unheard.in_words(self._desks(), self.say))
+
+    def _tell_all(self, command: Command) -> None:
+        """ "tell everyone: the hall is closed on Friday"."""
+        if not command.rest:
+            self.answer("tell-all-what")
+            return
+        reached = [desk.person.name for desk in self._desks() if passing_on.to_athlete(desk, command.rest)]
+        self.answer("told-all", count=len(reached), names=self.say.listed(reached))
 
     def _help(self, _command: Command) -> None:
         self.answer("coach-help")
@@ -288,18 +307,27 @@ class Office:
         if command.scheme is None or (load is not None and load > LOADS_UP_TO_KG):
             self.answer("sets-how", name=desk.person.name)
             return
+        refused = beyond.refusal(desk, command.scheme, load)
+        if refused is not None:
+            desk.tell_coach(refused)
+            return
         day = command.day or desk.review.next_training_on or desk.today
         before = [plan.on for plan in desk.week_ahead(SEEN_AHEAD) if plan.sets]
         desk.add(
             Order("set_sets", desk.today, for_date=day, sets=command.scheme[0], reps=command.scheme[1], load_kg=load)
         )
-        desk.tell_coach("\n".join(ordered_sets.outcome(desk, day, before)))
+        hard = beyond.warning(desk, command.scheme[1], load)
+        desk.tell_coach("\n".join([*ordered_sets.outcome(desk, day, before), *([hard] if hard else [])]))
         self._effect(desk)
 
     def _lock(self, command: Command, desk: Desk) -> None:
         load = self._load_kg(command, desk)
         if load is None or load > LOADS_UP_TO_KG:
             self.answer("lock-how", name=desk.person.name)
+            return
+        refused = beyond.refusal(desk, None, load)
+        if refused is not None:
+            desk.tell_coach(refused)
             return
         desk.add(Order("lock_load", desk.today, load_kg=load, until=command.until))
         until = until_in_words(command.until, desk.say_coach)
@@ -309,6 +337,21 @@ class Office:
         if command.load is None:
             return None
         return command.load * KG_PER_LB if (command.unit or desk.athlete.unit) == "lb" else command.load
+
+    def _move(self, command: Command, desk: Desk) -> None:
+        """ "mira move thursday to friday"."""
+        if command.day is None or command.until is None or not desk.plan(command.day).sets:
+            self.answer("moved-how", name=desk.person.name)
+            return
+        desk.add(Move(desk.today, command.day, command.until))
+        say = desk.say
+        desk.tell(
+            say.say(
+                "told-moved", coach=self.coach.name, since=say.long_day(command.day), until=say.long_day(command.until)
+            )
+        )
+        shown = desk.say_coach
+        self._confirm(desk, "moved", since=shown.day(command.day), until=shown.day(command.until))
 
     def _hold(self, command: Command, desk: Desk) -> None:
         until = command.until or desk.today + timedelta(weeks=3)
@@ -332,7 +375,8 @@ class Office:
             self.answer("movement-unknown", movement=command.rest)
             return
         desk.add(Order("exclude", desk.today, movement=movement, until=command.until))
-        self._confirm(desk, "excluded", movement=desk.say_coach.movement(movement))
+        until = until_in_words(command.until, desk.say_coach)
+        self._confirm(desk, "excluded", movement=desk.say_coach.movement(movement), until=until)
 
     def _unlock(self, _command: Command, desk: Desk) -> None:
         desk.add(Order("unlock", desk.today))
@@ -378,6 +422,8 @@ GENERAL: dict[str, Callable[[Office, Command], None]] = {
     "help": Office._help,
     "nickname": Office._nickname,
     "rule": Office._rule,
+    "unheard": Office._unheard,
+    "tell_all": Office._tell_all,
 }
 OF_ONE: dict[str, Callable[[Office, Command, Desk], None]] = {
     "card": Office._card,
@@ -388,6 +434,7 @@ OF_ONE: dict[str, Callable[[Office, Command, Desk], None]] = {
     "invite": Office._invite,
     "sets": Office._sets,
     "lock": Office._lock,
+    "move": Office._move,
     "hold": Office._hold,
     "rung": Office._rung,
     "exclude": Office._exclude,

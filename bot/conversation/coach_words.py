@@ -19,7 +19,9 @@ from bot.wording.catalogue import CATALOGUES, FALLBACK, languages
 
 SCHEME = re.compile(r"(?<!\d)(\d{1,2})\s*[x×*]\s*(\d{1,2})(?!\d)")
 NUMBER = re.compile(r"[+@]?\s*(\d{1,3}(?:[.,]\d{1,2})?)\s*(kg|lbs?|lb)?(?![\w.,]*\d)")
+SUNDAY = 6
 DAYS_OF = {"day": 1, "week": 7, "month": 30}
+LEFT_OUT = re.compile(r" (?:no|keine|kein|sin) ([^\d\W].*)")
 ISO = re.compile(r"\d{4}-\d{2}-\d{2}")
 
 
@@ -35,6 +37,7 @@ class Command:
     unit: str | None = None
     day: date | None = None
     until: date | None = None
+    over: tuple[str, ...] = ()  # words that are neither the verb nor the name, nor small
 
 
 @lru_cache(maxsize=32)
@@ -88,7 +91,10 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     if handle is not None:
         for word in {handle, *(name.casefold() for own, name in names if own == handle)}:
             folded = folded.replace(f" {word} ", " ", 1)
-    verb, phrase = _verb(folded, language)
+    week = next((words for words in vocabulary(language, "words")["this_week"] if f" {words} " in folded), None)
+    verb, phrase = _verb(folded.replace(f" {week} ", " ", 1), language)  # "lock 12.5 this week" is a lock
+    if verb is None and week is not None:
+        verb, phrase = _verb(folded, language)
     scheme = SCHEME.search(where)
     if verb is None and scheme is not None and handle is not None:
         verb = "sets"
@@ -100,11 +106,41 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
         else:
             return None
     rest = after.strip() if colon else _after(where, phrase, handle, names)
+    left_out = LEFT_OUT.search(folded) if handle is not None and verb in ("decline", "week") else None
+    if left_out is not None and folded.strip() != phrase:
+        verb, rest = "exclude", left_out[1]  # "tom no dips this week"
     numbers = SCHEME.sub(" ", where)
     until = _until(folded, today, language)
     day = None if until is not None else _day(folded, today, language)
+    if until is None and week is not None and verb != "week":
+        until, day = today + timedelta(days=SUNDAY - today.weekday()), None
+    if verb == "move":
+        day, until = _from_to(folded, today, language)
     load, unit = _load(spans(language).sub(" ", ISO.sub(" ", numbers)))
-    return Command(verb, handle, rest, (int(scheme[1]), int(scheme[2])) if scheme else None, load, unit, day, until)
+    return Command(
+        verb,
+        handle,
+        rest,
+        (int(scheme[1]), int(scheme[2])) if scheme else None,
+        load,
+        unit,
+        day,
+        until,
+        _over(folded, phrase, language),
+    )
+
+
+def _over(folded: str, phrase: str, language: str) -> tuple[str, ...]:
+    """The words that nobody has understood."""
+    small = set(vocabulary(language, "words").get("small", ()))
+    rest = folded.replace(f" {phrase} ", " ", 1).split()
+    return tuple(word for word in rest if word not in small and not word[0].isdigit())
+
+
+def _from_to(folded: str, today: date, language: str) -> tuple[date | None, date | None]:
+    """ "move thursday to friday": the first such day from today, and the first day of the other name around it."""
+    days = [day for word in folded.split() if (day := _day(f" {word} ", today, language)) is not None]
+    return (days[0], days[1]) if len(days) > 1 else (None, None)
 
 
 def _plain(word: str) -> str:
@@ -112,7 +148,8 @@ def _plain(word: str) -> str:
 
 
 def _words(text: str) -> list[str]:
-    return [word.strip(",.;!?()").casefold() for word in text.split() if word.strip(",.;!?()")]
+    bare = (word.strip(",.;!?()").casefold() for word in text.split())
+    return [word.removesuffix("'s").removesuffix("\u2019s") for word in bare if word]
 
 
 def _handle(folded: str, names: Sequence[tuple[str, str]]) -> str | None:

@@ -9,6 +9,21 @@ coach-help =
     · „sag mira: …“ · „mira notiz: …“ · „einladung mira“ · „nenne archer auf ellbogenhöhe ALR“
     · „was wenn mira drei tage trainiert“, „was wenn mira die stufe 5 wochen hält“ – vom Fragen ändert sich nichts
 coach-unknown = Das habe ich nicht verstanden. „hilfe“ zeigt, was ich kenne.
+order-too-many = { $sets }×{ $reps } für { $name }: Das kann nicht gemeint sein, also ist nichts gesetzt.
+order-beyond = { $name } hat ein Maximum von etwa { $most }: { $load } liegt weit darüber, also ist nichts gesetzt.
+order-hard = Achtung: { $reps } Wiederholungen sind mehr als die { $possible }, von denen die Meldungen von { $name } bei dieser Last sprechen.
+coach-only = Das war für mich nur eine Frage; von „{ $words }“ habe ich nichts verstanden, und nichts ist geändert.
+moved = { $name }: Die Einheit von { $since } ist jetzt { $until }.
+moved-how = Welche Einheit von { $name } wohin soll, habe ich nicht verstanden. „NAME verschiebe donnerstag auf freitag“
+told-moved = { $coach } hat deine Einheit von { $since } auf { $until } verschoben.
+tell-all-what = Was soll ich allen sagen? „sag allen: Worte“
+told-all = { $count ->
+    [0] Niemand hat einen offenen Chat mit diesem Bot.
+    [one] { $names } hat es.
+   *[other] { $count } haben es: { $names }.
+}
+unheard = Noch kein Wort zur heutigen Einheit: { $names }
+unheard-nobody = Zur heutigen Einheit fehlt von niemandem ein Wort.
 coach-who = Wen meinst du? { $names }
 button-approve = Bestätigen
 button-hold = Halten
@@ -58,7 +73,7 @@ held = { $name }: Stufe gehalten { $until }.
 rung-set = { $name }: jetzt auf { $rung }.
 rung-unknown = Die Stufe „{ $rung }“ gibt es nicht. Es gibt: { $rungs }
 movement-unknown = Die Übung „{ $movement }“ kenne ich nicht.
-excluded = { $name }: ab jetzt ohne { $movement }.
+excluded = { $name }: ohne { $movement }, { $until }.
 unlocked = { $name }: Alle Sperren sind aufgehoben, auch gehaltene Stufen.
 paused = { $name } pausiert { $until }.
 until-day = bis { $day }

@@ -6,9 +6,25 @@ coach-help =
     · “mira 4x3 at 17.5 on thursday” · “mira lock 17.5 until 1 march” · “mira hold rung 3 weeks” · “mira unlock”
     · “mira rung archer_shoulder” · “mira exclude muscle-ups” · “mira rule block.loading_weeks 5”, “rule …” for all
     · “approve mira”, “decline mira” · “seen mira” for clips, “mira restart” after a stop · “mira pause”, “mira resume”
+    · “mira move thursday to friday” · “who hasn't reported” · “tell everyone: …”
     · “tell mira: …” · “mira note: …” · “invite mira” · “call archers with low ring ALR”
     · “what if mira trains three days”, “what if mira holds rung 5 weeks” – nothing is changed by asking
 coach-unknown = I did not understand that. “help” shows what I know.
+order-too-many = { $sets }×{ $reps } for { $name }: that cannot be meant, so nothing was set.
+order-beyond = { $name } has a maximum of about { $most }: { $load } is far beyond it, so nothing was set.
+order-hard = Mind that { $reps } reps are more than the { $possible } that { $name }’s own reports speak of at that load.
+coach-only = That was only a question to me; of “{ $words }” I understood nothing, and nothing was changed.
+moved = { $name }: the session of { $since } is on { $until }.
+moved-how = I did not get which session of { $name } goes where. “NAME move thursday to friday”
+told-moved = { $coach } moved your session of { $since } to { $until }.
+tell-all-what = What shall I tell everyone? “tell everyone: words”
+told-all = { $count ->
+    [0] Nobody has an open chat with this bot.
+    [one] Told { $names }.
+   *[other] Told { $count }: { $names }.
+}
+unheard = No word of today’s session yet: { $names }
+unheard-nobody = Nobody’s word of today’s session is missing.
 coach-who = Whom do you mean? { $names }
 button-approve = Approve
 button-hold = Hold
@@ -58,7 +74,7 @@ held = { $name }: rung held { $until }.
 rung-set = { $name}: now on { $rung }.
 rung-unknown = There is no rung “{ $rung }”. There are: { $rungs }
 movement-unknown = I do not know the movement “{ $movement }”.
-excluded = { $name }: without { $movement } from now on.
+excluded = { $name }: without { $movement } { $until }.
 unlocked = { $name }: all locks and holds are lifted.
 paused = { $name } is paused { $until }.
 until-day = until { $day }

@@ -9,6 +9,21 @@ coach-help =
     · «dile mira: …» · «mira nota: …» · «invitación mira» · «llama arqueras a la altura del codo ALR»
     · «qué pasa si mira entrena tres días», «qué pasa si mira mantiene escalón 5 semanas» – preguntar no cambia nada
 coach-unknown = Eso no lo entendí. «ayuda» muestra lo que conozco.
+order-too-many = { $sets }×{ $reps } para { $name }: eso no puede ser, así que no he puesto nada.
+order-beyond = { $name } tiene un máximo de unos { $most }: { $load } queda muy por encima, así que no he puesto nada.
+order-hard = Ojo: { $reps } repeticiones son más que las { $possible } de las que hablan los reportes de { $name } con esa carga.
+coach-only = Para mí eso era solo una pregunta; de «{ $words }» no entendí nada y nada ha cambiado.
+moved = { $name }: la sesión del { $since } pasa al { $until }.
+moved-how = No entendí qué sesión de { $name } va a dónde. «NOMBRE mueve jueves a viernes»
+told-moved = { $coach } ha pasado tu sesión del { $since } al { $until }.
+tell-all-what = ¿Qué les digo a todos? «diles a todos: palabras»
+told-all = { $count ->
+    [0] Nadie tiene un chat abierto con este bot.
+    [one] { $names } lo tiene.
+   *[other] { $count } lo tienen: { $names }.
+}
+unheard = Aún sin noticias de la sesión de hoy: { $names }
+unheard-nobody = No falta noticia de nadie sobre la sesión de hoy.
 coach-who = ¿A quién te refieres? { $names }
 button-approve = Aprobar
 button-hold = Mantener
@@ -58,7 +73,7 @@ held = { $name }: mismo escalón { $until }.
 rung-set = { $name }: ahora en { $rung }.
 rung-unknown = No existe el escalón «{ $rung }». Existen: { $rungs }
 movement-unknown = No conozco el ejercicio «{ $movement }».
-excluded = { $name }: desde ahora sin { $movement }.
+excluded = { $name }: sin { $movement } { $until }.
 unlocked = { $name }: se quitan todos los bloqueos, también el del escalón.
 paused = { $name } en pausa { $until }.
 until-day = hasta el { $day }
