@@ -25,7 +25,14 @@ def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
     facts = _bracketed(message, _taken(_postposed(_feats(summed(facts)))))
     facts = plates(_loads_before(facts))
-    return _in_turn(_reckoned(message, _counted(message, _listed(_judged(message, _rated(_of_sides(facts)))))))
+    return _in_turn(
+        _reckoned(
+            message,
+            _counted(
+                message, _listed(_judged(message, _rated(_named_and_rated(_of_sides(_felt_heavier(facts))))))
+            ),
+        )
+    )
 
 
 def _of_sides(facts: Sequence[Fact]) -> list[Fact]:
@@ -108,6 +115,35 @@ def _bracketed(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     out = list(facts)
     for at in rated:
         out[at + 2] = replace(out[at + 2], kind="effort")
+    return out
+
+
+def _named_and_rated(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Last triple 8.5": the words name the set, and the number above its reps rates it."""
+    out = list(facts)
+    for at in range(len(out) - 2):
+        scope, named, value = out[at : at + 3]
+        word = named.kind == "rows" and len(named.value) == 1 and bool(named.note.get("word"))
+        rates = value.kind == "bare" and LEAST_JUDGED <= value.value <= 10 and word
+        if scope.kind != "scope" or not rates or value.value <= (named.value[0].reps or 0) + 1:
+            continue
+        if at + 3 < len(out) and out[at + 3].kind not in ("sep", "word"):
+            continue
+        out[at + 1] = Fact("word", named.start, named.end, None, {"noise": True})
+        out[at + 2] = replace(value, kind="effort", value=float(value.value))
+        return out
+    return facts
+
+
+def _felt_heavier(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "20 felt like 30": what it felt like is no load."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        before = facts[at - 1] if at else None
+        led = before is not None and before.kind == "word" and before.value in little("felt_like")
+        if led and fact.kind in ("bare", "load") and not (fact.kind == "bare" and fact.value <= 10):
+            fact = Fact("word", fact.start, fact.end, None, {"noise": True})
+        out.append(fact)
     return out
 
 

@@ -75,7 +75,11 @@ def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
         return
     for fact in facts:
         names = set(fact.note.get("names", ())) if fact.kind == "plan" else set()
-        if {"last_time", "planned"} & names or ("done" in names and _is_all(message, fact)):
+        if (
+            {"last_time", "planned"} & names
+            or ("same" in names and _is_all(message, fact))
+            or ("done" in names and _is_all(message, fact))
+        ):
             work.asks.append(Ask("sets", message.span(fact.start, fact.end)))
             work.report = True
             return

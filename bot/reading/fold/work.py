@@ -11,6 +11,7 @@ from bot.reading.fold.rows import Row
 
 ARROWS = frozenset({"-", ">", "=", "->", "→", "⇒", "=>"})  # "5x5 -> 5 5 4 4 3"
 MOST_FURTHER = 20  # sets more than told before
+PAUSED = frozenset({"pause_pause", "pause_top", "pause_middle", "pause_bottom"})
 MORE_THAN_ASKED = 3  # so many reps more than the scheme says are still its own sets
 
 
@@ -49,6 +50,8 @@ class WorkFacts(MarkFacts):
             for row, entry in zip(self.rows, entries, strict=True):
                 row.reps = entry.reps
             return
+        if note.get("the") and self.rows and self.prev is not None and self.prev.kind == "link":
+            return  # "clusters of 1-1-1 with 20 s between the singles"
         if self._placed_behind(fact, entries):
             return
         if self._named_again(fact, entries) or self._each_again(entries):
@@ -165,14 +168,11 @@ class WorkFacts(MarkFacts):
             and self.rows[-1].reps is not None
         ):
             return True  # seconds of lowering or of a stop
-        if (
-            note.get("one")
-            and note.get("unit") == "sec"
-            and not self.block.hold
-            and self.scope == "all"
-            and not self.rows
-        ):
+        seconds = note.get("one") and note.get("unit") == "sec" and not self.block.hold and not self.rows
+        if seconds and self.scope == "all":
             return True  # "alle 90 Sekunden 3 Klimmzüge"
+        if seconds and self.prev is not None and self.prev.kind == "flag" and self.flags & PAUSED:
+            return True  # "paused at the top 2 s each: pull-ups 3x4"
         if note.get("one") and note.get("unit") == "min" and {"emom", "every"} & self.all_schemes:
             self.minutes.append(entries[0].hold_s or 0)
             return True

@@ -100,6 +100,9 @@ def _shifted(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item, j = s.at(i), i + 2
     value = s.at(i + 1).value or 0
     unit = s.unit_at(j) if s.unit_at(j) in ("kg", "lb", "sec") else "reps" if s.at(j).has("reps") else None
+    if unit is None and s.planned and item.text in little("went_by") and value <= MOST_CHANGE:
+        sign = -1 if item.has("plan", "minus") else 1
+        return [Fact("delta", item.start, s.at(i + 1).end, (s.kg(value), "load", sign))], j  # "went up 2.5 on the dips"
     if unit is None:
         return None
     j += 1

@@ -85,7 +85,14 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("rows", item.start, s.at(i + 1).end, [Entry(reps) for _ in range(int(item.value))])], i + 2
     if s.at(i + 1).has("times", "x") and s.at(i + 2).text == "(" and s.at(i + 3).kind == "num" and item.value:
         return [Fact("rounds", item.start, s.at(i + 1).end, int(item.value), {"bracket": True})], i + 3
-    told = _by_so_many(s, i) or _tries(s, i) or _judged_tries(s, i) or _of_attempts(s, i) or chain(s, i)
+    told = (
+        _pair_times(s, i)
+        or _by_so_many(s, i)
+        or _tries(s, i)
+        or _judged_tries(s, i)
+        or _of_attempts(s, i)
+        or chain(s, i)
+    )
     if told is not None:
         other = chain(s, told[1] + 1) if s.at(told[1]).has("sep", "or") else None
         if other is not None:
@@ -166,6 +173,20 @@ def _of_attempts(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     rows = [Entry(1 if at < made else 0) for at in range(tried)]
     return [Fact("rows", item.start, s.at(i + 3).end, rows, {"list": True, "mark": "/"})], i + 4
+
+
+def _pair_times(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "L6 R6 x2": the times count the pair."""
+    sides = [s.at(at).name("side") for at in (i - 3, i - 1)]
+    if set(sides) != {"left", "right"} or s.at(i - 2).kind != "num" or s.at(i).kind != "num":
+        return None
+    times, many = s.at(i + 1), s.at(i + 2)
+    if not times.has("times", "x") or many.kind != "num" or not many.value:
+        return None
+    value = float(s.at(i).value or 0)
+    note = {"spelled": False, "comma": s.at(i).comma, "the": False, "kg": s.kg(value)}
+    pair = Fact("rounds", times.start, many.end, int(many.value), {"pair": True})
+    return [Fact("bare", s.at(i).start, s.at(i).end, value, note), pair], i + 3
 
 
 def _by_so_many(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
