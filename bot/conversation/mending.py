@@ -16,6 +16,8 @@ from planner.facts import Session, WorkSet
 from storage import facts, questions
 
 SAME = 0.06
+# More is no value of a set; common practice, no source.
+MOST = {"reps": 100, "load_kg": 300.0, "assist_kg": 150.0, "rpe": 10.0, "hold_s": 3600.0, "sets": 20}
 
 
 def undo(desk: Desk) -> str:
@@ -42,6 +44,8 @@ def correct(desk: Desk, reading: Reading) -> str:
     """Mend the report that is meant and say how it reads now."""
     say = desk.say
     change = reading.correction
+    if change is not None and not _believable(change):
+        return say.say("correct-beyond")
     session = _meant(desk, reading)
     if session is None or session.fact is None:
         return say.say("correct-nothing")
@@ -59,6 +63,12 @@ def correct(desk: Desk, reading: Reading) -> str:
     desk.forget()
     key = "correct-done" if change is not None else "report-now-reads"
     return say.say(key, day=say.day(mended.on), work=done_in_words(mended.sets, say))
+
+
+def _believable(change: Correction) -> bool:
+    """Whether the new value is one that can be: a slip of the thumb in a correction is not written down either."""
+    most = MOST.get(change.field)
+    return most is None or not isinstance(change.now, (int, float)) or 0 <= change.now <= most
 
 
 def _meant(desk: Desk, reading: Reading) -> Session | None:

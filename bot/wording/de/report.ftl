@@ -20,4 +20,5 @@ undo-done-other = Zurückgenommen.
 correct-done = Korrigiert. { $day } lautet jetzt: { $work }.
 correct-same = { $day } ist schon so notiert: { $work }.
 correct-nothing = Ich habe keine Meldung zum Korrigieren gefunden. Sag mir den Tag und die Sätze noch einmal.
+correct-beyond = Dieser Wert kann nicht stimmen, also ist nichts geändert. Wie war er wirklich?
 correct-no-match = Diesen Wert finde ich in deinen Meldungen nicht. Sag mir die Sätze, wie sie waren, mit dem Tag.

@@ -20,4 +20,5 @@ undo-done-other = Taken back.
 correct-done = Corrected, { $day } now reads: { $work }.
 correct-same = { $day } already reads: { $work }.
 correct-nothing = I found no report to correct. Tell me the day and the sets again.
+correct-beyond = That value cannot be right, so nothing was changed. What was it really?
 correct-no-match = I did not find that value in your reports. Tell me the sets as they were, with the day.

@@ -20,4 +20,5 @@ undo-done-other = Deshecho.
 correct-done = Corregido, el { $day } queda así: { $work }.
 correct-same = El { $day } ya está así: { $work }.
 correct-nothing = No encontré ningún reporte que corregir. Dime otra vez el día y las series.
+correct-beyond = Ese valor no puede ser, así que no he cambiado nada. ¿Cuál era de verdad?
 correct-no-match = No encontré ese valor en tus reportes. Dime las series como fueron, con el día.

@@ -32,3 +32,10 @@ def test_a_warm_up_of_as_many_reps_is_not_meant():
     alone = _changed(warmed, Correction("reps", 3, 4, side=None), frozenset({0, 1}))
     assert alone is not None
     assert [work.reps for work in alone] == [4, 4]
+
+
+def test_a_value_that_cannot_be_is_not_written_down(chat):
+    chat.answer("mira", "done as planned", "18:30")
+    before = chat.record().sessions
+    assert "cannot be right" in chat.answer("mira", f"the pull-ups were {'9' * 30} reps, not 4", "18:40")
+    assert chat.record().sessions == before
