@@ -50,6 +50,8 @@ def correct(desk: Desk, reading: Reading) -> str:
     if session is None or session.fact is None:
         return say.say("correct-nothing")
     restated = [work for _, work in known_sets(reading)]
+    if any((getattr(work, name) or 0) > most for work in restated for name, most in MOST.items() if name != "sets"):
+        return say.say("correct-beyond")
     sets = _restated(session, restated) if restated else _changed(session, change, _warm_ups(desk, session))
     moved = reading.performed_on if change is not None and change.field == "performed_on" else None
     if moved is None and change is not None and change.field == "performed_on" and isinstance(change.now, str):

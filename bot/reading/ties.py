@@ -28,9 +28,7 @@ def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     return _in_turn(
         _reckoned(
             message,
-            _counted(
-                message, _listed(_judged(message, _rated(_named_and_rated(_of_sides(_felt_heavier(facts))))))
-            ),
+            _counted(message, _listed(_judged(message, _rated(_named_and_rated(_of_sides(_felt_heavier(facts))))))),
         )
     )
 

@@ -6,6 +6,7 @@ coach-help =
     · „mira 4x3 mit 17,5 am donnerstag“ · „mira sperre 17,5 bis 1. märz“ · „mira halte stufe 3 wochen“ · „mira entsperre“
     · „mira stufe archer_shoulder“ · „mira ohne muscle-ups“ · „mira regel block.loading_weeks 5“, „regel …“ für alle
     · „bestätige mira“, „ablehnen mira“ · „gesehen mira“ für Videos, „mira neustart“ nach einem Stopp · „mira pause“, „mira weiter“
+    · „mira verschiebe donnerstag auf freitag“ · „wer hat sich nicht gemeldet“ · „sag allen: …“
     · „sag mira: …“ · „mira notiz: …“ · „einladung mira“ · „nenne archer auf ellbogenhöhe ALR“
     · „was wenn mira drei tage trainiert“, „was wenn mira die stufe 5 wochen hält“ – vom Fragen ändert sich nichts
 coach-unknown = Das habe ich nicht verstanden. „hilfe“ zeigt, was ich kenne.

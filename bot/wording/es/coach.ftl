@@ -6,6 +6,7 @@ coach-help =
     · «mira 4x3 con 17,5 el jueves» · «mira bloquea 17,5 hasta el 1 de marzo» · «mira mantén escalón 3 semanas» · «mira desbloquea»
     · «mira escalón archer_shoulder» · «mira sin muscle-ups» · «mira regla block.loading_weeks 5», «regla …» para todos
     · «aprueba mira», «rechaza mira» · «visto mira» para clips, «mira reinicia» tras una parada · «mira pausa», «mira sigue»
+    · «mira mueve jueves a viernes» · «quién no ha respondido» · «diles a todos: …»
     · «dile mira: …» · «mira nota: …» · «invitación mira» · «llama arqueras a la altura del codo ALR»
     · «qué pasa si mira entrena tres días», «qué pasa si mira mantiene escalón 5 semanas» – preguntar no cambia nada
 coach-unknown = Eso no lo entendí. «ayuda» muestra lo que conozco.
