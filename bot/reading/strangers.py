@@ -1,7 +1,7 @@
 """Exercises that no book knows: their sets go to `unread`, verbatim, and are never lent to a movement beside them.
 
-"zercher carries 3x20, dips 3x8": words before sets that no book knows, in a clause that names no movement, while the
-movement beside it has sets of its own.
+"zercher carries 3x20, dips 3x8", "strict press 40kg 5x5, pull ups 5x5": words before sets that no book knows, in a
+clause that names no movement, while the movement beside it has sets of its own.
 """
 
 from __future__ import annotations
@@ -31,6 +31,7 @@ def _strange(message: Message, facts: Sequence[Fact]) -> bool:
     words = [
         token
         for fact in facts
+        if fact.kind == "word"
         for token in message.tokens[fact.start : fact.end]
         if token.kind == "word" and token.value is None
     ]
@@ -41,17 +42,31 @@ def _strange(message: Message, facts: Sequence[Fact]) -> bool:
     return last.word not in known and last.text not in known
 
 
-def _phrase(facts: Sequence[Fact], at: int) -> tuple[int, int] | None:
+def _phrase(message: Message, facts: Sequence[Fact], at: int) -> tuple[int, int] | None:
     """The clause around the sets at `at`, when plain words open it and nothing but what is tied to sets closes it."""
     start = at
-    while start and (facts[start - 1].kind == "word" or facts[start - 1].note.get("how") == "word"):
+    if start > 1 and facts[start - 1].note.get("unit") in ("kg", "lb") and _worded(facts[start - 2]):
+        start -= 1  # "strict press 40kg 5x5"
+    while start and _worded(facts[start - 1]):
         start -= 1
     if start == at or (start and facts[start - 1].kind not in ("sep", "rows", *TIED)):
         return None
     end = at + 1
+    if end < len(facts) and _measure(message, facts[end]):
+        end += 1  # "sled 4x20m with 60kg"
     while end < len(facts) and facts[end].kind in TIED:
         end += 1
     return start, end
+
+
+def _worded(fact: Fact) -> bool:
+    return fact.kind == "word" or fact.note.get("how") == "word"
+
+
+def _measure(message: Message, fact: Fact) -> bool:
+    """Whether a word is a unit of no set: metres, calories."""
+    hits = message.book("grammar").at(message.tokens, fact.start) if fact.kind == "word" else []
+    return any(hit.table == "unit" and hit.name == "other" for hit in hits)
 
 
 def _own_work(facts: Sequence[Fact], place: int, start: int, end: int, whole: bool = False) -> bool:
@@ -79,7 +94,7 @@ def drop_strangers(message: Message, facts: list[Fact]) -> tuple[list[Fact], lis
     for at, fact in enumerate(facts):
         if not _told(fact):
             continue
-        phrase = _phrase(facts, at)
+        phrase = _phrase(message, facts, at)
         if phrase is None:
             continue
         start, end = phrase

@@ -7,12 +7,14 @@ from dataclasses import replace
 from itertools import pairwise
 
 from bot.reading.facts import Entry, Fact
+from bot.reading.helped import taken_off
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.unsure import one_word, plates, summed
 
 LEAST_IN_TURN = 2
 LEAST_JUDGED = 6
+BESIDE = 5  # facts within which the effort of the other side follows
 LEAST_TAKEN = 15
 LEAST_EACH = 9  # a load told bare in a row of loads
 ONE_ARM_FEATS = frozenset({"one_arm_pull_up", "one_arm_chin_up"})
@@ -24,7 +26,7 @@ LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a n
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
     facts = _bracketed(message, _taken(_postposed(_feats(summed(facts)))))
-    facts = plates(_loads_before(facts))
+    facts = taken_off(message, plates(_loads_before(facts)))
     return _in_turn(
         _reckoned(
             message,
@@ -34,25 +36,31 @@ def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 
 
 def _of_sides(facts: Sequence[Fact]) -> list[Fact]:
-    """ "rpe 7 left 8 right", "left rpe 7, right 8": an effort of each side; each stands behind its side then."""
+    """ "rpe 7 left 8 right", "left felt like 7, right like 8": an effort of each side; each stands behind its side."""
     out = list(facts)
     for at in range(len(out) - 3):
-        four = out[at : at + 4]
-        apart = 0
-        if four[2].kind == "sep" and four[2].value == 1 and at + 4 < len(out):
-            four, apart = [*out[at : at + 2], *out[at + 3 : at + 5]], 1
+        if {out[at].kind, out[at + 1].kind} != {"effort", "side"}:
+            continue
+        told = [i for i in range(at + 2, min(at + 2 + BESIDE, len(out))) if not _joins(out[i])][:2]
+        four = [out[at], out[at + 1], *(out[i] for i in told)]
         kinds = [fact.kind for fact in four]
         rated = next((fact for fact in four[2:] if fact.kind == "bare" and LEAST_JUDGED <= fact.value <= 10), None)
         sides = [fact.value for fact in four if fact.kind == "side"]
-        if rated is None or sorted(sides) != ["left", "right"] or set(kinds) != {"effort", "side", "bare"}:
+        if rated is None or sorted(sides) != ["left", "right"]:
             continue
+        end = told[-1] + 1
+        closes = end == len(out) or out[end].kind == "sep"
         second = replace(rated, kind="effort")
-        closes = at + 4 + apart == len(out) or out[at + 4 + apart].kind == "sep"
         if kinds == ["effort", "side", "bare", "side"] and closes:
-            out[at : at + 4 + apart] = [four[1], four[0], four[3], second]
+            out[at:end] = [four[1], four[0], four[3], second]
         elif kinds == ["side", "effort", "side", "bare"] and closes:
-            out[at : at + 4 + apart] = [four[0], four[1], four[2], second]
+            out[at:end] = [four[0], four[1], four[2], second]
     return out
+
+
+def _joins(fact: Fact) -> bool:
+    """A comma, or a word: "right more like 8"."""
+    return fact.kind == "word" or (fact.kind == "sep" and fact.value == 1)
 
 
 def _feats(facts: Sequence[Fact]) -> Sequence[Fact]:

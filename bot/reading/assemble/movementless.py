@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.reading.assemble.by_days import cut_by_days
 from bot.reading.facts import Fact
 from bot.reading.fold.block import fold_block
 from bot.reading.fold.sets import Work, to_set
@@ -48,18 +49,34 @@ def _held(fact: Fact, efforts: list[Fact]) -> bool:
     return bool(efforts) and fact.note.get("unit") == "sec"
 
 
+def _of_sides(facts: list[Fact]) -> list[Fact]:
+    """What was done with either arm, or of lowering: "left 3, right 2", "4 negatives"."""
+    marks = [fact for fact in facts if fact.kind == "side" or (fact.kind == "flag" and fact.value == "eccentric")]
+    sides = {fact.value for fact in marks if fact.kind == "side"}
+    lowered = any(fact.kind == "flag" for fact in marks)
+    numbers = [fact for fact in facts if fact.kind in ("bare", "rows") and any(_beside(fact, one) for one in marks)]
+    if not numbers or not ({"left", "right"} <= sides and len(numbers) > 1) and not lowered:
+        return []
+    return sorted([*marks, *numbers], key=lambda fact: fact.start)
+
+
+def _beside(one: Fact, other: Fact) -> bool:
+    return one.end == other.start or other.end == one.start
+
+
 def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
     """Numbers of training without a movement and without a plan: asked."""
     efforts = [fact for fact in facts if fact.kind == "effort"]
     told = [fact for fact in facts if fact.kind == "rows" and not (fact.note.get("one") and not _held(fact, efforts))]
     loads = [fact for fact in facts if fact.kind in ("load", "at", "loads") and not fact.note.get("none")]
     if told and (len(told) > 1 or loads or not told[0].note.get("list") or len(told[0].value) > 2) and told:
-        folded = fold_block(message, None, facts, None)
-        span = message.span(told[0].start, told[-1].end)
-        for row in folded.rows:
-            work.sets.append(to_set(message, None, row, [], None))
-        work.asks.extend(folded.asks)
-        work.asks.insert(0, Ask("movement", span))
+        for part in cut_by_days(facts):
+            folded = fold_block(message, None, part, None)
+            start = next((fact.start for fact in part if fact.kind == "rows"), told[0].start)
+            work.places.append((len(work.sets), start, start))
+            work.sets += [to_set(message, None, row, [], None) for row in folded.rows]
+            work.asks.extend(folded.asks)
+        work.asks.insert(0, Ask("movement", message.span(told[0].start, told[-1].end)))
         work.report = True
         return
     tested = any(fact.kind == "scheme" and fact.value == "one_rm" for fact in facts)  # "tested my 1RM: 47.5"
@@ -71,6 +88,12 @@ def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
     unclear = next((fact for fact in facts if fact.kind == "ask" and fact.value == "sets"), None)
     if unclear is not None and not told:
         work.asks.append(Ask("movement", message.span(unclear.start, unclear.end)))  # "only negatives: 5 reps of 10 s"
+        work.report = True
+        return
+    work_of_a_side = _of_sides(facts)
+    if work_of_a_side:
+        span = message.span(work_of_a_side[0].start, work_of_a_side[-1].end)
+        work.asks.append(Ask("movement", span))
         work.report = True
         return
     for fact in facts:

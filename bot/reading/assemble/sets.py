@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from bot.reading.assemble.by_days import cut_by_days, told
 from bot.reading.assemble.movementless import other_training, without_movement
 from bot.reading.blocks import has_work, split
 from bot.reading.facts import Fact
@@ -20,7 +21,6 @@ from bot.reading.plan.value import weighed
 from bot.reading.reading import Ask, SetRead
 
 MOST_OF_A_LOAD = 5  # tokens of a message that is a load and little else
-AGAIN = frozenset({"rows", "load", "side", "flag", "assist"})  # what "the same" repeats
 
 
 def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
@@ -90,20 +90,47 @@ def _unnamed(block: tuple[Fact, list[Fact]], of_plan: bool) -> list[Fact]:
     """What stands apart before the first movement, where that has sets of its own: "+20: 4,4,4 / dips +10: 8,8,7"."""
     move, own = block
     at = next((i for i, fact in enumerate(own) if fact is move), 0)
+    other_days = _days_before(move, own)
+    if other_days:
+        return own[:other_days]
     marks = [i + 1 for i in range(at) if own[i].kind == "sep" and own[i].note.get("mark") in ("/", ";", ",")]
     apart = marks[-1] if marks else 0
     if apart and own[apart - 1].note.get("mark") == "," and not _whole_lists(own[:apart], own[apart:at], own[at + 1 :]):
         apart = 0
-    if apart and _told(own[: apart - 1]) and _told(own[apart:]):
+    if apart and told(own[: apart - 1]) and told(own[apart:]):
         return own[:apart]
+    if _another_work(own[:at], own[at + 1 :]):
+        return own[:at]
     if not of_plan:
         return []
     # "Top set 3 @ 30. One arm: left 1 right 1": on a day with a plan a sentence may leave the main lift unnamed.
     ends = [i + 1 for i in range(at) if own[i].kind == "sep" and own[i].value == 3]
     apart = ends[-1] if ends else 0
     scoped = any(fact.kind == "scope" for fact in own[:apart])
-    work = _told(own[:apart]) or (scoped and any(fact.kind == "bare" for fact in own[:apart]))
+    work = told(own[:apart]) or (scoped and any(fact.kind == "bare" for fact in own[:apart]))
     return own[:apart] if apart and work and has_work(own[at:]) else []
+
+
+def _another_work(head: list[Fact], tail: list[Fact]) -> bool:
+    """Whether whole sets stand apart before the movement and others right after it: "4x3 60 kg, then chins 3x5"."""
+    said = [fact for fact in head if fact.kind not in ("word", "claim")]
+    apart = bool(said) and said[-1].kind == "sep" and said[-1].note.get("mark") not in (":", "(")
+    own = next((fact for fact in tail if fact.kind not in ("load", "word")), None)
+    return apart and any(_plain(fact) for fact in said) and own is not None and _plain(own)
+
+
+def _plain(fact: Fact) -> bool:
+    return fact.kind == "rows" and len(fact.value) > 1 and bool(fact.note.get("plain"))
+
+
+def _days_before(move: Fact, own: list[Fact]) -> int:
+    """How many facts tell of days before the one that names the movement: "5x3 yesterday with 20, today 4x8 dips"."""
+    before = 0
+    for part in cut_by_days(own):
+        if any(fact is move for fact in part):
+            return before if told(part) and before < len(own) else 0
+        before += len(part)
+    return 0
 
 
 def _whole_lists(head: list[Fact], lead: list[Fact], tail: list[Fact]) -> bool:
@@ -258,34 +285,13 @@ def _load_of_both(work: Work, before: int) -> None:
 
 
 def _by_days(blocks: list[tuple[Fact, list[Fact]]]) -> Iterator[tuple[Fact, list[Fact]]]:
-    """The blocks, cut at a day with work before and after: "Sat 4x4 +10 pull-ups, yesterday 3x5"."""
+    """The blocks, each cut at the days that it tells of."""
     for move, own in blocks:
-        start = 0
-        for at, fact in enumerate(own):
-            day = fact.kind == "claim" and fact.value is not None and fact.value.kind == "day" and fact.value.value
-            if day and move.value.movement != "!" and (again := _same_again(own[start:at], own[at:])):
-                yield move, own[start:at]
-                own, start = [*own[:at], *again], at
-                continue
-            if day and move.value.movement != "!" and _told(own[start:at]) and _told(own[at:]):
-                yield move, own[start:at]
-                start = at
-        yield move, own[start:]
-
-
-def _same_again(before: list[Fact], after: list[Fact]) -> list[Fact]:
-    """ "Yesterday 4x4 +15, today the same with 17.5": the work told before, on the day that `after` begins with."""
-    same = next((fact for fact in after if fact.kind == "plan" and "same" in fact.note.get("names", ())), None)
-    if same is None or not _told(before) or _told(after) or any(one.kind == "bare" for one in after):
-        return []
-    loaded = any(one.kind in ("load", "at") for one in after)
-    kept = [one for one in before if one.kind in AGAIN and not (loaded and one.kind == "load")]
-    work = [replace(one, start=same.start, end=same.end) for one in kept]
-    return [again for one in after for again in (work if one is same else [one])]
-
-
-def _told(facts: list[Fact]) -> bool:
-    return any(fact.kind == "rows" for fact in facts)
+        if move.value.movement == "!":
+            yield move, own
+            continue
+        for part in cut_by_days(own):
+            yield move, part
 
 
 def settle_efforts(work: Work, efforts: list[tuple[float, int, list[SetRead]]], worked: int, inside: bool) -> None:

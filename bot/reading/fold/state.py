@@ -150,6 +150,10 @@ class FoldState:
     def tail(self, rows: list[Row]) -> list[Row]:
         if len(rows) >= 2 and {rows[-1].side, rows[-2].side} == {"left", "right"}:
             return rows[-2:]
+        sides = [row.side for row in rows]
+        last = sides.index(sides[-1]) if rows else 0
+        if last and set(sides) == {"left", "right"} and len(set(sides[last:])) == 1:
+            return [rows[last - 1], rows[-1]]  # "left 3 3 2, right 4 3 3"
         return rows[-1:]
 
     def head(self, rows: list[Row]) -> list[Row]:

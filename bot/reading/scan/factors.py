@@ -69,6 +69,8 @@ def factor(s: Scanner, i: int) -> Factor | None:
         made.value, made.role, made.end = value * 60, "hold", made.end + 1
     elif after.has("sets") and not (after.has("sets", "rounds")) and value == int(value):
         made.role, made.end = "sets", made.end + 1
+    elif after.has("plan", "holds") and s.at(made.end + 1).has("times") and s.unit_at(made.end + 3) == "sec":
+        made.role, made.end = "sets", made.end + 1  # "4 holds of 8 sec"
     elif after.has("reps") or (after.text in little("reps_glued") and not after.space and not s.one_sided):
         made.role, made.end = "reps", made.end + 1
     elif plus:

@@ -9,12 +9,14 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.scan.factors import Factor, factor
 from bot.reading.scan.lists import listed
+from bot.reading.scan.lone import of_free_weight
 from bot.reading.scan.scanner import Scanner
 
 SETS_TOLD = 12  # so many items back a word for sets makes "three of four" sets too
 MOST_SETS = 40
 LEAST_LED, MOST_LED = 15, 12  # "with 35 x 3": kilograms, and reps
 MOST_TOLD_SHORT = 11  # sets of "4 de 8"
+PAIR = 2  # of dumbbells
 LEAST_LOAD = 13  # beside a count of sets and a smaller number
 
 
@@ -93,9 +95,22 @@ def chain(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         end = nxt.end
     if len(factors) == 1:
         return None
-    facts = _resolve(s, i, factors)
+    facts = _pair_of_weights(s, i, factors) or _resolve(s, i, factors)
     more = any(s.at(j).has("sets", "more") for j in range(i, end))
     return [_further(fact) for fact in facts] if more else facts, end
+
+
+def _pair_of_weights(s: Scanner, i: int, factors: list[Factor]) -> list[Fact]:
+    """ "split squats 3x8 with 2x12 kg": a pair of dumbbells by its figure; of a pull-up, two plates or their sum."""
+    led = s.at(i - 1).has("load", "at") or s.at(factors[-1].end).has("load", "word")
+    told = s.at(i - 2).kind == "num" or any(s.at(i - 2).has(name) for name in ("side", "reps", "count"))
+    pair = [one.role for one in factors] == [None, "load"] and factors[0].value == PAIR and factors[0].pair is None
+    if not (led and told and pair):
+        return []
+    start, end = s.at(i).start, s.at(factors[-1].end - 1).end
+    if of_free_weight(s, i):
+        return [Fact("load", start, end, factors[1].kg, {"how": "at", "unit": "kg"})]
+    return [Fact("ask", start, end, "load_kg")]
 
 
 def _further(fact: Fact) -> Fact:

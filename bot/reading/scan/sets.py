@@ -152,6 +152,9 @@ def _times_each(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         while s.at(j).text == "," and s.at(j + 1).has("times", "x"):
             j += 1
     led = s.at(i - 1)
+    if len(rows) == 1 and led.has("side", "left", "right") and _amount(s, i - 2) and not s.at(i - 3).has("times", "x"):
+        # "20s left 25 right x 3"
+        return [Fact("rounds", s.at(i).start, s.at(j - 1).end, rows[0].reps, {"after": True, "pair": True})], j
     if not rows or (led.kind not in ("move", "nl") and led.text not in (":", ",")):
         return None
     if led.text == "," and s.at(i - 2).has("side"):
@@ -161,6 +164,11 @@ def _times_each(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("rounds", s.at(i).start, s.at(j - 1).end, rows[0].reps, {"after": True})], j
     note = {"list": True, "mark": ","} if len(rows) > 1 else {"one": True, "reps": True}
     return [Fact("rows", s.at(i).start, s.at(j - 1).end, rows, note)], j
+
+
+def _amount(s: Scanner, i: int) -> bool:
+    """Whether reps or a time stand here."""
+    return s.at(i).kind == "num" or s.at(i).has("reps") or s.unit_at(i) == "sec"
 
 
 def _of_attempts(s: Scanner, i: int) -> tuple[list[Fact], int] | None:

@@ -1,0 +1,36 @@
+"""Help told by what it takes away: "one arm on the pulley, 12.5 off", "Gegengewicht, 10 kg weg"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.facts import Fact
+from bot.reading.little import little
+from bot.reading.message import Message
+
+HELPED = frozenset({"one_arm_counterweight", "band_pull_up"})
+
+
+def taken_off(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts with a number and the "off" behind it as the help that it is, where the movement has help."""
+    if not any(fact.kind == "move" and fact.value.movement in HELPED for fact in facts):
+        return facts
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        before = out[-1] if out else None
+        off = before is not None and fact.end == fact.start + 1 and fact.start == before.end
+        off = off and message.tokens[fact.start].text in little("taken_off")
+        if off and before is not None and before.kind in ("bare", "load") and _of_help(facts, at):
+            kg = before.note.get("kg", before.value)
+            out[-1] = replace(before, kind="assist", end=fact.end, value=kg, note={})
+            continue
+        out.append(fact)
+    return out
+
+
+def _of_help(facts: Sequence[Fact], at: int) -> bool:
+    """Whether the movement that the fact at a place is told of has help."""
+    moves = [fact for fact in facts if fact.kind == "move"]
+    before = [move for move in moves if move.start < facts[at].start]
+    return (before[-1] if before else moves[0]).value.movement in HELPED
