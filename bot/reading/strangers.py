@@ -60,7 +60,9 @@ def _phrase(message: Message, facts: Sequence[Fact], at: int) -> tuple[int, int]
 
 
 def _worded(fact: Fact) -> bool:
-    return fact.kind == "word" or fact.note.get("how") == "word"
+    """Whether a fact may be of an exercise's name; "hold" is, behind a word: "arch hold 3x30s"."""
+    held = fact.kind == "flag" and fact.value == "pause_pause"
+    return fact.kind == "word" or fact.note.get("how") == "word" or held
 
 
 def _measure(message: Message, fact: Fact) -> bool:

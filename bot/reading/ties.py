@@ -10,6 +10,7 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.helped import taken_off
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.row_ties import lists_of_sides, rated_row
 from bot.reading.unsure import one_word, plates, summed
 
 LEAST_IN_TURN = 2
@@ -25,7 +26,7 @@ LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a n
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
-    facts = _bracketed(message, _taken(_postposed(_feats(summed(facts)))))
+    facts = _bracketed(message, _taken(_postposed(_feats(rated_row(lists_of_sides(summed(facts)))))))
     facts = taken_off(message, plates(_loads_before(facts)))
     return _in_turn(
         _reckoned(
@@ -44,12 +45,17 @@ def _of_sides(facts: Sequence[Fact]) -> list[Fact]:
         told = [i for i in range(at + 2, min(at + 2 + BESIDE, len(out))) if not _joins(out[i])][:2]
         four = [out[at], out[at + 1], *(out[i] for i in told)]
         kinds = [fact.kind for fact in four]
-        rated = next((fact for fact in four[2:] if fact.kind == "bare" and LEAST_JUDGED <= fact.value <= 10), None)
         sides = [fact.value for fact in four if fact.kind == "side"]
-        if rated is None or sorted(sides) != ["left", "right"]:
+        if sorted(sides) != ["left", "right"]:
             continue
         end = told[-1] + 1
         closes = end == len(out) or out[end].kind == "sep"
+        if kinds == ["effort", "side", "effort", "side"] and closes:
+            out[at:end] = [four[1], four[0], four[3], four[2]]  # "rpe 7 left, rpe 8 right"
+            continue
+        rated = next((fact for fact in four[2:] if fact.kind == "bare" and LEAST_JUDGED <= fact.value <= 10), None)
+        if rated is None:
+            continue
         second = replace(rated, kind="effort")
         if kinds == ["effort", "side", "bare", "side"] and closes:
             out[at:end] = [four[1], four[0], four[3], second]

@@ -17,6 +17,7 @@ from bot.reading.message import Claim, Message
 from bot.reading.movements import Mention
 from bot.reading.plan import fill_from_plan, leans, read_bare, read_plan
 from bot.reading.plan.ground import ground
+from bot.reading.plan.sided import of_sides
 from bot.reading.plan.value import weighed
 from bot.reading.reading import Ask, SetRead
 
@@ -46,6 +47,14 @@ def _read(message: Message, facts: list[Fact], work: Work) -> None:
         return
     if message.context.today and all(f.value.movement == "!" for f in facts if f.kind == "move"):
         loose = [fact for fact in facts if fact.kind != "move"]
+        sided = of_sides(message, loose)
+        if isinstance(sided, Ask):
+            work.asks.append(sided)
+            work.report = True
+            return
+        if sided is not None:
+            _read_blocks(message, [(sided, [sided, *loose])], work)
+            return
         read_bare(message, loose, work)
         if work.report:
             return
@@ -126,6 +135,9 @@ def _plain(fact: Fact) -> bool:
 def _days_before(move: Fact, own: list[Fact]) -> int:
     """How many facts tell of days before the one that names the movement: "5x3 yesterday with 20, today 4x8 dips"."""
     before = 0
+    at = next((i for i, fact in enumerate(own) if fact is move), 0)
+    if at and own[at - 1].kind == "scope" and own[at - 1].value == "all":
+        return 0  # "Monday 5x3, Wednesday 4x6. All pull-ups"
     for part in cut_by_days(own):
         if any(fact is move for fact in part):
             return before if told(part) and before < len(own) else 0

@@ -24,6 +24,9 @@ MOST_HOLD_S = 900.0
 ASSISTED = frozenset({"one_arm_counterweight", "band_pull_up"})
 
 
+HELD_AT_TOP = frozenset({"pull_up", "chin_up", "neutral_grip_pull_up"})
+
+
 FREE_WEIGHT = frozenset({"squat", "row", "lat_pulldown", "split_squat"})
 
 
@@ -88,6 +91,8 @@ def to_set(message: Message, movement: str | None, row: Row, asks: list[Ask], mo
         movement = "one_arm_hang"  # "left arm hang 25 s"
     elif movement == "one_arm_pull_up" and row.assist_kg and not load:
         movement = "one_arm_counterweight"
+    if movement in HELD_AT_TOP and row.hold_s and row.reps is None and row.pauses == ("top",):
+        movement, row.pauses = "pull_up_top_hold", ()  # "pull-up hold at the top 3x20 s"
     reps = row.reps
     hold = row.hold_s
     failed = row.failed

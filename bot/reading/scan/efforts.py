@@ -85,6 +85,8 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
                 high, end, ranged = second, end + 2, True
         else:
             end += 2
+    if s.at(end).text in little("score_ending") and not s.at(end).space:
+        end += 1  # "rpe 8ish"
     if s.at(end).has("effort", "after", "rpe") and not s.at(end).has("scope") and s.at(end + 1).kind != "num":
         end += 1
     start, stop = s.at(i).start, s.at(end - 1).end
