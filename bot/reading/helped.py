@@ -25,6 +25,9 @@ def taken_off(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             kg = before.note.get("kg", before.value)
             out[-1] = replace(before, kind="assist", end=fact.end, value=kg, note={})
             continue
+        first = not any(one.kind in ("load", "assist") for one in out)
+        if fact.kind == "delta" and fact.value[1:] == ("load", -1) and first and _of_help(facts, at):
+            fact = replace(fact, kind="assist", value=fact.value[0], note={})  # "con contrapeso, 10 kg menos"
         out.append(fact)
     return out
 

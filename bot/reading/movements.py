@@ -96,6 +96,12 @@ def _breaks(message: Message, start: int, end: int, hard: bool) -> bool:
     return False
 
 
+def _sided(message: Message, start: int, end: int) -> bool:
+    """Whether a side is told between the tokens: "archers each side on the bar"."""
+    grammar = message.book("grammar")
+    return any(hit.table == "side" for at in range(start, end) for hit in grammar.at(message.tokens, at))
+
+
 @lru_cache(maxsize=1024)
 def _nickname_tokens(phrase: str) -> tuple[str, ...]:
     from bot.reading.tokens import tokenize
@@ -155,10 +161,16 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
             topic |= {"planche"} & words_here
             continue
         if hit.table == "other":
-            mentions.append(Mention("!", [(hit.start, hit.end)]))
+            start = hit.start
+            if mentions and mentions[-1].movement == "?one_arm" and mentions[-1].spans == [(mentions[-1].start, start)]:
+                start = mentions.pop().start  # "one arm overhead press"
+            mentions.append(Mention("!", [(start, hit.end)]))
             continue
         features = set(hit.name.split("+"))
         last = mentions[-1] if mentions and mentions[-1].movement != "!" else None
+        if last is not None and features <= HELP and _leads(message, rules, last, hits[at : at + 2]):
+            loose.append(hit)
+            continue
         helped = last is not None and features <= HELP and _after_own_work(message, rules, last, hit, features)
         if last is not None and not helped and features <= HELP and _of_some(message, rules, last, hit, features):
             if not _number_soon(message, hit.end):
@@ -170,7 +182,8 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
         if last is not None and not helped and _joins(message, rules, last, hit, features):
             last.features |= features
             last.spans.append((hit.start, hit.end))
-            if hit.start <= last.spans[0][1] + GLUE and not _breaks(message, last.spans[0][1], hit.start, False):
+            near = hit.start <= last.spans[0][1] + GLUE and not _sided(message, last.spans[0][1], hit.start)
+            if near and not _breaks(message, last.spans[0][1], hit.start, False):
                 last.spans[0] = (last.spans[0][0], hit.end)
             last.movement = rules.resolve(last.features) or last.movement
             topic = {family for family in FAMILIES if family in last.features} or topic
@@ -219,6 +232,16 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
         topic = {family for family in FAMILIES if family in mention.features} or topic
     mentions = _whole_arms(message, rules, [mention for mention in mentions if mention.movement])
     return sorted(mentions + own, key=lambda mention: mention.start)
+
+
+def _leads(message: Message, rules: Combine, last: Mention, hits: list[Hit]) -> bool:
+    """Whether help is of the movement right behind it, others told before: "pull-ups 5x1, band pull-ups 3x5"."""
+    if len(hits) < 2 or hits[1].table in ("none", "other"):
+        return False
+    between = message.tokens[hits[0].end : hits[1].start]
+    adjacent = all(token.text == "-" for token in between) and len(between) < 2
+    whole = rules.resolve(set(hits[0].name.split("+")) | set(hits[1].name.split("+")))
+    return adjacent and whole is not None and _work_between(message, max(end for _, end in last.spans), hits[0].start)
 
 
 def _family_follows(message: Message, rules: Combine, hits: list[Hit]) -> bool:

@@ -10,12 +10,11 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.helped import taken_off
 from bot.reading.little import little
 from bot.reading.message import Message
-from bot.reading.row_ties import lists_of_sides, rated_row
-from bot.reading.unsure import one_word, plates, summed
+from bot.reading.side_ties import efforts_of_sides, sided
+from bot.reading.unsure import one_word, plates, rated_row, summed
 
 LEAST_IN_TURN = 2
 LEAST_JUDGED = 6
-BESIDE = 5  # facts within which the effort of the other side follows
 LEAST_TAKEN = 15
 LEAST_EACH = 9  # a load told bare in a row of loads
 ONE_ARM_FEATS = frozenset({"one_arm_pull_up", "one_arm_chin_up"})
@@ -26,47 +25,10 @@ LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a n
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
-    facts = _bracketed(message, _taken(_postposed(_feats(rated_row(lists_of_sides(summed(facts)))))))
+    facts = _bracketed(message, _taken(_postposed(_feats(rated_row(sided(summed(facts)))))))
     facts = taken_off(message, plates(_loads_before(facts)))
-    return _in_turn(
-        _reckoned(
-            message,
-            _counted(message, _listed(_judged(message, _rated(_named_and_rated(_of_sides(_felt_heavier(facts))))))),
-        )
-    )
-
-
-def _of_sides(facts: Sequence[Fact]) -> list[Fact]:
-    """ "rpe 7 left 8 right", "left felt like 7, right like 8": an effort of each side; each stands behind its side."""
-    out = list(facts)
-    for at in range(len(out) - 3):
-        if {out[at].kind, out[at + 1].kind} != {"effort", "side"}:
-            continue
-        told = [i for i in range(at + 2, min(at + 2 + BESIDE, len(out))) if not _joins(out[i])][:2]
-        four = [out[at], out[at + 1], *(out[i] for i in told)]
-        kinds = [fact.kind for fact in four]
-        sides = [fact.value for fact in four if fact.kind == "side"]
-        if sorted(sides) != ["left", "right"]:
-            continue
-        end = told[-1] + 1
-        closes = end == len(out) or out[end].kind == "sep"
-        if kinds == ["effort", "side", "effort", "side"] and closes:
-            out[at:end] = [four[1], four[0], four[3], four[2]]  # "rpe 7 left, rpe 8 right"
-            continue
-        rated = next((fact for fact in four[2:] if fact.kind == "bare" and LEAST_JUDGED <= fact.value <= 10), None)
-        if rated is None:
-            continue
-        second = replace(rated, kind="effort")
-        if kinds == ["effort", "side", "bare", "side"] and closes:
-            out[at:end] = [four[1], four[0], four[3], second]
-        elif kinds == ["side", "effort", "side", "bare"] and closes:
-            out[at:end] = [four[0], four[1], four[2], second]
-    return out
-
-
-def _joins(fact: Fact) -> bool:
-    """A comma, or a word: "right more like 8"."""
-    return fact.kind == "word" or (fact.kind == "sep" and fact.value == 1)
+    rated = _rated(_named_and_rated(efforts_of_sides(_felt_heavier(facts))))
+    return _in_turn(_reckoned(message, _counted(message, _listed(_judged(message, rated)))))
 
 
 def _feats(facts: Sequence[Fact]) -> Sequence[Fact]:

@@ -1,4 +1,4 @@
-"""What facts that stand together make doubtful: totals that contradict the sets, one load of two plates."""
+"""What facts that stand together make doubtful: totals that contradict the sets, two plates, loads like efforts."""
 
 from __future__ import annotations
 
@@ -6,6 +6,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.reading.facts import Fact
+
+LEAST_RATED, MOST_RATED = 5, 10
+LEAST_ALIKE = 6  # no effort below it is mistaken for a load
 
 
 def summed(facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -51,6 +54,25 @@ def plates(facts: Sequence[Fact]) -> Sequence[Fact]:
         asked = Fact("ask", load.start, told[last][1].end, "load_kg")
         return [*facts[:first], asked, *facts[told[last][0] + 1 :]]
     return facts
+
+
+def rated_row(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "5x3 @20kg (8, 8, 8, 8.5, 9)": as many numbers as sets, behind their load, are efforts; else they are asked."""
+    out = list(facts)
+    for at, fact in enumerate(facts):
+        if fact.kind != "loads" or not fact.note.get("unsure") or not at:
+            continue
+        before = [one for one in facts[:at] if one.kind not in ("sep", "word", "claim", "weighted")]
+        loaded = bool(before) and before[-1].kind == "load" and before[-1].value
+        rows = next((one for one in reversed(before) if one.kind == "rows"), None)
+        if rows is None or len(rows.value) != len(fact.value):
+            continue
+        low, high = min(fact.value), max(fact.value)
+        if loaded and low >= LEAST_RATED and high <= MOST_RATED:
+            out[at] = replace(fact, kind="efforts", note={})
+        elif low >= LEAST_ALIKE and high <= MOST_RATED:
+            out[at] = replace(fact, kind="ask", value="load_kg", note={})
+    return out
 
 
 def _sided(facts: Sequence[Fact]) -> bool:

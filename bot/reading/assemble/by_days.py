@@ -60,4 +60,3 @@ def _same_again(before: list[Fact], after: list[Fact]) -> list[Fact]:
     kept = [one for one in before if one.kind in AGAIN and not (loaded and one.kind == "load")]
     work = [replace(one, start=same.start, end=same.end) for one in kept]
     return [again for one in after for again in (work if one is same else [one])]
-

@@ -55,7 +55,7 @@ def _of_sides(facts: list[Fact]) -> list[Fact]:
     sides = {fact.value for fact in marks if fact.kind == "side"}
     lowered = any(fact.kind == "flag" for fact in marks)
     numbers = [fact for fact in facts if fact.kind in ("bare", "rows") and any(_beside(fact, one) for one in marks)]
-    if not numbers or not ({"left", "right"} <= sides and len(numbers) > 1) and not lowered:
+    if not numbers or (not ({"left", "right"} <= sides and len(numbers) > 1) and not lowered):
         return []
     return sorted([*marks, *numbers], key=lambda fact: fact.start)
 

@@ -10,6 +10,7 @@ from bot.reading.assemble.conflicts import settle
 from bot.reading.assemble.joined import part_joined
 from bot.reading.assemble.sets import dated, read_sets
 from bot.reading.blocks import drop_list_marks
+from bot.reading.days.idle import trained_days
 from bot.reading.facts import Fact
 from bot.reading.fold.sets import Work
 from bot.reading.items import make_items
@@ -79,6 +80,10 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     read_sets(message, facts, work)
     if corrections and not restated(facts):
         work = Work()  # only the values that were wrong were told
+    if work.sets:
+        days = [claim for claim in claims if claim.kind == "day"]
+        idle = {id(day) for day in days} - {id(day) for day in trained_days(message, days)}
+        claims = [claim for claim in claims if id(claim) not in idle]
     dated(work, [claim for claim in claims if claim.kind == "day"])
     return finish(message, claims, work, corrections)
 

@@ -12,6 +12,7 @@ from bot.reading.reading import Ask
 from bot.reading.red_flags import Cues
 
 MOST_SLEEP_H = 16.0
+LEAST_MINUTES = 10  # told behind hours without their name
 MINUTES_OF_AN_HOUR = 60
 LEAST_NIGHT_H, MOST_NIGHT_H = 2, 13  # what "from 11 to 6" may be
 HALF_A_DAY, DAY = 12, 24
@@ -19,6 +20,12 @@ HALF_A_DAY, DAY = 12, 24
 
 def _range() -> frozenset[str]:
     return little("range") | little("until") | {"-"}
+
+
+def _closing_minutes(body: BodyCues, at: int) -> bool:
+    """Whether a number that ends its clause can be minutes: "sleep 8h 15"."""
+    ends = at + 1 >= len(body.tokens) or body.tokens[at + 1].text in (",", ".", ";", ")", "\n")
+    return ends and (body.tokens[at].value or 0) >= LEAST_MINUTES
 
 
 def hours_at(body: BodyCues, at: int) -> tuple[float, int] | None:
@@ -40,7 +47,7 @@ def hours_at(body: BodyCues, at: int) -> tuple[float, int] | None:
         if (
             end < len(tokens)
             and tokens[end].kind == "num"
-            and (not tokens[end].space or _of_sleep(body, end + 1))
+            and (not tokens[end].space or _of_sleep(body, end + 1) or _closing_minutes(body, end))
             and (tokens[end].value or 0) < MINUTES_OF_AN_HOUR
         ):
             value, end = value + (tokens[end].value or 0) / 60, end + 1

@@ -86,7 +86,8 @@ def _strong(hits: DayHits, hit: Hit) -> bool:
     if any(not hits.tokens[max(at, hit.start)].space for at in ties):
         return True  # "Fri-Sun"
     if not said[:1].isupper():
-        return len(said) >= 3 and opens and after is not None and after.kind == "word" and _other_day(hits, hit)
+        told = after is not None and (after.kind == "word" or _scheme(hits, hit.end))
+        return len(said) >= 3 and opens and told and _other_day(hits, hit)
     if after is not None and after.text == "." and not after.space and hit.end + 1 < len(hits.tokens):
         return opens
     if led:
@@ -98,5 +99,12 @@ def _strong(hits: DayHits, hit: Hit) -> bool:
 def _other_day(hits: DayHits, hit: Hit) -> bool:
     named = any(h.table == "weekday" and h.start != hit.start for h in hits.short_or_named)
     # "sat pull-ups 5x5, sun dips 5x5"
-    both = any(h.start != hit.start for h in hits.short_or_named) and bool(hits.message.movement_hits[hit.end])
-    return named or both
+    # "mon 5x3 pull-ups; wed 4x6 pull-ups"
+    trained = bool(hits.message.movement_hits[hit.end]) or _scheme(hits, hit.end)
+    return named or (trained and any(h.start != hit.start for h in hits.short_or_named))
+
+
+def _scheme(hits: DayHits, at: int) -> bool:
+    """Whether "5x3" or the like stands here."""
+    told = hits.tokens[at : at + 3]
+    return len(told) == 3 and told[1].text in little("times") and told[0].kind == told[2].kind == "num"

@@ -391,6 +391,8 @@ class BareFacts(BareLoads):
 
     def on_repeat(self, fact: Fact) -> None:
         group = self.last_group()
+        if group and group[-1].failed and self.prev is not None and self.prev.kind == "fail":
+            group = group[-1:]  # "got 2, then failed 3 times"
         if not group and fact.note.get("counted") and self.side is None:
             note = {"spelled": False, "comma": False, "kg": float(fact.value)}
             self.on_bare(Fact("bare", fact.start, fact.end, float(fact.value), note))  # "pull-ups, five times"

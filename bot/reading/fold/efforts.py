@@ -119,6 +119,12 @@ class EffortFacts(FoldState):
             for i, row in enumerate(rows):
                 row.rpe = fact.value[i // 2]
             return
+        group = self.last_group()
+        if len(group) == len(fact.value) and not any(row.side for row in group):
+            for row, value in zip(group, fact.value, strict=True):
+                row.rpe = value  # "warm-up 2x5, main 4x4 rpe 7 8 8 9"
+            self.effort_inside = True
+            return
         self.ask("rpe", fact)
 
     def on_effort_range(self, fact: Fact) -> None:

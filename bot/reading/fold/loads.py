@@ -184,8 +184,9 @@ class LoadFacts(EffortFacts):
         if listed:
             return True  # "5 reps, 5 reps, 4 reps +20"
         sides = [one.value for one in facts if one.kind == "side"]
-        lists = [one for one in facts if one.kind == "rows" and one.note.get("list")]
-        return sorted(sides) == ["left", "right"] and len(lists) == 2 and facts[-1] is lists[-1]
+        lists = [one for one in facts if one.kind == "rows" and (one.note.get("list") or one.note.get("plain"))]
+        told = [one for one in facts if not (one.kind == "sep" and one.value == 1)]
+        return sorted(sides) == ["left", "right"] and len(lists) == 2 and told[-1] is lists[-1]
 
     def list_before(self, load: Fact) -> int:
         """How many single sets, joined by commas and a last "and", the load closes: "a double, a double and a single

@@ -158,7 +158,9 @@ def _times_each(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if not rows or (led.kind not in ("move", "nl") and led.text not in (":", ",")):
         return None
     if led.text == "," and s.at(i - 2).has("side"):
-        return None  # "2 left 2 right, x3"
+        if len(rows) == 1 and s.at(i - 2).has("side", "left", "right"):  # "2 left 2 right, x3"
+            return [Fact("rounds", s.at(i).start, s.at(j - 1).end, rows[0].reps, {"after": True, "pair": True})], j
+        return None
     before = s.at(i - 2)
     if len(rows) == 1 and s.at(i - 1).kind == "move" and (before.value is not None or before.has("reps")):
         return [Fact("rounds", s.at(i).start, s.at(j - 1).end, rows[0].reps, {"after": True})], j

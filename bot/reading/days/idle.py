@@ -1,0 +1,36 @@
+"""Days of which the message says that nothing was trained: "today nothing but yesterday 4x5", "wed off"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.little import little
+from bot.reading.message import Claim, Message
+
+REACH = 3  # tokens between a day and the word for what it was
+LONGEST = 3  # words of "a rest day"
+
+
+def trained_days(message: Message, days: Sequence[Claim]) -> list[Claim]:
+    """The days without the idle ones, where others are left."""
+    left = [day for day in days if day.value is None or not _idle(message, day)]
+    return left if any(day.value is not None for day in left) else list(days)
+
+
+def _idle(message: Message, day: Claim) -> bool:
+    """Whether a word for no training stands right behind the day, or leads it: "nothing on Tuesday"."""
+    tokens = message.tokens
+    at = day.end
+    while at < len(tokens) and at < day.end + REACH and tokens[at].text in little("joins_no_training"):
+        at += 1
+    if _named(message, at):
+        return True
+    before = day.start - 1 - (day.start > 0 and tokens[day.start - 1].text in little("before_ordinal"))
+    alone = before < 1 or tokens[before - 1].kind in ("sym", "nl")
+    return before >= 0 and alone and tokens[before].text in little("no_training")
+
+
+def _named(message: Message, at: int) -> bool:
+    """Whether "off", "a rest day" stands here."""
+    words = [token.text for token in message.tokens[at : at + LONGEST]]
+    return any(" ".join(words[:many]) in little("no_training") for many in range(1, len(words) + 1))

@@ -1,0 +1,139 @@
+"""Sides, holds and several days in one message, other training among the movements, body data beside the sets."""
+# ruff: noqa: E501
+
+from tests.corpus.lines import Theme
+
+THEME = Theme("sides_days", "en")
+say = THEME.say
+THURSDAY = {"at": "2027-03-04 18:00", "tz": "Europe/London"}
+TODAY = "s/archer archer_pull_up LR 3x2; m/weighted_pull_up pull_up 5x3 +20 @8; a dip 3x8 +10"
+
+# Sides
+say("one arm hang 20s left 25 right x 3", "one_arm_hang L 3x20s; one_arm_hang R 3x25s")
+say(
+    "pulley 10kg off: 2 left, 2 right, x2. pulley 7.5 off: 1 left, 1 right",
+    "one_arm_counterweight LR 2x2 -10; one_arm_counterweight LR 1 -7.5",
+)
+say("Assisted OAC with pulley: 12.5 off, 3 sets of 2 each arm", "one_arm_counterweight LR 3x2 -12.5")
+say("band pull ups, 20 off, 3x5", "band_pull_up 3x5 -20")
+say("archers bar 3 3 2 left, 3 3 3 right", "archer_pull_up L 3,3,2; archer_pull_up R 3,3,3")
+say("archers on the bar, 3 2 left 3 3 right", "archer_pull_up L 3,2; archer_pull_up R 3,3")
+say("one arm hangs 20s 22s 19s left, 25s 24s 26s right", "one_arm_hang L 20s,22s,19s; one_arm_hang R 25s,24s,26s")
+say(
+    "hello! 3 one arm hangs each arm, 25 sec left arm and 30 sec right arm",
+    "one_arm_hang L 3x25s; one_arm_hang R 3x30s",
+)
+say("archers bar 3 sets each arm, left 3 right 2", "archer_pull_up LR 3x3/2")
+say("pistol squat: left leg 5 5 4, right leg 5 5 5, holding 8kg", "pistol_squat L 5,5,4 +8; pistol_squat R 5,5,5 +8")
+say(
+    "3x5 archers each side bar, 3x15 face pulls 10kg, stretching",
+    "archer_pull_up LR 3x5; face_pull 3x15 +10",
+    maybe_unread=("stretching",),
+)
+say("oap hand on biceps 2x2 each, left first, rpe 8", "one_arm_hand_on_biceps LR 2x2 last@8")
+say(
+    "L arm: 3 negatives 6s each, R arm: 4 negatives",
+    "",
+    "report",
+    ask="movement: L arm: 3 negatives 6s each, R arm: 4 negatives",
+)
+say("left 3 right 2", "", "report", ask="movement: left 3 right 2")
+say("L 2 2 1 R 2 2 2", "archer_pull_up L 2,2,1; archer_pull_up R 2,2,2", today=TODAY)
+say("left arm 2, 2, 2", "archer_pull_up L 2,2,2", today=TODAY)
+say("left 3 right 2", "", "report", ask="sets: left 3 right 2", today=TODAY)
+# Efforts
+say(
+    "ring archers elbow height lower half 2x2 each side, left felt like 7, right like 8",
+    "archer_ring_elbow LR 2 lower; archer_ring_elbow L 2 lower @7; archer_ring_elbow R 2 lower @8",
+)
+say(
+    "top half only, hand on biceps, 2x2 each, rpe 7 left rpe 8 right",
+    "one_arm_hand_on_biceps LR 2 upper; one_arm_hand_on_biceps L 2 upper @7; one_arm_hand_on_biceps R 2 upper @8",
+)
+say(
+    "with pulley, 8kg counterweight: right 3, 3, 2; left 3, 2, 2. rpe 8ish right, 9 left",
+    "one_arm_counterweight R 3,3 -8; one_arm_counterweight R 2 -8 @8; one_arm_counterweight L 3,2 -8; one_arm_counterweight L 2 -8 @9",
+)
+say(
+    "Archer pull ups on bar, left 3 3 2, right 4 3 3. rpe about 8 on the last pair",
+    "archer_pull_up L 3,3; archer_pull_up L 2 @8; archer_pull_up R 4,3; archer_pull_up R 3 @8",
+)
+say(
+    "did pull ups 5x3 @20kg (8,8,8,8.5,9) and then front lever tuck 4x12s",
+    "pull_up 3x3 +20 @8; pull_up 3 +20 @8.5; pull_up 3 +20 @9; tuck_front_lever 4x12s",
+)
+say(
+    "Warm up 2x5 bw pull ups, main 4x4 at 22.5kg rpe 7 8 8 9, accessories dips 3x10",
+    "pull_up 2x5; pull_up 4 +22.5 @7; pull_up 2x4 +22.5 @8; pull_up 4 +22.5 @9; dip 3x10",
+)
+# Holds
+say("front lever adv tuck 4 holds of 8 sec, last one maybe 6", "advanced_tuck_front_lever 8s,8s,8s,6s")
+say("pull up hold at the top 3 x 20 sec with 5kg", "pull_up_top_hold 3x20s +5")
+say("Did 3 sets of 4 with the 16 kg kettlebell hanging", "_ 3x4 +16", ask="movement: 3 sets of 4")
+say(
+    "hollow 3x40s, arch hold 3x30s, l-sit 5x12s on parallettes",
+    "hollow_hold 3x40s; l_sit 5x12s",
+    unread=("arch hold 3x30s",),
+)
+# Other training
+say("strict press 40kg 5x5, pull ups 5x5 15kg", "pull_up 5x5 +15", unread=("strict press 40kg 5x5",))
+say(
+    "pull ups 6 6 5 rpe 9. pushed sled 4x20m with 60kg. dips 10 9 9",
+    "pull_up 6,6; pull_up 5 @9; dip 10,9,9",
+    unread=("pushed sled 4x20m with 60kg",),
+)
+say(
+    "one arm rows 24kg 3x10 each, one arm kb press 16kg 3x8 each",
+    "row LR 3x10 +24",
+    unread=("one arm kb press 16kg 3x8 each",),
+)
+say("4x3 60 kg, then chins 3x5", "_ 4x3 +60; chin_up 3x5", ask="movement: 4x3 60 kg")
+say(
+    "split squats 3x8 each leg with 2x12kg, leg raises 3x10",
+    "split_squat LR 3x8 +12; hanging_leg_raise 3x10",
+    why="dumbbells by the figure stated",
+)
+say("pull ups 3x8 with 2x10kg", "pull_up 3x8 +?", ask="load_kg: 2x10kg", why="two plates, or a pair told by its figure")
+say("pull-up negatives with 10 sec descent 5x1, band pull-ups green 3x5", "pull_up 5x1 ecc; band_pull_up 3x5")
+say(
+    "muscle up attempts: got 2 then failed 3 times",
+    "muscle_up 2; muscle_up 3x0 fail",
+    sets_or=("muscle_up 2x1; muscle_up 3x0 fail",),
+    ask_or="sets: got 2",
+)
+# Days
+say(
+    "5x3 yesterday with 20 and today 4x8 dips",
+    "_ 5x3 +20 on=2027-03-03; dip 4x8 on=2027-03-04",
+    ask="movement: 5x3",
+    **THURSDAY,
+)
+say(
+    "yesterday nothing, monday 5x3 at 20, saturday 4x4 at 17.5",
+    "_ 5x3 +20 on=2027-03-01; _ 4x4 +17.5 on=2027-02-27",
+    ask="movement: 5x3 at 20, saturday 4x4",
+    **THURSDAY,
+)
+say(
+    "Did Monday's session: 5x3 at 22.5. Did Wednesday's: 4x6 at 12.5. All pull ups.",
+    "pull_up 5x3 +22.5 on=2027-03-01; pull_up 4x6 +12.5 on=2027-03-03",
+    **THURSDAY,
+)
+say(
+    "week recap: mon 5x3 pull ups +22.5 @8; wed 4x6 pull ups +12.5 @7; sat hiking",
+    "pull_up 5x3 +22.5 last@8 on=2027-03-01; pull_up 4x6 +12.5 last@7 on=2027-03-03",
+    maybe_unread=("sat hiking",),
+    **THURSDAY,
+)
+say("today nothing but yesterday I did 4 x 5 chin-ups with 12 kg", "chin_up 4x5 +12", on="2027-03-03", **THURSDAY)
+say(
+    "pull ups 5x3 on tuesday, wednesday off, thursday nothing",
+    "pull_up 5x3",
+    on="2027-03-02",
+    maybe="missed",
+    **THURSDAY,
+)
+say("did 5x3 pull-ups monday. rested tuesday and wednesday.", "pull_up 5x3", on="2027-03-01", **THURSDAY)
+# Body data
+say("front lever tuck 3x12s. done in 48 mins", "tuck_front_lever 3x12s", mins=48)
+say("pull ups 4x5 20kg felt light, sleep 8h 15", "pull_up 4x5 +20", sleep=8.25)

@@ -1,0 +1,23 @@
+"""Sides, holds and several days in one message, other training among the movements."""
+
+from tests.corpus.lines import Theme
+
+THEME = Theme("sides_days", "de")
+say = THEME.say
+THURSDAY = {"at": "2027-03-04 18:00", "tz": "Europe/Berlin"}
+
+say("einarmiges hängen 20 s links 25 rechts x 3", "one_arm_hang L 3x20s; one_arm_hang R 3x25s")
+say("einarmig mit Gegengewicht, 10 kg weg, 3x2 pro Seite", "one_arm_counterweight LR 3x2 -10")
+say("Einarmiges Hängen 20s 22s 19s links, 25s 24s 26s rechts", "one_arm_hang L 20s,22s,19s; one_arm_hang R 25s,24s,26s")
+say("Pistols 5 5 4 links, 5 5 5 rechts", "pistol_squat L 5,5,4; pistol_squat R 5,5,5")
+say("Stoßdrücken 40 kg 5x5, Klimmzüge 5x5 15 kg", "pull_up 5x5 +15", unread=("Stoßdrücken 40 kg 5x5",))
+say("Split Squats 3x8 mit 2x12 kg", "split_squat 3x8 +12", why="dumbbells by the figure stated")
+say("gestern nichts, vorgestern Klimmzüge 5x3", "pull_up 5x3", on="2027-03-02", **THURSDAY)
+say(
+    "5x3 gestern mit 20 und heute 4x8 Dips",
+    "_ 5x3 +20 on=2027-03-03; dip 4x8 on=2027-03-04",
+    ask="movement: 5x3",
+    **THURSDAY,
+)
+say("links 3 rechts 2", "", "report", ask="movement: links 3 rechts 2")
+say("Klimmzüge 5x3 @20kg (8/8/8/8.5/9)", "pull_up 3x3 +20 @8; pull_up 3 +20 @8.5; pull_up 3 +20 @9")

@@ -1,0 +1,22 @@
+"""Sides, holds and several days in one message, other training among the movements."""
+
+from tests.corpus.lines import Theme
+
+THEME = Theme("sides_days", "es")
+say = THEME.say
+THURSDAY = {"at": "2027-03-04 18:00", "tz": "Europe/Madrid"}
+
+say("colgado a un brazo 20 s izquierda 25 derecha x 3", "one_arm_hang L 3x20s; one_arm_hang R 3x25s")
+say("a un brazo con contrapeso, 10 kg menos, 3x2 por lado", "one_arm_counterweight LR 3x2 -10")
+say("arqueras en barra 3 3 2 izquierda, 3 3 3 derecha", "archer_pull_up L 3,3,2; archer_pull_up R 3,3,3")
+say("pistols 5 5 4 izquierda, 5 5 5 derecha", "pistol_squat L 5,5,4; pistol_squat R 5,5,5")
+say("press con mancuernas 20kg 4x8, dominadas 5x5 10kg", "pull_up 5x5 +10", unread=("press con mancuernas 20kg 4x8",))
+say("búlgaras 3x8 por pierna con 2x12kg", "split_squat LR 3x8 +12", why="dumbbells by the figure stated")
+say("hoy nada, ayer dominadas 5x3", "pull_up 5x3", on="2027-03-03", **THURSDAY)
+say(
+    "5x3 ayer con 20 y hoy 4x8 fondos",
+    "_ 5x3 +20 on=2027-03-03; dip 4x8 on=2027-03-04",
+    ask="movement: 5x3",
+    **THURSDAY,
+)
+say("izquierda 3 derecha 2", "", "report", ask="movement: izquierda 3 derecha 2")
