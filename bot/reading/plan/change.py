@@ -159,7 +159,7 @@ def _pairs(
         told = {"left": kinds[0].value[0].reps or 0, "right": kinds[0].value[1].reps or 0}
     if set(told) != {"left", "right"} or {row.side for row in base} != {"left", "right"}:
         return None
-    if not scoped and not whole and len(base) > 2:
+    if not scoped and not whole and len(base) > 2 and len(set(told.values())) > 1:
         if kinds[0].kind == "rows" or any(f.kind in STRUCTURE for f in facts):
             return None
         asks.append(Ask("sets", message.span(kinds[0].start, kinds[-1].end)))  # "2 left 1 right" of several pairs
