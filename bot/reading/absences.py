@@ -178,8 +178,8 @@ def _open(message: Message, days: list[Day]) -> tuple[Span | None, list[Day]]:
             first = ahead(day)[0]
             if start is None:
                 start = first
-            elif end is None:
-                end = _later(day, start)
+            elif end is None or first == end + timedelta(days=1):
+                end = _later(day, start)  # "away fri sat sun"
     for day in days:
         if day.kind == "length" and end is None:
             start = start or today

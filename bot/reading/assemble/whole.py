@@ -18,9 +18,10 @@ from bot.reading.lexicon import languages
 from bot.reading.little import little
 from bot.reading.message import Claim, Message, read_message
 from bot.reading.movements import find_movements
+from bot.reading.pain.merging import merged
 from bot.reading.prose import drop_prose
 from bot.reading.readers import find_claims, find_wishes
-from bot.reading.reading import Ask, Context, Correction, PainRead, Reading, Span
+from bot.reading.reading import Ask, Context, Correction, Reading, Span
 from bot.reading.scan import Scanner, scan
 from bot.reading.strangers import drop_strangers
 from bot.reading.things import drop_things
@@ -121,7 +122,7 @@ def _discounted(message: Message) -> str | None:
 
 def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: Sequence[Claim]) -> Reading:
     """One reading of it all."""
-    pain: list[PainRead] = [c.value for c in claims if c.kind == "pain" and c.value is not None]
+    pain = merged([c.value for c in claims if c.kind == "pain" and c.value is not None])
     flags = list(dict.fromkeys(c.value for c in claims if c.kind == "red_flag"))
     past = tuple(dict.fromkeys(c.value for c in claims if c.kind == "past_flag"))
 

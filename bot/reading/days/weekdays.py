@@ -10,6 +10,7 @@ from bot.reading.days.nearest import of_month, weekday_ahead, weekday_back
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 
+LEAST_ROW = 2  # days told one behind the other
 JUST_PAST, SOON = timedelta(days=31), timedelta(days=14)  # a weekday with a date farther away is no date
 
 
@@ -85,6 +86,8 @@ def _strong(hits: DayHits, hit: Hit) -> bool:
     }
     if any(not hits.tokens[max(at, hit.start)].space for at in ties):
         return True  # "Fri-Sun"
+    if _in_a_row(hits, hit):
+        return True  # "fri sat sun"
     if not said[:1].isupper():
         told = after is not None and (after.kind == "word" or _scheme(hits, hit.end))
         return len(said) >= 3 and opens and told and _other_day(hits, hit)
@@ -94,6 +97,19 @@ def _strong(hits: DayHits, hit: Hit) -> bool:
         return True
     others = any(h.start != hit.start for h in hits.short_or_named)
     return opens and others and after is not None and after.kind in ("word", "num")
+
+
+def _in_a_row(hits: DayHits, hit: Hit) -> bool:
+    """Whether the weekdays right before and behind follow one another, a weekday that is no other word among them."""
+    row = [hit]
+    for step in (-1, 1):
+        while True:
+            edge = row[0].start if step < 0 else row[-1].end
+            near = next((h for h in hits.short_or_named if (h.end if step < 0 else h.start) == edge), None)
+            if near is None or (int(near.name) - int((row[0] if step < 0 else row[-1]).name)) % 7 != step % 7:
+                break
+            row = [near, *row] if step < 0 else [*row, near]
+    return len(row) > LEAST_ROW or (len(row) == LEAST_ROW and any(h.table == "weekday" for h in row))
 
 
 def _other_day(hits: DayHits, hit: Hit) -> bool:

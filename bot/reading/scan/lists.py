@@ -64,6 +64,7 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             or (nxt.text.isalpha() and not nxt.space and nxt.text in little("ordinal_ending"))
             or (nxt.text == "." and s.at(after + 1).has("sets", "sets"))  # "1. Satz 6, 2. Satz 5"
             or (bool(numbers) and nxt.text in little("a_miss"))
+            or (reps_said and nxt.text in little("times_after"))  # "five reps, four times"
         ):
             break
         if nxt.has("reps") and not numbers and s.at(after + 1).text != ",":
