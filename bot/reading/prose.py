@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.reading.facts import Fact
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.unreal import NUMBERS
 
@@ -227,7 +228,9 @@ def drop_questions(message: Message, facts: list[Fact]) -> list[Fact]:
     asking = message.book("prose")
     if not any(fact.kind == "sep" and fact.note.get("mark") == "?" for fact in facts):
         asks_why = bool(message.tokens) and any(hit.name == "reason" for hit in asking.at(message.tokens, 0))
-        if not asks_why or any(fact.kind in ("move", "sep") for fact in facts):
+        second = message.tokens[1].text if len(message.tokens) > 1 else ""
+        inverted = second in little("asks_with")  # "why did my archers get cut to singles"
+        if not asks_why or (not inverted and any(fact.kind in ("move", "sep") for fact in facts)):
             return facts
         facts = [*facts, Fact("sep", len(message.tokens), len(message.tokens), 3, {"mark": "?"})]  # "why only 3 sets"
     out: list[Fact] = []

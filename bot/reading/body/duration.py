@@ -91,6 +91,11 @@ def _before_work(body: BodyCues, at: int, low: int, stop: int) -> bool:
     )
 
 
+def _closes(body: BodyCues, at: int) -> bool:
+    """Whether "in total" or another word of the session's length stands here."""
+    return at in body.covered("duration", "cue", "alone")
+
+
 def _in_hours(body: BodyCues, at: int) -> bool:
     return at + 1 in body.starts("unit", "hour")
 
@@ -138,7 +143,7 @@ def _span_minutes(body: BodyCues, at: int) -> tuple[float, int, bool] | None:
                 and tokens[end].value is not None
                 and end == hour[at + 1]
                 and (tokens[end].value or 0) < 60
-                and (end + 1 >= len(tokens) or tokens[end + 1].text in ",.;)")
+                and (end + 1 >= len(tokens) or tokens[end + 1].text in ",.;)" or _closes(body, end + 1))
             ):
                 return hours * 60 + (tokens[end].value or 0), end + 1, True
             return hours * 60, end, True

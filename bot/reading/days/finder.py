@@ -60,6 +60,10 @@ def _day(hits: DayHits, at: int) -> Day | None:
     return None
 
 
+def _yesterday_told(hits: DayHits, at: int) -> bool:
+    return any(hit.table == "rel" and hit.name == "-1" and hit.end <= at for hit in hits.hits)
+
+
 def _made(hits: DayHits, hit: Hit) -> Day | None:
     today = hits.today
     if hit.table == "which":
@@ -70,6 +74,8 @@ def _made(hits: DayHits, hit: Hit) -> Day | None:
         shift = int(hit.name)
         if hits.message.at_night:
             shift = 0 if shift == -1 else shift + 1 if shift < -1 else shift
+        if shift == -1 and hits.message.tokens[hit.start].text in little("the") and _yesterday_told(hits, hit.start):
+            shift = -2  # "yesterday pull-ups, the day before dips"
         # after midnight "tomorrow" could be the day begun or the next
         base = today
         found = base + timedelta(days=shift)

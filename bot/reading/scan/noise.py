@@ -45,6 +45,8 @@ def noise_after(s: Scanner, i: int) -> int | None:
                     and (s.at(j).has("noise", "heart", "peak") or s.at(j).text in ("/", "-"))
                 ):
                     j += 2
+                if s.at(j).text == "," and s.at(j + 1).has("noise", "peak") and s.at(j + 2).kind == "num":
+                    j += 3  # "HR avg 121, max 158"
                 return j
     if item.has("noise", "rest"):
         j = i + 1

@@ -86,7 +86,8 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if s.at(i + 1).has("times", "x") and s.at(i + 2).text == "(" and s.at(i + 3).kind == "num" and item.value:
         return [Fact("rounds", item.start, s.at(i + 1).end, int(item.value), {"bracket": True})], i + 3
     told = (
-        _pair_times(s, i)
+        _this_or_that(s, i)
+        or _pair_times(s, i)
         or _by_so_many(s, i)
         or _tries(s, i)
         or _judged_tries(s, i)
@@ -183,6 +184,15 @@ def _of_attempts(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     rows = [Entry(1 if at < made else 0) for at in range(tried)]
     return [Fact("rows", item.start, s.at(i + 3).end, rows, {"list": True, "mark": "/"})], i + 4
+
+
+def _this_or_that(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "10 seconds or 12": a hold of which nobody is sure."""
+    unit, other = s.unit_at(i + 1), s.at(i + 3)
+    if s.at(i).kind != "num" or unit != "sec" or s.at(i + 2).text not in little("or") or other.kind != "num":
+        return None
+    end = i + 4 + (s.unit_at(i + 4) == "sec")
+    return [Fact("ask", s.at(i).start, s.at(end - 1).end, "hold_s")], end
 
 
 def _pair_times(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
