@@ -86,6 +86,8 @@ def moved(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tu
         one, two = two, one
     start = first(one)
     end = ahead(two)[0]
+    if start < end and said(message, "brought_forward"):
+        start, end = end, start  # "ziehe heute vor was morgen dran wäre"
     nearer = end + timedelta(days=7) - start < start - end  # "Thursday next week … on Friday"
     if end < start and two.kind == "weekday" and (end <= today or nearer):
         end += timedelta(days=7)  # "can't do Tuesday, Wednesday works", said on a Wednesday

@@ -10,8 +10,11 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.helped import taken_off
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.rounds_told import rounds_told
+from bot.reading.set_by_set import set_by_set
 from bot.reading.side_ties import efforts_of_sides, sided
-from bot.reading.unsure import one_word, plates, rated_row, summed
+from bot.reading.unsure import added, many_of_a_weight, one_word, plates, rated_row, summed
+from bot.reading.verdicts import verdicts
 
 LEAST_IN_TURN = 2
 LEAST_JUDGED = 6
@@ -25,6 +28,7 @@ LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a n
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
+    facts = rounds_told(set_by_set(verdicts(message, many_of_a_weight(added(facts)))))
     facts = _bracketed(message, _taken(_postposed(_feats(rated_row(sided(summed(facts)))))))
     facts = taken_off(message, plates(_loads_before(facts)))
     rated = _rated(_named_and_rated(efforts_of_sides(_felt_heavier(facts))))
@@ -183,7 +187,9 @@ def _rating(message: Message, before: Sequence[Fact], closes: bool) -> int | Non
     scope = next((i for i, one in enumerate(led) if one.kind == "scope"), None)
     if scope is None and closes and _closes_sets(led):
         return at  # "5x3 with 20, an 8"
-    if scope is None or any(one.kind not in ("word", "sep", "scheme") or one.value == 3 for one in led[scope + 1 :]):
+    if scope is None or any(
+        one.kind not in ("word", "sep", "scheme", "move") or one.value == 3 for one in led[scope + 1 :]
+    ):
         return None
     return at
 
@@ -284,6 +290,11 @@ def _loads_before(facts: Sequence[Fact]) -> Sequence[Fact]:
     if each is None or each + 1 >= len(facts) or facts[each + 1].kind != "bare":
         return facts
     reps = facts[each + 1].value
+    listed = facts[each - 1] if each else None
+    if listed is not None and listed.kind == "loads" and facts[each].start == listed.end:
+        # "20 22,5 25 jeweils 3"
+        work = Fact("rows", facts[each + 1].start, facts[each + 1].end, [Entry(int(reps))], {"reps": True})
+        return [*facts[: each - 1], replace(listed, note={}), work, *facts[each + 2 :]]
     loads: list[int] = []
     for at in range(each - 1, -1, -1):
         fact = facts[at]

@@ -5,7 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.reading.facts import Fact
+from bot.reading.facts import Entry, Fact
+from bot.reading.little import little
+
+MANY = 2  # plates
 
 LEAST_RATED, MOST_RATED = 5, 10
 LEAST_ALIKE = 6  # no effort below it is mistaken for a load
@@ -33,6 +36,32 @@ def summed(facts: Sequence[Fact]) -> Sequence[Fact]:
         low, high = min(fact.start, facts[number].start), max(fact.end, facts[number].end)
         out[at] = words if same else Fact("ask", low, high, "sets")
         out[number] = replace(words, start=facts[number].start, end=facts[number].end)
+    return out
+
+
+def added(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "With the 20 plate plus a 5", "mit der 20er Scheibe plus 5er": one load of two."""
+    out: list[Fact] = []
+    for fact in facts:
+        first = out[-1] if out else None
+        two = first is not None and first.kind == fact.kind == "load" and first.end == fact.start
+        told = two and first is not None and first.note.get("unit") and fact.note.get("unit")
+        if told and first is not None and fact.note.get("how") == "plus" and first.value and fact.value:
+            out[-1] = replace(first, end=fact.end, value=first.value + fact.value)
+            continue
+        out.append(fact)
+    return out
+
+
+def many_of_a_weight(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Pull-ups 3x5 with 2x10 kg": one load of two plates, or the weight of one; asked."""
+    out = list(facts)
+    for at in range(2, len(facts)):
+        sets, led, weights = facts[at - 2 : at + 1]
+        many = weights.kind == "rows" and weights.note.get("own_load") and weights.value == [Entry(MANY)]
+        whole = sets.kind == "rows" and sets.note.get("plain") and "own_load" not in sets.note
+        if many and whole and len(sets.value) > 1 and led.kind == "word" and str(led.value) in little("carrying"):
+            out[at] = Fact("ask", weights.start, weights.end, "load_kg")
     return out
 
 

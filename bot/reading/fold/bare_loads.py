@@ -41,7 +41,8 @@ class BareLoads(WorkFacts):
         verdict = self.next_is("fail") or (self.next_is("plan", "scheme") and "fine" in after)
         if not verdict or fact.value < LEAST_TRIED or self.block.hold:
             return False
-        if not {"amrap", "attempt"} & self.all_schemes and not self._judged_in_turn(fact):
+        judged = {"amrap", "attempt"} & self.all_schemes or self._judged_in_turn(fact)
+        if not judged and not self._above_a_single(fact):
             return False
         self.add([Entry(1)], fact)
         self.rows[-1].load_kg = self._kg(fact)
@@ -49,6 +50,13 @@ class BareLoads(WorkFacts):
         if len(self.rows) == 2 and self.rows[0].label == "top" and self.rows[0].load_kg is None:
             self.rows.pop(0)
         return True
+
+    def _above_a_single(self, fact: Fact) -> bool:
+        """ "One with 47.5. 50 did not go up": a little more than the single before it."""
+        last = self.rows[-1] if self.rows else None
+        single = last is not None and last.reps == 1 and not last.failed and not self.based
+        kg = last.load_kg if last is not None and single else None
+        return bool(kg and kg < self._kg(fact) <= kg / SHARE_OF_TRY)
 
     def _next_try(self, fact: Fact) -> bool:
         """ "A single at 45, missed. 42.5 also missed. 40 went up": loads tried after one that did not go up."""
@@ -90,6 +98,15 @@ class BareLoads(WorkFacts):
         after = [one for one in self.block.facts[at + 1 : at + 4] if one.kind != "move"][:2]
         colon = len(after) == 2 and after[0].kind == "sep" and after[0].note.get("mark") == ":"
         return colon and after[1].kind == "rows" and bool(after[1].note.get("plain"))
+
+    def _load_of_rest(self, fact: Fact) -> bool:
+        """ "First set 20 kg, rest 17.5": told beside loads, and no number of reps."""
+        loads = [row.load_kg for row in self.rows if row.touched and row.load_kg]
+        most = max((row.reps or 0 for row in self.rows), default=0)
+        if self.scope != "rest" or not loads or fact.value <= most + FEW:
+            return False
+        self.on_load(Fact("load", fact.start, fact.end, self._kg(fact), {"how": "at"}))
+        return True
 
     def _help(self, fact: Fact) -> bool:
         """ "counterweight 7.5", "band 15: 3x8"."""

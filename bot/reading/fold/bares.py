@@ -31,6 +31,7 @@ class BareFacts(BareLoads):
             self._by_place,
             self._one_of_ten,
             self._rates_last,
+            self._load_of_rest,
             self._of_scope,
             self._counts_a_word,
             self._many_of_a_word,

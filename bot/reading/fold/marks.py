@@ -139,6 +139,8 @@ class MarkFacts(MissFacts):
         """ "left 2, right the same"; "and one more set of 2"."""
         if "extra_set" in fact.note.get("names", ()) or fact.value == "extra_set":
             self.one_more = bool(self.rows) and not self.based
+        if "rest" in fact.note.get("names", ()) and not self.based and any(row.touched for row in self.rows):
+            self.scope = "rest" if self.next_is("load", "bare") else self.scope  # "first set 20 kg, rest 17.5"
         same = "same" in fact.note.get("names", ()) and self.side in ("left", "right") and not self.based
         if not same or not self.rows or self.next_is("rows", "bare", "load"):
             return

@@ -126,6 +126,8 @@ class FoldState:
             if name == "these":
                 return [rows[at - 1] for at in n if 0 < at <= len(rows)]
             return rows[:n] if name == "first" else rows[-n:]
+        if scope == "rest":
+            return [row for row in rows if not row.touched]
         if scope == "last":
             return self.tail(rows)
         if scope == "first":

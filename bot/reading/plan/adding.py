@@ -85,3 +85,12 @@ def over_plan(told: Told, said: Said, targets: list[int]) -> None:
         told.added[targets[-1]] = [replace(told.rows[at]) for at in targets[-step:]]
     elif fact.value * step > len(targets):
         told.asks.append(Ask("sets", told.message.span(fact.start, fact.end)))
+
+
+def one_beyond(told: Told, clause: Clause, targets: list[int]) -> None:
+    """ "4 of 5 sets, only one rep on the fifth": the set after those counted was done too, as the clause says."""
+    counted = told.anew.get(targets[0])
+    nth = next((fact.value for fact in clause.facts if fact.kind == "scope"), None)
+    step = told.step(targets[0])
+    if counted and isinstance(nth, int) and len(counted) == (nth - 1) * step < len(targets):
+        told.anew[targets[0]] = [*counted, *(told.rows[at] for at in targets[len(counted) : nth * step])]

@@ -56,6 +56,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True
     known = {row.movement for row in ground(message)}
     planned = all(set(members(fact.value)) & known for fact in moves)
+    if moves and planned and any(alone(facts, i) for i, fact in enumerate(facts) if "rest" in plan_names(fact)):
+        return True  # "archers right only one, otherwise everything"
     if (planned and _one_by_one(facts)) or (not moves and _only_load(message, facts)):
         return True  # "pull-ups only 3 on the last set"
     if (

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.reading.facts import Fact
-from bot.reading.plan.adding import of_added, over_plan, sets_more_or_fewer
+from bot.reading.plan.adding import of_added, one_beyond, over_plan, sets_more_or_fewer
 from bot.reading.plan.change import change
 from bot.reading.plan.choosing import pick, the_rows
 from bot.reading.plan.clauses import Clause
@@ -206,6 +206,7 @@ def alter(told: Told, clause: Clause, targets: list[int]) -> None:
     ):
         for new, at in zip(changed, targets, strict=True):
             rows[at] = replace(new, movement=rows[at].movement, part=rows[at].part)
+        one_beyond(told, clause, targets)
         return
     told_before = bool(told.anew.get(targets[0])) and not clause.targets
     listed = any(f.kind == "rows" for f in clause.facts)

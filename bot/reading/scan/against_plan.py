@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
+from bot.reading.scan.figured_sets import figured_sets
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 
@@ -12,6 +13,7 @@ MOST_RANGE = 12  # the highest number of a set
 MOST_NAMED = 6  # so many sets are named by their number: "the last two"
 REACH = 6  # so far from "after the second set" stands what changed
 MOST_CHANGE = 10  # more than this is no change of a load but a load
+MOST_MORE = 30  # nobody adds more to a load at once
 WHOLE_MESSAGE = 3  # items of "3 of 5"
 VERBS = 4  # items between an old value and the verb of the new one
 LEFT_OUT = 7  # how far "out" may stand from "left": "left the dips out"
@@ -175,7 +177,7 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     ):
         which = ("these", (int(nxt.value or 0), int(s.at(j + 2).value or 0)))
         return [Fact("scope", item.start, s.at(j + 2).end, which)], j + 3
-    told = _range_of_sets(s, i)
+    told = _range_of_sets(s, i) or figured_sets(s, i)
     if told is not None:
         return told
     if (
@@ -359,6 +361,8 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
             return None
         kind = {"sec": "hold", "reps": "reps"}.get(unit or "", "load")
         amount = s.kg(value, unit) if kind == "load" else value
+        if kind == "load" and value > MOST_MORE and sign > 0:
+            return None  # "got 52.5 kg up"
         return [Fact("delta", item.start, s.at(j).end, (amount, kind, sign))], j + 1
     slash = s.at(i + 1).text == "/" and s.at(i + 2).kind == "num" and s.at(i + 3).has("sets", "sets")
     if slash and 0 < value <= (s.at(i + 2).value or 0) <= MOST_RANGE:

@@ -19,6 +19,7 @@ PLATES = (5.0, 7.5, 10.0, 12.5, 15.0, 20.0, 25.0, 35.0, 45.0)  # what one plate 
 
 LEAST_BY_TIMES = 15  # "with 35 x 3" tells kilograms
 LEAST_IN_A_ROW, LEAST_ROW = 10.0, 3  # kilograms, and how many of them, of a list of loads
+MOST_MORE = 30  # kilograms; nobody adds more to a load at once
 MOST_LINES = 9  # exercises that are numbered "A1" to "A9"
 
 
@@ -124,7 +125,10 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         tool = s.at(end + 1)
         if tool.has("load", "tool") or (how and tool.has("load", "plate")):
             # "24er Kettlebell am Fuß", "with a 20s plate"
-            return [Fact("load", item.start, tool.end, s.kg(value), {"how": how or "at"})], end + 2
+            return [Fact("load", item.start, tool.end, s.kg(value), {"how": how or "at", "unit": s.unit})], end + 2
+        if how == "plus" and value in PLATES and s.at(i - 1).has("load", "plate"):
+            # "mit der 20er Scheibe plus 5er"
+            return [Fact("load", item.start, s.at(end).end, s.kg(value), {"how": how, "unit": s.unit})], end + 1
     if s.at(end).has("load", "plate") and value in PLATES and s.at(end).text in little("one_plate"):
         return [Fact("load", item.start, s.at(end).end, s.kg(value), {"how": how or "at"})], end + 1
     if s.at(end).has("load", "plate"):
@@ -264,7 +268,8 @@ def _weight(s: Scanner, i: int, end: int, value: float, unit: str, how: str | No
         value, end = value + 0.5, end + 1
         stop = s.at(end - 1).end
     kg = s.kg(value, unit)
-    if s.at(end).has("plan", "less", "more") and s.at(end + 1).kind != "num":
+    up = s.at(end).has("plan", "more") and kg > MOST_MORE  # "got 52.5 kg up"
+    if s.at(end).has("plan", "less", "more") and s.at(end + 1).kind != "num" and not up:
         sign = -1 if s.at(end).has("plan", "less") else 1
         return [Fact("delta", item.start, s.at(end).end, (kg, "load", sign))], end + 1
     loads = [kg]

@@ -7,6 +7,8 @@ from bot.reading.items import Item
 from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
+LEAST_CLOSING_SECONDS = 10  # of "1 minute 20"; fewer may be reps
+
 
 def lone_number(s: Scanner, i: int, item: Item, value: float) -> tuple[list[Fact], int] | None:
     """A number that no scheme or list took: a hold, sets, reps, a range, or bare."""
@@ -86,7 +88,12 @@ def _timed(s: Scanner, i: int, item: Item, value: float, unit: str) -> tuple[lis
         unit == "min"
         and s.at(end).kind == "num"
         and (s.at(end).value or 0) < 60
-        and (s.unit_at(end + 1) == "sec" or not s.at(end).space or (item.spelled and s.at(end).spelled))
+        and (
+            s.unit_at(end + 1) == "sec"
+            or not s.at(end).space
+            or (item.spelled and s.at(end).spelled)
+            or _closes_time(s, end)
+        )
     ):
         seconds += s.at(end).value or 0
         end += 2 if s.unit_at(end + 1) == "sec" else 1
@@ -110,6 +117,13 @@ def _timed(s: Scanner, i: int, item: Item, value: float, unit: str) -> tuple[lis
     ):
         return [Fact("word", item.start, s.at(i + 1).end, None, {"noise": True})], i + 2
     return [Fact("rows", item.start, s.at(end - 1).end, [Entry(hold_s=seconds)], {"one": True, "unit": unit})], end
+
+
+def _closes_time(s: Scanner, i: int) -> bool:
+    """ "1 Minute 20", "2 min 05,": seconds with no word, where nothing else follows in the clause."""
+    seconds, after = s.at(i), s.at(i + 1)
+    plain = not seconds.spelled and (seconds.value or 0) >= LEAST_CLOSING_SECONDS
+    return plain and (after.kind in ("end", "nl") or after.text in (",", ".", ";", "/") or after.has("sep", "and"))
 
 
 def _part(item: Item) -> list[str]:

@@ -55,7 +55,7 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             rows = [replace(entry) for _ in range(often)]
             return [Fact("rows", item.start, s.at(one.end - 1).end, rows, {"plain": True})], one.end
     times = s.at(i + 1)
-    if item.value in TIMES and times.text in little("times_after") and s.at(i + 2).value is None:
+    if (item.value in TIMES and times.text in little("times_after") and s.at(i + 2).value is None) or _so_often(s, i):
         return [Fact("repeat", item.start, times.end, int(item.value or 1), {"counted": True})], i + 2
     if item.kind == "num" and s.at(i + 1).text == "rm" and item.value in range(1, 11):
         made = [Fact("scheme", item.start, s.at(i + 1).end, "amrap", {"names": []})]  # "1RM test"
@@ -110,6 +110,15 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if item.value is not None and item.has("sets") is False and s.at(i + 1).has("sets", "sets"):
         return [Fact("count", item.start, s.at(i + 1).end, int(item.value))], i + 2
     return None
+
+
+def _so_often(s: Scanner, i: int) -> bool:
+    """ "20s per side, 3x": so many times what was told, at the end of its clause."""
+    item, times, after = s.at(i), s.at(i + 1), s.at(i + 2)
+    glued = times.text in little("by_sign") and not times.space and item.value in TIMES and item.kind == "num"
+    closes = after.kind == "nl" or after.text in (".", ";", ",", ")", "!")
+    told = s.at(i - 1).text in (",", "-", "(") and (s.unit_at(i - 2) is not None or s.at(i - 2).has("side"))
+    return glued and closes and told
 
 
 def _rungs(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
@@ -245,7 +254,10 @@ def _tries(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             good = any(_went_up(s.at(at)) for at in (j - 1, j + 1, j + 2))
             if not good or made.value > tried:
                 return None
-            rows = [Entry(1 if at < made.value else 0) for at in range(int(tried))]
+            side = next(
+                (s.at(at).name("side") for at in range(i + 2, j) if s.at(at).has("side", "left", "right")), None
+            )
+            rows = [Entry(1 if at < made.value else 0, side=side) for at in range(int(tried))]
             moves = [
                 Fact("move", s.at(at).start, s.at(at).end, s.at(at).mention)
                 for at in range(i + 2, j)

@@ -1,0 +1,63 @@
+"""Work whose number of rounds is told apart from it: "two sets, 3 left 4 right", "chins 8 and dips 12, 4 rounds"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.facts import Fact
+
+MOST_REPS = 30  # of one exercise of a circuit; more may be seconds or kilograms
+
+
+def rounds_told(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts, with what rounds make of them."""
+    return _one_a_minute(_of_circuit(_pairs(facts)))
+
+
+def _pairs(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Two sets of archers, 3 left 4 right": the count is of both sides."""
+    for at, count in enumerate(facts):
+        if count.kind != "count" or count.value < 2:
+            continue
+        after = [(n, fact) for n, fact in enumerate(facts) if n > at and fact.kind in ("bare", "side", "rows", "sep")]
+        work = [(n, fact) for n, fact in after if fact.kind != "sep"][:5]
+        kinds = [fact.kind for _, fact in work]
+        sides = [fact.value for _, fact in work[:4] if fact.kind == "side"]
+        alone = len(work) == 4 and kinds in (["bare", "side"] * 2, ["side", "bare"] * 2)
+        if not alone or sorted(sides) != ["left", "right"]:
+            continue
+        end = work[-1][0]
+        if any(fact.kind in ("scope", "fail", "plan") for fact in facts[at : end + 1]):
+            continue
+        rounds = Fact("rounds", count.start, count.end, count.value, {"pair": True})
+        return [*facts[:at], *facts[at + 1 : end + 1], rounds, *facts[end + 1 :]]
+    return facts
+
+
+def _of_circuit(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Chins 8 and dips 12, four rounds": a number beside a movement of a circuit is its reps."""
+    moves = [at for at, fact in enumerate(facts) if fact.kind == "move"]
+    if len(moves) < 2 or not any(fact.kind == "rounds" for fact in facts):
+        return facts
+    if any(fact.kind in ("rows", "count", "loads") for fact in facts):
+        return facts
+    out = list(facts)
+    for at in moves:
+        after = facts[at + 1] if at + 1 < len(facts) else None
+        if after is not None and after.kind == "bare" and after.value == int(after.value) <= MOST_REPS:
+            out[at + 1] = replace(after, note={**after.note, "before_move": True})
+    return out
+
+
+def _one_a_minute(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "10 sets of 1 with 30, one every minute": the sets told once more, by their pace."""
+    out = list(facts)
+    for at in range(1, len(facts)):
+        pace, one = facts[at - 1], facts[at]
+        if pace.kind != "scheme" or pace.value != "emom" or one.kind != "rows" or not one.note.get("word"):
+            continue
+        told = [fact for fact in facts[: at - 1] if fact.kind == "rows" and len(fact.value) > 1]
+        if told and one.value[0].reps == told[-1].value[0].reps:
+            out[at] = Fact("word", one.start, one.end, None, {"noise": True})
+    return out

@@ -1,0 +1,67 @@
+"""Tries that are told by how they went: "erster Versuch ging, zweiter auch, dritter nicht", "52.5 up, 55 failed"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.little import little
+from bot.reading.message import Message
+
+LEAST_TRIES = 2
+TRIED = frozenset({"one_rm", "amrap", "attempt"})
+
+
+def verdicts(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts, with a single for each try that has its verdict."""
+    schemes = {fact.value for fact in facts if fact.kind == "scheme"}
+    if not schemes & TRIED or any(fact.kind in ("rows", "count", "rounds") for fact in facts):
+        return facts
+    return _by_place(message, _by_load(facts))
+
+
+def _by_load(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "1RM: 52.5 kg up", "got 52.5 kg up": a load that went up is a single."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        out.append(fact)
+        loads = [one for one in facts[max(0, at - 1) : at + 2] if one.kind == "load" and one.value]
+        went = fact.kind == "scheme" and fact.value == "got" and len(loads) == 1
+        if went and (loads[0].end == fact.start or fact.end == loads[0].start):
+            one = Fact("rows", fact.start, fact.end, [Entry(1)], {"one": True, "reps": True})
+            out[-1:] = [fact, one] if loads[0].end == fact.start else [one]
+    return out
+
+
+def _by_place(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "The first try went up, the second too, the third not"."""
+    made: list[int] = []
+    start, end, at = -1, -1, 0
+    while at < len(facts):
+        fact = facts[at]
+        nth = 1 if fact.kind == "scope" and fact.value == "first" else fact.value
+        if fact.kind != "scope" or nth != len(made) + 1:
+            at += 1
+            continue
+        stop = next((n for n in range(at + 1, len(facts)) if facts[n].kind in ("sep", "scope")), len(facts))
+        verdict = _verdict(message, facts[at + 1 : stop], made[-1] if made else None)
+        if verdict is None:
+            return facts
+        made.append(verdict)
+        start, end, at = (at if start < 0 else start), stop, stop
+    if len(made) < LEAST_TRIES:
+        return facts
+    rows = Fact("rows", facts[start].start, facts[end - 1].end, [Entry(one) for one in made], {"list": True})
+    sides = [fact for fact in facts[start:end] if fact.kind == "side"]
+    return [*facts[:start], *sides, rows, *facts[end:]]
+
+
+def _verdict(message: Message, clause: Sequence[Fact], before: int | None) -> int | None:
+    """1: it went up, 0: it did not, None: not said; "the second too" is as the one before it."""
+    names = {name for fact in clause for name in fact.note.get("names", ())}
+    if any(fact.kind == "fail" for fact in clause) or names & {"not_this", "not"}:
+        return 0
+    if any(fact.kind == "scheme" and fact.value == "got" for fact in clause) or names & {"done", "fine"}:
+        return 1
+    words = {message.tokens[at].text for fact in clause for at in range(fact.start, fact.end)}
+    return before if not words.isdisjoint(little("too")) else None

@@ -1,0 +1,97 @@
+"""Ganz gewöhnliche Nachrichten: Satz für Satz erzählt, vom Plan, Rückmeldungen, Runden, Schmerzen, Tage."""
+
+from functools import partial
+
+from tests.corpus.lines import Theme
+
+THEME = Theme("alltag", "de")
+DAY = "s/archer archer_pull_up 3x2 LR; m/weighted_pull_up pull_up 5x3 +20 @8; a dip 3x8 +10"
+say = partial(THEME.say, at="2027-03-04 19:00", tz="Europe/Berlin")
+plan = partial(say, today=DAY)
+ARCHERS = "archer_pull_up 3x2 LR"
+PULLS = "pull_up 5x3 +20"
+DIPS = "dip 3x8 +10"
+
+# Satz für Satz
+say(
+    "Also gestern Abend war ich noch im Park, hab drei Sätze Klimmzüge gemacht, den ersten mit acht, den zweiten mit "
+    "sieben und den dritten mit fünf, alles ohne Gewicht",
+    "pull_up 8,7,5",
+    on="2027-03-03",
+)
+say(
+    "Habe mich hochgearbeitet: erst 5 mit 10, dann 4 mit 15, dann 3 mit 20 und am Ende einer mit 25 Kilo. Klimmzüge "
+    "natürlich",
+    "pull_up 5 +10; pull_up 4 +15; pull_up 3 +20; pull_up 1 +25",
+)
+say(
+    "Hab 25 kg drangehängt und 3 Wiederholungen geschafft, dann 20 und 5, dann 15 und 7 Klimmzüge",
+    "pull_up 3 +25; pull_up 5 +20; pull_up 7 +15",
+)
+say("4 Sätze Klimmis, immer 5, bis auf den letzten da waren's nur 3, Gewicht war 12,5", "pull_up 5,5,5,3 +12.5")
+say("Klimmzüge 5x3, erster Satz 20 kg, Rest 17,5", "pull_up 3 +20; pull_up 4x3 +17.5")
+say("Dips 3x5 mit 20er Scheibe plus 5er", "dip 3x5 +25")
+say("Heute mal Maximaltest: 1 Klimmzug mit 47,5 kg. 50 ging nicht.", "pull_up 1 +47.5; pull_up 0 +50 fail")
+say("Heute 1RM Klimmzug: 52,5kg hochbekommen, 55 gescheitert", "pull_up 1 +52.5; pull_up 0 +55 fail")
+say("Muscle Up erster Versuch ging, zweiter auch, dritter nicht mehr", "muscle_up 2x1; muscle_up 0 fail")
+say(
+    "6 Versuche Einarmiger rechts, 2 davon sauber",
+    "_ 2x1 R; _ 4x0 R fail",
+    ask="movement: Einarmiger",
+)
+say("bulgarische 3x8 mit 2x16kg", "split_squat 3x8 +16")
+say("klimmzüge 3x5 mit 2x10kg", "pull_up 3x5 +?", ask="load_kg: 2x10kg")
+say("hab nach der arbeit noch schnell 50 klimmzüge gemacht in 5er sätzen", "pull_up 10x5")
+say(
+    "Klimmzüge 8, 8, 7, 6 - letzte Wdh vom letzten Satz nicht mehr ganz hoch",
+    "pull_up 8,8,7; pull_up 5 fail",
+)
+say("Heute wirklich mies geschlafen, 4h, trotzdem 4x4 Klimmzüge mit 15, alle bei 8", "pull_up 4x4 +15 @8", sleep=4)
+say("Hängen: 1 Minute 20", "dead_hang 80s")
+say("10 Sätze à 1 mit 30 kg, jede Minute einer, Klimmzüge", "pull_up 10x1 +30")
+say("Supersatz Klimmzüge 8 und Dips 12, vier Runden", "pull_up 4x8; dip 4x12")
+say(
+    "zwei Sätze einarmig mit Flaschenzug, 8 kg Gegengewicht, 3 links 4 rechts",
+    "one_arm_counterweight 3 L -8; one_arm_counterweight 4 R -8; one_arm_counterweight 3 L -8; "
+    "one_arm_counterweight 4 R -8",
+)
+say("Einarmig hängen je 20s, 3x", "one_arm_hang 3x20s LR")
+say(
+    "Einarmer mit Hand am Bizeps: links einer, rechts zwei",
+    "one_arm_hand_on_biceps 1 L; one_arm_hand_on_biceps 2 R",
+)
+say(
+    "links 2, rechts 3 Archer, zwei Durchgänge, Ring schulterhoch",
+    "archer_ring_shoulder 2x2/3 LR",
+)
+
+# Vom Plan
+plan("Archer rechts nur eine, sonst alles", f"archer_pull_up 3x2/1 LR; {PULLS}; {DIPS}")
+plan("Klimmzüge 20 22,5 25 25 25 jeweils 3", "pull_up 3 +20; pull_up 3 +22.5; pull_up 3x3 +25")
+plan("heute nur die Klimmzüge geschafft, der Rest muss warten", PULLS)
+plan("alles gemacht, letzter Satz Klimmzüge war ne 9", f"{ARCHERS}; {PULLS} last@9; {DIPS}")
+plan(
+    "Fertig! Klimmzüge waren brutal, musste beim 4. und 5. Satz auf 17,5 runter",
+    f"{ARCHERS}; pull_up 3x3 +20; pull_up 2x3 +17.5; {DIPS}",
+)
+plan(
+    "Archer hab ich gelassen, Ellbogen links 4/10, Klimmzüge und Dips normal",
+    f"{PULLS}; {DIPS}",
+    pain="elbow L 4",
+)
+plan("heute nur 3 Klimmzugsätze statt 5, Dips voll, Archer hab ich weggelassen", f"pull_up 3x3 +20; {DIPS}")
+plan("4 von 5 Sätzen Klimmzüge, beim fünften nur eine Wiederholung", "pull_up 4x3 +20; pull_up 1 +20")
+
+# Schmerz, Tage, Wünsche
+say("Finger taub nach dem Hängen, ging nach 5 min weg", pain="hand - - after", flags="numbness")
+say("Schulter links beim Dippen 4, danach weg", pain="shoulder L 4 during")
+say("Rücken verrissen, heute lieber nix", does="missed", pain="lower_back - -", dates="2027-03-04")
+say("Handgelenk verdreht beim Volleyball, 5/10", pain="wrist - 5 during", pain_or=("wrist - 5",))
+say("nachricht war doppelt, eine kann weg", does="undo")
+say("hab die Sache von gestern doppelt geschickt, bitte eine löschen", does="undo")
+say("Wie schwer soll ich heute bei den Klimmzügen gehen?", does="plan_today", dates_or=("2027-03-04",))
+say("wie viel gewicht soll ich bei den dips nehmen?", does="plan_today")
+say("ich darf laut Physio eine Woche nicht trainieren", does="pause", dates="2027-03-04..2027-03-10")
+say("War beim Arzt, darf 10 Tage nichts machen", does="pause", dates="2027-03-04..2027-03-13")
+say("ziehe heute vor was morgen dran wäre, ok?", does="move", dates="2027-03-05..2027-03-04")
+say("Ich hätte da mal ne Frage: wird das mit dem Einarmigen noch was dieses Jahr?", does="progress")
