@@ -109,6 +109,13 @@ def _nickname_tokens(phrase: str) -> tuple[str, ...]:
     return tuple(token.text for token in tokenize(fold(phrase).text))
 
 
+def _measured(message: Message, at: int) -> bool:
+    """Whether a distance stands right before a token."""
+    tokens = message.tokens
+    hits = message.book("grammar").at(tokens, at - 1) if at > 1 and tokens[at - 2].kind == "num" else []
+    return any(hit.table == "unit" and hit.name == "other" and hit.end == at for hit in hits)
+
+
 def _nicknames(message: Message) -> list[Mention]:
     """A coach's own words come first."""
     found: list[Mention] = []
@@ -204,6 +211,9 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
                 else:
                     mention.spans.append((waiting.start, waiting.end))
         movement = rules.resolve(mention.features)
+        if movement == "row" and _measured(message, mention.start):
+            mentions.append(Mention("!", mention.spans))  # "5k row", "2000 m row"
+            continue
         if (
             features <= rules.grips
             and last is not None

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.reading.facts import Fact
+from bot.reading.little import little
 from bot.reading.message import Message
 
 TIED = frozenset({"load", "effort", "at", "side", "flag", "percent", "loads", "assist", "weighted"})
@@ -84,6 +85,31 @@ def _own_work(facts: Sequence[Fact], place: int, start: int, end: int, whole: bo
                 return True
             at += step
     return False
+
+
+def drop_practice(message: Message, facts: list[Fact]) -> tuple[list[Fact], list[str]]:
+    """The facts without "15 minutes handstand practice", which is no hold of so long, and its words."""
+    unread: list[str] = []
+    out: list[Fact] = []
+    clause: list[Fact] = []
+    for fact in [*facts, Fact("sep", 0, 0, 3)]:
+        if fact.kind != "sep":
+            clause.append(fact)
+            continue
+        told = [one for one in clause if one.kind not in ("word", "scheme", "claim")]
+        timed = sorted(one.kind for one in told) == ["move", "rows"] and any(one.note.get("unit") == "min" for one in told)
+        if timed and _practised(message, clause):
+            unread.append(message.span(told[0].start, told[-1].end))
+        else:
+            out += clause
+        out += [fact] if fact.end else []
+        clause = []
+    return out, unread
+
+
+def _practised(message: Message, clause: Sequence[Fact]) -> bool:
+    words = [fact for fact in clause if fact.kind in ("word", "scheme")]
+    return any(token.text in little("practice") for fact in words for token in message.tokens[fact.start : fact.end])
 
 
 def drop_strangers(message: Message, facts: list[Fact]) -> tuple[list[Fact], list[str]]:

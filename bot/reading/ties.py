@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from bot.reading.circuits import reps_of_circuit
 from bot.reading.facts import Entry, Fact
 from bot.reading.helped import taken_off
 from bot.reading.little import little
@@ -30,7 +31,7 @@ def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
     facts = rounds_told(set_by_set(verdicts(message, many_of_a_weight(added(facts)))))
     facts = _bracketed(message, _taken(_postposed(_feats(rated_row(sided(summed(facts)))))))
-    facts = taken_off(message, plates(_loads_before(facts)))
+    facts = taken_off(message, plates(_loads_before(reps_of_circuit(facts))))
     rated = _rated(_named_and_rated(efforts_of_sides(_felt_heavier(facts))))
     return _in_turn(_reckoned(message, _counted(message, _listed(_judged(message, rated)))))
 

@@ -26,6 +26,8 @@ def summed(facts: Sequence[Fact]) -> Sequence[Fact]:
         number = next((n for n in (at - 1, at + 1) if 0 <= n < len(facts) and _of_reps(facts[n])), None)
         if number is None or facts[number].start < told[0].start:
             continue
+        if number and facts[number - 1].kind == "move" and told[-1].end <= facts[number - 1].start:
+            continue  # "dips 3x5, pull-ups 30 total in sets of 6"
         amount = facts[number].value if facts[number].kind == "bare" else facts[number].value[0].reps
         parts = [told, *([one] for one in told)]
         sums = {sum(entry.reps or 0 for one in part for entry in one.value) for part in parts}

@@ -13,7 +13,7 @@ from bot.reading.facts import Fact
 from bot.reading.fold.block import fold_block
 from bot.reading.fold.sets import Work, put
 from bot.reading.little import little
-from bot.reading.message import Claim, Message
+from bot.reading.message import Message
 from bot.reading.movements import Mention
 from bot.reading.plan import fill_from_plan, leans, read_bare, read_plan
 from bot.reading.plan.ground import ground
@@ -318,23 +318,3 @@ def settle_efforts(work: Work, efforts: list[tuple[float, int, list[SetRead]]], 
             for at in range(len(work.sets)):
                 if any(work.sets[at] is one for one in made) and work.sets[at].rpe == value:
                     work.sets[at] = replace(work.sets[at], rpe=None)
-
-
-def dated(work: Work, days: Sequence[Claim]) -> None:
-    """Where one message tells of several days, each block's sets get the day named before them (or after them)."""
-    told = sorted((c for c in days if c.value is not None and c.end > c.start), key=lambda claim: claim.start)
-    if len({claim.value for claim in told}) < 2 or len(work.places) < 2:
-        return
-    heads = told[0].start <= work.places[0][2]
-    bounds = [*(first for first, _, _ in work.places), len(work.sets)]
-    for n, (first, start, end) in enumerate(work.places):
-        if heads:
-            before = [claim for claim in told if claim.start <= max(start, end)]
-            day = before[-1].value if before else told[0].value
-        else:
-            after = [claim for claim in told if claim.start >= start]
-            day = after[0].value if after else told[-1].value
-        for at in range(first, bounds[n + 1]):
-            work.sets[at] = replace(work.sets[at], on=day)
-    if len({one.on for one in work.sets}) < 2:
-        work.sets = [replace(one, on=None) for one in work.sets]

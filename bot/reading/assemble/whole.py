@@ -8,7 +8,8 @@ from datetime import date
 
 from bot.reading.assemble.conflicts import settle
 from bot.reading.assemble.joined import part_joined
-from bot.reading.assemble.sets import dated, read_sets
+from bot.reading.assemble.dated import dated
+from bot.reading.assemble.sets import read_sets
 from bot.reading.blocks import drop_list_marks
 from bot.reading.days.idle import trained_days
 from bot.reading.facts import Fact
@@ -23,7 +24,7 @@ from bot.reading.prose import drop_prose
 from bot.reading.readers import find_claims, find_wishes
 from bot.reading.reading import Ask, Context, Correction, Reading, Span
 from bot.reading.scan import Scanner, scan
-from bot.reading.strangers import drop_strangers
+from bot.reading.strangers import drop_practice, drop_strangers
 from bot.reading.things import drop_things
 from bot.reading.ties import tie
 from bot.reading.unreal import drop_unreal, is_day
@@ -72,8 +73,10 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     facts = drop_prose(message, drop_things(message, real))
     if corrections:
         facts = corrected(facts, corrections[0].value)
-    facts, strange = drop_strangers(message, facts)
-    work.unread.extend(strange)
+    for drop in (drop_strangers, drop_practice):
+        facts, strange = drop(message, facts)
+        work.unread.extend(strange)
+        work.report = work.report or bool(strange)
     facts, unclear = part_joined(message, facts)
     if unclear:
         work.asks.extend(unclear)
@@ -85,7 +88,7 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
         days = [claim for claim in claims if claim.kind == "day"]
         idle = {id(day) for day in days} - {id(day) for day in trained_days(message, days)}
         claims = [claim for claim in claims if id(claim) not in idle]
-    dated(work, [claim for claim in claims if claim.kind == "day"])
+    dated(message, work, [claim for claim in claims if claim.kind == "day"])
     return finish(message, claims, work, corrections)
 
 

@@ -12,9 +12,18 @@ LONGEST = 3  # words of "a rest day"
 
 
 def trained_days(message: Message, days: Sequence[Claim]) -> list[Claim]:
-    """The days without the idle ones, where others are left."""
-    left = [day for day in days if day.value is None or not _idle(message, day)]
-    return left if any(day.value is not None for day in left) else list(days)
+    """The days without the idle ones."""
+    idle: list[Claim] = []
+    for day in sorted((day for day in days if day.value is not None), key=lambda day: day.start):
+        if _idle(message, day) or (idle and _goes_on(message, idle[-1], day)):
+            idle.append(day)
+    return [day for day in days if not any(day is one for one in idle)]
+
+
+def _goes_on(message: Message, idle: Claim, day: Claim) -> bool:
+    """ "rested Monday and Tuesday"."""
+    between = message.tokens[idle.end : day.start]
+    return len(between) == 1 and between[0].text in little("and")
 
 
 def _idle(message: Message, day: Claim) -> bool:
@@ -33,4 +42,6 @@ def _idle(message: Message, day: Claim) -> bool:
 def _named(message: Message, at: int) -> bool:
     """Whether "off", "a rest day" stands here."""
     words = [token.text for token in message.tokens[at : at + LONGEST]]
-    return any(" ".join(words[:many]) in little("no_training") for many in range(1, len(words) + 1))
+    many = next((n for n in range(len(words), 0, -1) if " ".join(words[:n]) in little("no_training")), 0)
+    counted = message.tokens[at + many : at + many + 1]  # "yesterday: rest 3 min"
+    return many > 0 and not any(token.value is not None for token in counted)

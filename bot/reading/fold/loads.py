@@ -60,6 +60,7 @@ class LoadFacts(EffortFacts):
             and self.rows
             and all(r.load_kg is not None for r in self.rows)
             and not self.next_is("rows", "bare")
+            and not (self.next is not None and self.next.note.get("mark") == ":")  # "15 kg: 5 5 5, bw: 10 8"
             and not (self.next_is("effort") and self.more_sets_follow(fact))
             and self.link not in ("straight", "drop")
         ):

@@ -135,7 +135,8 @@ class WorkFacts(MarkFacts):
         """ "3 sets of 4, 4 reps each": the reps told once more."""
         each = self.next is not None and self.next.kind == "side" and bool(self.next.note.get("plain"))
         group = self.last_group()
-        return each and len(entries) == 1 and len(group) > 1 and all(row.reps == entries[0].reps for row in group)
+        told = len(entries) == 1 and entries[0].reps is not None
+        return each and told and len(group) > 1 and all(row.reps == entries[0].reps for row in group)
 
     def _seconds_of_holds(self, fact: Fact, entries: list[Entry]) -> bool:
         """ "5x1 hangs, 12 s": the seconds of holds whose number is told; of "3x3, 12 s" the number is asked."""
@@ -353,8 +354,9 @@ class WorkFacts(MarkFacts):
                 last = self.tail(self.rows)
                 self.rows += [replace(row, rpe=None) for _ in range(min(value, MOST_FURTHER)) for row in last]
                 return  # "4x4 and 2 extra sets"
-        if fact.note.get("within") and len(self.bares) == 1 and len(self.rows) == 1:
-            # "20 pull-ups in 5 sets": how many in each is not said
+        summed = fact.note.get("within") or "total" in self.all_schemes
+        if summed and len(self.bares) == 1 and len(self.rows) == 1:
+            # "20 pull-ups in 5 sets", "20 in total (5 sets)": how many in each is not said
             self.ask("sets", fact)
             self.rows = [Row(None)]
             self.bares = []
