@@ -25,7 +25,9 @@ def reps_of_circuit(facts: Sequence[Fact]) -> Sequence[Fact]:
         return facts
     reps = {id(fact) for fact in each if fact.kind == "bare" and fact.value == int(fact.value)}
     made = [
-        Fact("rows", one.start, one.end, [Entry(int(one.value))], {"one": True, "reps": True}) if id(one) in reps else one
+        Fact("rows", one.start, one.end, [Entry(int(one.value))], {"one": True, "reps": True})
+        if id(one) in reps
+        else one
         for one in facts
     ]
     return [*made[: led[0] + 1], *made[start:]]

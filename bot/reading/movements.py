@@ -16,6 +16,7 @@ from bot.reading.text import fold
 FAMILIES = ("front_lever", "planche")  # what "tuck" or "straddle" alone leans on
 HELP = frozenset({"band", "assisted", "band_assisted"})
 BARE_AGAIN = frozenset({"no_band"})
+MARKS = frozenset({",", "/", "-"})  # between the numbers of a list
 GLUE = 3  # words that may stand between a movement's name and what makes it another ("pull-ups on the rings")
 
 
@@ -300,12 +301,13 @@ def _whole_arms(message: Message, rules: Combine, mentions: list[Mention]) -> li
 
 
 def _work_between(message: Message, start: int, end: int) -> bool:
-    """Whether "5x3" or the like stands between."""
+    """Whether "5x3" or the like stands between, or a list: "8 8 7", "8, 8, 7"."""
     tokens = message.tokens[start:end]
-    return any(
-        left.value is not None and times.text in little("times") and right.value is not None
-        for left, times, right in zip(tokens, tokens[1:], tokens[2:], strict=False)
-    )
+    for left, middle, right in zip(tokens, tokens[1:], tokens[2:], strict=False):
+        told = left.value is not None and right.value is not None
+        if told and (middle.value is not None or middle.text in MARKS or middle.text in little("times")):
+            return True
+    return False
 
 
 def _of_some(message: Message, rules: Combine, last: Mention, hit: Hit, features: set[str]) -> bool:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.reading.facts import Entry, Fact
+from bot.reading.side_pairs import paired
 
 LEAST_JUDGED = 6
 BESIDE = 5  # facts within which the effort of the other side follows
@@ -16,7 +17,7 @@ def sided(facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with what their sides make of them."""
     if not any(fact.kind == "side" for fact in facts):
         return facts
-    return lists_of_sides(rounds_of_sides(leading_side(facts)))
+    return paired(lists_of_sides(rounds_of_sides(leading_side(facts))))
 
 
 def lists_of_sides(facts: Sequence[Fact]) -> Sequence[Fact]:

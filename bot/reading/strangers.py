@@ -97,7 +97,9 @@ def drop_practice(message: Message, facts: list[Fact]) -> tuple[list[Fact], list
             clause.append(fact)
             continue
         told = [one for one in clause if one.kind not in ("word", "scheme", "claim")]
-        timed = sorted(one.kind for one in told) == ["move", "rows"] and any(one.note.get("unit") == "min" for one in told)
+        timed = sorted(one.kind for one in told) == ["move", "rows"] and any(
+            one.note.get("unit") == "min" for one in told
+        )
         if timed and _practised(message, clause):
             unread.append(message.span(told[0].start, told[-1].end))
         else:

@@ -1,10 +1,9 @@
-"""The day of each set, where one message tells of several: named before its work, behind it, or several for one work."""
+"""The day of each set where a message tells of several: named before its work, behind it, or several for one work."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import date
 from itertools import pairwise
 
 from bot.reading.fold.sets import Work
@@ -23,36 +22,36 @@ def dated(message: Message, work: Work, days: Sequence[Claim]) -> None:
     runs = _runs(message, told)
     if len(work.places) < 2 and not any(_beside(message, run, work) for run in runs):
         return
-    heads = told[0].start <= work.places[0][2]
+    chosen = [_day_of(told, place, heads=told[0].start <= work.places[0][2]) for place in work.places]
     bounds = [*(first for first, _, _ in work.places), len(work.sets)]
     sets: list[SetRead] = []
-    for n, (first, start, end) in enumerate(work.places):
-        if heads:
-            before = [claim for claim in told if claim.start <= max(start, end)]
-            day = before[-1] if before else told[0]
-        else:
-            after = [claim for claim in told if claim.start >= start]
-            day = after[0] if after else told[-1]
-        own = work.sets[first : bounds[n + 1]]
-        for on in _each_day(message, work, runs, day, own):
-            sets += [replace(one, on=on) for one in own]
+    for n, day in enumerate(chosen):
+        own = work.sets[bounds[n] : bounds[n + 1]]
+        run = next((run for run in runs if day in run and _beside(message, run, work)), [day])
+        if len(run) > 1 and (_mixed(own) or sum(one in run for one in chosen) == len(run)):
+            # "dips 3x10 and pull-ups 3x8 on Monday and Tuesday": both on each, or one on each
+            work.asks.append(Ask("performed_on", message.span(run[0].start, run[-1].end)))
+            sets += own
+            continue
+        for on in run:
+            sets += [replace(one, on=on.value) for one in own]
     work.sets = sets
     if len({one.on for one in work.sets}) < 2:
         work.sets = [replace(one, on=None) for one in work.sets]
 
 
-def _each_day(
-    message: Message, work: Work, runs: Sequence[list[Claim]], day: Claim, own: Sequence[SetRead]
-) -> list[date | None]:
-    """The days on which the same was done: "Mon/Wed/Fri 5x5"; asked where each may have its own."""
-    run = next((run for run in runs if any(one is day for one in run) and _beside(message, run, work)), None)
-    if run is None:
-        return [day.value]
-    mixed = len({(one.reps, one.hold_s, one.load_kg) for one in own if one.side != "right"}) > 1
-    if mixed or len(work.places) == len(run):
-        work.asks.append(Ask("performed_on", message.span(run[0].start, run[-1].end)))
-        return [None]
-    return [one.value for one in run]
+def _day_of(told: Sequence[Claim], place: tuple[int, int, int], *, heads: bool) -> Claim:
+    """The day of the work at a place: days head their work, or follow it."""
+    _, start, end = place
+    if heads:
+        before = [claim for claim in told if claim.start <= max(start, end)]
+        return before[-1] if before else told[0]
+    after = [claim for claim in told if claim.start >= start]
+    return after[0] if after else told[-1]
+
+
+def _mixed(own: Sequence[SetRead]) -> bool:
+    return len({(one.reps, one.hold_s, one.load_kg) for one in own if one.side != "right"}) > 1
 
 
 def _runs(message: Message, told: Sequence[Claim]) -> list[list[Claim]]:

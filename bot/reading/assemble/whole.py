@@ -7,8 +7,8 @@ from dataclasses import replace
 from datetime import date
 
 from bot.reading.assemble.conflicts import settle
-from bot.reading.assemble.joined import part_joined
 from bot.reading.assemble.dated import dated
+from bot.reading.assemble.joined import part_joined
 from bot.reading.assemble.sets import read_sets
 from bot.reading.blocks import drop_list_marks
 from bot.reading.days.idle import trained_days

@@ -289,7 +289,8 @@ class Folder(BareFacts):
             if row.load_kg is None and not row.load_open:
                 row.load_kg = before.load_kg
         listed = len({row.group for row in self.rows}) == 1 and ("ladder" in self.all_schemes or self.rows[-1].linked)
-        if self.block.rounds and (len(self.rows) == 1 or listed):
+        pair = len(self.rows) == 2 and {row.side for row in self.rows} == {"left", "right"}
+        if self.block.rounds and (len(self.rows) == 1 or listed or pair):
             self.rows = [replace(row) for _ in range(self.block.rounds) for row in self.rows]
         self.finish_flags()
         if self.side == "each" and self.rows:

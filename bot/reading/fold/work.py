@@ -386,10 +386,12 @@ class WorkFacts(MarkFacts):
         self.count = value
 
     def on_rounds(self, fact: Fact) -> None:
+        if self.rows and fact.note.get("after"):
+            self.flags, self.late = self.flags | self.late, set()  # "3 each side, lower half, x2"
         if fact.note.get("pair") and self.rows:
             pair = self.tail(self.rows)
             self.rows += [replace(row) for _ in range(fact.value - 1) for row in pair]
-        elif self.rows and fact.note.get("after") and len(self.rows) > 1:
+        elif self.rows and fact.note.get("after") and len(self.rows) > 1 and self.tail(self.rows) != self.rows:
             self.ask("sets", fact)
         elif self.rows:
             self.rows = [replace(row, group=self.group + i) for i in range(fact.value) for row in self.rows]

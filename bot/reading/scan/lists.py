@@ -52,7 +52,7 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         ):
             break  # "8, 20 sec of rest, 3"
         if numbers and (
-            (nxt.has("times", "x") and s.at(after + 1).kind == "num")
+            (nxt.has("times", "x") and s.at(after + 1).kind in ("num", "move"))
             or nxt.has("sets")
             or (nxt.has("reps") and not _ends_list(s, after))
             or (nxt.has("side", "left", "right") and not side_first)

@@ -40,7 +40,8 @@ def _joint(s: Scanner, i: int, before: Factor) -> int | None:
         ahead = factor(s, i + 1)
         return i + 1 if ahead is not None and ahead.role == "reps" else None
     if before.role == "reps" and item.text == "," and s.at(i + 1).kind in ("num", "known"):
-        ahead = factor(s, i + 1)
+        counted = s.at(i - 3).has("side") and s.at(i - 4).has("sets")  # "3 sets left 2 reps, 3 sets right 2 reps"
+        ahead = factor(s, i + 1) if not counted else None
         return i + 1 if ahead is not None and ahead.role == "sets" else None
     if before.role == "sets" and (item.kind == "num" or item.has("load", "plus")):
         return i if item.kind == "num" and not _lists_on(s, i, before) else None

@@ -16,6 +16,7 @@ from bot.reading.scan.schemes import chain
 
 TIMES = range(2, 11)
 MOST_TRIES = 20
+TOLD_WITHIN = 8  # items of "3 each side, lower half, x2"
 TRIES_TOLD = 6  # so far behind the tries stands how many went up
 LEAST_RUNGS = 2  # steps of a ladder told by its ends
 LEAST_DUMBBELL = 9  # below it "the 3s" are sets of three
@@ -23,6 +24,8 @@ LEAST_DUMBBELL = 9  # below it "the 3s" are sets of three
 
 def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item = s.at(i)
+    if item.kind == "num" and _sets_of_named(s, i):
+        return [Fact("count", item.start, s.at(i + 1).end, int(item.value or 0))], i + 2
     form = labelled(s, i)
     if form is not None:
         return form
@@ -165,6 +168,8 @@ def _times_each(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if len(rows) == 1 and led.has("side", "left", "right") and _amount(s, i - 2) and not s.at(i - 3).has("times", "x"):
         # "20s left 25 right x 3"
         return [Fact("rounds", s.at(i).start, s.at(j - 1).end, rows[0].reps, {"after": True, "pair": True})], j
+    if len(rows) == 1 and led.text == "," and _closes_clause(s, j) and _told_before(s, i - 2):
+        return [Fact("rounds", s.at(i).start, s.at(j - 1).end, rows[0].reps, {"after": True})], j  # "3 each side, x2"
     if not rows or (led.kind not in ("move", "nl") and led.text not in (":", ",")):
         return None
     if led.text == "," and s.at(i - 2).has("side"):
@@ -176,6 +181,29 @@ def _times_each(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("rounds", s.at(i).start, s.at(j - 1).end, rows[0].reps, {"after": True})], j
     note = {"list": True, "mark": ","} if len(rows) > 1 else {"one": True, "reps": True}
     return [Fact("rows", s.at(i).start, s.at(j - 1).end, rows, note)], j
+
+
+def _sets_of_named(s: Scanner, i: int) -> bool:
+    """ "3x pull-ups 8": so many sets of the reps behind the name."""
+    reps = s.at(i + 3)
+    named = s.at(i + 1).has("times", "x") and s.at(i + 2).kind == "move" and reps.kind == "num"
+    after = s.at(i + 4)
+    whole = s.whole(s.at(i).value or 0.5) and s.whole(reps.value or 0.5)
+    return named and whole and s.unit_at(i + 4) is None and not after.has("times", "x") and not after.has("sets")
+
+
+def _closes_clause(s: Scanner, i: int) -> bool:
+    return s.at(i).kind == "nl" or s.at(i).text in (",", ".", ";", ")")
+
+
+def _told_before(s: Scanner, i: int) -> bool:
+    """Whether a number stands before this place, behind the movement's name."""
+    for at in range(i, max(-1, i - TOLD_WITHIN), -1):
+        if s.at(at).kind in ("move", "nl") or s.at(at).text in (".", ";"):
+            return False
+        if s.at(at).kind == "num":
+            return True
+    return False
 
 
 def _amount(s: Scanner, i: int) -> bool:

@@ -137,3 +137,75 @@ say("did 5x3 pull-ups monday. rested tuesday and wednesday.", "pull_up 5x3", on=
 # Body data
 say("front lever tuck 3x12s. done in 48 mins", "tuck_front_lever 3x12s", mins=48)
 say("pull ups 4x5 20kg felt light, sleep 8h 15", "pull_up 4x5 +20", sleep=8.25)
+# Sides told in turn
+say(
+    "one arm hangs 3 rounds: 20s right, 15s left, rest 90s",
+    "one_arm_hang R 3x20s; one_arm_hang L 3x15s",
+    maybe_unread=("rest 90s",),
+)
+say("OAP negative: right 6 sec, left 4 sec, two of each", "one_arm_pull_up R 2x6s ecc; one_arm_pull_up L 2x4s ecc")
+say(
+    "left side pistol 5, right side pistol 6, then 5 and 5, then 4 and 5",
+    "pistol_squat LR 5/6; pistol_squat LR 5; pistol_squat LR 4/5",
+)
+say(
+    "one arm hang from the ring, right 12 secs then 10, left 10 secs then 8",
+    "one_arm_hang R 12s,10s; one_arm_hang L 10s,8s",
+)
+say("hand on biceps, 3 each side, lower half, x2", "one_arm_hand_on_biceps LR 2x3 lower")
+say(
+    "ring archers shoulder height: 2 left 3 right first set, 2 left 2 right second set",
+    "archer_ring_shoulder LR 2/3; archer_ring_shoulder LR 2",
+)
+say("archers bar: 3 sets left 2 reps, 3 sets right 2 reps", "archer_pull_up LR 3x2")
+say("weighted one arm hang: 5kg 15s each, 10kg 8s each", "one_arm_hang LR 15s +5; one_arm_hang LR 8s +10")
+say(
+    "one arm pull ups with a band 3x2 each side",
+    "_ LR 3x2",
+    ask="movement: one arm pull ups with a band",
+    why="no free one-arm pull-up",
+)
+# Movements
+say(
+    "wide pull ups 8 8 7, neutral grip 7 7 6, chin ups 6 6 5",
+    "pull_up 8,8,7; neutral_grip_pull_up 7,7,6; chin_up 6,6,5",
+)
+say("did 5 sets: 5 pull ups, 10 dips, 15 squats, 24 minutes", "pull_up 5x5; dip 5x10; squat 5x15", mins=24)
+say("3 sets each: pull ups 6, dips 8, leg raises 10", "pull_up 3x6; dip 3x8; hanging_leg_raise 3x10")
+say("3xpull ups 8, 3xdips 10", "pull_up 3x8; dip 3x10")
+say("15kg: 5 5 5 5. bw: 10 8 7. pull ups", "pull_up 4x5 +15; pull_up 10,8,7")
+say("did 20 pull ups total today (4 sets) with 10kg", "pull_up ? +10", ask="sets: 4 sets")
+say("mu 5 singles, ring dips 3x5, pull-ups 30 total in sets of 6", "muscle_up 5x1; ring_dip 3x5; pull_up 5x6")
+say("15 min row erg, then weighted pull ups 3x3 30kg and that's it", "pull_up 3x3 +30", unread=("15 min row erg",))
+say("5k row in 21 min then 4x8 ring rows and 4x10 push ups", "ring_row 4x8; push_up 4x10", unread=("5k row in 21 min",))
+say(
+    "10x1 muscle-up emom, 3x12 ring rows, then 15 minutes handstand practice",
+    "muscle_up 10x1; ring_row 3x12",
+    unread=("15 minutes handstand practice",),
+)
+say("handstands 15 min, dips 3x8", "handstand_hold ?; dip 3x8", ask="hold_s: handstands 15 min")
+say(
+    "back lever tuck 12 s x 4; skin the cats 4x3; german hang 3x20s",
+    "back_lever 4x12s",
+    unread=("skin the cats 4x3", "german hang 3x20s"),
+)
+say("hs wall 3x45s, freestanding 10s 14s 8s", "handstand_hold 3x45s; handstand_hold 10s,14s,8s")
+# Days named together
+say(
+    "mon/wed/fri: 5x5 pull ups +15 each day",
+    "pull_up 5x5 +15 on=2027-02-26; pull_up 5x5 +15 on=2027-03-01; pull_up 5x5 +15 on=2027-03-03",
+    **THURSDAY,
+)
+say(
+    "Monday and Wednesday 5x3 pull ups with 20kg, today dips 3x8",
+    "pull_up 5x3 +20 on=2027-03-01; pull_up 5x3 +20 on=2027-03-03; dip 3x8 on=2027-03-04",
+    **THURSDAY,
+)
+say(
+    "did pull ups 3x8 and dips 3x10 on monday and tuesday",
+    "pull_up 3x8; dip 3x10",
+    on=None,
+    ask="performed_on: monday and tuesday",
+    **THURSDAY,
+)
+say("rested monday and tuesday, pull ups 5x3", "pull_up 5x3", **THURSDAY)

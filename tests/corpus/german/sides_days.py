@@ -21,3 +21,12 @@ say(
 )
 say("links 3 rechts 2", "", "report", ask="movement: links 3 rechts 2")
 say("Klimmzüge 5x3 @20kg (8/8/8/8.5/9)", "pull_up 3x3 +20 @8; pull_up 3 +20 @8.5; pull_up 3 +20 @9")
+say("Montag und Mittwoch Klimmzüge 5x5", "pull_up 5x5 on=2027-03-01; pull_up 5x5 on=2027-03-03", **THURSDAY)
+say("einarmige Klimmzüge mit Band 3x2 pro Seite", "_ LR 3x2", ask="movement: einarmige Klimmzüge mit Band")
+say(
+    "Pistols links 5, rechts 6, dann 5 und 5, dann 4 und 5",
+    "pistol_squat LR 5/6; pistol_squat LR 5; pistol_squat LR 4/5",
+)
+say("Einarmiges Hängen: rechts 12 s, dann 10, links 10 s, dann 8", "one_arm_hang R 12s,10s; one_arm_hang L 10s,8s")
+say("15 Minuten Handstand üben, dann Dips 3x8", "dip 3x8", unread=("15 Minuten Handstand üben",))
+say("3 Runden: Klimmzüge 6, Dips 8, Beinheben 10", "pull_up 3x6; dip 3x8; hanging_leg_raise 3x10")

@@ -20,3 +20,14 @@ say(
     **THURSDAY,
 )
 say("izquierda 3 derecha 2", "", "report", ask="movement: izquierda 3 derecha 2")
+say("lunes y miércoles dominadas 5x5", "pull_up 5x5 on=2027-03-01; pull_up 5x5 on=2027-03-03", **THURSDAY)
+say(
+    "pistols izquierda 5, derecha 6, luego 5 y 5, luego 4 y 5",
+    "pistol_squat LR 5/6; pistol_squat LR 5; pistol_squat LR 4/5",
+)
+say(
+    "colgado a un brazo: derecha 12 s, luego 10, izquierda 10 s, luego 8",
+    "one_arm_hang R 12s,10s; one_arm_hang L 10s,8s",
+)
+say("15 minutos de pino practicando, luego fondos 3x8", "dip 3x8", unread=("15 minutos de pino practicando",))
+say("3 series: dominadas 6, fondos 8", "pull_up 3x6; dip 3x8")
