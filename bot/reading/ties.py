@@ -30,6 +30,7 @@ LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a n
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
     facts = rounds_told(set_by_set(verdicts(message, many_of_a_weight(added(facts)))))
+    facts = _helped_by(message, facts)
     facts = _bracketed(message, _taken(_postposed(_feats(rated_row(sided(summed(facts)))))))
     facts = taken_off(message, plates(_loads_before(reps_of_circuit(facts))))
     rated = _rated(_named_and_rated(efforts_of_sides(_felt_heavier(facts))))
@@ -112,6 +113,19 @@ def _named_and_rated(facts: Sequence[Fact]) -> Sequence[Fact]:
         out[at + 2] = replace(value, kind="effort", value=float(value.value))
         return out
     return facts
+
+
+def _helped_by(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Assisted dip machine 15 kg off": kilograms of help, where the message says that there was help."""
+    if not any(token.text in little("assisted") for token in message.tokens):
+        return facts
+    out = list(facts)
+    for at, (load, off) in enumerate(pairwise(facts)):
+        taken = off.kind == "plan" and "off" in off.note.get("names", ()) and off.start == load.end
+        if load.kind == "load" and load.value and taken:
+            out[at] = replace(load, kind="assist")
+            out[at + 1] = Fact("word", off.start, off.end, None, {"noise": True})
+    return out
 
 
 def _felt_heavier(facts: Sequence[Fact]) -> Sequence[Fact]:

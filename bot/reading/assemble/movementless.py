@@ -111,5 +111,9 @@ def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
         work.asks.append(Ask("movement", message.span(counts[0].start, counts[0].end)))
         work.report = True
         return
+    worded = any(fact.note.get("words") or "rpe" in message.span(fact.start, fact.end).lower() for fact in efforts)
+    hurts = any(hit.table == "site" for hit in message.hits("body"))
+    if len(efforts) == 1 and not told and hurts and not worded:
+        return  # "the shoulder kept me up, maybe a 5" is no effort
     if len(efforts) == 1 and not told:
         work.session_rpe = efforts[0].value
