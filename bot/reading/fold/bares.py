@@ -38,6 +38,7 @@ class BareFacts(BareLoads):
             self._holds_counted,
             self._counts_what_follows,
             self._load_of_word,
+            self._load_of_words,
             self._mended_effort,
             self._missed,
             self._tried,
@@ -191,6 +192,17 @@ class BareFacts(BareLoads):
         if last is None or not (told and adjacent) or fact.value < LEAST_OF_WORD or self.based or self.block.hold:
             return False
         last.load_kg = self._kg(fact)
+        return True
+
+    def _load_of_words(self, fact: Fact) -> bool:
+        """ "3 hard doubles 35": the load of sets that are counted by their word."""
+        before, group = self.prev, self.last_group()
+        worded = before is not None and before.kind == "rows" and not before.note and len(before.value) == len(group)
+        adjacent = before is not None and before.end == fact.start and fact.value >= LEAST_OF_WORD
+        if not (worded and adjacent) or self.based or self.block.hold or any(row.load_kg for row in group):
+            return False
+        for row in group:
+            row.load_kg = self._kg(fact)
         return True
 
     def _counts_what_follows(self, fact: Fact) -> bool:

@@ -156,6 +156,9 @@ def _side(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int]:
         return [Fact("word", item.start, s.at(i + 1).end)], i + 2  # "weak side first" tells the order
     if name == "unclear" and s.at(i + 1).text == "(" and s.at(i + 2).has("side", "left", "right"):
         return [Fact("side", item.start, s.at(i + 2).end, s.at(i + 2).name("side"))], i + 4
+    opens = i == 0 and (s.at(1).text in (",", ".", "!") or s.at(1).text in little("after_right"))
+    if opens and item.text in little("right"):
+        return [Fact("word", item.start, item.end)], i + 1  # "Right, dips 3x8"
     if (
         name in ("left", "right")
         and item.text in little("right")
