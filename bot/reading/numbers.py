@@ -66,12 +66,11 @@ def say_numbers(tokens: Sequence[Token], language: str) -> list[Token]:
                 unit = values.get(tokens[after].text) if after < len(tokens) and (joined or not apart) else None
                 if unit is not None and 1 <= unit < 10 and tokens[after].start > tokens[after - 1].end:
                     value, end = value + unit, after + 1
-            if end + 1 < len(tokens) and tokens[end].text in points:
-                tenth = values.get(
-                    tokens[end + 1].text, tokens[end + 1].value if tokens[end + 1].kind == "num" else None
-                )
-                if tenth is not None and 0 <= tenth < 10:
-                    value, end = value + tenth / 10, end + 2
+        if end + 1 < len(tokens) and tokens[end].text in points and value == int(value):
+            part = tokens[end + 1]  # "zwölf Komma fünf", "12 Komma 5"
+            tenth = values.get(part.text, part.value if part.kind == "num" else None)
+            if tenth is not None and 0 <= tenth < 10:
+                value, end = value + tenth / 10, end + 2
         for half in halves:
             if tuple(t.text for t in tokens[end : end + len(half)]) == half:
                 value, end = value + 0.5, end + len(half)

@@ -11,11 +11,9 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.helped import taken_off
 from bot.reading.little import little
 from bot.reading.message import Message
-from bot.reading.rounds_told import rounds_told
-from bot.reading.set_by_set import set_by_set
 from bot.reading.side_ties import efforts_of_sides, sided
-from bot.reading.unsure import added, many_of_a_weight, one_word, plates, rated_row, summed
-from bot.reading.verdicts import verdicts
+from bot.reading.told_apart import told_apart
+from bot.reading.unsure import one_word, plates, rated_row, summed
 
 LEAST_IN_TURN = 2
 LEAST_JUDGED = 6
@@ -29,8 +27,7 @@ LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a n
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
-    facts = rounds_told(set_by_set(verdicts(message, many_of_a_weight(added(facts)))))
-    facts = _helped_by(message, facts)
+    facts = _helped_by(message, told_apart(message, facts))
     facts = _bracketed(message, _taken(_postposed(_feats(rated_row(sided(summed(facts)))))))
     facts = taken_off(message, plates(_loads_before(reps_of_circuit(facts))))
     rated = _rated(_named_and_rated(efforts_of_sides(_felt_heavier(facts))))

@@ -16,6 +16,7 @@ from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.movements import Mention
 from bot.reading.plan import fill_from_plan, leans, read_bare, read_plan
+from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import ground
 from bot.reading.plan.sided import of_sides
 from bot.reading.plan.value import weighed
@@ -65,7 +66,7 @@ def _read(message: Message, facts: list[Fact], work: Work) -> None:
         else:
             without_movement(message, loose, work)
         return
-    unnamed = _unnamed(blocks[0], bool(message.context.today))
+    unnamed = _unnamed(message, blocks[0])
     if unnamed:
         (read_bare if message.context.today else without_movement)(message, unnamed, work)
         blocks[0] = (blocks[0][0], blocks[0][1][len(unnamed) :])
@@ -95,7 +96,7 @@ def _renamed(blocks: list[tuple[Fact, list[Fact]]]) -> list[tuple[Fact, list[Fac
     return out
 
 
-def _unnamed(block: tuple[Fact, list[Fact]], of_plan: bool) -> list[Fact]:
+def _unnamed(message: Message, block: tuple[Fact, list[Fact]]) -> list[Fact]:
     """What stands apart before the first movement, where that has sets of its own: "+20: 4,4,4 / dips +10: 8,8,7"."""
     move, own = block
     at = next((i for i, fact in enumerate(own) if fact is move), 0)
@@ -110,11 +111,11 @@ def _unnamed(block: tuple[Fact, list[Fact]], of_plan: bool) -> list[Fact]:
         return own[:apart]
     if _another_work(own[:at], own[at + 1 :]):
         return own[:at]
-    if not of_plan:
+    if not message.context.today:
         return []
     # "Top set 3 @ 30. One arm: left 1 right 1": on a day with a plan a sentence may leave the main lift unnamed.
     ends = [i + 1 for i in range(at) if own[i].kind == "sep" and own[i].value == 3]
-    apart = ends[-1] if ends else 0
+    apart = ends[-1] if ends else _whole_lift(message, own[:at])
     scoped = any(fact.kind == "scope" for fact in own[:apart])
     work = told(own[:apart]) or (scoped and any(fact.kind == "bare" for fact in own[:apart]))
     return own[:apart] if apart and work and has_work(own[at:]) else []
@@ -143,6 +144,14 @@ def _days_before(move: Fact, own: list[Fact]) -> int:
             return before if told(part) and before < len(own) else 0
         before += len(part)
     return 0
+
+
+def _whole_lift(message: Message, head: list[Fact]) -> int:
+    """Where "20 kg 3,3,3,3,3 then" ends before a movement: the plan's main lift, all its sets; 0: they are not."""
+    then = next((at for at, fact in enumerate(head) if fact.kind == "sep" and fact.value == 2), None)
+    told = [fact for fact in head[:then] if fact.kind == "rows"]
+    rows = ground(message)
+    return (then or 0) + 1 if told and len(told) == 1 and len(told[0].value) == len(main_rows(rows)) else 0
 
 
 def _whole_lists(head: list[Fact], lead: list[Fact], tail: list[Fact]) -> bool:

@@ -11,6 +11,7 @@ from dataclasses import replace
 
 from bot.reading.facts import Fact
 from bot.reading.fold.bares import BareFacts
+from bot.reading.fold.loads import MOST_EITHER
 from bot.reading.fold.plausible import MOST_REPS
 from bot.reading.fold.rows import Folded, Row
 
@@ -143,6 +144,9 @@ class Folder(BareFacts):
             else:
                 self.ask("reps", loaded[0])
                 self.rows += [Row(None, load_kg=self.load) for _ in range(min(self.count or 1, MOST_ASKED))]
+                if self.count and self._either_told():
+                    for row in self.rows:
+                        row.load_kg, row.load_open = None, True
 
     def _finish_efforts(self) -> None:
         """Efforts said before the sets, or of all of them."""
@@ -216,6 +220,12 @@ class Folder(BareFacts):
                 row.hold_s = None
             elif len(self.bares) > 1:
                 row.load_open = False
+
+    def _either_told(self) -> bool:
+        """ "3 Sätze mit 8": a small number that may be the reps of each set as well as its load."""
+        loads = [fact for fact in self.block.facts if fact.kind == "load" and fact.value]
+        plain = len(loads) == 1 and loads[0].note.get("how") == "at" and not loads[0].note.get("unit")
+        return plain and loads[0].value == int(loads[0].value) <= MOST_EITHER
 
     def _goes_on(self) -> None:
         """ "5 pull-ups with 15 kg, then 4, 4 and 3": the list goes on with the load of its first set."""

@@ -137,7 +137,16 @@ def _open(clause: Clause) -> bool:
     """Whether a clause leaves open what its set came to: "all but the last", "couldn't finish the last set"."""
     scoped = any(f.kind == "scope" and f.value not in ("all", "over") for f in clause.facts)
     missed = any(f.kind == "fail" and (scoped or f.value == "last" or isinstance(f.value, int)) for f in clause.facts)
-    return _excepts(clause) or (missed and not any(fact.kind in VALUED for fact in clause.facts))
+    return (
+        _excepts(clause) or _leaves_lift(clause) or (missed and not any(fact.kind in VALUED for fact in clause.facts))
+    )
+
+
+def _leaves_lift(clause: Clause) -> bool:
+    """ "Done but for the dips, there only 8 6 6": what is left out is told after."""
+    told = [fact for fact in clause.facts if fact.kind != "word"]
+    left = len(told) > 1 and told[-1].kind == "move" and bool(plan_names(told[-2]) & {"except"})
+    return left and not any(fact.kind in VALUED for fact in told)
 
 
 def _excepts(clause: Clause) -> bool:

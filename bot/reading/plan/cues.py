@@ -115,6 +115,15 @@ def _rated(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     )
 
 
+def _each_rated(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "Pull-ups rpe 8, dips rpe 7": an effort for each of several planned movements, and nothing else of them."""
+    known = {row.movement for row in rows}
+    spoken = [clause for clause in clauses(facts) if clause]
+    told = [[fact for fact in clause if fact.kind != "word"] for clause in spoken]
+    rated = all([fact.kind for fact in clause] == ["move", "effort"] for clause in told)
+    return rated and len(told) > 1 and all(set(members(clause[0].value)) & known for clause in told)
+
+
 def _loads_on(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     """ "First set 25, then 22.5": loads, set after set, each near a planned one."""
     if any(fact.kind in ("move", "rows", "count", "loads") for fact in facts):
@@ -144,4 +153,15 @@ def _side_alone(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     return len(sided) == 1 and only and not worked and any(row.side for row in rows)
 
 
-FORMS = (_each_exact, _side_alone, _beside_parts, _of_one_side, _rated, _loads_on, _first_ones, _fewer, _unfinished)
+FORMS = (
+    _each_exact,
+    _side_alone,
+    _beside_parts,
+    _of_one_side,
+    _rated,
+    _each_rated,
+    _loads_on,
+    _first_ones,
+    _fewer,
+    _unfinished,
+)

@@ -52,7 +52,8 @@ def read_plan(message: Message, facts: list[Fact], work: Work) -> None:
 def _asked(message: Message, facts: list[Fact], clauses: list[Clause]) -> Ask | None:
     """What must be asked before anything is taken from the plan: "as last time", a load mended."""
     for name in ("last_time", "most"):
-        if name == "most" and any("only" in clause.names and clause.targets for clause in clauses):
+        only = [clause for clause in clauses if "only" in clause.names and clause.targets]
+        if name == "most" and any("most" not in clause.names for clause in only):
             continue  # "half of it: pull-ups only"
         fact = next((f for clause in clauses for f in clause.facts if name in plan_names(f)), None)
         if fact is not None:

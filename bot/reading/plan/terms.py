@@ -12,6 +12,7 @@ from bot.reading.fold.block import to_kg
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.plan.all_told import all_told
 from bot.reading.plan.choosing import counted_rows
 from bot.reading.plan.ground import ground, plan_names
 from bot.reading.plan.reasons import without_reasons
@@ -36,7 +37,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     told = without_reasons(message, told)
     told = _too_heavy(_so_many_of(message, _holds(told, rows), rows), rows)
     told = _in_place_of(_all_of_them(_ranges(message, told), rows))
-    told = _chosen(told)
+    told = all_told(message, _chosen(told), rows)
     told = _listed(told)
     return _lone_count(told)
 

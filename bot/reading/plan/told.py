@@ -9,7 +9,7 @@ from bot.reading.plan.adding import of_added, one_beyond, over_plan, sets_more_o
 from bot.reading.plan.change import change
 from bot.reading.plan.choosing import pick, the_rows
 from bot.reading.plan.clauses import Clause
-from bot.reading.plan.ground import GLOBAL, PARTS
+from bot.reading.plan.ground import GLOBAL, PARTS, plan_names
 from bot.reading.plan.leaving import first_only, late_rest, left_out, one_side_only, put_off
 from bot.reading.plan.meant import meant
 from bot.reading.plan.state import Said, Told
@@ -81,6 +81,9 @@ def take(told: Told, clause: Clause) -> None:
     kept_before(told, said, targets)
     for at in targets:
         told.keep.setdefault(at, True)
+    if said.named and any(f.kind == "count" and f.note.get("stopped") for f in said.values):
+        for at in range(min(targets)):
+            told.keep.setdefault(at, True)  # "out after the third set of pull-ups": what comes before them was done
     alter(told, clause, targets)
 
 
@@ -131,6 +134,7 @@ def kept_whole(told: Told, said: Said) -> None:
         if named:
             for at in said.clause.targets:
                 told.keep.setdefault(at, True)
+            told.everything = told.everything or _all_but(said)
         elif said.sided and not told.sticky and any(row.side is None for row in told.rows):
             sides = {f.value for f in said.clause.facts if f.kind == "side"}
             for at, row in enumerate(told.rows):
@@ -144,6 +148,15 @@ def kept_whole(told: Told, said: Said) -> None:
                 surely = set()  # "did the 3s with 25": those alone
             fine = "fine" in names and (said.values or len(told.clauses) > 1) and not any(told.keep.values())
             told.everything = told.everything or bool(surely or fine)
+
+
+def _all_but(said: Said) -> bool:
+    """ "All as planned, only without weight on the pull-ups", in one clause: all, and a change of what it names."""
+    facts = said.clause.facts
+    move = next((at for at, fact in enumerate(facts) if fact.kind == "move"), 0)
+    whole = next((at for at, fact in enumerate(facts) if plan_names(fact) & {"all_lifts"}), len(facts))
+    sure = any(plan_names(fact) & {"planned", "done"} for fact in facts[:move])
+    return whole < move and sure and any(fact.kind == "load" for fact in facts[whole:move])
 
 
 def _so_many(fact: Fact) -> bool:

@@ -147,7 +147,11 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         name == "rest"
         and nxt.kind == "num"
         and (nxt.value or 0) in range(2, MOST_NAMED + 1)
-        and (s.at(j + 1).has("plan", "fine", "done", "planned", "same") or s.at(j + 1).has("sets", "sets"))
+        and (
+            s.at(j + 1).has("plan", "fine", "done", "planned", "same")
+            or s.at(j + 1).has("sets", "sets")
+            or s.at(i - 1).text in little("load_for")  # "17,5 für die restlichen 4"
+        )
     ):
         end = j + 1 + s.at(j + 1).has("sets", "sets")  # "the other 3 fine"
         return [Fact("scope", item.start, s.at(end - 1).end, "rest", {"text": item.text})], end
@@ -254,24 +258,25 @@ def _changes(s: Scanner, i: int, end: int) -> bool:
 def _stopped(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """ "stopped after 2", "had to stop after the third set", "nach 2 aufgehört": so many sets were done."""
     item, j = s.at(i), i + 1
+    note = {"only": True, "stopped": True}
     if s.at(j).value is None and s.at(j).name("scope") is None and s.at(j + 1).name("scope") is not None:
         j += 1  # an article
     nth = s.at(j).name("scope")
     surely = not item.has("noise") or any(s.at(k).has("plan", "quit") for k in range(j, j + 4))
     if nth is not None and nth.isdigit() and surely:
-        return [Fact("count", item.start, s.at(j).end, int(nth), {"only": True})], j + 1
+        return [Fact("count", item.start, s.at(j).end, int(nth), note)], j + 1
     if s.at(j).has("sets") and s.at(j + 1).value is not None:
-        return [Fact("count", item.start, s.at(j + 1).end, int(s.at(j + 1).value or 0), {"only": True})], j + 2
+        return [Fact("count", item.start, s.at(j + 1).end, int(s.at(j + 1).value or 0), note)], j + 2
     value = s.at(j).value
     if value is None or value != int(value):
         return None
     if s.at(j + 1).has("sets"):
-        return [Fact("count", item.start, s.at(j + 1).end, int(value), {"only": True})], j + 2
+        return [Fact("count", item.start, s.at(j + 1).end, int(value), note)], j + 2
     after = s.at(j + 1)
     ends = after.kind in ("nl", "claim") or (after.kind == "sym" and not after.text.isascii())
     ends = ends or after.text in (".", ",", "!", ";", ")") or after.has("plan", "quit")
     if surely and ends and value <= MOST_NAMED:
-        return [Fact("count", item.start, s.at(j).end, int(value), {"only": True, "bare": True})], j + 1
+        return [Fact("count", item.start, s.at(j).end, int(value), {**note, "bare": True})], j + 1
     return None
 
 

@@ -9,6 +9,8 @@ from bot.reading.scan.scanner import Scanner
 
 LEAST_LISTED = 5  # no effort below it stands in a list of efforts
 MOST_EFFORT = 10
+NAMED_SETS = frozenset({"first", "last", "2", "3", "4", "5", "6"})
+BETWEEN = (":", "=", "-")  # signs between a set and its effort
 MOST_LEFT = 6  # reps left; who has more left does not count them
 
 
@@ -43,7 +45,7 @@ def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         j = i + 1 if item.has("effort", "rpe") else i + 2
         while s.at(j).text in little("before_effort"):
             j += 1
-        return _effort_value(s, i, j, rir=False)
+        return _of_named_set(s, i, j) or _effort_value(s, i, j, rir=False)
     if item.text in little("was") and s.at(i + 1).text in little("a") and 5 <= (s.at(i + 2).value or 0) <= 10:
         after = s.at(i + 3)
         if not after.has("reps") and not after.has("unit") and not after.has("sets") and after.text != "/":
@@ -56,6 +58,22 @@ def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     ):
         return _effort_value(s, i, i + 1, rir=True)
     return None
+
+
+def _of_named_set(s: Scanner, i: int, j: int) -> tuple[list[Fact], int] | None:
+    """ "RPE beim letzten 9,5", "rpe on the last set: 9": the set stands between the word and its number."""
+    which = s.at(j)
+    name = which.name("scope")
+    if name is None or name not in NAMED_SETS:
+        return None
+    k = j + 1 + s.at(j + 1).has("sets", "sets")
+    while s.at(k).text in BETWEEN or s.at(k).text in little("was") | little("before_number"):
+        k += 1
+    told = _effort_value(s, i, k, rir=False) if s.at(k).kind == "num" else None
+    if told is None or told[0][0].kind != "effort":
+        return None
+    scope = Fact("scope", which.start, which.end, name if name in ("first", "last") else int(name), {"text": ""})
+    return [scope, Fact("effort", s.at(k).start, s.at(told[1] - 1).end, told[0][0].value)], told[1]
 
 
 def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], int] | None:

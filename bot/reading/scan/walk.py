@@ -14,6 +14,8 @@ from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 from bot.reading.scan.sets import sets
 
+FEW_SETS, LEAST_REPS = range(1, 7), 5  # of "+3x12 face pulls"
+
 
 def scan(scanner: Scanner) -> list[Fact]:
     """Facts in the order of the text. Linear: every form looks at a handful of items."""
@@ -56,6 +58,8 @@ def _one(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int]:
     if noise is not None:
         end = s.at(min(noise, len(s.items)) - 1).end
         return [Fact("word", item.start, end, None, {"noise": True})], noise
+    if item.text == "+" and _sets_more(s, i):
+        return [Fact("sep", item.start, item.end, 1, {"mark": "and"})], i + 1
     if item.has("load", "plus") and s.at(i + 1).space and s.at(i + 1).kind == "num":
         row = chain(s, i + 1)
         if row is not None and row[0][0].note.get("plain"):
@@ -68,6 +72,15 @@ def _one(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int]:
     if item.kind in ("num", "clock") and not item.spelled:
         return [Fact("left", item.start, item.end, item.value, {"text": item.text})], i + 1
     return [Fact("word", item.start, item.end, item.text)], i + 1
+
+
+def _sets_more(s: Scanner, i: int) -> bool:
+    """ "done, +3x12 face pulls": further sets, where so few kilograms would be told with more reps than anyone does."""
+    sets, reps, move = s.at(i + 1), s.at(i + 3), s.at(i + 4)
+    if sets.kind != "num" or not s.at(i + 2).has("times", "x") or reps.kind != "num" or move.kind != "move":
+        return False
+    parted = s.at(i - 1).text in (",", ";", ".") or s.at(i - 1).kind == "nl"
+    return i > 0 and parted and (sets.value or 0) in FEW_SETS and (reps.value or 0) >= LEAST_REPS
 
 
 def _effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:

@@ -95,3 +95,52 @@ say("ich darf laut Physio eine Woche nicht trainieren", does="pause", dates="202
 say("War beim Arzt, darf 10 Tage nichts machen", does="pause", dates="2027-03-04..2027-03-13")
 say("ziehe heute vor was morgen dran wäre, ok?", does="move", dates="2027-03-05..2027-03-04")
 say("Ich hätte da mal ne Frage: wird das mit dem Einarmigen noch was dieses Jahr?", does="progress")
+
+# Mehr vom Plan
+plan(
+    "Archer 2/2 2/2 2/1, Klimmzüge alle fünf, Dips auch",
+    f"archer_pull_up 2x2/2 LR; archer_pull_up 2/1 LR; {PULLS}; {DIPS}",
+)
+plan("hab vergessen Dips zu machen, sonst wie geplant", f"{ARCHERS}; {PULLS}")
+plan("erledigt bis auf Dips, da nur 8 6 6", f"{ARCHERS}; {PULLS}; dip 8,6,6 +10")
+plan(
+    "bin nach dem dritten Satz Klimmzüge raus, Ellbogen 5",
+    f"{ARCHERS}; pull_up 3x3 +20",
+    pain="elbow - 5",
+    pain_or=("elbow - 5 after", "elbow - 5 during"),
+)
+plan(
+    "alles wie vorgegeben nur ohne Zusatzgewicht bei den Klimmzügen weil ich unterwegs bin",
+    f"{ARCHERS}; pull_up 5x3; {DIPS}",
+)
+plan(
+    "komplett durch. RPE: Archer 7, Klimmzüge 8,5, Dips 8",
+    "archer_pull_up 3x2 LR last@7; pull_up 5x3 +20 last@8.5; dip 3x8 +10 last@8",
+)
+plan("Klimmzüge 8, Dips 7 RPE", "pull_up 5x3 +20 last@8; dip 3x8 +10 last@7")
+plan("20kg 3,3,3,3,3 dann Dips 10kg 8,8,7", f"{PULLS}; dip 8,8,7 +10")
+plan("ich hab nur die Hälfte der Dips geschafft", does="report", ask="sets: die Hälfte")
+plan("alles halb so viel gemacht", does="report", ask="sets: halb so viel")
+plan("1. Satz 20kg, dann runter auf 17,5 für die restlichen 4", "pull_up 3 +20; pull_up 4x3 +17.5")
+plan("gemacht, +3x12 Facepulls", f"{ARCHERS}; {PULLS}; {DIPS}; face_pull 3x12")
+
+# Gesprochen, abgehakt
+say(
+    "Moin, Klimmzüge heute bisschen zäh: 5, 4, 4, 3 mit 15 kg, RPE beim letzten 9,5",
+    "pull_up 5,4,4,3 +15 last@9.5",
+)
+say(
+    "Heute 5 mal 4 Klimmzüge mit 12 Komma 5 Kilo die letzten zwei Sätze waren RPE 9",
+    "pull_up 3x4 +12.5; pull_up 2x4 +12.5 @9",
+)
+say(
+    "ich hab erst dips gemacht 3 sätze mit 12 und dann noch klimmzüge 3 sätze mit 8",
+    "dip 3x? +?; pull_up 3x? +?",
+    ask="reps: 3 sätze mit 12|reps: 3 sätze mit 8",
+)
+say(
+    "Trainingstag 2: Klimmzüge 4x6 mit 10kg ✅ Dips 3x10 ✅ Hollow 3x30s ❌",
+    "pull_up 4x6 +10; dip 3x10",
+    maybe_unread=("Hollow 3x30s ❌",),
+)
+say("Brust zieht bei jedem Atemzug, stechend", pain="chest - - during", flags="chest_pain", pain_or=("chest - -",))

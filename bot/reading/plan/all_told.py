@@ -1,0 +1,43 @@
+"""Words for a whole movement of the plan: "Klimmzüge alle fünf, Dips auch"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.facts import Fact
+from bot.reading.fold.rows import Row
+from bot.reading.little import little
+from bot.reading.message import Message
+from bot.reading.plan.ground import members, plan_names
+
+
+def all_told(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """The facts, where so many sets as planned, and what was done likewise, are told as done."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        closes = at + 1 == len(facts) or facts[at + 1].kind in ("sep", "claim")
+        if closes and _all_sets(out, fact, rows):
+            out[-1] = replace(out[-1], end=fact.end, note={**out[-1].note, "names": ["done"]})
+            continue
+        if closes and _likewise(message, out, fact):
+            fact = Fact("plan", fact.start, fact.end, "done", {"names": ["done"]})
+        out.append(fact)
+    return out
+
+
+def _all_sets(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
+    """ "Pull-ups all five": as many as the plan has."""
+    led = [one.kind for one in before[-2:]] == ["move", "scope"] and before[-1].value == "all"
+    if not led or fact.kind != "bare" or not fact.note.get("spelled"):
+        return False
+    own = [row for row in rows if row.movement in members(before[-2].value)]
+    pairs = {row.side for row in own} == {"left", "right"}
+    return bool(own) and len(own) == fact.value * (2 if pairs else 1)
+
+
+def _likewise(message: Message, before: Sequence[Fact], fact: Fact) -> bool:
+    """ "Dips too": nothing else is said of them, and something was said of work before."""
+    alone = len(before) > 1 and before[-1].kind == "move" and before[-2].kind == "sep"
+    told = any(one.kind in ("rows", "count") or plan_names(one) & {"done", "planned"} for one in before[:-2])
+    return alone and told and fact.kind == "word" and message.tokens[fact.start].text in little("likewise")

@@ -1,0 +1,63 @@
+"""Efforts told by movement under one word for them: "RPE: archers 7, dips 8", "pull-ups 8, dips 7 rpe"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.facts import Fact
+from bot.reading.little import little
+from bot.reading.message import Message
+
+LEAST, MOST = 5, 10
+LEAST_LIFTS = 2
+
+
+def rated_lifts(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts, the numbers beside the movements of such a row being efforts."""
+    words = [at for at, fact in enumerate(facts) if _names_effort(message, fact)]
+    if len(words) != 1:
+        return facts
+    at = words[0]
+    ahead, behind = _row(facts, at + 1), _row_before(facts, at)
+    if facts[at].kind == "word" and len(ahead) >= LEAST_LIFTS:
+        return [replace(fact, kind="effort") if n in ahead else fact for n, fact in enumerate(facts)]
+    if facts[at].kind == "effort" and behind:
+        return [replace(fact, kind="effort") if n in behind else fact for n, fact in enumerate(facts)]
+    return facts
+
+
+def _names_effort(message: Message, fact: Fact) -> bool:
+    if fact.kind not in ("word", "effort"):
+        return False
+    return any(message.tokens[at].text in little("effort_word") for at in range(fact.start, fact.end))
+
+
+def _row(facts: Sequence[Fact], start: int) -> list[int]:
+    """The places of the numbers in a row of movements with one each, from `start`."""
+    found: list[int] = []
+    at = start
+    while at < len(facts):
+        if facts[at].kind == "sep" and facts[at].value == 1:
+            at += 1
+            continue
+        if facts[at].kind != "move" or at + 1 >= len(facts) or not _may_rate(facts[at + 1]):
+            break
+        found.append(at + 1)
+        at += 2
+    return found
+
+
+def _row_before(facts: Sequence[Fact], effort: int) -> list[int]:
+    """The same, where the last of the row has the word behind its number."""
+    start = effort
+    while start and (facts[start - 1].kind in ("move", "bare") or facts[start - 1].note.get("mark") in (",", "and")):
+        start -= 1
+    if facts[effort - 1].kind != "move":
+        return []
+    row = _row(facts, start)
+    return row if row and row[-1] + 3 == effort else []
+
+
+def _may_rate(fact: Fact) -> bool:
+    return fact.kind == "bare" and LEAST <= fact.value <= MOST
