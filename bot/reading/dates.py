@@ -79,7 +79,8 @@ def find_dates(message: Message) -> list[Claim]:
 
 def _of_the_plan(message: Message, claim: Claim) -> bool:
     """ "Today's sets", "lo de hoy": what was planned for that day."""
-    if any(mark in message.span(claim.start, claim.end) for mark in little("owner")):
+    heads = claim.end < len(message.tokens) and message.tokens[claim.end].text == ":"  # "Today's: dips 3x8"
+    if not heads and any(mark in message.span(claim.start, claim.end) for mark in little("owner")):
         return True
     before = " ".join(token.text for token in message.tokens[max(0, claim.start - NEAR) : claim.start])
     return before.endswith(tuple(little("what_is_of")))

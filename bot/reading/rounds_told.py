@@ -22,6 +22,9 @@ def _pairs(facts: Sequence[Fact]) -> Sequence[Fact]:
             continue
         after = [(n, fact) for n, fact in enumerate(facts) if n > at and fact.kind in ("bare", "side", "rows", "sep")]
         work = [(n, fact) for n, fact in after if fact.kind != "sep"][:5]
+        another = next((n for n, fact in enumerate(facts) if n > at and fact.kind == "count"), None)
+        if another is not None and len(work) > 3 and work[3][0] < another:
+            work = work[:4]  # "3 sets of archers (3 left, 3 right), 3 sets of dips"
         kinds = [fact.kind for _, fact in work]
         sides = [fact.value for _, fact in work[:4] if fact.kind == "side"]
         alone = len(work) == 4 and kinds in (["bare", "side"] * 2, ["side", "bare"] * 2)

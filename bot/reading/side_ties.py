@@ -67,8 +67,9 @@ def leading_side(facts: Sequence[Fact]) -> Sequence[Fact]:
     for at, fact in enumerate(facts):
         after = facts[at + 1 : at + 3]
         leads = fact.kind == "side" and fact.value in ("left", "right") and bool(after) and after[0].value == "first"
-        closes = len(after) < 2 or after[1].kind in ("sep", "effort")
-        if leads and closes and after[0].kind == "scope" and at and facts[at - 1].kind in ("sep", "side", "rows"):
+        closes = len(after) < 2 or (after[1].kind in ("sep", "effort") and after[1].note.get("mark") != ":")
+        behind = not at or facts[at - 1].kind in ("sep", "side", "rows", "move")
+        if leads and closes and after[0].kind == "scope" and behind:
             out.append(Fact("word", fact.start, after[0].end, None, {"noise": True}))
             continue
         if out and out[-1].end == fact.end and out[-1].start < fact.start:

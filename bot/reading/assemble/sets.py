@@ -139,6 +139,8 @@ def _days_before(move: Fact, own: list[Fact]) -> int:
     at = next((i for i, fact in enumerate(own) if fact is move), 0)
     if at and own[at - 1].kind == "scope" and own[at - 1].value == "all":
         return 0  # "Monday 5x3, Wednesday 4x6. All pull-ups"
+    if at and own[at - 1].kind == "sep" and not told(own[at:]):
+        return 0  # "Monday 5x3, Wednesday 4x6, pull-ups"
     for part in cut_by_days(own):
         if any(fact is move for fact in part):
             return before if told(part) and before < len(own) else 0

@@ -28,6 +28,7 @@ class BareFacts(BareLoads):
         rules: tuple[Callable[[Fact], bool], ...] = (
             self._spent,
             self._got_fewer,
+            self._short_of_scope,
             self._by_place,
             self._one_of_ten,
             self._rates_last,
@@ -79,6 +80,23 @@ class BareFacts(BareLoads):
         if last[0].reps is None or fact.value != int(fact.value) or fact.value >= last[0].reps:
             return False
         last[0].reps, last[0].failed = int(fact.value), True
+        return True
+
+    def _short_of_scope(self, fact: Fact) -> bool:
+        """ "5x3 with 20, last set to failure, got 2": what came of the set that is named before its effort."""
+        beside = [one for one in (self.prev, self.next) if one is not None and one.kind == "scheme"]
+        if not any(one.value == "got" for one in beside) or self.based or self.scope:
+            return False
+        silent = ("word", "sep", "scheme")
+        before = [one for one in self.block.facts[: self.place(fact)] if one.kind not in silent][-2:]
+        if [one.kind for one in before] != ["scope", "effort"] or fact.value != int(fact.value):
+            return False
+        self.scope = before[0].value
+        rows = self.scoped()
+        if len(rows) > MOST_OF_A_SET or not rows:
+            self.scope = None
+            return False
+        self.override(rows, Entry(int(fact.value)))
         return True
 
     def _by_place(self, fact: Fact) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 from bot.reading.facts import Fact
 from bot.reading.fold.state import FoldState
@@ -50,6 +51,8 @@ class EffortFacts(FoldState):
                 self.early_effort = value
             return
         if self.side in ("left", "right"):
+            if self._both_rated():
+                self.each()  # "3 sets of 2, left rpe 7.5, right rpe 6.5"
             rows = [row for row in self.rows if row.side == self.side]
             if rows:
                 rows[-1].rpe = value
@@ -107,6 +110,17 @@ class EffortFacts(FoldState):
             if before.kind in ("rows", "load", "bare", "side"):
                 return True
         return True
+
+    def _both_rated(self) -> bool:
+        """Whether sets of one-sided work were told without a side, and each side has its effort."""
+        rated = {
+            one.value
+            for one, after in pairwise(self.block.facts)
+            if one.kind == "side" and after.kind in ("effort", "at")
+        }
+        group = self.last_group()
+        whole = len(group) == len(self.rows) > 1 and not any(row.side for row in group)
+        return whole and self.block.one_sided and {"left", "right"} <= rated
 
     def on_efforts(self, fact: Fact) -> None:
         rows = self.rows

@@ -306,6 +306,8 @@ class Folder(BareFacts):
         if self.side == "each" and self.rows:
             self.each()
         for row in self.rows:
+            if row.eccentric and row.hold_s and row.reps is None and not self.block.hold:
+                row.reps, row.hold_s = 1, None  # "negatives, left 8s 7s": the seconds of one lowering each
             if row.reps == 0 and not row.failed:
                 row.failed = True
             if self.assist is not None and row.assist_kg is None:

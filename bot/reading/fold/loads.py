@@ -259,6 +259,12 @@ class LoadFacts(EffortFacts):
                     row.load_kg = None
                 self.load, self.load_said = None, False
             return
+        heads = self.prev is not None and self.prev.kind == "sep" and self.assist is not None
+        if self.rows and heads and self.more_sets_follow(fact) and not self.based:
+            for row in self.rows:
+                row.assist_kg = self.assist if row.assist_kg is None else row.assist_kg
+            self.assist = fact.value  # "15 off x 3, 12.5 off x 2"
+            return
         if self.rows and not self.based:
             # "3x8 with the red band, 2x8 with the one that takes 10 kg off"
             own = self.prev is not None and self.prev.kind == "rows" and not any(row.side for row in self.rows)

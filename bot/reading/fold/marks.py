@@ -160,12 +160,22 @@ class MarkFacts(MissFacts):
                 fact.value
             )  # "the last one with a pause"
             return
-        if self.rows and not self.based:
+        closes = self.prev is not None and self.prev.kind in ("rows", "side", "load") and self.next_is("sep")
+        named = self.prev is not None and self.prev.kind == "move" and len(self.rows) == len(self.bares) == 1
+        if named and self.bares[0][0].note.get("before_move"):
+            self.flags.add(fact.value)  # "3 one-arm negatives left"
+        elif self.rows and not self.based and closes and self._other_half_follows(fact):
+            self.apply(self.last_group(), {fact.value}, paused=False)  # "3x1 lower half, 2x1 top half"
+        elif self.rows and not self.based:
             self.late.add(fact.value)
         else:
             self.flags.add(fact.value)
         if fact.value == "half":
             self.half = fact
+
+    def _other_half_follows(self, fact: Fact) -> bool:
+        other = {"upper_half": "lower_half", "lower_half": "upper_half"}.get(fact.value)
+        return any(one.kind == "flag" and one.value == other for one in self.block.facts[self.place(fact) :])
 
     def on_last_rep(self, _fact: Fact) -> None:
         self.last_rep = True

@@ -239,11 +239,19 @@ class FoldState:
         group = self.last_group()
         if not group or any(row.side for row in group):
             return
+        if self.block.one_sided and self._listed_in_one():
+            group = self.rows  # "15 kg x 3, 12.5 x 2, 10 x 1 each arm"
         start = self.rows.index(group[0])
         pairs: list[Row] = []
         for row in group:
             pairs += [replace(row, side="left"), replace(row, side="right")]
         self.rows[start : start + len(group)] = pairs
+
+    def _listed_in_one(self) -> bool:
+        """Whether single sets, one after the other, are all that was told, none of a side."""
+        parted = any(fact.kind == "sep" and fact.value > 1 for fact in self.block.facts)
+        groups = {row.group for row in self.rows}
+        return not parted and len(groups) == len(self.rows) > 1 and not any(row.side for row in self.rows)
 
     def override(self, rows: list[Row], entry: Entry) -> None:
         for row in rows:

@@ -174,6 +174,11 @@ class WorkFacts(MarkFacts):
             return True  # "alle 90 Sekunden 3 Klimmzüge"
         if seconds and self.prev is not None and self.prev.kind == "flag" and self.flags & PAUSED:
             return True  # "paused at the top 2 s each: pull-ups 3x4"
+        timed = [one.hold_s for one in entries if one.hold_s is not None]
+        last = self.last_group()
+        lowered = "eccentric" in self.flags | self.late and not self.block.hold and len(timed) == len(entries)
+        if lowered and len(last) == 1 and last[0].reps == len(entries) > 1:
+            return True  # "3 negatives left (5s, 5s, 4s)"
         if note.get("one") and note.get("unit") == "min" and {"emom", "every"} & self.all_schemes:
             self.minutes.append(entries[0].hold_s or 0)
             return True

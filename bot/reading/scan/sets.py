@@ -169,6 +169,10 @@ def _times_each(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         while s.at(j).text == "," and s.at(j + 1).has("times", "x"):
             j += 1
     led = s.at(i - 1)
+    if len(rows) == 1 and led.has("noise", "rest") and _closes_clause(s, j):
+        return [Fact("rounds", s.at(i).start, s.at(j - 1).end, rows[0].reps, {"after": True})], j  # "45s rest x5"
+    if len(rows) == 1 and led.text in little("taken_off"):
+        return [Fact("rows", s.at(i).start, s.at(j - 1).end, rows, {"one": True, "reps": True})], j  # "15 kg off x 3"
     if len(rows) == 1 and led.has("side", "left", "right") and _amount(s, i - 2) and not s.at(i - 3).has("times", "x"):
         # "20s left 25 right x 3"
         return [Fact("rounds", s.at(i).start, s.at(j - 1).end, rows[0].reps, {"after": True, "pair": True})], j

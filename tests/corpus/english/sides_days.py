@@ -143,7 +143,11 @@ say(
     "one_arm_hang R 3x20s; one_arm_hang L 3x15s",
     maybe_unread=("rest 90s",),
 )
-say("OAP negative: right 6 sec, left 4 sec, two of each", "one_arm_pull_up R 2x6s ecc; one_arm_pull_up L 2x4s ecc")
+say(
+    "OAP negative: right 6 sec, left 4 sec, two of each",
+    "one_arm_pull_up RL 2x1 ecc",
+    why="the seconds of a lowering have no field",
+)
 say(
     "left side pistol 5, right side pistol 6, then 5 and 5, then 4 and 5",
     "pistol_squat LR 5/6; pistol_squat LR 5; pistol_squat LR 4/5",
@@ -209,3 +213,47 @@ say(
     **THURSDAY,
 )
 say("rested monday and tuesday, pull ups 5x3", "pull_up 5x3", **THURSDAY)
+# Sides, efforts and lowering
+say(
+    "counterweight one arm: 15kg off x 3, 12.5 off x 2, 10 off x 1 each arm",
+    "one_arm_counterweight LR 3 -15; one_arm_counterweight LR 2 -12.5; one_arm_counterweight LR 1 -10",
+)
+say(
+    "did 3 OAC negatives L (5s,5s,4s) and 3 R (6s,6s,6s)",
+    "one_arm_chin_up LR 3 ecc",
+    sets_or=("one_arm_chin_up LR 3x1 ecc",),
+)
+say("5x3 pull ups (20kg), last set to failure got 2", "pull_up 4x3 +20; pull_up 2 +20 @10")
+say(
+    "elbow height ring archers, 3 sets of 2, left rpe 7.5, right rpe 6.5",
+    "archer_ring_elbow LR 2x2; archer_ring_elbow L 2 @7.5; archer_ring_elbow R 2 @6.5",
+)
+say(
+    "3 sets of 1 each arm lower half, 2 sets of 1 each arm top half, hand on biceps",
+    "one_arm_hand_on_biceps LR 3x1 lower; one_arm_hand_on_biceps LR 2x1 upper",
+)
+say(
+    "right arm first. 3, 3, 2 on the right and 2, 2, 2 on the left, archers bar",
+    "archer_pull_up R 3,3,2; archer_pull_up L 2,2,2",
+)
+say(
+    "Workout: 3 sets archer pull ups bar (3 left, 3 right), 3 sets dips (8 reps, +10kg)",
+    "archer_pull_up LR 3x3; dip 3x8 +10",
+)
+say("45s hang then 45s rest x5", "dead_hang 5x45s", maybe_unread=("45s rest",))
+say(
+    "Yesterday's session (forgot to send): chin 4x6 +10, pike push-ups 3x8. Today's: row 3x10 32kg, hang 2x45s",
+    "chin_up 4x6 +10 on=2027-03-03; pike_push_up 3x8 on=2027-03-03; row 3x10 +32 on=2027-03-04; dead_hang 2x45s on=2027-03-04",
+    **THURSDAY,
+)
+say(
+    "on Sunday I managed 3 sets of 5 and on Tuesday 4 sets of 5, pull ups",
+    "pull_up 3x5 on=2027-02-28; pull_up 4x5 on=2027-03-02",
+    **THURSDAY,
+)
+say(
+    "bench then 5x3 chins with 22.5, 3x8 dips no weight, cardio 20 min",
+    "chin_up 5x3 +22.5; dip 3x8",
+    unread=("cardio 20 min",),
+    maybe_unread=("bench",),
+)

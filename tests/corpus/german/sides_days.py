@@ -30,3 +30,5 @@ say(
 say("Einarmiges Hängen: rechts 12 s, dann 10, links 10 s, dann 8", "one_arm_hang R 12s,10s; one_arm_hang L 10s,8s")
 say("15 Minuten Handstand üben, dann Dips 3x8", "dip 3x8", unread=("15 Minuten Handstand üben",))
 say("3 Runden: Klimmzüge 6, Dips 8, Beinheben 10", "pull_up 3x6; dip 3x8; hanging_leg_raise 3x10")
+say("Klimmzüge 5x5 mit 15, letzter Satz bis zum Versagen, 4 geschafft", "pull_up 4x5 +15; pull_up 4 +15 @10")
+say("Einarmige Negative: links 8s 7s, rechts 9s 9s, Chin-ups", "one_arm_chin_up LR 2x1 ecc")

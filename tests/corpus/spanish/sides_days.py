@@ -31,3 +31,7 @@ say(
 )
 say("15 minutos de pino practicando, luego fondos 3x8", "dip 3x8", unread=("15 minutos de pino practicando",))
 say("3 series: dominadas 6, fondos 8", "pull_up 3x6; dip 3x8")
+say(
+    "a un brazo con mano en el bíceps: 3x1 por brazo mitad inferior, 2x1 por brazo mitad superior",
+    "one_arm_hand_on_biceps LR 3x1 lower; one_arm_hand_on_biceps LR 2x1 upper",
+)
