@@ -17,6 +17,7 @@ FAMILIES = ("front_lever", "planche")  # what "tuck" or "straddle" alone leans o
 HELP = frozenset({"band", "assisted", "band_assisted"})
 BARE_AGAIN = frozenset({"no_band"})
 MARKS = frozenset({",", "/", "-"})  # between the numbers of a list
+MOST_TIMES = 2  # tokens of "5x" before the reps
 GLUE = 3  # words that may stand between a movement's name and what makes it another ("pull-ups on the rings")
 
 
@@ -292,12 +293,27 @@ def _whole_arms(message: Message, rules: Combine, mentions: list[Mention]) -> li
             whole = rules.resolve(bare.features | other.features)
             if whole is None or whole == other.movement:
                 continue
+            if (
+                other.start < bare.start
+                and _measured_work(message, other.start)
+                and _measured_work(message, bare.start)
+            ):
+                bare.features, bare.movement = bare.features | other.features, whole
+                return mentions  # "2x60s dead hangs, 2x25s one arm"
             keep, drop = (bare, other) if bare.start < other.start else (other, bare)
             keep.features |= drop.features
             keep.movement = whole
             keep.spans += drop.spans
             return [mention for mention in mentions if mention is not drop]
     return mentions
+
+
+def _measured_work(message: Message, at: int) -> bool:
+    """Whether "5x3" or "2x60s" stands right before a token."""
+    tokens = message.tokens
+    timed = at > 0 and tokens[at - 1].kind == "word" and tokens[at - 1].value is None
+    end = at - timed
+    return end > MOST_TIMES and tokens[end - 1].value is not None and tokens[end - 2].text in little("times")
 
 
 def _work_between(message: Message, start: int, end: int) -> bool:

@@ -99,8 +99,7 @@ def _pairs_again(facts: Sequence[Fact]) -> Sequence[Fact]:
         return facts
     out = list(facts)
     at, order = ends[-1]
-    while at < len(out) and out[at].kind in ("sep", "word"):
-        at += 1
+    at = _onwards(out, at)
     while at + 2 < len(out):
         one, joined, other = out[at : at + 3]
         bare = one.kind == other.kind == "bare" and joined.note.get("mark") in ("and", "/")
@@ -109,10 +108,23 @@ def _pairs_again(facts: Sequence[Fact]) -> Sequence[Fact]:
             break
         own = [Entry(int(fact.value), side=side) for fact, side in zip((one, other), order, strict=True)]
         out[at : at + 3] = [Fact("rows", one.start, other.end, own, {"list": True})]
-        at += 1
-        while at < len(out) and out[at].kind in ("sep", "word"):
-            at += 1
+        at = _onwards(out, at + 1)
     return out
+
+
+def _onwards(out: list[Fact], at: int) -> int:
+    """The place of the next numbers; the number of a set before them, "second set 4 and 4", says nothing new."""
+    while at < len(out) and out[at].kind in ("sep", "word", "move", "scope"):
+        if (
+            out[at].kind == "scope"
+            and at + 1 < len(out)
+            and out[at + 1].kind == "bare"
+            and isinstance(out[at].value, int)
+        ):
+            del out[at]
+            continue
+        at += 1
+    return at
 
 
 def _so_often(facts: Sequence[Fact]) -> Sequence[Fact]:

@@ -13,7 +13,7 @@ from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.side_ties import efforts_of_sides, sided
 from bot.reading.told_apart import told_apart
-from bot.reading.unsure import one_word, plates, rated_row, summed
+from bot.reading.unsure import held_in_total, one_word, plates, rated_row, summed
 
 LEAST_IN_TURN = 2
 LEAST_JUDGED = 6
@@ -28,7 +28,7 @@ LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a n
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
     facts = _helped_by(message, told_apart(message, facts))
-    facts = _bracketed(message, _taken(_postposed(_feats(rated_row(sided(summed(facts)))))))
+    facts = _bracketed(message, _taken(_postposed(_feats(rated_row(sided(held_in_total(summed(facts))))))))
     facts = taken_off(message, plates(_loads_before(reps_of_circuit(facts))))
     rated = _rated(_named_and_rated(efforts_of_sides(_felt_heavier(facts))))
     return _in_turn(_reckoned(message, _counted(message, _listed(_judged(message, rated)))))

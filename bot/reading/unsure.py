@@ -67,6 +67,19 @@ def many_of_a_weight(facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
+def held_in_total(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "3 min handstand total": in how many holds is not said."""
+    out = list(facts)
+    for at, fact in enumerate(facts):
+        before = [n for n in range(max(0, at - 2), at) if facts[n].kind not in ("move", "word")]
+        if fact.kind != "scheme" or fact.value != "total" or not before:
+            continue
+        held = facts[before[-1]]
+        if held.kind == "rows" and held.note.get("one") and held.note.get("unit") in ("sec", "min"):
+            out[before[-1]] = replace(held, kind="ask", value="sets")
+    return out
+
+
 def plates(facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "5x3 mit einer 20er und einer 5er Scheibe", "con un disco de 20 y uno de 5": one load of two plates; asked."""
     told = [(at, fact) for at, fact in enumerate(facts) if fact.kind not in ("word", "thing")]

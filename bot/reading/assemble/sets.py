@@ -7,6 +7,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from bot.reading.assemble.by_days import cut_by_days, told
+from bot.reading.assemble.efforts import all_rated, ask_of_heads, settle_efforts
 from bot.reading.assemble.movementless import other_training, without_movement
 from bot.reading.blocks import has_work, split
 from bot.reading.facts import Fact
@@ -220,7 +221,11 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
     times = _circuit(blocks, [end - first for first, end in made_by])
     if times:
         _repeat_single(work, times)
+    ask_of_heads(message, blocks, efforts, work)
     settle_efforts(work, efforts, len(trained), inside)
+    rated = all_rated(blocks[-1][1])
+    if rated is not None:
+        work.sets[:] = [one if one.rpe is not None else replace(one, rpe=rated) for one in work.sets]
 
 
 def _worn(block: tuple[Fact, list[Fact]]) -> float | None:
@@ -315,17 +320,3 @@ def _by_days(blocks: list[tuple[Fact, list[Fact]]]) -> Iterator[tuple[Fact, list
             continue
         for part in cut_by_days(own):
             yield move, part
-
-
-def settle_efforts(work: Work, efforts: list[tuple[float, int, list[SetRead]]], worked: int, inside: bool) -> None:
-    """An effort closing a message of one movement is its last set's; after several, or before work, the session's."""
-    for value, how, made in efforts:
-        if how == 3:
-            work.session_rpe = value
-        elif (worked > 1 and not inside and len(efforts) == 1 and made and made[-1] is work.sets[-1]) or (
-            worked > 1 and how == 2 and made and made[-1] is work.sets[-1] and len(efforts) == 1
-        ):
-            work.session_rpe = value
-            for at in range(len(work.sets)):
-                if any(work.sets[at] is one for one in made) and work.sets[at].rpe == value:
-                    work.sets[at] = replace(work.sets[at], rpe=None)

@@ -123,6 +123,22 @@ def _discounted(message: Message) -> str | None:
     return None
 
 
+def _only_heads(message: Message, wish: str) -> bool:
+    """Whether words for a plan are the heading of what was done: "Today's training: pull-ups 5x4"."""
+    tokens = message.tokens
+    if wish not in ("plan_today", "plan_week") or any(token.text == "?" for token in tokens):
+        return False
+    ends = [hit.end for hit in message.hits("intents") if hit.name == wish]
+    return bool(ends) and all(_work_next(message, end) for end in ends)
+
+
+def _work_next(message: Message, at: int) -> bool:
+    tokens = message.tokens
+    while at < len(tokens) and tokens[at].kind in ("sym", "nl"):
+        at += 1
+    return at < len(tokens) and (bool(message.movement_hits[at]) or tokens[at].value is not None)
+
+
 def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: Sequence[Claim]) -> Reading:
     """One reading of it all."""
     pain = merged([c.value for c in claims if c.kind == "pain" and c.value is not None])
@@ -141,6 +157,8 @@ def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: S
     asks = [*work.asks, *(c.ask for c in claims if c.ask is not None)]
     correction: Correction | None = next((c.value for c in corrections if c.value is not None), None)
     wishes = find_wishes(message, claims)
+    if work.sets:
+        wishes = [wish for wish in wishes if not _only_heads(message, wish)]
     discounted = _discounted(message) if work.sets and "undo" in wishes else None
     if discounted is not None:
         wishes = [wish for wish in wishes if wish != "undo"]  # "the last one doesn't count": one set, not the report

@@ -25,6 +25,12 @@ NEAR = 0.04  # an unnamed figure this near the last known bodyweight is one (com
 CHANGE = 0.15  # a bodyweight further than this from the last known one is asked about (common practice)
 
 
+PARTING = frozenset(",.;/|\n")
+
+
+SMALLEST_PLATES = 4  # to a kilogram
+
+
 def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     message, tokens = body.message, body.tokens
     known = message.context.bodyweight_kg
@@ -103,7 +109,7 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             yield Claim(start, stop, "bodyweight", None, Ask("bodyweight_kg", message.span(at, at + 1)))
             return
     told = _told_bare(body, taken) or [*_weighed(body, taken, sentences)]
-    yield from told or [*_heads(body, taken, sentences)] or _opens_a_line(body, taken)
+    yield from told or [*_heads(body, taken, sentences)] or _opens_a_line(body, taken) or _off_the_plates(body, taken)
 
 
 def _with_tenths(body: BodyCues, at: int) -> tuple[float, int]:
@@ -264,6 +270,21 @@ def _opens_a_line(body: BodyCues, taken: set[int]) -> list[Claim]:
     timed = stop - 1 in body.covered("unit", "hour") and end + 1 not in taken
     closes = stop >= len(tokens) or tokens[stop].text in PARTS
     return [weighed, Claim(end + 1, stop, "sleep", hours)] if timed and closes else [weighed]
+
+
+def _off_the_plates(body: BodyCues, taken: set[int]) -> list[Claim]:
+    """ "Slept 7:30, 71.9 kg, chins 4x4": a clause that is a weight near the last one, which no plates make."""
+    tokens, known = body.tokens, body.message.context.bodyweight_kg
+    for at, token in enumerate(tokens):
+        stop = body.starts("unit", "kg").get(at + 1)
+        if token.kind != "num" or stop is None or at in taken or known is None:
+            continue
+        value = token.value or 0.0
+        opens = not at or tokens[at - 1].text in PARTING
+        closes = stop >= len(tokens) or tokens[stop].text in PARTING
+        if opens and closes and abs(value - known) <= NEAR * known and value * SMALLEST_PLATES % 1:
+            return [Claim(at, stop, "bodyweight", value)]
+    return []
 
 
 def _is_load(body: BodyCues, start: int) -> bool:

@@ -227,6 +227,8 @@ class BareFacts(BareLoads):
         """ "Did six: 6x2": the number of the sets that follow."""
         at = self.place(fact)
         colon, work = (*self.block.facts[at + 1 : at + 3], None, None)[:2]
+        if colon is not None and work is not None and colon.value == "attempt" and work.kind == "rows":
+            return len(work.value) == fact.value and bool(work.note.get("list"))  # "3 tries 4s 3s 3s"
         if colon is None or work is None or colon.note.get("mark") != ":" or work.kind != "rows":
             return False
         return len(work.value) == fact.value and bool(work.note.get("plain"))
@@ -444,6 +446,10 @@ class BareFacts(BareLoads):
         rated = fact.note.get("of_ten") and fact.value is not None and LEAST_RATED <= fact.value <= 10
         if rated and closes and self.rows and self.prev is not None and self.prev.kind == "sep":
             self.on_effort(Fact("effort", fact.start, fact.end, float(fact.value)))  # "5x3 with 20, 8/10"
+            return
+        tried = "attempt" in self.schemes | self.all_schemes and self._after_scheme("got") and len(self.rows) == 1
+        if fact.note.get("clock") and tried and self.rows[0].hold_s and (fact.value or 0) < self.rows[0].hold_s:
+            self.rows[0].hold_s = fact.value  # "two-minute hang attempt: got 1:48"
             return
         if fact.note.get("clock") and self.block.hold and fact.value and fact.value < 3600:
             self.add([Entry(hold_s=fact.value)], fact)

@@ -312,6 +312,16 @@ class Folder(BareFacts):
                 row.failed = True
             if self.assist is not None and row.assist_kg is None:
                 row.assist_kg = self.assist
+        self._help_of_all()
+
+    def _help_of_all(self) -> None:
+        """ "2 left (10 off) and 3 right" on the pulley: without help it would be another movement."""
+        told = {row.assist_kg if row.assist_kg is not None else row.load_kg for row in self.rows} - {None}
+        if self.block.movement != "one_arm_counterweight" or len(told) != 1:
+            return
+        for row in self.rows:
+            if row.load_kg is None and row.assist_kg is None and not row.load_open:
+                row.assist_kg = next(iter(told))
 
     def _mended_after(self, counted: Fact) -> bool:
         """ "Four sets, no wait, three sets of ten": the count was taken back."""

@@ -45,7 +45,7 @@ def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         j = i + 1 if item.has("effort", "rpe") else i + 2
         while s.at(j).text in little("before_effort"):
             j += 1
-        return _of_named_set(s, i, j) or _effort_value(s, i, j, rir=False)
+        return _of_named_set(s, i, j) or _of_named_side(s, j) or _effort_value(s, i, j, rir=False)
     if item.text in little("was") and s.at(i + 1).text in little("a") and 5 <= (s.at(i + 2).value or 0) <= 10:
         after = s.at(i + 3)
         if not after.has("reps") and not after.has("unit") and not after.has("sets") and after.text != "/":
@@ -74,6 +74,16 @@ def _of_named_set(s: Scanner, i: int, j: int) -> tuple[list[Fact], int] | None:
         return None
     scope = Fact("scope", which.start, which.end, name if name in ("first", "last") else int(name), {"text": ""})
     return [scope, Fact("effort", s.at(k).start, s.at(told[1] - 1).end, told[0][0].value)], told[1]
+
+
+def _of_named_side(s: Scanner, j: int) -> tuple[list[Fact], int] | None:
+    """ "Rpe left 8, right 7": the side stands between the word and its number."""
+    side, number = s.at(j), s.at(j + 1)
+    if not side.has("side", "left", "right") or not LEAST_LISTED <= (number.value or 0) <= MOST_EFFORT:
+        return None
+    told = _effort_value(s, j + 1, j + 1, rir=False)
+    first = Fact("side", side.start, side.end, side.name("side"), {"plain": False})
+    return ([first, *told[0]], told[1]) if told is not None else None
 
 
 def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], int] | None:

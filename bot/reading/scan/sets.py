@@ -24,6 +24,9 @@ LEAST_DUMBBELL = 9  # below it "the 3s" are sets of three
 
 def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item = s.at(i)
+    interval = _on_and_off(s, i) if item.kind == "num" else None
+    if interval is not None:
+        return interval
     if item.kind == "num" and _sets_of_named(s, i):
         return [Fact("count", item.start, s.at(i + 1).end, int(item.value or 0))], i + 2
     form = labelled(s, i)
@@ -189,6 +192,16 @@ def _times_each(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("rounds", s.at(i).start, s.at(j - 1).end, rows[0].reps, {"after": True})], j
     note = {"list": True, "mark": ","} if len(rows) > 1 else {"one": True, "reps": True}
     return [Fact("rows", s.at(i).start, s.at(j - 1).end, rows, note)], j
+
+
+def _on_and_off(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "8 rounds 20s on 10s off": the hold, and its rest."""
+    times = s.unit_at(i + 1) == "sec" and s.unit_at(i + 4) == "sec" and s.at(i + 3).kind == "num"
+    if not times or s.at(i + 2).text not in little("at_work") or s.at(i + 5).text not in little("at_rest"):
+        return None
+    held = [Entry(hold_s=s.at(i).value)]
+    rest = Fact("word", s.at(i + 2).start, s.at(i + 5).end, None, {"noise": True})
+    return [Fact("rows", s.at(i).start, s.at(i + 1).end, held, {"one": True, "unit": "sec"}), rest], i + 6
 
 
 def _sets_of_named(s: Scanner, i: int) -> bool:

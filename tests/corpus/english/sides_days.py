@@ -257,3 +257,49 @@ say(
     unread=("cardio 20 min",),
     maybe_unread=("bench",),
 )
+# Headings, body data, what is of which
+say("Todays training pull ups 5x4 15kg, dips 5x8, bw 70.9", "pull_up 5x4 +15; dip 5x8", bw=70.9)
+say("slept 7:30, 71.9kg, chin 4x4 20kg", "chin_up 4x4 +20", bw=71.9, sleep=7.5, why="a weight that no plates make")
+say(
+    "Then finished w/ 2x60s dead hangs, 2x25s one arm each side. First part: 4x4 weighted pull ups 22.5",
+    "dead_hang 2x60s; one_arm_hang LR 2x25s; pull_up 4x4 +22.5",
+)
+say("3 min handstand total, 5x20s l-sit", "l_sit 5x20s", ask="sets: 3 min")
+say(
+    "archers bar, 3 each side, 2 sets. rpe left 8 right 7",
+    "archer_pull_up LR 3; archer_pull_up L 3 @8; archer_pull_up R 3 @7",
+)
+say("2 pulls with left arm on the pulley (10 off) and 3 with right, 3 rounds", "one_arm_counterweight LR 3x2/3 -10")
+say("3x12 face pulls 3x12 curls 8kg 3x12 hammer 10kg", "face_pull 3x12; biceps_curl 3x12 +8; hammer_curl 3x12 +10")
+say(
+    "Chest to bar 5x5 @ BW, rest 2:00. Dips 5x5 @ 20kg, rest 2:00",
+    "pull_up 5x5; dip 5x5 +20",
+    maybe_unread=("rest 2:00",),
+)
+say(
+    "did my one arm work: 2 singles left, 3 singles right, pulley 5kg",
+    "one_arm_counterweight L 2x1 -5; one_arm_counterweight R 3x1 -5",
+)
+say("left arm 4 reps right arm 5 reps on archers bar, second set 4 and 4", "archer_pull_up LR 4/5; archer_pull_up LR 4")
+say(
+    "Pulls 5x5. Squats 5x5 80kg. Bench 5x5 70kg. All RPE 8",
+    "pull_up 5x5 @8; squat 5x5 +80 @8",
+    unread=("Bench 5x5 70kg",),
+)
+say(
+    "RPE 8 pull ups 4x5 +17.5, RPE 7 dips 4x8 +10",
+    "pull_up 4x5 +17.5; dip 4x8 +10",
+    ask="rpe: RPE 8",
+    why="of which set each is, is not said",
+)
+say(
+    "ring support hold 3x20s, ring dips 3x5, RTO push ups 3x8",
+    "ring_dip 3x5; push_up 3x8",
+    unread=("ring support hold 3x20s",),
+)
+say("hanging leg raises 12/12/10, L-sit hang 3x12s", "hanging_leg_raise 12,12,10; l_sit 3x12s")
+say("two-minute hang attempt: got 1:48", "dead_hang 108s", sets_or=("dead_hang 108s fail",))
+say("straddle planche 3 tries 4s 3s 3s, adv tuck 3x10s", "straddle_planche 4s,3s,3s; advanced_tuck_planche 3x10s")
+say("1-arm DB row: 30kg x 8/8, 30kg x 8/8, 32kg x 6/6", "row LR 2x8 +30; row LR 6 +32")
+say("90 deg hold 3x10s, chin over bar 3x10s", "pull_up_top_hold 3x10s", unread=("90 deg hold 3x10s",))
+say("8 rounds 20s on 10s off hollow hold", "hollow_hold 8x20s")

@@ -32,3 +32,9 @@ say("15 Minuten Handstand üben, dann Dips 3x8", "dip 3x8", unread=("15 Minuten 
 say("3 Runden: Klimmzüge 6, Dips 8, Beinheben 10", "pull_up 3x6; dip 3x8; hanging_leg_raise 3x10")
 say("Klimmzüge 5x5 mit 15, letzter Satz bis zum Versagen, 4 geschafft", "pull_up 4x5 +15; pull_up 4 +15 @10")
 say("Einarmige Negative: links 8s 7s, rechts 9s 9s, Chin-ups", "one_arm_chin_up LR 2x1 ecc")
+say("7:30 geschlafen, 71,9 kg, Chin-ups 4x4 20 kg", "chin_up 4x4 +20", bw=71.9, sleep=7.5)
+say(
+    "Archer am Barren, 3 pro Seite, 2 Sätze. RPE links 8 rechts 7", "_ LR 3; _ L 3 @8; _ R 3 @7", ask="movement: Archer"
+)
+say("Klimmzüge 5x5. Kniebeugen 5x5 80 kg. Alle RPE 8", "pull_up 5x5 @8; squat 5x5 +80 @8")
+say("Stützhalten 3x20s, Ring Dips 3x5", "ring_dip 3x5", unread=("Stützhalten 3x20s",))

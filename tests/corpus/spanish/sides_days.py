@@ -35,3 +35,10 @@ say(
     "a un brazo con mano en el bíceps: 3x1 por brazo mitad inferior, 2x1 por brazo mitad superior",
     "one_arm_hand_on_biceps LR 3x1 lower; one_arm_hand_on_biceps LR 2x1 upper",
 )
+say("dormí 7:30, 71,9 kg, supinas 4x4 20 kg", "chin_up 4x4 +20", bw=71.9, sleep=7.5)
+say(
+    "arqueras en barra, 3 por lado, 2 series. rpe izquierda 8 derecha 7",
+    "archer_pull_up LR 3; archer_pull_up L 3 @8; archer_pull_up R 3 @7",
+)
+say("dominadas 5x5. sentadillas 5x5 80kg. Todas rpe 8", "pull_up 5x5 @8; squat 5x5 +80 @8")
+say("apoyo en anillas 3x20s, fondos 3x5", "dip 3x5", unread=("apoyo en anillas 3x20s",))

@@ -1,0 +1,48 @@
+"""Efforts told of a whole message: the session's, every set's, or one before each movement."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from bot.reading.facts import Fact
+from bot.reading.fold.sets import Work
+from bot.reading.message import Message
+from bot.reading.reading import Ask, SetRead
+
+
+def all_rated(own: list[Fact]) -> float | None:
+    """ "Pulls 5x5. Squats 5x5 80 kg. All RPE 8": the effort of every set, in a sentence of its own."""
+    told = [fact for fact in own if fact.kind not in ("word", "claim") and fact.note.get("mark") not in (".", "!")]
+    last = next((at for at in range(len(own) - 1, -1, -1) if own[at].kind == "scope"), 0)
+    alone = last > 0 and own[last - 1].kind == "sep" and own[last - 1].value == 3
+    if len(told) < 3 or not alone or [fact.kind for fact in told[-2:]] != ["scope", "effort"]:
+        return None
+    return float(told[-1].value) if told[-2].value == "all" else None
+
+
+def ask_of_heads(
+    message: Message,
+    blocks: list[tuple[Fact, list[Fact]]],
+    efforts: list[tuple[float, int, list[SetRead]]],
+    work: Work,
+) -> None:
+    """ "RPE 8 pull-ups 4x5, RPE 7 dips 4x8": two efforts before their work; of which sets they are is asked."""
+    if len({value for value, how, _ in efforts if how == 3}) < 2:
+        return
+    told = [fact for _, own in blocks for fact in own if fact.kind == "effort"]
+    work.asks.append(Ask("rpe", message.span(told[0].start, told[0].end)))
+    efforts[:] = [one for one in efforts if one[1] != 3]
+
+
+def settle_efforts(work: Work, efforts: list[tuple[float, int, list[SetRead]]], worked: int, inside: bool) -> None:
+    """An effort closing a message of one movement is its last set's; after several, or before work, the session's."""
+    for value, how, made in efforts:
+        if how == 3:
+            work.session_rpe = value
+        elif (worked > 1 and not inside and len(efforts) == 1 and made and made[-1] is work.sets[-1]) or (
+            worked > 1 and how == 2 and made and made[-1] is work.sets[-1] and len(efforts) == 1
+        ):
+            work.session_rpe = value
+            for at in range(len(work.sets)):
+                if any(work.sets[at] is one for one in made) and work.sets[at].rpe == value:
+                    work.sets[at] = replace(work.sets[at], rpe=None)
