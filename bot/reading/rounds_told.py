@@ -5,14 +5,32 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.reading.facts import Fact
+from bot.reading.facts import Entry, Fact
+from bot.reading.little import little
 
+MOST_SETS = 12
 MOST_REPS = 30  # of one exercise of a circuit; more may be seconds or kilograms
 
 
 def rounds_told(facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with what rounds make of them."""
-    return _one_a_minute(_of_circuit(_pairs(facts)))
+    return _one_a_minute(_of_circuit(_pairs(_times_a_lift(facts))))
+
+
+def _times_a_lift(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "4x Klimmzüge à 5": so many sets, their movement, and the reps of each."""
+    out: list[Fact] = []
+    for fact in facts:
+        out.append(fact)
+        five = out[-5:]
+        if [one.kind for one in five] != ["bare", "word", "move", "word", "bare"]:
+            continue
+        sets, times, move, each, reps = five
+        whole = sets.value in range(2, MOST_SETS) and reps.value == int(reps.value) <= MOST_REPS
+        if whole and times.value in little("by_sign") and each.value in little("reps_each"):
+            rows = [Entry(int(reps.value)) for _ in range(int(sets.value))]
+            out[-5:] = [move, Fact("rows", sets.start, reps.end, rows, {"plain": True})]
+    return out
 
 
 def _pairs(facts: Sequence[Fact]) -> Sequence[Fact]:

@@ -3,17 +3,51 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.reading.facts import Entry, Fact
+from bot.reading.little import little
+from bot.reading.message import Message
 
 LEAST_IN_TURN = 2
 MOST_REPS = 25
 LEAST_LOAD = 10  # of "then 20 and 5": kilograms and reps
 
 
-def set_by_set(facts: Sequence[Fact]) -> Sequence[Fact]:
+def set_by_set(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with what each number of a row of sets is."""
-    return _load_and_reps(_ends_with_one(_each_by_its_place(facts)))
+    return _load_and_reps(_ends_with_one(_each_by_its_place(_told_behind(message, facts))))
+
+
+def _told_behind(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "The last set 9 to failure, before that 3x6": what was done before is told behind."""
+    at = next(
+        (
+            n
+            for n, fact in enumerate(facts)
+            if fact.kind == "word" and message.tokens[fact.start].text in little("before_that")
+        ),
+        None,
+    )
+    first = next((n for n, fact in enumerate(facts) if fact.kind in ("scope", "rows", "bare")), len(facts))
+    if at is None or at <= first or at + 1 >= len(facts) or any(fact.kind == "count" for fact in facts):
+        return facts
+    end = next((n for n in range(at + 1, len(facts)) if facts[n].kind in ("sep", "move")), len(facts))
+    behind, before = list(facts[at + 1 : end]), list(facts[first:at])
+    if not behind or behind[0].kind != "rows" or any(fact.kind == "sep" and fact.value > 1 for fact in before):
+        return facts
+    kept = [fact for fact in before if not (fact.kind == "scope" and fact.value == "last")]
+    if sum(fact.kind in ("rows", "bare") for fact in kept) != 1 or any(fact.kind == "fail" for fact in kept):
+        return facts
+    then = Fact("sep", facts[at].start, facts[at].end, 2)
+    told = [
+        replace(fact, kind="rows", value=[Entry(int(fact.value))], note={"one": True, "reps": True})
+        if fact.kind == "bare" and fact.value == int(fact.value)
+        else fact
+        for fact in kept
+    ]
+    early = [fact for fact in told if fact.kind == "effort"]
+    return [*facts[:first], *behind, then, *(fact for fact in told if fact not in early), *early, *facts[end:]]
 
 
 def _each_by_its_place(facts: Sequence[Fact]) -> Sequence[Fact]:

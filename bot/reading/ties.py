@@ -71,6 +71,9 @@ def _taken(facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Hab 22,5 genommen": what is taken is a load, where it cannot be a number of sets or reps."""
     out = list(facts)
     for at, (one, took) in enumerate(pairwise(facts)):
+        if one.kind == "bare" and one.value >= LEAST_TAKEN and took.kind == "scheme" and took.value == "attempt":
+            out[at : at + 2] = [took, one]  # "30 probiert": as "tried 30"
+            continue
         sure = one.kind == "bare" and (one.value != int(one.value) or one.value >= LEAST_TAKEN)
         if sure and took.kind == "plan" and "took" in took.note.get("names", ()):
             out[at] = Fact("load", one.start, one.end, one.note.get("kg", one.value), {"how": "at"})

@@ -17,4 +17,4 @@ from bot.reading.verdicts import verdicts
 def told_apart(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """Crosses, loads of two plates, verdicts, sets one by one, rounds and rows of efforts."""
     facts = many_of_a_weight(added(crossed(message, rated_lifts(message, facts))))
-    return rounds_told(set_by_set(verdicts(message, facts)))
+    return rounds_told(set_by_set(message, verdicts(message, facts)))

@@ -13,6 +13,7 @@ from bot.reading.little import little
 
 MOST_MISSED = 6  # sets told as missed by their number
 LEAST_OF_WORD = 12  # "a single 40" tells a load; a smaller number may be anything
+MOST_OF_A_TRY = 5  # reps that a load which is tried goes up
 MOST_OF_A_SET = 2  # a set, or the pair of a one-sided one
 MOST_OF_A_WORD = 20  # singles, doubles
 MOST_REPS = 200
@@ -27,6 +28,7 @@ class BareFacts(BareLoads):
     def on_bare(self, fact: Fact) -> None:
         rules: tuple[Callable[[Fact], bool], ...] = (
             self._spent,
+            self._got_at_load,
             self._got_fewer,
             self._short_of_scope,
             self._by_place,
@@ -71,6 +73,17 @@ class BareFacts(BareLoads):
             self.one_way = None
             return True
         return bool(fact.note.get("spent") or self.denied(fact) or (again and self.scope is None))
+
+    def _got_at_load(self, fact: Fact) -> bool:
+        """ "Tried 30 but only got one": the reps of the load tried."""
+        if self.attempt_load is None or not self._after_scheme("got") or self.based or fact.note.get("comma"):
+            return False
+        if fact.value != int(fact.value) or not 0 < fact.value <= MOST_OF_A_TRY:
+            return False
+        self.group += 1
+        self.rows.append(Row(int(fact.value), load_kg=self.attempt_load, group=self.group))
+        self.attempt_load = None
+        return True
 
     def _got_fewer(self, fact: Fact) -> bool:
         """ "Tried a triple at 30, got 2"."""
@@ -369,6 +382,8 @@ class BareFacts(BareLoads):
         while at + 1 < len(facts) and facts[at].kind in ("sep", "link") and facts[at + 1].kind == "bare":
             number = facts[at + 1]
             follows = facts[at + 2].kind if at + 2 < len(facts) else "sep"
+            if follows == "scheme" and facts[at + 2].value == "got":
+                follows = "sep"  # "8 und 6 waren es"
             apart = facts[at].kind == "sep" and facts[at].value not in (1, 2)
             whole = (
                 number.value == int(number.value) and not number.note.get("comma") and not number.note.get("spelled")
@@ -434,6 +449,12 @@ class BareFacts(BareLoads):
             return
         if not group or self.side in ("left", "right"):
             self.add([Entry(fact.value)], fact)
+            return
+        then = self.prev is not None and self.prev.kind == "sep" and self.prev.value == 2
+        if then and fact.note.get("counted") and len(group) == 1 and group[0].reps and not self.based:
+            # "five times with 20 kg, then four times"
+            self.rows.append(replace(group[0], reps=fact.value, rpe=None, group=self.group + 1))
+            self.group += 1
             return
         sides = [row.side for row in self.rows[-2:]]
         apart = self.prev is not None and self.prev.kind == "sep"

@@ -166,7 +166,7 @@ class MarkFacts(MissFacts):
             self.flags.add(fact.value)  # "3 one-arm negatives left"
         elif self.rows and not self.based and closes and self._other_half_follows(fact):
             self.apply(self.last_group(), {fact.value}, paused=False)  # "3x1 lower half, 2x1 top half"
-        elif self.rows and not self.based:
+        elif self.rows and not self.based and not self._behind_all():
             self.late.add(fact.value)
         else:
             self.flags.add(fact.value)
@@ -176,6 +176,11 @@ class MarkFacts(MissFacts):
     def _other_half_follows(self, fact: Fact) -> bool:
         other = {"upper_half": "lower_half", "lower_half": "upper_half"}.get(fact.value)
         return any(one.kind == "flag" and one.value == other for one in self.block.facts[self.place(fact) :])
+
+    def _behind_all(self) -> bool:
+        """ "L 3 R 3 / L 2 R 3 hand on biceps, top half": behind the movement, of all the sets told one by one."""
+        one_by_one = len(self.rows) > 1 and len({row.group for row in self.rows}) == len(self.rows)
+        return self.prev is not None and self.prev.kind == "move" and one_by_one
 
     def on_last_rep(self, _fact: Fact) -> None:
         self.last_rep = True

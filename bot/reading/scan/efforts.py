@@ -92,6 +92,7 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
         return None
     between = s.at(i - 1).has("effort", "between") or s.at(i + 1).has("effort", "between")
     between = between or s.at(i).text.endswith(tuple(little("from_effort")))
+    between = between or (s.at(j - 1).text in little("from") and s.at(j + 1).text in little("changed_to"))
     low = high = number.value
     end = j + 1
     ranged = False
@@ -101,7 +102,7 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
         return [Fact("efforts", s.at(i).start, s.at(k - 1).end, [10.0 - one for one in told] if rir else told)], k
     if (
         joined.text == "/"
-        or joined.text in little("until") | little("range")
+        or joined.text in little("until") | little("range") | little("changed_to")
         or joined.has("sep", "and", "or")
         or joined.has("times", "to")
     ) and s.at(end + 1).kind == "num":

@@ -144,3 +144,60 @@ say(
     maybe_unread=("Hollow 3x30s ❌",),
 )
 say("Brust zieht bei jedem Atemzug, stechend", pain="chest - - during", flags="chest_pain", pain_or=("chest - -",))
+
+# Leute
+say(
+    "Guten Abend, hier ist der Werner. Ich habe heute dreimal sechs Klimmzüge geschafft und anschließend viermal zehn "
+    "Liegestütze. Am Ende war ich ziemlich geschafft.",
+    "pull_up 3x6; push_up 4x10",
+)
+say("leider musste ich nach zwei Sätzen Dips abbrechen, 8 und 6 waren es mit 10 kg.", "dip 8,6 +10")
+say(
+    "Heute die schweren Klimmzüge: 3 Wiederholungen mit 25, 2 mit 27,5, und dann hab ich noch 30 probiert, ging aber "
+    "nur eine",
+    "pull_up 3 +25; pull_up 2 +27.5; pull_up 1 +30",
+)
+say("4x Klimmzüge à 5 mit 10 kg, 3x Dips à 10", "pull_up 4x5 +10; dip 3x10")
+say("hab die 20kg heute 5 mal hochgezogen, dann 4 mal, dann nochmal 4 mal. klimmzüge", "pull_up 5,4,4 +20")
+say(
+    "li 3 re 3 / li 3 re 3 / li 2 re 3 hand am bizeps obere hälfte",
+    "one_arm_hand_on_biceps 2x3/3 LR upper; one_arm_hand_on_biceps 2/3 LR upper",
+)
+say("letzter Satz bis Muskelversagen: 9 Klimmzüge, davor 3x6", "pull_up 3x6; pull_up 9 @10")
+say("Dips 3x8, RPE stieg von 7 auf 9", "dip 3x8", ask="rpe: von 7 auf 9")
+say(
+    "heute Schultertag: HSPU an der Wand 4x3, Pikes 3x8, Facepulls 3x15 mit Band",
+    "handstand_push_up 4x3; pike_push_up 3x8; face_pull 3x15",
+)
+say(
+    "nach 3 wochen pause wieder klimmzüge, 4x4 ohne gewicht, muskelkater vorprogrammiert",
+    "pull_up 4x4",
+)
+
+# Tage und Wünsche
+say("Montag und Dienstag geht bei mir nicht, Kongress", does="missed", dates="2027-03-08..2027-03-09")
+say(
+    "Hab ab dem 15.3. zwei Wochen Ferien in Südtirol, dort gibts nur nen Spielplatz",
+    does="away equipment",
+    dates="2027-03-15..2027-03-28",
+)
+say("heut is nix gworden, hab mi verschlofn", does="missed", dates="2027-03-04")
+say(
+    "Ich würde gerne vom Donnerstag auf den Freitag wechseln, wenn das passt",
+    does="move",
+    dates="2027-03-04..2027-03-05",
+)
+say("Klimmzugstange ist abgebaut, was kann ich stattdessen machen?", does="equipment")
+say("kannst du dem coach sagen dass er mich mal anrufen soll", does="for_coach")
+say("Schau dir bitte das Video an, bin mir bei der Technik unsicher", does="for_coach")
+say("Wie schauts denn aus mit meinem Fortschritt bei den Dips?", does="progress")
+say("welches Gewicht steht bei den Dips?", does="plan_today")
+say("Wir fliegen morgen nach Kreta, 10 Tage", does="away", dates="2027-03-05..2027-03-14")
+say("Bitte Training am Samstag streichen", does="missed", dates="2027-03-06")
+say(
+    "Trainiere heute nicht, Ellbogen zwickt noch (3/10)",
+    does="missed",
+    pain="elbow - 3",
+    dates="2027-03-04",
+)
+say("sag mal wie viel hab ich letzten Monat zugelegt bei den Klimmzügen", does="progress")
