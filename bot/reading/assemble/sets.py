@@ -298,10 +298,12 @@ def _same_load(fact: Fact, work: Work) -> Fact:
 
 
 def _for_both(own: list[Fact]) -> bool:
-    """ "4x4 pull-ups and 3x8 dips, both with 10 kg"."""
-    told = [fact for fact in own if fact.kind not in ("word", "sep")]
+    """ "4x4 pull-ups and 3x8 dips, both with 10 kg", "10 kg vest for both"."""
+    told = [fact for fact in own if fact.kind not in ("word", "sep", "thing")]
     return any(
-        one.kind == "plan" and "all_lifts" in one.note.get("names", ()) and after.kind == "load" and after.value
+        {one.kind, after.kind} == {"plan", "load"}
+        and any(fact.kind == "plan" and "all_lifts" in fact.note.get("names", ()) for fact in (one, after))
+        and all(fact.value for fact in (one, after))
         for one, after in pairwise(told)
     )
 

@@ -42,6 +42,9 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 clause = clause if bracketed else at + 1  # "(45 €, 50 min)" stays together
                 continue
             found = _span_minutes(body, at)
+            if found is None and at not in taken and _unitless(body, at, clause, high):
+                yield Claim(at, at + 1, "duration", tokens[at].value)
+                return
             if found is None or at in taken:
                 continue
             minutes, stop, exact = found
@@ -71,6 +74,17 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             if cued and exact and minutes > MINUTES[1]:
                 yield Claim(at, stop, "duration", None, Ask("duration_min", body.message.span(at, stop)))
                 return
+
+
+def _unitless(body: BodyCues, at: int, clause: int, high: int) -> bool:
+    """ "Total time 40": a clause that is a name for the session's minutes and a number."""
+    tokens = body.tokens
+    value = tokens[at].value or 0.0
+    named = body.covered("duration", "named")
+    closes = at + 1 >= high or tokens[at + 1].text in ",;)"
+    told = [tokens[i].text in ":=-~" or i in named for i in range(clause, at)]
+    sized = tokens[at].kind == "num" and ALONE_MINUTES[0] <= value <= ALONE_MINUTES[1] and value == int(value)
+    return sized and closes and bool(told) and all(told)
 
 
 def _before_work(body: BodyCues, at: int, low: int, stop: int) -> bool:

@@ -303,3 +303,10 @@ say("straddle planche 3 tries 4s 3s 3s, adv tuck 3x10s", "straddle_planche 4s,3s
 say("1-arm DB row: 30kg x 8/8, 30kg x 8/8, 32kg x 6/6", "row LR 2x8 +30; row LR 6 +32")
 say("90 deg hold 3x10s, chin over bar 3x10s", "pull_up_top_hold 3x10s", unread=("90 deg hold 3x10s",))
 say("8 rounds 20s on 10s off hollow hold", "hollow_hold 8x20s")
+say("3x5 muscle-ups, 3x8 dips, total time 40", "muscle_up 3x5; dip 3x8", mins=40)
+say("3 supersets: 8 chin ups + 12 dips, 10kg vest for both", "chin_up 3x8 +10; dip 3x12 +10")
+say(
+    "inverted hang 3x20s, german hang 2x15s, tuck bl 3x10s",
+    "back_lever 3x10s",
+    unread=("inverted hang 3x20s", "german hang 2x15s"),
+)

@@ -38,3 +38,4 @@ say(
 )
 say("Klimmzüge 5x5. Kniebeugen 5x5 80 kg. Alle RPE 8", "pull_up 5x5 @8; squat 5x5 +80 @8")
 say("Stützhalten 3x20s, Ring Dips 3x5", "ring_dip 3x5", unread=("Stützhalten 3x20s",))
+say("Klimmzüge 5x5, Gesamtzeit 45", "pull_up 5x5", mins=45)

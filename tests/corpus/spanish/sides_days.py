@@ -42,3 +42,4 @@ say(
 )
 say("dominadas 5x5. sentadillas 5x5 80kg. Todas rpe 8", "pull_up 5x5 @8; squat 5x5 +80 @8")
 say("apoyo en anillas 3x20s, fondos 3x5", "dip 3x5", unread=("apoyo en anillas 3x20s",))
+say("dominadas 5x5, tiempo total 45", "pull_up 5x5", mins=45)
