@@ -9,6 +9,7 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 
 MOST_SETS = 12
+MOST_BY_SIDE = 8
 MOST_REPS = 30  # of one exercise of a circuit; more may be seconds or kilograms
 
 
@@ -22,6 +23,11 @@ def _times_a_lift(facts: Sequence[Fact]) -> Sequence[Fact]:
     out: list[Fact] = []
     for fact in facts:
         out.append(fact)
+        four = out[-4:]
+        if [one.kind for one in four] == ["repeat", "move", "load", "side"] and _by_side(four):
+            rows = [Entry(int(four[2].value)) for _ in range(int(four[0].value))]
+            out[-4:] = [four[1], Fact("rows", four[0].start, four[2].end, rows, {"plain": True}), fact]
+            continue
         five = out[-5:]
         if [one.kind for one in five] != ["bare", "word", "move", "word", "bare"]:
             continue
@@ -31,6 +37,13 @@ def _times_a_lift(facts: Sequence[Fact]) -> Sequence[Fact]:
             rows = [Entry(int(reps.value)) for _ in range(int(sets.value))]
             out[-5:] = [move, Fact("rows", sets.start, reps.end, rows, {"plain": True})]
     return out
+
+
+def _by_side(four: Sequence[Fact]) -> bool:
+    """ "Drei mal Archer mit zwei pro Seite": reps, and no load."""
+    times, _, many, side = four
+    told = bool(times.note.get("counted")) and side.value == "each" and many.note.get("how") == "at"
+    return told and not many.note.get("unit") and many.value == int(many.value) <= MOST_BY_SIDE
 
 
 def _pairs(facts: Sequence[Fact]) -> Sequence[Fact]:

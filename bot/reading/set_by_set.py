@@ -16,7 +16,26 @@ LEAST_LOAD = 10  # of "then 20 and 5": kilograms and reps
 
 def set_by_set(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with what each number of a row of sets is."""
-    return _load_and_reps(_ends_with_one(_each_by_its_place(_told_behind(message, facts))))
+    facts = _told_behind(message, facts if message.context.today else _at_the_end(facts))
+    return _load_and_reps(_ends_with_one(_each_by_its_place(facts)))
+
+
+def _at_the_end(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "5x3 mit 20 und zum Schluss zehn ohne Gewicht": further work, with its own load; "die ersten drei je fünf"."""
+    out = list(facts)
+    for at, fact in enumerate(facts[:-1]):
+        after = facts[at + 1 : at + 3]
+        if fact.kind == "scope" and isinstance(fact.value, tuple) and after[0].kind == "side" and len(after) > 1:
+            if after[0].note.get("plain") and after[1].kind == "bare":
+                out[at + 1] = Fact("word", after[0].start, after[0].end, None, {"noise": True})
+        if fact.kind != "scope" or fact.value != "last" or fact.note.get("text") not in little("at_the_end"):
+            continue
+        if {one.kind for one in after} in ({"load", "bare"}, {"load", "rows"}):
+            out[at] = Fact("sep", fact.start, fact.end, 2)
+            for n, one in enumerate(after, at + 1):
+                if one.kind == "bare" and one.value == int(one.value) <= MOST_REPS:
+                    out[n] = Fact("rows", one.start, one.end, [Entry(int(one.value))], {"one": True, "reps": True})
+    return out
 
 
 def _told_behind(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:

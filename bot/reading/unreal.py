@@ -17,6 +17,7 @@ NUMBERS = frozenset(
 UNREAL = ("wanted", "others", "past", "when", "ahead")
 NEED_AN_END = ("when", "ahead")  # tales only where the athlete says elsewhere what they did
 WISHES = ("wanted", "ahead")
+OWN_SUBJECT = {"when": 2}  # "letzte Woche hab ich 5x3 geschafft, heute …": the tale's own "I" does not end it
 FIRST_YEAR = 1950
 SENTENCE_ENDS = frozenset({".", "!", "?", ";", "\n"})
 
@@ -44,7 +45,7 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
             continue
         for hit in named.get(name, ()):
             compared = name == "when" and places.told_now_before(hit.start)  # "today 8, last week 6"
-            if name in NEED_AN_END and not compared and not places.work_after(hit.end):
+            if name in NEED_AN_END and not compared and not places.work_after(name, hit.end):
                 continue  # "last week I did 3x8" is a report
             if hit.start in taken or (name == "ahead" and not _number_next(message, hit.end)):
                 continue
@@ -116,9 +117,9 @@ class _Places:
         found = bisect_left(places, at)
         return places[found] if found < len(places) else self._last
 
-    def work_after(self, at: int) -> bool:
+    def work_after(self, name: str, at: int) -> bool:
         """Whether a number follows what the athlete did do, told later than right at `at`."""
-        told = self._next(self.closing, at + 1)
+        told = self._next(self.closing, at + 1 + OWN_SUBJECT.get(name, 0))
         return bool(self._numbers) and told < self._numbers[-1]
 
     def told_now_before(self, at: int) -> bool:
@@ -147,7 +148,7 @@ class _Places:
         """Where a tale of this kind that begins at `at` ends."""
         sentence = self._next(self._sentences, at)
         ends = {"past": self._now, "others": self._me}.get(name, self.closing)
-        told = self._next(ends, at + 1)
+        told = self._next(ends, at + 1 + OWN_SUBJECT.get(name, 0))
         if name == "others" and told < sentence:
             return told  # "my dad, 63, did 8, I did 12"
         return min(sentence, told, self._next(self._commas, at))

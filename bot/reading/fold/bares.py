@@ -116,7 +116,7 @@ class BareFacts(BareLoads):
         """ "first two sets 5, third 4, last 3": sets told one by one."""
         whole = fact.value == int(fact.value) and not fact.note.get("comma")
         first = self.scope[1] if isinstance(self.scope, tuple) and self.scope[0] == "first" else 1
-        counted = self.count is not None and self.scope in (1, "first")
+        counted = self.count is not None and (self.scope in (1, "first") or 1 < first < self.count)
         if not self.rows and whole and (self.count is None or counted):
             self.count, self.expected = None, self.count or self.expected  # "vier Sätze: im ersten acht, im zweiten …"
             self.by_ordinals = self.by_ordinals or first > 1 or self.scope in (1, "first")
@@ -375,24 +375,28 @@ class BareFacts(BareLoads):
         return bool(others)
 
     def _listed_after(self, fact: Fact) -> list[Fact]:
-        """The plain numbers of a list that goes on after this one: "8 and 7", "8 then 7"."""
+        """The plain numbers of a list that goes on after this one: "8 and 7", "8 then 7", "8, dann noch 7"."""
         found: list[Fact] = []
         facts = self.block.facts
         at = self.place(fact) + 1
-        while at + 1 < len(facts) and facts[at].kind in ("sep", "link") and facts[at + 1].kind == "bare":
-            number = facts[at + 1]
-            follows = facts[at + 2].kind if at + 2 < len(facts) else "sep"
-            if follows == "scheme" and facts[at + 2].value == "got":
-                follows = "sep"  # "8 und 6 waren es"
-            apart = facts[at].kind == "sep" and facts[at].value not in (1, 2)
+        while True:
+            start = at
+            while at < len(facts) and (facts[at].kind == "link" or (facts[at].kind == "sep" and facts[at].value < 3)):
+                at += 1
+            parted = at > start
+            at += at < len(facts) and parted and self.span(facts[at].start, facts[at].end).lower() in little("too")
+            if not parted or at >= len(facts) or facts[at].kind != "bare":
+                return found
+            number = facts[at]
+            follows = facts[at + 1] if at + 1 < len(facts) else None
+            ends = follows is None or follows.kind == "sep" or (follows.kind == "scheme" and follows.value == "got")
             whole = (
                 number.value == int(number.value) and not number.note.get("comma") and not number.note.get("spelled")
             )
-            if apart or not whole or follows != "sep":
-                break
+            if not whole or not ends:
+                return found
             found.append(number)
-            at += 2
-        return found
+            at += 1
 
     def _too_many(self, fact: Fact) -> bool:
         if fact.value <= MOST_REPS or self.block.hold:
@@ -457,7 +461,8 @@ class BareFacts(BareLoads):
             self.group += 1
             return
         sides = [row.side for row in self.rows[-2:]]
-        apart = self.prev is not None and self.prev.kind == "sep"
+        since = [one.kind for one in self.block.facts[: self.place(fact)]]
+        apart = "sep" in since[max((n for n, kind in enumerate(since) if kind in ("bare", "rows")), default=0) :]
         if len(self.rows) == 2 and set(sides) == {"left", "right"} and apart:
             group = self.rows[-2:]  # "left 20 s, right 25 s, twice"
         self.rows += [replace(row) for _ in range(fact.value - 1) for row in group]

@@ -296,10 +296,11 @@ class LoadFacts(EffortFacts):
         if not self.based and self.scope is None and kind == "load" and any(row.load_kg for row in self.rows):
             return  # "5x4 at 17.5, which is 2.5 more than last week"
         rows = (self.scoped() if self.scope is not None else self.rows) or self.rows
-        if kind == "load" and sign < 0 and not self.based and self.block.loadable:
+        relative = sign < 0 or not little("more").isdisjoint(self.span(fact.start, fact.end).lower().split())
+        if kind == "load" and relative and not self.based and self.block.loadable:
             unknown = [row for row in rows if row.load_kg is None and not row.assist_kg]
             if unknown:
-                self.ask("load_kg", fact)  # "4x4, 5 kg less": than what is not said
+                self.ask("load_kg", fact)  # "4x4, 5 kg less", "mit 5 kg mehr": than what is not said
             for row in unknown:
                 row.load_open = True
             rows = [row for row in rows if row not in unknown]

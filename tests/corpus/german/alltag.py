@@ -201,3 +201,35 @@ say(
     dates="2027-03-04",
 )
 say("sag mal wie viel hab ich letzten Monat zugelegt bei den Klimmzügen", does="progress")
+
+# Ganze Sätze, gesprochen
+say("zuerst drei mal Archer mit zwei pro Seite auf Ellbogenhöhe", "archer_ring_elbow 3x2 LR")
+say(
+    "Hab 3 Sätze Klimmzüge mit 20 Kilo gemacht, erst 5, dann 4, dann noch 3, und danach 2 Sätze Dips mit 15 Kilo zu 8 "
+    "und 7",
+    "pull_up 5,4,3 +20; dip 8,7 +15",
+)
+say(
+    "Einarmiges Hängen links hab ich 20 Sekunden geschafft und rechts 25, das hab ich dreimal wiederholt",
+    "one_arm_hang 20s L; one_arm_hang 25s R; one_arm_hang 20s L; one_arm_hang 25s R; one_arm_hang 20s L; "
+    "one_arm_hang 25s R",
+)
+say(
+    "Also die Klimmzüge waren wie letztes Mal, 4x5, aber diesmal mit 2,5 kg mehr",
+    "pull_up 4x5 +?",
+    ask="load_kg: 2,5 kg mehr",
+)
+say(
+    "mit 20 Kilo dreimal drei Klimmzüge, mit 15 Kilo zweimal fünf und zum Schluss ohne alles zehn",
+    "pull_up 3x3 +20; pull_up 2x5 +15; pull_up 10",
+)
+say("letzte Woche hab ich 5x3 mit 20 geschafft, heute 5x3 mit 22,5! Klimmzüge", "pull_up 5x3 +22.5")
+say("geplant 4x8 Dips, gemacht 4x6 wegen Schulter (3/10)", "dip 4x6", pain="shoulder - 3")
+say(
+    "Wenn ich 5x5 mit 20 schaffe geh ich nächste Woche auf 22,5. Heute waren es 5,5,4,4,4 Klimmzüge mit 20",
+    "pull_up 5,5,4,4,4 +20",
+)
+say(
+    "vier Sätze Klimmzüge mit fünfzehn Kilo gemacht, in den ersten drei jeweils fünf und im letzten vier.",
+    "pull_up 5,5,5,4 +15",
+)
