@@ -7,6 +7,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from bot.reading.circuits import reps_of_circuit
+from bot.reading.dropped import dropped_to
 from bot.reading.facts import Entry, Fact
 from bot.reading.helped import taken_off
 from bot.reading.little import little
@@ -27,7 +28,7 @@ LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a n
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
-    facts = _helped_by(message, told_apart(message, facts))
+    facts = dropped_to(message, _helped_by(message, told_apart(message, facts)))
     facts = _bracketed(message, _taken(_postposed(_feats(rated_row(sided(held_in_total(summed(facts))))))))
     facts = taken_off(message, plates(_loads_before(reps_of_circuit(facts))))
     rated = _rated(_named_and_rated(efforts_of_sides(_felt_heavier(facts))))
@@ -125,6 +126,19 @@ def _helped_by(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if load.kind == "load" and load.value and taken:
             out[at] = replace(load, kind="assist")
             out[at + 1] = Fact("word", off.start, off.end, None, {"noise": True})
+    return out
+
+
+def _dropped_to(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Dropped to 20 for the last three": a load, where no set of so many was told."""
+    out = list(facts)
+    for at, (drop, number) in enumerate(pairwise(facts)):
+        heavy = number.kind == "bare" and number.value >= LEAST_TAKEN
+        led = drop.kind == "link" and drop.value == "drop" and message.tokens[drop.end - 1].text in little("changed_to")
+        scoped = any(fact.kind == "scope" for fact in facts[at + 2 : at + 5])
+        if heavy and led and scoped and drop.end == number.start:
+            out[at] = Fact("sep", drop.start, drop.end, 1, {"mark": ","})
+            out[at + 1] = replace(number, kind="load", value=number.note.get("kg", number.value), note={"how": "at"})
     return out
 
 

@@ -188,7 +188,8 @@ def _times_each(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             return [Fact("rounds", s.at(i).start, s.at(j - 1).end, rows[0].reps, {"after": True, "pair": True})], j
         return None
     before = s.at(i - 2)
-    if len(rows) == 1 and s.at(i - 1).kind == "move" and (before.value is not None or before.has("reps")):
+    held = s.unit_at(i - 2) == "sec"  # "30 s hollow hold x3"
+    if len(rows) == 1 and s.at(i - 1).kind == "move" and (before.value is not None or before.has("reps") or held):
         return [Fact("rounds", s.at(i).start, s.at(j - 1).end, rows[0].reps, {"after": True})], j
     note = {"list": True, "mark": ","} if len(rows) > 1 else {"one": True, "reps": True}
     return [Fact("rows", s.at(i).start, s.at(j - 1).end, rows, note)], j

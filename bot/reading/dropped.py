@@ -1,0 +1,73 @@
+"""What a drop drops to: "dropped to 20 for the last three", "drop set to 10 x8" are loads, no sets and no reps."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.facts import Fact
+from bot.reading.little import little
+from bot.reading.message import Message
+
+LEAST_KG = 5  # so many times are rather kilograms, behind "drop set to"
+LEAST_ALONE = 10
+
+
+def dropped_to(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """The facts, with the number behind a drop as the load that it is."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        drop = _drop_before(message, facts, at)
+        if drop is None:
+            out.append(fact)
+        elif fact.kind == "bare" and fact.value >= LEAST_ALONE and _scoped(facts[at + 1 :]):
+            out.append(
+                Fact("load", fact.start, fact.end, fact.note.get("kg", fact.value), {"how": "at", "dropped": True})
+            )
+        elif fact.kind == "rows" and fact.note.get("plain") and len(fact.value) >= LEAST_KG:
+            out.append(Fact("load", fact.start, fact.start + 1, float(len(fact.value)), {"how": "at"}))
+            out.append(replace(fact, start=fact.start + 1, value=fact.value[:1], note={"reps": True, "one": True}))
+        else:
+            out.append(fact)
+    out = [_as_comma(one) if _leads_a_load(out, at) else one for at, one in enumerate(out)]
+    return _scope_first(out)
+
+
+def _drop_before(message: Message, facts: Sequence[Fact], at: int) -> Fact | None:
+    """The drop that ends in "to" right before a fact."""
+    before = [one for one in facts[max(0, at - 2) : at] if one.kind != "word" or _is_to(message, one)]
+    drop = next((one for one in before if one.kind == "link" and one.value == "drop"), None)
+    led = bool(before) and _is_to(message, before[-1])
+    return drop if led and before[-1].end == facts[at].start else None
+
+
+def _is_to(message: Message, fact: Fact) -> bool:
+    return message.tokens[fact.end - 1].text in little("changed_to") - {"-"}
+
+
+def _scoped(after: Sequence[Fact]) -> bool:
+    """Whether it is said for which sets, before anything else."""
+    return bool(after) and any(one.kind == "scope" for one in after[:3])
+
+
+def _leads_a_load(facts: Sequence[Fact], at: int) -> bool:
+    """ "Dropped to 20 for the last three" drops the load of sets told before; no set of its own follows."""
+    after = facts[at + 1] if at + 1 < len(facts) else None
+    drop = facts[at].kind == "link" and facts[at].value == "drop"
+    return drop and after is not None and after.kind == "load" and _scoped(facts[at + 2 :])
+
+
+def _scope_first(facts: list[Fact]) -> list[Fact]:
+    """The scope of a load that was dropped to stands before it, as everywhere else."""
+    out = list(facts)
+    for at, fact in enumerate(facts):
+        dropped = fact.kind == "load" and fact.note.get("dropped")
+        place = next((n for n in range(at + 1, min(at + 4, len(out))) if out[n].kind == "scope"), None)
+        if dropped and place is not None:
+            out.insert(at, out.pop(place))
+            break
+    return out
+
+
+def _as_comma(fact: Fact) -> Fact:
+    return Fact("sep", fact.start, fact.end, 1, {"mark": ","})
