@@ -14,7 +14,9 @@ LEAST_ALONE = 10
 
 
 def dropped_to(message: Message, facts: Sequence[Fact]) -> list[Fact]:
-    """The facts, with the number behind a drop as the load that it is."""
+    """The facts, with the number behind a drop as the load that it is; on a day with a plan it may be its reps."""
+    if message.context.today:
+        return list(facts)
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         drop = _drop_before(message, facts, at)
