@@ -25,9 +25,8 @@ def _at_the_end(facts: Sequence[Fact]) -> Sequence[Fact]:
     out = list(facts)
     for at, fact in enumerate(facts[:-1]):
         after = facts[at + 1 : at + 3]
-        if fact.kind == "scope" and isinstance(fact.value, tuple) and after[0].kind == "side" and len(after) > 1:
-            if after[0].note.get("plain") and after[1].kind == "bare":
-                out[at + 1] = Fact("word", after[0].start, after[0].end, None, {"noise": True})
+        if fact.kind == "scope" and isinstance(fact.value, tuple) and _each_of_them(after):
+            out[at + 1] = Fact("word", after[0].start, after[0].end, None, {"noise": True})
         if fact.kind != "scope" or fact.value != "last" or fact.note.get("text") not in little("at_the_end"):
             continue
         if {one.kind for one in after} in ({"load", "bare"}, {"load", "rows"}):
@@ -67,6 +66,12 @@ def _told_behind(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     ]
     early = [fact for fact in told if fact.kind == "effort"]
     return [*facts[:first], *behind, then, *(fact for fact in told if fact not in early), *early, *facts[end:]]
+
+
+def _each_of_them(after: Sequence[Fact]) -> bool:
+    """ "Jeweils fünf": each of the sets named before, and no side."""
+    each = len(after) > 1 and after[0].kind == "side" and bool(after[0].note.get("plain"))
+    return each and after[1].kind == "bare"
 
 
 def _each_by_its_place(facts: Sequence[Fact]) -> Sequence[Fact]:
