@@ -15,6 +15,7 @@ LEAST_LIFTS = 2
 
 def rated_lifts(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, the numbers beside the movements of such a row being efforts."""
+    facts = _before_its_sets(facts)
     words = [at for at, fact in enumerate(facts) if _names_effort(message, fact)]
     if len(words) != 1:
         return facts
@@ -24,6 +25,18 @@ def rated_lifts(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         return [replace(fact, kind="effort") if n in ahead else fact for n, fact in enumerate(facts)]
     if facts[at].kind == "effort" and behind:
         return [replace(fact, kind="effort") if n in behind else fact for n, fact in enumerate(facts)]
+    return facts
+
+
+def _before_its_sets(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "RPE 7 7 8 9 at 4x4": an effort a set, told before the sets."""
+    for at, fact in enumerate(facts[:-1]):
+        after = facts[at + 1 :]
+        work = next((n for n, one in enumerate(after) if one.kind != "word"), None)
+        if fact.kind != "efforts" or work is None or after[work].kind != "rows":
+            continue
+        if len(after[work].value) == len(fact.value):
+            return [*facts[:at], *after[: work + 1], fact, *after[work + 1 :]]
     return facts
 
 

@@ -14,10 +14,21 @@ TRIED = frozenset({"one_rm", "amrap", "attempt"})
 
 def verdicts(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with a single for each try that has its verdict."""
+    facts = _counted(facts)
     schemes = {fact.value for fact in facts if fact.kind == "scheme"}
     if not schemes & TRIED or any(fact.kind in ("rows", "count", "rounds") for fact in facts):
         return facts
     return _by_place(message, _by_load(facts))
+
+
+def _counted(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "3 tries: 12 s, 14 s, 11 s": the number of those that follow."""
+    for at in range(len(facts) - 3):
+        many, tries, mark, told = facts[at : at + 4]
+        listed = told.kind == "rows" and told.note.get("list") and mark.note.get("mark") in (":", ",", "-")
+        if many.kind == "bare" and tries.value == "attempt" and listed and len(told.value) == many.value:
+            return [*facts[:at], *facts[at + 2 :]]
+    return facts
 
 
 def _by_load(facts: Sequence[Fact]) -> Sequence[Fact]:

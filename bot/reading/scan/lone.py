@@ -101,8 +101,10 @@ def _timed(s: Scanner, i: int, item: Item, value: float, unit: str) -> tuple[lis
         seconds = 30  # "half a minute"
     if unit == "min" and s.at(end).has("unit", "half"):
         seconds, end = seconds + 30, end + 1
+    stop = s.at(i - 1).has("pause", "top", "middle", "bottom")  # "oben 2 Sekunden gehalten"
     if (
         s.at(end).has("pause")
+        and not stop
         and s.at(end).text.startswith(tuple(little("hold")))
         and s.at(end + 1).name("pause") in (None, "pause")
     ):

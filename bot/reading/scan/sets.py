@@ -127,7 +127,8 @@ def _so_often(s: Scanner, i: int) -> bool:
     item, times, after = s.at(i), s.at(i + 1), s.at(i + 2)
     glued = times.text in little("by_sign") and not times.space and item.value in TIMES and item.kind == "num"
     closes = after.kind == "nl" or after.text in (".", ";", ",", ")", "!")
-    told = s.at(i - 1).text in (",", "-", "(") and (s.unit_at(i - 2) is not None or s.at(i - 2).has("side"))
+    led = s.at(i - 2)
+    told = s.at(i - 1).text in (",", "-", "(") and (led.has("unit") or led.has("side") or led.has("pause"))
     return glued and closes and told
 
 

@@ -233,3 +233,12 @@ say(
     "vier Sätze Klimmzüge mit fünfzehn Kilo gemacht, in den ersten drei jeweils fünf und im letzten vier.",
     "pull_up 5,5,5,4 +15",
 )
+say("Habe 2 Minuten am Stück gehangen!! Neuer PB", "dead_hang 120s")
+say("L-Sit 3 Versuche: 12s, 14s, 11s", "l_sit 12s,14s,11s")
+say("Frontlever gehockt 20 Sekunden gehalten, 3x, dazwischen 2 Minuten Pause", "tuck_front_lever 3x20s")
+say("Klimmzüge mit 5 kg Weste 8 7 7 und zum Schluss ohne Weste 10", "pull_up 8,7,7 +5; pull_up 10")
+say(
+    "RPE 7 7 8 9 bei 4x4 Klimmzügen mit 20 kg",
+    "pull_up 2x4 +20 @7; pull_up 4 +20 @8; pull_up 4 +20 @9",
+)
+say("Klimmzüge 3x3, oben 2 Sekunden gehalten", "pull_up 3x3 top")
