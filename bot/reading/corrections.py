@@ -84,6 +84,10 @@ def find_corrections(message: Message) -> list[Claim]:
     unloaded = _of_no_load(mend)
     if unloaded:
         return unloaded
+    if not strong and not soft and not message.context.today and mend.hits.get("which"):
+        opposed = _pair(mend)  # "on set 3 I did 4 not 5"
+        if opposed is not None and mend.between("not", opposed[0].end, opposed[1].start):
+            return _of_values(mend, *opposed)
     if not strong and not soft:
         return (_of_movements(mend) if _nothing_else(mend) else []) or _of_minutes(mend)
     pair = _pair(mend)
@@ -164,11 +168,26 @@ def _of_one_value(mend: _Mend) -> list[Claim]:
     of_a_set = bool(mend.hits.get("which")) and bool(mend.hits.get("put_right"))
     mentions = _mentions(mend.message, {now.start})
     unit = bool(mend.between("field", now.end, min(len(tokens), now.end + 1)))
-    if not of_a_set and not (changed and (mentions or unit or mend.hits.get("which"))):
+    if (
+        not of_a_set
+        and not _said_wrong(mend, now, mentions)
+        and not (changed and (mentions or unit or mend.hits.get("which")))
+    ):
         return []
     (claim, *more) = _of_values(mend, now, now, now.start, now.end)
     made = claim.value
     return [Claim(claim.start, claim.end, "correction", replace(made, was=None), claim.ask), *more]
+
+
+def _said_wrong(mend: _Mend, now: _Value, mentions: list[Mention]) -> bool:
+    """ "Oops wrong, dips were with 15": a word for the mistake, then what the movement's value was."""
+    if not mentions or mentions[0].start < (
+        first := min((h.start for h in mend.between("cue", 0, now.start)), default=0)
+    ):
+        return False
+    mistaken = any(h.start >= first and h.end <= mentions[0].start for h in mend.between("cue", 0, now.start, "strong"))
+    said = mend.between("now", mentions[-1].end, now.start)
+    return mistaken and any(_only_little(mend.tokens, hit.end, now.start) for hit in said)
 
 
 def _only_little(tokens: Sequence[Token], start: int, end: int) -> bool:
@@ -414,8 +433,19 @@ def _of_days(mend: _Mend) -> list[Claim]:
         return []
     days = [day for day in named_days(mend.message).days if day.back is not None]
     for one, two in itertools.pairwise(days):
+        if _really(mend, one.end, two.start) and one.back and two.back and one.back != two.back:
+            made = Correction("performed_on", one.back[1].isoformat(), two.back[1].isoformat(), None, None, "all")
+            return [Claim(one.start, two.end, "correction", made)]
         plain = [h for h in mend.between("not", one.end, two.start) if h.end - h.start == 1]
         if plain and _opposed(mend, one.end, two.start) and one.back and two.back:
             made = Correction("performed_on", two.back[1].isoformat(), one.back[1].isoformat(), None, None, "all")
             return [Claim(one.start, two.end, "correction", made)]
     return []
+
+
+def _really(mend: _Mend, start: int, end: int) -> bool:
+    """Whether no more than "was actually" stands between two days: "yesterday's session was actually Monday's"."""
+    between = mend.between("really", start, end)
+    said = {at for hit in between for at in range(hit.start, hit.end)}
+    small = little("the") | little("of") | little("article")
+    return bool(between) and all(at in said or mend.tokens[at].text in small for at in range(start, end))

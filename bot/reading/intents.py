@@ -116,6 +116,8 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
         found.pop("missed", None)
     if "plan_week" in found and "plan_today" in found:
         found["plan_today"] = [hit for hit in found["plan_today"] if not any(_over(hit, w) for w in found["plan_week"])]
+    if found.keys() & {"ill", "away"} and not any(token.text == "?" for token in message.tokens):
+        found.pop("plan_week", None)  # "flu, out for the rest of the week"
     if "why" in found:
         found["why"] = [hit for hit in found["why"] if not _gives_reason(message, hit)]
         found = {name: hits for name, hits in found.items() if hits}

@@ -79,7 +79,8 @@ class Book:
 
     def at(self, tokens: Sequence[Token], start: int) -> list[Hit]:
         """Every phrase that begins at tokens[start], longest first."""
-        if tokens[start].word not in self._root.next and "..." not in self._root.next:
+        first = tokens[start]
+        if first.word not in self._root.next and first.text not in self._root.next and "..." not in self._root.next:
             return []
         found: list[Hit] = []
         self._walk(self._root, tokens, start, start, found)
@@ -101,6 +102,8 @@ class Book:
         after = node.next.get(token.word)
         if after is not None:
             self._walk(after, tokens, start, at + 1, found)
+        if token.text != token.word and (after := node.next.get(token.text)) is not None:
+            self._walk(after, tokens, start, at + 1, found)  # "that's all", of which the word is "that"
 
     def find(self, tokens: Sequence[Token]) -> list[Hit]:
         """The longest phrase at every place, left to right, none over another."""

@@ -79,7 +79,7 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
             most = STRANGE_WORDS if sentence in trained else 1 if sentence > first else 0
             mended = any(one.kind == "mend" for one in clause)
             of_plan = excepted or brief or (sentence in leaning and not mended and not _strange(message, clause))
-            bare = goes_on and all(one.kind in silent for one in clause)  # "first two sets 5, then 4 and 4"
+            bare = goes_on and all(one.kind in silent or _article(one) for one in clause)  # "first two 5, then 4 and 4"
             kept = clause if of_plan or bare else _clause(message, clause, most)
             out += kept
             goes_on = (fact.value < 3 and any(one.kind in told for one in kept)) or (goes_on and not clause)
@@ -91,6 +91,11 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
         else:
             clause.append(fact)
     return drop_questions(message, out)
+
+
+def _article(fact: Fact) -> bool:
+    """The "la" of "series 1 a 3 con 22,5, la 4 con 20"."""
+    return fact.kind == "word" and (fact.value in little("the") or fact.value in little("article"))
 
 
 def _of_all_sets(facts: Sequence[Fact]) -> bool:

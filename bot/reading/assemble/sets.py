@@ -19,6 +19,7 @@ from bot.reading.movements import Mention
 from bot.reading.plan import fill_from_plan, leans, read_bare, read_plan
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import ground
+from bot.reading.plan.nicknames import as_planned
 from bot.reading.plan.sided import of_sides
 from bot.reading.plan.value import weighed
 from bot.reading.reading import Ask, SetRead
@@ -28,6 +29,8 @@ MOST_OF_A_LOAD = 5  # tokens of a message that is a load and little else
 
 def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
     """Blocks to sets, with the day's plan where the message leans on it."""
+    if message.context.today:
+        facts = as_planned(message, facts)
     _read(message, facts, work)
     if message.context.today and not (work.report or work.asks or work.sets):
         scopes = [fact for fact in facts if fact.kind == "scope" and fact.value not in ("all", "over")]

@@ -7,6 +7,7 @@ from datetime import date, timedelta
 
 from bot.reading.days.day import Day, DayHits
 from bot.reading.lexicon import Hit
+from bot.reading.little import little
 from bot.reading.parsed import parsed
 
 FARTHEST = 400  # days
@@ -44,6 +45,8 @@ def weekend_if(hits: DayHits, hit: Hit) -> tuple[date, date] | None:
 
 def end_of(hits: DayHits, hit: Hit) -> Day | None:
     today = hits.today
+    if hit.name == "until_month":
+        return _until_month(hits, hit)
     if hit.name == "month":
         last = today.replace(day=calendar.monthrange(today.year, today.month)[1])
     elif hit.name == "named":
@@ -56,4 +59,17 @@ def end_of(hits: DayHits, hit: Hit) -> Day | None:
         last = date(year, month, calendar.monthrange(year, month)[1])
     else:
         last = today + timedelta(days=6 - today.weekday() + (7 if hit.name == "next_week" else 0))
+    return Day(hit.start, hit.end, "end", (last, last), (last, last))
+
+
+def _until_month(hits: DayHits, hit: Hit) -> Day | None:
+    """ "Until April": to the last day of March; "until April 3" is a date."""
+    after = hits.tokens[hit.end] if hit.end < len(hits.tokens) else None
+    counted = after is not None and (after.value is not None or after.text in little("the"))
+    at = hit.end - 1
+    month = next((int(one.name) for one in hits.at.get(at, ()) if one.table == "month"), 0)
+    if counted or not month:
+        return None
+    first = date(hits.today.year + (month <= hits.today.month), month, 1)
+    last = first - timedelta(days=1)
     return Day(hit.start, hit.end, "end", (last, last), (last, last))

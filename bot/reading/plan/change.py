@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.reading.facts import Fact
@@ -25,8 +26,11 @@ NO_SCHEME = ("got",)  # "did", "were": they say nothing of how the sets were don
 def change(message: Message, rows: list[Row], targets: list[int], clause: Clause, asks: list[Ask]) -> list[Row] | None:
     """The target rows as the clause changes them."""
     base = [rows[at] for at in targets]
+    singles = bool(base) and all(row.reps == 1 for row in base)
     facts = [f for f in clause.facts if not (f.kind == "rows" and f.note.get("the"))]
     facts = [weighed(_rated(message, f, clause, base, asks), base) for f in facts]
+    if singles:  # "the second not": of singles no rep but the set
+        facts = [replace(f, note={**f.note, "rep": False}) if f.kind == "fail" else f for f in facts]
     scoped = [f for f in facts if f.kind == "scope" and f.value != "all"]
     whole = bool(clause.names & {"every", "all_lifts"}) or any(f.kind == "scope" and f.value == "all" for f in facts)
     if not any(row.side for row in base):
@@ -58,7 +62,7 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
             asks.append(Ask("sets", message.span(scoped[-1].start, scoped[-1].end)) if scoped else _all_of_it(message))
             return base
         verb = bool(drop) or "turned_to" in clause.names
-        sure = bool(scoped) or whole or (side is not None)
+        sure = bool(scoped) or whole or (side is not None) or "rest" in clause.names
         if apply(message, single[0], where, clause, asks, verb=verb, sure=sure):
             left = [f for f in facts if f is not single[0]]
             if scoped:
@@ -67,6 +71,13 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
             if any(f.kind == "effort" for f in left):
                 return fold_block(message, base[0].movement, left, None, None, base).rows
             return base
+    where = addressed(base, scoped[-1].value, side) if scoped else base
+    if len(where) == 1 and len(sides) < 2 and _load_and_reps(single) and not others:
+        for fact in single:
+            apply(message, fact, where, clause, asks, verb=False, sure=True)
+        for fact in facts:
+            where[0].rpe = fact.value if fact.kind == "effort" else where[0].rpe
+        return base  # "top set went up to 40 for 2"
     move = next((f for f in clause.facts if f.kind == "move"), None)
     movement = base[0].movement if base else None
     if stated and (not scoped or len(stated[0].value) > 1):
@@ -100,9 +111,18 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
     folded = fold_block(message, movement, facts, None, None, base)
     asks += folded.asks
     missed = next((f for f in facts if f.kind == "fail"), None)
+    for row in folded.rows if singles else ():
+        if row.failed and row.reps is None and row.hold_s is None:
+            row.reps = 0  # a single missed has no rep
     if missed is not None and any(row.failed and row.reps is None and row.hold_s is None for row in folded.rows):
         asks.append(Ask("reps", message.span(missed.start, missed.end)))
     return folded.rows
+
+
+def _load_and_reps(single: Sequence[Fact]) -> bool:
+    """Whether no more is told of one set than its load and its reps."""
+    kinds = sorted(fact.kind for fact in single)
+    return kinds in (["load", "rows"], ["bare", "load"]) and all(f.value for f in single)
 
 
 def _missed_set(fact: Fact) -> list[Fact]:

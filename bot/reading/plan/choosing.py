@@ -75,6 +75,16 @@ def the_rows(rows: Sequence[Row], values: list[Fact]) -> list[int]:
     return []
 
 
+def of_pair(rows: Sequence[Row], values: list[Fact]) -> bool:
+    """Whether "1/1" is told of a plan whose main lift has no such pair, and whose one-sided work has."""
+    if len(values) != 1 or values[0].kind != "rows" or values[0].note.get("mark") != "/" or len(values[0].value) != 2:
+        return False
+    most = max(entry.reps or 0 for entry in values[0].value)
+    main = main_rows(rows)
+    sided = [row for row in rows if row.side is not None and row.reps is not None and row.reps >= most]
+    return bool(sided) and len(main) != len(values[0].value) and not any(rows[at].side for at in main)
+
+
 def best_rows(rows: list[Row], stated: list[Fact]) -> list[int]:
     """The planned sets that restated ones fit best: a hold for seconds, else the main lift."""
     holds = any(entry.hold_s is not None for fact in stated for entry in fact.value)

@@ -12,6 +12,7 @@ from bot.reading.plan.choosing import exact_rows
 from bot.reading.plan.ground import PARTS, members, plan_names
 
 VALUED = frozenset("rows bare load loads at instead delta count assist".split())
+TOLD = frozenset("rows bare loads count load at efforts effort instead delta scope".split())
 SAYING = frozenset("done planned same fine skipped except only instead not".split())
 
 
@@ -64,6 +65,8 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             if fact.kind == "move":
                 wanted = set(members(fact.value))
                 hits = [i for i, row in enumerate(rows) if row.movement in wanted]
+                if any(one.kind in TOLD for one in clause.facts):
+                    hits = _work_sets(rows, hits)
                 if hits:
                     clause.targets += [i for i in hits if i not in clause.targets]
                 elif fact.value.movement != "!":
@@ -87,6 +90,11 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
         if "holds" in clause.names and not clause.targets:
             clause.targets = [i for i, row in enumerate(rows) if row.hold_s is not None]
     return clauses
+
+
+def _work_sets(rows: Sequence[Row], hits: list[int]) -> list[int]:
+    """ "Pull-ups 4 4 4 3" of a day that warms up with pull-ups too: the sets told are those after the warm-up."""
+    return [at for at in hits if rows[at].part != "warm_up"] or hits
 
 
 def _apart(rows: Sequence[Row], clauses: list[Clause]) -> list[Clause]:

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
-from bot.reading.plan.choosing import exact_rows
+from bot.reading.plan.choosing import exact_rows, main_rows
 from bot.reading.plan.ground import PARTS, members, plan_names
 from bot.reading.plan.value import near_load, near_reps
 
@@ -153,7 +154,31 @@ def _side_alone(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     return len(sided) == 1 and only and not worked and any(row.side for row in rows)
 
 
+def _by_outcome(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
+    """ "Missed the left, got the right": what `outcomes` has read."""
+    return any(fact.note.get("outcome") for fact in facts)
+
+
+def _main_lift_first(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "Top set 3 @ 37.5, then one arm 1/1": sets with the main lift's load, and another movement of the plan after."""
+    main = [rows[at] for at in main_rows(rows)]
+    others = [row for row in rows if main and row.movement != main[0].movement]
+    known = {row.movement for row in others}
+    own = clauses(facts)
+    for clause, after in pairwise(own):
+        if any(f.kind == "move" for f in clause) or not any(f.kind in WORK for f in clause):
+            continue
+        loads = [f.value for f in clause if f.kind == "load" and f.value]
+        mains = bool(loads) and all(near_load(kg, main) and not near_load(kg, others) for kg in loads)
+        named = [f for f in after if f.kind == "move"]
+        if mains and named and all(set(members(f.value)) & known for f in named):
+            return True
+    return False
+
+
 FORMS = (
+    _main_lift_first,
+    _by_outcome,
     _each_exact,
     _side_alone,
     _beside_parts,

@@ -10,7 +10,9 @@ from bot.reading.fold.rows import Folded, Row
 from bot.reading.message import Message
 from bot.reading.movements import Mention
 from bot.reading.plan.ground import ground, members
+from bot.reading.plan.value import SAME_KG, near_load, near_reps
 
+OTHER_WORK = frozenset("rows count loads side at efforts assist fail instead delta percent ask vague left".split())
 SURPLUS = 2  # so many reps over the plan are believed of a number without a word
 
 
@@ -52,6 +54,8 @@ def fill_from_plan(message: Message, mention: Mention, folded: Folded, facts: Se
     if len(names) != 1 or not folded.rows or any(fact.note.get("none") for fact in facts if fact.kind == "load"):
         return
     stated = [fact for fact in facts if fact.kind == "rows"] or [fact for fact in facts if fact.kind == "bare"]
+    if _load_alone(rows, folded, facts):
+        return
     if not stated:
         _so_many(rows, folded, facts)
         return
@@ -64,7 +68,42 @@ def fill_from_plan(message: Message, mention: Mention, folded: Folded, facts: Se
             return  # "pull ups 20" on a day of fours with a load: a load as likely as reps
         folded.rows[0].reps, folded.rows[0].load_open = int(lone[0].value), False
         folded.asks = [ask for ask in folded.asks if ask.about != "reps"]
+    if _of_each_set(rows, folded, facts):
+        folded.rows[:] = [replace(folded.rows[0], side=row.side) for row in rows]
     folded.rows[:] = fit(folded.rows, rows, stated)
+
+
+def _load_alone(rows: Sequence[Row], folded: Folded, facts: Sequence[Fact]) -> bool:
+    """ "Rows with 35", "pull-ups all with 30": the planned sets, with that load; whether no more is told."""
+    told = [fact for fact in facts if fact.kind in ("load", "bare")]
+    others = any(fact.kind in OTHER_WORK or (fact.kind == "scope" and fact.value != "all") for fact in facts)
+    if len(told) != 1 or others or not told[0].value or len(folded.rows) != 1:
+        return False
+    kg = told[0].note.get("kg", told[0].value)
+    exact = any(row.load_kg and abs(row.load_kg - kg) < SAME_KG for row in rows)
+    if not (near_load(kg, rows) if told[0].kind == "load" else exact and not near_reps(kg, rows)):
+        return False
+    if told[0].note.get("how") == "plus" and not exact:
+        return False  # "+2.5" may be more by so much
+    folded.asks = [ask for ask in folded.asks if ask.about not in ("reps", "load_kg")]
+    effort = folded.rows[0].rpe
+    folded.rows[:] = [replace(row, load_kg=kg) for row in rows]
+    folded.rows[-1].rpe = effort
+    return True
+
+
+def _of_each_set(rows: Sequence[Row], folded: Folded, facts: Sequence[Fact]) -> bool:
+    """ "L-sits all 20", "L-sits 15 s each": one value, said of every set of a movement without sides."""
+    said = any(
+        (fact.kind == "scope" and fact.value == "all") or (fact.kind == "side" and fact.value == "each")
+        for fact in facts
+    )
+    work = [fact for fact in facts if fact.kind in ("rows", "bare", "count", "loads")]
+    told = {(row.reps, row.hold_s, row.load_kg) for row in folded.rows}
+    unsided = not any(row.side for row in rows) and not any(
+        f.value in ("left", "right") for f in facts if f.kind == "side"
+    )
+    return said and len(work) == len(told) == 1 and len(folded.rows) <= 2 and unsided
 
 
 def fill(row: Row, twin: Row) -> None:

@@ -55,6 +55,8 @@ def left_out(told: Told, said: Said) -> bool:
     if not targets or (names & {"planned"} and not names & {"except", "skipped"}):
         return False
     for at in targets:
+        if told.keep.get(at) and rows[at].part == "warm_up" and not said.clause.part:
+            continue  # "warm-up done … no pull-ups", of a day that warms up with them
         told.keep[at] = False
     told.leaving = True
     return not ("rest" in names and not named)

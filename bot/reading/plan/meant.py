@@ -40,7 +40,15 @@ def meant(told: Told, said: Said, efforts_only: bool) -> list[int]:
     own = counted_rows(rows, counted.note["of_plan"]) if counted else []
     stated = [fact for fact in values if fact.kind == "rows"]
     exact = exact_rows(rows, stated[0]) if len(stated) == 1 else []
-    return the_rows(rows, values) or own or exact or best_rows(rows, stated)
+    return the_rows(rows, values) or own or exact or _singles(rows, stated) or best_rows(rows, stated)
+
+
+def _singles(rows: list[Row], stated: list[Fact]) -> list[int]:
+    """ "The first single on each side": the sets of one movement that the plan has as singles, where there are such."""
+    if len(stated) != 1 or len(stated[0].value) != 1 or stated[0].value[0].reps != 1 or not stated[0].note.get("word"):
+        return []
+    own = [at for at, row in enumerate(rows) if row.reps == 1 and row.part != "warm_up"]
+    return own if len({rows[at].movement for at in own}) == 1 else []
 
 
 def _of_load(told: Told, deltas: list[Fact]) -> list[int] | None:

@@ -65,6 +65,8 @@ class Told:
         self.several = len({row.movement for row in rows if row.part != "warm_up"}) > 1
         self.scope_at: tuple[Fact, int] | None = None  # the set that a sentence named last: "last one was hard, rpe 9"
         self.pointed: tuple[int, list[int], list[int]] | None = None  # sentence, sets meant, those of them pointed at
+        self.unclear_in = -1  # the sentence that goes on with sets that are asked
+        self.told_of: set[int] = set()  # rows whose work or load a clause has told
         self.stop_after: int | None = None
         self.exclusive = False  # "only the pull-ups, as planned": "as planned" is said of them alone
         self.named_some = False  # some clause before named what was done

@@ -14,7 +14,8 @@ from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.all_told import all_told
 from bot.reading.plan.choosing import counted_rows
-from bot.reading.plan.ground import ground, plan_names
+from bot.reading.plan.ground import PARTS, ground, members, plan_names
+from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.reasons import without_reasons
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.value import MORE_REPS, SAME_KG, near_load, near_reps
@@ -30,16 +31,16 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     quoted = _quoted(message)
     told = [fact for fact in facts if not any(start <= fact.start < end for start, end in quoted)]
     told = [_of_reps(message, fact, rows) for fact in told]
-    told = [fact for at, fact in enumerate(told) if not _article(told, at)]
+    told = [fact for at, fact in enumerate(told) if not (_article(told, at) or _at_first(told, at))]
     told = _named_by_reps(_plural(message, told, rows), rows)
     told = _leaving(message, told)
     told = ticked_off(message, told)
     told = without_reasons(message, told)
-    told = _too_heavy(_so_many_of(message, _holds(told, rows), rows), rows)
-    told = _in_place_of(_all_of_them(_ranges(message, told), rows))
-    told = all_told(message, _chosen(told), rows)
+    told = _all_of_them(_ranges(message, _so_many_of(message, _holds(told, rows), rows)), rows)
+    told = _in_place_of(_too_heavy(told, rows))
+    told = all_told(message, _sets_instead(_chosen(_then_list(told)), rows), rows)
     told = _listed(told)
-    return _lone_count(told)
+    return by_outcome(_lone_count(told), rows)
 
 
 def _quoted(message: Message) -> list[tuple[int, int]]:
@@ -121,15 +122,22 @@ def _leaving(message: Message, facts: list[Fact]) -> list[Fact]:
 def _ranges(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """ "Sets 1-3 rpe 7, 4-5 rpe 8": the second range is of sets too."""
     out: list[Fact] = []
-    for fact in facts:
+    for at, fact in enumerate(facts):
         range_ = RANGE.fullmatch(message.span(fact.start, fact.end).strip()) if fact.kind in ("rows", "bare") else None
-        before = [one.value for one in out if one.kind == "scope" and isinstance(one.value, tuple)]
+        before = [
+            one.value for one in out if one.kind == "scope" and isinstance(one.value, tuple) and one.value[0] == "these"
+        ]
         pair = out[-2:]
         if fact.kind == "bare" and len(pair) == 2 and pair[1].note.get("mark") == "and" and pair[0].kind == "bare":
             low, high = pair[0].value, fact.value
             if any(scope[0] == "these" and max(scope[1]) == low - 1 for scope in before) and high == low + 1:
                 out[-2:] = [Fact("scope", pair[0].start, fact.end, ("these", (int(low), int(high))))]
                 continue  # "sets 1-3 at 22.5, 4 and 5 at 20"
+        if fact.kind == "bare" and before and fact.value == max(max(scope[1]) for scope in before) + 1:
+            last = facts[at + 1] if at + 1 < len(facts) else None
+            if last is not None and last.kind in ("load", "at", "effort"):
+                out.append(Fact("scope", fact.start, fact.end, ("these", (int(fact.value),))))
+                continue  # "sets 1-3 at 22.5, 4 at 20"
         if range_ is not None and any(scope[0] == "these" for scope in before):
             which = tuple(range(int(range_[1]), int(range_[2]) + 1))
             out.append(Fact("scope", fact.start, fact.end, ("these", which)))
@@ -146,6 +154,12 @@ def _all_of_them(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
         the = fact.kind == "count" and len(facts) > 2 and out and plan_names(out[-1]) & {"the"}
         if the and not fact.note.get("of_plan") and counted_rows(rows, int(fact.value)):
             out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": ""})  # "las dos series"
+            continue
+        of_load = (
+            fact.kind == "bare" and fact.note.get("spelled") and any(one.kind in ("bare", "load") for one in out[-4:])
+        )
+        if of_load and plan_names(out[-1]) & {"the"} and counted_rows(rows, int(fact.value)):
+            out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": ""})  # "27,5 en las cuatro"
             continue
         if counted and out[-1].value == "all" and counted_rows(rows, int(fact.value)):
             out[-1] = replace(out[-1], end=fact.end, note={**out[-1].note, "sets": int(fact.value), "names": ["done"]})
@@ -169,7 +183,9 @@ def _so_many_of(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) ->
                 out[-2:] = [Fact("count", last[0].start, fact.end, int(last[0].value), note)]
                 continue
         pair = fact.value if fact.kind == "rows" and fact.note.get("mark") == "/" and len(fact.value) == 2 else []
-        own = counted_rows(rows, pair[1].reps or 0) if pair else []
+        most = max((one.reps or 0 for one in pair), default=0)
+        by_side = bool(pair) and any(row.side and most <= (row.reps or 0) <= most + 1 for row in rows)
+        own = counted_rows(rows, pair[1].reps or 0) if pair and not by_side else []
         if own and not moves and not any(rows[at].side for at in own) and (pair[0].reps or 0) <= (pair[1].reps or 0):
             most = max(rows[at].reps or 0 for at in own)
             if most + MORE_REPS < (pair[1].reps or 0) or (done and most < (pair[1].reps or 0)):
@@ -200,7 +216,11 @@ def _holds(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
 
 def _too_heavy(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "22.5 felt heavy so I did 20": the planned load, and the one that was used."""
-    told = [at for at, fact in enumerate(facts) if fact.kind in ("bare", "load", "rows", "count", "move", "scope")]
+    told = [at for at, fact in enumerate(facts) if fact.kind in ("bare", "load", "rows", "count", "scope")]
+    told = [at for at in told if not (facts[at].kind == "scope" and facts[at].value == "all" and at > told[0])]
+    moves = [at for at, fact in enumerate(facts) if fact.kind == "move"]
+    if len(moves) > 1 or (moves and told and moves[0] > told[0]):
+        return facts
     if len(told) != 2 or any(facts[at].kind not in ("bare", "load") for at in told):
         return facts
     first, second = (facts[at].note.get("kg", facts[at].value) for at in told)
@@ -208,9 +228,13 @@ def _too_heavy(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
     between = facts[told[0] + 1 : told[1]]
     used = any((f.kind == "scheme" and f.value == "got") or plan_names(f) & {"took", "only"} for f in between[-2:])
     spoken = any(fact.kind == "word" for fact in between)
+    so = bool(between) and (
+        between[-1].value in little("so_then") or (between[-1].kind == "sep" and between[-1].value == 2)
+    )
+    used = used or (spoken and so)
     if not planned or not second or not used or not spoken or not near_load(second, rows) or near_reps(second, rows):
         return facts
-    took = Fact("plan", facts[told[1]].start, facts[told[1]].start, "took", {"names": ["took"]})
+    took = Fact("plan", facts[told[1]].start, facts[told[1]].start, "took", {"names": ["took"], "outcome": True})
     return [*facts[: told[0]], *between, took, *facts[told[1] :]]
 
 
@@ -236,6 +260,56 @@ def _article(facts: Sequence[Fact], at: int) -> bool:
         return False
     beside = [*facts[max(0, at - 1) : at], *facts[at + 1 : at + 2]]
     return not any(one.kind == "side" or plan_names(one) & {"only"} for one in beside)
+
+
+def _then_list(facts: list[Fact]) -> list[Fact]:
+    """ "The first two sets 6, then 5 and 4": the sets that follow, one after the other."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        last = out[-3:]
+        ends = at + 1 == len(facts) or facts[at + 1].kind == "sep"
+        if (
+            fact.kind == "bare"
+            and ends
+            and len(last) == 3
+            and last[2].note.get("mark") in ("and", ",")
+            and last[1].kind == "bare"
+            and last[0].kind == "sep"
+            and last[0].value == 2
+            and any(one.kind == "scope" and isinstance(one.value, tuple) for one in out)
+        ):
+            entries = [Entry(int(last[1].value)), Entry(int(fact.value))]
+            out[-2:] = [Fact("rows", last[1].start, fact.end, entries, {"list": True, "mark": "and"})]
+            continue
+        out.append(fact)
+    return out
+
+
+def _sets_instead(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "4 levers instead of 5" of five planned sets: so many sets, where neither reps nor loads are near."""
+    out: list[Fact] = []
+    for fact in facts:
+        move = out[-1].value if out and out[-1].kind == "move" else None
+        if fact.kind == "instead" and fact.value[2] is None and move is not None:
+            new, old, _ = fact.value
+            own = [row for row in rows if row.movement in members(move) and row.side != "right"]
+            alike = any(old in (row.reps, row.hold_s, row.load_kg) or near_load(old, [row]) for row in own)
+            if len(own) == old and not alike:
+                out.append(Fact("count", fact.start, fact.end, int(new), {"of_plan": int(old)}))
+                continue
+        out.append(fact)
+    return out
+
+
+def _at_first(facts: Sequence[Fact], at: int) -> bool:
+    """ "Did the L-sits first, then the levers": the order, not the first set."""
+    fact = facts[at]
+    if fact.kind != "scope" or fact.note.get("text") not in little("at_first"):
+        return False
+    before = facts[at - 1] if at else None
+    after = facts[at + 1] if at + 1 < len(facts) else None
+    named = before is not None and (before.kind == "move" or bool(plan_names(before) & set(PARTS)))
+    return named and (after is None or after.kind in ("sep", "claim"))
 
 
 def _chosen(facts: list[Fact]) -> list[Fact]:

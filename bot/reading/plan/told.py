@@ -7,13 +7,15 @@ from dataclasses import replace
 from bot.reading.facts import Fact
 from bot.reading.plan.adding import of_added, one_beyond, over_plan, sets_more_or_fewer
 from bot.reading.plan.change import change
-from bot.reading.plan.choosing import pick, the_rows
+from bot.reading.plan.choosing import main_rows, of_pair, pick, the_rows
 from bot.reading.plan.clauses import Clause
+from bot.reading.plan.fewer import so_many_each
 from bot.reading.plan.ground import GLOBAL, PARTS, plan_names
 from bot.reading.plan.leaving import first_only, late_rest, left_out, one_side_only, put_off
 from bot.reading.plan.meant import meant
 from bot.reading.plan.state import Said, Told
 from bot.reading.plan.swapping import other_thing, other_work
+from bot.reading.plan.unclear import of_something_else, unclear
 from bot.reading.reading import Ask
 
 
@@ -27,6 +29,10 @@ def take(told: Told, clause: Clause) -> None:
     if said.named and not said.values and not said.scoped and put_off(told.message, clause):
         for at in clause.targets:
             told.keep[at] = False  # "did the main work. Accessories tomorrow"
+        return
+    if unclear(told, said):
+        return
+    if so_many_each(told, said) or (said.values and not said.named and told.unclear_in == clause.sentence):
         return
     if of_added(told, said) or sets_more_or_fewer(told, said) or left_out(told, said) or first_only(told, said):
         return
@@ -61,15 +67,17 @@ def take(told: Told, clause: Clause) -> None:
             if fact.kind == "effort":
                 told.work.session_rpe = fact.value
         return
-    targets = clause.targets or told.sticky
+    targets = clause.targets or those_after(told, said) or told.sticky
     if not clause.targets and any(fact.kind == "scope" and fact.value == "rest" for fact in clause.facts):
         # "pull-ups with 25 the first, the rest with 22.5"
         targets = [at for at in targets if not told.rows[at].touched] or targets
     if said.named:
         told.sticky, told.sticky_at = clause.targets, clause.sentence
-    if not targets and said.sided:
+    if not targets and (said.sided or of_pair(told.rows, said.values)):
         targets = [i for i, row in enumerate(told.rows) if row.side is not None]
-    targets = targets or those_after(told, said) or meant(told, said, efforts_only)
+    targets = targets or meant(told, said, efforts_only)
+    if targets and not said.named and not set(targets) & set(main_rows(told.rows)) and not told.sticky:
+        told.sticky, told.sticky_at = targets, clause.sentence  # "the first single was clean, the second not"
     if not targets:  # "without weight", of a plan that has none
         told.asks.append(Ask("sets", told.message.span(clause.facts[0].start, clause.facts[-1].end)))
         return
@@ -78,6 +86,12 @@ def take(told: Told, clause: Clause) -> None:
         return
     if said.scoped and said.scoped[-1].value != "all":
         told.pointed = (clause.sentence, targets, pick(told.rows, targets, said.scoped[-1].value))
+    again = any(fact.kind == "link" and fact.value == "drop" for fact in clause.facts) or "turned_to" in said.names
+    if again and len(targets) == told.step(targets[0]) and told.told_of.issuperset(targets) and not said.named:
+        told.ask("sets", clause)  # "1 at 37.5, dropped to 32.5 and got 3": one more set, or that one
+        told.unclear_in = clause.sentence
+        return
+    told.told_of.update(targets if any(fact.kind in ("rows", "bare", "load") for fact in said.values) else ())
     kept_before(told, said, targets)
     for at in targets:
         told.keep.setdefault(at, True)
@@ -109,9 +123,11 @@ def those_after(told: Told, said: Said) -> list[int]:
     if told.pointed is None or said.scoped or said.names - {"only", "the"} or len(said.values) != 1:
         return []
     sentence, targets, those = told.pointed
-    if sentence != said.clause.sentence or said.values[0].kind not in ("bare", "load") or not those:
+    if sentence != said.clause.sentence or said.values[0].kind not in ("bare", "load", "rows") or not those:
         return []
-    return [at for at in targets if at > max(those)]
+    after = [at for at in targets if at > max(those)]
+    listed = said.values[0].kind == "rows"
+    return after if not listed or len(said.values[0].value) == len(after) else []
 
 
 def kept_whole(told: Told, said: Said) -> None:
@@ -119,6 +135,10 @@ def kept_whole(told: Told, said: Said) -> None:
     names, named = said.names, said.named
     if told.exclusive and not named and "rest" not in names:
         return
+    if said.clause.outside and not named and said.clause.facts[0] is said.clause.outside[0]:
+        return  # "barbell rows done", of a plan that has none: those, not all
+    if said.names == {"done"} and of_something_else(told, said):
+        return  # "mobility done, pull-ups 4 4 4 3"
     if (
         "rest" in names
         and said.values

@@ -40,9 +40,9 @@ def apply(
         return True
     if fact.kind == "load":
         return _load(fact, where, asks, span, verb)
-    if fact.kind == "rows":
-        return _work(fact, where, sure)
     carried = fact.start > 0 and message.tokens[fact.start - 1].text in little("with")
+    if fact.kind == "rows":
+        return _work(fact, where, sure or carried)
     done = "only" in clause.names or any(f.kind == "scheme" and f.value == "got" for f in clause.facts)
     most = max((row.reps or 0 for row in where), default=0)
     if sure and fact.value in EFFORTS and fact.value > most > 0 and not done and not verb and where[0].hold_s is None:
@@ -54,6 +54,8 @@ def apply(
 def _instead(message: Message, fact: Fact, where: Sequence[Row], asks: list[Ask]) -> bool:
     """Whichever value of the sets is the old one becomes the new one."""
     new, old, unit = fact.value
+    if unit == "sec" and not any(row.hold_s is not None for row in where):
+        unit = None  # "8s instead of 10s": the dumbbells
     kg = to_kg(new, unit if unit in ("kg", "lb") else message.context.unit)
     was = to_kg(old, unit if unit in ("kg", "lb") else message.context.unit)
     loads = [row for row in where if row.load_kg and abs(row.load_kg - was) < SAME_KG]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.reading.facts import Entry, Fact
+from bot.reading.items import Item
 from bot.reading.little import little
 from bot.reading.scan.figured_sets import figured_sets
 from bot.reading.scan.scanner import Scanner
@@ -131,6 +132,9 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     nxt = s.at(j)
     if item.has("plan", "all_lifts") and nxt.has("sets", "sets"):
         return [Fact("scope", item.start, nxt.end, "all", {"text": item.text})], j + 1  # "3/3 both sets"
+    many = nxt.spelled and (nxt.value or 0) in range(2, MOST_NAMED + 1) and item.text.split()[-1] not in little("with")
+    if name == "all" and many and not any(s.at(j + 1).has(kind) for kind in ("reps", "sets", "unit")):
+        return [Fact("scope", item.start, nxt.end, "all", {"text": item.text})], j + 1  # "bei allen vier"
     if name in ("first", "last"):
         two = nxt.has("plan", "pair")
         n = 2 if two else nxt.value
@@ -327,6 +331,7 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
             return [Fact("count", item.start, s.at(end - 1).end, int(value), {"only": True})], end
         moves = [s.at(at) for at in range(j, k) if s.at(at).kind == "move"]
         named = [Fact("move", one.start, one.end, one.mention) for one in moves]
+        named += [_scope_of(s.at(at)) for at in range(j, k) if s.at(at).name("scope")]
         return [*named, Fact("instead", item.start, s.at(end - 1).end, (value, s.at(k + 1).value, unit))], end
     of_so_many = s.at(i + 2)
     parted = s.at(i + 1).text == "/" and of_so_many.kind == "num" and s.at(i + 3).has("sets", "sets")
@@ -368,7 +373,10 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         amount = s.kg(value, unit) if kind == "load" else value
         if kind == "load" and value > MOST_MORE and sign > 0:
             return None  # "got 52.5 kg up"
-        return [Fact("delta", item.start, s.at(j).end, (amount, kind, sign))], j + 1
+        note = {
+            "open": kind == "reps" and not any(s.at(k).has("reps") for k in range(i, j + 1))
+        }  # "one extra": of what
+        return [Fact("delta", item.start, s.at(j).end, (amount, kind, sign), note)], j + 1
     slash = s.at(i + 1).text == "/" and s.at(i + 2).kind == "num" and s.at(i + 3).has("sets", "sets")
     if slash and 0 < value <= (s.at(i + 2).value or 0) <= MOST_RANGE:
         note = {"of_plan": int(s.at(i + 2).value or 0)}  # "4/5 sets"
@@ -403,3 +411,9 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
     if s.at(i + 1).text in little("out_of") and s.at(i + 2).text in little("those"):
         return [Fact("count", item.start, s.at(i + 2).end, int(value), {"those": True})], i + 3
     return None
+
+
+def _scope_of(item: Item) -> Fact:
+    """The set that stands between a value and "instead of": "got 4 on the first set instead of 3"."""
+    name = item.name("scope") or ""
+    return Fact("scope", item.start, item.end, int(name) if name.isdigit() else name, {"text": item.text})

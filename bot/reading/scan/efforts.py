@@ -191,6 +191,8 @@ def effort_after(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("rows", number.start, mark.end, rows, {"plain": True})], j + 1  # "tres de diez de curl"
     if mark.has("effort", "after") and mark.end - mark.start > 1 and (s.at(j + 1).kind == "move" or few):
         return [Fact("ask", number.start, mark.end, "sets")], j + 1  # "tres de diez flexiones": no score
+    if mark.has("effort", "after") and mark.end - mark.start > 1 and number.spelled and high == 1:
+        return None  # "un disco de 20 y uno de 10"
     if mark.has("effort", "after") and high > 10:
         return None  # "+20 rpe …"
     if mark.has("effort", "rir"):

@@ -18,6 +18,8 @@ def lone_number(s: Scanner, i: int, item: Item, value: float) -> tuple[list[Fact
         return None
     if after.text in little("plate_ending") and not after.space and s.at(i + 2).has("load", "tool"):
         return None  # "24er Kettlebell"
+    if unit == "sec" and s.at(i - 1).text in little("bounded"):
+        return [Fact("ask", s.at(i - 1).start, after.end, "hold_s")], i + 2  # "all under 15 s"
     if unit in ("sec", "min"):
         return _timed(s, i, item, value, unit)
     if after.has("sets", "sets"):

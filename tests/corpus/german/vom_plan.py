@@ -206,7 +206,7 @@ say("die letzten zwei nur 10", "tuck_planche 3x12s; tuck_planche 2x10s", today=P
 say("erledigt, alle 12 s", "tuck_planche 5x12s", today=PLANCHE)
 say("Topsatz 3 mit 30, RPE 9. Einarmig links 1 rechts 1", "pull_up 3 +30 @9; one_arm_hand_on_biceps LR 1", today=TEST)
 say("Topsatz nur 2, den dritten nicht geschafft", "pull_up 2 +30 fail", today=TEST)
-say("links geschafft, rechts nicht", "one_arm_hand_on_biceps L 1", today=TEST)
+say("links geschafft, rechts nicht", "one_arm_hand_on_biceps L 1; one_arm_hand_on_biceps R 0 fail", today=TEST)
 say("Deload erledigt, ging locker", "pull_up 2x3 +17.5", today=DELOAD)
 say(
     "Liegestütze 15 15 12, Beinheben gemacht, Chin-ups nach Plan",

@@ -1,0 +1,37 @@
+"""Short names on a day that plans the ring variant: "rows done" of planned ring rows, "dips 8 8 7" of ring dips."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.facts import Fact
+from bot.reading.message import Message
+
+ON_RINGS = {"row": "ring_row", "dip": "ring_dip", "pull_up": "ring_pull_up", "muscle_up": "ring_muscle_up"}
+WORDS = {"row": 1, "dip": 1, "pull_up": 2, "muscle_up": 2}  # so many words at most: "barbell rows" are none on rings
+
+
+def as_planned(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """The movements named, the plan's ring variant for a name that only lacks "ring", where nothing else is meant."""
+    planned = {one.movement for one in message.context.today or ()}
+    told = {fact.value.movement for fact in facts if fact.kind == "move"}
+    meant = {
+        short: ring
+        for short, ring in ON_RINGS.items()
+        if short in told and ring in planned and short not in planned and ring not in told
+    }
+    if not meant:
+        return list(facts)
+    return [
+        replace(fact, value=replace(fact.value, movement=meant[fact.value.movement]))
+        if fact.kind == "move" and fact.value.movement in meant and _short(fact)
+        else fact
+        for fact in facts
+    ]
+
+
+def _short(fact: Fact) -> bool:
+    """Whether a movement is named by its short name alone."""
+    mention = fact.value
+    return bool(mention.features == {mention.movement} and mention.end - mention.start <= WORDS[mention.movement])

@@ -1,0 +1,46 @@
+"""What a clause leaves open of planned sets, and is asked: "handstands all under 15 s", "as planned but one extra"."""
+
+from __future__ import annotations
+
+from bot.reading.little import little
+from bot.reading.plan.ground import plan_names
+from bot.reading.plan.state import Said, Told
+from bot.reading.reading import Ask
+
+
+def unclear(told: Told, said: Said) -> bool:
+    """Ask what a clause leaves open, and take nothing else from it; whether there was such a thing."""
+    asked = next((fact for fact in said.clause.facts if fact.kind == "ask"), None)
+    if asked is None:
+        return _one_more(told, said)
+    told.asks.append(Ask(asked.value, told.message.span(asked.start, asked.end)))
+    targets = said.clause.targets
+    if asked.note.get("outcome"):  # "missed the single on the left" of several a side
+        targets = targets or [at for at, row in enumerate(told.rows) if row.side is not None]
+    for at in targets:
+        if asked.value == "load_kg":
+            told.rows[at].load_kg, told.rows[at].load_open = None, True
+        told.keep[at] = asked.value == "load_kg"
+    return True
+
+
+def of_something_else(told: Told, said: Said) -> bool:
+    """Whether a clause says "done" of what the plan has not, "stretching done", while others name what it has."""
+    if said.named or said.values or not any(clause.targets for clause in told.clauses):
+        return False
+    done = next((at for at, fact in enumerate(said.clause.facts) if plan_names(fact) & {"done"}), 0)
+    before = said.clause.facts[done - 1] if done else None
+    if before is None:
+        return False
+    word = told.message.tokens[before.end - 1].text
+    return before.kind == "move" or (before.kind == "word" and word not in little("all_done"))
+
+
+def _one_more(told: Told, said: Said) -> bool:
+    """ "As planned but one extra": a rep or a set, and of what, is not said."""
+    more = next((fact for fact in said.values if fact.kind == "delta" and fact.note.get("open")), None)
+    whole = any(fact.value == "all" for fact in said.scoped) or said.names & {"every", "all_lifts"}
+    if more is None or said.named or said.scoped or whole or not (told.several or told.everything):
+        return False
+    told.ask("sets", said.clause)
+    return True
