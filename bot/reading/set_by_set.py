@@ -9,6 +9,7 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
+LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_dip muscle_up".split())
 LEAST_IN_TURN = 2
 MOST_REPS = 25
 LEAST_LOAD = 10  # of "then 20 and 5": kilograms and reps
@@ -16,8 +17,23 @@ LEAST_LOAD = 10  # of "then 20 and 5": kilograms and reps
 
 def set_by_set(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with what each number of a row of sets is."""
+    facts = _load_before_list(facts)
     facts = _told_behind(message, facts if message.context.today else _at_the_end(facts))
     return _load_and_reps(_ends_with_one(_each_by_its_place(facts)))
+
+
+def _load_before_list(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Dips 10: 8 8 7": more than any of the sets, and neither their number nor their sum: their load."""
+    out = list(facts)
+    for at in range(len(facts) - 3):
+        move, many, mark, told = facts[at : at + 4]
+        listed = told.kind == "rows" and told.note.get("list") and mark.note.get("mark") == ":"
+        if move.kind != "move" or many.kind != "bare" or not listed or move.value.movement not in LOADED:
+            continue
+        reps = [entry.reps or 0 for entry in told.value]
+        if many.value > max(reps) and many.value not in (len(reps), sum(reps)) and min(reps) > 0:
+            out[at + 1] = Fact("load", many.start, many.end, many.note.get("kg", many.value), {"how": "plus"})
+    return out
 
 
 def _at_the_end(facts: Sequence[Fact]) -> Sequence[Fact]:

@@ -9,6 +9,7 @@ from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import members, plan_names
 
 
@@ -17,6 +18,12 @@ def all_told(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> li
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         closes = at + 1 == len(facts) or facts[at + 1].kind in ("sep", "claim")
+        if fact.kind == "rounds" and _rounds_of(facts[at + 1 : at + 2], fact, rows):
+            out.append(Fact("count", fact.start, fact.end, fact.value, {"only": True}))
+            continue
+        if _those_after_first(out, fact, facts[at + 1 : at + 2], rows):
+            out.append(Fact("scope", fact.start, fact.end, ("from", 2), {"text": ""}))
+            continue
         if closes and _all_sets(out, fact, rows):
             out[-1] = replace(out[-1], end=fact.end, note={**out[-1].note, "names": ["done"]})
             continue
@@ -24,6 +31,29 @@ def all_told(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> li
             fact = Fact("plan", fact.start, fact.end, "done", {"names": ["done"]})
         out.append(fact)
     return out
+
+
+def _rounds_of(after: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
+    """ "Only 2 rounds of archers": fewer than the plan has."""
+    if not after or after[0].kind != "move":
+        return False
+    own = [row for row in rows if row.movement in members(after[0].value)]
+    pairs = {row.side for row in own} == {"left", "right"}
+    return int(fact.value) in range(1, len(own) // (2 if pairs else 1))
+
+
+def _those_after_first(before: Sequence[Fact], fact: Fact, after: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "First set 20 kg, then 4 sets with 17.5" of five planned: the others."""
+    if fact.kind != "count" or fact.note.get("only") or not after or after[0].kind != "load":
+        return False
+    told = [one for one in before if one.kind not in ("word", "sep")][-3:]
+    kinds = [one.kind for one in told[-2:]]
+    if kinds != ["scope", "load"] or told[-2].value not in ("first", 1):
+        return False
+    named = told[0] if len(told) == 3 and told[0].kind == "move" else None
+    own = [row for row in rows if row.movement in members(named.value)] if named is not None else []
+    many = len(own) if own else len(main_rows(rows))
+    return bool(fact.value == many - 1)
 
 
 def _all_sets(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:

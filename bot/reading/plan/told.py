@@ -49,6 +49,9 @@ def take(told: Told, clause: Clause) -> None:
             # "same but heavier": by how much is not said
             told.ask("load_kg", clause)
             return
+        if {"less", "all_lifts", "done"} <= said.names:
+            lighter(told, clause)  # "did everything a bit lighter"
+            return
         only_named(told, said)
         return
     if all(fact.kind == "assist" and fact.value is None for fact in said.values):
@@ -99,6 +102,14 @@ def take(told: Told, clause: Clause) -> None:
         for at in range(min(targets)):
             told.keep.setdefault(at, True)  # "out after the third set of pull-ups": what comes before them was done
     alter(told, clause, targets)
+
+
+def lighter(told: Told, clause: Clause) -> None:
+    """All was done with less than planned: by how much is not said."""
+    told.ask("load_kg", clause)
+    for row in told.rows:
+        if row.load_kg:
+            row.load_kg, row.load_open = None, True
 
 
 def _none_by_side(told: Told, targets: list[int]) -> bool:

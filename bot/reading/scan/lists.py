@@ -92,8 +92,10 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         elif mark.has("load", "plus") and s.unit_at(after + 2) in ("kg", "lb"):
             break
         elif mark.has("sep", "and") and s.at(after + 1).kind == "num":
-            goes_on = s.at(after + 2).kind == "num" or (s.at(after + 2).text == "," and s.at(after + 3).kind == "num")
-            if set(marks) == {"+"} or (goes_on and len(numbers) > 2 and set(marks) <= {",", " "}):
+            goes_on = s.at(after + 2).kind == "num" or (
+                s.at(after + 2).text in (",", "/") and s.at(after + 3).kind == "num"
+            )
+            if set(marks) == {"+"} or (goes_on and len(numbers) > 2 and set(marks) <= {",", " ", "/"}):
                 break  # "2+1+1 and 2+1+1", "4 4 4 4 and 8 8 8": two lists
             marks.append("&")
             j = after + 1

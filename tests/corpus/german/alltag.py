@@ -242,3 +242,13 @@ say(
     "pull_up 2x4 +20 @7; pull_up 4 +20 @8; pull_up 4 +20 @9",
 )
 say("Klimmzüge 3x3, oben 2 Sekunden gehalten", "pull_up 3x3 top")
+say("Dips 10: 8 8 7", "dip 8,8,7 +10")
+plan("zu müde gewesen, nur 2 Runden Archer und 3 Sätze KZ", "archer_pull_up 2x2 LR; pull_up 3x3 +20")
+plan(
+    "alles ein bisschen leichter gemacht",
+    f"{ARCHERS}; pull_up 5x3 +?; dip 3x8 +?",
+    ask="load_kg: alles ein bisschen leichter",
+)
+plan("Klimmzüge: erster Satz 20kg, dann 4 Sätze mit 17,5kg", "pull_up 3 +20; pull_up 4x3 +17.5")
+plan("3/3/3/2/2 und 8/8/7", does="report", ask="movement: 3/3/3/2/2 und 8/8/7")
+plan("KZ 20: 3 3 3 2 2, Dips 10: 8 8 7", "pull_up 3,3,3,2,2 +20; dip 8,8,7 +10")
