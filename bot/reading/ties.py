@@ -191,6 +191,7 @@ def _judged(message: Message, facts: Sequence[Fact]) -> list[Fact]:
         before = facts[at - 1] if at else None
         closes = at + 1 == len(facts) or facts[at + 1].kind == "sep"
         closes = closes or (facts[at + 1].kind == "word" and (at + 2 == len(facts) or facts[at + 2].kind == "sep"))
+        closes = closes or _of_effort(message, facts[at + 1 : at + 4])
         sure = fact.kind == "bare" and LEAST_JUDGED <= fact.value <= 10 and closes and before is not None
         if sure and before is not None and before.kind == "scope" and before.value in (("last", 1), ("first", 1)):
             out[-1] = replace(before, value=before.value[0])
@@ -203,6 +204,12 @@ def _judged(message: Message, facts: Sequence[Fact]) -> list[Fact]:
             continue
         out.append(fact)
     return out
+
+
+def _of_effort(message: Message, after: Sequence[Fact]) -> bool:
+    """ "eine glatte 7 von der Anstrengung": what the number is of."""
+    words = [fact for fact in after if fact.kind == "word"]
+    return any(message.tokens[fact.start].text in little("effort_word") for fact in words)
 
 
 def _rating(message: Message, before: Sequence[Fact], closes: bool) -> int | None:

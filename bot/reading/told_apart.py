@@ -10,11 +10,11 @@ from bot.reading.message import Message
 from bot.reading.rated_lifts import rated_lifts
 from bot.reading.rounds_told import rounds_told
 from bot.reading.set_by_set import set_by_set
-from bot.reading.unsure import added, many_of_a_weight
+from bot.reading.unsure import added, in_the_hang, many_of_a_weight
 from bot.reading.verdicts import verdicts
 
 
 def told_apart(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """Crosses, loads of two plates, verdicts, sets one by one, rounds and rows of efforts."""
-    facts = many_of_a_weight(added(crossed(message, rated_lifts(message, facts))))
+    facts = in_the_hang(many_of_a_weight(added(crossed(message, rated_lifts(message, facts)))))
     return rounds_told(set_by_set(message, verdicts(message, facts)))

@@ -55,6 +55,19 @@ def added(facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
+def in_the_hang(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Ring rows 3x12, then twice 30 s im Hang": seconds behind other work are of another movement; asked."""
+    out = list(facts)
+    for at in range(1, len(facts) - 1):
+        then, holds, where = facts[at - 1 : at + 2]
+        timed = holds.kind == "rows" and all(entry.hold_s for entry in holds.value)
+        apart = then.kind == "sep" and then.value == 2 and where.kind == "flag" and where.value == "pause_bottom"
+        reps = any(fact.kind == "rows" and any(entry.reps for entry in fact.value) for fact in facts[:at])
+        if timed and apart and reps:
+            out[at] = Fact("ask", holds.start, where.end, "movement")
+    return out
+
+
 def many_of_a_weight(facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Pull-ups 3x5 with 2x10 kg": one load of two plates, or the weight of one; asked."""
     out = list(facts)

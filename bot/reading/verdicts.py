@@ -9,6 +9,7 @@ from bot.reading.little import little
 from bot.reading.message import Message
 
 LEAST_TRIES = 2
+LEAST_LOAD = 15  # a bare number that went up as a load
 TRIED = frozenset({"one_rm", "amrap", "attempt"})
 
 
@@ -34,14 +35,22 @@ def _counted(facts: Sequence[Fact]) -> Sequence[Fact]:
 def _by_load(facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "1RM: 52.5 kg up", "got 52.5 kg up": a load that went up is a single."""
     out: list[Fact] = []
+    tested = any(fact.value == "one_rm" for fact in facts if fact.kind == "scheme")
     for at, fact in enumerate(facts):
         out.append(fact)
+        if tested and fact.kind == "bare" and fact.value >= LEAST_LOAD and at + 1 < len(facts) and _went(facts[at + 1]):
+            out[-1] = Fact("rows", fact.start, fact.end, [Entry(1)], {"own_load": fact.note.get("kg", fact.value)})
+            continue
         loads = [one for one in facts[max(0, at - 1) : at + 2] if one.kind == "load" and one.value]
         went = fact.kind == "scheme" and fact.value == "got" and len(loads) == 1
         if went and (loads[0].end == fact.start or fact.end == loads[0].start):
             one = Fact("rows", fact.start, fact.end, [Entry(1)], {"one": True, "reps": True})
             out[-1:] = [fact, one] if loads[0].end == fact.start else [one]
     return out
+
+
+def _went(fact: Fact) -> bool:
+    return fact.kind == "scheme" and fact.value == "got"
 
 
 def _by_place(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:

@@ -212,7 +212,8 @@ def _give_words(words: BodyWords, places: list[Place], bounds: tuple[int, int], 
         if near is None or near.others:
             continue
         if hit.name == "none":
-            near.free = True
+            elsewhere = hit.start > 0 and words.tokens[hit.start - 1].text in little("elsewhere")
+            near.free = near.free or not elsewhere  # "finger numb, otherwise no pain"
         elif hit.name == "injured":
             # "tore my biceps in 2019" is history
             near.hurts = near.hurts or (cues is not None and not cues.within("past", *bounds))

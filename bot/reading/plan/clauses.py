@@ -164,8 +164,8 @@ def _excepts(clause: Clause) -> bool:
 
 
 def _only_value(clause: Clause) -> bool:
-    silent = ("word", "scheme", "bare", "rows", "side", "load")
-    told = any(fact.kind in ("bare", "rows", "load") for fact in clause.facts)
+    silent = ("word", "scheme", "bare", "rows", "side", "load", "instead")
+    told = any(fact.kind in ("bare", "rows", "load", "instead") for fact in clause.facts)
     return told and all(fact.kind in silent or plan_names(fact) <= {"only", "the"} for fact in clause.facts)
 
 

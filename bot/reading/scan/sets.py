@@ -380,6 +380,7 @@ def _set_word(s: Scanner, i: int, plural: bool) -> tuple[list[Fact], int] | None
     if (
         s.at(j).kind == "num"
         and not _before_is_number(s, i)
+        and not s.at(i - 1).has("scope")  # "der dritte Satz 4": its reps
         and not s.at(j + 1).has("times", "x")
         and s.whole(s.at(j).value or 0.5)
     ):
@@ -407,7 +408,7 @@ def _counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] |
             Fact("scheme", mark.start, mark.end, "ladder", {"names": []}),
             Fact("rounds", item.start, mark.end, int(item.value)),
         ], i + 2
-    if item.has("count") and not item.has("times"):
+    if item.has("count") and not item.has("times") and not (item.value is not None and s.at(i + 1).has("unit")):
         reps = int(item.name("count") or 1)
         return [Fact("rows", item.start, item.end, [Entry(reps)], {"each_of": True, "word": True})], i + 1
     if item.text in little("a") and s.at(i + 1).has("count"):
