@@ -32,7 +32,9 @@ def span_of(
         near = [
             day
             for day in days
-            if day.kind in ("range", "length", "date", "dom") or day.link in ("until", "back", "from")
+            if day.kind in ("range", "length", "date", "dom")
+            or day.link in ("until", "back", "from")
+            or ("ill" in absent and day.shift == 0 and not day.link)  # "Not today. Migraine."
         ]
     near = [day for day in near if day.kind != "vague" or day.ahead]
     ranges = [day for day in days if day.kind == "range" and day.ahead]

@@ -203,7 +203,8 @@ def _pair(mend: _Mend) -> tuple[_Value, _Value, int, int] | None:
             continue
         for hit in mend.between("not", one.end, two.start):
             # "22.5, not 20"; "5 reps not 6"
-            if hit.start - one.end <= NEAR and _only_little(tokens, hit.end, two.start):
+            between = hit.start - one.end - _of_sets(mend, one.end, hit.start)
+            if between <= NEAR and _only_little(tokens, hit.end, two.start):
                 first = next((v for v in values if v.text), None) if two.text else None
                 now = first if first is not None and first.start < two.start else one
                 return now, two, now.start, two.end
@@ -238,6 +239,11 @@ def _pair(mend: _Mend) -> tuple[_Value, _Value, int, int] | None:
             ):
                 return two, one, one.start, two.end
     return None
+
+
+def _of_sets(mend: _Mend, start: int, end: int) -> int:
+    """How many tokens say which set it was: "1 on the second set, not 2"."""
+    return sum(hit.end - hit.start for hit in longest(mend.between("which", start, end)))
 
 
 def _of_values(mend: _Mend, now: _Value, was: _Value, start: int, end: int) -> list[Claim]:

@@ -135,7 +135,7 @@ def worded(hits: DayHits, hit: Hit) -> Day | None:
         return hits.both(hit, "date", of_month(today, month, day, False), of_month(today, month, day, True))
     if not numbers and any(t.value is not None for t in hits.tokens[hit.start : hit.end]):
         return None  # "am 14.2.": day and month in one number
-    if _counts(hits, hit):
+    if _counts(hits, hit) or (hit.name == "plain_day" and _at_work(hits, hit)):
         return None
     day = numbers[0] if numbers else 1
     of = hit.end + 1 if hit.end < len(hits.tokens) and hits.tokens[hit.end].text in little("before_month") else hit.end
@@ -154,6 +154,12 @@ def _counts(hits: DayHits, hit: Hit) -> bool:
     at = next((at for at in range(hit.start, hit.end) if hits.tokens[at].value is not None), hit.end)
     owned = bool(at) and any(hits.tokens[at - 1].text.endswith(mark) for mark in little("owner"))
     return owned or hits.has("no_date", at) is not None
+
+
+def _at_work(hits: DayHits, hit: Hit) -> bool:
+    """ "Stuck at work until 9": an hour."""
+    before = {token.text for token in hits.tokens[max(0, hit.start - 3) : hit.start]}
+    return not before.isdisjoint(little("by_the_clock"))
 
 
 def _year(hits: DayHits, at: int) -> tuple[int | None, int]:

@@ -75,6 +75,12 @@ def the_rows(rows: Sequence[Row], values: list[Fact]) -> list[int]:
     return []
 
 
+def per_side(rows: Sequence[Row], clause_facts: Sequence[Fact]) -> bool:
+    """Whether "2 singles per arm" is told of a plan whose main lift has no sides, and other work has."""
+    each = any(fact.kind == "side" and fact.value == "each" and not fact.note.get("plain") for fact in clause_facts)
+    return each and any(row.side for row in rows) and not any(rows[at].side for at in main_rows(rows))
+
+
 def of_pair(rows: Sequence[Row], values: list[Fact]) -> bool:
     """Whether "1/1" is told of a plan whose main lift has no such pair, and whose one-sided work has."""
     if len(values) != 1 or values[0].kind != "rows" or values[0].note.get("mark") != "/" or len(values[0].value) != 2:

@@ -100,7 +100,7 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     times = [f for f in facts if f.kind == "rows"]
     if scoped and held and all(row.hold_s is not None for row in held) and len(times) == 1 and times[0].note.get("one"):
         return True
-    return bool(names & set(PARTS) and names & {"fine", "only"})
+    return bool(names & set(PARTS) and names & {"fine", "only", "no_rest"})
 
 
 def _of_each_set(message: Message, facts: Sequence[Fact]) -> bool:

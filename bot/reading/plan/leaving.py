@@ -69,7 +69,8 @@ def first_only(told: Told, said: Said) -> bool:
         return False
     if not said.names & {"skipped", "except", "not"} and _beyond(told, said):
         return True
-    if not did and not said.names & {"only", "planned", "done", "same", "quit"}:
+    closed = any("no_rest" in clause.names for clause in told.clauses)  # "warm-up and top set, nothing more"
+    if not did and not closed and not said.names & {"only", "planned", "done", "same", "quit"}:
         return False
     scope = said.scoped[-1].value
     if scope == "all" or (scope == "last" and not said.names & {"only"}):

@@ -41,6 +41,9 @@ def by_outcome(facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
 
 def _each(piece: list[Fact], singles: int) -> list[Fact]:
     """ "3 each arm" of three planned singles a side is all of them; "2 each arm" may be reps, and is asked."""
+    pairs = [fact for fact in piece if fact.kind == "rows" and fact.note.get("mark") == "/" and len(fact.value) == 2]
+    if len(pairs) == 1 and all(fact is pairs[0] or _silent(fact) for fact in piece):
+        return _pair(piece, pairs[0], singles)
     sides = [fact for fact in piece if fact.kind == "side"]
     told = [fact for fact in piece if fact.kind == "bare"]
     if len(sides) != 1 or sides[0].value != "each" or len(told) != 1 or not 1 < told[0].value <= singles:
@@ -52,6 +55,17 @@ def _each(piece: list[Fact], singles: int) -> list[Fact]:
     if told[0].value == singles:
         return [*moves, Fact("count", start, end, singles, {"outcome": True})]
     return [*moves, Fact("ask", start, end, "sets", {"outcome": True})]
+
+
+def _pair(piece: list[Fact], pair: Fact, singles: int) -> list[Fact]:
+    """ "3/2" of three planned singles a side counts them; whether the third was missed or left out is asked."""
+    many = [entry.reps or 0 for entry in pair.value]
+    if max(many) < 2 or max(many) > singles:
+        return piece
+    moves = [fact for fact in piece if fact.kind == "move"]
+    if min(many) == singles:
+        return [*moves, Fact("count", pair.start, pair.end, singles, {"outcome": True})]
+    return [*moves, Fact("ask", pair.start, pair.end, "sets", {"outcome": True})]
 
 
 def _pieces(facts: Sequence[Fact]) -> list[list[Fact]]:

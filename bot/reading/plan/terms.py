@@ -17,6 +17,7 @@ from bot.reading.plan.choosing import counted_rows
 from bot.reading.plan.ground import PARTS, ground, members, plan_names
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.reasons import without_reasons
+from bot.reading.plan.singles import singles_named
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.value import MORE_REPS, SAME_KG, near_load, near_reps
 
@@ -31,7 +32,10 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     quoted = _quoted(message)
     told = [fact for fact in facts if not any(start <= fact.start < end for start, end in quoted)]
     told = [_of_reps(message, fact, rows) for fact in told]
+    told = _one_short(told)
     told = [fact for at, fact in enumerate(told) if not (_article(told, at) or _at_first(told, at))]
+    told = [_joining(told, at) for at in range(len(told))]
+    told = singles_named(message, told, rows)
     told = _named_by_reps(_plural(message, told, rows), rows)
     told = _leaving(message, told)
     told = ticked_off(message, told)
@@ -149,18 +153,27 @@ def _ranges(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 def _all_of_them(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "All 5 sets rpe 8" of five planned: all of them, not five of something."""
     out: list[Fact] = []
-    for fact in facts:
+    for at, fact in enumerate(facts):
         counted = fact.kind == "count" and not fact.note.get("of_plan") and out and out[-1].kind == "scope"
         the = fact.kind == "count" and len(facts) > 2 and out and plan_names(out[-1]) & {"the"}
         if the and not fact.note.get("of_plan") and counted_rows(rows, int(fact.value)):
             out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": ""})  # "las dos series"
             continue
         of_load = (
-            fact.kind == "bare" and fact.note.get("spelled") and any(one.kind in ("bare", "load") for one in out[-4:])
+            fact.kind == "bare"
+            and (fact.note.get("spelled") or any(one.kind == "instead" for one in out))
+            and any(one.kind in ("bare", "load", "instead") for one in out[-4:])
         )
         if of_load and plan_names(out[-1]) & {"the"} and counted_rows(rows, int(fact.value)):
             out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": ""})  # "27,5 en las cuatro"
             continue
+        ends = at + 1 == len(facts) or facts[at + 1].kind == "sep"
+        told = any(one.kind in ("instead", "rows", "load") for one in out)
+        of_all = (
+            fact.kind == "bare" and ends and told and bool(out) and out[-1].kind == "scope" and out[-1].value == "all"
+        )
+        if of_all and counted_rows(rows, int(fact.value)) and not any(row.reps == fact.value for row in rows):
+            continue  # "doubles not triples, all 5"
         if counted and out[-1].value == "all" and counted_rows(rows, int(fact.value)):
             out[-1] = replace(out[-1], end=fact.end, note={**out[-1].note, "sets": int(fact.value), "names": ["done"]})
             continue
@@ -299,6 +312,27 @@ def _sets_instead(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
                 continue
         out.append(fact)
     return out
+
+
+def _one_short(facts: Sequence[Fact]) -> list[Fact]:
+    """ "One lever short": a set of them."""
+    out: list[Fact] = []
+    for fact in facts:
+        last = out[-2:]
+        named = [one.kind for one in last] == ["bare", "move"] and last[0].value == 1
+        if named and last[0].note.get("spelled") and fact.start == last[1].end and plan_names(fact) & {"less"}:
+            out[-2:] = [last[1], Fact("count", last[0].start, fact.start, 1)]
+        out.append(fact)
+    return out
+
+
+def _joining(facts: Sequence[Fact], at: int) -> Fact:
+    """The "+" of "warm-up + top set only"."""
+    fact = facts[at]
+    beside = [one for one in (*facts[at - 1 : at], *facts[at + 1 : at + 2]) if one.kind in ("plan", "scope", "move")]
+    if fact.kind != "word" or fact.value != "+" or len(beside) != 2:
+        return fact
+    return Fact("sep", fact.start, fact.end, 1, {"mark": "and"})
 
 
 def _at_first(facts: Sequence[Fact], at: int) -> bool:

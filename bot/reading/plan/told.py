@@ -7,7 +7,7 @@ from dataclasses import replace
 from bot.reading.facts import Fact
 from bot.reading.plan.adding import of_added, one_beyond, over_plan, sets_more_or_fewer
 from bot.reading.plan.change import change
-from bot.reading.plan.choosing import main_rows, of_pair, pick, the_rows
+from bot.reading.plan.choosing import exact_rows, main_rows, of_pair, per_side, pick, the_rows
 from bot.reading.plan.clauses import Clause
 from bot.reading.plan.fewer import so_many_each
 from bot.reading.plan.ground import GLOBAL, PARTS, plan_names
@@ -70,13 +70,13 @@ def take(told: Told, clause: Clause) -> None:
             if fact.kind == "effort":
                 told.work.session_rpe = fact.value
         return
-    targets = clause.targets or those_after(told, said) or told.sticky
+    targets = clause.targets or those_after(told, said) or of_another(told, said) or told.sticky
     if not clause.targets and any(fact.kind == "scope" and fact.value == "rest" for fact in clause.facts):
         # "pull-ups with 25 the first, the rest with 22.5"
         targets = [at for at in targets if not told.rows[at].touched] or targets
     if said.named:
         told.sticky, told.sticky_at = clause.targets, clause.sentence
-    if not targets and (said.sided or of_pair(told.rows, said.values)):
+    if not targets and (said.sided or of_pair(told.rows, said.values) or per_side(told.rows, clause.facts)):
         targets = [i for i, row in enumerate(told.rows) if row.side is not None]
     targets = targets or meant(told, said, efforts_only)
     if targets and not said.named and not set(targets) & set(main_rows(told.rows)) and not told.sticky:
@@ -127,6 +127,13 @@ def _set_in_mind(told: Told, said: Said) -> None:
         return
     said.clause.facts.insert(0, told.scope_at[0])
     said.scoped.append(told.scope_at[0])
+
+
+def of_another(told: Told, said: Said) -> list[int]:
+    """ "2x3 archers ok, 4x2 with 30 ok": a scheme that another movement has to the letter, and not the one in mind."""
+    stated = [fact for fact in said.values if fact.kind == "rows"]
+    own = exact_rows(told.rows, stated[0]) if told.sticky and len(stated) == 1 else []
+    return own if own and not exact_rows([told.rows[at] for at in told.sticky], stated[0]) else []
 
 
 def those_after(told: Told, said: Said) -> list[int]:

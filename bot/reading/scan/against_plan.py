@@ -143,7 +143,8 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             sets = s.at(j + 1).has("sets", "sets")
             led = s.at(i - 1).has("plan", "the") and s.at(j + 1).has("load", "at")  # "die ersten 3 mit 22,5"
             alone = item.text.startswith(tuple(little("of_one_set")))  # "im letzten sechs"
-            if sets or two or (nxt.spelled and not alone) or led or _of_so_many(s, i, j + 1):
+            rated = n > 1 and s.at(j + 1).has("effort", "rpe") and not alone  # "last 2 rpe 8"
+            if sets or two or (nxt.spelled and not alone) or led or rated or _of_so_many(s, i, j + 1):
                 end = j + 1 + sets
                 if not s.at(end).has("unit"):
                     return [Fact("scope", item.start, s.at(end - 1).end, (name, int(n)), {"text": item.text})], end
@@ -159,7 +160,9 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     ):
         end = j + 1 + s.at(j + 1).has("sets", "sets")  # "the other 3 fine"
         return [Fact("scope", item.start, s.at(end - 1).end, "rest", {"text": item.text})], end
-    if item.value is not None and 2 <= item.value <= MOST_NAMED and item.spelled and nxt.has("scope", "first", "last"):
+    led = s.at(i - 1).has("plan", "the") or s.at(i - 1).text in little("article")
+    named = item.spelled or (led and nxt.text.endswith(tuple(little("plural"))))  # "las 2 últimas"
+    if item.value is not None and 2 <= item.value <= MOST_NAMED and named and nxt.has("scope", "first", "last"):
         end = j + 1 + s.at(j + 1).has("sets", "sets")
         way = nxt.name("scope")
         return [Fact("scope", item.start, s.at(end - 1).end, (way, int(item.value)), {"text": nxt.text})], end
@@ -345,6 +348,10 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
     if mark.has("plan", "more_reps", "less_reps") and unit in (None, "reps") and value <= 10:
         sign = 1 if mark.has("plan", "more_reps") else -1
         return [Fact("delta", item.start, mark.end, (value, "reps", sign))], j + 1
+    behind = s.at(j + 1)
+    excepts = mark.has("plan", "except") or mark.text in little("except_or_less")
+    if excepts and (behind.has("scope") or behind.has("plan", "the") or behind.text in little("article")):
+        return None  # "todas de 3 menos la última"
     if mark.has("plan", "less", "more") and not mark.has("effort", "rir") and s.at(j + 1).kind != "num":
         sign = -1 if mark.has("plan", "less") else 1
         if unit is None and (s.at(j + 1).has("reps") or s.at(j + 1).has("sets")):

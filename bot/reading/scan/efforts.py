@@ -30,6 +30,10 @@ def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if number.value is not None and number.value <= 5 and s.at(j + 1).has("effort", "more", "rir"):
             last = s.at(j + 1)
             return [Fact("effort", item.start, last.end, 10.0 - number.value)], j + 2
+        could = number.kind == "num" and any(word in little("would_have") for word in item.text.split())
+        if could and s.at(j + 1).text in (".", ",", "!", ";", ")") and (s.at(i - 1).text in (",", ".", "(") or i == 0):
+            # "3 at 37.5, could have done 4": no set, and no effort told
+            return [Fact("word", item.start, number.end, None, {"noise": True})], j + 1
         after = s.at(j + 1)
         other = after.has("effort") or after.has("unit") or after.has("reps") or after.has("sets") or after.has("times")
         rated = number.value is not None and 5 <= number.value <= 10 and not number.spelled

@@ -15,6 +15,9 @@ LEAST_LOAD = 15  # numbers from it on, before "singles", are loads
 FIGURES_OF_TEMPO = (3, 4)
 
 
+FRACTIONS = ([3, 4], [1, 2], [2, 3], [1, 3])  # so far a rep went
+
+
 def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """ "5,5,4", "5/5/4", "20-18-15", "12s 10s 9s", "2+2+1", "15, 17.5, 20 kg"."""
     numbers: list[tuple[float, str | None, Item]] = []
@@ -58,7 +61,7 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             or (nxt.has("side", "left", "right") and not side_first)
             or nxt.has("effort", "rir")
             or nxt.has("unit", "percent")
-            or (nxt.kind == "move" and marks and marks[0] == "," and _after_movement(s, i))
+            or (nxt.kind == "move" and marks[:1] == [","] and _after_movement(s, i) and not _own_list(s, after, item))
             or (unit in ("kg", "lb") and numbers[-1][1] is None and marks[-1:] == [" "])
             or (nxt.has("count") and min(item.value, *(one[0] for one in numbers)) < LEAST_LOAD)
             or (nxt.text.isalpha() and not nxt.space and nxt.text in little("ordinal_ending"))
@@ -110,6 +113,8 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     marks = marks[: max(0, len(numbers) - 1)]
     if len(numbers) < 2:
         return None
+    if [number[0] for number in numbers] in FRACTIONS and s.at(i - 1).text in little("perhaps"):
+        return [Fact("word", s.at(i).start, s.at(ends[-1] - 1).end, None, {"noise": True})], ends[-1]  # "about 3/4 up"
     if len(numbers) == 2 and marks == ["-"]:
         return None  # a range
     if "/" in marks and set(marks[0::2]) == {"/"} and len(numbers) % 2 == 0 and set(marks[1::2]) <= {",", "&", " "}:
@@ -163,6 +168,16 @@ def _plus(s: Scanner, at: int, last: int) -> tuple[list[Fact], int] | None:
     link = Fact("link", sign.start, sign.end, "straight")
     rows = [Entry(int(value))]
     return [link, Fact("rows", number.start, number.end, rows, {"one": True, "reps": True})], at + 2
+
+
+def _own_list(s: Scanner, move: int, last: Item) -> bool:
+    """Whether the movement has a list behind it, so that the number before it ends the list of the one named before.
+
+    "Chins 6,6,6,6 ring rows 12,12,12" against "pull-ups 5, 5, 5, 8 dips".
+    """
+    first = s.at(move + 1)
+    listed = s.at(move + 2).text in (",", "/") and s.at(move + 3).kind == "num"
+    return first.kind == "num" and (listed or not last.space)
 
 
 def _after_movement(s: Scanner, i: int) -> bool:

@@ -189,3 +189,49 @@ say("on set 3 I did 4 not 5", fix=("reps", 5, 4, None, None, 3))
 say("tell Anna I'll send the video tomorrow", does="for_coach")
 say("ran into my old coach, he's 72 and still does 10 pull ups", does="smalltalk", does_or=("unknown",))
 say("met a guy at the park, 60 years old, does 15 chin ups easy", does="smalltalk", does_or=("unknown",))
+
+# A second round, mended later
+say("doubles not triples today, all 5", "pull_up 5x2 +22.5", today=ONE)
+say("first 3 sets easy (rpe 6), last 2 rpe 8", "pull_up 3x3 +22.5 @6; pull_up 2x3 +22.5 @8", today=ONE)
+say(
+    "one lever short, everything else done",
+    "advanced_tuck_front_lever 4x10s; l_sit 3x20s; hanging_leg_raise 3x10",
+    today=HOLDS,
+)
+say(
+    "Did the pull-ups first, then singles were terrible: only one per arm. Push-ups normal",
+    f"{WARMED}; {ARMS}; pull_up 4x4 +25; push_up 3x15",
+    today=WARM,
+)
+say("Just the warm-up and 2 singles per arm today", f"{WARMED}; {ARMS}", today=WARM)
+say(
+    "37.5 for 3, could have done 4. OAP: left 1, right 1",
+    "chin_up 3 +37.5; one_arm_pull_up LR 1",
+    today=TEST,
+)
+say("warmup + top set only", "chin_up 5; chin_up 3 +15; chin_up 2 +25; chin_up 3 +37.5", today=TEST)
+say(
+    "chins 6,6,6,6 ring rows 12,12,12 dips 10,10,10 curls 10,10,10",
+    "chin_up 4x6 +15; ring_row 3x12; dip 3x10; biceps_curl 3x10 +10",
+    today=CHINS,
+)
+say("chins 6,6,6,6 ring rows 12,12,12 dips 10,10,10", "chin_up 4x6; ring_row 3x12; dip 3x10")
+say("singles 3/2, push ups done", "push_up 3x20", today=SINGLES, ask="sets: 3/2")
+say(
+    "2x3 archers ok, 4x2 with 30 ok, rows skipped, 3 of the 4 handstands",
+    "archer_ring_shoulder LR 2x3; pull_up 4x2 +30; handstand_hold 3x20s",
+    today=RINGS,
+)
+say("tomorrow is impossible, what about Sunday", does="move", dates="2027-03-05..2027-03-07")
+say(
+    "can I shift everything by two days, just got back from a night shift",
+    does="move",
+    dates="2027-03-04..2027-03-06",
+)
+say("Not today. Migraine.", does="ill", dates="2027-03-04")
+say("took the day off, needed it", does="missed", dates="2027-03-04")
+say("couldn't train on Tuesday, was stuck at work until 9", does="missed", dates="2027-03-02")
+say("I want to stop the programme", does="stop")
+say("is next week a deload?", does="plan_week", dates_or=("2027-03-08..2027-03-14",))
+say("what was my bodyweight in January vs now", does="progress")
+say("left arm did 1 on the second set, not 2", fix=("reps", 2, 1, None, "left", 2))

@@ -57,3 +57,19 @@ say("die Einheit von gestern war eigentlich vom Montag", fix=("performed_on", "2
 say("ups falsch, Dips waren mit 15", fix=("load_kg", None, 15, "dip"))
 say("mein Nachbar ist 68 und macht jeden Morgen 12 Dips", does="smalltalk", does_or=("unknown",))
 say("aus Versehen 6 Sätze gemacht", "pull_up 6x3 +22.5", today=ONE)
+
+say("erste 3 Sätze RPE 6, letzte 2 RPE 8", "pull_up 3x3 +22.5 @6; pull_up 2x3 +22.5 @8", today=ONE)
+say("Mobility gemacht, Klimmzüge nur 3 Sätze", "pull_up 3x4 +25", today=WARM)
+say("nur Aufwärmen und 2 Singles pro Arm", f"{WARMED}; one_arm_hand_on_biceps LR 2x1", today=WARM)
+say("Singles ausgelassen, 4x4 mit 25, Liegestütze 15 15 15", "pull_up 4x4 +25; push_up 3x15", today=WARM)
+say("Aufwärmen + Topsatz, mehr nicht", "chin_up 5; chin_up 3 +15; chin_up 2 +25; chin_up 3 +37.5", today=TEST)
+say(
+    "Chins 6,6,6,6 Ringrudern 12,12,12 Dips 10,10,10",
+    "chin_up 4x6 +15; ring_row 3x12; dip 3x10",
+    today=CHINS,
+)
+say("morgen geht gar nicht, wie wär's mit Sonntag", does="move", dates="2027-03-05..2027-03-07")
+say("hab mir heute freigenommen vom Training", does="missed", dates="2027-03-04")
+say("konnte Dienstag nicht, saß bis 9 im Büro", does="missed", dates="2027-03-02")
+say("ich will mit dem Programm aufhören", does="stop")
+say("ist nächste Woche Deload?", does="plan_week", dates_or=("2027-03-08..2027-03-14",))

@@ -60,3 +60,16 @@ say("la sesión de ayer era en realidad la del lunes", fix=("performed_on", "202
 say("ups mal, los fondos fueron con 15", fix=("load_kg", None, 15, "dip"))
 say("mi vecino tiene 68 y hace 12 fondos cada mañana", does="smalltalk", does_or=("unknown",))
 say("el gimnasio solo tiene un disco de 20 y uno de 10, ¿qué uso para 22,5?", does="equipment", maybe="help")
+
+say("las 3 primeras rpe 6, las 2 últimas rpe 8", "pull_up 3x3 +22.5 @6; pull_up 2x3 +22.5 @8", today=ONE)
+say("movilidad hecha, dominadas solo 3 series", "pull_up 3x4 +25", today=WARM)
+say("calentamiento y serie top, nada más", "chin_up 5; chin_up 3 +15; chin_up 2 +25; chin_up 3 +37.5", today=TEST)
+say(
+    "2x3 arqueras bien, 4x2 con 30 bien, sin remo, 3 de los 4 pinos",
+    "archer_ring_shoulder LR 2x3; pull_up 4x2 +30; handstand_hold 3x20s",
+    today=RINGS,
+)
+say("mañana imposible, ¿qué tal el domingo?", does="move", dates="2027-03-05..2027-03-07")
+say("hoy me tomé el día libre", does="missed", dates="2027-03-04")
+say("quiero dejar el programa", does="stop")
+say("¿la semana que viene es descarga?", does="plan_week", dates_or=("2027-03-08..2027-03-14",))
