@@ -235,3 +235,12 @@ say("I want to stop the programme", does="stop")
 say("is next week a deload?", does="plan_week", dates_or=("2027-03-08..2027-03-14",))
 say("what was my bodyweight in January vs now", does="progress")
 say("left arm did 1 on the second set, not 2", fix=("reps", 2, 1, None, "left", 2))
+say("same as the paper says, took 90 minutes", "pull_up 5x3 +22.5", mins=90, today=ONE)
+say("didn't dare the one arm. top set 3 reps", "chin_up 3 +37.5", today=TEST)
+say(
+    "pull ups 4x2, weight 27.5. everything else by plan",
+    "archer_ring_shoulder LR 2x3; pull_up 4x2 +27.5; row 3x10 +40; handstand_hold 4x20s",
+    today=RINGS,
+)
+say("I'm out tomorrow, Saturday works though", does="move", dates="2027-03-05..2027-03-06")
+say("I'm out Friday", does="missed", dates="2027-03-05")
