@@ -312,6 +312,7 @@ def _trained(
             hit is not None
             and day.start - hit.end <= NEAR
             and not any(t.value is not None for t in tokens[hit.end : day.start])
+            and not any(t.text in little("and") for t in tokens[hit.end : day.start])  # "de dominadas y ayer 3x10"
             and at > clause[0]
         ):
             return noise

@@ -41,8 +41,9 @@ def wishes(message: Message) -> dict[str, list[Hit]]:
         if hit.table == "want" and not any(_over(no, hit) for no in barred.get(hit.name, ())):
             found.setdefault(hit.name, []).append(hit)
     starts = {start for start, _ in sentence_bounds(message.tokens)}
+    wanted = bool(found)
     for hit in message.hits("intents", "opening"):
-        if hit.start in starts:  # "coach, …" calls, "hi coach, …" greets
+        if hit.start in starts and not wanted:  # "coach, …" calls, "hi coach, …" and "coach, can't train" address
             found.setdefault(hit.name, []).append(hit)
     if whole and "plan_today" in found:
         found.pop("move", None)  # "can I train tomorrow?" names no day that is moved

@@ -23,6 +23,8 @@ def rated_lifts(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     ahead, behind = _row(facts, at + 1), _row_before(facts, at)
     if facts[at].kind == "word" and len(ahead) >= LEAST_LIFTS:
         return [replace(fact, kind="effort") if n in ahead else fact for n, fact in enumerate(facts)]
+    if facts[at].kind == "effort" and ahead and _heads_row(facts, at, ahead):
+        return [replace(fact, kind="effort") if n in ahead else fact for n, fact in enumerate(facts)]
     if facts[at].kind == "effort" and behind:
         return [replace(fact, kind="effort") if n in behind else fact for n, fact in enumerate(facts)]
     return facts
@@ -46,12 +48,19 @@ def _names_effort(message: Message, fact: Fact) -> bool:
     return any(message.tokens[at].text in little("effort_word") for at in range(fact.start, fact.end))
 
 
+def _heads_row(facts: Sequence[Fact], effort: int, ahead: Sequence[int]) -> bool:
+    """ "Archers rpe 8, pull-ups 9 and dips 7": nothing but a movement and its effort, then more of them."""
+    led = [fact.kind for fact in facts[:effort] if fact.kind not in ("word", "sep", "plan")]
+    behind = [fact.kind for fact in facts[ahead[-1] + 1 :] if fact.kind not in ("word", "sep", "plan")]
+    return led == ["move"] and not behind
+
+
 def _row(facts: Sequence[Fact], start: int) -> list[int]:
     """The places of the numbers in a row of movements with one each, from `start`."""
     found: list[int] = []
     at = start
     while at < len(facts):
-        if facts[at].kind == "sep" and facts[at].value == 1:
+        if (facts[at].kind == "sep" and facts[at].value == 1) or facts[at].value == "the":
             at += 1
             continue
         if facts[at].kind != "move" or at + 1 >= len(facts) or not _may_rate(facts[at + 1]):

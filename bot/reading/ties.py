@@ -44,11 +44,13 @@ def _feats(facts: Sequence[Fact]) -> Sequence[Fact]:
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         before = facts[at - 1] if at else None
+        if before is not None and before.kind == "word" and before.value in little("went_me") and at > 1:
+            before = facts[at - 2]  # "la derecha me salió"
         if before is not None and before.kind == "side" and before.value in ("left", "right"):
             names = fact.note.get("names", ())
-            if "not_this" in names:
+            if "not_this" in names or fact.note.get("name") == "no":
                 fact = Fact("fail", fact.start, fact.end)
-            elif (fact.kind == "scheme" and fact.value == "got") or "done" in names:
+            elif (fact.kind == "scheme" and fact.value == "got") or {"done", "by"} & set(names):
                 out.append(Fact("rows", fact.start, fact.end, [Entry(1)], {"one": True, "reps": True}))
         out.append(fact)
     return out

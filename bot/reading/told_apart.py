@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from bot.reading.crossed import crossed
 from bot.reading.facts import Fact
+from bot.reading.left_out import not_so_many, sets_left_out
 from bot.reading.message import Message
 from bot.reading.rated_lifts import rated_lifts
 from bot.reading.rounds_told import rounds_told
@@ -16,5 +17,6 @@ from bot.reading.verdicts import verdicts
 
 def told_apart(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """Crosses, loads of two plates, verdicts, sets one by one, rounds and rows of efforts."""
+    facts = sets_left_out(message, not_so_many(facts))
     facts = in_the_hang(many_of_a_weight(added(crossed(message, rated_lifts(message, facts)))))
     return rounds_told(set_by_set(message, verdicts(message, facts)))

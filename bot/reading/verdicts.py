@@ -10,6 +10,7 @@ from bot.reading.message import Message
 
 LEAST_TRIES = 2
 LEAST_LOAD = 15  # a bare number that went up as a load
+MOST_TRIES = 13
 TRIED = frozenset({"one_rm", "amrap", "attempt"})
 
 
@@ -19,7 +20,38 @@ def verdicts(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     schemes = {fact.value for fact in facts if fact.kind == "scheme"}
     if not schemes & TRIED or any(fact.kind in ("rows", "count", "rounds") for fact in facts):
         return facts
-    return _by_place(message, _by_load(facts))
+    return _by_place(message, _by_load(_by_number(facts)))
+
+
+def _by_number(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Tried three times with the right and got one": so many singles, the rest missed."""
+    told = [(at, fact) for at, fact in enumerate(facts) if fact.kind not in ("word", "sep", "plan")]
+    for n in range(len(told)):
+        for size in (2, 3):
+            tried = _number_of("attempt", [fact for _, fact in told[n : n + size]])
+            made = _number_of("got", [fact for _, fact in told[n + size : n + size + 2]])
+            closes = told[n + size + 2 :][:1]
+            if tried is None or made is None or tried.value not in range(max(LEAST_TRIES, int(made.value)), MOST_TRIES):
+                continue
+            if made.value != int(made.value) or (closes and closes[0][1].kind != "move"):
+                continue
+            side = next((fact.value for _, fact in told[n : n + size] if fact.kind == "side"), None)
+            entries = [Entry(1 if at < made.value else 0, side=side) for at in range(int(tried.value))]
+            first, last = told[n], told[n + size + 1]
+            rows = Fact("rows", first[1].start, last[1].end, entries, {"list": True, "mark": "/"})
+            return [*facts[: first[0]], rows, *facts[last[0] + 1 :]]
+    return facts
+
+
+def _number_of(scheme: str, facts: Sequence[Fact]) -> Fact | None:
+    """The number beside "tried" or "got": "three attempts", "tried right three times", "einmal geschafft"."""
+    words = [fact for fact in facts if fact.kind == "scheme" and fact.value == scheme]
+    numbers = [fact for fact in facts if fact.kind in ("repeat", "bare")]
+    sides = [fact for fact in facts if fact.kind == "side" and fact.value in ("left", "right")]
+    alone = len(words) == len(numbers) == 1 and len(words + numbers + sides) == len(facts)
+    if not alone or (scheme == "attempt" and numbers[0].kind == "bare" and facts[0] is words[0]):
+        return None  # "tried 3 with 45": reps
+    return numbers[0]
 
 
 def _counted(facts: Sequence[Fact]) -> Sequence[Fact]:

@@ -344,9 +344,9 @@ class BareFacts(BareLoads):
             article
             and fact.value > 1
             and self.scope in (None, "all")
-            and (self.next is None or self.next_is("sep", "load", "effort", "scope"))
+            and (self.next is None or self.next_is("sep", "load", "effort", "scope", "side"))
         ):
-            article = False  # "vier Sätze Klimmzüge zu je vier mit zehn Kilo"
+            article = False  # "vier Sätze Klimmzüge zu je vier mit zehn Kilo", "tres series de arqueras, dos por lado"
         if self.count is None or not whole or article:
             return False
         others = self._listed_after(fact)
@@ -450,6 +450,8 @@ class BareFacts(BareLoads):
         group = self.last_group()
         if group and group[-1].failed and self.prev is not None and self.prev.kind == "fail":
             group = group[-1:]  # "got 2, then failed 3 times"
+        if not group and fact.note.get("counted") and self._listed_as_often(fact):
+            return
         if not group and fact.note.get("counted") and self.side is None:
             note = {"spelled": False, "comma": False, "kg": float(fact.value)}
             self.on_bare(Fact("bare", fact.start, fact.end, float(fact.value), note))  # "pull-ups, five times"
@@ -471,6 +473,12 @@ class BareFacts(BareLoads):
         if len(self.rows) == 2 and set(sides) == {"left", "right"} and apart:
             group = self.rows[-2:]  # "left 20 s, right 25 s, twice"
         self.rows += [replace(row) for _ in range(fact.value - 1) for row in group]
+
+    def _listed_as_often(self, fact: Fact) -> bool:
+        """ "L-sit four times: 12, 15, 14 and 10 seconds": the number of the sets that are listed behind."""
+        work = next((one for one in self.block.facts[self.place(fact) + 1 :] if one.kind in ("rows", "bare")), None)
+        listed = work is not None and work.kind == "rows" and bool(work.note.get("list"))
+        return listed and work is not None and len(work.value) == fact.value
 
     def on_left(self, fact: Fact) -> None:
         closes = self.next is None or (self.next_is("sep") and self.next is not None and self.next.value == 3)

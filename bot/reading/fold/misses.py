@@ -18,7 +18,7 @@ class MissFacts(LoadFacts):
         if fact.note.get("spent"):
             return
         ordinal = fact.value
-        if self._rep_of_last(fact) or self._missed_after(fact) or self._missed_so_many(fact):
+        if self._rep_of_last(fact) or self._missed_after(fact) or self._missed_so_many(fact) or self._the_try(fact):
             return
         follow = self.next
         if follow is not None and follow.start == fact.end and follow.value and not self.block.hold:
@@ -200,6 +200,22 @@ class MissFacts(LoadFacts):
         last.failed, last.reps, self.scope = True, nth - 1, None
         if after is not None and after.kind == "scope":
             after.note["spent"] = True
+        return True
+
+    def _the_try(self, fact: Fact) -> bool:
+        """ "Tried a single with 45 but it didn't go up": the set that was tried is the one missed."""
+        told = [one for one in self.block.facts[: self.place(fact)] if one.kind not in ("word", "sep", "plan")]
+        work = [one.kind for one in told[-3:] if one.kind != "load"]
+        tried = len(work) == len(told[-3:]) - 1 and work in (["scheme", "rows"], ["scheme", "bare"])
+        group = self.last_group()
+        if not tried or told[-3].value != "attempt" or fact.value is not None or fact.note.get("weak"):
+            return False
+        if len(group) != 1 or not group[0].reps or group[0].failed or self.based or self.side or self.scope is not None:
+            return False
+        if group[0].reps != 1:
+            self.ask("reps", fact)  # of a triple that was tried, one or two may have gone up
+        group[0].reps, group[0].failed = 0 if group[0].reps == 1 else None, True
+        self.load_said = False
         return True
 
     def _missed_so_many(self, fact: Fact) -> bool:

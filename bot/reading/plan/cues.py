@@ -120,7 +120,7 @@ def _each_rated(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     """ "Pull-ups rpe 8, dips rpe 7": an effort for each of several planned movements, and nothing else of them."""
     known = {row.movement for row in rows}
     spoken = [clause for clause in clauses(facts) if clause]
-    told = [[fact for fact in clause if fact.kind != "word"] for clause in spoken]
+    told = [[fact for fact in clause if fact.kind != "word" and fact.value != "the"] for clause in spoken]
     rated = all([fact.kind for fact in clause] == ["move", "effort"] for clause in told)
     return rated and len(told) > 1 and all(set(members(clause[0].value)) & known for clause in told)
 

@@ -36,7 +36,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     told = [fact for at, fact in enumerate(told) if not (_article(told, at) or _at_first(told, at))]
     told = [_joining(told, at) for at in range(len(told))]
     told = singles_named(message, told, rows)
-    told = _named_by_reps(_plural(message, told, rows), rows)
+    told = _named_by_reps(_plural(message, _the_sets_of(told, rows), rows), rows)
     told = _leaving(message, told)
     told = ticked_off(message, told)
     told = without_reasons(message, told)
@@ -207,6 +207,22 @@ def _so_many_of(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) ->
                 continue
             if done:
                 out.append(Fact("ask", fact.start, fact.end, "sets"))
+                continue
+        out.append(fact)
+    return out
+
+
+def _the_sets_of(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "Las 3 de arqueras" of three planned pairs: all of its sets, where it cannot be the reps of one."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        after = facts[at + 1 : at + 3]
+        named = fact.kind == "bare" and fact.note.get("the") and [one.kind for one in after] == ["word", "move"]
+        if named and after[0].end - after[0].start == 1:
+            own = [row for row in rows if row.movement in members(after[1].value)]
+            sets = len(own) // 2 if any(row.side for row in own) else len(own)
+            if sets == fact.value and all(row.reps != fact.value for row in own):
+                out.append(Fact("count", fact.start, fact.end, int(fact.value), {"of_plan": int(fact.value)}))
                 continue
         out.append(fact)
     return out

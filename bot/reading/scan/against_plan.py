@@ -5,6 +5,7 @@ from __future__ import annotations
 from bot.reading.facts import Entry, Fact
 from bot.reading.items import Item
 from bot.reading.little import little
+from bot.reading.scan.beginning import begins_with
 from bot.reading.scan.figured_sets import figured_sets
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
@@ -103,7 +104,8 @@ def _shifted(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item, j = s.at(i), i + 2
     value = s.at(i + 1).value or 0
     unit = s.unit_at(j) if s.unit_at(j) in ("kg", "lb", "sec") else "reps" if s.at(j).has("reps") else None
-    if unit is None and s.planned and item.text in little("went_by") and value <= MOST_CHANGE:
+    surely = item.text in little("went_by") or (item.has("plan", "sure") and value != int(value))  # "added 2.5 to them"
+    if unit is None and s.planned and surely and value <= MOST_CHANGE:
         sign = -1 if item.has("plan", "minus") else 1
         return [Fact("delta", item.start, s.at(i + 1).end, (s.kg(value), "load", sign))], j  # "went up 2.5 on the dips"
     if unit is None:
@@ -135,7 +137,7 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     many = nxt.spelled and (nxt.value or 0) in range(2, MOST_NAMED + 1) and item.text.split()[-1] not in little("with")
     if name == "all" and many and not any(s.at(j + 1).has(kind) for kind in ("reps", "sets", "unit")):
         return [Fact("scope", item.start, nxt.end, "all", {"text": item.text})], j + 1  # "bei allen vier"
-    if name in ("first", "last"):
+    if name in ("first", "last") and not begins_with(s, i):
         two = nxt.has("plan", "pair")
         n = 2 if two else nxt.value
         whole = item.text.endswith(tuple(little("one_set"))) and not s.at(j + 1).has("sets", "sets")  # "first set five"

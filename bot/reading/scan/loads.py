@@ -145,8 +145,9 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     stop = s.at(end - 1).end
     if how in ("sign", "at") and 6 <= value <= 10 and how == "sign":
         return [Fact("at", item.start, stop, (value, s.kg(value)))], end
-    rated = s.at(i).text in little("at") or (s.at(i).text in little("rated_at") and s.at(i - 1).has("scope"))
-    if how == "at" and rated and 6 <= value <= 10:  # "the last at 9", "la última a 9"
+    implied = s.planned or s.at(i - 1).has("scope") or s.at(end).has("scope")
+    rated = s.at(i).text in little("at") or (s.at(i).text in little("rated_at") and implied)
+    if how == "at" and rated and 6 <= value <= 10:  # "the last at 9", "la última a 9", "a 9 la última"
         return [Fact("at", item.start, stop, (value, s.kg(value)))], end
     return [Fact("load", item.start, stop, s.kg(value), {"how": how, "comma": number.comma})], end
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from bot.reading.facts import Entry, Fact
 from bot.reading.items import Item
 from bot.reading.little import little
+from bot.reading.scan.beginning import begins_with
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 
@@ -257,6 +258,8 @@ def _scope(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int]:
     """ "the last", "first two": which sets the next fact is about."""
     name = item.name("scope") or ""
     j = i + 1
+    if begins_with(s, i):
+        return [Fact("word", item.start, item.end)], j
     if name == "last" and s.at(j).has("reps"):
         return [Fact("last_rep", item.start, s.at(j).end)], j + 1
     if name.isdigit() and item.kind == "known" and item.text.endswith(".") and s.at(j).has("sets", "sets"):

@@ -57,11 +57,13 @@ def _lists_on(s: Scanner, i: int, sets: Factor) -> bool:
 def _sets_of_reps(s: Scanner, i: int, before: Factor) -> bool:
     """ "Fondos: cuatro de ocho", "4 de 4 en supino": sets of reps, as Spanish says it; not where a plan has sets."""
     reps = s.at(i + 1)
-    if s.planned or s.at(i).text not in little("sets_of_reps") or reps.kind != "num" or s.unit_at(i + 2) is not None:
+    held = s.unit_at(i + 2) == "sec"  # "planche lean 4 de 20 segundos"
+    unit = s.unit_at(i + 2) is not None and not held
+    if s.planned or s.at(i).text not in little("sets_of_reps") or reps.kind != "num" or unit:
         return False
     if s.at(i - 2).has("fail"):
         return False
-    return before.value in range(1, MOST_TOLD_SHORT) and (reps.value or 0) in range(1, MOST_SETS)
+    return before.value in range(1, MOST_TOLD_SHORT) and (held or (reps.value or 0) in range(1, MOST_SETS))
 
 
 def _in_pairs(s: Scanner, i: int) -> bool:

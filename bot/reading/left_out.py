@@ -1,0 +1,61 @@
+"""What a second clause leaves out because the first one said it: "2 sets of archers and 4 of pull-ups", "4, not 5"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.facts import Fact
+from bot.reading.little import little
+from bot.reading.message import Message
+
+MOST_SETS = 8  # "3 series de fondos de 8 y 20 de flexiones": more are repetitions
+SILENT = ("word", "move", "plan", "scheme")
+DENIED = ["sep", "fail", "bare"]
+
+
+def sets_left_out(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts, with a number before "of pull-ups" as sets, where the clause before counted sets of another lift."""
+    out = list(facts)
+    counted = False  # sets of a movement were counted, and nothing but their reps was told since
+    for at, fact in enumerate(facts):
+        if fact.kind == "count":
+            after = [one.kind for one in facts[at + 1 : at + 3]]
+            counted = after == ["word", "move"] or after[:1] == ["move"]
+        elif fact.kind in ("rows", "load", "at") or (fact.kind == "sep" and fact.value == 3):
+            counted = False
+        elif counted and fact.kind == "bare" and _of_a_lift(message, facts, at):
+            note = {"within": False, "more": False, "names": []}
+            out[at] = replace(fact, kind="count", value=int(fact.value), note=note)
+    return out
+
+
+def _of_a_lift(message: Message, facts: Sequence[Fact], at: int) -> bool:
+    """Whether a comma or "and" stands before a small number, and "of" and a movement behind it."""
+    number, before = facts[at], facts[at - 1] if at else None
+    joined = before is not None and before.kind == "sep" and before.value == 1
+    small = number.value == int(number.value) and 1 <= number.value <= MOST_SETS
+    if not (joined and small) or [one.kind for one in facts[at + 1 : at + 3]] != ["word", "move"]:
+        return False
+    of = facts[at + 1]
+    return of.end == of.start + 1 and message.tokens[of.start].text in little("of")
+
+
+def not_so_many(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "4 sets of pull-ups, not 5": the number denied is of the same sets."""
+    for at, fact in enumerate(facts):
+        if fact.kind != "count":
+            continue
+        told = [n for n in range(at + 1, len(facts)) if facts[n].kind not in SILENT]
+        if len(told) < len(DENIED) - 1 or facts[told[0]].kind != "sep":
+            continue
+        denied = [facts[n].kind for n in told[:3]] == DENIED and facts[told[1]].note.get("name") == "no"
+        opposed = facts[told[1]].kind == "bare" and any(
+            "not_this" in one.note.get("names", ()) for one in facts[told[0] : told[1]]
+        )
+        number = told[2] if denied else told[1] if opposed else None
+        if number is None or (number + 1 < len(facts) and facts[number + 1].kind != "sep"):
+            continue
+        kept = [one for n, one in enumerate(facts) if not told[0] < n <= number or one.kind == "move"]
+        return [replace(one, note={**one.note, "only": True}) if one is fact else one for one in kept]
+    return facts
