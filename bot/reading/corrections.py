@@ -95,6 +95,8 @@ def find_corrections(message: Message) -> list[Claim]:
         return []
     if pair is not None:
         now, was, start, end = pair
+        if _departs(mend, start):
+            return []
         if not strong and not any(hit.start < max(now.start, was.start) for hit in soft):
             return []
         return _of_values(mend, now, was, start, end)
@@ -104,6 +106,15 @@ def find_corrections(message: Message) -> list[Claim]:
 def _looks_back(mend: _Mend, now: _Value) -> bool:
     """Whether "that was" leads the new value: said of what was told before, plan or not."""
     return any(_only_little(mend.tokens, hit.end, now.start) for hit in mend.between("back", 0, now.start))
+
+
+def _departs(mend: _Mend, start: int) -> bool:
+    """ "Pull ups 4x6 but the belt was only 10 not 15": sets told now, which depart from what was meant."""
+    told = next((value for value in mend.values() if value.text), None)
+    if told is None or told.end > start or any(hit.start < told.start for hit in mend.hits.get("cue", ())):
+        return False
+    named = any(one.start < told.start for one in _mentions(mend.message, set()))
+    return named and any(token.text in little("but") for token in mend.tokens[told.end : start])
 
 
 def _of_minutes(mend: _Mend) -> list[Claim]:

@@ -31,6 +31,7 @@ FactKind = Literal[
     "rounds",  # value: so many times
     "repeat",  # value: "twice"
     "instead",  # value: (new, old, unit)
+    "step",  # kg by which the load changes from set to set
     "delta",  # value: (amount, unit, sign)
     "plan",  # value: done, planned, same…
     "move",  # value: Mention

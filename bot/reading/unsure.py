@@ -93,6 +93,19 @@ def held_in_total(facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
+def one_of_each(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Pull-ups 5x3 with one 20 and one 5": two plates, or two sets with another load; asked."""
+    out = list(facts)
+    for at in range(1, len(out) - 4):
+        led, one, first, joined, other, second = [*out[at - 1 : at + 5]]
+        ones = all(fact.kind == "bare" and fact.note.get("spelled") and fact.value == 1 for fact in (one, other))
+        weights = all(fact.kind == "bare" and not fact.note.get("spelled") for fact in (first, second))
+        carried = led.kind == "word" and str(led.value) in little("carrying")
+        if ones and weights and carried and joined.note.get("mark") == "and":
+            return [*out[:at], Fact("ask", first.start, second.end, "load_kg"), *out[at + 5 :]]
+    return facts
+
+
 def plates(facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "5x3 mit einer 20er und einer 5er Scheibe", "con un disco de 20 y uno de 5": one load of two plates; asked."""
     told = [(at, fact) for at, fact in enumerate(facts) if fact.kind not in ("word", "thing")]

@@ -12,13 +12,14 @@ from bot.reading.assemble.joined import part_joined
 from bot.reading.assemble.sets import read_sets
 from bot.reading.blocks import drop_list_marks
 from bot.reading.days.idle import trained_days
+from bot.reading.everyday import everyday
 from bot.reading.facts import Fact
 from bot.reading.fold.sets import Work
 from bot.reading.items import make_items
 from bot.reading.lexicon import languages
 from bot.reading.little import little
 from bot.reading.message import Claim, Message, read_message
-from bot.reading.movements import find_movements
+from bot.reading.movements import Mention, find_movements
 from bot.reading.pain.merging import merged
 from bot.reading.prose import drop_prose
 from bot.reading.readers import find_claims, find_wishes
@@ -56,7 +57,8 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     if not mentions and any(token.value is not None for token in message.tokens):
         # a word of another language's trade in an otherwise English (German …) message
         for language in languages():
-            mentions = mentions or find_movements(replace(message, language=language), taken)
+            found = find_movements(replace(message, language=language), taken)
+            mentions = mentions or [one for one in found if one.movement != "!" or not _everyday(message, one)]
     for mention in mentions:
         if mention.doubt is not None:
             work.asks.append(Ask("movement", message.span(*mention.doubt)))
@@ -90,6 +92,12 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
         claims = [claim for claim in claims if id(claim) not in idle]
     dated(message, work, [claim for claim in claims if claim.kind == "day"])
     return finish(message, claims, work, corrections)
+
+
+def _everyday(message: Message, mention: Mention) -> bool:
+    """Whether another language's exercise is a common word of this one: "all clean"."""
+    words = {message.tokens[at].word for start, end in mention.spans for at in range(start, end)}
+    return words <= everyday(message.language)
 
 
 def corrected(facts: list[Fact], correction: Correction | None) -> list[Fact]:

@@ -100,10 +100,11 @@ class BareLoads(WorkFacts):
         return colon and after[1].kind == "rows" and bool(after[1].note.get("plain"))
 
     def _load_of_rest(self, fact: Fact) -> bool:
-        """ "First set 20 kg, rest 17.5": told beside loads, and no number of reps."""
-        loads = [row.load_kg for row in self.rows if row.touched and row.load_kg]
+        """ "First set 20 kg, rest 17.5", "3x4 with 22.5, on the last only 17.5": beside loads, no reps."""
+        named = self.scope not in (None, "all", "over") and fact.value > MOST_REPS_OF_SCHEME and bool(self.scoped())
+        loads = [row.load_kg for row in self.rows if (row.touched or named) and row.load_kg]
         most = max((row.reps or 0 for row in self.rows), default=0)
-        if self.scope != "rest" or not loads or fact.value <= most + FEW:
+        if not (named or self.scope == "rest") or not loads or fact.value <= most + FEW or self.block.hold:
             return False
         self.on_load(Fact("load", fact.start, fact.end, self._kg(fact), {"how": "at"}))
         return True

@@ -260,9 +260,10 @@ class BareFacts(BareLoads):
         return True
 
     def _many_of_a_word(self, fact: Fact) -> bool:
-        """ "Singles: 5 at 40 kg": so many of them."""
+        """ "Singles: 5 at 40 kg", "singles, 5 each side": so many of them."""
         alone = len(self.rows) == 1 and self.word_row is self.rows[0] and self.rows[0].load_kg is None
         colon = self.prev is not None and self.prev.kind == "sep" and self.prev.note.get("mark") == ":"
+        colon = colon or (self.next is not None and self.next.kind == "side" and self.next.value == "each")
         many = int(fact.value) if fact.value in range(2, MOST_OF_A_WORD + 1) else 0
         if not (alone and colon and many) or self.based or fact.note.get("comma"):
             return False
@@ -349,6 +350,9 @@ class BareFacts(BareLoads):
             article = False  # "vier Sätze Klimmzüge zu je vier mit zehn Kilo", "tres series de arqueras, dos por lado"
         if self.count is None or not whole or article:
             return False
+        if self._as_many_follow(fact):
+            self.expected, self.count = self.count, None  # "4 sets: 5@15 5@15 4@17.5 4@17.5"
+            return False
         others = self._listed_after(fact)
         if others and self.count > 1:
             for other in others:
@@ -365,6 +369,12 @@ class BareFacts(BareLoads):
             return True
         self.on_rows(Fact("rows", fact.start, fact.end, [Entry(int(fact.value))]))
         return True
+
+    def _as_many_follow(self, fact: Fact) -> bool:
+        """Whether as many numbers, each with its load, are told as sets were counted."""
+        told = [one for one in self.block.facts[self.place(fact) :] if one.kind not in ("sep", "word")]
+        pairs = [one.kind for one in told[: 2 * (self.count or 0)]]
+        return (self.count or 0) > 1 and pairs == ["bare", "load"] * (self.count or 0)
 
     def _list_of_side(self, fact: Fact) -> bool:
         """ "Left 3 and 2, right 3 and 3": sets of that side."""
@@ -447,6 +457,9 @@ class BareFacts(BareLoads):
         )
 
     def on_repeat(self, fact: Fact) -> None:
+        if self.attempt_load is not None:
+            self.tries = fact.value  # "tried 45 twice and failed both"
+            return
         group = self.last_group()
         if group and group[-1].failed and self.prev is not None and self.prev.kind == "fail":
             group = group[-1:]  # "got 2, then failed 3 times"

@@ -67,7 +67,8 @@ class Folder(BareFacts):
         if first is None or self.based or self.asks:
             return
         rest = [row for row in self.rows[first + 1 :] if row.load_kg is None and not row.load_open]
-        if rest and not any(row.load_kg is not None for row in self.rows[first + 1 :]):
+        placed = self.by_ordinals and all(row.load_kg is not None for row in self.rows[: -len(rest) or None])
+        if rest and (placed or not any(row.load_kg is not None for row in self.rows[first + 1 :])):
             fact = next(fact for fact in self.block.facts if fact.kind in ("load", "loads", "at", "rows"))
             self.ask("load_kg", fact)
 

@@ -49,6 +49,10 @@ class LoadFacts(EffortFacts):
                     row.load_kg = value
             self.load, self.load_said = value, True
             return
+        further = self.prev is not None and "more" in self.prev.note.get("names", ()) and len(self.last_group()) == 1
+        if fact.note.get("none") and further and self.group and not self.based and self.rows[-1].load_kg:
+            self.rows[-1].load_kg = 0.0  # "3x5 with 20, then 6 more bw"
+            return
         right_behind = self.prev is not None and self.prev.kind in ("rows", "bare") and self.prev.end == fact.start
         if fact.note.get("none") and right_behind and self.group and self.scope is None and not self.based:
             for row in self.last_group():
@@ -89,6 +93,8 @@ class LoadFacts(EffortFacts):
                         row.load_kg = value
                 self.scope = None
                 return
+            if self._one_set_more(fact):
+                return
             rows = self.scoped()
             if rows:
                 for row in rows:
@@ -104,6 +110,9 @@ class LoadFacts(EffortFacts):
             self.load, self.load_said = value, True
             return
         group = self.last_group()
+        if self.prev is not None and self.prev.kind == "rounds" and all(row.load_kg is None for row in self.rows):
+            for row in self.rows:
+                row.load_kg = value  # "3 every 90 seconds for 10 rounds at +15"
         if group and all(row.load_kg is None for row in group) and not self.groups.get(self.group):
             follows = self.next is not None and self.next.kind == "load" and not self.next.note.get("none")
             if follows or self.load_list:
@@ -142,6 +151,20 @@ class LoadFacts(EffortFacts):
             and not fact.note.get("none")
         ):
             self.second_load = fact
+
+    def _one_set_more(self, fact: Fact) -> bool:
+        """ "3x5 at 20, felt good so added a fourth set at 22.5": as many reps again; else how many is asked."""
+        group = self.last_group()
+        if self.based or self.scope != len(self.rows) + 1 or len(group) < 2 or self.more_follows(fact):
+            return False
+        reps = {row.reps for row in group}
+        added = any(one.kind == "plan" and "sure" in one.note.get("names", ()) for one in self.block.facts)
+        self.rows.append(replace(group[-1], load_kg=fact.value, rpe=None, group=self.group + 1))
+        self.group, self.scope = self.group + 1, None
+        if not added or len(reps) > 1:
+            self.ask("reps", self.scope_fact or fact)
+            self.rows[-1].reps = None
+        return True
 
     def _told_after_break(self, sets: Fact) -> bool:
         """Whether a "then" or a new sentence parts these sets from those before."""
@@ -217,6 +240,11 @@ class LoadFacts(EffortFacts):
         if self.rows and len(loads) == len(self.rows):
             for row, kg in zip(self.rows, loads, strict=True):
                 row.load_kg = kg
+            return
+        group = self.last_group()
+        if len(loads) == len(group) and all(row.load_kg is None for row in group):
+            for row, kg in zip(group, loads, strict=True):
+                row.load_kg = kg  # "5 and 3 to warm up, then 3x3 with 20, 22.5, 25"
             return
         if self.rows:
             self.ask("load_kg", fact)

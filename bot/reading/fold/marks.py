@@ -141,12 +141,29 @@ class MarkFacts(MissFacts):
             self.one_more = bool(self.rows) and not self.based
         if "rest" in fact.note.get("names", ()) and not self.based and any(row.touched for row in self.rows):
             self.scope = "rest" if self.next_is("load", "bare") else self.scope  # "first set 20 kg, rest 17.5"
+        if self._same_with_another_load(fact):
+            return
         same = "same" in fact.note.get("names", ()) and self.side in ("left", "right") and not self.based
         if not same or not self.rows or self.next_is("rows", "bare", "load"):
             return
         other = [row for row in self.rows if row.side not in (None, self.side)]
         self.rows += [replace(row, side=self.side) for row in other]
         self.side = None
+
+    def _same_with_another_load(self, fact: Fact) -> bool:
+        """ "3x5 (20 kg), then same with 15 kg": the sets before once more, with the load that follows."""
+        parted = self.prev is not None and self.prev.kind == "sep"
+        load, group = self.next, self.last_group()
+        told = load is not None and load.kind == "load" and load.value and load.note.get("how") != "plus"
+        if not (parted and told and group) or load is None or self.based or self.scope or self.side:
+            return False
+        again = "same" in fact.note.get("names", ()) and all(row.load_kg not in (None, load.value) for row in group)
+        if not again or self.more_sets_follow(load):
+            return False
+        self.group += 1
+        self.rows += [replace(row, load_kg=load.value, rpe=None, group=self.group) for row in group]
+        load.note["spent"] = True
+        return True
 
     def on_flag(self, fact: Fact) -> None:
         other = {"upper_half": "lower_half", "lower_half": "upper_half"}.get(fact.value)
@@ -204,6 +221,8 @@ class MarkFacts(MissFacts):
         if fact.value == "total" and self.next_is("repeat"):
             return  # "5 pull-ups, 8 times in all"
         self.schemes.add(fact.value)
+        if fact.value == "attempt":
+            self.tries = 1
         if fact.value == "down":
             self._down_again()
             return

@@ -63,12 +63,18 @@ class MissFacts(LoadFacts):
         if self.scope is not None and self.rows:
             rows = self.scoped()
             if self.side in ("left", "right"):
-                rows = [row for row in rows if row.side == self.side] or rows
+                own = [row for row in self.rows if row.side == self.side]
+                many = self.scope[1] if isinstance(self.scope, tuple) and self.scope[0] == "last" else 0
+                rows = own[-many:] if many else [row for row in rows if row.side == self.side] or rows
+                self.side = None if many else self.side  # "last two on the left failed"
             if rows:
+                singles = all(one.reps == 1 for one in self.rows)
                 for row in rows:
                     row.failed = True
                     if isinstance(ordinal, int):
                         row.reps = ordinal - 1
+                    elif singles and not self.based:
+                        row.reps = 0  # "5 singles at 40, single 4 failed"
                     elif row.reps and (self._of_last_rep() or (ordinal == "last" and fact.note.get("rep"))):
                         row.reps -= 1
                     elif row.reps is not None and self.based:
@@ -86,11 +92,11 @@ class MissFacts(LoadFacts):
         if not (isinstance(ordinal, int) and fact.note.get("rep")) and (
             self.attempt_load is not None or (self.load_said and not self.rows)
         ):
-            self.add([Entry(0)], fact)
-            self.rows[-1].failed = True
-            if self.attempt_load is not None:
-                self.rows[-1].load_kg = self.attempt_load
-                self.attempt_load = None
+            self.add([Entry(0) for _ in range(self.tries)], fact)
+            for row in self.last_group():
+                row.failed = True
+                row.load_kg = self.attempt_load if self.attempt_load is not None else row.load_kg
+            self.attempt_load, self.tries = None, 1
             self.load_said = False
             return
         if not self.rows:
@@ -178,7 +184,20 @@ class MissFacts(LoadFacts):
         small = at is not None and at.kind == "load" and at.note.get("how") == "at" and not at.note.get("unit")
         if not small or at is None or last is None or not last.reps or self.based or fact.value is not None:
             return False
-        if not 0 < at.value < last.reps or at.value != int(at.value) or "attempt" not in self.schemes:
+        facts, place = self.block.facts, self.place(at)
+        behind = facts[place + 1] if place + 1 < len(facts) else None
+        if behind is not None and behind.kind == "scope" and self.scope is None:
+            self.scope = behind.value  # "failed at 4 on the last"
+            behind.note["spent"] = True
+        further = self.scope == len(self.rows) + 1  # "two sets of five, third set failed at four"
+        named = self.scoped() if isinstance(self.scope, int) or self.scope in ("last", "first") else []
+        if not 0 < at.value < last.reps or at.value != int(at.value):
+            return False
+        if len(named) == 1 and len(self.rows) > 1:
+            named[0].reps, named[0].failed, self.scope = int(at.value), True, None  # "4x5, the last failed at 3"
+            at.note["spent"] = True
+            return True
+        if "attempt" not in self.schemes and not further:
             return False
         at.note["spent"] = True
         self.rows.append(replace(last, reps=int(at.value), failed=True, rpe=None, linked=False, group=self.group + 1))

@@ -53,6 +53,7 @@ class FoldState:
         self.total: tuple[float, Fact] | None = None
         self.minutes: list[float] = []
         self.attempt_load: float | None = None
+        self.tries = 1  # how often it was tried
         self.after_sentence = False
         self.side_before: str | None = None  # a side that its own sentence told nothing of: "one on the left! Just one"
         self.ats = [f.value[0] for f in block.facts if f.kind == "at" and not f.note.get("range")]
@@ -123,6 +124,9 @@ class FoldState:
             if name == "from":
                 paired = {"left", "right"} <= {row.side for row in rows}
                 return rows[(n - 1) * (2 if paired else 1) :]
+            if name == "of_reps":
+                reps, nth = n
+                return [row for row in rows if row.reps == reps][nth - 1 : nth]
             if name == "these":
                 return [rows[at - 1] for at in n if 0 < at <= len(rows)]
             return rows[:n] if name == "first" else rows[-n:]

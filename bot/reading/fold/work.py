@@ -294,6 +294,8 @@ class WorkFacts(MarkFacts):
             self.load, self.load_said = None, False  # "+47.5 for a single, then 3x3 at 40"
             self.groups[self.group] = True
         paused = self.link in ("rest_pause", "cluster") and note.get("list") and len(entries) > 1
+        singles = not note.get("plain") and len(entries) > 1 and all(entry.reps == 1 for entry in entries)
+        paused = paused or (self.link == "cluster" and singles and self.count is None)  # "cluster: 5 singles with 35"
         if (note.get("mark") == "+" or paused) and not self.block.hold:
             at = self.place(fact)
             if any(one.kind == "rows" and one.note.get("mark") == "+" for one in self.block.facts[at + 1 :]):
@@ -357,6 +359,8 @@ class WorkFacts(MarkFacts):
             told = next((one for one in self.block.facts[at + 1 :] if one.kind not in ("sep", "word")), None)
             if told is None or told.kind not in ("rows", "bare"):
                 last = self.tail(self.rows)
+                if self._turned():
+                    last = [replace(row, load_kg=self.load) for row in last]  # "then dropped to 20 for two more sets"
                 self.rows += [replace(row, rpe=None) for _ in range(min(value, MOST_FURTHER)) for row in last]
                 return  # "4x4 and 2 extra sets"
         summed = fact.note.get("within") or "total" in self.all_schemes
@@ -366,8 +370,8 @@ class WorkFacts(MarkFacts):
             self.rows = [Row(None)]
             self.bares = []
             return
-        if value < 0 or value > 40:
-            self.ask("sets", fact)
+        if value < 0 or value > 40 or (self._turned() and self.rows and not self.more_sets_follow(fact)):
+            self.ask("sets", fact)  # "3x5 at 25, then dropped to 20 for two sets": of these, or two more
             return
         group = self.last_group()
         if self.mend and self.count is not None:
@@ -389,6 +393,10 @@ class WorkFacts(MarkFacts):
                 self.rows = [replace(row) for _ in range(value) for row in group]
                 return
         self.count = value
+
+    def _turned(self) -> bool:
+        """Whether a changed load stands right before: "dropped to 20"."""
+        return self.prev is not None and self.prev.kind == "load" and bool(self.prev.note.get("turned"))
 
     def on_rounds(self, fact: Fact) -> None:
         if self.rows and fact.note.get("after"):

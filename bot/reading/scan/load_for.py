@@ -91,15 +91,18 @@ def _work(s: Scanner, j: int, load: float) -> tuple[list[Fact], int] | None:
 
 
 def load_by_reps(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
-    """ "20/4 20/4 22.5/3", "20kg/5reps, 20kg/4reps": pairs that are far too uneven for two sides; "5(20) 4(22.5)"."""
+    """ "20/4 20/4 22.5/3", "20kg 5 reps, 22.5 4 reps": pairs that are far too uneven for two sides; "5(20) 4(22.5)"."""
     pairs: list[tuple[float, int]] = []
     j = i
+    last = i
     while s.at(j).kind == "num":
         first, j = s.at(j).value or 0.0, j + 1
         j += s.unit_at(j) in ("kg", "lb")
         mark = s.at(j).text
+        if s.at(j).kind == "num" and s.at(j + 1).has("reps"):
+            mark, j = " ", j - 1  # "20kg 5 reps, 22.5 5 reps"
         second = s.at(j + 1)
-        if mark not in ("/", "(") or second.kind != "num":
+        if mark not in ("/", "(", " ") or second.kind != "num":
             break
         j += 2
         j += s.unit_at(j) in ("kg", "lb") or s.at(j).has("reps")
@@ -112,9 +115,11 @@ def load_by_reps(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if load < LEAST_LOAD or not 0 < reps <= min(MOST_REPS, load / 2) or reps != int(reps):
             return None
         pairs.append((load, int(reps)))
+        last = j
         j += s.at(j).text == ","
     if len(pairs) < 2 or s.at(j).text == "/":
         return None
+    j = last
     end = s.at(j - 1).end
     return [
         Fact("rows", s.at(i).start, end, [Entry(reps)], {"own_load": s.kg(load), "plain": True}) for load, reps in pairs

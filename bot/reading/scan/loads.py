@@ -11,6 +11,7 @@ from bot.reading.scan.labelled import labelled
 from bot.reading.scan.lists import listed
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
+from bot.reading.scan.steps import step
 
 LEAST_SHARE = 10  # a tenth of bodyweight is the least that anyone tells as a fraction
 LEAST_LISTED = 3  # loads of a list that no unit names
@@ -53,6 +54,8 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if number.kind != "num" or number.value is None or (number.spelled and number.value == 1):
         return None
     value, end = number.value, j + 1
+    if how == "at" and s.at(end).has("load", "none") and s.whole(value):
+        return None  # "warmed up with 5 bw"
     part = _part_of_bodyweight(s, i, j)
     if part is not None:
         return part
@@ -279,7 +282,7 @@ def _weight(s: Scanner, i: int, end: int, value: float, unit: str, how: str | No
         more = s.at(j)
         if more.kind != "num" or more.value is None or s.unit_at(j + 1) not in ("kg", "lb"):
             break
-        if s.at(j + 2).has("times", "x"):
+        if s.at(j + 2).has("times", "x") or step(s, j) is not None:
             break
         loads.append(s.kg(more.value, s.unit_at(j + 1)))
         end = j + 2

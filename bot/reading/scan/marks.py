@@ -15,6 +15,7 @@ REACH = 6  # so far from a "no" stands what it takes back, and what is right
 LEAST_REP_WORDS = 2
 
 MOST_RUNGS = 20  # of a ladder
+LEAST_TOP = 3  # the top of a ladder whose first rung is not told
 
 
 def _paired(before: list[Fact]) -> bool:
@@ -51,11 +52,31 @@ def _times(s: Scanner, i: int) -> tuple[Fact, int] | None:
     return Fact("rounds", first.start, second.end, int(number.value)), i + 2
 
 
+def _rungs_up_to(s: Scanner, i: int, first: int, named: int | None) -> tuple[list[Fact], int] | None:
+    """ "Ladder up to 5": from one on."""
+    j = first
+    while s.at(j).text in little("rungs_to"):
+        j += 1
+    led = s.at(j - 1).text in little("rungs_to")
+    listed = s.at(j + 1).text in (",", "-", "/") and s.at(j + 2).kind == "num"
+    if not led or s.at(j).value not in range(LEAST_TOP, MOST_RUNGS + 1) or listed or s.at(j + 1).has("times", "x"):
+        return None
+    if s.unit_at(j + 1) is not None:
+        return None
+    rungs = [Entry(reps) for reps in range(1, int(s.at(j).value or 0) + 1)]
+    scheme = Fact("scheme", s.at(i).start, s.at(i).end, "ladder", {"names": []})
+    moves = [Fact("move", s.at(named).start, s.at(named).end, s.at(named).mention)] if named is not None else []
+    return [scheme, *moves, Fact("rows", s.at(j).start, s.at(j).end, rungs, {"list": True})], j + 1
+
+
 def _ladder_range(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """ "Ladder from 1 to 5": a set of each."""
     named = next((j for j in (i + 1, i + 2) if s.at(j).kind == "move"), None)
     after = i if named is None else named
     first = after + 1 + (s.at(after + 1).text in little("from_to") or s.at(after + 1).text in little("from"))
+    up_to = _rungs_up_to(s, i, first, named)
+    if up_to is not None:
+        return up_to
     low, high = s.at(first), s.at(first + 2)
     beyond = s.at(first + 4) if s.at(first + 3).text == "," else s.at(first + 3)
     goes_on = s.at(first + 3).text in ("-", "/") or beyond.kind == "num"  # "1-2-3-4"
@@ -262,6 +283,8 @@ def _scope(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int]:
         return [Fact("word", item.start, item.end)], j
     if name == "last" and s.at(j).has("reps"):
         return [Fact("last_rep", item.start, s.at(j).end)], j + 1
+    if name.isdigit() and s.at(j).has("reps") and s.at(j + 1).has("fail", "fail"):
+        return [Fact("fail", item.start, s.at(j + 1).end, int(name), {"rep": True})], j + 2  # "second rep failed"
     if name.isdigit() and item.kind == "known" and item.text.endswith(".") and s.at(j).has("sets", "sets"):
         j += 1  # "im 2. Satz 4"
     value: object = int(name) if name.isdigit() else name

@@ -5,7 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.reading.items import END, Item
+from bot.reading.little import little
 from planner.units import KG_PER_LB
+
+
+def _steps(item: Item) -> bool:
+    """Whether an item may tell that the load changes from set to set."""
+    text = item.text
+    return text in little("each_step") or text in little("per_step") or text in little("step_jumps")
 
 
 class Scanner:
@@ -18,6 +25,7 @@ class Scanner:
         self.has_rest_pause = any(item.has("link", "rest_pause") for item in items)
         self.planned = planned  # the day has a plan: "4 de 5" may be so many of its sets
         self.one_sided = any(item.has("side", "left") for item in items)  # then "5r" is the right arm's
+        self.steps = any(_steps(item) for item in items)  # "2.5 more each set"
         self.has_tempo = any(item.has("noise", "tempo") for item in items)
 
     def at(self, i: int) -> Item:

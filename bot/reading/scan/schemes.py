@@ -81,6 +81,9 @@ def chain(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     first = factor(s, i)
     if first is None:
         return None
+    told = _reps_at_load(s, i, first)
+    if told is not None:
+        return told
     factors = [first]
     end = first.end
     while len(factors) < 4:
@@ -101,6 +104,29 @@ def chain(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     facts = _pair_of_weights(s, i, factors) or _resolve(s, i, factors)
     more = any(s.at(j).has("sets", "more") for j in range(i, end))
     return [_further(fact) for fact in facts] if more else facts, end
+
+
+def _reps_at_load(s: Scanner, i: int, reps: Factor) -> tuple[list[Fact], int] | None:
+    """ "5 reps @ 20 x 3 sets", "5 at 20kg for 3 sets": the load stands between the reps and their sets."""
+    j = reps.end
+    if reps.role not in (None, "reps") or not s.at(j).has("load", "at", "sign") or reps.pair or reps.high:
+        return None
+    load, unit = s.at(j + 1), s.unit_at(j + 2)
+    end = j + 2 + (unit in ("kg", "lb"))
+    if load.kind != "num" or load.value is None or unit not in (None, "kg", "lb") or not s.whole(reps.value):
+        return None
+    if not s.at(end).has("times", "x") and s.at(end).text not in little("load_for"):
+        return None
+    sets = factor(s, end + 1)
+    if sets is None or not 0 < sets.value <= MOST_SETS or sets.pair or sets.high:
+        return None
+    if sets.role is None and s.at(end).has("times", "x"):
+        return [Fact("ask", s.at(i).start, s.at(sets.end - 1).end, "sets")], sets.end  # "3 @ 25 x 4"
+    if sets.role != "sets":
+        return None
+    rows = [Entry(int(reps.value)) for _ in range(int(sets.value))]
+    note = {"own_load": s.kg(load.value, unit)}
+    return [Fact("rows", s.at(i).start, s.at(sets.end - 1).end, rows, note)], sets.end
 
 
 def _pair_of_weights(s: Scanner, i: int, factors: list[Factor]) -> list[Fact]:

@@ -347,6 +347,16 @@ def _judged_tries(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     )
 
 
+def _names_one(s: Scanner, i: int) -> bool:
+    """ "5 singles at 40 … single 4 was a grind": which of the sets that were counted by their word."""
+    number, name = s.at(i + 1), s.at(i).name("count")
+    small = number.kind == "num" and number.value in TIMES and s.unit_at(i + 2) is None
+    if not small or s.at(i - 1).value is not None or s.at(i).text.endswith(tuple(little("plural"))):
+        return False
+    counted = [s.at(j - 1).value for j in range(1, i) if s.at(j).name("count") == name]
+    return any(many is not None and (number.value or 0) <= many for many in counted)
+
+
 def _before_is_number(s: Scanner, i: int) -> bool:
     return s.at(i - 1).value is not None
 
@@ -408,6 +418,9 @@ def _counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] |
             Fact("scheme", mark.start, mark.end, "ladder", {"names": []}),
             Fact("rounds", item.start, mark.end, int(item.value)),
         ], i + 2
+    if item.has("count") and _names_one(s, i):
+        which = (int(item.name("count") or 1), int(s.at(i + 1).value or 0))
+        return [Fact("scope", item.start, s.at(i + 1).end, ("of_reps", which), {"text": item.text})], i + 2
     if item.has("count") and not item.has("times") and not (item.value is not None and s.at(i + 1).has("unit")):
         reps = int(item.name("count") or 1)
         return [Fact("rows", item.start, item.end, [Entry(reps)], {"each_of": True, "word": True})], i + 1

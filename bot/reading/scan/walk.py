@@ -13,6 +13,8 @@ from bot.reading.scan.noise import noise_after
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 from bot.reading.scan.sets import sets
+from bot.reading.scan.steps import step
+from bot.reading.scan.turned import turned
 
 FEW_SETS, LEAST_REPS = range(1, 7), 5  # of "+3x12 face pulls"
 
@@ -51,7 +53,7 @@ def _one(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int]:
             if noise is not None:
                 return [Fact("word", item.start, s.at(noise - 1).end)], noise
             return [Fact("sep", item.start, item.end, 1, {"mark": item.text})], i + 1
-    told = load_for(s, i) or load_by_reps(s, i) or plates(s, i)
+    told = step(s, i) or turned(s, i) or load_for(s, i) or load_by_reps(s, i) or plates(s, i)
     if told is not None:
         return told
     noise = noise_after(s, i)

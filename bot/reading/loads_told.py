@@ -1,0 +1,134 @@
+"""Loads told apart from their sets: "5x3 @ 20, 22.5, 22.5, 25, 25", "25 for the first three, 20 for the rest"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.facts import Fact
+from bot.reading.little import little
+from bot.reading.message import Message
+
+LEAST_LOAD = 11  # a bare whole number below it may be reps or an effort
+LEAST_SETS = 2
+ASIDE = frozenset({"word", "move", "weighted"})  # what may stand between sets and their loads
+
+
+def loads_told(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts, with each load beside the sets it is of."""
+    most = max((entry.reps or 0 for fact in facts if fact.kind == "rows" for entry in fact.value), default=0)
+    if not most:
+        return facts
+    return _before_their_sets(message, _one_each(_once_more(facts)), most)
+
+
+def _once_more(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "3x5 with 20, then again with 22.5": the same sets."""
+    out = list(facts)
+    for at in range(1, len(facts) - 1):
+        led, word, load = facts[at - 1 : at + 2]
+        again = word.kind == "word" and word.value in little("once_more") and load.kind == "load"
+        if again and led.kind == "sep":
+            out[at] = Fact("plan", word.start, word.end, "same", {"names": ["same"]})
+    return out
+
+
+def _one_each(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "5x3 @ 20, 22.5, 22.5, 25, 25": as many loads as sets, one each; another number of them is asked."""
+    for at, rows in enumerate(facts):
+        if rows.kind != "rows" or len(rows.value) < LEAST_SETS or rows.note.keys() & {"own_load", "mark"}:
+            continue
+        first = next((n for n in range(at + 1, len(facts)) if facts[n].kind not in ASIDE), len(facts))
+        if first == len(facts) or facts[first].kind != "load" or not facts[first].value:
+            continue
+        kgs, end = _row(facts, first, max(entry.reps or 0 for entry in rows.value))
+        if len(kgs) < LEAST_SETS + (len(kgs) != len(rows.value)):
+            continue
+        span = facts[first].start, facts[end - 1].end
+        loads = Fact("loads", *span, kgs) if len(kgs) == len(rows.value) else Fact("ask", *span, "load_kg")
+        return [*facts[:first], loads, *_one_each(facts[end:])]
+    return facts
+
+
+def _row(facts: Sequence[Fact], first: int, reps: int) -> tuple[list[float], int]:
+    """The loads in a row from `first` on, and the place after them; numbers too low for a load end it."""
+    kgs, end, at = [float(facts[first].value)], first + 1, first + 1
+    while at + 1 < len(facts) and facts[at].note.get("mark") in (",", "/", "and"):
+        more = _kgs(facts[at + 1])
+        if not more or min(more) < LEAST_LOAD or min(more) <= reps + 1:
+            break
+        kgs += more
+        end = at = at + 2
+    after = facts[end] if end < len(facts) else None
+    if after is not None and after.kind not in ("sep", "move", "effort", "claim", "word"):
+        return kgs[:1], first + 1  # "5x3 @ 20, 22.5 for the last": each is of what follows it
+    return kgs, end
+
+
+def _kgs(fact: Fact) -> list[float]:
+    """The kilograms that a number, or a list of them, is where it is of loads."""
+    if fact.kind == "loads":
+        return [float(value) for value in fact.value]
+    if fact.kind == "load" and fact.value:
+        return [float(fact.value)]
+    if fact.kind == "bare" and not fact.note.get("spelled"):
+        return [float(fact.note.get("kg", fact.value))]
+    return [float(value) for value in fact.note.get("values", ())] if fact.kind == "rows" else []
+
+
+def _before_their_sets(message: Message, facts: Sequence[Fact], most: int) -> Sequence[Fact]:
+    """ "25 for the first three, 20 for the last two", "15 first set, 17.5 second": loads of the sets named."""
+    out = _seconds(message, facts)
+    placed = [at for at in range(len(out)) if _scope_behind(out, at, most) is not None]
+    told = any(fact.kind == "load" and fact.value for fact in out)
+    if not told and not any(out[at].value != int(out[at].value) for at in placed) and len(placed) < LEAST_SETS:
+        return facts
+    for at in placed:
+        behind = _scope_behind(out, at, most)
+        if behind is None:
+            continue
+        value, scope = out[at], out[behind]
+        load = replace(value, kind="load", value=float(value.note.get("kg", value.value)), note={"how": "at"})
+        moved = replace(scope, start=value.start, end=value.start)
+        out[at : behind + 1] = [moved, value if value.kind == "load" else load, *[_silent(scope)] * (behind - at - 1)]
+    return out
+
+
+def _silent(fact: Fact) -> Fact:
+    return Fact("word", fact.start, fact.end, None, {"noise": True})
+
+
+def _scope_behind(facts: Sequence[Fact], at: int, most: int) -> int | None:
+    """Where the sets stand that the load at `at` is of: right behind it, in the same clause."""
+    value = facts[at]
+    if value.kind == "bare":
+        kg = float(value.note.get("kg", value.value))
+        if kg <= most + 1 or (kg < LEAST_LOAD and kg == int(kg)) or value.note.get("spelled"):
+            return None
+    elif value.kind != "load" or not value.value:
+        return None
+    led = facts[at - 1] if at else None
+    if led is not None and led.kind not in ("sep", "move", "rows", "word", "plan", "weighted"):
+        return None
+    scope = next((n for n in range(at + 1, len(facts)) if facts[n].kind != "word" and facts[n].value != "the"), None)
+    if scope is None or facts[scope].kind != "scope" or facts[scope].value in ("all", "over"):
+        return None
+    if facts[scope].value == "rest" and not any(fact.kind == "scope" for fact in facts[:scope]):
+        return None  # "20 on for some and 22.5 for the others"
+    after = facts[scope + 1] if scope + 1 < len(facts) else None
+    return scope if after is None or after.kind == "sep" or (after.kind == "word" and after.note.get("noise")) else None
+
+
+def _seconds(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "15 first set, 17.5 second, 20 third": no seconds, where the first and the third are sets."""
+    out: list[Fact] = []
+    first = any(fact.kind == "scope" and fact.value in ("first", 1) for fact in facts)
+    for fact in facts:
+        held = fact.kind == "rows" and fact.note.get("unit") == "sec" and len(fact.value) == 1
+        if held and first and message.tokens[fact.end - 1].text == "second":
+            value = fact.value[0].hold_s
+            out.append(Fact("bare", fact.start, fact.end - 1, value, {"kg": value}))
+            out.append(Fact("scope", fact.end - 1, fact.end, 2, {"text": "second"}))
+            continue
+        out.append(fact)
+    return out

@@ -1,0 +1,102 @@
+"""Sets that are named beside what is said of them: "first three at 25, next three at 27.5", "last two sets without"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from itertools import pairwise
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.little import little
+from bot.reading.message import Message
+
+LEAST_COUNTED = 2  # counts of sets with a load each
+MOST_REPS = 30
+
+
+def sets_named(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts, with the sets in front of what is said of them."""
+    return _loads_of_counts(_next_ones(_without(message, _missed_number(_missed_short(facts)))))
+
+
+def _missed_short(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "40 42.5(f)": a letter in brackets for a miss."""
+    out = list(facts)
+    at = 0
+    while at + 2 < len(out):
+        marks = out[at].note.get("mark"), out[at + 2].note.get("mark")
+        letter = out[at + 1]
+        if marks == ("(", ")") and letter.kind == "word" and letter.value in little("missed_short"):
+            out[at : at + 3] = [Fact("fail", letter.start, letter.end, None)]
+        at += 1
+    return out
+
+
+def _missed_number(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Ten singles, missed number 9", "failed set 4": the set that was missed is named behind the word for it."""
+    out = list(facts)
+    for at in range(len(out) - 1):
+        fail, scope = out[at], out[at + 1]
+        named = scope.kind == "scope" and isinstance(scope.value, int) and scope.note.get("numbered")
+        closes = at + 2 == len(out) or out[at + 2].kind == "sep"
+        if fail.kind == "fail" and fail.value is None and not fail.note.get("weak") and named and closes:
+            out[at], out[at + 1] = replace(scope, start=fail.start, end=fail.start), replace(fail, end=scope.end)
+    return out
+
+
+def _without(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "8/7/6/5 with 10 kg, last two sets without": no load, where one was told."""
+    out = list(facts)
+    for at in range(1, len(out)):
+        scope, word = out[at - 1 : at + 1]
+        closes = at + 1 == len(out) or out[at + 1].kind == "sep"
+        bare = message.tokens[word.start].text in little("without") and word.end == word.start + 1
+        told = any(fact.kind == "load" and fact.value for fact in out[:at])
+        if scope.kind == "scope" and word.kind in ("plan", "word") and bare and closes and told:
+            out[at] = Fact("load", word.start, word.end, 0.0, {"how": "at"})
+    return out
+
+
+def _next_ones(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "6x2, first three at 25, next three at 27.5": the sets behind those that were named."""
+    told = max((len(fact.value) for fact in facts if fact.kind == "rows"), default=0)
+    out = list(facts)
+    done = 0
+    at = 0
+    while at < len(out):
+        fact = out[at]
+        if fact.kind == "scope" and isinstance(fact.value, tuple) and fact.value[0] == "first":
+            done = int(fact.value[1])
+        elif fact.kind == "scope" and fact.value in ("first", 1):
+            done = 1
+        elif done and fact.kind == "count" and out[at - 1].kind == "sep" and done + fact.value <= told:
+            which = tuple(range(done + 1, done + int(fact.value) + 1))
+            out[at] = Fact("scope", fact.start, fact.end, ("these", which), {"text": ""})
+            done += int(fact.value)
+        at += 1
+    return out
+
+
+def _loads_of_counts(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "2 sets 10kg, 2 sets 15kg, 1 set 20kg, all of 5": the load of each set, and the reps of all of them."""
+    counts = [
+        at
+        for at in range(len(facts) - 1)
+        if facts[at].kind == "count" and facts[at + 1].kind == "load" and facts[at + 1].value is not None
+    ]
+    if len(counts) < LEAST_COUNTED or counts[-1] + 2 >= len(facts):
+        return facts
+    if any(fact.kind != "sep" for a, b in pairwise(counts) for fact in facts[a + 2 : b]):
+        return facts
+    rest = facts[counts[-1] + 2 :]
+    work = [fact for fact in rest if fact.kind in ("bare", "rows", "count", "load", "loads")]
+    if len(work) != 1 or any(fact.kind in ("bare", "rows") for fact in facts[: counts[0]]):
+        return facts
+    one = work[0]
+    reps = one.value if one.kind == "bare" else one.value[0].reps if one.kind == "rows" and len(one.value) == 1 else 0
+    if not reps or reps != int(reps) or reps > MOST_REPS:
+        return facts
+    kgs = [float(facts[at + 1].value) for at in counts for _ in range(int(facts[at].value))]
+    loads = Fact("loads", facts[counts[0]].start, facts[counts[-1] + 1].end, kgs)
+    rows = Fact("rows", one.start, one.end, [Entry(int(reps))], {"one": True, "reps": True})
+    return [*facts[: counts[0]], loads, *(rows if fact is one else fact for fact in rest)]
