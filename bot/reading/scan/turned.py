@@ -34,8 +34,8 @@ def turned(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if after.has("times", "x") and s.at(end + 1).kind == "num":
         return None  # "up to 30 x 2"
     small = unit is None and number.value == int(number.value) and number.value <= MOST_REPS
-    if small and not _work_follows(s, end):
-        return None
+    if (small or s.planned) and not _work_follows(s, end):
+        return None  # "dropped to 16 for the last three" of a plan: its reps, or its load
     parted = [Fact("sep", s.at(i).start, s.at(i).end, 2)] if s.at(i).has("scheme", "down") else []
     done = load_for(s, j)
     if done is not None:  # "worked up to 35 for a single"
