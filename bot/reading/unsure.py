@@ -19,6 +19,12 @@ def summed(facts: Sequence[Fact]) -> Sequence[Fact]:
     told = [fact for fact in facts if fact.kind == "rows" and len(fact.value) > 1]
     if not told or any(entry.hold_s is not None for fact in told for entry in fact.value):
         return facts
+    if not any(fact.kind == "scheme" and fact.value == "total" for fact in facts):
+        return facts
+    parts = [told, *([one] for one in told)]
+    sums = {sum(entry.reps or 0 for one in part for entry in one.value) for part in parts}
+    counts = {sum(len(one.value) for one in part) for part in parts}
+    times = {one.value for one in facts if one.kind in ("rounds", "repeat")} | {1, 2 if _sided(facts) else 1}
     out = list(facts)
     for at, fact in enumerate(facts):
         if fact.kind != "scheme" or fact.value != "total":
@@ -29,10 +35,6 @@ def summed(facts: Sequence[Fact]) -> Sequence[Fact]:
         if number and facts[number - 1].kind == "move" and told[-1].end <= facts[number - 1].start:
             continue  # "dips 3x5, pull-ups 30 total in sets of 6"
         amount = facts[number].value if facts[number].kind == "bare" else facts[number].value[0].reps
-        parts = [told, *([one] for one in told)]
-        sums = {sum(entry.reps or 0 for one in part for entry in one.value) for part in parts}
-        counts = {sum(len(one.value) for one in part) for part in parts}
-        times = {one.value for one in facts if one.kind in ("rounds", "repeat")} | {1, 2 if _sided(facts) else 1}
         same = any(amount == n * one for n in times for one in sums | counts)
         words = Fact("word", fact.start, fact.end, None, {"noise": True})
         low, high = min(fact.start, facts[number].start), max(fact.end, facts[number].end)
@@ -62,8 +64,7 @@ def in_the_hang(facts: Sequence[Fact]) -> Sequence[Fact]:
         then, holds, where = facts[at - 1 : at + 2]
         timed = holds.kind == "rows" and all(entry.hold_s for entry in holds.value)
         apart = then.kind == "sep" and then.value == 2 and where.kind == "flag" and where.value == "pause_bottom"
-        reps = any(fact.kind == "rows" and any(entry.reps for entry in fact.value) for fact in facts[:at])
-        if timed and apart and reps:
+        if timed and apart and any(fact.kind == "rows" and fact.value[0].reps for fact in facts[:at]):
             out[at] = Fact("ask", holds.start, where.end, "movement")
     return out
 

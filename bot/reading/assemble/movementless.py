@@ -54,14 +54,11 @@ def _of_sides(facts: list[Fact]) -> list[Fact]:
     marks = [fact for fact in facts if fact.kind == "side" or (fact.kind == "flag" and fact.value == "eccentric")]
     sides = {fact.value for fact in marks if fact.kind == "side"}
     lowered = any(fact.kind == "flag" for fact in marks)
-    numbers = [fact for fact in facts if fact.kind in ("bare", "rows") and any(_beside(fact, one) for one in marks)]
+    starts, ends = {mark.start for mark in marks}, {mark.end for mark in marks}
+    numbers = [fact for fact in facts if fact.kind in ("bare", "rows") and (fact.end in starts or fact.start in ends)]
     if not numbers or (not ({"left", "right"} <= sides and len(numbers) > 1) and not lowered):
         return []
     return sorted([*marks, *numbers], key=lambda fact: fact.start)
-
-
-def _beside(one: Fact, other: Fact) -> bool:
-    return one.end == other.start or other.end == one.start
 
 
 def without_movement(message: Message, facts: list[Fact], work: Work) -> None:

@@ -80,11 +80,12 @@ def _unitless(body: BodyCues, at: int, clause: int, high: int) -> bool:
     """ "Total time 40": a clause that is a name for the session's minutes and a number."""
     tokens = body.tokens
     value = tokens[at].value or 0.0
-    named = body.covered("duration", "named")
     closes = at + 1 >= high or tokens[at + 1].text in ",;)"
-    told = [tokens[i].text in ":=-~" or i in named for i in range(clause, at)]
     sized = tokens[at].kind == "num" and ALONE_MINUTES[0] <= value <= ALONE_MINUTES[1] and value == int(value)
-    return sized and closes and bool(told) and all(told)
+    if not (sized and closes) or at == clause or at - clause > SHORT:
+        return False
+    named = body.covered("duration", "named")
+    return all(tokens[i].text in ":=-~" or i in named for i in range(clause, at))
 
 
 def _before_work(body: BodyCues, at: int, low: int, stop: int) -> bool:

@@ -10,7 +10,7 @@ from bot.reading.days.nearest import of_month, weekday_ahead, weekday_back
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 
-LEAST_ROW = 2  # days told one behind the other
+LEAST_ROW, MOST_ROW = 2, 7  # days told one behind the other
 JUST_PAST, SOON = timedelta(days=31), timedelta(days=14)  # a weekday with a date farther away is no date
 
 
@@ -103,9 +103,10 @@ def _in_a_row(hits: DayHits, hit: Hit) -> bool:
     """Whether the weekdays right before and behind follow one another, a weekday that is no other word among them."""
     row = [hit]
     for step in (-1, 1):
-        while True:
-            edge = row[0].start if step < 0 else row[-1].end
-            near = next((h for h in hits.short_or_named if (h.end if step < 0 else h.start) == edge), None)
+        while len(row) < MOST_ROW:
+            edge = row[0].start - 1 if step < 0 else row[-1].end
+            found = (h for h in hits.at.get(edge, ()) if h.table in ("short", "weekday"))
+            near = next((h for h in found if step > 0 or h.end == row[0].start), None)
             if near is None or (int(near.name) - int((row[0] if step < 0 else row[-1]).name)) % 7 != step % 7:
                 break
             row = [near, *row] if step < 0 else [*row, near]

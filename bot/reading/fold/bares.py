@@ -373,7 +373,7 @@ class BareFacts(BareLoads):
     def _as_many_follow(self, fact: Fact) -> bool:
         """Whether as many numbers, each with its load, are told as sets were counted."""
         told = [one for one in self.block.facts[self.place(fact) :] if one.kind not in ("sep", "word")]
-        pairs = [one.kind for one in told[: 2 * (self.count or 0)]]
+        pairs = ["load" if one.kind == "at" else one.kind for one in told[: 2 * (self.count or 0)]]
         return (self.count or 0) > 1 and pairs == ["bare", "load"] * (self.count or 0)
 
     def _list_of_side(self, fact: Fact) -> bool:

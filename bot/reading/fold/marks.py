@@ -8,6 +8,7 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.fold.misses import MissFacts
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
+from bot.reading.text import fold
 
 # "Each" is said of sets here, never of sides.
 BOTH_ARMS = frozenset(
@@ -15,15 +16,27 @@ BOTH_ARMS = frozenset(
 )
 DUMBBELLS = frozenset({"biceps_curl", "hammer_curl"})  # done with one in each hand
 NEAR_A_SIDE = frozenset({"rows", "bare", "load", "fail", "flag", "effort", "at", "move"})
+MOST_FIRST = 20
 LEAST_RUNGS = 3  # fewer sets are no ladder
 
 
 class MarkFacts(MissFacts):
     """Marks on sets."""
 
+    def _for_so_many(self, fact: Fact) -> bool:
+        """ "… then 4 reps at 20 kg for 2 sets": the sets right before, so many of them."""
+        before = self.block.facts[self.place(fact) - 1] if self.place(fact) else None
+        led = before is not None and fold(self.span(before.start, before.end)).text in little("load_for")
+        return led and self.prev is not None and self.prev.kind in ("load", "rows", "effort", "at")
+
     def on_scope(self, fact: Fact) -> None:
         if fact.note.get("spent"):
             return
+        group = self.last_group()
+        first = isinstance(fact.value, tuple) and fact.value[0] == "first" and len(group) == 1 and not self.based
+        if first and len(self.rows) == 1 and self._for_so_many(fact):
+            self.rows = [replace(group[0]) for _ in range(min(fact.value[1], MOST_FIRST))]
+            return  # "5 reps at 15 kg for the first 3 sets"
         self.scope, self.scope_fact = fact.value, fact
         if fact.value == "over":
             self.over = fact

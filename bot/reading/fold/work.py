@@ -389,8 +389,9 @@ class WorkFacts(MarkFacts):
             if self.one_of_some and value > 1:
                 self.ask("sets", fact)
                 return
-            if len(self.rows) == len(group) and not follow:
-                self.rows = [replace(row) for _ in range(value) for row in group]
+            if (len(self.rows) == len(group) or self._for_so_many(fact)) and not follow:
+                self.rows = [row for row in self.rows if not any(row is one for one in group)]
+                self.rows += [replace(row) for _ in range(value) for row in group]
                 return
         self.count = value
 

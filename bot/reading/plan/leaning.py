@@ -115,12 +115,13 @@ def _one_by_one(facts: Sequence[Fact]) -> bool:
     told = [fact for fact in facts if fact.kind in ("rows", "bare", "effort", "at", "load")]
     if not told or any(fact.kind == "count" or (fact.kind == "rows" and len(fact.value) > 1) for fact in facts):
         return False
-    spoken = [clause for clause in clauses(facts) if any(fact in told for fact in clause)]
+    kinds = {fact.kind for fact in told}
+    spoken = [clause for clause in clauses(facts) if any(fact.kind in kinds for fact in clause)]
     for at, whole_clause in enumerate(spoken):
         strange = sum(fact.kind == "word" and not fact.note.get("noise") for fact in whole_clause)
         clause = [fact for fact in whole_clause if fact.kind != "word" and not plan_names(fact) & {"the"}]
         scopes = [place for place, fact in enumerate(clause) if fact.kind == "scope" and fact.value not in UNSURE]
-        values = [place for place, fact in enumerate(clause) if fact in told]
+        values = [place for place, fact in enumerate(clause) if fact.kind in kinds]
         if at:
             scopes += [place for place, fact in enumerate(clause) if plan_names(fact) & {"rest"}]  # "rest 20"
         rated = at and all(clause[place].kind == "effort" for place in values)

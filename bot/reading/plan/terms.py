@@ -55,10 +55,8 @@ def _quoted(message: Message) -> list[tuple[int, int]]:
     while at < len(tokens):
         sign = message.text[tokens[at].start : tokens[at].end] if tokens[at].kind == "sym" else ""
         shut = QUOTES.get(sign)
-        end = next(
-            (k for k in range(at + 1, len(tokens)) if shut and message.text[tokens[k].start : tokens[k].end] == shut),
-            None,
-        )
+        closing = range(at + 1, len(tokens)) if shut else ()
+        end = next((k for k in closing if message.text[tokens[k].start : tokens[k].end] == shut), None)
         if end is not None and any(token.value is not None for token in tokens[at:end]):
             found.append((at, end + 1))
             at = end
@@ -270,15 +268,17 @@ def _too_heavy(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
 def _in_place_of(facts: list[Fact]) -> list[Fact]:
     """ "5 singles instead of the triples": what stands behind is what was planned."""
     out: list[Fact] = []
+    before: Fact | None = None
+    told: int | None = None
     for fact in facts:
-        before = next((one for one in reversed(out) if one.kind != "word" and not plan_names(one) & {"the"}), None)
-        told = next((at for at, one in enumerate(out) if one.kind == "rows"), None)
         if fact.kind == "rows" and told is not None and before is not None and plan_names(before) & {"instead"}:
             new, old = out[told].value[0].reps, fact.value[0].reps
             if out[told].note.get("each_of") and fact.note.get("each_of") and len(out[told].value) == 1:
                 out[told] = Fact("instead", out[told].start, fact.end, (float(new), float(old), "reps"))
             continue  # "doubles instead of triples" changes each set
         out.append(fact)
+        told = len(out) - 1 if told is None and fact.kind == "rows" else told
+        before = fact if fact.kind != "word" and not plan_names(fact) & {"the"} else before
     return out
 
 

@@ -366,7 +366,10 @@ def _set_word(s: Scanner, i: int, plural: bool) -> tuple[list[Fact], int] | None
     item, j = s.at(i), i + 1
     loaded = s.at(j).has("load", "at") and s.unit_at(j + 2) in ("kg", "lb")  # "a back-off set with 10 kilos for 8"
     if s.at(j).has("times", "of") and s.at(j + 1).value is not None and not loaded:
-        value = s.at(j + 1).value or 0
+        value, many = s.at(j + 1).value or 0, s.at(j + 3)
+        if s.at(j + 2).has("times", "x") and many.kind == "num" and many.value in range(2, MOST_TRIES + 1):
+            rows = [Entry(int(value)) for _ in range(int(many.value or 0))]
+            return [Fact("rows", item.start, many.end, rows, {"plain": True})], j + 4  # "sets of 5 x 6"
         return [Fact("rows", item.start, s.at(j + 1).end, [Entry(int(value))], {"each_of": True})], j + 2
     if plural and s.at(j).kind == "num" and s.at(j + 1).has("sep", "and") and s.at(j + 2).kind == "num":
         which = (int(s.at(j).value or 0), int(s.at(j + 2).value or 0))
