@@ -51,8 +51,8 @@ def _without(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         scope, word = out[at - 1 : at + 1]
         closes = at + 1 == len(out) or out[at + 1].kind == "sep"
         bare = message.tokens[word.start].text in little("without") and word.end == word.start + 1
-        told = any(fact.kind == "load" and fact.value for fact in out[:at])
-        if scope.kind == "scope" and word.kind in ("plan", "word") and bare and closes and told:
+        named = scope.kind == "scope" and word.kind in ("plan", "word") and bare and closes
+        if named and any(fact.kind == "load" and fact.value for fact in out[:at]):
             out[at] = Fact("load", word.start, word.end, 0.0, {"how": "at"})
     return out
 

@@ -69,5 +69,6 @@ def _all_sets(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
 def _likewise(message: Message, before: Sequence[Fact], fact: Fact) -> bool:
     """ "Dips too": nothing else is said of them, and something was said of work before."""
     alone = len(before) > 1 and before[-1].kind == "move" and before[-2].kind == "sep"
-    told = any(one.kind in ("rows", "count") or plan_names(one) & {"done", "planned"} for one in before[:-2])
-    return alone and told and fact.kind == "word" and message.tokens[fact.start].text in little("likewise")
+    if not alone or fact.kind != "word" or message.tokens[fact.start].text not in little("likewise"):
+        return False
+    return any(one.kind in ("rows", "count") or plan_names(one) & {"done", "planned"} for one in before[:-2])

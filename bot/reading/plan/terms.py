@@ -23,6 +23,7 @@ from bot.reading.plan.value import MORE_REPS, SAME_KG, near_load, near_reps
 
 QUOTES = {"'": "'", '"': '"', "“": "”", "„": "“", "‘": "’", "«": "»", "»": "«", "‚": "‘"}
 RANGE = re.compile(r"(\d+) ?[-–] ?(\d+)")
+LATELY = 60  # facts back; farther away stands nothing that is gone on with
 FIGURE_S = re.compile(r"(\d+)s", re.IGNORECASE)
 
 
@@ -126,9 +127,9 @@ def _ranges(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         range_ = RANGE.fullmatch(message.span(fact.start, fact.end).strip()) if fact.kind in ("rows", "bare") else None
-        before = [
-            one.value for one in out if one.kind == "scope" and isinstance(one.value, tuple) and one.value[0] == "these"
-        ]
+        these = fact.kind in ("rows", "bare")
+        before = [one.value for one in out[-LATELY:] if these and one.kind == "scope" and isinstance(one.value, tuple)]
+        before = [value for value in before if value[0] == "these"]
         pair = out[-2:]
         if fact.kind == "bare" and len(pair) == 2 and pair[1].note.get("mark") == "and" and pair[0].kind == "bare":
             low, high = pair[0].value, fact.value
@@ -166,10 +167,8 @@ def _all_of_them(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
             out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": ""})  # "27,5 en las cuatro"
             continue
         ends = at + 1 == len(facts) or facts[at + 1].kind == "sep"
-        told = any(one.kind in ("instead", "rows", "load") for one in out)
-        of_all = (
-            fact.kind == "bare" and ends and told and bool(out) and out[-1].kind == "scope" and out[-1].value == "all"
-        )
+        of_all = fact.kind == "bare" and ends and bool(out) and out[-1].kind == "scope" and out[-1].value == "all"
+        of_all = of_all and any(one.kind in ("instead", "rows", "load") for one in out)
         if of_all and counted_rows(rows, int(fact.value)) and not any(row.reps == fact.value for row in rows):
             continue  # "doubles not triples, all 5"
         if counted and out[-1].value == "all" and counted_rows(rows, int(fact.value)):
