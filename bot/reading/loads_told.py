@@ -38,7 +38,7 @@ def _one_each(facts: Sequence[Fact]) -> Sequence[Fact]:
     for at, rows in enumerate(facts):
         if rows.kind != "rows" or len(rows.value) < LEAST_SETS or rows.note.keys() & {"own_load", "mark"}:
             continue
-        first = next((n for n in range(at + 1, len(facts)) if facts[n].kind not in ASIDE), len(facts))
+        first = next((n for n in range(at + 1, len(facts)) if not _aside(facts[n])), len(facts))
         if first == len(facts) or facts[first].kind != "load" or not facts[first].value:
             continue
         kgs, end = _row(facts, first, max(entry.reps or 0 for entry in rows.value))
@@ -48,6 +48,10 @@ def _one_each(facts: Sequence[Fact]) -> Sequence[Fact]:
         loads = Fact("loads", *span, kgs) if len(kgs) == len(rows.value) else Fact("ask", *span, "load_kg")
         return [*facts[:first], loads, *_one_each(facts[end:])]
     return facts
+
+
+def _aside(fact: Fact) -> bool:
+    return fact.kind in ASIDE or (fact.kind == "sep" and fact.note.get("mark") in (",", ":"))
 
 
 def _row(facts: Sequence[Fact], first: int, reps: int) -> tuple[list[float], int]:
@@ -89,7 +93,10 @@ def _before_their_sets(message: Message, facts: Sequence[Fact], most: int) -> Se
             continue
         value, scope = out[at], out[behind]
         load = replace(value, kind="load", value=float(value.note.get("kg", value.value)), note={"how": "at"})
-        moved = replace(scope, start=value.start, end=value.start)
+        led = {message.tokens[n].text for n in range(value.end, scope.start)}
+        onwards = isinstance(scope.value, int) and not led.isdisjoint(little("onwards"))  # "5 kg from set 7"
+        which = ("from", scope.value) if onwards else scope.value
+        moved = replace(scope, start=value.start, end=value.start, value=which)
         out[at : behind + 1] = [moved, value if value.kind == "load" else load, *[_silent(scope)] * (behind - at - 1)]
     return out
 

@@ -10,12 +10,13 @@ from bot.reading.little import little
 
 MOST_SETS = 12
 MOST_BY_SIDE = 8
+LEAST_PAUSE = 30.0  # seconds from one set to the next
 MOST_REPS = 30  # of one exercise of a circuit; more may be seconds or kilograms
 
 
 def rounds_told(facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with what rounds make of them."""
-    return _one_a_minute(_of_circuit(_pairs(_times_a_lift(facts))))
+    return _one_a_minute(_of_circuit(_pairs(_times_a_lift(_every_so_often(facts)))))
 
 
 def _times_a_lift(facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -44,6 +45,20 @@ def _by_side(four: Sequence[Fact]) -> bool:
     times, _, many, side = four
     told = bool(times.note.get("counted")) and side.value == "each" and many.note.get("how") == "at"
     return told and not many.note.get("unit") and many.value == int(many.value) <= MOST_BY_SIDE
+
+
+def _every_so_often(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Every 2 min x 6: 3 pull-ups": so many rounds; the minutes are no hold."""
+    out = list(facts)
+    for at in range(1, len(facts) - 1):
+        every, rows = facts[at - 1 : at + 1]
+        timed = (
+            rows.kind == "rows" and len(rows.value) > 1 and all((one.hold_s or 0) >= LEAST_PAUSE for one in rows.value)
+        )
+        work = any(fact.kind in ("bare", "rows") for fact in facts[at + 1 :])
+        if every.kind == "scheme" and every.value == "every" and timed and work:
+            out[at] = Fact("rounds", rows.start, rows.end, len(rows.value))
+    return out
 
 
 def _pairs(facts: Sequence[Fact]) -> Sequence[Fact]:

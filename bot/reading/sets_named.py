@@ -16,7 +16,22 @@ MOST_REPS = 30
 
 def sets_named(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with the sets in front of what is said of them."""
-    return _loads_of_counts(_next_ones(_without(message, _missed_number(_missed_short(facts)))))
+    facts = _some_missed(_missed_number(_missed_short(facts)))
+    return _loads_of_counts(_next_ones(_without(message, facts)))
+
+
+def _some_missed(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "3 singles at 42.5, two of them clean and one missed": of those told, the last."""
+    for at in range(1, len(facts) - 1):
+        many, fail = facts[at : at + 2]
+        good = next((n for n in range(at) if facts[n].kind == "count" and facts[n].note.get("those")), None)
+        rows = next((fact for fact in reversed(facts[: good or 0]) if fact.kind == "rows"), None)
+        if good is None or rows is None or many.kind != "bare" or fail.kind != "fail" or fail.value is not None:
+            continue
+        if facts[good].value + many.value == len(rows.value) and all(entry.reps == 1 for entry in rows.value):
+            last = Fact("scope", many.start, many.end, ("last", int(many.value)), {"text": ""})
+            return [*facts[:good], *facts[good + 1 : at], last, *facts[at + 1 :]]
+    return facts
 
 
 def _missed_short(facts: Sequence[Fact]) -> Sequence[Fact]:

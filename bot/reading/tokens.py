@@ -22,6 +22,7 @@ PIECES = re.compile(
     r"|(?P<nl>\n)"
     r"|(?P<sym>\S)"
 )
+POINTED = re.compile(r"\d\.(?:25|5|75)(?!\d)")  # "12.5": who writes so has no decimal commas
 MOST_DIGITS = 9  # no number of the trade is longer; what is longer is no number to us
 
 
@@ -93,6 +94,7 @@ def _chain(tokens: list[Token], at: int) -> int:
 def tokenize(text: str) -> list[Token]:
     """All tokens of a folded text, in order."""
     raw = _cut(text)
+    pointed = POINTED.search(text) is not None
     tokens: list[Token] = []
     i = 0
     while i < len(raw):
@@ -103,6 +105,10 @@ def tokenize(text: str) -> list[Token]:
                 last = raw[i + 2]
                 whole = text[token.start : last.end]
                 tokens.append(replace(token, text=whole, end=last.end, value=float(whole.replace(",", "")), word=whole))
+                i += 3
+                continue
+            if chain == 2 and pointed and _tight(raw[i + 1], raw[i + 2]):
+                tokens.extend(raw[i : i + 3])
                 i += 3
                 continue
             if chain == 2 and len(raw[i + 2].text) <= 2:

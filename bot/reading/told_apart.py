@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from bot.reading.crossed import crossed
 from bot.reading.facts import Fact
 from bot.reading.left_out import not_so_many, sets_left_out
+from bot.reading.load_turns import load_turns
 from bot.reading.loads_told import loads_told
 from bot.reading.maxes import maxes
 from bot.reading.message import Message
@@ -22,6 +23,6 @@ from bot.reading.verdicts import verdicts
 def told_apart(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """Crosses, loads of two plates, verdicts, sets one by one, rounds and rows of efforts."""
     facts = sets_left_out(message, not_so_many(facts))
-    facts = loads_told(message, ramps(sets_named(message, facts)))
+    facts = loads_told(message, ramps(load_turns(sets_named(message, facts))))
     facts = one_of_each(many_of_a_weight(added(crossed(message, rated_lifts(message, facts)))))
     return rounds_told(set_by_set(message, maxes(message, verdicts(message, in_the_hang(facts)))))

@@ -166,6 +166,10 @@ class BareFacts(BareLoads):
         rows = self.scoped()
         if not rows:
             return False
+        other = self.total is not None and len(self.rows) == 2 and self.each_of and fact.value != rows[0].reps
+        if other and self.scope in ("last", ("last", 1)):
+            self.add([Entry(int(fact.value))], fact)  # "100 dips, sets of 15 till the last one which was 10"
+            return True
         if self.scope == "last" and self._ends_a_list(fact):
             self.add([Entry(int(fact.value))], fact)  # "3,3,3,3 and on the last 1"
             return True

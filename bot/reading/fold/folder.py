@@ -211,6 +211,14 @@ class Folder(BareFacts):
             self.rows = [row for row in self.rows if row is not self.total_row(fact)]
             if len(sized) == 1 and sized[0].reps and amount % sized[0].reps == 0 and amount / sized[0].reps <= 60:
                 self.rows = [replace(sized[0], load_open=False) for _ in range(int(amount // sized[0].reps))]
+            elif (
+                len(sized) == 2
+                and self.each_of
+                and sized[0].reps
+                and (amount - (sized[1].reps or 0)) % sized[0].reps == 0
+            ):
+                many = int((amount - (sized[1].reps or 0)) // sized[0].reps)  # sets of 15, and a last one of 10
+                self.rows = [replace(sized[0], load_open=False) for _ in range(min(many, MOST_ASKED))] + sized[1:]
             elif not sized:
                 self.ask("sets", fact)
                 self.rows = [Row(None)]

@@ -67,6 +67,7 @@ class LoadFacts(EffortFacts):
             and not (self.next is not None and self.next.note.get("mark") == ":")  # "15 kg: 5 5 5, bw: 10 8"
             and not (self.next_is("effort") and self.more_sets_follow(fact))
             and self.link not in ("straight", "drop")
+            and not (self._told_after_break(fact) and self.more_sets_follow(fact))
         ):
             return
         helped = self.assist is not None and self.block.movement in HELPED and fact.note.get("unit")
@@ -168,7 +169,7 @@ class LoadFacts(EffortFacts):
 
     def _told_after_break(self, sets: Fact) -> bool:
         """Whether a "then" or a new sentence parts these sets from those before."""
-        before = self.block.facts[: self.place(sets)]
+        before = [one for one in self.block.facts[: self.place(sets)] if one.kind != "word"]
         return bool(before) and before[-1].kind == "sep" and before[-1].value >= 2
 
     def _mends_bare(self, fact: Fact) -> bool:

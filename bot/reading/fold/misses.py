@@ -18,6 +18,8 @@ class MissFacts(LoadFacts):
         if fact.note.get("spent"):
             return
         ordinal = fact.value
+        if self._missed_with_more(fact):
+            return
         if self._rep_of_last(fact) or self._missed_after(fact) or self._missed_so_many(fact) or self._the_try(fact):
             return
         follow = self.next
@@ -177,6 +179,19 @@ class MissFacts(LoadFacts):
             new = replace(new, group=self.group, load_kg=None)
             self.count = None
         self.rows.append(new)
+
+    def _missed_with_more(self, fact: Fact) -> bool:
+        """ "5 at 15, 5 at 17.5, failed on rep 4 at 20": a further set with its own load."""
+        load, last = self.next, self.rows[-1] if self.rows else None
+        behind = load is not None and load.kind == "load" and load.start == fact.end and bool(load.value)
+        if not behind or load is None or last is None or self.based or not isinstance(fact.value, int):
+            return False
+        if self.scope is not None or last.load_kg in (None, load.value) or fact.value < 2:
+            return False
+        load.note["spent"] = True
+        self.group += 1
+        self.rows.append(Row(fact.value - 1, load_kg=load.value, failed=True, side=last.side, group=self.group))
+        return True
 
     def _missed_after(self, fact: Fact) -> bool:
         """ "4x3, tried a fifth but failed at 2": so many reps of one more set."""

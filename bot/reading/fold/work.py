@@ -233,6 +233,8 @@ class WorkFacts(MarkFacts):
         group = self.last_group()
         whole = self.bares[0][1] if len(self.bares) == 1 and len(self.rows) == 1 else None
         if whole is not None and fact.note.get("list") and whole.reps == sum(one.reps or 0 for one in entries):
+            if whole.load_kg is not None:
+                self.load, self.load_said = whole.load_kg, True  # "20 pull-ups with 10 kg: 7, 6, 4, 3"
             self.rows, self.bares = [], []  # "60 push-ups: 20, 20, 12, 8"
             return False
         if not fact.note.get("list") or fact.note.get("mark") == "+" or self.plain_at is None or self.based:
@@ -310,11 +312,12 @@ class WorkFacts(MarkFacts):
 
     def _told_singly(self, fact: Fact, count: int) -> bool:
         """ "3 sets at +15: 6 reps 3 RIR, 6 reps 2 RIR, 5 reps": as many are told as were counted."""
-        if count < 2 or fact.note.get("plain") or fact.note.get("mark") == "+":
+        plain = fact.note.get("plain") and "own_load" not in fact.note
+        if count < 2 or plain or fact.note.get("mark") == "+":
             return False
         told = 0
         for one in self.block.facts[self.place(fact) :]:
-            if one.kind in ("count", "rounds", "scope", "link") or "own_load" in one.note:
+            if one.kind in ("count", "rounds", "scope", "link") or ("own_load" in one.note and len(one.value) > 1):
                 return False
             if one.kind == "rows":
                 told += len(one.value)
@@ -322,7 +325,8 @@ class WorkFacts(MarkFacts):
 
     def cluster(self) -> None:
         group = self.last_group()
-        for row in group[1:]:
+        goes_on = self.link == "rest_pause" and len(self.rows) == len(group) + 1  # "myo reps, 12 then 4 4 3"
+        for row in group[not goes_on :]:
             row.linked = True
         if self.count and self.count > 1:
             copies = [replace(row) for _ in range(self.count - 1) for row in group]

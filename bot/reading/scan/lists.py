@@ -12,6 +12,7 @@ from bot.reading.scan.scanner import Scanner
 MOST_LIST = 60
 MOST_PLUS = 4  # reps added after a breath; a load would be more
 LEAST_LOAD = 15  # numbers from it on, before "singles", are loads
+LEAST_ROW = 10  # of a row of loads whose last number alone has its unit
 FIGURES_OF_TEMPO = (3, 4)
 
 
@@ -62,7 +63,10 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             or nxt.has("effort", "rir")
             or nxt.has("unit", "percent")
             or (nxt.kind == "move" and marks[:1] == [","] and _after_movement(s, i) and not _own_list(s, after, item))
-            or (unit in ("kg", "lb") and numbers[-1][1] is None and marks[-1:] == [" "])
+            or (unit in ("kg", "lb") and numbers[-1][1] is None and marks[-1:] == [" "] and not _alike(numbers, item))
+            or (
+                unit in ("kg", "lb") and numbers[-1][1] is None and marks[-1] == "/" and "," in marks
+            )  # "8,8 / 10 kg 6,6"
             or (nxt.has("count") and min(item.value, *(one[0] for one in numbers)) < LEAST_LOAD)
             or (nxt.text.isalpha() and not nxt.space and nxt.text in little("ordinal_ending"))
             or (nxt.text == "." and s.at(after + 1).has("sets", "sets"))  # "1. Satz 6, 2. Satz 5"
@@ -156,6 +160,12 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [told, *more[0]], more[1]
     note: dict[str, Any] = {"list": True, "mark": marks[0], "values": values}
     return [Fact("rows", start, end, rows, note)], ends[-1]
+
+
+def _alike(numbers: list[tuple[float, str | None, Item]], last: Item) -> bool:
+    """ "10 10 12.5 12.5kg": numbers that may all be loads, as the last one is."""
+    values = [value for value, _, _ in numbers]
+    return len(values) > 1 and min(values) >= LEAST_ROW and (last.value or 0) <= 2 * min(values)
 
 
 def _plus(s: Scanner, at: int, last: int) -> tuple[list[Fact], int] | None:

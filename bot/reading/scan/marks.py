@@ -212,6 +212,9 @@ def _fail(s: Scanner, i: int, item: Item, before: list[Fact]) -> tuple[list[Fact
     if s.at(j).has("reps") and s.at(j + 1).kind == "num":
         number = int(s.at(j + 1).value or 0)
         return [Fact("fail", item.start, s.at(j + 1).end, number, {"rep": True})], j + 2
+    on, rep = s.at(i + 1), s.at(i + 2)
+    if on.text in little("fails_on") and rep.kind == "num" and not rep.spelled and s.at(i + 3).text in (")", ",", "."):
+        return [Fact("fail", item.start, rep.end, int(rep.value or 0), {"rep": True})], i + 3  # "4 @ 20 (fail on 5)"
     ordinal = s.at(j).name("scope") if s.at(j).has("scope") else None
     figure, ending = s.at(j), s.at(j + 1)
     if figure.kind == "num" and ending.text in little("ordinal_ending") and ending.text.isalpha() and not ending.space:

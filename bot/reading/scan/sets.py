@@ -65,6 +65,9 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("repeat", item.start, times.end, int(item.value or 1), {"counted": True})], i + 2
     if item.kind == "num" and s.at(i + 1).text == "rm" and item.value in range(1, 11):
         made = [Fact("scheme", item.start, s.at(i + 1).end, "amrap", {"names": []})]  # "1RM test"
+        if item.value != 1 and s.at(i + 2).text in (":", "=") and s.at(i + 3).kind == "num":
+            best = [Entry(int(item.value or 1))]  # "5RM: 27.5"
+            made.append(Fact("rows", item.start, s.at(i + 1).end, best, {"each_of": True, "word": True}))
         if item.value == 1:
             made.append(Fact("scheme", item.start, s.at(i + 1).end, "one_rm", {"names": []}))
         return made, i + 2

@@ -141,3 +141,54 @@ say(
     "pull_up 6 +15; pull_up 5 +17.5; pull_up 4 +20; pull_up 8",
 )
 say("pull-up ladder up to 5 and back down to 1", "pull_up 1,2,3,4,5,4,3,2,1")
+# More shapes
+say(
+    "pull ups today: 4 sets of 5, load was 15, 15, 17.5, 17.5, last set had to fight for the fifth",
+    "pull_up 2x5 +15; pull_up 2x5 +17.5",
+)
+say(
+    "pull ups 5 reps at 15kg, 5 reps at 17.5kg, failed on rep 4 at 20kg",
+    "pull_up 5 +15; pull_up 5 +17.5; pull_up 3 +20 fail",
+)
+say(
+    "weighted pull ups 3 sets: 20kg 6 reps, 20kg 5 reps, 17.5kg 6 reps",
+    "pull_up 6,5 +20; pull_up 6 +17.5",
+)
+say("20 pull ups in as few sets as possible with 10kg: 7, 6, 4, 3", "pull_up 7,6,4,3 +10")
+say("100 dips total, bw, sets of 15 till the last one which was 10", "dip 6x15; dip 10")
+say("every 2 min x 6: 3 pull ups with 20", "pull_up 6x3 +20")
+say("Myo reps on the chins, 12 then 4 4 3, bodyweight", "chin_up 12; chin_up 4,4,3 link")
+say("pull ups +17.5: 5/5/5/4 then a back off set with just the belt, 9 reps", "pull_up 5,5,5,4 +17.5; pull_up 9")
+say(
+    "doubles: 30, 32.5, 35, 37.5 — pull ups, all good",
+    "pull_up 2 +30; pull_up 2 +32.5; pull_up 2 +35; pull_up 2 +37.5",
+)
+say("3 singles at 42.5 for pullups, two of them clean and one missed", "pull_up 2x1 +42.5; pull_up 0 +42.5 fail")
+say(
+    "pull ups: triple at 25, triple at 27.5, double at 30 (meant to be a triple)",
+    "pull_up 3 +25; pull_up 3 +27.5; pull_up 2 +30",
+)
+say("pull ups weren't great: 5 4 3 at 20 and I had planned 5 5 5", "pull_up 5,4,3 +20")
+say(
+    "set 1: 5 @ 20kg, set 2: 5 @ 20kg, set 3: 4 @ 20kg (fail on 5), set 4: 6 @ 15kg - pull ups",
+    "pull_up 2x5 +20; pull_up 4 +20 fail; pull_up 6 +15",
+)
+say("pull up 5RM: 27.5. previous was 25", "pull_up 5 +27.5")
+say(
+    "pull ups 6 sets 2 reps, alternating 25 and 30",
+    "pull_up 2 +25; pull_up 2 +30; pull_up 2 +25; pull_up 2 +30; pull_up 2 +25; pull_up 2 +30",
+)
+say(
+    "tried 50 on the pull-up again, no chance, so did 45 for a single and called it",
+    "pull_up 0 +50 fail; pull_up 1 +45",
+)
+say(
+    "I put twenty five kilos on and did five sets of two, then took ten off and did one set of six, pull ups",
+    "pull_up 5x2 +25; pull_up 6 +15",
+)
+say("pull ups 7.5kg 8,8 / 10kg 6,6 / 12.5kg 5", "pull_up 2x8 +7.5; pull_up 2x6 +10; pull_up 5 +12.5")
+say("4x4 chins, 10 10 12.5 12.5kg", "chin_up 2x4 +10; chin_up 2x4 +12.5")
+say(
+    "ten sets of three on the minute, chin-ups, started with 10kg and switched to 5kg from set 7",
+    "chin_up 6x3 +10; chin_up 4x3 +5",
+)

@@ -1,0 +1,87 @@
+"""Loads told by what they were before, or in turn: "then took ten off", "alternating 25 and 30", "doubles: 30, 35"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.facts import Fact
+from bot.reading.little import little
+
+MOST_CHANGE_KG = 15.0
+LEAST_LOAD = 15.0  # of a row of loads that follows "doubles:"
+MOST_OF_A_WORD = 20  # "singles: 20" may be so many of them
+REACH = 4  # so far behind a change stands the work that is done with it
+ASIDE = frozenset({"word", "sep", "scheme", "plan"})
+
+
+def load_turns(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts, with the loads that are meant."""
+    return _by_word(_in_turn(_more_or_less(facts)))
+
+
+def _more_or_less(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Five sets of two with 25, then took ten off and did six", "then added another 5 and did 3"."""
+    out = list(facts)
+    for at in range(1, len(out) - 1):
+        fact = out[at]
+        kg = (
+            float(fact.note.get("kg", fact.value))
+            if fact.kind == "bare"
+            else fact.value
+            if fact.kind == "load"
+            else None
+        )
+        if not kg or not 0 < kg <= MOST_CHANGE_KG:
+            continue
+        before = [one for one in out[:at] if one.kind == "load" and one.value and one is not fact]
+        led = [one for one in out[max(0, at - 2) : at] if one.kind == "plan"][-1:]
+        names = led[0].note.get("names", ()) if led else ()
+        off = out[at + 1].kind == "plan" and "off" in out[at + 1].note.get("names", ())
+        further = out[at - 1].kind == "word" and out[at - 1].value in little("another")
+        sign = -1 if off and "took" in names else 1 if further and "sure" in names else 0
+        if not sign or not before or not any(one.kind == "rows" for one in out[:at]) or not _worked(out, at + 1):
+            continue
+        last = float(before[-1].value)
+        if sign < 0 and kg > last:
+            continue
+        end = out[at + 1].end if off else fact.end
+        out[at] = Fact("load", fact.start, end, last + sign * kg, {"how": "at", "turned": True})
+        if off:
+            out[at + 1] = Fact("word", end, end, None, {"noise": True})
+    return out
+
+
+def _worked(facts: Sequence[Fact], at: int) -> bool:
+    """Whether a set follows, in the same breath."""
+    after = [fact for fact in facts[at : at + 2 * REACH] if fact.kind not in ASIDE or fact.value == 3]
+    return bool(after) and after[0].kind in ("rows", "bare")
+
+
+def _in_turn(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "6x2, alternating 25 and 30": one set with the one, the next with the other."""
+    for at in range(len(facts) - 3):
+        word, first, joined, second = facts[at : at + 4]
+        rows = next((fact for fact in reversed(facts[:at]) if fact.kind == "rows"), None)
+        weights = all(fact.kind in ("bare", "load") and fact.value for fact in (first, second))
+        alternates = word.kind == "word" and str(word.value) in little("alternating")
+        if alternates and weights and joined.kind == "sep" and rows is not None and len(rows.value) > 1:
+            pair = [float(fact.note.get("kg", fact.value)) for fact in (first, second)]
+            loads = Fact("loads", first.start, second.end, [pair[n % 2] for n in range(len(rows.value))])
+            return [*facts[:at], loads, *facts[at + 4 :]]
+    return facts
+
+
+def _by_word(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Doubles: 30, 32.5, 35": a double with each."""
+    for at in range(len(facts) - 2):
+        word, colon, told = facts[at : at + 3]
+        one = word.kind == "rows" and bool(word.note.get("word")) and len(word.value) == 1
+        values = told.value if told.kind == "loads" else told.note.get("values", ()) if told.kind == "rows" else ()
+        if one and colon.note.get("mark") == ":" and told.kind == "bare" and told.value > MOST_OF_A_WORD:
+            load = Fact("load", told.start, told.end, float(told.note.get("kg", told.value)), {"how": "plus"})
+            return [*facts[:at], load, replace(word, note={"reps": True}), *facts[at + 3 :]]  # "5RM: 27.5"
+        if one and colon.note.get("mark") == ":" and len(values) > 1 and min(values) >= LEAST_LOAD:
+            loads = replace(told, kind="loads", value=[float(value) for value in values], note={})
+            return [*facts[:at], loads, replace(word, note={"reps": True}), *facts[at + 3 :]]
+    return facts
