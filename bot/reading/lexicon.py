@@ -299,6 +299,9 @@ def _telltales(language: str) -> frozenset[str]:
     return frozenset(words)
 
 
+MOST_SLIPS = 12  # words of a message looked at for the language of its typing errors
+
+
 def guess_language(words: Sequence[str], hint: str | None) -> str:
     """The language of a message: the hint, unless the words speak clearly for another; English where nothing does."""
     names = languages()
@@ -308,6 +311,9 @@ def guess_language(words: Sequence[str], hint: str | None) -> str:
         homes = [name for name in names if word in _telltales(name)]
         if len(homes) == 1:
             counts[homes[0]] += 1
+    if base is None and not any(counts.values()):
+        for name in names:  # "domindas 4x4, fonods 3x8": nothing but typing errors
+            counts[name] = sum(len(spelled(word, name)) == 1 for word in words[:MOST_SLIPS])
     best = max(names, key=lambda name: counts[name])
     if base in names:
         assert base is not None

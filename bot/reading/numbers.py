@@ -44,6 +44,24 @@ def _words(
     return values, frozenset(joins), frozenset(points), tuple(sorted(halves, key=len, reverse=True)), apart
 
 
+HUNDRED = 100
+MOST_WORDS = 3  # of a number below a hundred: "cincuenta y dos"
+
+
+@lru_cache(maxsize=8)
+def _led_hundreds(language: str) -> frozenset[str]:
+    """The hundreds that the rest of a number follows without a word: "ciento"."""
+    return frozenset(fold_word(word) for word in table(language, "numbers").get("led_hundreds", []))
+
+
+def _below_hundred(tokens: Sequence[Token], at: int, language: str) -> tuple[float, int]:
+    """What stands behind a hundred, and the place after it; nothing: 0."""
+    said = say_numbers(tokens[at : at + MOST_WORDS], language)[:1]
+    if not said or not said[0].spelled or not 0 < (said[0].value or 0.0) < HUNDRED:
+        return 0.0, at
+    return said[0].value or 0.0, next(n for n in range(at, len(tokens)) if tokens[n].end == said[0].end) + 1
+
+
 def say_numbers(tokens: Sequence[Token], language: str) -> list[Token]:
     """The same tokens with the value of number words filled in, those that are one number made one."""
     values, joins, points, halves, apart = _words(language)
@@ -66,6 +84,9 @@ def say_numbers(tokens: Sequence[Token], language: str) -> list[Token]:
                 unit = values.get(tokens[after].text) if after < len(tokens) and (joined or not apart) else None
                 if unit is not None and 1 <= unit < 10 and tokens[after].start > tokens[after - 1].end:
                     value, end = value + unit, after + 1
+        if value >= HUNDRED and value % HUNDRED == 0 and token.text in _led_hundreds(language):
+            rest, after = _below_hundred(tokens, end, language)
+            value, end = value + rest, after  # "ciento veinte", "doscientos cincuenta y dos"
         if end + 1 < len(tokens) and tokens[end].text in points and value == int(value):
             part = tokens[end + 1]  # "zwölf Komma fünf", "12 Komma 5"
             tenth = values.get(part.text, part.value if part.kind == "num" else None)

@@ -9,6 +9,7 @@ from itertools import pairwise
 from bot.reading.circuits import reps_of_circuit
 from bot.reading.dropped import dropped_to
 from bot.reading.facts import Entry, Fact
+from bot.reading.feats import feats_told
 from bot.reading.helped import taken_off
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -20,7 +21,6 @@ LEAST_IN_TURN = 2
 LEAST_JUDGED = 6
 LEAST_TAKEN = 15
 LEAST_EACH = 9  # a load told bare in a row of loads
-ONE_ARM_FEATS = frozenset({"one_arm_pull_up", "one_arm_chin_up"})
 REACH = 5  # so many facts before its number a set that is rated is named
 LIST_OF_EFFORTS = 3
 LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a number of reps
@@ -29,31 +29,10 @@ LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a n
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them."""
     facts = dropped_to(message, _helped_by(message, told_apart(message, facts)))
-    facts = _bracketed(message, _taken(_postposed(_feats(rated_row(sided(held_in_total(summed(facts))))))))
+    facts = _bracketed(message, _taken(_postposed(feats_told(rated_row(sided(held_in_total(summed(facts))))))))
     facts = taken_off(message, plates(_loads_before(reps_of_circuit(facts))))
     rated = _rated(_named_and_rated(efforts_of_sides(_felt_heavier(facts))))
     return _in_turn(_reckoned(message, _counted(message, _listed(_judged(message, rated)))))
-
-
-def _feats(facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "One-arm pull-up: right done, left not": one repetition, or none, where no number is told."""
-    if any(fact.kind in ("rows", "bare", "count", "repeat", "ask") for fact in facts):
-        return facts
-    if not any(fact.kind == "move" and fact.value.movement in ONE_ARM_FEATS for fact in facts):
-        return facts
-    out: list[Fact] = []
-    for at, fact in enumerate(facts):
-        before = facts[at - 1] if at else None
-        if before is not None and before.kind == "word" and before.value in little("went_me") and at > 1:
-            before = facts[at - 2]  # "la derecha me salió"
-        if before is not None and before.kind == "side" and before.value in ("left", "right"):
-            names = fact.note.get("names", ())
-            if "not_this" in names or fact.note.get("name") == "no":
-                fact = Fact("fail", fact.start, fact.end)
-            elif (fact.kind == "scheme" and fact.value == "got") or {"done", "by"} & set(names):
-                out.append(Fact("rows", fact.start, fact.end, [Entry(1)], {"one": True, "reps": True}))
-        out.append(fact)
-    return out
 
 
 def _postposed(facts: Sequence[Fact]) -> Sequence[Fact]:

@@ -16,6 +16,7 @@ from planner.units import KG_PER_LB
 PLAUSIBLE_KG = (30.0, 250.0)
 
 
+GRAMS = 1000
 STONES_TO_KILOS = 5  # tokens from stones to the kilograms they are
 
 
@@ -53,9 +54,10 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
         at = number_after(body, end, high, ("bodyweight", "at"), signs=SIGNS_BETWEEN)
         if at is None or at in taken or tokens[at].kind == "clock":
             continue
-        value, stop = _with_tenths(body, at)
-        unit: str = message.context.unit
-        said = None
+        metric = _with_grams(body, at)
+        value, stop = metric or _with_tenths(body, at)
+        unit: str = "kg" if metric else message.context.unit
+        said = "kg" if metric else None
         for name in ("kg", "lb"):
             after = body.starts("unit", name).get(stop)
             if after is not None:
@@ -120,6 +122,19 @@ def _with_tenths(body: BodyCues, at: int) -> tuple[float, int]:
         if tenths is not None and 0 < tenths < 10 and tenths == int(tenths) and at + 3 not in body.starts("unit", "kg"):
             return value + tenths / 10, at + 3
     return value, at + 1
+
+
+def _with_grams(body: BodyCues, at: int) -> tuple[float, int] | None:
+    """ "Setenta y ocho kilos con doscientos gramos": 78.2, and the place after the grams."""
+    tokens = body.tokens
+    kilos, stop = tokens[at].value or 0.0, body.starts("unit", "kg").get(at + 1)
+    if stop is None or stop + 2 >= len(tokens) or kilos != int(kilos):
+        return None
+    joined = tokens[stop].text in little("and_tenths") | little("and")
+    grams = tokens[stop + 1].value
+    if not joined or grams is None or not 0 < grams < GRAMS or tokens[stop + 2].text not in little("grams"):
+        return None
+    return kilos + grams / GRAMS, stop + 3
 
 
 def _later(body: BodyCues, at: int, known: float | None, unit: str) -> tuple[float, int] | None:

@@ -209,7 +209,9 @@ class BareFacts(BareLoads):
     def _ends_a_list(self, fact: Fact) -> bool:
         """Whether "and the last 1" goes on with a list told set by set, and does not only repeat its end."""
         told = [
-            one for one in self.block.facts[: self.place(fact)] if one.kind not in ("word", "scope", "move", "load")
+            one
+            for one in self.block.facts[: self.place(fact)]
+            if one.kind not in ("word", "scope", "move", "load") and one.value != "only"
         ]
         joined = len(told) > 1 and told[-1].kind == "sep" and told[-1].note.get("mark") == "and"
         listed = joined and told[-2].kind == "rows" and bool(told[-2].note.get("list")) and not self.based

@@ -258,6 +258,7 @@ class LoadFacts(EffortFacts):
         number, kg = fact.value
         group = self.last_group()
         has_load = (bool(group) and group[-1].load_kg is not None) or (self.load_said and not group) or self.based
+        has_load = has_load or self.assist is not None  # "on the pulley, 12.5 off, 3x2 all @7.5"
         hold = bool(group) and group[-1].hold_s is not None
         free = not self.block.loadable
         if has_load or hold or free or fact.note.get("range"):
@@ -294,6 +295,11 @@ class LoadFacts(EffortFacts):
                 row.assist_kg = self.assist if row.assist_kg is None else row.assist_kg
             self.assist = fact.value  # "15 off x 3, 12.5 off x 2"
             return
+        if self.rows and not self.based and self._of_what_follows(fact):
+            for row in self.rows:
+                row.assist_kg = 0.0 if row.assist_kg is None else row.assist_kg
+            self.assist = fact.value
+            return
         if self.rows and not self.based:
             # "3x8 with the red band, 2x8 with the one that takes 10 kg off"
             own = self.prev is not None and self.prev.kind == "rows" and not any(row.side for row in self.rows)
@@ -302,6 +308,13 @@ class LoadFacts(EffortFacts):
                     row.assist_kg = fact.value
             return
         self.assist = fact.value
+
+    def _of_what_follows(self, fact: Fact) -> bool:
+        """ "Red band 4x6 and with the one that takes 18 kg off 2x4": the help of the sets behind it."""
+        facts, at = self.block.facts, self.place(fact)
+        lead = next((one for one in reversed(facts[:at]) if one.kind != "word"), None)
+        joined = lead is not None and lead.kind == "sep" and lead.note.get("mark") == "and" and self.assist is None
+        return joined and self.next is not None and self.next.kind == "rows" and self.next.start == fact.end
 
     def on_instead(self, fact: Fact) -> None:
         new, old, unit = fact.value

@@ -83,7 +83,7 @@ class MarkFacts(MissFacts):
             told = self.prev is not None and self.prev.kind == "load" and self.prev.end == fact.start
             if told and self.block.movement in DUMBBELLS and self.rows:
                 return  # "curls 3x12 with 10 kg each arm": what each hand holds
-            both = self.block.movement in BOTH_ARMS
+            both = self.block.movement in BOTH_ARMS or bool(self.block.rounds)  # "2 rounds: … in each"
             if fact.note.get("plain") and not self.block.one_sided and (len(self.rows) != 1 or self.count or both):
                 # "three sets, 5 each", "2 in the tank each": each set
                 if self.next_is("effort"):

@@ -65,6 +65,19 @@ say(
 say("planche lean 4 de 20 segundos, tuck 5 de 8", "planche_lean 4x20s; tuck_planche 5x8s")
 say("la sesión estuvo pesada, un 9 en total, hice dominadas 5x5 con 15", "pull_up 5x5 +15", srpe=9)
 
+say("le cuento que ayer hice tres series de cinco dominadas", "pull_up 3x5", on="2027-03-03", **THURSDAY)
+say("te aviso que el lunes hice 5x3 dominadas", "pull_up 5x3", on="2027-03-01", **THURSDAY)
+say("por fin me salió el muscle up!!", "muscle_up 1")
+say("dominadas con goma 4x6 y con la que me quita 15 kg 2x5", "band_pull_up 4x6; band_pull_up 2x5 -15")
+say(
+    "hice dos rondas: 8 fondos, 10 flexiones y 20 segundos de hollow en cada una",
+    "dip 2x8; push_up 2x10; hollow_hold 2x20s",
+)
+say("peso setenta y un kilos con trescientos gramos", bw=71.3)
+say("me colgué ciento diez segundos", "dead_hang 110s")
+say("dominadas cinco cinco cuatro y la última ya solo tres", "pull_up 5,5,4,3")
+say("hoy 20 minutos nada más, dominadas 3x5", "pull_up 3x5", mins=20)
+
 # Avisos.
 say("llevo dos noches despertándome por el dolor de codo", pain="elbow - - rest", flags="night_pain")
 say("Profe, mañana no puedo entrenar, lo paso al sábado?", does="move", dates="2027-03-05..2027-03-06", **THURSDAY)
