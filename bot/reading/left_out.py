@@ -11,6 +11,7 @@ from bot.reading.message import Message
 
 MOST_SETS = 8  # "3 series de fondos de 8 y 20 de flexiones": more are repetitions
 SILENT = ("word", "move", "plan", "scheme")
+REACH = 10  # facts from a count to the number that is denied
 DENIED = ["sep", "fail", "bare"]
 
 
@@ -46,7 +47,7 @@ def not_so_many(facts: Sequence[Fact]) -> Sequence[Fact]:
     for at, fact in enumerate(facts):
         if fact.kind != "count":
             continue
-        told = [n for n in range(at + 1, len(facts)) if facts[n].kind not in SILENT]
+        told = [n for n in range(at + 1, min(at + REACH, len(facts))) if facts[n].kind not in SILENT]
         if len(told) < len(DENIED) - 1 or facts[told[0]].kind != "sep":
             continue
         denied = [facts[n].kind for n in told[:3]] == DENIED and facts[told[1]].note.get("name") == "no"
