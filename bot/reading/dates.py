@@ -127,11 +127,7 @@ def _tells_of_work(message: Message, finder: DayFinder, claim: Claim, bounds: li
     alone = high - low - (claim.end - claim.start) <= 1
     spans = [(low, high), *(clauses[place + 1 : place + 2] if alone else [])]
     return any(
-        any(
-            t.value is not None
-            for at, t in enumerate(message.tokens[low:high], low)
-            if not claim.start <= at < claim.end
-        )
+        message.numbers_within(low, high) > message.numbers_within(max(low, claim.start), min(high, claim.end))
         or _said(message, finder, (low, high)).told
         or any(message.movement_hits[low:high])
         for low, high in spans
@@ -299,9 +295,12 @@ def _trained(
     clause = _around(_clauses(message, bounds), day.start) or sentence
     if _of_a_former_set(message, clause):
         return noise
-    elsewhere = any(t.value is not None for at, t in enumerate(tokens) if not clause[0] <= at < clause[1])
     was = finder.has("as_it_was", day.end)
-    if day.kind == "vague" and elsewhere and was is not None:
+    if (
+        day.kind == "vague"
+        and was is not None
+        and message.numbers_within(0, len(tokens)) > message.numbers_within(*clause)
+    ):
         counted = was.end + 1 == clause[1] and tokens[was.end].value is not None
         return Claim(day.start, was.end + counted, "noise", None)  # "9 in a row, last week were 7"
     for at in range(max(clause[0], day.start - 4), day.start - 1):

@@ -34,13 +34,15 @@ def _more_or_less(facts: Sequence[Fact]) -> Sequence[Fact]:
         )
         if not kg or not 0 < kg <= MOST_CHANGE_KG:
             continue
-        before = [one for one in out[:at] if one.kind == "load" and one.value and one is not fact]
         led = [one for one in out[max(0, at - 2) : at] if one.kind == "plan"][-1:]
         names = led[0].note.get("names", ()) if led else ()
         off = out[at + 1].kind == "plan" and "off" in out[at + 1].note.get("names", ())
         further = out[at - 1].kind == "word" and out[at - 1].value in little("another")
         sign = -1 if off and "took" in names else 1 if further and "sure" in names else 0
-        if not sign or not before or not any(one.kind == "rows" for one in out[:at]) or not _worked(out, at + 1):
+        if not sign or not _worked(out, at + 1):
+            continue
+        before = [one for one in out[:at] if one.kind == "load" and one.value]
+        if not before or not any(one.kind == "rows" for one in out[:at]):
             continue
         last = float(before[-1].value)
         if sign < 0 and kg > last:
@@ -60,12 +62,14 @@ def _worked(facts: Sequence[Fact], at: int) -> bool:
 
 def _in_turn(facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "6x2, alternating 25 and 30": one set with the one, the next with the other."""
+    alternating = little("alternating")
     for at in range(len(facts) - 3):
         word, first, joined, second = facts[at : at + 4]
-        rows = next((fact for fact in reversed(facts[:at]) if fact.kind == "rows"), None)
+        if word.kind != "word" or str(word.value) not in alternating:
+            continue
         weights = all(fact.kind in ("bare", "load") and fact.value for fact in (first, second))
-        alternates = word.kind == "word" and str(word.value) in little("alternating")
-        if alternates and weights and joined.kind == "sep" and rows is not None and len(rows.value) > 1:
+        rows = next((fact for fact in reversed(facts[:at]) if fact.kind == "rows"), None)
+        if weights and joined.kind == "sep" and rows is not None and len(rows.value) > 1:
             pair = [float(fact.note.get("kg", fact.value)) for fact in (first, second)]
             loads = Fact("loads", first.start, second.end, [pair[n % 2] for n in range(len(rows.value))])
             return [*facts[:at], loads, *facts[at + 4 :]]

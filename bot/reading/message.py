@@ -23,6 +23,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime, timedelta
 from functools import cached_property
+from itertools import accumulate
 from typing import Any
 
 from rapidfuzz.distance import OSA
@@ -97,6 +98,14 @@ class Message:
         if found is None:
             found = self._hits[key] = phrases(name, self.language, *tables).every(self.tokens)
         return found
+
+    @cached_property
+    def _numbers_before(self) -> list[int]:
+        return list(accumulate((token.value is not None for token in self.tokens), initial=0))
+
+    def numbers_within(self, start: int, end: int) -> int:
+        """How many numbers the tokens [start, end) have; none where start >= end."""
+        return self._numbers_before[end] - self._numbers_before[start] if start < end else 0
 
     @cached_property
     def movement_hits(self) -> tuple[list[Hit], ...]:

@@ -52,11 +52,10 @@ def _every_so_often(facts: Sequence[Fact]) -> Sequence[Fact]:
     out = list(facts)
     for at in range(1, len(facts) - 1):
         every, rows = facts[at - 1 : at + 1]
-        timed = (
-            rows.kind == "rows" and len(rows.value) > 1 and all((one.hold_s or 0) >= LEAST_PAUSE for one in rows.value)
-        )
-        work = any(fact.kind in ("bare", "rows") for fact in facts[at + 1 :])
-        if every.kind == "scheme" and every.value == "every" and timed and work:
+        if every.kind != "scheme" or every.value != "every" or rows.kind != "rows" or len(rows.value) < 2:
+            continue
+        timed = all((one.hold_s or 0) >= LEAST_PAUSE for one in rows.value)
+        if timed and any(fact.kind in ("bare", "rows") for fact in facts[at + 1 :]):
             out[at] = Fact("rounds", rows.start, rows.end, len(rows.value))
     return out
 

@@ -22,11 +22,13 @@ def sets_named(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 def _some_missed(facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "3 singles at 42.5, two of them clean and one missed": of those told, the last."""
-    for at in range(1, len(facts) - 1):
+    good = next((at for at, fact in enumerate(facts) if fact.kind == "count" and fact.note.get("those")), None)
+    rows = next((fact for fact in reversed(facts[: good or 0]) if fact.kind == "rows"), None)
+    if good is None or rows is None:
+        return facts
+    for at in range(good + 1, len(facts) - 1):
         many, fail = facts[at : at + 2]
-        good = next((n for n in range(at) if facts[n].kind == "count" and facts[n].note.get("those")), None)
-        rows = next((fact for fact in reversed(facts[: good or 0]) if fact.kind == "rows"), None)
-        if good is None or rows is None or many.kind != "bare" or fail.kind != "fail" or fail.value is not None:
+        if many.kind != "bare" or fail.kind != "fail" or fail.value is not None:
             continue
         if facts[good].value + many.value == len(rows.value) and all(entry.reps == 1 for entry in rows.value):
             last = Fact("scope", many.start, many.end, ("last", int(many.value)), {"text": ""})

@@ -81,10 +81,9 @@ def _strong(hits: DayHits, hit: Hit) -> bool:
         return True  # "Sat - chins 4x5", a line of a log
     if len(said) > 2 and hit.name in ("5", "6", "2") and led:
         return True
-    ties = {h.end for h in hits.short_or_named if h.end == hit.start} | {
-        h.start for h in hits.short_or_named if h.start == hit.end
-    }
-    if any(not hits.tokens[max(at, hit.start)].space for at in ties):
+    behind_another = hit.start in hits.ends_of_days and not hits.tokens[hit.start].space
+    before_another = hit.end in hits.starts_of_days and not hits.tokens[hit.end].space
+    if behind_another or before_another:
         return True  # "Fri-Sun"
     if _in_a_row(hits, hit):
         return True  # "fri sat sun"

@@ -178,14 +178,25 @@ def test_a_side_named_in_passing_exchanges_nothing(chat, told, then):
     assert chat.record().pain == before
 
 
-@pytest.mark.parametrize("words", ["one more, 3 reps", "one more at +20"])
-def test_what_says_too_little_changes_nothing_and_asks_to_be_told(chat, words):
+@pytest.mark.parametrize(
+    ("words", "asked"), [("one more, 3 reps", "did not find"), ("one more at +20", "What were the sets of “at +20”?")]
+)
+def test_what_says_too_little_changes_nothing_and_asks_to_be_told(chat, words, asked):
     chat.waits_until("08:00")
     chat.answer("mira", "pull ups 4x4 +15", "18:00")
     answer = chat.answer("mira", words, "18:01")
 
-    assert "did not find" in answer
+    assert asked in answer
     assert sets_of(chat) == [("pull_up", 4, 15.0, None)] * 4
+
+
+def test_a_further_set_that_was_asked_about_stands_beside_those_told(chat):
+    chat.waits_until("08:00")
+    chat.answer("mira", "pull ups 4x4 +15", "18:00")
+    chat.answer("mira", "one more at +20", "18:01")
+    chat.answer("mira", "pull-ups 1x3 +20", "18:02")
+
+    assert sets_of(chat) == [("pull_up", 4, 15.0, None)] * 4 + [("pull_up", 3, 20.0, None)]
 
 
 @pytest.mark.parametrize(
