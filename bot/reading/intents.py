@@ -23,7 +23,14 @@ SHORT = 8  # words; a longer message that wants nothing is no small talk by its 
 
 
 def wishes(message: Message) -> dict[str, list[Hit]]:
-    """The wordings of each wish in a message, those that only look like one left out."""
+    """The wordings of each wish in a message, those that only look like one left out; the caller's own."""
+    found = message.notes.get("wishes")
+    if found is None:
+        found = message.notes["wishes"] = _wishes(message)
+    return dict(found)
+
+
+def _wishes(message: Message) -> dict[str, list[Hit]]:
     hits = message.hits("intents", "want", "not")
     barred: dict[str, list[Hit]] = {}
     for hit in hits:

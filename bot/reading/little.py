@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
+from functools import cache
 
 from bot.reading.lexicon import languages, table
 from bot.reading.text import fold
 
 
-@lru_cache(maxsize=64)
+@cache
 def little(name: str) -> frozenset[str]:
     """The words of one list, folded; signs are listed in the English file."""
     return frozenset(

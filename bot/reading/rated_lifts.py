@@ -33,9 +33,11 @@ def rated_lifts(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 def _before_its_sets(facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "RPE 7 7 8 9 at 4x4": an effort a set, told before the sets."""
     for at, fact in enumerate(facts[:-1]):
+        if fact.kind != "efforts":
+            continue
         after = facts[at + 1 :]
         work = next((n for n, one in enumerate(after) if one.kind != "word"), None)
-        if fact.kind != "efforts" or work is None or after[work].kind != "rows":
+        if work is None or after[work].kind != "rows":
             continue
         if len(after[work].value) == len(fact.value):
             return [*facts[:at], *after[: work + 1], fact, *after[work + 1 :]]

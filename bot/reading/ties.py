@@ -115,19 +115,6 @@ def _helped_by(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def _dropped_to(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "Dropped to 20 for the last three": a load, where no set of so many was told."""
-    out = list(facts)
-    for at, (drop, number) in enumerate(pairwise(facts)):
-        heavy = number.kind == "bare" and number.value >= LEAST_TAKEN
-        led = drop.kind == "link" and drop.value == "drop" and message.tokens[drop.end - 1].text in little("changed_to")
-        scoped = any(fact.kind == "scope" for fact in facts[at + 2 : at + 5])
-        if heavy and led and scoped and drop.end == number.start:
-            out[at] = Fact("sep", drop.start, drop.end, 1, {"mark": ","})
-            out[at + 1] = replace(number, kind="load", value=number.note.get("kg", number.value), note={"how": "at"})
-    return out
-
-
 def _felt_heavier(facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "20 felt like 30": what it felt like is no load."""
     out: list[Fact] = []
