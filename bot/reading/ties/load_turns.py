@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from bot.reading.facts import Fact
 from bot.reading.little import little
+from bot.reading.message import Message
 
 MOST_CHANGE_KG = 15.0
 LEAST_LOAD = 15.0  # of a row of loads that follows "doubles:"
@@ -15,7 +16,7 @@ REACH = 4  # so far behind a change stands the work that is done with it
 ASIDE = frozenset({"word", "sep", "scheme", "plan"})
 
 
-def load_turns(facts: Sequence[Fact]) -> Sequence[Fact]:
+def load_turns(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with the loads that are meant."""
     return _by_word(_in_turn(_more_or_less(facts)))
 

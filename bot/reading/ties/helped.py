@@ -4,12 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
 HELPED = frozenset({"one_arm_counterweight", "band_pull_up"})
+
+
+def helped_by(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Assisted dip machine 15 kg off": kilograms of help, where the message says that there was help."""
+    if not any(token.text in little("assisted") for token in message.tokens):
+        return facts
+    out = list(facts)
+    for at, (load, off) in enumerate(pairwise(facts)):
+        taken = off.kind == "plan" and "off" in off.note.get("names", ()) and off.start == load.end
+        if load.kind == "load" and load.value and taken:
+            out[at] = replace(load, kind="assist")
+            out[at + 1] = Fact("word", off.start, off.end, None, {"noise": True})
+    return out
 
 
 def taken_off(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:

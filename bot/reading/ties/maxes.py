@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from bot.reading.facts import Entry, Fact
@@ -105,3 +105,23 @@ def _verdict(message: Message, clause: Sequence[Fact]) -> bool | None:
     words = {message.tokens[at].text for fact in clause for at in range(fact.start, fact.end)}
     up = names & {"fine", "done"} or words & (little("judging") | little("went_up"))
     return True if up else None
+
+
+def to_the_utmost(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "2x max": two sets to the utmost, whose reps are told elsewhere."""
+    out = list(facts)
+    for at in range(len(out) - 2):
+        one, times, most = out[at : at + 3]
+        if (
+            one.kind == "bare"
+            and one.value == int(one.value)
+            and times.kind == "word"
+            and times.end == times.start + 1
+            and (most.value == "amrap" if most.kind == "scheme" else bool(most.note.get("words")))
+            and any(
+                hit.table == "times" and hit.name == "x"
+                for hit in message.book("grammar").at(message.tokens, times.start)
+            )
+        ):
+            out[at] = replace(one, kind="count", value=int(one.value))
+    return out

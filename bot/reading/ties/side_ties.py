@@ -6,14 +6,15 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.reading.facts import Entry, Fact
-from bot.reading.side_pairs import paired
+from bot.reading.message import Message
+from bot.reading.ties.side_pairs import paired
 
 LEAST_JUDGED = 6
 BESIDE = 5  # facts within which the effort of the other side follows
 LIST = 3  # numbers that are a list whatever stands in the other
 
 
-def sided(facts: Sequence[Fact]) -> Sequence[Fact]:
+def sided(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with what their sides make of them."""
     if not any(fact.kind == "side" for fact in facts):
         return facts
@@ -109,7 +110,7 @@ def _entries(fact: Fact) -> list[Entry]:
     return list(fact.value) if alone else []
 
 
-def efforts_of_sides(facts: Sequence[Fact]) -> list[Fact]:
+def efforts_of_sides(_: Message, facts: Sequence[Fact]) -> list[Fact]:
     """ "rpe 7 left 8 right", "left felt like 7, right like 8": an effort of each side; each stands behind its side."""
     out = list(facts)
     for at in range(len(out) - 3):

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.reading.facts import Entry, Fact
+from bot.reading.message import Message
 
 LEAST = 2  # movements of a circuit
 
 
-def reps_of_circuit(facts: Sequence[Fact]) -> Sequence[Fact]:
+def reps_of_circuit(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts with the number behind each name as its reps, where so many sets or rounds of all are told before."""
     led = [at for at, fact in enumerate(facts) if fact.kind in ("count", "rounds")][:1]
     if not led or any(fact.kind in ("move", "rows", "bare", "load") for fact in facts[: led[0]]):

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
+from bot.reading.message import Message
 
 MANY = 2  # plates
 
@@ -14,7 +15,7 @@ LEAST_RATED, MOST_RATED = 5, 10
 LEAST_ALIKE = 6  # no effort below it is mistaken for a load
 
 
-def summed(facts: Sequence[Fact]) -> Sequence[Fact]:
+def summed(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "5x5, 25 in total" says the same twice, "5x5, 22 in total" contradicts itself; asked."""
     told = [fact for fact in facts if fact.kind == "rows" and len(fact.value) > 1]
     if not told or any(entry.hold_s is not None for fact in told for entry in fact.value):
@@ -43,7 +44,7 @@ def summed(facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def added(facts: Sequence[Fact]) -> Sequence[Fact]:
+def added(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "With the 20 plate plus a 5", "mit der 20er Scheibe plus 5er": one load of two."""
     out: list[Fact] = []
     for fact in facts:
@@ -57,7 +58,7 @@ def added(facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def in_the_hang(facts: Sequence[Fact]) -> Sequence[Fact]:
+def in_the_hang(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Ring rows 3x12, then twice 30 s im Hang": seconds behind other work are of another movement; asked."""
     out = list(facts)
     for at in range(1, len(facts) - 1):
@@ -69,7 +70,7 @@ def in_the_hang(facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def many_of_a_weight(facts: Sequence[Fact]) -> Sequence[Fact]:
+def many_of_a_weight(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Pull-ups 3x5 with 2x10 kg": one load of two plates, or the weight of one; asked."""
     out = list(facts)
     for at in range(2, len(facts)):
@@ -81,7 +82,7 @@ def many_of_a_weight(facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def held_in_total(facts: Sequence[Fact]) -> Sequence[Fact]:
+def held_in_total(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "3 min handstand total": in how many holds is not said."""
     out = list(facts)
     for at, fact in enumerate(facts):
@@ -94,7 +95,7 @@ def held_in_total(facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def one_of_each(facts: Sequence[Fact]) -> Sequence[Fact]:
+def one_of_each(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Pull-ups 5x3 with one 20 and one 5": two plates, or two sets with another load; asked."""
     out = list(facts)
     for at in range(1, len(out) - 4):
@@ -107,11 +108,13 @@ def one_of_each(facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
-def plates(facts: Sequence[Fact]) -> Sequence[Fact]:
+def plates(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "5x3 mit einer 20er und einer 5er Scheibe", "con un disco de 20 y uno de 5": one load of two plates; asked."""
     told = [(at, fact) for at, fact in enumerate(facts) if fact.kind not in ("word", "thing")]
     for n in range(1, len(told) - 2):
-        (_, rows), (first, load), (_, joined), (_, other) = told[n - 1 : n + 3]
+        four = told[n - 1 : n + 3]
+        rows, load, joined, other = (fact for _, fact in four)
+        first = four[1][0]
         whole = rows.kind == "rows" and len(rows.value) > 1 and load.kind == "load" and bool(load.value)
         if not whole or joined.note.get("mark") != "and":
             continue
@@ -127,7 +130,7 @@ def plates(facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
-def rated_row(facts: Sequence[Fact]) -> Sequence[Fact]:
+def rated_row(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "5x3 @20kg (8, 8, 8, 8.5, 9)": as many numbers as sets, behind their load, are efforts; else they are asked."""
     out = list(facts)
     for at, fact in enumerate(facts):

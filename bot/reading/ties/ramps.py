@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.reading.facts import Fact
+from bot.reading.message import Message
 
 LEAST_SETS = 2
 
 
-def ramps(facts: Sequence[Fact]) -> Sequence[Fact]:
+def ramps(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with the load of each set where the first and the step are told; a step from nowhere is asked."""
     out = list(facts)
     while (at := next((n for n, fact in enumerate(out) if fact.kind == "step"), None)) is not None:

@@ -42,7 +42,7 @@ def _of_a_lift(message: Message, facts: Sequence[Fact], at: int) -> bool:
     return of.end == of.start + 1 and message.tokens[of.start].text in little("of")
 
 
-def not_so_many(facts: Sequence[Fact]) -> Sequence[Fact]:
+def not_so_many(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "4 sets of pull-ups, not 5": the number denied is of the same sets."""
     for at, fact in enumerate(facts):
         if fact.kind != "count":

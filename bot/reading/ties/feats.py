@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
+from bot.reading.message import Message
 
 ONE_ARM_FEATS = frozenset({"one_arm_pull_up", "one_arm_chin_up"})
 FEATS = frozenset({"muscle_up", "ring_muscle_up"})
@@ -14,7 +15,7 @@ SAID = ("scope", "side", "fail", "mend")
 BETWEEN = 2  # facts between "got" and the feat: "me salió, por fin, el"
 
 
-def feats_told(facts: Sequence[Fact]) -> Sequence[Fact]:
+def feats_told(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with one repetition, or none, of a feat that is told to have gone up or not."""
     return _at_all(_by_side(facts))
 

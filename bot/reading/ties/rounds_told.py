@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
+from bot.reading.message import Message
 
 MOST_SETS = 12
 MOST_BY_SIDE = 8
@@ -14,7 +15,7 @@ LEAST_PAUSE = 30.0  # seconds from one set to the next
 MOST_REPS = 30  # of one exercise of a circuit; more may be seconds or kilograms
 
 
-def rounds_told(facts: Sequence[Fact]) -> Sequence[Fact]:
+def rounds_told(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with what rounds make of them."""
     return _one_a_minute(_of_circuit(_pairs(_times_a_lift(_every_so_often(facts)))))
 
