@@ -10,14 +10,25 @@ from bot.reading.message import Message
 from bot.reading.reading import Ask, SetRead
 
 
-def all_rated(own: list[Fact]) -> float | None:
-    """ "Pulls 5x5. Squats 5x5 80 kg. All RPE 8": the effort of every set, in a sentence of its own."""
+def all_rated(own: list[Fact], lifts: int) -> float | None:
+    """ "Pulls 5x5, squats 5x5 80 kg, all RPE 8": every set's effort, behind lifts or in a sentence of its own."""
     told = [fact for fact in own if fact.kind not in ("word", "claim") and fact.note.get("mark") not in (".", "!")]
     last = next((at for at in range(len(own) - 1, -1, -1) if own[at].kind == "scope"), 0)
-    alone = last > 0 and own[last - 1].kind == "sep" and own[last - 1].value == 3
+    alone = last > 0 and own[last - 1].kind == "sep" and (own[last - 1].value == 3 or lifts > 1)
     if len(told) < 3 or not alone or [fact.kind for fact in told[-2:]] != ["scope", "effort"]:
         return None
     return float(told[-1].value) if told[-2].value == "all" else None
+
+
+def both_rated(own: list[Fact], lifts: int) -> float | None:
+    """ "Pull-ups 5x3, dips 3x8, both RPE 8": the effort of the last set of each of two lifts."""
+    told = [fact for fact in own if fact.kind not in ("word", "claim") and fact.note.get("mark") not in (".", "!")]
+    if lifts < 2 or [fact.kind for fact in told[-3:-1]] != ["sep", "plan"]:
+        return None
+    both, value = told[-2:]
+    if "all_lifts" not in both.note.get("names", ()) or value.kind not in ("effort", "at"):
+        return None
+    return float(value.value if value.kind == "effort" else value.value[0])
 
 
 def ask_of_heads(

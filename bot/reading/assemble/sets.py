@@ -7,7 +7,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from bot.reading.assemble.by_days import cut_by_days, told
-from bot.reading.assemble.efforts import all_rated, ask_of_heads, settle_efforts
+from bot.reading.assemble.efforts import all_rated, ask_of_heads, both_rated, settle_efforts
 from bot.reading.assemble.movementless import other_training, without_movement
 from bot.reading.blocks import has_work, split
 from bot.reading.facts import Fact
@@ -226,7 +226,12 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
         _repeat_single(work, times)
     ask_of_heads(message, blocks, efforts, work)
     settle_efforts(work, efforts, len(trained), inside)
-    rated = all_rated(blocks[-1][1])
+    both = both_rated(blocks[-1][1], len(trained))
+    if both is not None:
+        work.session_rpe = None
+        for at in {end - 1 for first, end in made_by if end > first}:
+            work.sets[at] = replace(work.sets[at], rpe=both)
+    rated = all_rated(blocks[-1][1], len(trained))
     if rated is not None:
         work.sets[:] = [one if one.rpe is not None else replace(one, rpe=rated) for one in work.sets]
 

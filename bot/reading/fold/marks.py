@@ -16,6 +16,7 @@ BOTH_ARMS = frozenset(
 )
 DUMBBELLS = frozenset({"biceps_curl", "hammer_curl"})  # done with one in each hand
 NEAR_A_SIDE = frozenset({"rows", "bare", "load", "fail", "flag", "effort", "at", "move"})
+PARTS = frozenset({"upper_half", "lower_half", "full"})  # of the range of motion
 MOST_FIRST = 20
 LEAST_RUNGS = 3  # fewer sets are no ladder
 
@@ -190,12 +191,15 @@ class MarkFacts(MissFacts):
                 fact.value
             )  # "the last one with a pause"
             return
-        closes = self.prev is not None and self.prev.kind in ("rows", "side", "load") and self.next_is("sep")
+        closes = (
+            self.prev is not None and self.prev.kind in ("rows", "bare", "side", "load") and self._flag_closes(fact)
+        )
         named = self.prev is not None and self.prev.kind == "move" and len(self.rows) == len(self.bares) == 1
         if named and self.bares[0][0].note.get("before_move"):
             self.flags.add(fact.value)  # "3 one-arm negatives left"
-        elif self.rows and not self.based and closes and self._other_half_follows(fact):
-            self.apply(self.last_group(), {fact.value}, paused=False)  # "3x1 lower half, 2x1 top half"
+        elif self.rows and not self.based and closes and self._others_follow(fact):
+            # "3x1 lower half, 2x1 top half", "3x1 negatives, 2x1"
+            self.apply(self.last_group(), {fact.value}, paused=False)
         elif self.rows and not self.based and not self._behind_all():
             self.late.add(fact.value)
         else:
@@ -203,9 +207,18 @@ class MarkFacts(MissFacts):
         if fact.value == "half":
             self.half = fact
 
-    def _other_half_follows(self, fact: Fact) -> bool:
-        other = {"upper_half": "lower_half", "lower_half": "upper_half"}.get(fact.value)
-        return any(one.kind == "flag" and one.value == other for one in self.block.facts[self.place(fact) :])
+    def _flag_closes(self, fact: Fact) -> bool:
+        """Whether nothing but a side stands between a mark and the end of its clause."""
+        behind = self.block.facts[self.place(fact) + 1 :][:2]
+        return [one.kind for one in behind][:1] == ["sep"] or [one.kind for one in behind] == ["side", "sep"]
+
+    def _others_follow(self, fact: Fact) -> bool:
+        """Whether further sets are told behind a mark that closes its own, or another part of the way."""
+        further = self.block.facts[self.place(fact) + 1 :]
+        if fact.value in PARTS and any(one.kind == "flag" and one.value in PARTS - {fact.value} for one in further):
+            return True
+        told = next((one for one in further if one.kind in ("rows", "flag", "scope", "plan", "mend")), None)
+        return fact.value in PARTS | {"eccentric"} and told is not None and told.kind == "rows"
 
     def _behind_all(self) -> bool:
         """ "L 3 R 3 / L 2 R 3 hand on biceps, top half": behind the movement, of all the sets told one by one."""

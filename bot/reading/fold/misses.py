@@ -18,6 +18,9 @@ class MissFacts(LoadFacts):
         if fact.note.get("spent"):
             return
         ordinal = fact.value
+        if fact.note.get("of_set") and self.rows:
+            self.rows[-1].failed = True  # "3, 3, 3, 2(f)"
+            return
         if self._missed_with_more(fact):
             return
         if self._rep_of_last(fact) or self._missed_after(fact) or self._missed_so_many(fact) or self._the_try(fact):

@@ -177,11 +177,11 @@ class FoldState:
         if self.rows:
             self.group += 1
         if self.late:
-            if self.late & {"upper_half", "lower_half", "half", "eccentric"}:
+            if self.late & {"upper_half", "lower_half", "half", "full", "eccentric"}:
                 self.apply(self.rows[self.frozen :], self.flags, "pause_pause" in self.flags)
                 self.frozen = len(self.rows)
-                self.flags -= {"upper_half", "lower_half", "half"}
-            self.flags |= self.late
+                self.flags -= {"upper_half", "lower_half", "half", "full"}
+            self.flags = (self.flags - ({"eccentric"} if "full" in self.late else set())) | self.late
             self.late = set()
         own = fact.note.get("own_load")
         start = len(self.rows)
@@ -280,7 +280,10 @@ class FoldState:
         for row in rows:
             if "eccentric" in flags:
                 row.eccentric = True
-            if "upper_half" in flags:
+            if "full" in flags:
+                row.rom = "full"
+                row.eccentric = "eccentric" in flags
+            elif "upper_half" in flags:
                 row.rom = "upper_half"
             elif "lower_half" in flags:
                 row.rom = "lower_half"

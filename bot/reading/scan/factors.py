@@ -55,7 +55,9 @@ def factor(s: Scanner, i: int) -> Factor | None:
             after = s.at(made.end)
     if after.text == "/" and s.at(made.end + 1).kind == "num" and s.at(made.end + 2).text != "/":
         right = s.at(made.end + 1)
-        if right.value is not None and not right.space and not after.space:
+        tight = not right.space and not after.space
+        alike = right.space and after.space and right.value == value and s.at(i - 1).has("times", "x")  # "4 x 8 / 8"
+        if right.value is not None and (tight or alike):
             made.pair, made.end = right.value, made.end + 2
             after = s.at(made.end)
     unit = after.name("unit")

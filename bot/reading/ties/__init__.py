@@ -12,9 +12,12 @@ from collections.abc import Callable, Sequence
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 from bot.reading.ties.circuits import reps_of_circuit
+from bot.reading.ties.counted import told_one_by_one
 from bot.reading.ties.crossed import crossed
+from bot.reading.ties.denied import denied_marks
 from bot.reading.ties.dropped import dropped_to
 from bot.reading.ties.feats import feats_told
+from bot.reading.ties.full_range import full_range
 from bot.reading.ties.helped import helped_by, taken_off
 from bot.reading.ties.left_out import not_so_many, sets_left_out
 from bot.reading.ties.load_turns import load_turns
@@ -46,7 +49,9 @@ Rule = Callable[[Message, Sequence[Fact]], Sequence[Fact]]
 RULES: tuple[Rule, ...] = (
     # what is told apart from the sets that it is of
     not_so_many,
+    denied_marks,
     sets_left_out,
+    told_one_by_one,
     sets_named,
     load_turns,
     ramps,
@@ -66,6 +71,7 @@ RULES: tuple[Rule, ...] = (
     dropped_to,
     summed,
     held_in_total,
+    full_range,
     sided,
     rated_row,
     feats_told,

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from bot.reading.facts import Fact
 from bot.reading.little import little
@@ -11,6 +12,7 @@ from bot.reading.message import Message
 
 LEAST_LOAD = 11  # a bare whole number below it may be reps or an effort
 LEAST_SETS = 2
+LEAST_PLATE = 15
 ASIDE = frozenset({"word", "move", "weighted"})  # what may stand between sets and their loads
 
 
@@ -19,7 +21,17 @@ def loads_told(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     most = max((entry.reps or 0 for fact in facts if fact.kind == "rows" for entry in fact.value), default=0)
     if not most:
         return facts
-    return _before_their_sets(message, _one_each(_once_more(facts)), most)
+    return _before_their_sets(message, _one_each(_once_more(_by_plate(facts))), most)
+
+
+def _by_plate(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "20er: 5 5 4, 15er: 6 6": nobody does a fifteenth set, the plate is meant."""
+    out = list(facts)
+    for at, (plate, work) in enumerate(pairwise(facts)):
+        numbered = plate.kind == "scope" and isinstance(plate.value, int) and plate.value >= LEAST_PLATE
+        if numbered and plate.note.get("numbered") and work.kind == "rows" and work.note.get("list"):
+            out[at] = Fact("load", plate.start, plate.end, float(plate.value), {"how": "at"})
+    return out
 
 
 def _once_more(facts: Sequence[Fact]) -> Sequence[Fact]:

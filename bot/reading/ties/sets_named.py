@@ -37,16 +37,28 @@ def _some_missed(facts: Sequence[Fact]) -> Sequence[Fact]:
 
 
 def _missed_short(facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "40 42.5(f)": a letter in brackets for a miss."""
+    """ "40 42.5(f)": a letter in brackets for a miss; behind a list that falls, "3, 3, 3, 2(f)", of its last set."""
     out = list(facts)
-    at = 0
-    while at + 2 < len(out):
-        marks = out[at].note.get("mark"), out[at + 2].note.get("mark")
-        letter = out[at + 1]
-        if marks == ("(", ")") and letter.kind == "word" and letter.value in little("missed_short"):
-            out[at : at + 3] = [Fact("fail", letter.start, letter.end, None)]
-        at += 1
+    for at in range(1, len(out) - 2):
+        opens, told, closes = out[at : at + 3]
+        short = told.kind == "word" and told.value in little("missed_short")
+        if (opens.note.get("mark"), closes.note.get("mark")) != ("(", ")") or not (short or _missed(told)):
+            continue
+        of_set = {"of_set": True} if _falls(out[at - 1]) else {}
+        if short or of_set:
+            out[at] = Fact("fail", told.start, told.end, None, of_set)
+            out[at + 1 : at + 3] = [Fact("word", one.start, one.end, None, {"noise": True}) for one in (told, closes)]
     return out
+
+
+def _missed(fact: Fact) -> bool:
+    return fact.kind == "fail" and fact.value is None and not fact.note.get("weak")
+
+
+def _falls(fact: Fact) -> bool:
+    """Whether a fact is a list of reps whose last set has fewer than the one before."""
+    reps = [entry.reps or 0 for entry in fact.value] if fact.kind == "rows" and fact.note.get("list") else []
+    return len(reps) > 1 and 0 < reps[-1] < reps[-2] <= MOST_REPS
 
 
 def _missed_number(facts: Sequence[Fact]) -> Sequence[Fact]:

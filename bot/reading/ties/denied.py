@@ -1,0 +1,58 @@
+"""Marks that are denied: "full range, no negatives", "5x3 without a pause at the top", "negatives left out"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Fact
+from bot.reading.little import little
+from bot.reading.message import Message
+
+BETWEEN = ("the",)  # "skipped the negatives"
+
+
+def denied_marks(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts without the marks that a word denies; against a plan such words leave its sets out."""
+    if message.context.today or not any(fact.kind == "flag" for fact in facts):
+        return facts
+    out: list[Fact] = []
+    at = 0
+    while at < len(facts):
+        end = at
+        while end < len(facts) and facts[end].kind == "flag":
+            end += 1
+        if end == at:
+            out.append(facts[at])
+            at += 1
+            continue
+        behind = facts[end] if end < len(facts) else None
+        led = next((n for n in range(len(out) - 1, -1, -1) if out[n].value not in BETWEEN), None)
+        before = out[led] if led is not None else None
+        paused = facts[at].value.startswith("pause_")
+        no = before is not None and (
+            _denies(before) or (paused and before.kind == "link" and before.value == "straight")
+        )
+        if no and led is not None:
+            del out[led:]
+        elif behind is not None and (_left_out(behind) or _put_off(behind)):
+            end += 1
+        else:
+            out += facts[at:end]
+            at = end
+            continue
+        out.append(Fact("word", facts[at].start, facts[end - 1].end, None, {"noise": True}))
+        at = end
+    return out
+
+
+def _denies(fact: Fact) -> bool:
+    return (fact.kind == "fail" and fact.value is None and fact.note.get("name") == "no") or _left_out(fact)
+
+
+def _left_out(fact: Fact) -> bool:
+    return fact.kind == "plan" and "skipped" in fact.note.get("names", ())
+
+
+def _put_off(fact: Fact) -> bool:
+    """ "Negatives next time", "negatives tomorrow"."""
+    return fact.kind == "word" and str(fact.value) in little("another_time")
