@@ -13,6 +13,7 @@ from itertools import pairwise
 from bot.reading.absences import span_of
 from bot.reading.corrections import find_corrections
 from bot.reading.days import Day, DayFinder, named_days
+from bot.reading.days.taken_back import taken_back
 from bot.reading.intents import ABSENCES, wishes
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
@@ -61,7 +62,7 @@ def find_dates(message: Message) -> list[Claim]:
             claims.append(claim)
     trained = [claim for claim in claims if claim.kind == "day" and claim.value is not None]
     if len(trained) > 1:
-        back = {id(c) for c, after in pairwise(trained) if _taken_back(message, c.end, after.start)}
+        back = {id(c) for c, after in pairwise(trained) if taken_back(message, c.end, after.start)}
         claims = [Claim(c.start, c.end, "noise", None) if id(c) in back else c for c in claims]
         trained = [c for c in trained if id(c) not in back]
     if len(trained) > 1:
@@ -105,16 +106,6 @@ def _without_work(message: Message, finder: DayFinder, days: list[Day], absent: 
             continue
         out.append(day)
     return out
-
-
-def _taken_back(message: Message, start: int, end: int) -> bool:
-    """Whether a day is taken back before another is named: "on Friday, no wait, Thursday it was"."""
-    grammar = message.book("grammar")
-    between = message.tokens[start:end]
-    if any(token.value is not None for token in between):
-        return False
-    hits = [hit for at in range(start, end) for hit in grammar.at(message.tokens, at)]
-    return any(hit.table == "unreal" and hit.name == "mend" for hit in hits)
 
 
 def _tells_of_work(message: Message, finder: DayFinder, claim: Claim, bounds: list[tuple[int, int]]) -> bool:

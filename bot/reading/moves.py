@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
+from itertools import pairwise
 
 from bot.reading.days import Day
+from bot.reading.days.taken_back import taken_back
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -40,6 +42,12 @@ def moved(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tu
     named = [day for day in days if day.kind in NAMED and (day.ahead or day.back)]
     # "moving house on Saturday, can I do Saturday's on Monday?": a day named twice is one
     named = [day for n, day in enumerate(named) if not any(same_day(day, other) for other in named[:n])]
+    back = {
+        id(day)
+        for day, after in pairwise(named)
+        if after.link != "instead" and taken_back(message, day.end, after.start)
+    }
+    named = [day for day in named if id(day) not in back]  # "to Saturday, no wait, Sunday"
     today = message.today
     by = _by_days(message)
     if by and len(named) < LEAST_OF_TWO and not (named and named[0].kind == "range"):

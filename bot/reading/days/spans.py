@@ -19,6 +19,10 @@ def joined(hits: DayHits, days: list[Day]) -> list[Day]:
     out: list[Day] = []
     for day in days:
         last = out[-1] if out else None
+        put = _other_end(hits, last, day) if last is not None and last.kind == "range" else None
+        if put is not None:
+            out[-1] = put
+            continue
         if last is not None and last.back and put_right(hits.message, last.end, day.start):
             meant = last.back[0] - timedelta(days=1)  # "yesterday, no, the day before"
             out[-1] = (
@@ -70,6 +74,15 @@ def joined(hits: DayHits, days: list[Day]) -> list[Day]:
                 continue
         out.append(day)
     return out
+
+
+def _other_end(hits: DayHits, last: Day, day: Day) -> Day | None:
+    """ "Friday to Saturday, sorry, Sunday": the span whose second day is put right."""
+    if last.ahead is None or day.ahead is None or day.ahead[0] < last.ahead[0]:
+        return None
+    if not put_right(hits.message, last.end, day.start):
+        return None
+    return replace(last, end=day.end, back=None, ahead=(last.ahead[0], day.ahead[0]))
 
 
 def _tight(hits: DayHits, last: Day, day: Day) -> bool:

@@ -12,6 +12,7 @@ from bot.reading.pain.words import BodyWords, in_moment, moment_in
 from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask
 
+MOST_HEDGED = 3  # of "no pain, maybe 1"
 SHORT = 8  # words of a message that says no more than that it hurts
 LEAST_LISTED = 3  # so many numbers alone are a list of sets
 SETS = frozenset(("last", "first", *map(str, range(2, 7))))
@@ -63,8 +64,25 @@ def placeless(
             open_entries = []
         elif not any(claim.kind == "pain" for claim in claims):
             moment = moment_in(words, hit.start - 1, hit.end + 2)
-            claims.append(Claim(hit.start, hit.end, "pain", entry_of(None, None, 0.0, moment)))
+            value, end = _hedged(words, hit.end)
+            claims.append(Claim(hit.start, end, "pain", entry_of(None, None, value, moment)))
     return claims
+
+
+def _hedged(words: BodyWords, at: int) -> tuple[float, int]:
+    """What stands behind "no pain", and where it ends: "no real pain, maybe a 1" is 1, nothing is 0."""
+    end, hedged = at, False
+    while end < len(words.tokens) and words.tokens[end].value is None:
+        token = words.tokens[end].text
+        if token not in ",(" and end not in words.filler and token not in little("hedge") | little("likely"):
+            break
+        hedged = hedged or token in little("hedge")
+        end += 1
+    number = words.tokens[end].value if end < len(words.tokens) else None
+    if not hedged or number is None or number > MOST_HEDGED:
+        return 0.0, at
+    scale = next((hit.end for hit in words.scales if hit.start == end), end + 1)
+    return number, scale
 
 
 def _side_said(message: Message, words: BodyWords, score: Score) -> str | None:

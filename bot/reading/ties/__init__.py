@@ -11,6 +11,7 @@ from collections.abc import Callable, Sequence
 
 from bot.reading.facts import Fact
 from bot.reading.message import Message
+from bot.reading.ties.after_each import after_each
 from bot.reading.ties.circuits import reps_of_circuit
 from bot.reading.ties.counted import told_one_by_one
 from bot.reading.ties.crossed import crossed
@@ -19,12 +20,14 @@ from bot.reading.ties.dropped import dropped_to
 from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
 from bot.reading.ties.helped import helped_by, taken_off
+from bot.reading.ties.in_part import in_part
 from bot.reading.ties.left_out import not_so_many, sets_left_out
 from bot.reading.ties.load_turns import load_turns
 from bot.reading.ties.loads_taken import felt_heavier, in_turn, loads_before, taken
 from bot.reading.ties.loads_told import loads_told
 from bot.reading.ties.maxes import maxes, to_the_utmost
 from bot.reading.ties.named_behind import named_behind
+from bot.reading.ties.others import done_by_others
 from bot.reading.ties.ramps import ramps
 from bot.reading.ties.rated_lifts import rated_lifts
 from bot.reading.ties.ratings import in_brackets, judged, listed_efforts, named_and_rated, rated, reckoned
@@ -48,6 +51,8 @@ Rule = Callable[[Message, Sequence[Fact]], Sequence[Fact]]
 
 RULES: tuple[Rule, ...] = (
     # what is told apart from the sets that it is of
+    done_by_others,
+    in_part,
     not_so_many,
     denied_marks,
     sets_left_out,
@@ -66,6 +71,7 @@ RULES: tuple[Rule, ...] = (
     maxes,
     set_by_set,
     rounds_told,
+    after_each,
     # help, totals and sides
     helped_by,
     dropped_to,

@@ -26,20 +26,15 @@ def _more_or_less(facts: Sequence[Fact]) -> Sequence[Fact]:
     out = list(facts)
     for at in range(1, len(out) - 1):
         fact = out[at]
-        kg = (
-            float(fact.note.get("kg", fact.value))
-            if fact.kind == "bare"
-            else fact.value
-            if fact.kind == "load"
-            else None
-        )
+        kg = _change(fact)
         if not kg or not 0 < kg <= MOST_CHANGE_KG:
             continue
         led = [one for one in out[max(0, at - 2) : at] if one.kind == "plan"][-1:]
         names = led[0].note.get("names", ()) if led else ()
         off = out[at + 1].kind == "plan" and "off" in out[at + 1].note.get("names", ())
         further = out[at - 1].kind == "word" and out[at - 1].value in little("another")
-        sign = -1 if off and "took" in names else 1 if further and "sure" in names else 0
+        risen = fact.kind == "delta" and _then_did(out, at)
+        sign = -1 if off and "took" in names else 1 if risen or (further and "sure" in names) else 0
         if not sign or not _worked(out, at + 1):
             continue
         before = [one for one in out[:at] if one.kind == "load" and one.value]
@@ -48,11 +43,25 @@ def _more_or_less(facts: Sequence[Fact]) -> Sequence[Fact]:
         last = float(before[-1].value)
         if sign < 0 and kg > last:
             continue
-        end = out[at + 1].end if off else fact.end
-        out[at] = Fact("load", fact.start, end, last + sign * kg, {"how": "at", "turned": True})
+        out[at] = Fact("load", fact.start, fact.end, last + sign * kg, {"how": "at", "turned": True})
         if off:
-            out[at + 1] = Fact("word", end, end, None, {"noise": True})
+            out[at + 1] = Fact("word", out[at + 1].start, out[at + 1].end, None, {"noise": True})
     return out
+
+
+def _change(fact: Fact) -> float | None:
+    """The kilograms that a number may change a load by."""
+    if fact.kind == "bare":
+        return float(fact.note.get("kg", fact.value))
+    if fact.kind == "delta":
+        return float(fact.value[0]) if fact.value[1:] == ("load", 1) else None
+    return fact.value if fact.kind == "load" else None
+
+
+def _then_did(facts: Sequence[Fact], at: int) -> bool:
+    """ "Then added ten kilos and did five more": a further set with more, and no change of those told."""
+    kinds = [(fact.kind, fact.note.get("mark"), fact.value) for fact in facts[at + 1 : at + 3]]
+    return len(kinds) == 2 and kinds[0][:2] == ("sep", "and") and kinds[1][0::2] == ("scheme", "got")
 
 
 def _worked(facts: Sequence[Fact], at: int) -> bool:

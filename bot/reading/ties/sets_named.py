@@ -79,7 +79,7 @@ def _without(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     for at in range(1, len(out)):
         scope, word = out[at - 1 : at + 1]
         closes = at + 1 == len(out) or out[at + 1].kind == "sep"
-        bare = message.tokens[word.start].text in little("without") and word.end == word.start + 1
+        bare = word.end == word.start + 1 and message.tokens[word.start].text in little("without")
         named = scope.kind == "scope" and word.kind in ("plan", "word") and bare and closes
         if named and any(fact.kind == "load" and fact.value for fact in out[:at]):
             out[at] = Fact("load", word.start, word.end, 0.0, {"how": "at"})
