@@ -73,10 +73,10 @@ def _hedged(words: BodyWords, at: int) -> tuple[float, int]:
     """What stands behind "no pain", and where it ends: "no real pain, maybe a 1" is 1, nothing is 0."""
     end, hedged = at, False
     while end < len(words.tokens) and words.tokens[end].value is None:
-        token = words.tokens[end].text
-        if token not in ",(" and end not in words.filler and token not in little("hedge") | little("likely"):
+        said = words.tokens[end].text
+        if said not in ",(" and end not in words.filler and said not in little("hedge") | little("likely"):
             break
-        hedged = hedged or token in little("hedge")
+        hedged = hedged or said in little("hedge")
         end += 1
     number = words.tokens[end].value if end < len(words.tokens) else None
     if not hedged or number is None or number > MOST_HEDGED:
