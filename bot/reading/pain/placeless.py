@@ -32,6 +32,7 @@ def placeless(
         i for i, claim in enumerate(claims) if claim.kind == "pain" and claim.value.score is None and claim.ask is None
     ]
     pained = bool(words.pain_words) or not message.tokens
+    hedged = {_hedged(words, hit.end)[1] for hit in words.none}
     for score, moment in loose:
         asked = score.value > WORST or score.doubt
         ask = Ask("score", message.span(score.start, score.end)) if asked else None
@@ -52,7 +53,7 @@ def placeless(
             for one in ("left", "right") if side == "both" else (side,):
                 claims.append(Claim(*at, "pain", entry_of(site, one, value, when), ask))
                 at = (0, 0)  # the words are the first entry's
-        elif pained or only_scores(message, words):
+        elif pained or score.end in hedged or only_scores(message, words):
             claims.append(Claim(score.start, score.end, "pain", entry_of(None, None, value, moment), ask))
     for hit in without:
         if open_entries:
