@@ -55,6 +55,8 @@ def placeless(
                 at = (0, 0)  # the words are the first entry's
         elif pained or score.end in hedged or only_scores(message, words):
             claims.append(Claim(score.start, score.end, "pain", entry_of(None, None, value, moment), ask))
+    if loose and not any(claim.kind == "pain" for claim in claims):
+        without = words.none[:1]  # "no pain, energy 6/10": the score is of something else
     for hit in without:
         if open_entries:
             for i in open_entries:
