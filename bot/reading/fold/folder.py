@@ -354,3 +354,6 @@ class Folder(BareFacts):
         for group, flags in ((None, self.flags), (self.group, self.late)):
             rows = self.rows[self.frozen :] if group is None else self.last_group()
             self.apply(rows, flags, paused)
+        for rows, flags in self.scope_flags.values():
+            for row in rows if "no_pause" in flags else ():
+                row.pauses = ()  # "1 s at the top, last set no hold"

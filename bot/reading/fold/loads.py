@@ -289,6 +289,11 @@ class LoadFacts(EffortFacts):
                     row.load_kg = None
                 self.load, self.load_said = None, False
             return
+        if self.rows and not self.based and self.scope not in (None, "all") and (rows := self.scoped()):
+            for row in rows:
+                row.assist_kg, row.touched = fact.value, True  # "12 kg off the first set, 10 off the other two"
+            self.scope = None
+            return
         heads = self.prev is not None and self.prev.kind == "sep" and self.assist is not None
         if self.rows and heads and self.more_sets_follow(fact) and not self.based:
             for row in self.rows:

@@ -31,6 +31,7 @@ from bot.reading.ties.others import done_by_others
 from bot.reading.ties.ramps import ramps
 from bot.reading.ties.rated_lifts import rated_lifts
 from bot.reading.ties.ratings import in_brackets, judged, listed_efforts, named_and_rated, rated, reckoned
+from bot.reading.ties.repeated import repeated
 from bot.reading.ties.rounds_told import rounds_told
 from bot.reading.ties.set_by_set import set_by_set
 from bot.reading.ties.sets_named import sets_named
@@ -56,10 +57,12 @@ RULES: tuple[Rule, ...] = (
     not_so_many,
     denied_marks,
     sets_left_out,
+    repeated,
     told_one_by_one,
     sets_named,
     load_turns,
     ramps,
+    taken_off,
     loads_told,
     rated_lifts,
     crossed,
@@ -88,7 +91,6 @@ RULES: tuple[Rule, ...] = (
     reps_of_circuit,
     loads_before,
     plates,
-    taken_off,
     felt_heavier,
     # efforts, once no load is taken for one
     efforts_of_sides,

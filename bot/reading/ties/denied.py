@@ -8,6 +8,7 @@ from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
+NO_PAUSE = "no_pause"
 BETWEEN = ("the",)  # "skipped the negatives"
 
 
@@ -15,6 +16,7 @@ def denied_marks(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts without the marks that a word denies; against a plan such words leave its sets out."""
     if message.context.today or not any(fact.kind == "flag" for fact in facts):
         return facts
+    facts = _unpaused(facts)
     out: list[Fact] = []
     at = 0
     while at < len(facts):
@@ -28,7 +30,7 @@ def denied_marks(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         behind = facts[end] if end < len(facts) else None
         led = next((n for n in range(len(out) - 1, -1, -1) if out[n].value not in BETWEEN), None)
         before = out[led] if led is not None else None
-        paused = facts[at].value.startswith("pause_")
+        paused = _is_pause(facts[at])
         no = before is not None and (
             _denies(before) or (paused and before.kind == "link" and before.value == "straight")
         )
@@ -40,9 +42,31 @@ def denied_marks(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             out += facts[at:end]
             at = end
             continue
-        out.append(Fact("word", facts[at].start, facts[end - 1].end, None, {"noise": True}))
+        scoped = paused and bool(out) and out[-1].kind == "scope" and out[-1].value != "all"
+        span = facts[at].start, facts[end - 1].end
+        out.append(Fact("flag", *span, NO_PAUSE) if scoped else Fact("word", *span, None, {"noise": True}))
         at = end
     return out
+
+
+def _unpaused(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Paused at the top, except the last", "oben gehalten, letzter Satz ohne Pause": those sets have no pause."""
+    out = list(facts)
+    for at in range(1, len(facts)):
+        before, fact = facts[at - 1 : at + 1]
+        paused = any(_is_pause(one) for one in facts[: at - 1])
+        if not paused:
+            continue
+        if fact.kind == "scope" and before.kind == "plan" and "except" in before.note.get("names", ()):
+            if _is_pause(facts[at - 2]):
+                out[at - 1 : at + 1] = [fact, Fact("flag", before.start, before.end, NO_PAUSE)]
+        elif before.kind == "scope" and fact.kind == "link" and fact.value == "straight":
+            out[at] = Fact("flag", fact.start, fact.end, NO_PAUSE)
+    return out
+
+
+def _is_pause(fact: Fact) -> bool:
+    return fact.kind == "flag" and str(fact.value).startswith("pause_")
 
 
 def _denies(fact: Fact) -> bool:

@@ -17,6 +17,7 @@ def dropped_to(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with the number behind a drop as the load that it is; on a day with a plan it may be its reps."""
     if message.context.today:
         return list(facts)
+    facts = _by_falling(facts)
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         drop = _drop_before(message, facts, at)
@@ -33,6 +34,22 @@ def dropped_to(message: Message, facts: Sequence[Fact]) -> list[Fact]:
             out.append(fact)
     out = [_as_comma(one) if _leads_a_load(out, at) else one for at, one in enumerate(out)]
     return _scope_first(out)
+
+
+def _by_falling(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Dropset: 30x3, 20x4, 10x5": what falls is the load, what rises the reps."""
+    told = [at for at, fact in enumerate(facts) if fact.kind == "rows" and fact.note.get("plain")]
+    drop = any(fact.kind == "link" and fact.value == "drop" for fact in facts[: told[0]]) if told else False
+    kgs = [len(facts[at].value) for at in told]
+    reps = [facts[at].value[0].reps or 0 for at in told]
+    falls = kgs == sorted(set(kgs), reverse=True) and reps == sorted(reps) and min(kgs, default=0) >= LEAST_KG
+    if not drop or len(told) < 2 or not falls or kgs[0] < LEAST_ALONE or kgs[0] <= reps[-1]:
+        return facts
+    out = list(facts)
+    for at, kg in zip(told, kgs, strict=True):
+        note = {"own_load": float(kg), "reps": True, "one": True}
+        out[at] = replace(facts[at], value=facts[at].value[:1], note=note)
+    return out
 
 
 def _drop_before(message: Message, facts: Sequence[Fact], at: int) -> Fact | None:

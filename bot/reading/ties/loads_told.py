@@ -6,13 +6,14 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 
-from bot.reading.facts import Fact
+from bot.reading.facts import Fact, FactKind
 from bot.reading.little import little
 from bot.reading.message import Message
 
 LEAST_LOAD = 11  # a bare whole number below it may be reps or an effort
 LEAST_SETS = 2
 LEAST_PLATE = 15
+OF_KILOGRAMS = frozenset({"load", "assist"})
 ASIDE = frozenset({"word", "move", "weighted"})  # what may stand between sets and their loads
 
 
@@ -95,21 +96,28 @@ def _kgs(fact: Fact) -> list[float]:
 def _before_their_sets(message: Message, facts: Sequence[Fact], most: int) -> Sequence[Fact]:
     """ "25 for the first three, 20 for the last two", "15 first set, 17.5 second": loads of the sets named."""
     out = _seconds(message, facts)
-    placed = [at for at in range(len(out)) if _scope_behind(out, at, most) is not None]
-    told = any(fact.kind == "load" and fact.value for fact in out)
+    told = any(fact.kind in OF_KILOGRAMS and fact.value for fact in out)
+    named = any(fact.kind in OF_KILOGRAMS and _scope_behind(out, at, most) is not None for at, fact in enumerate(out))
+    least = most + 2 if named else LEAST_LOAD  # "12 kg first set, 10 the others"
+    placed = [at for at in range(len(out)) if _scope_behind(out, at, most, least) is not None]
     if not told and not any(out[at].value != int(out[at].value) for at in placed) and len(placed) < LEAST_SETS:
         return facts
     for at in placed:
-        behind = _scope_behind(out, at, most)
+        behind = _scope_behind(out, at, most, least)
         if behind is None:
             continue
         value, scope = out[at], out[behind]
-        load = replace(value, kind="load", value=float(value.note.get("kg", value.value)), note={"how": "at"})
+        kind: FactKind = "assist" if any(fact.kind == "assist" for fact in out[:at]) else "load"
+        load = replace(value, kind=kind, value=float(value.note.get("kg", value.value)), note={"how": "at"})
         led = {message.tokens[n].text for n in range(value.end, scope.start)}
         onwards = isinstance(scope.value, int) and not led.isdisjoint(little("onwards"))  # "5 kg from set 7"
         which = ("from", scope.value) if onwards else scope.value
         moved = replace(scope, start=value.start, end=value.start, value=which)
-        out[at : behind + 1] = [moved, value if value.kind == "load" else load, *[_silent(scope)] * (behind - at - 1)]
+        out[at : behind + 1] = [
+            moved,
+            value if value.kind in OF_KILOGRAMS else load,
+            *[_silent(scope)] * (behind - at - 1),
+        ]
     return out
 
 
@@ -117,14 +125,14 @@ def _silent(fact: Fact) -> Fact:
     return Fact("word", fact.start, fact.end, None, {"noise": True})
 
 
-def _scope_behind(facts: Sequence[Fact], at: int, most: int) -> int | None:
+def _scope_behind(facts: Sequence[Fact], at: int, most: int, least: int = LEAST_LOAD) -> int | None:
     """Where the sets stand that the load at `at` is of: right behind it, in the same clause."""
     value = facts[at]
     if value.kind == "bare":
         kg = float(value.note.get("kg", value.value))
-        if kg <= most + 1 or (kg < LEAST_LOAD and kg == int(kg)) or value.note.get("spelled"):
+        if kg <= most + 1 or (kg < least and kg == int(kg)) or value.note.get("spelled"):
             return None
-    elif value.kind != "load" or not value.value:
+    elif value.kind not in OF_KILOGRAMS or not value.value:
         return None
     led = facts[at - 1] if at else None
     if led is not None and led.kind not in ("sep", "move", "rows", "word", "plan", "weighted"):
@@ -132,6 +140,8 @@ def _scope_behind(facts: Sequence[Fact], at: int, most: int) -> int | None:
     scope = next((n for n in range(at + 1, len(facts)) if facts[n].kind != "word" and facts[n].value != "the"), None)
     if scope is None or facts[scope].kind != "scope" or facts[scope].value in ("all", "over"):
         return None
+    if facts[scope].note.get("text") in little("at_the_end"):
+        return None  # "4x4 with 17.5 at the end" of the session
     if facts[scope].value == "rest" and not any(fact.kind == "scope" for fact in facts[:scope]):
         return None  # "20 on for some and 22.5 for the others"
     after = facts[scope + 1] if scope + 1 < len(facts) else None

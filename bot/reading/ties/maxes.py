@@ -27,7 +27,9 @@ def maxes(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with a single for each load of a row of tries, where they rise and one of them is judged."""
     moves = {fact.value.movement for fact in facts if fact.kind == "move"}
     single = any(_single(fact) for fact in facts)
-    if len(moves) != 1 or not moves <= LOADED or not (single or any(fact.value in TRIED for fact in _schemes(facts))):
+    tested = any(fact.value in TRIED for fact in _schemes(facts))
+    named = len(moves) == 1 or (not moves and any(fact.value == "one_rm" for fact in _schemes(facts)))
+    if not named or not moves <= LOADED or not (single or tested):
         return facts
     told = list(_tries(message, facts))
     tries = _run(told)

@@ -73,7 +73,7 @@ def leading_side(facts: Sequence[Fact]) -> Sequence[Fact]:
         if leads and closes and after[0].kind == "scope" and behind:
             out.append(Fact("word", fact.start, after[0].end, None, {"noise": True}))
             continue
-        if out and out[-1].end == fact.end and out[-1].start < fact.start:
+        if out and out[-1].end == fact.end and out[-1].start < fact.start < fact.end:
             continue
         out.append(fact)
     return out

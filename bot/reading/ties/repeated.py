@@ -1,0 +1,64 @@
+"""Sets told once that were done several times: "ladder 1,2,3,4,5 x3", "(5,4,3) x2", "3 pull-ups of 5"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.little import little
+from bot.reading.message import Message
+
+MOST_TIMES = 6
+MOST_SETS = 10
+MOST_REPS = 30
+
+
+def repeated(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts, with such sets as often as they were done."""
+    return _sets_of(message, _list_times(message, facts))
+
+
+def _list_times(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "1,2,3,4,5 x3": the sign stands apart from the list, and at the number of times."""
+    for at in range(len(facts) - 2):
+        told, mark, last = facts[at : at + 3]
+        if told.kind != "rows" or not told.note.get("list") or any(entry.hold_s for entry in told.value):
+            continue
+        glued = last.kind == "rows" and last.note.get("plain") and mark.note.get("mark") == told.note.get("mark")
+        if glued and _apart(message, last) and 1 < (last.value[0].reps or 0) <= MOST_TIMES:
+            whole = [*told.value, Entry(len(last.value))]
+            rows = replace(
+                told, end=last.end, value=whole * int(last.value[0].reps or 1), note={"list": True, "mark": ","}
+            )
+            return [*facts[:at], rows, *facts[at + 3 :]]
+        times = facts[at + 3] if at + 3 < len(facts) else None
+        signed = last.kind == "word" and last.value in little("by_sign") and mark.note.get("mark") == ")"
+        if signed and times is not None and times.kind == "bare" and 1 < times.value <= MOST_TIMES:
+            rows = replace(told, value=list(told.value) * int(times.value), note={"list": True, "mark": ","})
+            return [*facts[:at], rows, mark, *facts[at + 4 :]]
+    return facts
+
+
+def _apart(message: Message, rows: Fact) -> bool:
+    """Whether a space stands before the sign of "5 x3", and none behind it."""
+    signs = [at for at in range(rows.start, rows.end) if message.tokens[at].text in little("by_sign")]
+    if len(signs) != 1 or signs[0] + 1 >= rows.end:
+        return False
+    return message.tokens[signs[0]].space and not message.tokens[signs[0] + 1].space
+
+
+def _sets_of(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "3 rows of 5", "3 dominadas de 5": sets of so many."""
+    out = list(facts)
+    for at in range(len(facts) - 3):
+        sets, move, of, reps = facts[at : at + 4]
+        if [one.kind for one in (sets, move, of, reps)] != ["bare", "move", "word", "bare"]:
+            continue
+        led = at == 0 or facts[at - 1].kind not in ("side", "count", "rounds")
+        whole = sets.value in range(2, MOST_SETS + 1) and reps.value in range(1, MOST_REPS + 1)
+        if led and whole and of.end == of.start + 1 and message.tokens[of.start].text in little("of"):
+            rows = [Entry(int(reps.value))] * int(sets.value)
+            out[at : at + 4] = [move, Fact("rows", sets.start, reps.end, rows, {"plain": True})]
+            return out
+    return facts
