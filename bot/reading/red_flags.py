@@ -76,11 +76,15 @@ class Cues:
                 self._of_a_place(other.start) or self._of_one_ahead(other.start, bounds[1])
             ):
                 continue
-            if not self.tokens[other.start].space:
-                continue  # the "er" of "2er"
+            if self._ends_a_number(other.start) or self.covers("not_others", other.start):
+                continue  # "me he levantado con el codo hinchado"
             if not self._begins_anew(*between):
                 return True
         return False
+
+    def _ends_a_number(self, at: int) -> bool:
+        """Whether a word is the "er" of "2er"."""
+        return at > 0 and not self.tokens[at].space and self.tokens[at - 1].value is not None
 
     def _of_a_place(self, at: int) -> bool:
         """Whether a pronoun is a place named before: "shoulder 4/10 and she is swollen", as German says it."""
@@ -136,7 +140,8 @@ def _gone(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
     for hit in cues.within("gone", sign.end, bounds[1]):
         between = cues.tokens[sign.end - 1 : hit.start]  # a sign's last token may be a comma
         if len(between) <= 5 and not any(t.text in _stops() or t.value is not None for t in between):
-            blocked = cues.within("deny", sign.end, hit.start) or cues.within("allow", sign.end, hit.end)
+            allowed = cues.within("allow", sign.end, hit.end) or cues.covers("allow", hit.start)
+            blocked = allowed or cues.within("deny", sign.end, hit.start)  # "stopped after a minute" was there
             return not blocked and not cues.within("contrast", sign.end, hit.start)
     return False
 

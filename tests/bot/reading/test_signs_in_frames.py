@@ -1,0 +1,89 @@
+"""A warning sign stays one whatever stands around it: every wording of tests/data/sign_wordings.txt in other sentences.
+
+Wordings and frames are made up; no source.
+"""
+
+from __future__ import annotations
+
+from datetime import datetime
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+import pytest
+
+from bot.reading import read
+from bot.reading.reading import Context
+
+WORDINGS = Path(__file__).parents[2] / "data" / "sign_wordings.txt"
+EACH_IN = 4  # frames
+FRAMES = {
+    "en": (
+        "trained today and {}",
+        "pull-ups 5x3 at 20, {}",
+        "{} so I stopped",
+        "trained yesterday, today {}",
+        "my kid is ill. and me: {}",
+        "{}, but I finished the sets",
+        "I'm scared because {}",
+        "{}, should I train tomorrow?",
+        "my wife says I exaggerate but {}",
+        "if it helps, {}",
+        "didn't train today: {}",
+        "{}, getting better though",
+        "{} and it won't go away",
+    ),
+    "de": (
+        "heute trainiert und {}",
+        "Klimmzüge 5x3 mit 20, {}",
+        "{} hab aufgehört",
+        "gestern trainiert, heute {}",
+        "mein Sohn ist krank. und bei mir: {}",
+        "{}, hab die Sätze aber fertig gemacht",
+        "macht mir Angst, weil {}",
+        "{}, soll ich morgen trainieren?",
+        "das kommt vom Training her: {}",
+        "falls es hilft, {}",
+        "heute nicht trainiert: {}",
+        "{}, wird aber schon besser",
+        "{} und es geht nicht weg",
+    ),
+    "es": (
+        "hoy he entrenado y {}",
+        "dominadas 5x3 con 20, {}",
+        "{} y he parado",
+        "ayer entrené y hoy {}",
+        "mi hijo está malo. y yo {}",
+        "{}, pero he terminado las series",
+        "me da miedo porque {}",
+        "{}, ¿entreno mañana?",
+        "esta mañana he notado algo: {}",
+        "si sirve de algo, {}",
+        "hoy no entrené: {}",
+        "{}, aunque ya va mejor",
+        "{} y no se me pasa",
+    ),
+}
+
+
+def _wordings() -> list[tuple[str, str, str]]:
+    rows = WORDINGS.read_text(encoding="utf-8").splitlines()
+    parts = [tuple(row.split(" | ")) for row in rows if row and not row.startswith("#")]
+    return [(sign, language, words) for sign, language, words in parts if sign != "none"]
+
+
+def _context(language: str) -> Context:
+    zone = ZoneInfo("Europe/Madrid")
+    return Context(datetime(2027, 3, 4, 18, tzinfo=zone), zone, "kg", language, 71.5, None)
+
+
+@pytest.mark.parametrize("language", FRAMES)
+def test_a_sign_is_heard_in_every_frame(language):
+    missed = []
+    for n, (sign, _, words) in enumerate(row for row in _wordings() if row[1] == language):
+        for k in range(EACH_IN):
+            frame = FRAMES[language][(EACH_IN * n + k) % len(FRAMES[language])]
+            said = words if frame.startswith("{}") else words[0].lower() + words[1:]
+            text = frame.format(said)
+            if sign not in read(text, _context(language)).red_flags:
+                missed.append((sign, text))
+    assert missed == []
