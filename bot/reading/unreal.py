@@ -49,6 +49,8 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
                 continue  # "last week I did 3x8" is a report
             if hit.start in taken or (name == "ahead" and not _number_next(message, hit.end)):
                 continue
+            if name == "others" and _beside_me(message, hit.start):
+                continue  # "at the park with my brother: 5x3"
             dead_of.append((name, (hit.end, places.end_of(name, hit.end))))
     dead += [span for _, span in dead_of]
     dead += [(places.clause_start(hit.start), hit.end) for hit in named.get("planned", ()) if places.fell_short(hit)]
@@ -69,6 +71,11 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
         asked = Fact("ask", loads[0].start, loads[0].end, "load_kg")
         kept = sorted([*kept, asked], key=lambda fact: fact.start)
     return kept
+
+
+def _beside_me(message: Message, at: int) -> bool:
+    """Whether a person is only the one that the athlete trained with."""
+    return at > 0 and message.tokens[at - 1].text in little("with")
 
 
 def _conditional(message: Message, hit: Hit) -> bool:

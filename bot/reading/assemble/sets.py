@@ -258,7 +258,10 @@ def _circuit(blocks: list[tuple[Fact, list[Fact]]], made: list[int]) -> int:
     after = next((int(fact.value) for fact in tail if fact.kind == "rounds" and fact.start > move.start), 0)
     if after > 1 and made[-1] == after and set(made[:-1]) == {1}:
         return after
-    led = [fact for fact in head[1] if fact.start < head[0].start and fact.kind not in ("word", "scheme", "claim")]
+    aside = ("word", "scheme", "claim", "plan", "mend")
+    led = [fact for fact in head[1] if fact.start < head[0].start and fact.kind not in aside]
+    while led and led[0].kind == "sep":
+        led = led[1:]  # "slept badly, 3 sets each: …"
     counts = bool(led) and led[0].kind == "count" and len(led) > 1 and led[1].note.get("mark") == ":"
     return made[0] if counts and made[0] > 1 and set(made[1:]) == {1} else 0
 

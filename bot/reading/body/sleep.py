@@ -147,6 +147,12 @@ def _of_mine(body: BodyCues, low: int, high: int) -> Claim | None:
     return None
 
 
+def _parted(body: BodyCues, low: int, at: int) -> bool:
+    """Whether a comma stands before a number that is not the only one of its message."""
+    commas = any(token.text in (",", ":") for token in body.tokens[low:at])
+    return commas and body.message.numbers_within(0, len(body.tokens)) > 1
+
+
 def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     tokens = body.tokens
     nights = body.starts("sleep", "night")  # "bad night, barely 4 hours": only with a unit
@@ -194,6 +200,8 @@ def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 has_unit = has_unit or at in of_them or at - 1 in of_them
                 if token.spelled and hours == 1 and not has_unit:
                     continue  # "wie ein Stein"
+                if not has_unit and step == 1 and _parted(body, end, at):
+                    break  # "slept badly, 12, 12, 10"
                 if (step == -1 or start in nights or start in in_bed) and not has_unit:
                     break
                 if (

@@ -19,9 +19,17 @@ from bot.reading.plan.unclear import of_something_else, unclear
 from bot.reading.reading import Ask
 
 
+def _ends_all(told: Told, said: Said) -> bool:
+    """Whether "that was it" stands by itself behind words that tell of the whole plan, or of the rest of it."""
+    alone = not said.named and not said.values and not said.scoped
+    return alone and (told.everything or told.rest)
+
+
 def take(told: Told, clause: Clause) -> None:
     """One more clause."""
     said = Said.of(clause)
+    if "no_rest" in said.names and _ends_all(told, said):
+        return  # "did the plan, last two sets were doubles, and that was it"
     if "no_rest" in said.names:
         told.exclusive, told.rest, told.everything = True, False, False
         if not said.named and not said.values and not said.scoped:
