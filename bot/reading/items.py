@@ -66,6 +66,8 @@ def _ends_sentence(message: Message, at: int) -> bool:
     if not at or at + 2 >= len(tokens) or tokens[at + 1].text != ".":
         return False
     grammar = message.book("grammar")
+    if tokens[at - 1].kind == "num" and not any(hit.table == "sets" for hit in grammar.at(tokens, at + 2)):
+        return True  # "4 4 3 3. Lief gut"
     before = [hit for place in (at - 2, at - 1) if place >= 0 for hit in grammar.at(tokens, place) if hit.end == at]
     return any(hit.name in ("only", "got", "turned_to") for hit in before)
 

@@ -78,6 +78,8 @@ class Cues:
                 continue
             if self._ends_a_number(other.start) or self.covers("not_others", other.start):
                 continue  # "me he levantado con el codo hinchado"
+            if any(token.text in little("with") for token in self.tokens[max(0, other.start - 2) : other.start]):
+                continue  # "at the park with my brother: …" is one's own
             if not self._begins_anew(*between):
                 return True
         return False

@@ -12,6 +12,7 @@ from typing import Literal
 
 Kind = Literal["num", "word", "sym", "nl", "clock", "date"]
 
+FACE = "\u263a"  # what a face of signs is to the readers
 PIECES = re.compile(
     r"(?P<date>\d{4}-\d{2}-\d{2}(?!\d))"
     r"|(?P<clock>\d{1,3}:\d{2}(?::\d{2})?(?![\d:]))"
@@ -20,6 +21,7 @@ PIECES = re.compile(
     r"|(?P<by>(?<=\d)x(?=[^\W\d_]))"
     r"|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)"
     r"|(?P<nl>\n)"
+    r"|(?P<face>(?<!\S)[:;]-?[()dp](?!\S))"
     r"|(?P<sym>\S)"
 )
 POINTED = re.compile(r"\d\.(?:25|5|75)(?!\d)")  # "12.5": who writes so has no decimal commas
@@ -53,6 +55,8 @@ def _cut(text: str) -> list[Token]:
         piece, name = match.group(), match.lastgroup
         # "3xamrap": three times what follows; "15kgx6": a load and its reps
         kind: Kind = "word" if name in ("by", "unit") else name  # type: ignore[assignment]
+        if name == "face":
+            kind, piece = "sym", FACE  # ":)" opens no bracket
         value: float | None = None
         if kind == "num":
             if len(piece) > MOST_DIGITS:

@@ -75,7 +75,7 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
 
 def _beside_me(message: Message, at: int) -> bool:
     """Whether a person is only the one that the athlete trained with."""
-    return at > 0 and message.tokens[at - 1].text in little("with")
+    return any(token.text in little("with") for token in message.tokens[max(0, at - 2) : at])
 
 
 def _conditional(message: Message, hit: Hit) -> bool:

@@ -148,9 +148,12 @@ def _of_mine(body: BodyCues, low: int, high: int) -> Claim | None:
 
 
 def _parted(body: BodyCues, low: int, at: int) -> bool:
-    """Whether a comma stands before a number that is not the only one of its message."""
-    commas = any(token.text in (",", ":") for token in body.tokens[low:at])
-    return commas and body.message.numbers_within(0, len(body.tokens)) > 1
+    """Whether a comma stands before a number that is not the only one of its message, or may be of training."""
+    message = body.message
+    if not any(token.text in (",", ":") for token in body.tokens[low:at]):
+        return False
+    of_training = bool(message.context.today) or any(message.movement_hits[low:at])
+    return of_training or message.numbers_within(0, len(body.tokens)) > 1
 
 
 def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
@@ -200,7 +203,7 @@ def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 has_unit = has_unit or at in of_them or at - 1 in of_them
                 if token.spelled and hours == 1 and not has_unit:
                     continue  # "wie ein Stein"
-                if not has_unit and step == 1 and _parted(body, end, at):
+                if (not has_unit or token.kind == "clock") and step == 1 and _parted(body, end, at):
                     break  # "slept badly, 12, 12, 10"
                 if (step == -1 or start in nights or start in in_bed) and not has_unit:
                     break

@@ -20,7 +20,9 @@ from bot.reading.reading import Ask
 
 
 def _ends_all(told: Told, said: Said) -> bool:
-    """Whether "that was it" stands by itself behind words that tell of the whole plan, or of the rest of it."""
+    """Whether "that was it" stands by or behind words that tell of the whole plan, or of the rest of it."""
+    if said.names & {"rest", "planned"} or (said.names & {"done"} and not said.named):
+        return True
     alone = not said.named and not said.values and not said.scoped
     return alone and (told.everything or told.rest)
 
@@ -29,7 +31,9 @@ def take(told: Told, clause: Clause) -> None:
     """One more clause."""
     said = Said.of(clause)
     if "no_rest" in said.names and _ends_all(told, said):
-        return  # "did the plan, last two sets were doubles, and that was it"
+        said.names.discard("no_rest")  # "did the plan, last two sets were doubles, and that was it"
+        if not said.names:
+            return
     if "no_rest" in said.names:
         told.exclusive, told.rest, told.everything = True, False, False
         if not said.named and not said.values and not said.scoped:
