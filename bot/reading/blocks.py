@@ -94,7 +94,7 @@ def split(facts: Sequence[Fact]) -> tuple[list[Fact], list[tuple[Fact, list[Fact
             if facts[follow].value.of_sets_before:
                 cut = 1 + max((i for i, fact in enumerate(between) if fact.kind == "sep"), default=-1)
             if facts[at].value.movement == "!" and any(
-                fact.kind in MEASURES or fact.note.get("noise") for fact in taken
+                fact.kind in MEASURES or fact.note.get("noise") for fact in _last_clause(taken)
             ):
                 cut = min(
                     cut, next((i for i, fact in enumerate(between) if fact.kind == "rows"), cut)
@@ -108,6 +108,12 @@ def split(facts: Sequence[Fact]) -> tuple[list[Fact], list[tuple[Fact, list[Fact
             blocks.append((facts[at], own))
         taken = between[cut:]
     return [], blocks
+
+
+def _last_clause(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """What stands behind the last comma."""
+    cut = max((at for at, fact in enumerate(facts) if fact.kind == "sep"), default=-1)
+    return facts[cut + 1 :]
 
 
 def _named_again(before: Fact, move: Fact, own: Sequence[Fact]) -> bool:

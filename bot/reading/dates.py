@@ -156,8 +156,9 @@ def _of_a_month(message: Message, day: Day, sentence: tuple[int, int]) -> bool:
     if day.start == sentence[0] and after is not None and (after.text == ":" or (worded and first in little("the"))):
         return True
     before = tokens[day.start - 1].text if day.start else ""
+    opens = day.start == sentence[0] or (before == "," and not message.numbers_within(sentence[0], day.start))
     return (worded and before in little("before_of_month")) or (
-        first in little("article_of_day") and day.start == sentence[0] and after is not None and after.kind == "word"
+        first in little("article_of_day") and opens and after is not None and after.kind == "word"
     )
 
 

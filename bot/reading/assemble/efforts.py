@@ -6,23 +6,33 @@ from dataclasses import replace
 
 from bot.reading.facts import Fact
 from bot.reading.fold.sets import Work
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.reading import Ask, SetRead
+
+SILENT = frozenset({"word", "claim", "sep", "scheme", "plan"})  # what may close a message behind its efforts
 
 
 def all_rated(own: list[Fact], lifts: int) -> float | None:
     """ "Pulls 5x5, squats 5x5 80 kg, all RPE 8": every set's effort, behind lifts or in a sentence of its own."""
-    told = [fact for fact in own if fact.kind not in ("word", "claim") and fact.note.get("mark") not in (".", "!")]
-    last = next((at for at in range(len(own) - 1, -1, -1) if own[at].kind == "scope"), 0)
-    alone = last > 0 and own[last - 1].kind == "sep" and (own[last - 1].value == 3 or lifts > 1)
-    if len(told) < 3 or not alone or [fact.kind for fact in told[-2:]] != ["scope", "effort"]:
+    at = next((at for at in range(len(own) - 1, -1, -1) if own[at].kind == "scope"), 0)
+    before = [fact for fact in own[:at] if fact.kind not in ("word", "claim")]
+    alone = at > 0 and own[at - 1].kind == "sep" and (own[at - 1].value == 3 or lifts > 1)
+    effort = own[at + 1] if at + 1 < len(own) else None
+    words = str(own[at].note.get("text", "")).split() if own else []
+    if words[:1] and words[0] in little("those"):
+        return None  # "3x3, those all rpe 7"
+    if not before or not alone or own[at].value != "all" or effort is None or effort.kind != "effort":
         return None
-    return float(told[-1].value) if told[-2].value == "all" else None
+    closes = all(fact.kind in SILENT for fact in own[at + 2 :])
+    return float(effort.value) if closes else None
 
 
 def both_rated(own: list[Fact], lifts: int) -> float | None:
     """ "Pull-ups 5x3, dips 3x8, both RPE 8": the effort of the last set of each of two lifts."""
-    told = [fact for fact in own if fact.kind not in ("word", "claim") and fact.note.get("mark") not in (".", "!")]
+    told = [fact for fact in own if fact.kind not in ("word", "claim", "scheme")]
+    while told and told[-1].kind in SILENT:
+        told.pop()
     if lifts < 2 or [fact.kind for fact in told[-3:-1]] != ["sep", "plan"]:
         return None
     both, value = told[-2:]

@@ -280,8 +280,9 @@ def _repeat_single(work: Work, times: int) -> None:
 
 def _the_same(own: list[Fact]) -> bool:
     """ "Dips the same": a movement of which nothing else is told."""
-    told = [fact for fact in own if fact.kind not in ("word", "sep")]
-    return len(told) == 2 and told[0].kind == "move" and "same" in told[1].note.get("names", ())
+    told = [fact for fact in own if fact.kind not in ("word", "sep", "scheme")]
+    last = told[2].kind == "plan" and "fine" in told[2].note.get("names", ()) if len(told) == 3 else len(told) == 2
+    return last and told[0].kind == "move" and "same" in told[1].note.get("names", ())
 
 
 def _as_before(message: Message, own: list[Fact]) -> bool:

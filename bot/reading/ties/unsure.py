@@ -108,7 +108,7 @@ def one_of_each(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
-def plates(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+def plates(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "5x3 mit einer 20er und einer 5er Scheibe", "con un disco de 20 y uno de 5": one load of two plates; asked."""
     told = [(at, fact) for at, fact in enumerate(facts) if fact.kind not in ("word", "thing")]
     for n in range(1, len(told) - 2):
@@ -119,7 +119,9 @@ def plates(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if not whole or joined.note.get("mark") != "and":
             continue
         last = n + 2
-        if one_word(other) and last + 1 < len(told) and told[last + 1][1].kind == "load":
+        if other.kind == "load" and other.value and _article_before(message, other):
+            pass  # "with a 35 and a 10 on the belt"
+        elif one_word(other) and last + 1 < len(told) and told[last + 1][1].kind == "load":
             last += 1
         elif not (other.kind == "rows" and len(other.value) == 1 and other.note.get("plain")):
             continue
@@ -128,6 +130,10 @@ def plates(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         asked = Fact("ask", load.start, told[last][1].end, "load_kg")
         return [*facts[:first], asked, *facts[told[last][0] + 1 :]]
     return facts
+
+
+def _article_before(message: Message, fact: Fact) -> bool:
+    return any(token.text in little("a") for token in message.tokens[max(0, fact.start - 1) : fact.start + 1])
 
 
 def rated_row(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
