@@ -37,6 +37,10 @@ class _Value:
     mark: str = ""  # + or @
 
 
+OF_TEN = "/10"  # the mark of a score
+MOST_SCORE = 10
+
+
 class _Mend:
     def __init__(self, message: Message) -> None:
         self.message = message
@@ -58,6 +62,10 @@ class _Mend:
             if token.value is None or token.kind == "clock" or at in which:
                 at += 1
                 continue
+            if self._of_ten(at):
+                out.append(_Value(at, at + 3, token.value, "", OF_TEN))
+                at += 3
+                continue
             before = self.tokens[at - 1].text if at else ""
             mark = before if before in ("+", "@") else ""
             if at + 2 < len(self.tokens) and self.tokens[at + 1].text == "x" and self.tokens[at + 2].value is not None:
@@ -68,6 +76,11 @@ class _Mend:
             out.append(_Value(at, at + 1, token.value, "", mark))
             at += 1
         return out
+
+    def _of_ten(self, at: int) -> bool:
+        """Whether a score out of ten stands at a token."""
+        scale = self.tokens[at + 1 : at + 3]
+        return len(scale) == 2 and scale[0].text == "/" and scale[1].value == 10
 
 
 def find_corrections(message: Message) -> list[Claim]:
@@ -210,6 +223,11 @@ def _pair(mend: _Mend) -> tuple[_Value, _Value, int, int] | None:
     values = mend.values()
     tokens = mend.tokens
     for one, two in itertools.pairwise(values):
+        mixed = (one.mark == OF_TEN) != (two.mark == OF_TEN)
+        if mixed and (
+            max(one.value, two.value) > MOST_SCORE or any(t.text == "." for t in tokens[one.end : two.start])
+        ):
+            continue  # "elbow 1/10. 20 instead of 22.5"
         if any(token.text in ".!?\n" for token in tokens[one.end : two.start] if token.text != "."):
             continue
         for hit in mend.between("not", one.end, two.start):

@@ -81,7 +81,8 @@ def _pain_of(message: Message) -> list[Claim]:
         if not scores and told and only_small(words, bounds):
             describe(words, told[-1], bounds, asked)  # "Left, on the inside."
             continue
-        if scores and told and told[-1].scores and len(told[-1].scores) == 1 and only_small(words, bounds):
+        again = bool(scores) and message.numbers_within(*bounds) == len(scores) == 1
+        if again and told and told[-1].scores and len(told[-1].scores) == 1 and only_small(words, bounds):
             told[-1].scores = [(scores[-1], None, None)]  # "elbow 4... hm more like a 3"
             continue
         if any(bounds[0] <= at < bounds[1] for at in words.now):

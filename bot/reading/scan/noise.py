@@ -12,6 +12,18 @@ def _ends(s: Scanner, dot: int) -> bool:
     return after.kind in ("nl", "move", "claim") or after.has("sets")
 
 
+def _rested_before(s: Scanner, i: int) -> bool:
+    """ "Rest 3 min", "descansos de 3 min"."""
+    led = s.at(i - 2) if s.at(i - 1).text in little("of_rest") else s.at(i - 1)
+    return i > 0 and led.has("noise", "rest")
+
+
+def _warms_up(s: Scanner, i: int, unit: int) -> bool:
+    """ "10 min warm-up", "warmed up for 10 min", "5 min mobility": no hold."""
+    near = (s.at(n) for n in (unit + 1, unit + 2, i - 1, i - 2, i - 3))
+    return any(not little("warming").isdisjoint(item.text.replace("-", " ").split()) for item in near)
+
+
 def noise_after(s: Scanner, i: int) -> int | None:
     """The place after numbers that mean nothing here: rest times, tempo, heart rate, clock times, heights."""
     item = s.at(i)
@@ -99,7 +111,9 @@ def noise_after(s: Scanner, i: int) -> int | None:
                 after.text in little("of_rest") and s.at(j + 2).has("noise", "rest")
             ):
                 return j + 2
-            if i and s.at(i - 1).has("noise", "rest"):
+            if _rested_before(s, i):
+                return j + 1
+            if unit == "min" and _warms_up(s, i, j):
                 return j + 1
             if s.has_rest_pause and unit == "sec":
                 return j + 1  # "rest-pause dips: 8, 20 sec, 3, 20 sec, 2"
