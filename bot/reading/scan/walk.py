@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.reading.facts import Fact
+from bot.reading.items import Item
 from bot.reading.little import little
 from bot.reading.scan.against_plan import against_plan
 from bot.reading.scan.efforts import effort, effort_after
@@ -53,6 +54,8 @@ def _one(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int]:
             if noise is not None:
                 return [Fact("word", item.start, s.at(noise - 1).end)], noise
             return [Fact("sep", item.start, item.end, 1, {"mark": item.text})], i + 1
+    if item.text == "-" and item.space and _goes_on_in_words(s.at(i + 1)):
+        return [Fact("sep", item.start, item.end, 1, {"mark": ","})], i + 1  # "5x3 at 20 - elbows fine"
     told = step(s, i) or turned(s, i) or load_for(s, i) or load_by_reps(s, i) or plates(s, i)
     if told is not None:
         return told
@@ -74,6 +77,11 @@ def _one(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int]:
     if item.kind in ("num", "clock") and not item.spelled:
         return [Fact("left", item.start, item.end, item.value, {"text": item.text})], i + 1
     return [Fact("word", item.start, item.end, item.text)], i + 1
+
+
+def _goes_on_in_words(item: Item) -> bool:
+    """Whether a dash before an item parts two clauses."""
+    return item.kind == "claim" or (item.kind == "word" and item.space)
 
 
 def _sets_more(s: Scanner, i: int) -> bool:

@@ -27,6 +27,7 @@ from bot.reading.ties.loads_taken import felt_heavier, in_turn, loads_before, ta
 from bot.reading.ties.loads_told import loads_told
 from bot.reading.ties.maxes import maxes, to_the_utmost
 from bot.reading.ties.named_behind import named_behind
+from bot.reading.ties.of_the_body import of_the_body
 from bot.reading.ties.openings import openings
 from bot.reading.ties.others import done_by_others
 from bot.reading.ties.ramps import ramps
@@ -54,6 +55,7 @@ Rule = Callable[[Message, Sequence[Fact]], Sequence[Fact]]
 RULES: tuple[Rule, ...] = (
     # what is told apart from the sets that it is of
     openings,
+    of_the_body,
     done_by_others,
     in_part,
     not_so_many,
