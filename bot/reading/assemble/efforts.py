@@ -50,7 +50,8 @@ def ask_of_heads(
     """ "RPE 8 pull-ups 4x5, RPE 7 dips 4x8": two efforts before their work; of which sets they are is asked."""
     if len({value for value, how, _ in efforts if how == 3}) < 2:
         return
-    told = [fact for _, own in blocks for fact in own if fact.kind == "effort"]
+    told = [fact for _, own in blocks for fact in own if fact.kind in ("effort", "efforts", "at")]
+    told = told or [move for move, _ in blocks]
     work.asks.append(Ask("rpe", message.span(told[0].start, told[0].end)))
     efforts[:] = [one for one in efforts if one[1] != 3]
 
