@@ -120,7 +120,7 @@ def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[C
         end = found[0].end if found else at
         if found and end > at and not (token.kind == "num" and not token.spelled and end == at + 1):
             labels = tuple((hit.table, hit.name) for hit in found if hit.end == end)
-            text = message.folded.text[token.start : tokens[end - 1].end]
+            text = " ".join(message.folded.text[token.start : tokens[end - 1].end].split())
             value = token.value if token.spelled and end == at + 1 else None
             items.append(Item("known", at, end, text, value, spelled=token.spelled, space=token.space, labels=labels))
             at = end

@@ -180,6 +180,13 @@ def _words_in(language: str, name: str) -> frozenset[str]:
     return frozenset(WORD.findall("\n".join(_phrases_in(language, name))))
 
 
+def _words_of_signs(language: str) -> frozenset[str]:
+    """The words of the phrases that name a warning sign."""
+    tables = [entries for of, entries in table(language, "flags").items() if of in ("sign", "sited", "felt")]
+    phrases = [phrase for entries in tables for rows in entries.values() for phrase in rows]
+    return frozenset(WORD.findall(fold("\n".join(phrases)).text))
+
+
 def _everyday(language: str) -> str:
     words: str = table(language, "common").get("words", "")
     return words
@@ -193,8 +200,8 @@ def contracted(language: str) -> dict[str, str]:
 
 
 @lru_cache(maxsize=8)
-def _spellings(language: str) -> tuple[frozenset[str], tuple[str, ...]]:
-    """Words that are no typing errors, and the words that one may be corrected to."""
+def _spellings(language: str) -> tuple[frozenset[str], tuple[str, ...], frozenset[str]]:
+    """Words that are no typing errors, the words that one may be corrected to, and those of them that name a sign."""
     known: set[str] = set()
     wanted: set[str] = set()
     for source in _sources(language):
@@ -209,7 +216,8 @@ def _spellings(language: str) -> tuple[frozenset[str], tuple[str, ...]]:
         known |= wanted
     for word in list(known):
         known.add(word + "s")
-    return frozenset(known), tuple(sorted(word for word in wanted if len(word) >= 4))
+    signs = {word for source in _sources(language) for word in _words_of_signs(source) if len(word) >= LEAST_OF_A_SIGN}
+    return frozenset(known), tuple(sorted(word for word in wanted | signs if len(word) >= 4)), frozenset(signs - wanted)
 
 
 @lru_cache(maxsize=16384)
@@ -217,9 +225,9 @@ def spelled(word: str, language: str) -> tuple[str, ...]:
     """The words of the trade that `word` may be a typing error of: none, one, or several that are equally near.
 
     Whole words of five letters or more, one slip (two from seven letters on), the first letter as it should be or
-    changed places with the second.
+    changed places with the second. A word of a warning sign is mended by one slip alone.
     """
-    known, wanted = _spellings(language)
+    known, wanted, signs = _spellings(language)
     if len(word) < 4 or len(word) > 20 or word in known:
         return ()
     if len(word) == 4:
@@ -231,7 +239,8 @@ def spelled(word: str, language: str) -> tuple[str, ...]:
     hits = [
         hit
         for hit in process.extract(word, wanted, scorer=OSA.distance, score_cutoff=slips, limit=8)
-        if (hit[0][0] == word[0] or sorted(hit[0][:2]) == sorted(word[:2])) and (hit[1] < 2 or len(hit[0]) >= 6)
+        if (hit[0][0] == word[0] or sorted(hit[0][:2]) == sorted(word[:2]))
+        and (hit[1] < 2 or (len(hit[0]) >= 6 and hit[0] not in signs))
     ]
     if not hits or word in everyday(language) or _plural_of_everyday(word, language, wanted):
         return ()
@@ -249,6 +258,7 @@ def _plural_of_everyday(word: str, language: str, wanted: tuple[str, ...]) -> bo
 
 
 LEAST_STEM = 4  # letters
+LEAST_OF_A_SIGN = 7  # letters of a sign's word that is mended
 
 
 def _likeliest(word: str, found: tuple[str, ...], language: str) -> tuple[str, ...]:

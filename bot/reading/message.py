@@ -36,6 +36,7 @@ from bot.reading.short import written_out
 from bot.reading.text import Folded, fold
 from bot.reading.tokens import Token, tokenize
 
+QUOTE = '"'
 NIGHT_ENDS_AT = 4  # before this hour it is still the evening before
 
 
@@ -133,10 +134,16 @@ def _run_on(tokens: list[Token], at: int, language: str) -> str | None:
     return found[0] if len(found) == 1 and OSA.distance(found[0], first + second) == 1 else None
 
 
+def _unquoted(tokens: list[Token]) -> list[Token]:
+    """Without the quotation marks around a whole message: behind a number one would be seconds."""
+    whole = len(tokens) > 2 and tokens[0].text == tokens[-1].text == QUOTE
+    return tokens[1:-1] if whole and sum(token.text == QUOTE for token in tokens) == 2 else tokens
+
+
 def read_message(text: str, context: Context) -> Message:
     """Fold and cut a message, find its language, mend typing errors, see numbers said in words."""
     folded = fold(text)
-    cut = tokenize(folded.text)
+    cut = _unquoted(tokenize(folded.text))
     language = guess_language([token.text for token in cut if token.kind == "word"], context.language)
     cut = written_out(cut, language)
     tokens: list[Token] = []

@@ -87,3 +87,32 @@ def test_a_sign_is_heard_in_every_frame(language):
             if sign not in read(text, _context(language)).red_flags:
                 missed.append((sign, text))
     assert missed == []
+
+
+@pytest.mark.parametrize(
+    ("language", "words", "sign"),
+    [
+        ("en", "left elbow swolen since this morning", "swelling"),
+        ("en", "my forearm is brusied", "bruising"),
+        ("en", "tinglng in my ring finger", "numbness"),
+        ("de", "Ellbogen ist geschwolen", "swelling"),
+        ("de", "Krbibeln in den Fingern", "numbness"),
+        ("es", "codo hincahdo", "swelling"),
+        ("es", "hormigeuo en los dedos", "numbness"),
+    ],
+)
+def test_a_sign_that_is_typed_wrong_is_heard(language, words, sign):
+    assert sign in read(words, _context(language)).red_flags
+
+
+@pytest.mark.parametrize(
+    ("language", "words"),
+    [
+        ("en", "left elbow smelling of chalk"),
+        ("en", "looking at my elbow"),
+        ("de", "ausgeklügelt, dieser Plan für die Schulter"),
+        ("es", "dominadas con buen ritmo marcado"),
+    ],
+)
+def test_a_word_that_only_looks_like_a_sign_is_none(language, words):
+    assert read(words, _context(language)).red_flags == []
