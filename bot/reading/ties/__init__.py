@@ -35,6 +35,7 @@ from bot.reading.ties.rated_lifts import rated_lifts
 from bot.reading.ties.ratings import in_brackets, judged, listed_efforts, named_and_rated, rated, reckoned
 from bot.reading.ties.repeated import repeated
 from bot.reading.ties.rounds_told import rounds_told
+from bot.reading.ties.sections import sections
 from bot.reading.ties.set_by_set import set_by_set
 from bot.reading.ties.sets_named import sets_named
 from bot.reading.ties.side_ties import efforts_of_sides, sided
@@ -109,7 +110,11 @@ RULES: tuple[Rule, ...] = (
 
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
-    """The facts, with what their neighbours make of them."""
-    for rule in RULES:
-        facts = rule(message, facts)
-    return list(facts)
+    """The facts, with what their neighbours make of them; each part of the message by itself."""
+    out: list[Fact] = []
+    for part in sections(facts):
+        tied: Sequence[Fact] = part
+        for rule in RULES:
+            tied = rule(message, tied)
+        out += tied
+    return out
