@@ -7,11 +7,11 @@ from collections.abc import Sequence
 from bot.reading.facts import Fact
 
 WORK = frozenset({"rows", "bare", "count", "loads", "repeat"})
-SENTENCE = 3  # the value of a `sep` that ends one
+ENDS = (2, 3)  # values of a `sep` that parts two clauses with a "then", or two sentences
 
 
 def sections(facts: Sequence[Fact]) -> list[list[Fact]]:
-    """The facts cut where a sentence begins that has an exercise of its own and its work, behind another's."""
+    """The facts cut where a sentence, or a "then", begins that has an exercise of its own and its work, behind another's."""
     out: list[list[Fact]] = []
     for sentence in _sentences(facts):
         if out and _has_own(out[-1]) and _has_own(sentence) and not _moves(out[-1]) & _moves(sentence):
@@ -24,11 +24,11 @@ def sections(facts: Sequence[Fact]) -> list[list[Fact]]:
 
 
 def _sentences(facts: Sequence[Fact]) -> list[list[Fact]]:
-    """Each with the mark that ends it."""
+    """Each with the mark that ends it; "then" ends one too."""
     out: list[list[Fact]] = [[]]
     for fact in facts:
         out[-1].append(fact)
-        if fact.kind == "sep" and fact.value == SENTENCE:
+        if fact.kind == "sep" and fact.value in ENDS:
             out.append([])
     return [sentence for sentence in out if sentence]
 
