@@ -283,7 +283,7 @@ def _whole_arms(message: Message, rules: Combine, mentions: list[Mention]) -> li
     if any(one.movement in rules.families["one_arm"] for one in message.context.today or ()):
         return mentions  # the plan says which
     for bare in [mention for mention in mentions if mention.movement == "?one_arm"]:
-        for other in mentions:
+        for other in sorted(mentions, key=lambda one: _apart(message, bare, one)):
             if (
                 other is bare
                 or other.movement == "!"
@@ -306,6 +306,12 @@ def _whole_arms(message: Message, rules: Combine, mentions: list[Mention]) -> li
             keep.spans += drop.spans
             return [mention for mention in mentions if mention is not drop]
     return mentions
+
+
+def _apart(message: Message, bare: Mention, other: Mention) -> tuple[bool, int]:
+    """How far a movement stands from a word for one arm: another sentence is farther than any of its own."""
+    low, high = sorted((bare.start, other.start))
+    return _breaks(message, low, high, True), high - low
 
 
 def _measured_work(message: Message, at: int) -> bool:
@@ -406,6 +412,9 @@ def _joins(message: Message, rules: Combine, last: Mention, hit: Hit, features: 
             return True  # "front lever 4x8s, straddle"
     if features & rules.far and _work_between(message, after, hit.start) and _work_after(message, hit.end):
         return False  # both have sets of their own
+    named = rules.resolve(features) is not None and _work_between(message, after, hit.start)
+    if named and _then(message, after, hit.start):
+        return False  # "pull-ups 4x5, then counterweight 7.5 kg: 2 per arm"
     if features & rules.far:
         return not _breaks(message, after, hit.start, True) and rules.resolve(union) is not None
     if _breaks(message, after, hit.start, False) or hit.start - after > GLUE:

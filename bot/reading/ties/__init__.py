@@ -12,7 +12,7 @@ from collections.abc import Callable, Sequence
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 from bot.reading.ties.after_each import after_each
-from bot.reading.ties.circuits import reps_of_circuit
+from bot.reading.ties.circuits import circuits
 from bot.reading.ties.counted import told_one_by_one
 from bot.reading.ties.crossed import crossed
 from bot.reading.ties.denied import denied_marks
@@ -93,7 +93,7 @@ RULES: tuple[Rule, ...] = (
     named_behind,
     taken,
     in_brackets,
-    reps_of_circuit,
+    circuits,
     loads_before,
     plates,
     felt_heavier,

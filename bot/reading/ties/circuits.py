@@ -1,34 +1,75 @@
-"""Circuits whose rounds are told once, the reps behind each name: "3 sets each: pull-ups 6, dips 8, leg raises 10"."""
+"""Circuits whose rounds are told once, in front: "3 rounds: 5 chins, 8 dips", "3 sets each: pull-ups 6, dips 8"."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
 from bot.reading.facts import Entry, Fact
+from bot.reading.little import little
 from bot.reading.message import Message
 
 LEAST = 2  # movements of a circuit
+MOST_REPS = 60
+MOST_ROUNDS = 15
+ASIDE = frozenset({"word", "scheme", "plan"})
+OF_ONE = frozenset({"move", "bare", "load", "assist", "side", "effort"})  # what may be told of one movement
 
 
-def reps_of_circuit(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """The facts with the number behind each name as its reps, where so many sets or rounds of all are told before."""
-    led = [at for at, fact in enumerate(facts) if fact.kind in ("count", "rounds")][:1]
-    if not led or any(fact.kind in ("move", "rows", "bare", "load") for fact in facts[: led[0]]):
-        return facts
-    start = led[0] + 1
-    if start < len(facts) and facts[start].note.get("plain") and facts[start].kind == "side":
-        start += 1
-    colon = start < len(facts) and facts[start].note.get("mark") == ":"
-    each = [fact for fact in facts[start + 1 :] if fact.kind in ("move", "bare", "rows", "load", "count")]
-    kinds = [fact.kind for fact in each]
-    many = len(each) // 2
-    if not colon or many < LEAST or kinds != ["move", "bare"] * many:
-        return facts
-    reps = {id(fact) for fact in each if fact.kind == "bare" and fact.value == int(fact.value)}
-    made = [
-        Fact("rows", one.start, one.end, [Entry(int(one.value))], {"one": True, "reps": True})
-        if id(one) in reps
-        else one
-        for one in facts
-    ]
-    return [*made[: led[0] + 1], *made[start:]]
+def circuits(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts with as many sets of each movement as there were rounds, the number of rounds taken out."""
+    for at, fact in enumerate(facts):
+        if fact.kind in ("move", "rows", "load"):
+            return facts
+        times = _rounds(facts, at)
+        if times is None:
+            continue
+        rounds, start = times
+        end = next((n for n in range(start, len(facts)) if facts[n].kind == "sep" and facts[n].value == 3), len(facts))
+        parts = _parts(facts[start:end])
+        made = [_sets(part, rounds) for part in parts]
+        if len(made) < LEAST or not all(made):
+            return facts
+        told = [fact for one in made for fact in one]
+        return [*facts[:at], *told, *facts[end:]]
+    return facts
+
+
+def _rounds(facts: Sequence[Fact], at: int) -> tuple[int, int] | None:
+    """The rounds told at a place before a colon, and the place behind it: "3 rounds:", "3x:", "3 sets each:"."""
+    fact = facts[at]
+    after = at + 1
+    if fact.kind in ("count", "rounds", "repeat"):
+        many = int(fact.value)
+    elif fact.kind == "bare" and after < len(facts) and str(facts[after].value) in little("by_sign"):
+        many, after = int(fact.value), after + 1
+    else:
+        return None
+    while after < len(facts) and (facts[after].kind in ASIDE or facts[after].note.get("plain")):
+        after += 1
+    colon = after < len(facts) and facts[after].note.get("mark") == ":"
+    return (many, after + 1) if colon and 1 < many <= MOST_ROUNDS else None
+
+
+def _parts(facts: Sequence[Fact]) -> list[list[Fact]]:
+    """The facts of each movement, cut at commas and slashes."""
+    parts: list[list[Fact]] = [[]]
+    for fact in facts:
+        if fact.kind == "sep":
+            parts.append([])
+        elif fact.kind not in ASIDE:
+            parts[-1].append(fact)
+    return [part for part in parts if part]
+
+
+def _sets(part: Sequence[Fact], rounds: int) -> list[Fact]:
+    """The movement with its sets and what else is told of it; nothing where the part is not one movement and reps."""
+    moves = [fact for fact in part if fact.kind == "move"]
+    reps = [fact for fact in part if fact.kind == "bare"]
+    if len(moves) != 1 or len(reps) != 1 or any(fact.kind not in OF_ONE for fact in part):
+        return []
+    number = reps[0]
+    if number.value != int(number.value) or not 0 < number.value <= MOST_REPS:
+        return []
+    work = Fact("rows", number.start, number.end, [Entry(int(number.value)) for _ in range(rounds)], {"plain": True})
+    rest = [fact for fact in part if fact is not moves[0] and fact is not number]
+    return [moves[0], work, *rest, Fact("sep", part[-1].end, part[-1].end, 1, {"mark": ","})]
