@@ -9,6 +9,7 @@ from bot.reading.message import Message
 
 WORK = frozenset({"rows", "bare", "loads", "count", "rounds"})
 MEASURES = frozenset({"left", "bare"})  # how far, how long
+SENTENCE = 3  # the value of a `sep` that ends one
 LOADED = frozenset({"load", "at", "assist"})
 
 
@@ -91,6 +92,9 @@ def split(facts: Sequence[Fact]) -> tuple[list[Fact], list[tuple[Fact, list[Fact
                 between,
                 list(facts[follow + 1 : moves[n + 2] if n + 2 < len(moves) else len(facts)]),
             )
+            opens = _of_the_sentence(taken, facts[at], between, list(facts[follow + 1 :]))
+            if opens is not None:
+                cut = opens
             if facts[follow].value.of_sets_before:
                 cut = 1 + max((i for i, fact in enumerate(between) if fact.kind == "sep"), default=-1)
             if facts[at].value.movement == "!" and any(
@@ -108,6 +112,26 @@ def split(facts: Sequence[Fact]) -> tuple[list[Fact], list[tuple[Fact, list[Fact
             blocks.append((facts[at], own))
         taken = between[cut:]
     return [], blocks
+
+
+def _of_the_sentence(head: list[Fact], move: Fact, between: list[Fact], after: list[Fact]) -> int | None:
+    """Where a sentence begins whose numbers are of the movement it names: "… 3x8. Added 5 for the last set: dips 3x8".
+
+    None where none does, or where they go on with the movement before.
+    """
+    start = 1 + max(
+        (at for at, fact in enumerate(between) if fact.kind == "sep" and fact.value == SENTENCE), default=-1
+    )
+    told = [*head, *between[: max(0, start - 1)]]
+    if not start or not has_work(told) or move.value.movement == "!":
+        return None
+    tail = between[start:]
+    clause = after[: next((at for at, fact in enumerate(after) if fact.kind == "sep"), len(after))]
+    titled = bool(tail) and tail[-1].note.get("mark") == ":"
+    counted = any(fact.kind in ("count", "rounds") for fact in tail)
+    worked = any(fact.kind in ("rows", "bare", "loads") for fact in tail)
+    own = titled or (counted and not worked) or (worked and not has_work(clause))
+    return start if own else None
 
 
 def _last_clause(facts: Sequence[Fact]) -> Sequence[Fact]:

@@ -52,7 +52,7 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             unit in ("sec", "min")
             and numbers
             and numbers[-1][1] is None
-            and (nxt.has("noise", "rest") or s.has_rest_pause)
+            and (nxt.has("noise", "rest") or s.rest_paused(i))
         ):
             break  # "8, 20 sec of rest, 3"
         if numbers and (

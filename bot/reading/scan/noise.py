@@ -115,7 +115,7 @@ def noise_after(s: Scanner, i: int) -> int | None:
                 return j + 1
             if unit == "min" and _warms_up(s, i, j):
                 return j + 1
-            if s.has_rest_pause and unit == "sec":
+            if s.rest_paused(i) and unit == "sec":
                 return j + 1  # "rest-pause dips: 8, 20 sec, 3, 20 sec, 2"
         if s.at(i - 1).text == "-" and unit == "other":
             return j + 1

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
@@ -12,7 +13,7 @@ LEAST = 2  # movements of a circuit
 MOST_REPS = 60
 MOST_ROUNDS = 15
 ASIDE = frozenset({"word", "scheme", "plan"})
-OF_ONE = frozenset({"move", "bare", "load", "assist", "side", "effort"})  # what may be told of one movement
+OF_ONE = frozenset({"move", "bare", "rows", "load", "assist", "side", "effort"})  # what may be told of one movement
 
 
 def circuits(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -64,12 +65,22 @@ def _parts(facts: Sequence[Fact]) -> list[list[Fact]]:
 def _sets(part: Sequence[Fact], rounds: int) -> list[Fact]:
     """The movement with its sets and what else is told of it; nothing where the part is not one movement and reps."""
     moves = [fact for fact in part if fact.kind == "move"]
-    reps = [fact for fact in part if fact.kind == "bare"]
-    if len(moves) != 1 or len(reps) != 1 or any(fact.kind not in OF_ONE for fact in part):
+    numbers = [fact for fact in part if fact.kind in ("bare", "rows")]
+    if len(moves) != 1 or len(numbers) != 1 or any(fact.kind not in OF_ONE for fact in part):
         return []
-    number = reps[0]
-    if number.value != int(number.value) or not 0 < number.value <= MOST_REPS:
+    number = numbers[0]
+    one = _entry(number)
+    if one is None:
         return []
-    work = Fact("rows", number.start, number.end, [Entry(int(number.value)) for _ in range(rounds)], {"plain": True})
+    own = {"own_load": number.note["own_load"]} if "own_load" in number.note else {}
+    work = Fact("rows", number.start, number.end, [replace(one) for _ in range(rounds)], {"plain": True, **own})
     rest = [fact for fact in part if fact is not moves[0] and fact is not number]
     return [moves[0], work, *rest, Fact("sep", part[-1].end, part[-1].end, 1, {"mark": ","})]
+
+
+def _entry(fact: Fact) -> Entry | None:
+    """What one set of a circuit was: so many reps, or so long a hold."""
+    if fact.kind == "rows":
+        return fact.value[0] if len(fact.value) == 1 else None
+    whole = fact.value == int(fact.value) and 0 < fact.value <= MOST_REPS
+    return Entry(int(fact.value)) if whole else None

@@ -96,7 +96,7 @@ def test_a_sign_is_heard_in_every_frame(language):
         ("en", "my forearm is brusied", "bruising"),
         ("en", "tinglng in my ring finger", "numbness"),
         ("de", "Ellbogen ist geschwolen", "swelling"),
-        ("de", "Kribblen in den Fingern", "numbness"),
+        ("de", "Taubehit in den Fingern", "numbness"),
         ("es", "codo hincahdo", "swelling"),
         ("es", "hormigeuo en los dedos", "numbness"),
     ],
