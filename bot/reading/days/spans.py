@@ -11,6 +11,7 @@ from bot.reading.days.nearest import day_of_month, of_month
 from bot.reading.little import little
 
 LINK = 6  # tokens of the longest words that link a day: "back in the country on"
+LEAST_APART = 3  # tokens between a week and its weekday
 LED = ("weekday", "rel", "date", "which", "link")  # behind "back" it is theirs: "off on Friday, back Monday"
 
 
@@ -30,6 +31,10 @@ def joined(hits: DayHits, days: list[Day]) -> list[Day]:
                 if hits.has("before", day.start, day.end)
                 else replace(day, start=last.start)
             )
+            continue
+        named = _of_week(hits, last, day) if last is not None and last.kind == "week" else None
+        if named is not None:
+            out[-1] = named
             continue
         if last is not None and last.kind == "weekday" and day.kind in ("dom", "date", "exact"):
             between = hits.tokens[last.end : day.start]
@@ -74,6 +79,17 @@ def joined(hits: DayHits, days: list[Day]) -> list[Day]:
                 continue
         out.append(day)
     return out
+
+
+def _of_week(hits: DayHits, last: Day, day: Day) -> Day | None:
+    """ "Nächste Woche Mittwoch", "next week on Wednesday": the weekday of the week named right before it."""
+    between = hits.tokens[last.end : day.start]
+    beside = all(token.text in little("before_weekday") for token in between) and len(between) < LEAST_APART
+    if day.kind != "weekday" or last.ahead is None or day.ahead is None or not beside:
+        return None
+    monday = last.ahead[0] - timedelta(days=last.ahead[0].weekday())
+    meant = monday + timedelta(days=day.ahead[0].weekday())
+    return replace(day, start=last.start, back=None, ahead=(meant, meant))
 
 
 def _other_end(hits: DayHits, last: Day, day: Day) -> Day | None:

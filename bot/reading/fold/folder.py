@@ -56,6 +56,9 @@ class Folder(BareFacts):
         self._finish_counts()
         self._finish_rows()
         self._doubt_the_rest()
+        if any(fact.kind == "ask" and fact.note.get("how_many") for fact in self.block.facts) and not self.based:
+            self.rows = []  # "6 or 7 sets of 3": how many is not known, and nothing else is asked
+            self.asks = [ask for ask in self.asks if ask.about == "sets"]
         if any(ask.about == "load_kg" for ask in self.asks):
             for row in self.rows:
                 row.load_open = row.load_open or row.load_kg is None

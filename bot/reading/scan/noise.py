@@ -98,6 +98,8 @@ def noise_after(s: Scanner, i: int) -> int | None:
             return j + 2  # "31x1"
         if s.at(j).text == "-" and s.at(j + 1).kind == "num":
             j += 2
+        if s.at(j).has("noise", "rest") and s.at(j).text.split()[0] in little("minutes"):
+            return j + 1  # "3 min pause", which is one phrase
         unit = s.unit_at(j)
         if s.at(j).text in little("ordinal_ending") and s.at(j + 1).has("sets", "sets"):
             return None  # "1st set"

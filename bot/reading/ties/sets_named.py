@@ -16,8 +16,21 @@ MOST_REPS = 30
 
 def sets_named(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with the sets in front of what is said of them."""
-    facts = _some_missed(_missed_number(_missed_short(facts)))
+    facts = _some_missed(_missed_number(_missed_short(_set_of(message, facts))))
     return _loads_of_counts(_next_ones(_without(message, facts)))
+
+
+def _set_of(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "10, 9, 7. En la de 7 no quedó nada": the set of so many, told before."""
+    told = [entry.reps for fact in facts if fact.kind == "rows" for entry in fact.value]
+    out = list(facts)
+    for at in range(1, len(facts) - 1):
+        of, number, after = facts[at - 1 : at + 2]
+        named = of.kind == "word" and message.tokens[of.end - 1].text in little("of") and of.start > 0
+        article = named and message.tokens[of.end - 2].text in little("the_set")
+        if article and number.kind == "bare" and number.value in told and after.kind in ("effort", "fail", "scheme"):
+            out[at] = Fact("scope", number.start, number.end, ("of_reps", (int(number.value), 1)), {"text": ""})
+    return out
 
 
 def _some_missed(facts: Sequence[Fact]) -> Sequence[Fact]:
