@@ -9,6 +9,7 @@ from bot.reading.message import Message
 
 WORK = frozenset({"rows", "bare", "loads", "count", "rounds"})
 MEASURES = frozenset({"left", "bare"})  # how far, how long
+LEAST_OF_A_TITLE = 2  # marks: one before it, and its colon
 SENTENCE = 3  # the value of a `sep` that ends one
 LOADED = frozenset({"load", "at", "assist"})
 
@@ -92,7 +93,9 @@ def split(facts: Sequence[Fact]) -> tuple[list[Fact], list[tuple[Fact, list[Fact
                 between,
                 list(facts[follow + 1 : moves[n + 2] if n + 2 < len(moves) else len(facts)]),
             )
-            opens = _of_the_sentence(taken, facts[at], between, list(facts[follow + 1 :]))
+            opens = _titled(taken, facts[at], between)
+            if opens is None:
+                opens = _of_the_sentence(taken, facts[at], between, list(facts[follow + 1 :]))
             if opens is not None:
                 cut = opens
             if facts[follow].value.of_sets_before:
@@ -112,6 +115,16 @@ def split(facts: Sequence[Fact]) -> tuple[list[Fact], list[tuple[Fact, list[Fact
             blocks.append((facts[at], own))
         taken = between[cut:]
     return [], blocks
+
+
+def _titled(head: list[Fact], move: Fact, between: list[Fact]) -> int | None:
+    """Where a title of the next movement's work begins: "chins 3x5 and EMOM 10 min: 3 pull-ups"."""
+    seps = [at for at, fact in enumerate(between) if fact.kind == "sep"]
+    if len(seps) < LEAST_OF_A_TITLE or between[seps[-1]].note.get("mark") != ":" or move.value.movement == "!":
+        return None
+    title = between[seps[-2] + 1 : seps[-1]]
+    schemed = any(fact.kind in ("scheme", "rounds", "count", "repeat") for fact in title)
+    return seps[-2] + 1 if schemed and has_work([*head, *between[: seps[-2]]]) else None
 
 
 def _of_the_sentence(head: list[Fact], move: Fact, between: list[Fact], after: list[Fact]) -> int | None:

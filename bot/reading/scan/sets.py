@@ -27,7 +27,12 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     interval = _on_and_off(s, i) if item.kind == "num" else None
     if interval is not None:
         return interval
-    if item.kind == "num" and s.at(i + 1).text in little("or") and s.at(i + 2).kind == "num" and s.at(i + 3).has("sets"):
+    if (
+        item.kind == "num"
+        and s.at(i + 1).text in little("or")
+        and s.at(i + 2).kind == "num"
+        and s.at(i + 3).has("sets")
+    ):
         return [Fact("ask", item.start, s.at(i + 3).end, "sets", {"how_many": True})], i + 4  # "6 or 7 sets"
     if item.kind == "num" and _sets_of_named(s, i):
         return [Fact("count", item.start, s.at(i + 1).end, int(item.value or 0))], i + 2

@@ -11,10 +11,10 @@ ENDS = (2, 3)  # values of a `sep` that parts two clauses with a "then", or two 
 
 
 def sections(facts: Sequence[Fact]) -> list[list[Fact]]:
-    """The facts cut where a sentence, or a "then", has an exercise of its own and its work, behind another's."""
+    """The facts cut where a sentence, or a "then", has an exercise of its own and its work, behind another."""
     out: list[list[Fact]] = []
     for sentence in _sentences(facts):
-        if out and _has_own(out[-1]) and _has_own(sentence) and not _moves(out[-1]) & _moves(sentence):
+        if out and _moves(out[-1]) and _has_own(sentence) and not _moves(out[-1]) & _moves(sentence):
             out.append(sentence)
         elif out:
             out[-1] += sentence
