@@ -110,7 +110,8 @@ def _failed(store: Store, row: Due, error: Exception, now: datetime) -> None:
     assert row.id is not None
     log.error("due row failed", due=row.id, kind=row.kind, error=type(error).__name__)
     with store.transaction() as tx:
-        due.note_failure(tx, row.id, type(error).__name__, now)
+        if due.note_failure(tx, row.id, type(error).__name__, now):
+            conversation.go_on(tx, row, now)
 
 
 def sweep_and_beat(store: Store, now: datetime, limit: int = AT_ONCE, keep_days: int = KEEP_DAYS) -> int:

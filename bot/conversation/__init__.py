@@ -1,11 +1,12 @@
 """What is wanted, decided and answered. Each function works within the transaction it is given."""
 
-from bot.conversation.moments import begin, begin_coach, handle_due, have_at_hand
+from bot.conversation.moments import begin, begin_coach, go_on, handle_due, have_at_hand
 from bot.conversation.router import handle, tell_dropped, tell_set_aside, tell_too_fast, tell_unreachable
 
 __all__ = [
     "begin",
     "begin_coach",
+    "go_on",
     "handle",
     "handle_due",
     "have_at_hand",

@@ -13,6 +13,8 @@ from bot.reading.reading import Reading
 from planner.facts import Absence, Equipment, Move, Resume
 from storage import due, facts, persons
 
+OF_TRAINING = ("plan", "pain_morning", "nudge")  # kinds of due rows that nothing is owed by once training stops
+
 
 def handle(desk: Desk, reading: Reading, text: str) -> list[str]:
     """Facts and answers for every intent of this kind, in the order of their weight."""
@@ -106,7 +108,8 @@ def _resume(desk: Desk) -> str:
 
 def _stop(desk: Desk) -> str:
     persons.update_athlete(desk.tx, desk.id, {"silenced": True})
-    due.cancel(desk.tx, desk.person)
+    for kind in OF_TRAINING:
+        due.cancel(desk.tx, desk.person, kind)  # an erasure that was promised goes on
     desk.forget()
     desk.tell_coach(desk.say_coach.say("stopped-for-coach", name=desk.person.name))
     return desk.say.say("stopped")

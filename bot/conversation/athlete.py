@@ -47,7 +47,7 @@ def handle(desk: Desk, incoming: Incoming) -> None:
         alerts.send_new(desk)
         return
     pressed = str(incoming.data.get("data", "")) if incoming.kind == "press" else None
-    if privacy.handle(desk, incoming.text, pressed):
+    if privacy.handle(desk, incoming.text, pressed, incoming.sent_at):
         return
     said = Said(incoming.text, incoming.sent_at)
     if pressed is not None:

@@ -22,7 +22,7 @@ from bot.conversation import (
     unheard,
     what_if,
 )
-from bot.conversation.coach_words import Command, parse
+from bot.conversation.coach_words import SCHEME, Command, parse
 from bot.conversation.desk import Desk, Mail
 from bot.conversation.movement_names import movement_called
 from bot.conversation.reasons import rung_name, until_in_words
@@ -41,6 +41,9 @@ LOADS_UP_TO_KG = 200.0
 SEEN_AHEAD = 14  # days in which sets for one day may push others out
 MOST_REHEARSED = 4
 SHOWN = frozenset({"card", "week", "why", "roster", "rungs", "summary", "unheard"})  # nothing is changed by these
+EXACT = frozenset(
+    {"sets", "lock", "hold", "unlock", "approve", "decline", "restart", "pause", "resume", "seen", "move"}
+)  # done only where every word was understood
 FEWEST_WORDS = 2  # a single word is a slip, not an answer to pass on
 
 
@@ -175,16 +178,28 @@ class Office:
         if desk is None:
             self.answer("coach-who", names=", ".join(row.handle for row in self.rows[:20]))
             return
+        if command.verb in EXACT and command.odd:
+            # An order with a condition, a question or a day that nobody understood is none: "restart when …".
+            self.answer(
+                "coach-not-done", words=" ".join(command.odd), name=desk.person.name, handle=desk.athlete.handle
+            )
+            return
         OF_ONE.get(command.verb, Office._unknown)(self, command, desk)
 
     def _answered(self, text: str) -> None:
         """Words that are no order answer the one athlete who waits for an answer; else they are not understood."""
         waiting = [row.handle for row in self.rows if row.id is not None and notes.unanswered(self.mail.tx, row.id)]
         desk = self.desk(waiting[0]) if len(waiting) == 1 else None
-        if desk is None or len(text.split()) < FEWEST_WORDS:
+        if desk is None or len(text.split()) < FEWEST_WORDS or self._meant_otherwise(text):
             self.answer("coach-who" if waiting else "coach-unknown", names=", ".join(waiting))
             return
         self._pass_on(desk, text.strip())
+
+    def _meant_otherwise(self, text: str) -> bool:
+        """Whether words look like an order, or are for somebody by name: "mria: …", "and mira deload please"."""
+        named = {word for row in self.rows for word in (row.handle, *row.name.casefold().split())}
+        words = {word.strip(",.;!?()").casefold() for word in text.split()}
+        return ":" in text or SCHEME.search(text) is not None or bool(words & named)
 
     def _pass_on(self, desk: Desk, text: str) -> None:
         reached = passing_on.to_athlete(desk, text)
@@ -389,7 +404,10 @@ class Office:
         self._decide(desk, "decline")
 
     def _do_restart(self, _command: Command, desk: Desk) -> None:
-        self._restart(desk)
+        if any(alert.code in alerts.RESTARTABLE for alert in desk.review.alerts):
+            self._restart(desk)
+        else:
+            self.answer("decided-nothing", name=desk.person.name)
 
     def _seen(self, _command: Command, desk: Desk) -> None:
         self._see(desk)

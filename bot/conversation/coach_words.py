@@ -19,6 +19,8 @@ from bot.wording.catalogue import CATALOGUES, FALLBACK, languages
 
 SCHEME = re.compile(r"(?<!\d)(\d{1,2})\s*[x×*]\s*(\d{1,2})(?!\d)")
 NUMBER = re.compile(r"[+@]?\s*(\d{1,3}(?:[.,]\d{1,2})?)\s*(kg|lbs?|lb)?(?![\w.,]*\d)")
+NO_LOAD = re.compile(r"(?<=\s)(?:-\s*\d+(?:[.,]\d+)?|@\s*(?:10|[6-9](?:[.,]5)?)(?![\d.,]*\s*(?:kg|lb))(?!\d))(?=\s)")
+DAYLESS = frozenset({"unlock", "restart", "approve", "decline", "resume", "seen"})  # orders of now
 SUNDAY = 6
 DAYS_OF = {"day": 1, "week": 7, "month": 30}
 LEFT_OUT = re.compile(r" (?:no|keine|kein|sin) ([^\d\W].*)")
@@ -38,6 +40,7 @@ class Command:
     day: date | None = None
     until: date | None = None
     over: tuple[str, ...] = ()  # words that are neither the verb nor the name, nor small
+    odd: tuple[str, ...] = ()  # what an order may not have beside it: words, numbers and days nobody understood
 
 
 @lru_cache(maxsize=32)
@@ -91,6 +94,9 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     if handle is not None:
         for word in {handle, *(name.casefold() for own, name in names if own == handle)}:
             folded = folded.replace(f" {word} ", " ", 1)
+    told = _told(folded, language) if handle is not None else None
+    if told is not None:
+        return Command("tell", handle, after.strip() if colon else _after(where, told, handle, names))
     week = next((words for words in vocabulary(language, "words")["this_week"] if f" {words} " in folded), None)
     verb, phrase = _verb(folded.replace(f" {week} ", " ", 1), language)  # "lock 12.5 this week" is a lock
     if verb is None and week is not None:
@@ -116,7 +122,14 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
         until, day = today + timedelta(days=SUNDAY - today.weekday()), None
     if verb == "move":
         day, until = _from_to(folded, today, language)
-    load, unit = _load(spans(language).sub(" ", ISO.sub(" ", numbers)))
+    numbers = _without_days(spans(language).sub(" ", ISO.sub(" ", numbers)), language)
+    load, unit = _load(numbers)
+    odd = _odd(folded, phrase, language, numbers)
+    beside = folded.replace(f" {phrase} ", " ", 1)
+    lost = until is None and day is None and _names_a_day(beside, language)
+    dated = verb in DAYLESS and (day is not None or until is not None)
+    if "?" in where or lost or dated:
+        odd = odd or (where.strip(),)
     return Command(
         verb,
         handle,
@@ -127,6 +140,62 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
         day,
         until,
         _over(folded, phrase, language),
+        odd,
+    )
+
+
+def _told(folded: str, language: str) -> str | None:
+    """The words of "tell" at the head of a message: what follows is for the athlete, whatever is in it."""
+    phrases = [phrase for phrase in vocabulary(language)["tell"] if folded.startswith(f" {phrase} ")]
+    if any(folded.startswith(f" {phrase} ") for phrase in vocabulary(language)["tell_all"]):
+        return None
+    return max(phrases, key=len, default=None)
+
+
+def _odd(folded: str, phrase: str, language: str, numbers: str) -> tuple[str, ...]:
+    """What stands beside an order and is not part of one: "restart when the doctor says so", "at -10", "4x3 @8"."""
+    known = {word for mark in ("filler", "until", "today", "tomorrow") for word in _marks(language, mark)}
+    known |= set(weekdays(language)) | months(language)
+    rest = spans(language).sub(" ", folded.replace(f" {phrase} ", " ", 1)).split()
+    for span in vocabulary(language, "words")["this_week"]:
+        known |= set(span.split()) if f" {span} " in folded else set()
+    words = tuple(word for word in rest if word not in known and not re.match(r"[+@]?\d", word))
+    odd = (match[0].strip() for match in NO_LOAD.finditer(f" {numbers} "))
+    return tuple(dict.fromkeys((*words, *odd)))
+
+
+def _marks(language: str, mark: str) -> list[str]:
+    return [word for phrase in vocabulary(language, "words").get(mark, []) for word in phrase.split()]
+
+
+@lru_cache(maxsize=8)
+def months(language: str) -> frozenset[str]:
+    """Names and short names of months, of the language and of English."""
+    from babel.dates import get_month_names
+
+    own = dict.fromkeys((language.split("-")[0], FALLBACK))
+    found = (
+        word
+        for name in own
+        for width in ("wide", "abbreviated")
+        for word in get_month_names(width, locale=name).values()
+    )
+    return frozenset(written for word in found for written in (word.casefold().rstrip("."), _plain(word).rstrip(".")))
+
+
+def _without_days(text: str, language: str) -> str:
+    """The text without the numbers of days: "14 january", "march 1"."""
+    named = "|".join(sorted(map(re.escape, months(language)), key=len, reverse=True))
+    return re.sub(
+        rf"(?i)\b\d{{1,2}}(?:st|nd|rd|th|\.)?\s*(?:de\s+)?(?:{named})\b|\b(?:{named})\s+\d{{1,2}}\b", " ", text
+    )
+
+
+def _names_a_day(folded: str, language: str) -> bool:
+    """Whether words for a day are there, though no day came of them: "until 29 february"."""
+    words = set(folded.split())
+    return bool(words & months(language)) or any(
+        f" {mark} " in folded for mark in _marks(language, "until") if mark != "to"
     )
 
 
@@ -153,8 +222,19 @@ def _words(text: str) -> list[str]:
 
 
 def _handle(folded: str, names: Sequence[tuple[str, str]]) -> str | None:
-    found = [(folded.find(f" {word.casefold()} "), handle) for handle, name in names for word in {handle, name}]
-    return min(((at, handle) for at, handle in found if at >= 0), default=(0, None))[1]
+    """The one athlete named; None where none is, where two are, or where a name is of two."""
+    found = [
+        (folded.find(f" {word.casefold()} "), len(word), handle)
+        for handle, name in names
+        for word in {handle, name}
+        if f" {word.casefold()} " in folded
+    ]
+    meant = {
+        handle
+        for at, length, handle in found
+        if not any(start <= at and at + length <= start + long and long > length for start, long, _ in found)
+    }
+    return meant.pop() if len(meant) == 1 else None
 
 
 def _verb(folded: str, language: str) -> tuple[str | None, str]:
@@ -204,15 +284,17 @@ def _day(folded: str, today: date, language: str) -> date | None:
             return date.fromisoformat(iso[0])
         except ValueError:
             return None
-    words = folded.split()
-    for word in words:
+    named = _named_day(folded, today, language)
+    if named is not None:
+        return named
+    for word in folded.split():
         if word in weekdays(language):
             return today + timedelta(days=(weekdays(language)[word] - today.weekday()) % 7)
         if word in vocabulary(language, "words").get("today", []):
             return today
         if word in vocabulary(language, "words").get("tomorrow", []):
             return today + timedelta(days=1)
-    return _named_day(folded, today, language)
+    return None
 
 
 def _named_day(folded: str, today: date, language: str) -> date | None:
@@ -227,6 +309,15 @@ def _named_day(folded: str, today: date, language: str) -> date | None:
         if found and not words[at].isdigit() | words[at + 1].isdigit():
             continue
         if found:
-            day = found[0]
-            return day if day >= today else day.replace(year=day.year + 1)
+            return _next_of(found[0], today)
     return None
+
+
+def _next_of(day: date, today: date) -> date | None:
+    """The day, or the same day of the next year; None where that year has none."""
+    if day >= today:
+        return day
+    try:
+        return day.replace(year=day.year + 1)
+    except ValueError:
+        return None

@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session as Tx
 
 from bot.clock import next_moment
-from bot.conversation import alerts, open_sets, pains, plans, reports, summary
+from bot.conversation import alerts, open_sets, pains, plans, privacy, reports, summary
 from bot.conversation.answers import COMPLETE, NUDGED
 from bot.conversation.asking import EXPIRED
 from bot.conversation.desk import Desk, Mail
@@ -68,6 +68,19 @@ def handle_due(tx: Tx, row: Due, now: datetime) -> None:
             pains.ask_morning(desk)
     elif row.kind == NUDGE:
         _nudge(desk)
+
+
+AGAIN_AFTER = {PLAN: timedelta(days=1), SUMMARY: timedelta(weeks=1)}
+ERASE_AGAIN_AFTER = timedelta(hours=1)
+
+
+def go_on(tx: Tx, row: Due, now: datetime) -> None:
+    """What follows a moment that had to be given up: the next plan, the next summary, an erasure that was promised."""
+    if row.kind == privacy.ERASE:
+        due.schedule(tx, row.who, row.kind, row.for_date + timedelta(days=1), now + ERASE_AGAIN_AFTER)
+    elif row.kind in AGAIN_AFTER:
+        step = AGAIN_AFTER[row.kind]
+        due.schedule(tx, row.who, row.kind, row.for_date + step, row.due_at + step)
 
 
 def plant_after_report(desk: Desk, sessions: list[Session]) -> None:

@@ -48,8 +48,9 @@ def store(desk: Desk, reading: Reading, asked: Question | None) -> list[PainAnsw
         assert asked.id is not None
         questions.close(desk.tx, asked.id, desk.now)
     signs = [sign for sign in reading.red_flags if sign in STOPS]
-    if signs or any(_stops(desk, one) for one in kept):
-        _end_restarts(desk)
+    stopping = [one.on for one in kept if _stops(desk, one)] + [desk.today for _ in signs]
+    if stopping:
+        _end_restarts(desk, min(stopping))
     for sign in signs:
         desk.add(WarningSign(desk.today, sign))
     return kept
@@ -81,10 +82,10 @@ def _stops(desk: Desk, answer: PainAnswer) -> bool:
     return score > rules_of(desk.record.athlete).number("pain.stop_over") or (answer.when == "rest" and score > 0)
 
 
-def _end_restarts(desk: Desk) -> None:
-    """Take back what the coach lifted earlier today: days alone don't tell that this came after it."""
+def _end_restarts(desk: Desk, since: date) -> None:
+    """Take back what the coach lifted from that day on, not knowing of this: days alone don't tell which came first."""
     for order in desk.record.orders:
-        if order.kind == "restart" and order.on >= desk.today and order.fact is not None:
+        if order.kind == "restart" and order.on >= since and order.fact is not None:
             facts.withdraw(desk.tx, "order", order.fact, desk.now)
     desk.forget()
 

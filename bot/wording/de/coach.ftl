@@ -13,6 +13,7 @@ coach-unknown = Das habe ich nicht verstanden. „hilfe“ zeigt, was ich kenne.
 order-too-many = { $sets }×{ $reps } für { $name }: Das kann nicht gemeint sein, also ist nichts gesetzt.
 order-beyond = { $name } hat ein Maximum von etwa { $most }: { $load } liegt weit darüber, also ist nichts gesetzt.
 order-hard = Achtung: { $reps } Wiederholungen sind mehr als die { $possible }, von denen die Meldungen von { $name } bei dieser Last sprechen.
+coach-not-done = Nichts ist geändert: „{ $words }“ gehört zu keiner Anweisung, die ich kenne. Bitte nur die Anweisung; Worte an { $name } gehen mit „sag { $handle }: …“.
 coach-only = Das war für mich nur eine Frage; von „{ $words }“ habe ich nichts verstanden, und nichts ist geändert.
 moved = { $name }: Die Einheit von { $since } ist jetzt { $until }.
 moved-how = Welche Einheit von { $name } wohin soll, habe ich nicht verstanden. „NAME verschiebe donnerstag auf freitag“

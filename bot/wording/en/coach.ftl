@@ -13,6 +13,7 @@ coach-unknown = I did not understand that. “help” shows what I know.
 order-too-many = { $sets }×{ $reps } for { $name }: that cannot be meant, so nothing was set.
 order-beyond = { $name } has a maximum of about { $most }: { $load } is far beyond it, so nothing was set.
 order-hard = Mind that { $reps } reps are more than the { $possible } that { $name }’s own reports speak of at that load.
+coach-not-done = Nothing is done: “{ $words }” is no part of an order I know. The order alone, please; words for { $name } go with “tell { $handle }: …”.
 coach-only = That was only a question to me; of “{ $words }” I understood nothing, and nothing was changed.
 moved = { $name }: the session of { $since } is on { $until }.
 moved-how = I did not get which session of { $name } goes where. “NAME move thursday to friday”

@@ -13,6 +13,7 @@ coach-unknown = Eso no lo entendí. «ayuda» muestra lo que conozco.
 order-too-many = { $sets }×{ $reps } para { $name }: eso no puede ser, así que no he puesto nada.
 order-beyond = { $name } tiene un máximo de unos { $most }: { $load } queda muy por encima, así que no he puesto nada.
 order-hard = Ojo: { $reps } repeticiones son más que las { $possible } de las que hablan los reportes de { $name } con esa carga.
+coach-not-done = No he cambiado nada: «{ $words }» no es parte de ninguna orden que conozca. Solo la orden, por favor; las palabras para { $name } van con «dile { $handle }: …».
 coach-only = Para mí eso era solo una pregunta; de «{ $words }» no entendí nada y nada ha cambiado.
 moved = { $name }: la sesión del { $since } pasa al { $until }.
 moved-how = No entendí qué sesión de { $name } va a dónde. «NOMBRE mueve jueves a viernes»
