@@ -18,6 +18,8 @@ from planner.warm_up import plan_warm_up
 def write_orders(today: Today, draft: Draft) -> None:
     history = today.history
     lock = history.orders.load_locked(frozenset(one.movement for one in draft.main), True, today.day)
+    if lock is not None and _sore_since(today, draft, lock):
+        lock = None  # what hurt after the order was given weighs more than the order
     if lock is not None and lock.load_kg is not None and draft.main and _can_be_hung(today, draft.main[0]):
         draft.main = [
             _locked(today, one, lock.load_kg) if lock.movement in (None, one.movement) else one for one in draft.main
@@ -29,6 +31,15 @@ def write_orders(today: Today, draft: Draft) -> None:
         _set_sets(today, draft, order)
     if draft.main and not draft.warm_up:
         plan_warm_up(today, draft)
+
+
+def _sore_since(today: Today, draft: Draft, lock: Order) -> bool:
+    """Whether pain has made the main lift lighter than a lock that was ordered before it, or on its day."""
+    if not draft.main or lock.load_kg is None or lock.load_kg <= draft.main[0].load_kg:
+        return False
+    pain = today.pain_of(draft.main[0].movement)
+    newest = max((answer.on for answer in today.history.record.pain if (answer.score or 0) > 0), default=lock.on)
+    return pain is not None and pain.level == "step_down" and lock.on <= newest
 
 
 def _can_be_hung(today: Today, one: PlannedSet) -> bool:

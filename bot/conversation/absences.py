@@ -11,6 +11,7 @@ from bot.conversation.reasons import until_in_words
 from bot.conversation.words import begins, phrases
 from bot.reading.reading import Reading
 from planner.facts import Absence, Equipment, Move, Resume
+from planner.history import History
 from storage import due, facts, persons
 
 OF_TRAINING = ("plan", "pain_morning", "nudge")  # kinds of due rows that nothing is owed by once training stops
@@ -116,8 +117,7 @@ def _stop(desk: Desk) -> str:
 
 
 def _equipment(desk: Desk, reading: Reading, text: str) -> str:
-    usual = frozenset(desk.athlete.equipment)
-    has = _what_is_left(usual, text)
+    has = _what_is_left(History(desk.record, desk.today).equipment(desk.today), text)
     say = desk.say
     if has is None:
         desk.tell_coach(desk.say_coach.say("equipment-for-coach", name=desk.person.name, text=text))
@@ -129,9 +129,9 @@ def _equipment(desk: Desk, reading: Reading, text: str) -> str:
     return say.say("equipment-noted", equipment=shown, until=until)
 
 
-def _what_is_left(usual: frozenset[str], text: str) -> frozenset[str] | None:
+def _what_is_left(now: frozenset[str], text: str) -> frozenset[str] | None:
     """Clause by clause: "only rings", "my belt broke", "a band too". None where no equipment is named."""
-    has, found = usual, False
+    has, found = now, False
     manner = phrases("manner")
     for clause in re.split(r"[,.;!?\n]", text.casefold()):
         named = frozenset(kind for kind, stems in phrases("equipment").items() if any(begins(clause, s) for s in stems))

@@ -130,3 +130,11 @@ def test_who_wants_no_messages_is_erased_all_the_same(chat):
 
     with chat.store.reading() as tx:
         assert not run(tx, sa.select(athletes.c.id).where(athletes.c.handle == "mira")).all()
+
+
+def test_a_second_thing_that_broke_is_missing_beside_the_first(chat):
+    chat.waits_until("08:00")
+    chat.answer("mira", "my belt broke", "08:10")
+    chat.answer("mira", "and my rings are gone too", "08:20")
+
+    assert {"belt", "rings"}.isdisjoint(chat.record().equipment[-1].has)
