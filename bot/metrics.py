@@ -14,6 +14,9 @@ READINGS = Counter(
     "slowrung_readings_total", "Messages read: sure, asked back, nothing found.", ["outcome"], registry=REGISTRY
 )
 DUE = Counter("slowrung_due_total", "Due rows handled, by kind.", ["kind"], registry=REGISTRY)
+DECISIONS = Counter(
+    "slowrung_decisions_total", "Decisions in the plans that were sent, by code.", ["code"], registry=REGISTRY
+)
 SENT = Counter("slowrung_sends_total", "Sends tried, by outcome.", ["outcome"], registry=REGISTRY)
 REFUSED = Counter(
     "slowrung_webhook_refused_total", "Calls refused at the door, by reason.", ["reason"], registry=REGISTRY
@@ -39,3 +42,8 @@ def exposition(seen: Health) -> bytes:
     if "sweep" in seen.beats:
         SWEEP_AGE.set(seen.beats["sweep"].total_seconds())
     return generate_latest(REGISTRY)
+
+
+def count_reading(asked: bool, understood: bool) -> None:
+    """One message read: asked back, sure, or nothing found in it."""
+    READINGS.labels("asked" if asked else "sure" if understood else "nothing").inc()

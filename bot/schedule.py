@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 import structlog
 from sqlalchemy.exc import OperationalError
 
-from bot import conversation
+from bot import conversation, metrics
 from bot.conversation import privacy
 from storage import due, health, retention, rewriting
 from storage.due import Due
@@ -87,6 +87,8 @@ def _together(store: Store, batch: Sequence[Due], now: datetime) -> int:
         for row in mine:
             conversation.handle_due(tx, row, now)
         due.finish_all(tx, [row.id for row in mine if row.id is not None], now)
+    for row in mine:
+        metrics.DUE.labels(row.kind).inc()
     return len(mine)
 
 
@@ -98,6 +100,8 @@ def _alone(store: Store, row: Due, now: datetime) -> bool:
             if mine is not None:
                 conversation.handle_due(tx, mine, now)
                 due.finish(tx, row.id, now)
+        if mine is not None:
+            metrics.DUE.labels(mine.kind).inc()
         return mine is not None
     except OperationalError:
         raise

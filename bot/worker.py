@@ -8,7 +8,7 @@ import structlog
 from sqlalchemy.exc import OperationalError
 from sqlmodel import Session
 
-from bot import conversation
+from bot import conversation, metrics
 from storage import chats, inbox, outbox, questions
 from storage.persons import Person
 from storage.store import Store
@@ -41,6 +41,7 @@ def handle_next(store: Store, now: datetime) -> bool:
             else:
                 conversation.handle(tx, row, person, now)
             inbox.mark_handled(tx, row.id, now)
+        metrics.HANDLED.labels("done").inc()
     except OperationalError:
         raise
     except Exception as error:
@@ -90,8 +91,10 @@ def _failed(store: Store, row: inbox.Incoming, error: Exception, now: datetime) 
     # The type and place of an error say enough; its text could quote the message.
     log.error("message failed", incoming=row.id, error=type(error).__name__, where=_place(error))
     with store.transaction() as tx:
-        if inbox.note_failure(tx, row.id, type(error).__name__, now):
+        set_aside = inbox.note_failure(tx, row.id, type(error).__name__, now)
+        if set_aside:
             conversation.tell_set_aside(tx, row, chats.person_at(tx, row.channel, row.address), now)
+    metrics.HANDLED.labels("set aside" if set_aside else "failed").inc()
 
 
 def _place(error: BaseException) -> str:

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 import structlog
 
+from bot import metrics
 from bot.conversation import (
     absences,
     alerts,
@@ -87,6 +88,7 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     text = found.text
     reading = pains.at_last_place(desk, pain_sides.put_right(desk, found.reading, text), found.pain)
     say, intents = desk.say, set(reading.intents)
+    metrics.count_reading(bool(reading.ask), intents != {"unknown"})
     before = reports.Snapshot(desk, reading)
     if found.completes == open_sets.KIND or open_sets.settle(desk, reading):
         before.forget()

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 from datetime import time as clock_time
 
+from bot import metrics
 from bot.conversation.asking import context_of
 from bot.conversation.desk import Desk
 from bot.conversation.reasons import decisions_in_words, reason_in_words, unusual
@@ -31,6 +32,8 @@ def send(desk: Desk, plan: DayPlan, opening: str | None = None, importance: int 
     if not delivered:
         return  # nobody to send it to: no fact
     desk.add_sent(plan)
+    for decision in plan.decisions:
+        metrics.DECISIONS.labels(decision.reasons[0].code).inc()
 
 
 def refresh(desk: Desk) -> DayPlan | None:
