@@ -103,10 +103,6 @@ class Rung:
     steps: tuple[Step, ...]
     other_day: OtherDay | None
 
-    @property
-    def one_arm_specific(self) -> bool:
-        return self.one_sided and self.work == "skill"
-
 
 @dataclass(frozen=True)
 class Ladder:

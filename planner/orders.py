@@ -8,8 +8,6 @@ from datetime import date
 from planner.facts import Order, Record
 from planner.rules import Rules, RuleValue, default_rules, rules_of
 
-LASTING = ("hold_rung", "lock_load", "exclude", "swap")
-
 
 class Orders:
     """The orders of one record, asked by day."""

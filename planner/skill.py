@@ -16,10 +16,8 @@ from planner.prospects import Prospects
 from planner.shown import best_hold, value_of, weaker_first
 from planner.units import round_down_to_plates, round_up_to_plates
 
+
 # What hits skill work hardest comes last: stepping down takes it out, stepping back makes it lighter.
-SKILL_ORDER = ("fine", "hold", "step_back", "step_down", "stop")
-
-
 def plan_rung_test(today: Today, draft: Draft, climb: Climb) -> None:
     """A new rung is tried fresh, before the main lift, where its gates are met and nothing hurts; where they are not,
     the present dose where its margin is in doubt."""

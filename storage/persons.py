@@ -232,15 +232,6 @@ def new_stamp() -> int:
     return secrets.randbits(62)
 
 
-def lock(tx: Session, who: Someone) -> None:
-    """Wait until no other transaction works on this person, and keep them until the end of this one.
-
-    SQLite has one writer anyway. Rows that point at the person can still be added by others (NO KEY).
-    """
-    if on_postgres(tx):
-        run(tx, _locking(who).with_for_update(key_share=True))
-
-
 def try_lock(tx: Session, who: Someone) -> bool:
     """As `lock`, but False at once where another transaction works on this person."""
     if not on_postgres(tx):

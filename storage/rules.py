@@ -47,11 +47,6 @@ def set_coach_rule(tx: Session, coach_id: int, rule: str, value: float | str | b
     run(tx, statement.on_conflict_do_update(index_elements=["coach_id", "rule"], set_={"value": value}))
 
 
-def coach_rules(tx: Session, coach_id: int) -> dict[str, float | str | bool]:
-    found = run(tx, sa.select(rule_overrides).where(rule_overrides.c.coach_id == coach_id))
-    return {row.rule: row.value for row in found}
-
-
 def set_nickname(tx: Session, coach_id: int, phrase: str, movement: str | None) -> None:
     """None: the word means nothing special any more."""
     phrase = phrase.casefold().strip()

@@ -19,7 +19,6 @@ from bot.reading.tokens import Token
 ABSENCES = ("move", "missed", "away", "ill", "pause")
 LAUGHING = ("\U0001f600", "\U0001f64f", "\U0001f923", "\U0001f970", "\u2764")  # faces, and hearts
 NEAR_SITE = 4  # tokens from a place of the body to the words that say how it is
-SHORT = 8  # words; a longer message that wants nothing is no small talk by its words alone
 
 
 def wishes(message: Message) -> dict[str, list[Hit]]:

@@ -112,11 +112,6 @@ class BareFacts(BareLoads):
         self.override(rows, Entry(int(fact.value)))
         return True
 
-    def _thing_at_a_set(self, fact: Fact) -> bool:
-        """ "Beim dritten Satz Dips ein Knall": an article, where no set has been told."""
-        article = bool(fact.note.get("spelled")) and fact.value == 1 and self._follows(fact, "word")
-        return article and not self.rows and self.count is None and self.scope not in (None, "all")
-
     def _by_place(self, fact: Fact) -> bool:
         """ "first two sets 5, third 4, last 3": sets told one by one."""
         whole = fact.value == int(fact.value) and not fact.note.get("comma")
