@@ -86,7 +86,8 @@ def _main_movement(today: Today, draft: Draft) -> str | None:
 
 def _painless_grip(today: Today) -> str | None:
     """Another grip that was trained within a year on days without pain in the place; None where none is known."""
-    sore = {answer.on for answer in today.history.record.pain if (answer.score or 0) >= 3}
+    hold_from = today.history.rules.number("pain.hold_from")
+    sore = {answer.on for answer in today.history.record.pain if (answer.score or 0) >= hold_from}
     for name in GRIPS:
         if name == today.slot.main or not movement(name).possible_with(today.equipment) or name in today.excluded:
             continue

@@ -51,7 +51,7 @@ def vocabulary(language: str, table: str = "verbs") -> dict[str, list[str]]:
         path = Path(CATALOGUES) / name / "coach.toml"
         if path.is_file():
             for verb, phrases in tomllib.loads(path.read_text(encoding="utf-8"))[table].items():
-                found.setdefault(verb, []).extend(phrases)
+                found.setdefault(verb, []).extend(" ".join(_words(phrase)) or phrase for phrase in phrases)
     return found
 
 

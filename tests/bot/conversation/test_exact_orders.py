@@ -138,3 +138,18 @@ def test_a_second_thing_that_broke_is_missing_beside_the_first(chat):
     chat.answer("mira", "and my rings are gone too", "08:20")
 
     assert {"belt", "rings"}.isdisjoint(chat.record().equipment[-1].has)
+
+
+@pytest.mark.parametrize(
+    ("language", "words", "verb"),
+    [
+        ("en", "how's everyone", "summary"),
+        ("de", "wie geht's allen", "summary"),
+        ("de", "mira Dips ausschließen", "exclude"),
+    ],
+)
+def test_a_word_is_found_as_it_is_typed(language, words, verb):
+    command = parse(words, NAMES, language, MONDAY)
+
+    assert command is not None
+    assert command.verb == verb
