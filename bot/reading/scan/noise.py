@@ -12,6 +12,16 @@ def _ends(s: Scanner, dot: int) -> bool:
     return after.kind in ("nl", "move", "claim") or after.has("sets")
 
 
+def _o_clock(s: Scanner, i: int) -> bool:
+    """Whether "half", a word for a time before it and nothing that is counted behind the number are a time of day."""
+    *led, half = s.at(i).text.split() or [""]
+    before = led[0] if led else s.at(i - 1).text
+    if half not in little("half_past") or before not in little("before_clock"):
+        return False
+    after = s.at(i + 2)
+    return not (after.has("reps") or after.has("sets") or after.has("unit") or after.kind == "move")
+
+
 def _rested_before(s: Scanner, i: int) -> bool:
     """ "Rest 3 min", "descansos de 3 min"."""
     led = s.at(i - 2) if s.at(i - 1).text in little("of_rest") else s.at(i - 1)
@@ -36,6 +46,8 @@ def noise_after(s: Scanner, i: int) -> int | None:
             return i + 4  # "day 3 of 30: 50 push-ups"
         if cells[2].text == ":":
             return i + 2  # "workout 12: chins 4x4"
+    if cells[1].spelled and cells[1].value in range(1, 13) and _o_clock(s, i):
+        return i + 2  # "got to the gym about half six"
     if item.has("noise", "tempo"):
         j = i + 1
         while (

@@ -8,6 +8,7 @@ from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
+NEAR = 4  # tokens
 NO_PAUSE = "no_pause"
 BETWEEN = ("the",)  # "skipped the negatives"
 
@@ -31,11 +32,14 @@ def denied_marks(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         led = next((n for n in range(len(out) - 1, -1, -1) if out[n].value not in BETWEEN), None)
         before = out[led] if led is not None else None
         paused = _is_pause(facts[at])
+        kept_off = facts[at].value == "eccentric" and _kept_off(message, facts[at])
         no = before is not None and (
             _denies(before) or (paused and before.kind == "link" and before.value == "straight")
         )
         if no and led is not None:
             del out[led:]
+        elif kept_off:
+            pass
         elif behind is not None and (_left_out(behind) or _put_off(behind)):
             end += 1
         else:
@@ -67,6 +71,12 @@ def _unpaused(facts: Sequence[Fact]) -> Sequence[Fact]:
 
 def _is_pause(fact: Fact) -> bool:
     return fact.kind == "flag" and str(fact.value).startswith("pause_")
+
+
+def _kept_off(message: Message, fact: Fact) -> bool:
+    """ "Not going near negatives": whether a word for not doing them stands shortly before."""
+    before = message.tokens[max(0, fact.start - NEAR) : fact.start]
+    return any(token.text in little("kept_off") for token in before)
 
 
 def _denies(fact: Fact) -> bool:

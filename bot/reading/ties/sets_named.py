@@ -24,6 +24,10 @@ def _set_of(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "10, 9, 7. En la de 7 no quedó nada": the set of so many, told before."""
     told = [entry.reps for fact in facts if fact.kind == "rows" for entry in fact.value]
     out = list(facts)
+    for at in range(1, len(facts)):
+        again = _named_again(facts, at)
+        if again is not None:
+            out[at] = again
     for at in range(1, len(facts) - 1):
         of, number, after = facts[at - 1 : at + 2]
         named = of.kind == "word" and message.tokens[of.end - 1].text in little("of") and of.start > 0
@@ -31,6 +35,18 @@ def _set_of(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if article and number.kind == "bare" and number.value in told and after.kind in ("effort", "fail", "scheme"):
             out[at] = Fact("scope", number.start, number.end, ("of_reps", (int(number.value), 1)), {"text": ""})
     return out
+
+
+def _named_again(facts: Sequence[Fact], at: int) -> Fact | None:
+    """ "+15x3, +17.5x1 (the single was ugly)": the set that was told before, no other."""
+    before, word = facts[at - 1 : at + 1]
+    if before.kind != "sep" or word.kind != "rows" or not word.note.get("the") or len(word.value) != 1:
+        return None
+    told = [entry.reps for fact in facts[: at - 1] if fact.kind == "rows" for entry in fact.value]
+    after = facts[at + 1] if at + 1 < len(facts) else None
+    if told.count(word.value[0].reps) != 1 or after is None or after.kind in ("load", "at", "bare", "rows"):
+        return None
+    return Fact("scope", word.start, word.end, ("of_reps", (word.value[0].reps, 1)), {"text": ""})
 
 
 def _some_missed(facts: Sequence[Fact]) -> Sequence[Fact]:
