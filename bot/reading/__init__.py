@@ -12,7 +12,8 @@ One message followed through it, "Chins 3x5 +20, last @9, elbow 2/10":
 5. `items.make_items` and `scan` turn what is left into `facts`: three sets of five, +20 kg, "last", effort 9. Each
    form of words has a file there: schemes, lists, loads, efforts, noise …
    `ties` lets neighbours say what a fact is, one part of the message at a time; `strangers` sends exercises that no
-   book knows to `unread`. `unreal` and `prose` take out wishes, tales, questions and talk. `blocks.split` gives each movement its facts.
+   book knows to `unread`. `unreal` and `prose` take out wishes, tales, questions and talk. `blocks.split` gives each
+   movement its facts.
 6. `fold` folds a block's facts to rows (`fold.folder`): the load goes to the three sets, the effort to the last; then
    `fold.sets` checks what is plausible. Where a message leans on the plan ("all but the dips"), `plan` starts from the
    planned sets and lets each clause change them (`plan.told`).
