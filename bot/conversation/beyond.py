@@ -11,20 +11,22 @@ SURELY = 1.15  # of the maximum: the estimate may be that far behind
 MOST_SETS, MOST_REPS = 12, 30
 
 
-def refusal(desk: Desk, scheme: tuple[int, int] | None, load_kg: float | None) -> str | None:
-    """Why sets or a lock are not taken; None where they can be meant."""
+def refusal(
+    desk: Desk, scheme: tuple[int, int] | None, load_kg: float | None, movement: str | None = None
+) -> str | None:
+    """Why sets or a lock are not taken; None where they can be meant. `movement`: None is the main lift."""
     say, name = desk.say_coach, desk.person.name
     if scheme is not None and (scheme[0] > MOST_SETS or scheme[1] > MOST_REPS):
         return say.say("order-too-many", name=name, sets=scheme[0], reps=scheme[1])
-    known = _strength(desk)
+    known = _strength(desk, movement)
     if known is None or load_kg is None or known.bodyweight_kg + load_kg <= SURELY * known.e1rm_kg:
         return None
     return say.say("order-beyond", name=name, load=say.load(load_kg), most=say.load(round(known.added_e1rm_kg)))
 
 
-def warning(desk: Desk, reps: int, load_kg: float | None) -> str | None:
+def warning(desk: Desk, reps: int, load_kg: float | None, movement: str | None = None) -> str | None:
     """That the reps ordered are more than the estimate allows to failure; None where they are not."""
-    known = _strength(desk)
+    known = _strength(desk, movement)
     if known is None or load_kg is None:
         return None
     possible = expected_reps_to_failure(known.e1rm_kg, known.bodyweight_kg + load_kg)
@@ -33,6 +35,6 @@ def warning(desk: Desk, reps: int, load_kg: float | None) -> str | None:
     return desk.say_coach.say("order-hard", name=desk.person.name, reps=reps, possible=int(possible))
 
 
-def _strength(desk: Desk) -> Strength | None:
-    review = desk.review
-    return next((one for one in review.strength if one.movement == review.main_lift and one.side is None), None)
+def _strength(desk: Desk, movement: str | None) -> Strength | None:
+    name = movement or desk.review.main_lift
+    return next((one for one in desk.review.strength if one.movement == name and one.side is None), None)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import timedelta
 from zoneinfo import ZoneInfo
 
@@ -29,6 +30,7 @@ from bot.conversation.reasons import rung_name, until_in_words
 from bot.wording import Wording, wording_for
 from planner import ladders, rules
 from planner.facts import Absence, Move, Order, OrderKind, Resume
+from planner.history import GRIPS
 from planner.units import KG_PER_LB
 from storage import facts, invites, notes, outbox, persons
 from storage.inbox import Incoming
@@ -178,6 +180,7 @@ class Office:
         if desk is None:
             self.answer("coach-who", names=", ".join(row.handle for row in self.rows[:20]))
             return
+        command = self._of_a_movement(command, desk)
         if command.verb in EXACT and command.odd:
             # An order with a condition, a question or a day that nobody understood is none: "restart when …".
             self.answer(
@@ -185,6 +188,13 @@ class Office:
             )
             return
         OF_ONE.get(command.verb, Office._unknown)(self, command, desk)
+
+    def _of_a_movement(self, command: Command, desk: Desk) -> Command:
+        """ "mira dips 5x3 at 20": sets of the movement that is named; the main lift's name adds nothing."""
+        named = self._movement(" ".join(command.odd)) if command.verb == "sets" and command.odd else None
+        if named is None or (named in GRIPS and named != desk.review.main_lift):
+            return command
+        return replace(command, odd=(), movement=None if named == desk.review.main_lift else named)
 
     def _answered(self, text: str) -> None:
         """Words that are no order answer the one athlete who waits for an answer; else they are not understood."""
@@ -322,16 +332,24 @@ class Office:
         if command.scheme is None or (load is not None and load > LOADS_UP_TO_KG):
             self.answer("sets-how", name=desk.person.name)
             return
-        refused = beyond.refusal(desk, command.scheme, load)
+        refused = beyond.refusal(desk, command.scheme, load, command.movement)
         if refused is not None:
             desk.tell_coach(refused)
             return
         day = command.day or desk.review.next_training_on or desk.today
         before = [plan.on for plan in desk.week_ahead(SEEN_AHEAD) if plan.sets]
         desk.add(
-            Order("set_sets", desk.today, for_date=day, sets=command.scheme[0], reps=command.scheme[1], load_kg=load)
+            Order(
+                "set_sets",
+                desk.today,
+                movement=command.movement,
+                for_date=day,
+                sets=command.scheme[0],
+                reps=command.scheme[1],
+                load_kg=load,
+            )
         )
-        hard = beyond.warning(desk, command.scheme[1], load)
+        hard = beyond.warning(desk, command.scheme[1], load, command.movement)
         desk.tell_coach("\n".join([*ordered_sets.outcome(desk, day, before), *([hard] if hard else [])]))
         self._effect(desk)
 

@@ -40,6 +40,7 @@ class Command:
     day: date | None = None
     until: date | None = None
     over: tuple[str, ...] = ()  # words that are neither the verb nor the name, nor small
+    movement: str | None = None  # of sets that are not the main lift's
     odd: tuple[str, ...] = ()  # what an order may not have beside it: words, numbers and days nobody understood
 
 
@@ -140,7 +141,7 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
         day,
         until,
         _over(folded, phrase, language),
-        odd,
+        odd=odd,
     )
 
 

@@ -43,7 +43,8 @@ def test_what_is_to_be_told_is_no_order(language, words):
         "mira 4x3 @8",
         "mira 4x3 rpe 8",
         "mira 5x3 with 10 kg assistance",
-        "mira 5x3 dips at 20",
+        "mira 5x3 chin-ups at 20",
+        "mira 5x3 bananas at 20",
         "mira lock 10 until easter",
         "mira lock 10 until 29 february",
         "mira pause for two weeks",
@@ -153,3 +154,16 @@ def test_a_word_is_found_as_it_is_typed(language, words, verb):
 
     assert command is not None
     assert command.verb == verb
+
+
+@pytest.mark.parametrize(
+    ("words", "movement", "load"),
+    [("mira pull-ups 4x3 at 12.5", "pull_up", 12.5), ("mira dips 3x5 at 10", "dip", 10.0)],
+)
+def test_sets_may_be_of_a_movement_by_its_name(chat, words, movement, load):
+    chat.waits_until("08:00", "2027-01-05")
+    chat.says("coach", f"{words} on thursday", "09:00", "2027-01-05")
+    plan = next(one["plan"] for one in chat.waits_until("12:00", "2027-01-07") if one.get("plan"))
+
+    sets = [one for one in plan["sets"] if one["movement"] == movement and one["load_kg"] == load]
+    assert len(sets) == int(words.split("x")[0][-1])
