@@ -72,8 +72,8 @@ class Folder(BareFacts):
         rest = [row for row in self.rows[first + 1 :] if row.load_kg is None and not row.load_open]
         placed = self.by_ordinals and all(row.load_kg is not None for row in self.rows[: -len(rest) or None])
         if rest and (placed or not any(row.load_kg is not None for row in self.rows[first + 1 :])):
-            fact = next(fact for fact in self.block.facts if fact.kind in ("load", "loads", "at", "rows"))
-            self.ask("load_kg", fact)
+            told = (fact for fact in self.block.facts if fact.kind in ("load", "loads", "at", "rows", "bare"))
+            self.ask("load_kg", next(told, self.block.facts[0]))
 
     def _finish_minutes(self) -> None:
         if self.minutes:

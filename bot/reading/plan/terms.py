@@ -255,7 +255,7 @@ def _too_heavy(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
     used = any((f.kind == "scheme" and f.value == "got") or plan_names(f) & {"took", "only"} for f in between[-2:])
     spoken = any(fact.kind == "word" for fact in between)
     so = bool(between) and (
-        between[-1].value in little("so_then") or (between[-1].kind == "sep" and between[-1].value == 2)
+        str(between[-1].value) in little("so_then") or (between[-1].kind == "sep" and between[-1].value == 2)
     )
     used = used or (spoken and so)
     if not planned or not second or not used or not spoken or not near_load(second, rows) or near_reps(second, rows):

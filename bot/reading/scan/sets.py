@@ -96,7 +96,7 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("left", item.start, item.end, item.value, {"clock": True})], i + 1
     if item.value is None and not item.has("load", "plus"):
         return _times_each(s, i)
-    if item.value is not None and s.at(i + 1).has("count") and item.value <= 20:
+    if item.value is not None and item.value in range(1, 21) and s.at(i + 1).has("count"):
         reps = int(s.at(i + 1).name("count") or 1)
         return [Fact("rows", item.start, s.at(i + 1).end, [Entry(reps) for _ in range(int(item.value))])], i + 2
     judged = s.at(i + 1).text in little("judging") | little("how_it_went")

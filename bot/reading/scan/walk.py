@@ -26,7 +26,7 @@ def scan(scanner: Scanner) -> list[Fact]:
     i = 0
     while i < len(scanner.items):
         made, after = _one(scanner, i, facts)
-        facts.extend(made)
+        facts.extend(fact for fact in made if fact.kind != "rows" or fact.value)  # no sets at all are no fact
         i = max(after, i + 1)
     return facts
 
