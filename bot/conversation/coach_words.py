@@ -126,6 +126,8 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     numbers = _without_days(spans(language).sub(" ", ISO.sub(" ", numbers)), language)
     load, unit = _load(numbers)
     odd = _odd(folded, phrase, language, numbers)
+    if verb == "move":
+        odd = tuple(word for word in odd if word not in _marks(language, "from"))
     beside = folded.replace(f" {phrase} ", " ", 1)
     lost = until is None and day is None and _names_a_day(beside, language)
     dated = verb in DAYLESS and (day is not None or until is not None)

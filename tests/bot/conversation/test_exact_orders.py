@@ -167,3 +167,26 @@ def test_sets_may_be_of_a_movement_by_its_name(chat, words, movement, load):
 
     sets = [one for one in plan["sets"] if one["movement"] == movement and one["load_kg"] == load]
     assert len(sets) == int(words.split("x")[0][-1])
+
+
+@pytest.mark.parametrize(
+    ("language", "words"),
+    [
+        ("en", "move mira from thursday to friday"),
+        ("de", "verschiebe mira von donnerstag auf freitag"),
+        ("es", "mueve a mira del jueves al viernes"),
+    ],
+)
+def test_a_move_may_say_from_where(language, words):
+    command = parse(words, NAMES, language, MONDAY)
+
+    assert command is not None
+    assert (command.verb, command.day, command.until) == ("move", date(2027, 1, 7), date(2027, 1, 8))
+    assert command.odd == ()
+
+
+def test_a_pause_from_a_day_to_come_is_not_one_of_now():
+    command = parse("mira pause from thursday until sunday", NAMES, "en", MONDAY)
+
+    assert command is not None
+    assert command.odd == ("from",)
