@@ -97,6 +97,9 @@ def find_corrections(message: Message) -> list[Claim]:
     unloaded = _of_no_load(mend)
     if unloaded:
         return unloaded
+    bare = _of_bare_value(mend)
+    if bare:
+        return bare
     if not strong and not soft and not message.context.today and mend.hits.get("which"):
         opposed = _pair(mend)  # "on set 3 I did 4 not 5"
         if opposed is not None and mend.between("not", opposed[0].end, opposed[1].start):
@@ -201,6 +204,37 @@ def _of_one_value(mend: _Mend) -> list[Claim]:
     (claim, *more) = _of_values(mend, now, now, now.start, now.end)
     made = claim.value
     return [Claim(claim.start, claim.end, "correction", replace(made, was=None), claim.ask), *more]
+
+
+def _of_bare_value(mend: _Mend) -> list[Claim]:
+    """ "Sorry, that was 22.5": an excuse and a value. What it is of is asked, but where its unit tells."""
+    values = mend.values()
+    if len(values) != 1 or values[0].text or any(token.text == "?" for token in mend.tokens):
+        return []
+    (now,) = values
+    known = {
+        at
+        for table in ("excuse", "cue", "now", "field")
+        for hit in mend.hits.get(table, ())
+        for at in range(hit.start, hit.end)
+    }
+    known |= set(range(now.start, now.end))
+    if not mend.between("excuse", 0, now.start) or any(
+        at not in known and token.kind == "word" for at, token in enumerate(mend.tokens)
+    ):
+        return []
+    told = bool(mend.between("field", now.end, len(mend.tokens))) or _only_load(mend, now)
+    (claim, *more) = _of_values(mend, now, now, now.start, now.end)
+    about = "reps" if claim.value.field == "reps" else "load_kg"
+    ask = None if told else Ask(about, mend.message.span(now.start, now.end))
+    return [Claim(claim.start, claim.end, "correction", replace(claim.value, was=None), ask), *more]
+
+
+def _only_load(mend: _Mend, now: _Value) -> bool:
+    """ "22.5" is no effort, no reps, and nobody's bodyweight: added weight."""
+    body = mend.message.context.bodyweight_kg
+    kilos = now.value * _factor(mend, now, now)
+    return now.value != int(now.value) and now.value > MOST_SCORE and body is not None and kilos < body * (1 - CHANGE)
 
 
 def _said_wrong(mend: _Mend, now: _Value, mentions: list[Mention]) -> bool:
