@@ -6,13 +6,14 @@ session of the run and may be dropped at any time; it holds only for the very sa
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from datetime import date
 
 from planner.evidence import Errors, Key, Measurement, measure
 from planner.facts import Session
-from planner.habits import Habits, Learner
-from planner.trend import Follower, Model, Surprise, Trend
+from planner.state_space import Model
+from planner.trend import Follower, Prior, Trend
 
 _KEPT = 4  # newest sessions that keep a fold: what came with the last message may be taken back
 _LOOK_BACK = 30  # sessions between an old fold and the newest, beyond which all is folded anew
@@ -21,45 +22,47 @@ _LOOK_BACK = 30  # sessions between an old fold and the newest, beyond which all
 class Line:
     """One movement and side: its measurements in order of day, and the trend through them."""
 
-    __slots__ = ("_corrected", "_follower", "_learner", "_levels", "_model", "measurements")
+    __slots__ = ("_follower", "_levels", "known_biases", "measurements")
 
-    def __init__(self, model: Model) -> None:
+    def __init__(self, model: Model, errors: Errors, prior: Prior | None = None) -> None:
         self.measurements: list[Measurement] = []
-        self._model = model
-        self._follower = Follower(model)
-        self._learner = Learner()
-        self._corrected: tuple[Trend, Habits] | None = None
+        self.known_biases: list[tuple[date, float]] = []  # after each measurement: what was certain of telling then
+        self._follower = Follower(model, errors, prior)
         self._levels: tuple[list[tuple[date, float]], Follower] = ([], Follower(model))
 
     def copy(self) -> Line:
-        made = Line(self._model)
-        made.measurements = self.measurements.copy()
-        made._follower, made._learner = self._follower.copy(), self._learner.copy()
-        made._levels = self._levels
+        made = Line.__new__(Line)
+        made.measurements, made.known_biases = self.measurements.copy(), self.known_biases.copy()
+        made._follower, made._levels = self._follower.copy(), self._levels
         return made
 
-    def add(self, found: Sequence[Measurement]) -> None:
-        """Go on through the measurements that came next."""
-        surprises: list[Surprise] = []
-        self.measurements += found
-        self._follower.take(found, surprises)
-        self._learner.take(surprises)
-        self._corrected = None
+    def add(self, found: Measurement) -> None:
+        """Go on through the measurement that came next."""
+        self.measurements.append(found)
+        self._follower.take((found,))
+        self.known_biases.append((found.on, self._certain_bias()))
 
-    def followed(self) -> tuple[Trend, Habits] | None:
-        """The trend with every set understood by the athlete's habits, and these."""
-        if self._corrected is None:
-            trend = self._follower.trend()
-            if trend is None:
-                return None
-            habits = self._learner.habits()
-            if not habits.neutral:
-                # Habits change with each surprise, and with them all that came before.
-                again = Follower(self._model)
-                again.take(habits.corrected(self.measurements))
-                trend = again.trend() or trend
-            self._corrected = (trend, habits)
-        return self._corrected
+    def _certain_bias(self) -> float:
+        """The bias of telling as far as it is beyond doubt: one standard deviation nearer to none."""
+        state = self._follower.state
+        assert state is not None
+        bias = state.reserve_bias
+        return math.copysign(max(0.0, abs(bias) - math.sqrt(max(state.var_bias, 0.0))), bias)
+
+    def followed(self) -> Trend | None:
+        return self._follower.trend()
+
+    @property
+    def habits(self) -> Prior:
+        """What this movement has shown of the athlete's habits, as far as it says something of another movement."""
+        state, model = self._follower.state, self._follower.model
+        assert state is not None
+        return Prior(
+            state.steepness,
+            state.reserve_bias,
+            (state.var_steepness + model.steepness_variance) / 2.0,
+            (state.var_bias + model.reserve_bias_variance) / 2.0,
+        )
 
     def levels(self) -> Sequence[tuple[date, float]]:
         """The trend's log level after each measurement: what was known then, each taken without doubt of its own."""
@@ -108,14 +111,15 @@ class Fold:
         made = Fold(self.errors, self.model)
         made.earlier, made.bodyweights = list(sessions[:-1]), list(bodyweights)
         known = len(self.bodyweights)
-        fresh: dict[Key, list[Measurement]] = {}
+        lines, own = dict(self.lines), set[Key]()
         for session, kg in zip(sessions[known:], bodyweights[known:], strict=True):
-            for key, measurement in _measured(session, kg, self.errors).items():
-                fresh.setdefault(key, []).append(measurement)
-        lines = dict(self.lines)
-        for key, found in fresh.items():
-            lines[key] = lines[key].copy() if key in lines else Line(self.model)
-            lines[key].add(found)
+            found = _measured(session, kg, self.errors)
+            prior = min([line.habits for line in lines.values()], key=_doubt, default=None) if found else None
+            for key, measurement in found.items():
+                if key not in own:
+                    own.add(key)
+                    lines[key] = lines[key].copy() if key in lines else Line(self.model, self.errors, prior)
+                lines[key].add(measurement)
         made.lines = lines
         return made
 
@@ -136,6 +140,10 @@ def fold(sessions: Sequence[Session], bodyweights: Sequence[float], errors: Erro
     for session in sessions[-2 * _KEPT - _LOOK_BACK : -_KEPT]:
         session.__dict__.pop("_fold", None)
     return found
+
+
+def _doubt(habits: Prior) -> float:
+    return habits.var_steepness + habits.var_bias
 
 
 def _measured(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key, Measurement]:

@@ -12,7 +12,8 @@ from datetime import date, timedelta
 from statistics import NormalDist
 
 from planner.rules import Rules
-from planner.trend import DAYS_A_WEEK, Trend, advance
+from planner.state_space import advance
+from planner.trend import DAYS_A_WEEK, Trend
 
 
 @dataclass(frozen=True, slots=True)

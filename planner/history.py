@@ -18,7 +18,8 @@ from planner.loading import Plates
 from planner.orders import Orders, rules_on
 from planner.pain import PainHistory
 from planner.rules import Rules
-from planner.strength import BodyweightHistory, Followed, followed_of, lines_of
+from planner.strength import BodyweightHistory, followed_of, lines_of
+from planner.trend import Trend
 
 SIDES: tuple[Side, Side] = ("left", "right")
 _NONE: Mapping[Side, int] = {"left": 0, "right": 0}
@@ -95,7 +96,7 @@ class History:
         return lines_of(self.sessions, self.bodyweights, self.rules)
 
     @cached_property
-    def strength(self) -> Mapping[Key, Followed]:
+    def strength(self) -> Mapping[Key, Trend]:
         return followed_of(self._lines)
 
     @cached_property
@@ -105,8 +106,18 @@ class History:
 
     def steepness(self, name: str) -> float:
         """How the athlete's reps fall with load in a movement of both arms; 1 where nothing was learned."""
-        followed = self.strength.get((name, None))
-        return 1.0 if followed is None else followed.habits.steepness
+        trend = self.strength.get((name, None))
+        return 1.0 if trend is None else trend.habits.steepness
+
+    def effort_meant(self, name: str, day: date, told: float) -> float:
+        """An effort told on `day` as this athlete means it, in half points: who always says 8 is no point over 7.
+
+        By what was certain of their habit before that day, so that what is learned later changes no decision of then.
+        """
+        line = self._lines.get((name, None))
+        at = bisect_left(line.known_biases, (day, float("-inf"))) if line is not None else 0
+        bias = line.known_biases[at - 1][1] if line is not None and at else 0.0
+        return round(2.0 * (10.0 - (10.0 - told) * (1.0 + bias))) / 2.0
 
     def level_before(self, name: str, day: date) -> float | None:
         levels = self.levels.get(name, ())

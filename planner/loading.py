@@ -9,7 +9,6 @@ from typing import Literal
 from planner import repetitions
 from planner.units import Unit, round_down_to_plates, round_up_to_plates
 
-_MORE_REPS = 2  # as many more reps are still the same kind of set
 # What warm-ups are known by; common practice, no source.
 LIGHT_SHARE = 0.85  # of the session's heaviest system load, or of the 1RM by the reps done: less is no work
 WARM_UP_RESERVE = 4.0  # reps left that are told of a warm-up
@@ -81,11 +80,11 @@ class Loading:
 def cap_kg(best: Iterable[BestSet], reps: int, rpe: float, max_rise: float) -> float | None:
     """The heaviest system load [kg] that the best comparable set of late allows; None where there is none.
 
-    Comparable are sets of the wanted reps, or up to `_MORE_REPS` more. Without such, every set counts at what it was
-    worth for the wanted reps, and never at more than its load.
+    Comparable are sets of at least the wanted reps. Without such, every set counts at what it was worth for the wanted
+    reps, and never at more than its load.
     """
     sets = tuple(best)
-    alike = [done.system_load_kg for done in sets if reps <= done.reps <= reps + _MORE_REPS]
+    alike = [done.system_load_kg for done in sets if reps <= done.reps]
     if alike:
         return max(alike) * (1.0 + max_rise)
     wanted = repetitions.reps_to_failure(reps, rpe)

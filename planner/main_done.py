@@ -24,7 +24,7 @@ class Exposure:
     top_kg: float
     added_kg: float
     reps: int
-    over: float | None  # RPE above the ceiling, the worst set; None where no effort was told
+    over: float | None  # RPE above the ceiling as meant, the worst set; None where no effort was told
 
 
 def exposure_of(history: History, session: Session, slot: Slot) -> Exposure | None:
@@ -32,7 +32,10 @@ def exposure_of(history: History, session: Session, slot: Slot) -> Exposure | No
     done = _main_done(session, history.record.sent_by_day.get(session.on), slot.main)
     if done is None:
         return None
-    over = None if done.effort is None else done.effort - (done.ceiling or ceiling_of(slot))
+    over = None
+    if done.effort is not None:
+        meant = history.effort_meant(done.movement, session.on, done.effort)
+        over = meant - (done.ceiling or ceiling_of(slot))
     top_kg = history.bodyweight.on(session.on) + done.top_load_kg
     return Exposure(session.on, slot, done.movement, top_kg, done.top_load_kg, done.reps, over)
 

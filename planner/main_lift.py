@@ -15,7 +15,7 @@ from planner.loading import Basis, BestSet
 from planner.movements import movement
 from planner.plan import Value
 from planner.repetitions import expected_reps_to_failure
-from planner.strength import best_sets, planned_kg
+from planner.strength import basis_from, best_sets, planned_kg
 from planner.timeline import AS_IF_TEST, Exposure, Slot, ceiling_of
 from planner.units import round_down_to_plates, round_up_to_plates
 
@@ -91,8 +91,8 @@ def _painless_grip(today: Today) -> str | None:
     for name in GRIPS:
         if name == today.slot.main or not movement(name).possible_with(today.equipment) or name in today.excluded:
             continue
-        followed = today.history.strength.get((name, None))
-        if followed is None or (today.day - followed.trend.on).days > 365 or followed.trend.on in sore:
+        trend = today.history.strength.get((name, None))
+        if trend is None or (today.day - trend.on).days > 365 or trend.on in sore:
             continue
         return name
     return None
@@ -100,13 +100,13 @@ def _painless_grip(today: Today) -> str | None:
 
 def basis_of(history: History, name: str, day: date) -> Basis | None:
     """What loads of a main lift are made from: its own trend, else the strongest related one, a little less."""
-    followed = history.strength.get((name, None))
-    if followed is not None:
-        return followed.basis(day, history.rules)
+    own = history.strength.get((name, None))
+    if own is not None:
+        return basis_from(own, day, history.rules)
     others = [
-        (followed.basis(day, history.rules), share_of_grip(name, grip))
+        (basis_from(trend, day, history.rules), share_of_grip(name, grip))
         for grip in (*GRIPS, "lat_pulldown")
-        if (followed := history.strength.get((grip, None))) is not None
+        if (trend := history.strength.get((grip, None))) is not None
     ]
     if not others:
         return None

@@ -100,10 +100,12 @@ def system_load_kg_for(
     return shown_kg * load_ratio(n_evidence, wanted, steepness)
 
 
+def reps_of_factor(factor: float) -> float:
+    """The reps to failure at which a 1RM is `factor` times the load: `one_rep_max_factor` turned round."""
+    n = 37.0 - 36.0 / factor
+    return n if n <= 10.0 else 30.0 * (factor - 1.0)
+
+
 def expected_reps_to_failure(e1rm_kg: float, system_load_kg: float, steepness: float = 1.0) -> float:
     """Reps that a load should allow, by the lower curve; below 1 where the load is over the maximum, never below 0."""
-    ratio = math.pow(e1rm_kg / system_load_kg, 1.0 / steepness)
-    n = 37.0 - 36.0 / ratio
-    if n > 10.0:
-        n = 30.0 * (ratio - 1.0)
-    return max(0.0, n)
+    return max(0.0, reps_of_factor(math.pow(e1rm_kg / system_load_kg, 1.0 / steepness)))

@@ -220,8 +220,8 @@ class View:
         history, on = self.history, self.on
         percentile = history.rules.number("strength.cautious_percentile")
         found = []
-        for (name, side), followed in history.strength.items():
-            estimate = followed.trend.at(on)
+        for (name, side), trend in history.strength.items():
+            estimate = trend.at(on)
             found.append(
                 Strength(
                     movement=name,
@@ -231,7 +231,7 @@ class View:
                     sd_log=estimate.sd_log,
                     slope_log_per_week=estimate.slope_log,
                     bodyweight_kg=history.bodyweight.on(on) * movement(name).bodyweight_share,
-                    last_evidence_on=followed.trend.on,
+                    last_evidence_on=trend.on,
                 )
             )
         return tuple(found)
@@ -263,10 +263,10 @@ class View:
             known = [one for (name, _), one in self.history.strength.items() if name in GRIPS]
             if not known:
                 continue
-            best = max(known, key=lambda one: one.trend.at(self.on).e1rm_kg)
+            best = max(known, key=lambda one: one.at(self.on).e1rm_kg)
             wanted = (1.0 + value_of(rule.want, self.history.rules)) * self.history.bodyweight.on(self.on)
             weeks = max(1.0, (self.on - self.history.sessions[0].on).days / 7) if self.history.sessions else 1.0
-            interval = gate_interval(best.trend, wanted, self.on, weeks, self.history.rules)
+            interval = gate_interval(best, wanted, self.on, weeks, self.history.rules)
             found.append(
                 Forecast(gate.name, interval.earliest if interval else None, interval.latest if interval else None)
             )

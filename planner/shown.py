@@ -179,7 +179,7 @@ def relative_added(history: History, day: date, tests: Sequence[Session] = ()) -
     The trend is of the tired body of training, a few percent under the fresh one that a test measures.
     """
     body_kg = history.bodyweight.on(day)
-    known = [followed.trend.at(day).e1rm_kg for (name, _), followed in history.strength.items() if name in GRIPS]
+    known = [trend.at(day).e1rm_kg for (name, _), trend in history.strength.items() if name in GRIPS]
     if known:
         known += [tested for one in reversed(tests) if (tested := _tested_kg(history, one)) is not None][:1]
     return max(known) / body_kg - 1.0 if known else None
@@ -190,7 +190,8 @@ def _tested_kg(history: History, session: Session) -> float | None:
     body_kg = history.bodyweight.on(session.on)
     return max(
         (
-            system_load_kg(work, body_kg) * one_rep_max_factor(n) ** history.steepness(work.movement)
+            # A curve flatter than the book's, however well learned, makes no test worth more.
+            system_load_kg(work, body_kg) * one_rep_max_factor(n) ** min(1.0, history.steepness(work.movement))
             for work in session.sets
             if work.movement in GRIPS and counts(work) and work.reps and not work.linked and not work.pauses
             if (effort := 10.0 if work.failed else work.rpe) is not None and 10.0 - effort <= JUDGED_RESERVE

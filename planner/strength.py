@@ -9,12 +9,12 @@ from datetime import date, timedelta
 from planner.evidence import Key, counts, errors_of
 from planner.facts import Record, Session, Side
 from planner.followed import Line, fold
-from planner.habits import Habits
 from planner.loading import LIGHT_SHARE, Basis, BestSet
 from planner.movements import movement
 from planner.repetitions import reps_to_failure
 from planner.rules import Rules
-from planner.trend import Trend, model_of
+from planner.state_space import model_of
+from planner.trend import Trend
 
 
 class BodyweightHistory:
@@ -40,19 +40,10 @@ class BodyweightHistory:
         return found + [kg] * (len(days) - len(found))
 
 
-class Followed:
-    """The trend of one movement and side with the habits learned on the way."""
-
-    __slots__ = ("habits", "trend")
-
-    def __init__(self, trend: Trend, habits: Habits) -> None:
-        self.trend = trend
-        self.habits = habits
-
-    def basis(self, on: date, rules: Rules) -> Basis:
-        """What loads on day `on` are made from: the cautious percentile of the estimate."""
-        e1rm_kg = self.trend.at(on).percentile_kg(rules.number("strength.cautious_percentile"))
-        return Basis(e1rm_kg, self.trend.n_range, self.habits.steepness)
+def basis_from(trend: Trend, on: date, rules: Rules) -> Basis:
+    """What loads on day `on` are made from: the cautious percentile of the estimate."""
+    e1rm_kg = trend.at(on).percentile_kg(rules.number("strength.cautious_percentile"))
+    return Basis(e1rm_kg, trend.n_range, trend.habits.steepness)
 
 
 def lines_of(sessions: Sequence[Session], bodyweights: Sequence[float], rules: Rules) -> Mapping[Key, Line]:
@@ -61,16 +52,15 @@ def lines_of(sessions: Sequence[Session], bodyweights: Sequence[float], rules: R
     return fold(sessions, bodyweights, errors_of(rules), model_of(rules)).lines
 
 
-def strength_of(record: Record, on: date, rules: Rules) -> Mapping[Key, Followed]:
+def strength_of(record: Record, on: date, rules: Rules) -> Mapping[Key, Trend]:
     """A trend for every movement and side with evidence up to the end of day `on`."""
     sessions = sorted((one for one in record.sessions if one.on <= on), key=lambda one: one.on)
     bodyweight = BodyweightHistory(record)
     return followed_of(lines_of(sessions, bodyweight.on_each([one.on for one in sessions]), rules))
 
 
-def followed_of(lines: Mapping[Key, Line]) -> Mapping[Key, Followed]:
-    """The trend and the habits of each line."""
-    return {key: Followed(*found) for key, line in lines.items() if (found := line.followed()) is not None}
+def followed_of(lines: Mapping[Key, Line]) -> Mapping[Key, Trend]:
+    return {key: trend for key, line in lines.items() if (trend := line.followed()) is not None}
 
 
 def best_sets(record: Record, movement_id: str, side: Side | None, on: date, rules: Rules) -> tuple[BestSet, ...]:

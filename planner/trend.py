@@ -1,8 +1,4 @@
-"""The trend of one movement and side: a local linear trend with a damped slope, in log system load.
-
-A Kalman filter over irregular days in plain floats: five years of an athlete must fold in milliseconds. Level is log
-kg, slope log kg a week. Sources: Durbin & Koopman (local linear trend); the damping, `rules.toml`.
-"""
+"""The trend of one movement and side: strength followed from session to session, and read on any later day."""
 
 from __future__ import annotations
 
@@ -12,137 +8,25 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
 from statistics import NormalDist
-from typing import Literal, NamedTuple
+from typing import NamedTuple
 
-from planner.evidence import Measurement
-from planner.rules import Rules
+from planner.evidence import Errors, Measurement
+from planner.habits import RESERVE_LIMITS, STEEPNESS_LIMITS, Habits, believable
+from planner.repetitions import one_rep_max_factor, reps_of_factor
+from planner.state_space import Floats, Model, State, advance, advanced, cut, spread, updated
 
 DAYS_A_WEEK = 7.0
-_FAR = 5.0  # standard deviations beyond which a bound says nothing (or all)
-_DENSITY = 1.0 / math.sqrt(2.0 * math.pi)
-_HALF_ROOT = math.sqrt(0.5)
 NEWEST = 6  # estimates that tell the rep counts a load may be made from: about three weeks
+_MOST_REPS = 14.0  # to failure: what is expected further off is all the same
 
 
-class Model(NamedTuple):
-    """The trend's own numbers: the `trend.` rules, squared. `doubt` in standard deviations."""
+class Prior(NamedTuple):
+    """What is known of an athlete's habits before a movement's first measurement."""
 
-    damping: float
-    level_variance: float
-    slope_variance: float
-    first_level_variance: float
-    first_slope_variance: float
-    doubt: float
-
-
-class State(NamedTuple):
-    """Level and slope with their covariance."""
-
-    level: float
-    slope: float
-    var_level: float
-    cov: float
-    var_slope: float
-
-
-_Five = tuple[float, float, float, float, float]  # a State without its names: a trend of years is a loop of these
-
-
-class Surprise(NamedTuple):
-    """A measurement against what was expected of it: difference (log) and its variance."""
-
-    measurement: Measurement
-    difference: float
-    variance: float
-
-
-def model_of(rules: Rules) -> Model:
-    return Model(
-        damping=rules.number("trend.slope_damping"),
-        level_variance=rules.number("trend.level_sd") ** 2,
-        slope_variance=rules.number("trend.slope_sd") ** 2,
-        first_level_variance=rules.number("trend.first_level_sd") ** 2,
-        first_slope_variance=rules.number("trend.first_slope_sd") ** 2,
-        doubt=rules.number("trend.doubtful_sds"),
-    )
-
-
-def advance(state: State, weeks: float, model: Model) -> State:
-    """The state `weeks` later with nothing seen between: the level drifts along the fading slope, doubt grows.
-
-    Whole weeks are taken one by one, so that it agrees with the weekly model; part of a week at the end in proportion.
-    """
-    return State(*_advanced(state, weeks, model))
-
-
-def _advanced(state: _Five, weeks: float, model: Model) -> _Five:
-    level, slope, p11, p12, p22 = state
-    damping, level_variance, slope_variance = model.damping, model.level_variance, model.slope_variance
-    while weeks > 1e-9:
-        step = 1.0 if weeks >= 1.0 else weeks
-        kept = damping if step == 1.0 else damping**step
-        reach = step if damping == 1.0 else (1.0 - kept) / (1.0 - damping)
-        level += reach * slope
-        slope *= kept
-        p11 += reach * (2.0 * p12 + reach * p22) + step * level_variance
-        p12 = kept * (p12 + reach * p22)
-        p22 = kept * kept * p22 + step * slope_variance
-        weeks -= step
-    return level, slope, p11, p12, p22
-
-
-def update(state: State, value: float, variance: float) -> State:
-    """The state after a measurement `value` (log) with `variance`."""
-    return State(*_updated(state, value, variance))
-
-
-def _updated(state: _Five, value: float, variance: float) -> _Five:
-    level, slope, p11, p12, p22 = state
-    total = p11 + variance
-    gain_level, gain_slope = p11 / total, p12 / total
-    difference = value - level
-    return (
-        level + gain_level * difference,
-        slope + gain_slope * difference,
-        p11 * variance / total,
-        p12 * variance / total,
-        p22 - gain_slope * p12,
-    )
-
-
-def bounded(state: State, bound: float, variance: float, kind: Literal["floor", "ceiling"]) -> State:
-    """The state after learning only that a noisy look would have been above a floor (or below a ceiling).
-
-    The normal distribution is cut at the bound and its mean and variance kept. A floor raises the level, a ceiling
-    lowers it: by next to nothing where the bound is far on the expected side.
-    """
-    return State(*_bounded(state, bound, variance, kind))
-
-
-def _bounded(state: _Five, bound: float, variance: float, kind: Literal["floor", "ceiling"]) -> _Five:
-    level, slope, p11, p12, p22 = state
-    sd = math.sqrt(p11 + variance)
-    sign = 1.0 if kind == "floor" else -1.0
-    apart = sign * (level - bound) / sd
-    if apart > _FAR:
-        return state
-    hazard = _hazard(apart)
-    pull = sign * hazard / sd
-    narrowing = hazard * (hazard + apart) / (sd * sd)
-    return (
-        level + p11 * pull,
-        slope + p12 * pull,
-        p11 - p11 * p11 * narrowing,
-        p12 - p11 * p12 * narrowing,
-        p22 - p12 * p12 * narrowing,
-    )
-
-
-def _hazard(apart: float) -> float:
-    """Density over probability of the normal distribution at `apart`; far below zero it is -apart."""
-    if apart < -_FAR:
-        return -apart
-    return math.exp(-0.5 * apart * apart) * _DENSITY / (0.5 * math.erfc(-apart * _HALF_ROOT))
+    steepness: float
+    reserve_bias: float
+    var_steepness: float
+    var_bias: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -174,24 +58,35 @@ class Trend:
     estimated_on: date | None
     doubtful: tuple[date, ...]
 
+    @property
+    def habits(self) -> Habits:
+        return believable(self.state.steepness, self.state.reserve_bias)
+
     def state_on(self, on: date) -> State:
         """The state on a day at or after the last measurement."""
         return advance(self.state, max(0, (on - self.on).days) / DAYS_A_WEEK, self.model)
 
     def at(self, on: date) -> Estimate:
-        """The estimate for a day at or after the last measurement."""
+        """The estimate for a day at or after the last measurement.
+
+        How far it may be off is told for loads of about as many reps as it came from: they are what it is for.
+        """
         state = self.state_on(on)
-        return Estimate(math.exp(state.level), math.sqrt(state.var_level), state.slope)
+        by_steepness = -math.log(one_rep_max_factor(sum(self.n_range) / 2.0))
+        return Estimate(math.exp(state.level), math.sqrt(spread(state, by_steepness, 0.0)), state.slope)
 
 
 class Follower:
     """A trend under way: what `follow` has learned so far, and can go on from. Copies go on by themselves."""
 
-    __slots__ = ("doubted_side", "doubtful", "estimated_on", "last", "measured", "model", "newest", "state")
+    __slots__ = ("doubted_side", "doubtful", "errors", "estimated_on", "last", "measured", "model", "newest", "prior",
+                 "state")  # fmt: skip
 
-    def __init__(self, model: Model, start: State | None = None) -> None:
+    def __init__(self, model: Model, errors: Errors | None = None, prior: Prior | None = None) -> None:
         self.model = model
-        self.state: State | None = start
+        self.errors = errors
+        self.prior = prior or Prior(1.0, 0.0, model.steepness_variance, model.reserve_bias_variance)
+        self.state: State | None = None
         self.last: date | None = None
         self.measured = 0
         self.estimated_on: date | None = None
@@ -200,52 +95,55 @@ class Follower:
         self.doubted_side = 0.0
 
     def copy(self) -> Follower:
-        made = Follower(self.model, self.state)
-        made.last, made.measured, made.estimated_on = self.last, self.measured, self.estimated_on
+        made = Follower(self.model, self.errors, self.prior)
+        made.state, made.last = self.state, self.last
+        made.measured, made.estimated_on = self.measured, self.estimated_on
         made.newest, made.doubtful, made.doubted_side = self.newest.copy(), self.doubtful.copy(), self.doubted_side
         return made
 
-    def take(self, measurements: Iterable[Measurement], surprises: list[Surprise] | None = None) -> None:
+    def take(self, measurements: Iterable[Measurement]) -> None:
         """Go on through measurements in order of day, none before those that were taken."""
-        model, last, doubted_side = self.model, self.last, self.doubted_side
-        state: _Five | None = self.state
+        model, errors, last, doubted_side = self.model, self.errors, self.last, self.doubted_side
+        state: Floats | None = self.state
         newest, doubtful = self.newest, self.doubtful
         for one in measurements:
-            on, kind, value, variance, n, _, _ = one
+            on, kind, _, _, n, _, _ = one
             self.measured += 1
             if state is None:
-                first_variance = variance + model.first_level_variance
-                state = (value, 0.0, first_variance, 0.0, model.first_slope_variance)
+                state = _first(one, model, None if errors is None else self.prior)
                 last = on
                 newest.append(n)
                 self.estimated_on = on if kind == "estimate" else None
                 continue
             if last is not None and on > last:
-                state = _advanced(state, (on - last).days / DAYS_A_WEEK, model)
+                state = advanced(state, (on - last).days / DAYS_A_WEEK, model)
             last = on
-            level, slope, var_level, cov, var_slope = state
-            difference = value - level
-            distance = abs(difference) / math.sqrt(var_level + variance)
+            difference, variance, by_steepness, by_bias = (
+                (one.log_e1rm - state[0], one.variance, 0.0, 0.0) if errors is None else _seen(one, state, errors)
+            )
             if kind == "estimate":
                 self.estimated_on = on
-                if surprises is not None:
-                    surprises.append(Surprise(one, difference, var_level + variance))
             elif (difference <= 0.0) == (kind == "floor"):
                 # As expected: the bound says a little, and never that a measurement is doubtful.
-                state = _bounded(state, value, variance, kind)
+                state = cut(state, difference, variance, kind, by_steepness)
                 continue
+            known = spread(state, by_steepness, by_bias)
+            distance = abs(difference) / math.sqrt(known + variance)
             if distance <= model.doubt:
                 doubted_side = 0.0
                 newest.append(n)
             elif math.copysign(1.0, difference) == doubted_side:
-                state = (level, slope, var_level + difference * difference / 4.0, cov, var_slope)
+                state = (*state[:2], state[2] + difference * difference / 4.0, *state[3:])
                 doubted_side = 0.0
             else:
                 excess = (distance / model.doubt) ** 2
-                variance = variance * excess + var_level * (excess - 1.0)
+                variance = variance * excess + known * (excess - 1.0)
                 doubtful.append(on)
                 doubted_side = math.copysign(1.0, difference)
-            state = _updated(state, value, variance) if kind == "estimate" else _bounded(state, value, variance, kind)
+            if kind == "estimate":
+                state = updated(state, difference, variance, by_steepness, by_bias)
+            else:
+                state = cut(state, difference, variance, kind, by_steepness)
         self.state, self.last, self.doubted_side = None if state is None else State(*state), last, doubted_side
 
     def trend(self) -> Trend | None:
@@ -256,12 +154,54 @@ class Follower:
         return Trend(self.last, self.state, self.model, n_range, self.measured, self.estimated_on, tuple(self.doubtful))
 
 
-def follow(
-    measurements: Iterable[Measurement],
-    model: Model,
-    surprises: list[Surprise] | None = None,
-    start: State | None = None,
-) -> Trend | None:
+def _first(one: Measurement, model: Model, prior: Prior | None) -> Floats:
+    """The state after the first measurement; without a prior, habits are known to be neutral."""
+    variance, slope_variance = one.variance + model.first_level_variance, model.first_slope_variance
+    if prior is None:
+        return State(one.log_e1rm, 0.0, variance, 0.0, slope_variance)
+    steepness, bias, var_steepness, var_bias = prior
+    n = one.n + bias * one.reserve
+    curve = math.log(one_rep_max_factor(n))
+    left = steepness * one.reserve / (37.0 - n)
+    return State(
+        level=one.log_load + steepness * curve,
+        slope=0.0,
+        var_level=variance + curve * curve * var_steepness + left * left * var_bias,
+        cov=0.0,
+        var_slope=slope_variance,
+        steepness=steepness,
+        reserve_bias=bias,
+        cov_level_steepness=curve * var_steepness,
+        cov_level_bias=left * var_bias,
+        var_steepness=var_steepness,
+        var_bias=var_bias,
+    )
+
+
+def _seen(one: Measurement, state: Floats, errors: Errors) -> tuple[float, float, float, float]:
+    """A measurement against the state: (difference, variance, by steepness, by bias), for `updated`.
+
+    How far a set was from failure, and with it how far its effort can be trusted, is taken from its load and reps, not
+    from the effort as told: a told effort is noisy, and who is weighed by their own noise is taken for weaker than they
+    are, because sets called harder than they were would count the most.
+    """
+    level, steepness, bias = state[0], state[5], state[6]
+    steepness = min(max(steepness, STEEPNESS_LIMITS[0]), STEEPNESS_LIMITS[1])
+    bias = min(max(bias, RESERVE_LIMITS[0]), RESERVE_LIMITS[1])
+    _, kind, _, variance, n, reserve, log_load = one
+    curve = math.log(one_rep_max_factor(n + bias * reserve))
+    difference = log_load + steepness * curve - level
+    if kind != "estimate":
+        return difference, variance, -curve, 0.0
+    reps = n - reserve
+    expected = reps_of_factor(math.exp((level - log_load) / steepness))
+    expected = reps if expected < reps else min(expected, max(reps, _MOST_REPS))
+    told = (expected - reps) / (1.0 + bias)
+    by_steepness = -math.log(one_rep_max_factor(expected)) if expected > 1.0 else 0.0
+    return difference, errors.variance(expected, told), by_steepness, -steepness * told / (37.0 - expected)
+
+
+def follow(measurements: Iterable[Measurement], model: Model, errors: Errors | None = None) -> Trend | None:
     """The trend through measurements in order of day; None where there is none.
 
     A floor only ever raises the level, a ceiling only lowers it. A measurement more than `model.doubt` standard
@@ -269,11 +209,11 @@ def follow(
     are no slip any more, and the level moves over.
 
     Args:
-        surprises: Filled with each estimate against what was expected of it.
-        start: The state on the first day before its measurement; without it that measurement starts the trend.
+        errors: How far sets can be trusted; the athlete's habits are followed too. Without, every measurement is taken
+            at its word and its own variance.
     """
-    follower = Follower(model, start)
-    follower.take(measurements, surprises)
+    follower = Follower(model, errors)
+    follower.take(measurements)
     return follower.trend()
 
 

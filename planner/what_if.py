@@ -22,7 +22,8 @@ from planner.plan import DayPlan, Review
 from planner.repetitions import expected_reps_to_failure
 from planner.review import exposures_of, review
 from planner.rules import rules_of
-from planner.strength import BodyweightHistory, Followed, strength_of
+from planner.strength import BodyweightHistory, strength_of
+from planner.trend import Trend
 
 DAY = timedelta(days=1)
 WEEKS = 8  # a block of the usual length, its deload, and the start of the next
@@ -87,7 +88,7 @@ def _approvals(seen: Review, day: date) -> list[Order]:
     return found
 
 
-def _trained(record: Record, plan: DayPlan, strong: Mapping[Key, Followed], body_kg: float) -> Record:
+def _trained(record: Record, plan: DayPlan, strong: Mapping[Key, Trend], body_kg: float) -> Record:
     """The record with a day done: the plan that was sent, its sets, and no pain."""
     done = tuple(_done(one, plan.on, strong, body_kg) for one in plan.sets if one.part != "warm_up")
     sent = SentPlan(plan.on, plan.block, plan.week, plan.kind, plan.sets, plan.holds)
@@ -99,7 +100,7 @@ def _trained(record: Record, plan: DayPlan, strong: Mapping[Key, Followed], body
     )
 
 
-def _done(one: PlannedSet, day: date, strong: Mapping[Key, Followed], body_kg: float) -> WorkSet:
+def _done(one: PlannedSet, day: date, strong: Mapping[Key, Trend], body_kg: float) -> WorkSet:
     """A set done up to its ceiling; with what reserve the trend says. Without a trend, exactly as asked."""
     known, share = _known(one, strong)
     ceiling = 9.0 if one.rpe is None else one.rpe
@@ -107,7 +108,7 @@ def _done(one: PlannedSet, day: date, strong: Mapping[Key, Followed], body_kg: f
     system_kg = body_kg * movement(one.movement).bodyweight_share + one.load_kg - one.assist_kg
     if known is not None and one.hold_s is None and system_kg > 0:
         habits = known.habits
-        could = expected_reps_to_failure(known.trend.at(day).e1rm_kg * share, system_kg, habits.steepness)
+        could = expected_reps_to_failure(known.at(day).e1rm_kg * share, system_kg, habits.steepness)
         most = max(0, math.floor(could))
         reps = max(0, math.floor(could - (10.0 - ceiling))) if reps is None else min(reps, most)
         failed = one.reps is not None and most < one.reps
@@ -122,13 +123,13 @@ def _done(one: PlannedSet, day: date, strong: Mapping[Key, Followed], body_kg: f
     )  # fmt: skip
 
 
-def _known(one: PlannedSet, strong: Mapping[Key, Followed]) -> tuple[Followed | None, float]:
+def _known(one: PlannedSet, strong: Mapping[Key, Trend]) -> tuple[Trend | None, float]:
     """The trend that a set is measured by, and the share of it: a grip without one is as strong as plans take it."""
     own = strong.get((one.movement, one.side)) or strong.get((one.movement, None))
     if own is not None or one.movement not in GRIPS:
         return own, 1.0
     others = [(strong[key], share_of_grip(one.movement, grip)) for grip in GRIPS if (key := (grip, None)) in strong]
-    return max(others, key=lambda other: other[0].trend.on, default=(None, 1.0))
+    return max(others, key=lambda other: other[0].on, default=(None, 1.0))
 
 
 def _proof_reps(one: PlannedSet) -> int:

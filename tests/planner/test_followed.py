@@ -9,7 +9,7 @@ from planner.evidence import errors_of
 from planner.facts import Session, WorkSet
 from planner.followed import Fold, fold
 from planner.rules import default_rules
-from planner.trend import model_of
+from planner.state_space import model_of
 from tests.planner.athletes import day
 
 ERRORS, MODEL = errors_of(default_rules()), model_of(default_rules())

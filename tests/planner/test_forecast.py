@@ -6,7 +6,8 @@ import pytest
 from planner.evidence import Measurement
 from planner.forecast import gate_interval, slowing
 from planner.rules import default_rules
-from planner.trend import follow, model_of
+from planner.state_space import model_of
+from planner.trend import follow
 
 RULES = default_rules()
 START = date(2027, 1, 4)

@@ -1,10 +1,12 @@
+from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
 
 from planner.facts import Athlete, Bodyweight, Record, Session, WorkSet
+from planner.history import History
 from planner.rules import default_rules
-from planner.strength import BodyweightHistory, best_sets, strength_of
+from planner.strength import BodyweightHistory, basis_from, best_sets, strength_of
 
 START = date(2027, 1, 4)
 ATHLETE = Athlete("mira", START, 62.0)
@@ -27,8 +29,8 @@ def test_the_same_plate_on_a_lighter_body_is_less_strength():
     lighter = Record(ATHLETE, sessions, bodyweights=(Bodyweight(START + timedelta(days=10), 59.0),))
     day = START + timedelta(days=21)
 
-    one = strength_of(Record(ATHLETE, sessions), day, RULES)["pull_up", None].trend.at(day)
-    other = strength_of(lighter, day, RULES)["pull_up", None].trend.at(day)
+    one = strength_of(Record(ATHLETE, sessions), day, RULES)["pull_up", None].at(day)
+    other = strength_of(lighter, day, RULES)["pull_up", None].at(day)
 
     assert other.e1rm_kg < one.e1rm_kg
 
@@ -41,9 +43,9 @@ def test_facts_after_the_day_are_not_seen():
 
 def test_loads_are_made_from_the_cautious_side():
     record = Record(ATHLETE, (session(0, WorkSet("pull_up", 3, load_kg=20.0, rpe=9)),))
-    followed = strength_of(record, START, RULES)["pull_up", None]
+    trend = strength_of(record, START, RULES)["pull_up", None]
 
-    assert followed.basis(START, RULES).e1rm_kg < followed.trend.at(START).e1rm_kg
+    assert basis_from(trend, START, RULES).e1rm_kg < trend.at(START).e1rm_kg
 
 
 def test_the_best_sets_of_late_are_those_of_four_weeks_before_the_day():
@@ -63,9 +65,39 @@ def test_halves_are_not_compared_with_whole_reps():
 
 def test_the_caution_grows_with_time_away():
     record = Record(ATHLETE, tuple(session(4 * n, WorkSet("pull_up", 3, load_kg=20.0, rpe=9)) for n in range(6)))
-    followed = strength_of(record, START + timedelta(days=90), RULES)["pull_up", None]
+    trend = strength_of(record, START + timedelta(days=90), RULES)["pull_up", None]
 
-    soon = followed.basis(START + timedelta(days=21), RULES).e1rm_kg
-    late = followed.basis(START + timedelta(days=90), RULES).e1rm_kg
+    soon = basis_from(trend, START + timedelta(days=21), RULES).e1rm_kg
+    late = basis_from(trend, START + timedelta(days=90), RULES).e1rm_kg
     assert late < soon
     assert late == pytest.approx(soon, rel=0.05)
+
+
+def alternating(told):
+    """Forty sessions of one athlete: sets to failure, and sets of six that leave four and are told as `told`."""
+    to_failure, easier = WorkSet("pull_up", 5, load_kg=22.0, rpe=10), WorkSet("pull_up", 6, load_kg=9.0, rpe=told)
+    return Record(ATHLETE, tuple(session(4 * n, to_failure if n % 2 else easier) for n in range(40)))
+
+
+def test_an_effort_is_meant_as_told_until_a_habit_is_beyond_doubt():
+    history = History(alternating(9.0), START + timedelta(days=160))
+
+    assert history.effort_meant("pull_up", START + timedelta(days=8), 8.0) == 8.0
+    # Four are left where they say one: what they call 8 is less than that.
+    assert history.effort_meant("pull_up", START + timedelta(days=160), 8.0) < 8.0
+    assert history.effort_meant("pull_up", START + timedelta(days=160), 10.0) == 10.0
+
+
+def test_what_is_learned_later_of_a_habit_changes_no_effort_of_then():
+    record, then = alternating(9.0), START + timedelta(days=40)
+    early = History(record, then).effort_meant("pull_up", then, 8.0)
+
+    assert History(record, START + timedelta(days=160)).effort_meant("pull_up", then, 8.0) == early
+
+
+def test_a_new_grip_starts_from_the_habits_of_the_others():
+    record = alternating(9.0)
+    new = session(163, WorkSet("chin_up", 6, load_kg=9.0, rpe=9.0))
+    found = strength_of(replace(record, sessions=(*record.sessions, new)), new.on, RULES)
+
+    assert found["chin_up", None].habits.reserve_bias == found["pull_up", None].habits.reserve_bias > 0.1

@@ -8,7 +8,8 @@ from scipy.stats import truncnorm
 
 from planner.evidence import Measurement
 from planner.rules import default_rules
-from planner.trend import State, advance, bounded, follow, model_of
+from planner.state_space import State, advance, bounded, model_of
+from planner.trend import follow
 
 MODEL = model_of(default_rules())
 START = date(2027, 1, 4)

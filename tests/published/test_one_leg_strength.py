@@ -14,7 +14,8 @@ from statistics import NormalDist, median
 import pytest
 
 from planner.evidence import Measurement
-from planner.trend import Model, follow
+from planner.state_space import Model
+from planner.trend import follow
 
 DATA = Path(__file__).parents[1] / "data" / "unilateral_1rm_12_weeks.csv"
 OBSERVATION = 0.06

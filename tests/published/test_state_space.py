@@ -10,7 +10,8 @@ import numpy as np
 import pytest
 import statsmodels.api as sm
 
-from planner.trend import Estimate, Model, State, advance, theil_sen, update
+from planner.state_space import Model, State, advance, update
+from planner.trend import Estimate, theil_sen
 
 IRREGULAR, LEVEL, SLOPE = 4e-4, 1e-5, 1e-6
 LOADS = [90, 91, 90.5, 92, 93.5, 92.5, 94, 95]

@@ -83,7 +83,7 @@ class Watch:
         late = [
             self.bodyweight_kg + kg
             for on, name, kg, of in self.lifts
-            if name == movement and (reps is None or reps <= of <= reps + 2) and day - on <= 4 * WEEK
+            if name == movement and (reps is None or reps <= of) and day - on <= 4 * WEEK
         ]
         if late and load > max(late) * 1.05 + SLACK:
             yield f"{load:.1f} kg is over 5 % above the best of four weeks, {max(late):.1f} kg"
@@ -138,5 +138,6 @@ class Watch:
                 self.last_main = day
                 self.lifts.append((day, one["movement"], one["load_kg"] - one["assist_kg"], reps))
                 if one["rpe"] is not None and asked["rpe"] is not None and asked["reps"]:
-                    over = one["rpe"] - asked["rpe"]
+                    # What is told by habit may be told apart from what is felt: a breach is where both were over.
+                    over = min(one["rpe"], one["felt"]) - asked["rpe"]
                     self.overshoot[one["movement"], asked["reps"]] = (day, one["load_kg"] - one["assist_kg"], over)

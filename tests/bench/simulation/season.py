@@ -193,7 +193,7 @@ class Life:
         if reps < wanted:
             self.season.impossible += self.plan is not None and self.plan["kind"] != "test"
         self.body.trains(planned, reps, felt)
-        done |= {"reps": reps, "failed": reps < wanted, "rpe": self.body.says_of(felt)}
+        done |= {"reps": reps, "failed": reps < wanted, "felt": felt, "rpe": self.body.says_of(felt)}
         last_of_kind = [s for s in whole if s["part"] == planned["part"] and s["movement"] == planned["movement"]][-1]
         if not planned["side"] and last_of_kind is not planned:
             done["rpe"] = None
