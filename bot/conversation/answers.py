@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from datetime import date, datetime, time
 
 from bot.conversation import asking, open_sets, pain_anew, pains
-from bot.conversation.asking import context_of, read_by_plan
 from bot.conversation.desk import Desk
 from bot.conversation.followups import told_on
+from bot.conversation.placing import context_of, read_by_plan
 from bot.reading.reading import Reading
 from storage import questions
 from storage.questions import Question

@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date, datetime
 
-from bot.conversation.asking import context_of, plant_expiry
+from bot.conversation.asking import plant_expiry
 from bot.conversation.desk import Desk
+from bot.conversation.placing import context_of
 from bot.reading import complete, read
 from bot.reading.reading import Ask, Reading, SetRead
 from bot.wording.sets import set_in_words

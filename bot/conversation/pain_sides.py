@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import cast
 
-from bot.conversation.asking import context_of
 from bot.conversation.desk import Desk
+from bot.conversation.placing import context_of
 from bot.reading.message import read_message
 from bot.reading.pain.words import body_words
 from bot.reading.reading import PainRead, Reading

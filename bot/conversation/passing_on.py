@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from bot.conversation.asking import context_of
 from bot.conversation.desk import Desk
+from bot.conversation.placing import context_of
 from bot.reading import read
 from planner import ladders
 from planner.facts import Clip, PlannedSet, Side

@@ -6,8 +6,8 @@ from datetime import datetime, timedelta
 from datetime import time as clock_time
 
 from bot import metrics
-from bot.conversation.asking import context_of
 from bot.conversation.desk import Desk
+from bot.conversation.placing import context_of
 from bot.conversation.reasons import decisions_in_words, reason_in_words, unusual
 from bot.conversation.reports import trained
 from bot.reading.days.asked import day_asked
