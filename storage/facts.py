@@ -140,6 +140,12 @@ def sessions(tx: Session, athlete_id: int) -> tuple[f.Session, ...]:
     return fact_queries.sessions_of(tx, [athlete_id]).get(athlete_id, ())
 
 
+def report_said_at(tx: Session, report_id: int) -> datetime | None:
+    """When a report was told; None: there is none of that id."""
+    found: datetime | None = run(tx, sa.select(reports.c.said_at).where(reports.c.id == report_id)).scalar()
+    return found
+
+
 def mark_clip_seen(tx: Session, clip_id: int) -> None:
     """The coach has looked at it."""
     here = sa.update(clips).where(clips.c.id == clip_id).values(seen_by_coach=True)

@@ -3,22 +3,28 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, time
 
-from bot.conversation import asking, open_sets, pain_anew, pains
-from bot.conversation.desk import Desk
+from bot.conversation import asking, open_sets, pain_anew, pains, said_instead
+from bot.conversation.desk import Buttons, Desk
 from bot.conversation.followups import told_on
 from bot.conversation.placing import context_of, read_by_plan
 from bot.reading.reading import Reading
+from bot.reading.value_alone import ValueAlone, value_alone
 from storage import questions
 from storage.questions import Question
 
 NUMBER_ALONE = re.compile(r"\s*(\d{1,3}(?:[.,]\d{1,2})?)(?:\s*/\s*10)?\s*")
+DIGITS = re.compile(r"\d+(?:[.,]\d+)?")
 MOST_PAIN = 10
 NUDGED = {"done": "done as planned", "missed": "missed today", "tomorrow": "move today to tomorrow"}
 EVENING = time(22)  # a nudge's button speaks of its day, whenever it is pressed
-COMPLETE = {asking.KIND: asking.completed, open_sets.KIND: open_sets.completed}
+COMPLETE = {
+    asking.KIND: asking.completed,
+    open_sets.KIND: open_sets.completed,
+    said_instead.KIND: said_instead.completed,
+}
 
 
 @dataclass(frozen=True)
@@ -39,11 +45,18 @@ class Understood:
     sent_at: datetime
     pain: Question | None
     completes: str | None = None  # the kind of question that these words answer
+    asks: tuple[str, Buttons] | None = None  # what is asked back at once, nothing being sure
 
 
 def number_alone(text: str) -> float | None:
     found = NUMBER_ALONE.fullmatch(text)
     return float(found[1].replace(",", ".")) if found else None
+
+
+def number_in(text: str) -> str:
+    """The number that a message is about, as written; the whole of it where it is one in letters."""
+    found = DIGITS.search(text)
+    return found[0] if found else text.strip()
 
 
 def understood(desk: Desk, said: Said) -> Understood | None:
@@ -52,6 +65,10 @@ def understood(desk: Desk, said: Said) -> Understood | None:
     A number alone answers what was asked last: for pain, for reps, or what an earlier message meant.
     """
     pain = said.to if said.to is not None and said.to.kind == pains.QUESTION else pains.open_question(desk)
+    context = context_of(desk, said.at)
+    alone = value_alone(said.text, context) if said.to is None else None
+    if alone is not None and pain is not None and _can_be_score(alone):
+        said = replace(said, text=alone.span)  # "ok 2", "thanks, 0"
     number = number_alone(said.text)
     open_ones = questions.open_questions(desk.tx, desk.person) if said.to is None else [said.to]
     open_ones = [one for one in open_ones if one.kind in COMPLETE or (pain is not None and one.id == pain.id)]
@@ -67,19 +84,38 @@ def understood(desk: Desk, said: Said) -> Understood | None:
         if whole is not None:
             return Understood(*whole, pain, question.kind)
     else:
-        if number is not None:
+        if number is not None and alone is None:
             return None
     anew = pain_anew.put_right(desk, said.text) if number is None and said.to is None else None
     if anew is not None:
         return Understood(anew, said.text, said.at, None)
-    reading = read_by_plan(desk, said.text, context_of(desk, said.at))
+    reading = read_by_plan(desk, said.text, context)
+    if alone is not None and said_instead.is_left_open(reading):
+        return _value(desk, said, alone, reading, pain)
     if pain is not None and "score" in pain.data and not reading.pain and not reading.sets:
         # The place of a score was asked for: a place alone is no pain until the score stands beside it.
-        placed = read_by_plan(desk, f"{said.text} {pain.data['score']:g}/10", context_of(desk, said.at))
+        placed = read_by_plan(desk, f"{said.text} {pain.data['score']:g}/10", context)
         reading = placed if any(one.site is not None for one in placed.pain) else reading
     if pain is None and len(said.text.split()) == 1 and any(one.site is None and one.score for one in reading.pain):
         return None  # a number in letters
     return Understood(reading, said.text, said.at, pain)
+
+
+def _can_be_score(alone: ValueAlone) -> bool:
+    return alone.value <= MOST_PAIN and not alone.puts_right and not alone.named
+
+
+def _value(desk: Desk, said: Said, alone: ValueAlone, reading: Reading, pain: Question | None) -> Understood | None:
+    """A value and nothing else of weight: of the last report where it fits there; None: it is of nothing known."""
+    found = said_instead.changes(desk, alone, said.at)
+    settled = reading.correction is not None or bool(reading.sets)  # by the words or by the movement told last
+    if settled and (not found or (reading.ask and len({one.movement for one in found}) == 1)):
+        return Understood(reading, said.text, said.at, pain)
+    if not found:
+        return None
+    if len(found) == 1 and found[0].field == "load_kg" and number_alone(said.text) is None:
+        return Understood(replace(found[0].reading, language=reading.language), said.text, said.at, pain)
+    return Understood(reading, said.text, said.at, pain, asks=said_instead.ask(desk, alone, found, said.text, said.at))
 
 
 def pressed(desk: Desk, data: str, at: datetime) -> Said | None:

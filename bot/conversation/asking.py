@@ -142,10 +142,11 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
         return None
     sent_at = datetime.fromisoformat(question.data["sent_at"])
     earlier = placed(desk, question.text, context_of(desk, sent_at), question.cause)
-    anew = told_anew.in_place_of_old(desk, earlier, answer)
-    if anew is not None:
-        _answered(desk, question)
-        return anew, answer, desk.now
+    if earlier.mends or "correction" in earlier.reading.intents:
+        anew = told_anew.in_place_of_old(desk, answer, earlier.reading.performed_on)
+        if anew is not None:
+            _answered(desk, question)
+            return anew, answer, desk.now
     doubt = Ask(question.about, question.span or "")
     whole: Reading | None = earlier.reading
     if earlier.mends and doubt.about == "reps" and (filled := followups.filled(earlier.reading, answer)) is not None:

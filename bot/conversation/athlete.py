@@ -75,7 +75,11 @@ def _text(desk: Desk, said: Said, quiet: bool = False) -> None:
         said = replace(said, text=said.text[:LONGEST_READ])
     found = answers.understood(desk, said)
     if found is None:
-        desk.tell(desk.say.say("number-alone", number=said.text.strip()))
+        desk.tell(desk.say.say("number-alone", number=answers.number_in(said.text)))
+        return
+    if found.asks is not None:
+        question, buttons = found.asks
+        desk.tell(question, buttons=buttons)
         return
     if quiet:
         # A caption says what a clip shows; what is unclear in it is not worth a question.

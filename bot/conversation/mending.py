@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import date
 from typing import Any
 
-from bot.conversation import asking, open_sets
+from bot.conversation import asking, open_sets, said_instead
 from bot.conversation.desk import Desk
 from bot.conversation.reports import known_sets
 from bot.reading.reading import Correction, Reading
@@ -22,7 +22,8 @@ MOST = {"reps": 100, "load_kg": 300.0, "assist_kg": 150.0, "rpe": 10.0, "hold_s"
 
 def undo(desk: Desk) -> str:
     """Take back what the newest message brought."""
-    questions.expire(desk.tx, desk.person, asking.KIND, desk.now)  # what is taken back needs no answer
+    for kind in (asking.KIND, said_instead.KIND):
+        questions.expire(desk.tx, desk.person, kind, desk.now)  # what is taken back needs no answer
     open_sets.close(desk)
     cause = facts.last_cause(desk.tx, desk.id)
     say = desk.say

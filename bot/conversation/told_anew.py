@@ -6,29 +6,26 @@ from dataclasses import replace
 from datetime import date
 
 from bot.conversation.desk import Desk
-from bot.conversation.followups import Placed
 from bot.conversation.placing import context_of, day_of, placed
 from bot.conversation.reports import known_sets
 from bot.reading.reading import Reading
 
 
-def in_place_of_old(desk: Desk, earlier: Placed, answer: str) -> Reading | None:
+def in_place_of_old(desk: Desk, answer: str, named: date | None = None) -> Reading | None:
     """A correction that restates the sets of what was told before; None where the answer is no such thing.
 
     Without it the sets would stand beside those that the question was about, as a second report.
 
     Args:
-        earlier: The message that was asked about.
+        named: The day that the message asked about speaks of, where it names one.
     """
-    if not (earlier.mends or "correction" in earlier.reading.intents):
-        return None
     context = context_of(desk, desk.now)
     told = placed(desk, answer, context).reading
     known = known_sets(told)
     if not known or told.ask or len(known) != len(told.sets) or len({day for day, _ in known}) > 1:
         return None
-    named = known[0][0] if known[0][0] != day_of(desk, context.sent_at) else earlier.reading.performed_on
-    on = _day_meant(desk, {work.movement for _, work in known}, named)
+    on = known[0][0] if known[0][0] != day_of(desk, context.sent_at) else named
+    on = _day_meant(desk, {work.movement for _, work in known}, on)
     if on is None:
         return None  # of something that was never told: a report of its own
     others = tuple(one for one in told.intents if one not in ("report", "correction"))

@@ -219,12 +219,15 @@ def _of_bare_value(mend: _Mend) -> list[Claim]:
         for at in range(hit.start, hit.end)
     }
     known |= set(range(now.start, now.end))
+    known |= {at for at, token in enumerate(mend.tokens) if token.text in little("in_correction")}
     if not mend.between("excuse", 0, now.start) or any(
         at not in known and token.kind == "word" for at, token in enumerate(mend.tokens)
     ):
         return []
-    told = bool(mend.between("field", now.end, len(mend.tokens))) or _only_load(mend, now)
+    told = bool(mend.between("field", 0, len(mend.tokens))) or _only_load(mend, now)
     (claim, *more) = _of_values(mend, now, now, now.start, now.end)
+    if claim.value.field not in SETS:
+        return []  # "sorry, the elbow was 3" tells of the body, and its readers know how
     about = "reps" if claim.value.field == "reps" else "load_kg"
     ask = None if told else Ask(about, mend.message.span(now.start, now.end))
     return [Claim(claim.start, claim.end, "correction", replace(claim.value, was=None), ask), *more]
