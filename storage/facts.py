@@ -140,9 +140,10 @@ def sessions(tx: Session, athlete_id: int) -> tuple[f.Session, ...]:
     return fact_queries.sessions_of(tx, [athlete_id]).get(athlete_id, ())
 
 
-def report_said_at(tx: Session, report_id: int) -> datetime | None:
-    """When a report was told; None: there is none of that id."""
-    found: datetime | None = run(tx, sa.select(reports.c.said_at).where(reports.c.id == report_id)).scalar()
+def said_at(tx: Session, kind: str, fact_id: int) -> datetime | None:
+    """When a fact was told; None: there is none of that kind and id."""
+    c = BY_KIND[kind].table.c
+    found: datetime | None = run(tx, sa.select(c.said_at).where(c.id == fact_id)).scalar()
     return found
 
 

@@ -28,7 +28,7 @@ WEIGHT = (
 ).split()
 
 
-def ask(desk: Desk, reading: Reading, text: str, sent_at: datetime) -> tuple[str, Buttons]:
+def ask(desk: Desk, reading: Reading, text: str) -> tuple[str, Buttons]:
     """The one question and its buttons, noted as open; it falls to the coach after a day."""
     doubt = most_important(reading)
     say = desk.say
@@ -49,7 +49,7 @@ def ask(desk: Desk, reading: Reading, text: str, sent_at: datetime) -> tuple[str
         about=doubt.about,
         span=doubt.span,
         cause=desk.cause,
-        data={"sent_at": sent_at.isoformat()},
+        data={"sent_at": desk.said_at.isoformat()},
     )
     plant_expiry(desk)
     return question, [(label, f"q:{asked}:{words}") for label, words in _choices(desk, doubt, reading)]
@@ -133,10 +133,11 @@ def _as_text(choice: str) -> str:
     return {"full": "full range", "lower": "lower half", "upper": "upper half", "load": "weight"}.get(choice, choice)
 
 
-def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Reading, str, datetime] | None:
-    """The earlier message with this answer in it, its text and moment; None where this is no answer to it.
+def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Reading, str] | None:
+    """The earlier message with this answer in it, and its text; None where this is no answer to it.
 
-    The facts of the sure part are taken back: the whole report is written down again.
+    It is said when the earlier message was. The facts of the sure part are taken back: the whole report is written
+    down again.
     """
     if question.about is None:
         return None
@@ -146,7 +147,7 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
         anew = told_anew.in_place_of_old(desk, answer, earlier.reading.performed_on)
         if anew is not None:
             _answered(desk, question)
-            return anew, answer, desk.now
+            return anew, answer
     doubt = Ask(question.about, question.span or "")
     whole: Reading | None = earlier.reading
     if earlier.mends and doubt.about == "reps" and (filled := followups.filled(earlier.reading, answer)) is not None:
@@ -156,7 +157,8 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     if whole is None:
         return None
     _answered(desk, question)
-    return earlier.again(whole).reading, question.text, sent_at
+    desk.said_at = sent_at
+    return earlier.again(whole).reading, question.text
 
 
 def _answered(desk: Desk, question: questions.Question) -> None:

@@ -72,7 +72,7 @@ class Office:
     def desk(self, handle: str | None) -> Desk | None:
         for row in self.rows:
             if row.handle == handle and row.id is not None:
-                return Desk.of(self.mail, row.id, self.incoming.id, said_by="coach")
+                return Desk.of(self.mail, row.id, self.incoming.id, "coach", self.incoming.sent_at)
         return None
 
     def _desks(self) -> list[Desk]:
@@ -115,7 +115,7 @@ class Office:
         for position in desk.review.ladders:
             proposal = position.proposal
             if proposal is not None and rung in (None, "", proposal.rung):
-                desk.add(Order(kind, desk.today, ladder=proposal.ladder, rung=proposal.rung))
+                desk.add(Order(kind, desk.said_on, ladder=proposal.ladder, rung=proposal.rung))
                 rung_in_words = rung_name(proposal.rung, desk.say_coach)
                 desk.tell_coach(self.say.say(f"decided-{kind}", name=desk.person.name, rung=rung_in_words))
                 if kind == "approve":
@@ -132,7 +132,7 @@ class Office:
         if desk.review.started:
             self.answer("started-already", name=desk.person.name)
             return
-        desk.add(Order("start", desk.today))
+        desk.add(Order("start", desk.said_on))
         self.answer("started", name=desk.person.name)
         absences.plant_next_plan(desk)
         self._effect(desk)
@@ -148,7 +148,7 @@ class Office:
         self._effect(desk)
 
     def _restart(self, desk: Desk) -> None:
-        desk.add(Order("restart", desk.today))
+        desk.add(Order("restart", desk.said_on))
         desk.tell_coach(self.say.say("restarted", name=desk.person.name) + "\n" + cards.next_session(desk))
         desk.tell(desk.say.say("told-restart", coach=self.coach.name))
         self._effect(desk)
@@ -159,7 +159,7 @@ class Office:
         if not text.strip():
             self.answer("coach-help")
             return
-        today = self.mail.now.astimezone(ZoneInfo(self.coach.timezone)).date()
+        today = self.incoming.sent_at.astimezone(ZoneInfo(self.coach.timezone)).date()
         names = [(row.handle, row.name) for row in self.rows]
         supposed = what_if.question(text)
         if supposed is not None:
@@ -295,7 +295,7 @@ class Office:
             set_coach_rule(self.mail.tx, self.coach.id, name, checked)
             self.answer("rule-set-all", rule=name, value=value)
         else:
-            desk.add(Order("set_rule", desk.today, rule=name, value=checked))
+            desk.add(Order("set_rule", desk.said_on, rule=name, value=checked))
             self._confirm(desk, "rule-set", rule=name, value=value)
 
     def _movement(self, name: str) -> str | None:
@@ -341,7 +341,7 @@ class Office:
         desk.add(
             Order(
                 "set_sets",
-                desk.today,
+                desk.said_on,
                 movement=command.movement,
                 for_date=day,
                 sets=command.scheme[0],
@@ -362,7 +362,7 @@ class Office:
         if refused is not None:
             desk.tell_coach(refused)
             return
-        desk.add(Order("lock_load", desk.today, load_kg=load, until=command.until))
+        desk.add(Order("lock_load", desk.said_on, load_kg=load, until=command.until))
         until = until_in_words(command.until, desk.say_coach)
         self._confirm(desk, "locked", load=desk.say_coach.load(load), until=until)
 
@@ -376,7 +376,7 @@ class Office:
         if command.day is None or command.until is None or not desk.plan(command.day).sets:
             self.answer("moved-how", name=desk.person.name)
             return
-        desk.add(Move(desk.today, command.day, command.until))
+        desk.add(Move(desk.said_on, command.day, command.until))
         say = desk.say
         desk.tell(
             say.say(
@@ -387,8 +387,8 @@ class Office:
         self._confirm(desk, "moved", since=shown.day(command.day), until=shown.day(command.until))
 
     def _hold(self, command: Command, desk: Desk) -> None:
-        until = command.until or desk.today + timedelta(weeks=3)
-        desk.add(Order("hold_rung", desk.today, until=until))
+        until = command.until or desk.said_on + timedelta(weeks=3)
+        desk.add(Order("hold_rung", desk.said_on, until=until))
         self._confirm(desk, "held", until=until_in_words(until, desk.say_coach))
 
     def _rung(self, command: Command, desk: Desk) -> None:
@@ -397,7 +397,7 @@ class Office:
         for ladder_id, _ in desk.record.athlete.ladders:
             known += ladders.get(ladder_id).by_id
             if wanted in ladders.get(ladder_id).by_id:
-                desk.add(Order("set_rung", desk.today, ladder=ladder_id, rung=wanted))
+                desk.add(Order("set_rung", desk.said_on, ladder=ladder_id, rung=wanted))
                 self._confirm(desk, "rung-set", rung=rung_name(wanted, desk.say_coach))
                 return
         self.answer("rung-unknown", rung=command.rest, rungs=", ".join(known))
@@ -407,12 +407,12 @@ class Office:
         if movement is None:
             self.answer("movement-unknown", movement=command.rest)
             return
-        desk.add(Order("exclude", desk.today, movement=movement, until=command.until))
+        desk.add(Order("exclude", desk.said_on, movement=movement, until=command.until))
         until = until_in_words(command.until, desk.say_coach)
         self._confirm(desk, "excluded", movement=desk.say_coach.movement(movement), until=until)
 
     def _unlock(self, _command: Command, desk: Desk) -> None:
-        desk.add(Order("unlock", desk.today))
+        desk.add(Order("unlock", desk.said_on))
         self._confirm(desk, "unlocked")
 
     def _approve(self, _command: Command, desk: Desk) -> None:
@@ -431,12 +431,12 @@ class Office:
         self._see(desk)
 
     def _pause(self, command: Command, desk: Desk) -> None:
-        absences.begin(desk, Absence("pause", desk.today, desk.today, command.until))
+        absences.begin(desk, Absence("pause", desk.said_on, desk.said_on, command.until))
         self._confirm(desk, "paused", until=until_in_words(command.until, desk.say_coach))
 
     def _resume(self, _command: Command, desk: Desk) -> None:
         persons.update_athlete(desk.tx, desk.id, {"silenced": False})
-        desk.add(Resume(desk.today))
+        desk.add(Resume(desk.said_on))
         absences.plant_next_plan(desk)
         self._confirm(desk, "resumed")
 

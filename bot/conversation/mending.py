@@ -64,7 +64,7 @@ def correct(desk: Desk, reading: Reading) -> str:
     mended = replace(session, sets=sets if sets is not None else session.sets, on=moved or session.on)
     if mended.sets == session.sets and mended.on == session.on:
         return say.say("correct-same", day=say.day(session.on), work=done_in_words(session.sets, say))
-    facts.replace_session(desk.tx, session.fact, mended, desk.now, desk.cause)
+    facts.replace_session(desk.tx, session.fact, mended, desk.said_at, desk.cause)
     desk.forget()
     return say.say("correct-done", day=say.day(mended.on), work=done_in_words(mended.sets, say))
 
@@ -87,7 +87,7 @@ def _restate(desk: Desk, restated: list[WorkSet], on: date | None) -> str:
         if mended.sets == before.sets:
             lines.append(say.say("correct-same", day=day, work=work))
             continue
-        facts.replace_session(desk.tx, place, mended, desk.now, desk.cause)
+        facts.replace_session(desk.tx, place, mended, desk.said_at, desk.cause)
         names = {work.movement for work in sets}
         was = [one for one in before.sets if one.movement in names]
         lines.append(say.say("report-now-reads", day=day, work=work))

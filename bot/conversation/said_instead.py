@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import asdict, dataclass
-from datetime import datetime, timedelta
+from datetime import timedelta
 
 from bot.conversation import told_anew
 from bot.conversation.asking import plant_expiry
@@ -55,9 +55,9 @@ def is_left_open(reading: Reading) -> bool:
     return asked <= ASKED and wanted <= {"smalltalk", "unknown"} and reading.bodyweight_kg is None and not reading.pain
 
 
-def changes(desk: Desk, alone: ValueAlone, said_at: datetime) -> list[Change]:
+def changes(desk: Desk, alone: ValueAlone) -> list[Change]:
     """What the value can be of, in the report of the day before it was said that came last."""
-    session = _last_report(desk, said_at)
+    session = _last_report(desk)
     if session is None:
         return []
     found = list(_loads(desk, session.sets, alone)) if "load_kg" in alone.fields else []
@@ -72,17 +72,17 @@ def changes(desk: Desk, alone: ValueAlone, said_at: datetime) -> list[Change]:
     return found if len(found) <= MOST_CHOICES else []
 
 
-def ask(desk: Desk, alone: ValueAlone, found: Sequence[Change], text: str, sent_at: datetime) -> tuple[str, Buttons]:
+def ask(desk: Desk, alone: ValueAlone, found: Sequence[Change], text: str) -> tuple[str, Buttons]:
     """The question which value it is, with a button for each."""
     questions.expire(desk.tx, desk.person, KIND, desk.now)
-    data = {"sent_at": sent_at.isoformat(), "changes": [asdict(one) for one in found]}
+    data = {"sent_at": desk.said_at.isoformat(), "changes": [asdict(one) for one in found]}
     asked = questions.ask(desk.tx, desk.person, KIND, desk.now, text=text, span=alone.span, cause=desk.cause, data=data)
     plant_expiry(desk)
     buttons = [(_label(desk, one), f"q:{asked}:#{at}") for at, one in enumerate(found)]
     return desk.say.say("ask-value", span=alone.span), buttons
 
 
-def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Reading, str, datetime] | None:
+def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Reading, str] | None:
     """The correction that a button or a few words choose, or sets told anew; None where the words are neither."""
     found = [Change(**one) for one in question.data["changes"]]
     if answer.startswith("#") and answer[1:].isdecimal():
@@ -94,12 +94,12 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
         return None
     assert question.id is not None
     questions.close(desk.tx, question.id, desk.now)
-    return chosen, question.text, datetime.fromisoformat(question.data["sent_at"])
+    return chosen, question.text
 
 
 def _named(desk: Desk, found: Sequence[Change], answer: str) -> list[Change]:
     """The changes that an answer of a few words speaks of: "reps", "the dips", "weight of the pull-ups"."""
-    message = read_message(answer, context_of(desk, desk.now))
+    message = read_message(answer, context_of(desk, desk.said_at))
     if any(token.value is not None for token in message.tokens):
         return []
     moves = {one.movement for one in find_movements(message)}
@@ -109,12 +109,12 @@ def _named(desk: Desk, found: Sequence[Change], answer: str) -> list[Change]:
     return [one for one in found if (not moves or one.movement in moves) and (not kinds or one.field in kinds)]
 
 
-def _last_report(desk: Desk, said_at: datetime) -> Session | None:
+def _last_report(desk: Desk) -> Session | None:
     """The report that was told last, where that is no more than a day before."""
     reports = [one for one in desk.record.sessions if one.sets and not one.is_test and one.fact is not None]
     last = max(reports, key=lambda one: one.fact or 0, default=None)
-    told_at = facts.report_said_at(desk.tx, last.fact) if last is not None and last.fact is not None else None
-    return last if told_at is not None and told_at <= said_at + WITHIN and said_at - told_at <= WITHIN else None
+    told_at = facts.said_at(desk.tx, "session", last.fact) if last is not None and last.fact is not None else None
+    return last if told_at is not None and abs(desk.said_at - told_at) <= WITHIN else None
 
 
 def _loads(desk: Desk, sets: Sequence[WorkSet], alone: ValueAlone) -> Iterator[Change]:

@@ -19,7 +19,7 @@ def in_place_of_old(desk: Desk, answer: str, named: date | None = None) -> Readi
     Args:
         named: The day that the message asked about speaks of, where it names one.
     """
-    context = context_of(desk, desk.now)
+    context = context_of(desk, desk.said_at)
     told = placed(desk, answer, context).reading
     known = known_sets(told)
     if not known or told.ask or len(known) != len(told.sets) or len({day for day, _ in known}) > 1:
