@@ -10,8 +10,8 @@ from bot.conversation import asking, open_sets, pain_anew, pain_questions, said_
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.followups import told_on
 from bot.conversation.placing import context_of, read_by_plan
+from bot.reading.mending.value_alone import ValueAlone, value_alone
 from bot.reading.reading import Reading
-from bot.reading.value_alone import ValueAlone, value_alone
 from storage import questions
 from storage.questions import Question
 

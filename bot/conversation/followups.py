@@ -10,10 +10,11 @@ from bot.conversation.desk import Desk
 from bot.conversation.words import phrases
 from bot.reading import read
 from bot.reading.little import little
+from bot.reading.mending.fields import NEAR_BODY
+from bot.reading.mending.value_alone import value_alone
 from bot.reading.message import read_message
 from bot.reading.movements import find_movements
 from bot.reading.reading import Context, Reading, SetRead
-from bot.reading.value_alone import NEAR_BODY, value_alone
 from planner.facts import Part, PlannedSet, Session, WorkSet
 from storage import facts
 

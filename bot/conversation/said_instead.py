@@ -11,10 +11,11 @@ from bot.conversation.asking import plant_expiry
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.placing import context_of
 from bot.reading.lexicon import book
+from bot.reading.mending.fields import NEAR_BODY
+from bot.reading.mending.value_alone import ValueAlone
 from bot.reading.message import read_message
 from bot.reading.movements import find_movements
 from bot.reading.reading import Correction, Reading
-from bot.reading.value_alone import NEAR_BODY, ValueAlone
 from planner.facts import Session, WorkSet
 from storage import facts, questions
 

@@ -16,7 +16,6 @@ from planner.units import KG_PER_LB
 MOST_WORDS = 8
 MOST_REPS, MOST_LOAD_KG, MOST_HOLD_S = 30, 150.0, 300.0  # common practice; more is no value of a set
 LEAST_EFFORT, MOST_EFFORT = 6.0, 10.0  # as in the contract: what a number alone can be of effort
-NEAR_BODY = 0.15  # of the bodyweight: a value so near it is what somebody weighs, sooner than what hangs from the belt
 SMALL = ("excuse", "cue", "now", "field", "back", "put_right", "aside", "change", "to")
 WRONG = ("excuse", "cue", "back", "put_right", "change")  # words that put something right, or look back
 OF_A_SET = ("reps", "load_kg", "rpe", "hold_s")
