@@ -63,6 +63,24 @@ async def test_an_athletes_data_goes_out_as_files_and_is_not_kept_in_the_outbox(
     assert here.api.refused == []
 
 
+async def test_an_edit_changes_nothing_and_that_is_said_once_a_message(tmp_path):
+    async with town(tmp_path) as here, here.running():
+        here.everyone_is_here()
+        here.api.says(MIRA, "pull-ups 5x3 +20")
+        await until(lambda: here.reports_of("mira") == 1)
+        told = lambda: [text for text in here.api.texts(MIRA) if "don't read edits" in text]  # noqa: E731
+        here.api.edits(MIRA, "pull-ups 5x3 +22.5")
+        await until(lambda: len(told()) == 1)
+        here.api.edits(MIRA, "pull-ups 5x3 +22")
+        here.api.says(MIRA, "that was 22.5, not 20")
+        await until(lambda: any("now reads: pull-ups 5×3 +22.5 kg" in text for text in here.api.texts(MIRA)))
+        assert here.reports_of("mira") == 1
+        here.api.edits(MIRA, "that was 25, not 20")
+        await until(lambda: len(told()) == 2)
+        assert here.reports_of("mira") == 1
+    assert here.api.refused == []
+
+
 async def test_a_stranger_learns_nothing_but_that_a_code_is_needed(tmp_path):
     async with town(tmp_path) as here, here.running():
         await here.everyone_joins()
