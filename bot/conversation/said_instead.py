@@ -23,6 +23,7 @@ KIND = "value"
 WITHIN = timedelta(days=1)
 TIMES = 3  # a load told instead is at most so many times the one told first, or so small a part of it
 MOST_CHOICES = 6
+SAME = 0.06
 ASKED = {"sets", "movement", "load_kg", "reps", "bodyweight_kg"}  # doubts that a value alone leaves
 MEANT_BY = {"load": "load_kg", "reps": "reps", "effort": "rpe"}  # an answer's words
 
@@ -70,6 +71,8 @@ def changes(desk: Desk, alone: ValueAlone) -> list[Change]:
             found.append(Change("reps", name, was, alone.value))
     if "rpe" in alone.fields and len(names) == 1:
         found.append(Change("rpe", names[0], None, alone.value))
+    as_told = [one for one in found if one.was is not None and abs(one.was - one.now) <= SAME]
+    found = as_told[:1] or found  # said again: it reads so already, and that is the answer
     return found if len(found) <= MOST_CHOICES else []
 
 

@@ -24,10 +24,12 @@ def in_place_of_old(desk: Desk, answer: str, named: date | None = None) -> Readi
     known = known_sets(told)
     if not known or told.ask or len(known) != len(told.sets) or len({day for day, _ in known}) > 1:
         return None
-    on = known[0][0] if known[0][0] != day_of(desk, context.sent_at) else named
-    on = _day_meant(desk, {work.movement for _, work in known}, on)
+    today, names = day_of(desk, context.sent_at), {work.movement for _, work in known}
+    on = _day_meant(desk, names, known[0][0] if known[0][0] != today else named)
     if on is None:
         return None  # of something that was never told: a report of its own
+    if on != today == known[0][0] and names & {work.movement for work in context.today or ()}:
+        return None  # the next day's session, as it was planned
     others = tuple(one for one in told.intents if one not in ("report", "correction"))
     sets = tuple(replace(one, on=None) for one in told.sets)
     return replace(told, intents=("correction", *others), correction=None, performed_on=on, sets=sets)

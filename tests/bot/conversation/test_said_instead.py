@@ -86,6 +86,11 @@ def test_the_movement_or_the_sets_anew_settle_it_too(chat, answer):
     assert loads(chat) == [22.5] * 5
 
 
+def test_what_reads_so_already_is_said_to(chat):
+    chat.answer("mira", "pull ups 5x3 +20, dips 3x8 +10", "18:00")
+    assert "already reads" in chat.answer("mira", "ok 20", "18:01")
+
+
 def test_a_set_without_weight_beside_it_keeps_none(chat):
     chat.answer("mira", "pull-ups 1x3 bodyweight, then pull-ups 5x3 +20", "18:00")
     chat.answer("mira", "actually 22.5", "18:01")

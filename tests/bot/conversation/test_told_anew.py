@@ -48,6 +48,18 @@ def test_sets_of_something_else_are_a_report_of_their_own(chat):
     assert pull_ups(chat) == [(3, 20.0)] * 5
 
 
+@pytest.mark.parametrize(
+    ("words", "counted"), [("", [22.5] * 5), ("mira 5x3 at 22.5 on tuesday", [20.0] * 5 + [22.5] * 5)]
+)
+def test_told_the_next_day_it_is_the_old_set_unless_one_was_planned(chat, words, counted):
+    if words:
+        chat.answer("coach", words, "07:10")
+    chat.answer("mira", "pull ups 5x3 +20", "18:00")
+    chat.answer("mira", "sorry, that was 22", "18:01")
+    chat.answer("mira", "pull-ups 5x3 +22.5", "17:00", "2027-01-05")
+    assert [load for _, load in pull_ups(chat)] == counted
+
+
 def test_taking_it_back_restores_what_was_told_first(chat):
     chat.answer("mira", "pull ups 5x3 +20", "18:00")
     chat.answer("mira", "sorry, that was 22", "18:01")
