@@ -17,6 +17,7 @@ from storage.questions import Question
 
 NUMBER_ALONE = re.compile(r"\s*(\d{1,3}(?:[.,]\d{1,2})?)(?:\s*/\s*10)?\s*")
 DIGITS = re.compile(r"\d+(?:[.,]\d+)?")
+LOAD_IN_TALK = re.compile(r"(?<![\d.,:])(?:\+\s?\d|\d{1,3}(?:[.,](?:25|5|75)(?!\d)|\s?(?:kg|lbs?)\b))", re.IGNORECASE)
 MOST_PAIN = 10
 PAIN = pain_questions.QUESTION
 NUDGED = {"done": "done as planned", "missed": "missed today", "tomorrow": "move today to tomorrow"}
@@ -91,6 +92,8 @@ def understood(desk: Desk, said: Said) -> Understood | None:
     reading = read_by_plan(desk, said.text, context)
     if alone is not None and said_instead.is_left_open(reading):
         return _value(desk, said, alone, reading, pain)
+    if reading.intents == ("smalltalk",) and LOAD_IN_TALK.search(said.text):
+        return None  # "see you tomorrow, 22.5": a number that looks like a load is never talk
     if pain is not None and "score" in pain.data and not reading.pain and not reading.sets:
         # The place of a score was asked for: a place alone is no pain until the score stands beside it.
         placed = read_by_plan(desk, f"{said.text} {pain.data['score']:g}/10", context)
@@ -112,7 +115,7 @@ def _value(desk: Desk, said: Said, alone: ValueAlone, reading: Reading, pain: Qu
         return Understood(reading, said.text, pain)
     if not found:
         return None
-    if len(found) == 1 and found[0].field == "load_kg" and number_alone(said.text) is None:
+    if len(found) == 1 and said_instead.is_sure(found[0], alone) and number_alone(said.text) is None:
         return Understood(replace(found[0].reading, language=reading.language), said.text, pain)
     return Understood(reading, said.text, pain, asks=said_instead.ask(desk, alone, found, said.text))
 

@@ -25,7 +25,7 @@ TIMES = 3  # a load told instead is at most so many times the one told first, or
 MOST_CHOICES = 6
 SAME = 0.06
 ASKED = {"sets", "movement", "load_kg", "reps", "bodyweight_kg"}  # doubts that a value alone leaves
-MEANT_BY = {"load": "load_kg", "reps": "reps", "effort": "rpe"}  # an answer's words
+MEANT_BY = {"load": "load_kg", "reps": "reps", "effort": "rpe", "seconds": "hold_s"}  # an answer's words
 
 
 @dataclass(frozen=True)
@@ -43,6 +43,11 @@ class Change:
         return Reading(
             ("correction",), correction=Correction(self.field, self.was, self.now, self.movement, None, which)
         )
+
+
+def is_sure(change: Change, alone: ValueAlone) -> bool:
+    """Whether the one value that it can be is put right unasked: a load in place of a load, or with its unit."""
+    return change.field == "load_kg" and bool(change.was or alone.named or alone.value != int(alone.value))
 
 
 def is_left_open(reading: Reading) -> bool:
@@ -64,11 +69,12 @@ def changes(desk: Desk, alone: ValueAlone) -> list[Change]:
         return []
     found = list(_loads(desk, session.sets, alone)) if "load_kg" in alone.fields else []
     names = list(dict.fromkeys(work.movement for work in session.sets))
-    for name in names if "reps" in alone.fields else ():
-        reps = {work.reps for work in session.sets if work.movement == name}
-        was = next(iter(reps)) if len(reps) == 1 else None
-        if was is not None and alone.value <= TIMES * was:
-            found.append(Change("reps", name, was, alone.value))
+    for field in ("reps", "hold_s"):
+        for name in names if field in alone.fields else ():
+            told = {getattr(work, field) for work in session.sets if work.movement == name}
+            was = next(iter(told)) if len(told) == 1 else None
+            if was is not None and alone.value <= TIMES * was:
+                found.append(Change(field, name, was, alone.value))
     if "rpe" in alone.fields and len(names) == 1:
         found.append(Change("rpe", names[0], None, alone.value))
     as_told = [one for one in found if one.was is not None and abs(one.was - one.now) <= SAME]
@@ -139,7 +145,7 @@ def _label(desk: Desk, change: Change) -> str:
     if change.field == "load_kg":
         was, now = (say.load(one) for one in (change.was or 0.0, change.now))
         return say.say("choice-value-load", movement=movement, was=was, now=now)
-    if change.field == "reps":
+    if change.field in ("reps", "hold_s"):
         was, now = (say.number(one) for one in (change.was or 0.0, change.now))
-        return say.say("choice-value-reps", movement=movement, was=was, now=now)
+        return say.say(f"choice-value-{change.field}", movement=movement, was=was, now=now)
     return say.say("choice-value-effort", movement=movement, now=say.number(change.now))

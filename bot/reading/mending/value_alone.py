@@ -71,6 +71,6 @@ def _fields(value: float, kg: float, named: set[str], mark: str) -> tuple[str, .
         "load_kg": 0 < kg <= MOST_LOAD_KG and mark != "@",
         "reps": whole and 0 < value <= MOST_REPS and mark == "",
         "rpe": LEAST_EFFORT <= value <= MOST_EFFORT and value * 2 == int(value * 2) and mark != "+",
-        "hold_s": "hold_s" in named and whole and 0 < value <= MOST_HOLD_S,
+        "hold_s": whole and 0 < value <= MOST_HOLD_S and mark == "",
     }
     return tuple(name for name, possible in can_be.items() if possible and (not named or name in named))

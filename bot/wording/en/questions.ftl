@@ -25,6 +25,7 @@ ask-open-reps = How many reps was “{ $work }”? The effort helps: “5 @9”.
 ask-open-hold_s = How many seconds was “{ $work }”?
 choice-value-load = { $movement }: { $was } → { $now }
 choice-value-reps = { $movement }: { $was } → { $now } reps
+choice-value-hold_s = { $movement }: { $was } → { $now } s
 choice-value-effort = { $movement }: last set RPE { $now }
 choice-side-left = Left first
 choice-side-right = Right first

@@ -25,6 +25,7 @@ ask-open-reps = ¿Cuántas repeticiones fueron en «{ $work }»? El esfuerzo ayu
 ask-open-hold_s = ¿Cuántos segundos fueron en «{ $work }»?
 choice-value-load = { $movement }: { $was } → { $now }
 choice-value-reps = { $movement }: { $was } → { $now } reps
+choice-value-hold_s = { $movement }: { $was } → { $now } s
 choice-value-effort = { $movement }: última serie RPE { $now }
 choice-side-left = Primero izquierda
 choice-side-right = Primero derecha

@@ -104,6 +104,17 @@ def test_what_can_be_reps_or_effort_is_asked_about(chat):
     assert "last RPE 7" in chat.says("mira", None, "18:02", press="pull-ups: last set RPE 7")[-1]["text"]
 
 
+def test_seconds_of_a_hold_are_no_load(chat):
+    chat.answer("mira", "L-sit 3x20s", "18:00")
+    assert "L-sit: 20 → 25 s" in chat.says("mira", "that was 25", "18:01")[-1]["buttons"]
+    assert "L-sit 3×25 s" in chat.answer("mira", "seconds", "18:02")
+
+
+@pytest.mark.parametrize("words", ["ok see you tomorrow, 22.5", "cheers mate, 25 kg"])
+def test_a_number_that_looks_like_a_load_is_never_talk(chat, words):
+    assert "“2" in chat.answer("mira", words, "18:01")
+
+
 def test_reps_are_never_changed_unasked(chat):
     chat.answer("mira", "pull ups 5x3 +20", "18:00")
     assert chat.says("mira", "that was 4", "18:01")[-1]["buttons"] == ["pull-ups: 3 → 4 reps"]
