@@ -52,8 +52,9 @@ AFTER_CUT_S = 60.0
 DROP_EVERY = timedelta(seconds=10)
 TROUBLE_S = 2.0
 
-# What cannot be noted is tried again later, and so often in all: each time the person may get it once more.
-MOST_UNNOTED = 5
+# What fails in a way that nobody has foreseen, or cannot be noted, is tried again later, and so often in all: each time
+# the person may get it once more.
+MOST_UNFORESEEN = 5
 
 InThread = Callable[[Callable[[], T]], Awaitable[T]]
 Note = Callable[[Session, datetime], object]
@@ -222,6 +223,12 @@ class Delivery:
             metrics.SENT.labels("refused").inc()
             log.error("send refused", outgoing=turn.id)
             return lambda tx, now: outbox.give_up(tx, turn.id, why, now)
+        except Exception as error:
+            # Nobody has foreseen it: tried again, each time later, and in the end given up. Its text could quote the
+            # message, so only its kind is told.
+            metrics.SENT.labels("failed").inc()
+            log.error("send failed", outgoing=turn.id, error=type(error).__name__)
+            return _again_or_never(message, f"failed: {type(error).__name__}")
         metrics.SENT.labels("sent").inc()
         back = self._outage.succeeded()
         if back:
@@ -298,7 +305,7 @@ class Delivery:
                 self._mark_alone(outcome)
 
     def _mark_alone(self, outcome: Outcome) -> None:
-        for note in (outcome.note, _unnoted(outcome.message)):
+        for note in (outcome.note, _again_or_never(outcome.message, "outcome not noted")):
             try:
                 with self.store.transaction() as tx:
                     note(tx, self.clock.now())
@@ -309,12 +316,12 @@ class Delivery:
                 log.error("outcome not noted", outgoing=outcome.message.id, error=type(error).__name__)
 
 
-def _unnoted(message: Outgoing) -> Note:
-    """What is noted where the outcome itself cannot be: without any mark it would go out with every new claim."""
+def _again_or_never(message: Outgoing, why: str) -> Note:
+    """Tried again later or given up: without any mark it would go out with every new claim."""
     assert message.id is not None
     outgoing_id = message.id
-    if message.attempts + 1 >= MOST_UNNOTED:
-        return lambda tx, now: outbox.give_up(tx, outgoing_id, "outcome not noted", now)
+    if message.attempts + 1 >= MOST_UNFORESEEN:
+        return lambda tx, now: outbox.give_up(tx, outgoing_id, why, now)
     return _deferring(outgoing_id, _backoff(message.attempts))
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import tomllib
+import unicodedata
 from collections.abc import Mapping
 from datetime import date, datetime, time
 from pathlib import Path
@@ -46,7 +47,7 @@ def read_roster(path: Path) -> Roster:
     """Read and check a roster file.
 
     Raises:
-        RosterError: The file is missing, no TOML, or has an unknown key, a bad value or a handle twice.
+        RosterError: The file is missing, no TOML, or has an unknown key, a bad value, or a handle or name twice.
     """
     try:
         text = path.read_text(encoding="utf-8")
@@ -70,14 +71,29 @@ def parse_roster(text: str, name: str = "roster") -> Roster:
     found = [(table, _athlete(table)) for table in root.tables("athlete", ATHLETE_KEYS)]
     if not found and not problems:
         problems.append(f"{name}:1: athlete: no [[athlete]] is there")
-    seen: set[str] = set()
-    for table, athlete in found:
-        if athlete.handle in seen:
-            table.wrong("handle", f"{athlete.handle!r} is given twice")
-        seen.add(athlete.handle)
+    _told_apart(found)
     if problems:
         raise RosterError(problems)
     return Roster(coach, tuple(athlete for _, athlete in found))
+
+
+def _told_apart(found: list[tuple[_Table, RosterAthlete]]) -> None:
+    """Nobody has another's handle or name: the coach's orders and answers speak of people by either."""
+    handles: set[str] = set()
+    names: set[str] = set()
+    for table, athlete in found:
+        if athlete.handle and athlete.handle in handles:
+            table.wrong("handle", f"{athlete.handle!r} is given twice")
+        handles.add(athlete.handle)
+        name = _as_called(athlete.name)
+        if name and name in names:
+            table.wrong("name", f"{athlete.name!r} is given twice; orders speak of athletes by name")
+        names.add(name)
+
+
+def _as_called(name: str) -> str:
+    """A name as it is heard: without regard to capitals, spaces and the way its letters are written."""
+    return " ".join(unicodedata.normalize("NFKC", name).casefold().split())
 
 
 class _Table:

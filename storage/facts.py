@@ -140,6 +140,13 @@ def sessions(tx: Session, athlete_id: int) -> tuple[f.Session, ...]:
     return fact_queries.sessions_of(tx, [athlete_id]).get(athlete_id, ())
 
 
+def said_at(tx: Session, kind: str, fact_id: int) -> datetime | None:
+    """When a fact was told; None: there is none of that kind and id."""
+    c = BY_KIND[kind].table.c
+    found: datetime | None = run(tx, sa.select(c.said_at).where(c.id == fact_id)).scalar()
+    return found
+
+
 def mark_clip_seen(tx: Session, clip_id: int) -> None:
     """The coach has looked at it."""
     here = sa.update(clips).where(clips.c.id == clip_id).values(seen_by_coach=True)

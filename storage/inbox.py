@@ -45,7 +45,7 @@ IMPORTED = "import"  # the channel of old notes
 _ASIDE = "set_aside_because IS NOT NULL"
 _WHOLE = "text <> '' OR address <> ''"
 
-IncomingKind = Literal["text", "press", "clip", "member"]
+IncomingKind = Literal["text", "press", "clip", "member", "edit"]
 
 
 @dataclass(frozen=True)
@@ -66,7 +66,7 @@ class IncomingUpdate:
 
 
 class Incoming(Row, table=True):
-    """One message, press, clip or change of membership. Open until `handled_at`; a row that kept failing is set
+    """One message, press, clip, edit or change of membership. Open until `handled_at`; a row that kept failing is set
     aside, with the reason, and counts as handled. `turn_at`: its place in the order among people."""
 
     __table_args__ = (
@@ -158,7 +158,7 @@ def _without_floods_of_strangers(tx: Session, rows: list[dict[str, Any]], now: d
 
 
 def _hear_stranger(row: dict[str, Any], heard: Sequence[dict[str, Any]]) -> bool:
-    if row["kind"] == "member":
+    if row["kind"] in ("member", "edit"):
         return False
     since = row["sent_at"] - (timedelta(days=1) if _is_code(row) else STRANGER_HEARD)
     recent: int = sum(one["sent_at"] > since and _is_code(one) == _is_code(row) for one in heard)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import datetime, timedelta
 from functools import cache
 from typing import Any
 
@@ -12,6 +12,8 @@ from sqlmodel import Field, Index, Session
 from storage.database import NUMBERS_ONCE, BigId, Json, Row, insert_row, loose_all, run, table_of
 from storage.persons import Role, Someone, owned_by, owner_columns
 
+# A service's clock and ours differ a little, and it tells whole seconds only.
+CLOCKS_APART = timedelta(minutes=2)
 _ONE_ASK = sa.text("kind = 'ask' AND answered_at IS NULL AND expired_at IS NULL")
 
 
@@ -79,6 +81,21 @@ def open_questions(tx: Session, who: Someone, kind: str | None = None) -> list[Q
     """Open questions to a person, newest first."""
     values = {"wanted": who.id} | ({} if kind is None else {"of_kind": kind})
     return loose_all(Question, run(tx, _open_to(who.role, kind is not None), values).all())
+
+
+def stood_open(tx: Session, who: Someone, at: datetime, kind: str | None = None) -> list[Question]:
+    """The questions that words said at a moment can answer, newest first: asked by then, and open at that time.
+
+    A message can wait: what was asked meanwhile it did not know of, and what has lapsed since it may well mean.
+    """
+    mine = sa.select(questions).where(owned_by(questions, who), questions.c.answered_at.is_(None))
+    then = mine.where(
+        questions.c.asked_at <= at + CLOCKS_APART,
+        sa.or_(questions.c.expired_at.is_(None), questions.c.expired_at > at),
+    )
+    if kind is not None:
+        then = then.where(questions.c.kind == kind)
+    return loose_all(Question, run(tx, then.order_by(questions.c.id.desc())).all())
 
 
 def find(tx: Session, who: Someone, question_id: int) -> Question | None:

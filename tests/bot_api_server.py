@@ -75,6 +75,8 @@ class BotApiServer:
         self._http = HttpServer(self._serve)
         self._rates = limits.Rates()
         self._updates: list[tuple[float, dict[str, Any]]] = []
+        self._said: list[dict[str, Any]] = []  # messages, kept for edits of them
+        self._kinds: list[str] = []  # which updates are wanted; none named: all
         self._next_update = 500_000_000
         self._next_message = 1
         self._arrived = asyncio.Event()
@@ -101,6 +103,12 @@ class BotApiServer:
     def says(self, chat: int, text: str, **more: Any) -> int:
         """Someone writes; the update's id comes back. `more`: other fields of the message (video, caption)."""
         return self._update("message", self._message(chat, text=text, **more), chat)
+
+    def edits(self, chat: int, text: str) -> int:
+        """Someone edits the message they wrote last."""
+        wrote = [message for message in self._said if message["chat"]["id"] == chat]
+        message = wrote[-1] | {"text": text, "edit_date": int(self.now())}
+        return self._update("edited_message", message, chat)
 
     def sends_video(self, chat: int, file_id: str, caption: str) -> int:
         video = {"file_id": file_id, "file_unique_id": file_id, "width": 1, "height": 1, "duration": 9}
@@ -164,10 +172,15 @@ class BotApiServer:
         self._next_update += 1
         update = {"update_id": self._next_update, kind: content}
         self._updates.append((self.now(), update))
+        if kind == "message":
+            self._said.append(content)
         self._arrived.set()
-        if self._pusher is not None:
+        if self._pusher is not None and self._is_wanted(update):
             self._pusher.push(update, (chat, kind == "callback_query"))
         return self._next_update
+
+    def _is_wanted(self, update: dict[str, Any]) -> bool:
+        return not self._kinds or any(kind in update for kind in self._kinds)
 
     def _confirmed(self, update_id: int) -> None:
         self._updates = [(at, update) for at, update in self._updates if update["update_id"] != update_id]
@@ -229,11 +242,12 @@ class BotApiServer:
         if not re.fullmatch(r"[A-Za-z0-9_-]{0,256}", secret):
             raise limits.BadRequest("Bad Request: secret token contains unallowed characters")
         self.webhook = url
+        self._kinds = json.loads(request.fields.get("allowed_updates", "[]"))
         if self._pusher is None:
             parts = urlsplit(url)
             roots = self.replicas or [f"{parts.scheme}://{parts.netloc}"]
             self._pusher = Pusher(roots, parts.path, secret, self._confirmed)
-            for update in self.waiting():
+            for update in filter(self._is_wanted, self.waiting()):
                 self._pusher.push(update, _lane(update))
         return True
 
@@ -247,6 +261,7 @@ class BotApiServer:
     async def _do_getUpdates(self, request: Request) -> Answer | list[dict[str, Any]]:  # noqa: N802
         if self.webhook:
             return self._refuse("getUpdates", 409, "Conflict: can't use getUpdates method while webhook is active")
+        self._kinds = json.loads(request.fields.get("allowed_updates", "[]"))
         self._poll += 1
         mine, offset = self._poll, int(request.fields.get("offset", 0))
         limit, until = int(request.fields.get("limit", 100)), time.monotonic() + float(request.fields.get("timeout", 0))
@@ -266,7 +281,7 @@ class BotApiServer:
     def _alive(self, offset: int) -> list[dict[str, Any]]:
         def alive(at: float, update: dict[str, Any]) -> bool:
             lives = PRESS_LIVES_S if "callback_query" in update else UPDATE_LIVES_S
-            return update["update_id"] >= offset and self.now() - at < lives
+            return update["update_id"] >= offset and self.now() - at < lives and self._is_wanted(update)
 
         return [update for at, update in self._updates if alive(at, update)]
 

@@ -30,7 +30,7 @@ from storage.outbox import Outgoing
 os.environ.setdefault("PTB_TIMEDELTA", "true")
 
 CHANNEL = "telegram"
-KINDS = ["message", "callback_query", "my_chat_member"]
+KINDS = ["message", "edited_message", "callback_query", "my_chat_member"]
 CLIPS = ("video", "video_note", "animation")
 POLL_S = 25
 # A send that timed out while reading was often delivered: it is waited for longer, and tried again late.
@@ -146,7 +146,7 @@ def number_of(update: Any) -> int | None:
 
 
 def to_incoming(update: Any, now: datetime) -> IncomingUpdate | None:
-    """What an update, as JSON has it, says to us; None where it says nothing (a kind we don't take, a group, an edit).
+    """What an update, as JSON has it, says to us; None where it says nothing (a kind we don't take, a group).
 
     Raises:
         Unreadable: It should say something, and cannot be understood.
@@ -179,6 +179,8 @@ def _said(key: str, update: dict[str, Any], now: datetime) -> IncomingUpdate | N
         change = update["my_chat_member"]
         blocked = change["new_chat_member"]["status"] in ("kicked", "left")
         return IncomingUpdate(CHANNEL, key, _chat_of(change), "member", "", now, {"blocked": blocked})
+    if "edited_message" in update:
+        return _edited(key, update["edited_message"], now)
     message = update.get("message")
     if message is None or message["chat"]["type"] != "private":
         return None
@@ -191,6 +193,17 @@ def _said(key: str, update: dict[str, Any], now: datetime) -> IncomingUpdate | N
             return IncomingUpdate(CHANNEL, key, address, "clip", text, sent_at, media)
     text = _words(message.get("text", message.get("caption", "")))
     return IncomingUpdate(CHANNEL, key, address, "text", text[:LONGEST_KEPT], sent_at)
+
+
+def _edited(key: str, message: dict[str, Any], now: datetime) -> IncomingUpdate | None:
+    """That words were edited, and which message; not the words, since what was said first is what counts.
+
+    A place that moves on comes as an edit too, and says nothing.
+    """
+    if message["chat"]["type"] != "private" or not ("text" in message or "caption" in message):
+        return None
+    which = {"message": _whole(message["message_id"])}
+    return IncomingUpdate(CHANNEL, key, _chat_of(message), "edit", "", now, which)
 
 
 def _chat_of(message: dict[str, Any]) -> str:

@@ -43,10 +43,10 @@ def handle(desk: Desk, reading: Reading, text: str) -> list[str]:
 
 
 def _absent(desk: Desk, kind: str, reading: Reading) -> str:
-    start = reading.dates.start if reading.dates and reading.dates.start else desk.today
+    start = reading.dates.start if reading.dates and reading.dates.start else desk.said_on
     end = reading.dates.end if reading.dates else None
     fever = "fever" in reading.red_flags
-    begin(desk, Absence(kind, desk.today, start, end, fever))  # type: ignore[arg-type]
+    begin(desk, Absence(kind, desk.said_on, start, end, fever))  # type: ignore[arg-type]
     say = desk.say
     key = f"absence-{kind}-fever" if fever else f"absence-{kind}"
     until = say.say("absence-until", day=say.day(end)) if end else say.say("absence-open")
@@ -60,7 +60,7 @@ def begin(desk: Desk, absence: Absence) -> None:
     What the return had ended is closed with the day before it, and the return is taken back.
     """
     for back in desk.record.resumes:
-        if back.on < desk.today or absence.since > desk.today or back.fact is None:
+        if back.on < desk.said_on or absence.since > desk.said_on or back.fact is None:
             continue
         for earlier in desk.record.absences:
             over = earlier.until is not None and earlier.until < back.on
@@ -69,16 +69,16 @@ def begin(desk: Desk, absence: Absence) -> None:
             facts.withdraw(desk.tx, "absence", earlier.fact, desk.now)
             if earlier.since < back.on:
                 ended = replace(earlier, until=back.on - timedelta(days=1), fact=None)
-                facts.add(desk.tx, desk.id, ended, desk.said_by, desk.now, None)
+                facts.add(desk.tx, desk.id, ended, desk.said_by, desk.said_at, None)
         facts.withdraw(desk.tx, "resume", back.fact, desk.now)
         desk.forget()  # who said twice that they are back did not come back twice
     desk.add(absence)
 
 
 def _missed(desk: Desk, reading: Reading) -> str:
-    start = reading.dates.start if reading.dates and reading.dates.start else desk.today
+    start = reading.dates.start if reading.dates and reading.dates.start else desk.said_on
     end = reading.dates.end if reading.dates and reading.dates.end else start
-    desk.add(Absence("missed", desk.today, start, end))
+    desk.add(Absence("missed", desk.said_on, start, end))
     return f"{desk.say.say('absence-missed', day=desk.say.day(start))} {_next(desk)}".strip()
 
 
@@ -89,7 +89,7 @@ def _move(desk: Desk, reading: Reading) -> str:
     moved_from, moved_to = reading.dates.start, reading.dates.end
     if not desk.plan(moved_from).sets and not _was_planned(desk, moved_from):
         return say.say("move-nothing", day=say.day(moved_from))
-    desk.add(Move(desk.today, moved_from, moved_to))
+    desk.add(Move(desk.said_on, moved_from, moved_to))
     if desk.plan(moved_to).sets:
         return f"{say.say('move-done', since=say.day(moved_from), until=say.day(moved_to))} {_next(desk)}".strip()
     return f"{say.say('move-no-room', day=say.day(moved_to))} {_next(desk)}".strip()
@@ -102,7 +102,7 @@ def _was_planned(desk: Desk, day: date) -> bool:
 
 def _resume(desk: Desk) -> str:
     persons.update_athlete(desk.tx, desk.id, {"silenced": False})
-    desk.add(Resume(desk.today))
+    desk.add(Resume(desk.said_on))
     plant_next_plan(desk)
     return f"{desk.say.say('resume')} {_next(desk)}".strip()
 
@@ -117,12 +117,12 @@ def _stop(desk: Desk) -> str:
 
 
 def _equipment(desk: Desk, reading: Reading, text: str) -> str:
-    has = _what_is_left(History(desk.record, desk.today).equipment(desk.today), text)
+    has = _what_is_left(History(desk.record, desk.said_on).equipment(desk.said_on), text)
     say = desk.say
     if has is None:
         desk.tell_coach(desk.say_coach.say("equipment-for-coach", name=desk.person.name, text=text))
         return say.say("equipment-passed-on")
-    since = reading.dates.start if reading.dates and reading.dates.start else desk.today
+    since = reading.dates.start if reading.dates and reading.dates.start else desk.said_on
     desk.add(Equipment(since, has, reading.dates.end if reading.dates else None))
     shown = say.listed([say.say(f"equipment-{kind}") for kind in sorted(has)]) or say.say("equipment-nothing")
     until = until_in_words(reading.dates.end if reading.dates else None, say)

@@ -3,30 +3,37 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
-from datetime import date, datetime, time
+from dataclasses import dataclass, replace
+from datetime import date, time
 
-from bot.conversation import asking, open_sets, pain_anew, pains
-from bot.conversation.asking import context_of, read_by_plan
-from bot.conversation.desk import Desk
+from bot.conversation import asking, open_sets, pain_anew, pain_questions, said_instead
+from bot.conversation.desk import Buttons, Desk
 from bot.conversation.followups import told_on
+from bot.conversation.placing import context_of, read_by_plan
+from bot.reading.mending.value_alone import ValueAlone, value_alone
 from bot.reading.reading import Reading
 from storage import questions
 from storage.questions import Question
 
 NUMBER_ALONE = re.compile(r"\s*(\d{1,3}(?:[.,]\d{1,2})?)(?:\s*/\s*10)?\s*")
+DIGITS = re.compile(r"\d+(?:[.,]\d+)?")
+LOAD_IN_TALK = re.compile(r"(?<![\d.,:])(?:\+\s?\d|\d{1,3}(?:[.,](?:25|5|75)(?!\d)|\s?(?:kg|lbs?)\b))", re.IGNORECASE)
 MOST_PAIN = 10
+PAIN = pain_questions.QUESTION
 NUDGED = {"done": "done as planned", "missed": "missed today", "tomorrow": "move today to tomorrow"}
-EVENING = time(22)  # a nudge's button speaks of its day, whenever it is pressed
-COMPLETE = {asking.KIND: asking.completed, open_sets.KIND: open_sets.completed}
+EVENING = time(22)
+COMPLETE = {
+    asking.KIND: asking.completed,
+    open_sets.KIND: open_sets.completed,
+    said_instead.KIND: said_instead.completed,
+}
 
 
 @dataclass(frozen=True)
 class Said:
-    """Words, when they were said, and the question they answer where a button named it."""
+    """Words, and the question they answer where a button named it; when they were said, the desk knows."""
 
     text: str
-    at: datetime
     to: Question | None = None
 
 
@@ -36,9 +43,9 @@ class Understood:
 
     reading: Reading
     text: str
-    sent_at: datetime
     pain: Question | None
     completes: str | None = None  # the kind of question that these words answer
+    asks: tuple[str, Buttons] | None = None  # what is asked back at once, nothing being sure
 
 
 def number_alone(text: str) -> float | None:
@@ -46,18 +53,28 @@ def number_alone(text: str) -> float | None:
     return float(found[1].replace(",", ".")) if found else None
 
 
+def number_in(text: str) -> str:
+    """The number that a message is about, as written; the whole of it where it is one in letters."""
+    found = DIGITS.search(text)
+    return found[0] if found else text.strip()
+
+
 def understood(desk: Desk, said: Said) -> Understood | None:
     """The reading, of an earlier message where this one completes it. None: a number that answers nothing.
 
     A number alone answers what was asked last: for pain, for reps, or what an earlier message meant.
     """
-    pain = said.to if said.to is not None and said.to.kind == pains.QUESTION else pains.open_question(desk)
+    pain = said.to if said.to is not None and said.to.kind == PAIN else pain_questions.open_question(desk)
+    context = context_of(desk, desk.said_at)
+    alone = value_alone(said.text, context) if said.to is None else None
+    if alone is not None and pain is not None and _can_be_score(alone):
+        said = replace(said, text=alone.span)  # "ok 2", "thanks, 0"
     number = number_alone(said.text)
-    open_ones = questions.open_questions(desk.tx, desk.person) if said.to is None else [said.to]
+    open_ones = questions.stood_open(desk.tx, desk.person, desk.said_at) if said.to is None else [said.to]
     open_ones = [one for one in open_ones if one.kind in COMPLETE or (pain is not None and one.id == pain.id)]
-    to_pain = number is not None and number <= MOST_PAIN and any(one.kind == pains.QUESTION for one in open_ones)
+    to_pain = number is not None and number <= MOST_PAIN and any(one.kind == PAIN for one in open_ones)
     for question in open_ones:
-        if question.kind == pains.QUESTION:
+        if question.kind == PAIN:
             if number is not None and number <= MOST_PAIN:
                 break
             continue
@@ -67,45 +84,69 @@ def understood(desk: Desk, said: Said) -> Understood | None:
         if whole is not None:
             return Understood(*whole, pain, question.kind)
     else:
-        if number is not None:
+        if number is not None and alone is None:
             return None
     anew = pain_anew.put_right(desk, said.text) if number is None and said.to is None else None
     if anew is not None:
-        return Understood(anew, said.text, said.at, None)
-    reading = read_by_plan(desk, said.text, context_of(desk, said.at))
+        return Understood(anew, said.text, None)
+    reading = read_by_plan(desk, said.text, context)
+    if alone is not None and said_instead.is_left_open(reading):
+        return _value(desk, said, alone, reading, pain)
+    if reading.intents == ("smalltalk",) and LOAD_IN_TALK.search(said.text):
+        return None  # "see you tomorrow, 22.5": a number that looks like a load is never talk
     if pain is not None and "score" in pain.data and not reading.pain and not reading.sets:
         # The place of a score was asked for: a place alone is no pain until the score stands beside it.
-        placed = read_by_plan(desk, f"{said.text} {pain.data['score']:g}/10", context_of(desk, said.at))
+        placed = read_by_plan(desk, f"{said.text} {pain.data['score']:g}/10", context)
         reading = placed if any(one.site is not None for one in placed.pain) else reading
     if pain is None and len(said.text.split()) == 1 and any(one.site is None and one.score for one in reading.pain):
         return None  # a number in letters
-    return Understood(reading, said.text, said.at, pain)
+    return Understood(reading, said.text, pain)
 
 
-def pressed(desk: Desk, data: str, at: datetime) -> Said | None:
+def _can_be_score(alone: ValueAlone) -> bool:
+    return alone.value <= MOST_PAIN and not alone.puts_right and not alone.named
+
+
+def _value(desk: Desk, said: Said, alone: ValueAlone, reading: Reading, pain: Question | None) -> Understood | None:
+    """A value and nothing else of weight: of the last report where it fits there; None: it is of nothing known."""
+    found = said_instead.changes(desk, alone)
+    settled = reading.correction is not None or bool(reading.sets)  # by the words or by the movement told last
+    if settled and (not found or (reading.ask and len({one.movement for one in found}) == 1)):
+        return Understood(reading, said.text, pain)
+    if not found:
+        return None
+    if len(found) == 1 and said_instead.is_sure(found[0], alone) and number_alone(said.text) is None:
+        return Understood(replace(found[0].reading, language=reading.language), said.text, pain)
+    return Understood(reading, said.text, pain, asks=said_instead.ask(desk, alone, found, said.text))
+
+
+def pressed(desk: Desk, data: str) -> Said | None:
     """The words a button stands for: "q:17:3" is 3 to question 17. None: forged, or its time is over."""
     kind, _, rest = data.partition(":")
     which, _, words = rest.partition(":")
     if kind == "q" and which.isdecimal() and len(which) < 18:
         question = questions.find(desk.tx, desk.person, int(which))
-        return Said(words, at, question) if question is not None and _answerable(desk, question) else None
+        return Said(words, question) if question is not None and _answerable(desk, question) else None
     if kind == "n" and words in NUDGED:
-        return _nudged(desk, which, words, at)
+        return _nudged(desk, which, words)
     return None
 
 
 def _answerable(desk: Desk, question: Question) -> bool:
-    if question.kind == pains.QUESTION:
-        return desk.now - question.asked_at <= pains.ANSWERABLE
+    if question.kind == PAIN:
+        return desk.said_at - question.asked_at <= pain_questions.ANSWERABLE
     return question.answered_at is None and question.expired_at is None
 
 
-def _nudged(desk: Desk, day: str, words: str, at: datetime) -> Said | None:
+def _nudged(desk: Desk, day: str, words: str) -> Said | None:
+    """A nudge's button is said on its day, whenever it is pressed."""
     try:
         asked_on = date.fromisoformat(day)
     except ValueError:
         return None
-    over = asked_on < desk.today and words == "tomorrow"
-    if over or asked_on > desk.today or told_on(desk, asked_on):
+    over = asked_on < desk.said_on and words == "tomorrow"
+    if over or asked_on > desk.said_on or told_on(desk, asked_on):
         return None
-    return Said(NUDGED[words], at if asked_on == desk.today else desk.moment(asked_on, EVENING))
+    if asked_on != desk.said_on:
+        desk.said_at = desk.moment(asked_on, EVENING)
+    return Said(NUDGED[words])

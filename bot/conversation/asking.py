@@ -3,25 +3,20 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
-from datetime import date, datetime, timedelta
+from datetime import datetime, timedelta
 
-from bot.conversation import followups
+from bot.conversation import followups, told_anew
 from bot.conversation.desk import Buttons, Desk
-from bot.conversation.followups import Placed
-from bot.conversation.reports import trained
-from bot.reading import complete, read
-from bot.reading.reading import Ask, Context, Reading
+from bot.conversation.placing import context_of, placed
+from bot.reading import complete
+from bot.reading.reading import Ask, Reading
 from bot.wording import Wording
 from planner import movements
-from planner.facts import PlannedSet
 from storage import facts, questions
-from storage.rules import nicknames_of
 
 KIND = "ask"
 EXPIRED = "ask_expired"
 PATIENCE = timedelta(days=1)
-SHORT, LATE_DAYS = 300, 3
 EITHER = ("reps", "load_kg")
 EFFORTS = ("7", "8", "9", "10")
 MIN_STEM, MOST_CHOICES = 5, 6
@@ -29,67 +24,11 @@ MOST_REPS, MOST_LOAD = 100, 200  # common practice; more is a slip of the thumb
 MOST_ADDED = 150  # kilograms hung from the body; common practice
 # What is asked first: without the movement or the sets nothing can be used, an effort is the least of it.
 WEIGHT = (
-    "movement sets reps load_kg assist_kg hold_s performed_on side rom bodyweight_kg score pain dates correction rpe"
+    "movement sets reps load_kg assist_kg hold_s performed_on side rom bodyweight_kg score pain dates field rpe"
 ).split()
 
 
-def context_of(desk: Desk, sent_at: datetime) -> Context:
-    """What the reader may know beside the text."""
-    return Context(
-        sent_at=sent_at,
-        timezone=desk.zone,
-        unit="lb" if desk.athlete.unit == "lb" else "kg",
-        language=desk.athlete.language,
-        bodyweight_kg=desk.review.bodyweight_kg,
-        today=_planned(desk, _day_of(desk, sent_at)),
-        nicknames=nicknames_of(desk.tx, desk.coach.id),
-    )
-
-
-def _day_of(desk: Desk, sent_at: datetime) -> date:
-    """The day that a message without a date speaks of: before four in the morning it is still yesterday."""
-    return (sent_at.astimezone(desk.zone) - timedelta(hours=4)).date()
-
-
-def _planned(desk: Desk, day: date) -> tuple[PlannedSet, ...] | None:
-    sent = desk.record.sent_by_day.get(day)
-    return sent.sets if sent is not None and sent.sets else None
-
-
-def read_by_plan(desk: Desk, text: str, context: Context) -> Reading:
-    """Read a message against the plan that it speaks of: its day's, or on a day off the newest one not told of."""
-    return _placed(desk, text, context).reading
-
-
-def _placed(desk: Desk, text: str, context: Context, but_by: int | None = None) -> Placed:
-    """As `read_by_plan`, with what it was read against. `but_by`: a message whose own reports do not count."""
-    by_day = Placed(read(text, context), context)
-    told = followups.told_on(desk, _day_of(desk, context.sent_at), but_by)
-    if told:
-        return followups.beside(by_day.reading, told, text, context)
-    day = by_day.reading.performed_on
-    if day is not None and day != _day_of(desk, context.sent_at) and _planned(desk, day) is not None:
-        other = replace(context, today=_planned(desk, day))
-        return Placed(read(text, other), other)
-    if context.today is None and not by_day.reading.sets and len(text) <= SHORT:
-        open_plan = _not_told_of(desk, _day_of(desk, context.sent_at))
-        if open_plan is not None:
-            late = Placed(read(text, replace(context, today=open_plan)), replace(context, today=open_plan))
-            return late if late.reading.sets else by_day
-    return by_day
-
-
-def _not_told_of(desk: Desk, day: date) -> tuple[PlannedSet, ...] | None:
-    """The plan of the last days that no report answers."""
-    for before in range(1, LATE_DAYS + 1):
-        planned = _planned(desk, day - timedelta(days=before))
-        if planned is not None:
-            told = any(one.on >= day - timedelta(days=before) and trained(one) for one in desk.record.sessions)
-            return None if told else planned
-    return None
-
-
-def ask(desk: Desk, reading: Reading, text: str, sent_at: datetime) -> tuple[str, Buttons]:
+def ask(desk: Desk, reading: Reading, text: str) -> tuple[str, Buttons]:
     """The one question and its buttons, noted as open; it falls to the coach after a day."""
     doubt = most_important(reading)
     say = desk.say
@@ -110,7 +49,7 @@ def ask(desk: Desk, reading: Reading, text: str, sent_at: datetime) -> tuple[str
         about=doubt.about,
         span=doubt.span,
         cause=desk.cause,
-        data={"sent_at": sent_at.isoformat()},
+        data={"sent_at": desk.said_at.isoformat()},
     )
     plant_expiry(desk)
     return question, [(label, f"q:{asked}:{words}") for label, words in _choices(desk, doubt, reading)]
@@ -139,6 +78,7 @@ def _choices(desk: Desk, doubt: Ask, reading: Reading) -> Buttons:
         "rom": ("full", "lower", "upper"),
         "reps": ("reps", "load"),
         "load_kg": ("reps", "load"),
+        "field": ("reps", "load"),
     }.get(doubt.about, ())
     if _beyond_belief(doubt):
         return []
@@ -193,15 +133,21 @@ def _as_text(choice: str) -> str:
     return {"full": "full range", "lower": "lower half", "upper": "upper half", "load": "weight"}.get(choice, choice)
 
 
-def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Reading, str, datetime] | None:
-    """The earlier message with this answer in it, its text and moment; None where this is no answer to it.
+def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Reading, str] | None:
+    """The earlier message with this answer in it, and its text; None where this is no answer to it.
 
-    The facts of the sure part are taken back: the whole report is written down again.
+    It is said when the earlier message was. The facts of the sure part are taken back: the whole report is written
+    down again.
     """
     if question.about is None:
         return None
     sent_at = datetime.fromisoformat(question.data["sent_at"])
-    earlier = _placed(desk, question.text, context_of(desk, sent_at), question.cause)
+    earlier = placed(desk, question.text, context_of(desk, sent_at), question.cause)
+    if earlier.mends or "correction" in earlier.reading.intents:
+        anew = told_anew.in_place_of_old(desk, answer, earlier.reading.performed_on)
+        if anew is not None:
+            _answered(desk, question)
+            return anew, answer
     doubt = Ask(question.about, question.span or "")
     whole: Reading | None = earlier.reading
     if earlier.mends and doubt.about == "reps" and (filled := followups.filled(earlier.reading, answer)) is not None:
@@ -210,9 +156,15 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
         whole = complete(question.text, earlier.reading, doubt, answer, earlier.context)
     if whole is None:
         return None
+    _answered(desk, question)
+    desk.said_at = sent_at
+    return earlier.again(whole).reading, question.text
+
+
+def _answered(desk: Desk, question: questions.Question) -> None:
+    """It is settled, and what the sure part of its message brought is taken back: it is told whole now."""
     assert question.id is not None
     questions.close(desk.tx, question.id, desk.now)
     if question.cause is not None:
         facts.withdraw_caused_by(desk.tx, desk.id, question.cause, desk.now)
         desk.forget()
-    return earlier.again(whole).reading, question.text, sent_at

@@ -14,6 +14,7 @@ from bot.conversation import (
     asking,
     mending,
     open_sets,
+    pain_questions,
     pain_sides,
     pains,
     passing_on,
@@ -27,7 +28,6 @@ from bot.conversation.desk import Buttons, Desk
 from bot.conversation.eccentrics import asks_for_eccentrics, refuse
 from bot.conversation.moments import plant_after_report
 from bot.conversation.reasons import reason_in_words
-from bot.reading.reading import Reading
 from planner.facts import Session
 from planner.plan import DayPlan
 from storage.inbox import Incoming
@@ -44,22 +44,22 @@ def handle(desk: Desk, incoming: Incoming) -> None:
     if incoming.kind == "clip":
         desk.tell(passing_on.clip(desk, incoming.text, incoming.data.get("media")))
         if incoming.text.strip():
-            _text(desk, Said(incoming.text, incoming.sent_at), quiet=True)
+            _text(desk, Said(incoming.text), quiet=True)
         alerts.send_new(desk)
         return
     pressed = str(incoming.data.get("data", "")) if incoming.kind == "press" else None
-    if privacy.handle(desk, incoming.text, pressed, incoming.sent_at):
+    if privacy.handle(desk, incoming.text, pressed):
         return
-    said = Said(incoming.text, incoming.sent_at)
+    said = Said(incoming.text)
     if pressed is not None:
-        found = answers.pressed(desk, pressed, incoming.sent_at)
+        found = answers.pressed(desk, pressed)
         if found is None:
             log.warning("press refused", incoming=incoming.id, athlete=desk.id)
             desk.tell(desk.say.say("press-unknown"))
             return
         said = found
-    if said.to is not None and said.text == pains.MORE:
-        pains.ask_more(desk, said.to)
+    if said.to is not None and said.text == pain_questions.MORE:
+        pain_questions.ask_more(desk, said.to)
         return
     if not said.text.strip():
         desk.tell(desk.say.say("empty"))
@@ -75,7 +75,11 @@ def _text(desk: Desk, said: Said, quiet: bool = False) -> None:
         said = replace(said, text=said.text[:LONGEST_READ])
     found = answers.understood(desk, said)
     if found is None:
-        desk.tell(desk.say.say("number-alone", number=said.text.strip()))
+        desk.tell(desk.say.say("number-alone", number=answers.number_in(said.text)))
+        return
+    if found.asks is not None:
+        question, buttons = found.asks
+        desk.tell(question, buttons=buttons)
         return
     if quiet:
         # A caption says what a clip shows; what is unclear in it is not worth a question.
@@ -134,7 +138,7 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     if "plan_today" in intents:
         # "Can't make Friday, what's on today?" names a day that is not asked about.
         plain = not (sessions or intents & ABSENT)
-        shown, plan = plans.asked(desk, text, found.sent_at) if plain else plans.today(desk)
+        shown, plan = plans.asked(desk, text) if plain else plans.today(desk)
         parts.append(shown)
     if "plan_week" in intents:
         parts.append(plans.week(desk, say))
@@ -156,29 +160,21 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
         parts.append(passing_on.to_coach(desk, text))
     buttons: Buttons = []
     if reading.ask:
-        question, buttons = asking.ask(desk, reading, text, found.sent_at)
+        question, buttons = asking.ask(desk, reading, text)
         parts.append(question)
     elif left and reading.performed_on is not None:
         # "Done as planned" where the plan left the reps open: nothing is written down for them unasked.
-        parts.append(open_sets.ask(desk, left, reading.performed_on, text, found.sent_at))
-    elif not alarm and (score := pains.ask_score(desk, felt)) is not None:
+        parts.append(open_sets.ask(desk, left, reading.performed_on, text))
+    elif not alarm and (score := pain_questions.ask_score(desk, felt)) is not None:
         question, buttons = score
         parts.append(question)
-    elif not alarm and (where := pains.ask_place(desk, felt)) is not None:
+    elif not alarm and (where := pain_questions.ask_place(desk, felt)) is not None:
         question, buttons = where
         parts.append(question)
-    elif sessions and _pain_to_ask(desk, reading, sessions):
-        question, buttons = pains.ask_after(desk, sessions[-1].on)
+    elif sessions and (after := pain_questions.ask_of_session(desk, reading, sessions)) is not None:
+        question, buttons = after
         parts.append(question)
     if plan is None and intents & ABSENT:
         plan = plans.withdrawn(desk)
     if parts:
         desk.tell("\n\n".join(part for part in parts if part), plan=plan, buttons=buttons)
-
-
-def _pain_to_ask(desk: Desk, reading: Reading, sessions: list[Session]) -> bool:
-    """Asked after today's session where nothing was said of pain; yesterday's was asked for this morning."""
-    on = sessions[-1].on
-    late = on >= desk.today or (desk.local.hour < 4 and (desk.today - on).days <= 1)
-    said = reading.pain or reading.red_flags or pains.is_asked_after(desk, on)
-    return bool(sessions[-1].sets) and late and not said

@@ -90,6 +90,9 @@ class Desk:
     _athlete: persons.Athlete | None
     person: Person
     coach: Person
+    # When the words that are acted upon were said, by their channel: a message can wait, and an answer completes an
+    # earlier one. All that is told is dated by this; what is planned, sent and asked goes by the real `now`.
+    said_at: datetime
     cause: int | None = None  # the inbox row that is being handled
     said_by: SaidBy = "athlete"
     _record: Record | None = field(default=None, repr=False)
@@ -97,14 +100,23 @@ class Desk:
     _review: Review | None = field(default=None, repr=False)
 
     @classmethod
-    def of(cls, mail: Mail, athlete_id: int, cause: int | None = None, said_by: SaidBy = "athlete") -> Desk:
+    def of(
+        cls,
+        mail: Mail,
+        athlete_id: int,
+        cause: int | None = None,
+        said_by: SaidBy = "athlete",
+        said_at: datetime | None = None,
+    ) -> Desk:
+        """`said_at`: when the message was sent that is handled; None: nobody's words are."""
+        at = min(said_at or mail.now, mail.now)  # a service's clock may run ahead of ours
         ready: Desk | None = mail.tx.info.get("desks", {}).get(athlete_id)
         if ready is not None:
-            ready.mail, ready.cause, ready.said_by = mail, cause, said_by
+            ready.mail, ready.cause, ready.said_by, ready.said_at = mail, cause, said_by, at
             return ready
         row = persons.athlete(mail.tx, athlete_id)
         coach = persons.person_of(persons.coach(mail.tx, row.coach_id))
-        return cls(mail, row, persons.person_of(row), coach, cause, said_by)
+        return cls(mail, row, persons.person_of(row), coach, at, cause, said_by)
 
     @classmethod
     def have_at_hand(cls, tx: Session, athlete_ids: Sequence[int], now: datetime) -> None:
@@ -116,7 +128,12 @@ class Desk:
         mail = Mail(tx, now, "")
         tx.info["desks"] = {
             athlete_id: cls(
-                mail, row, persons.person_of(row), persons.person_of(coaches[row.coach_id]), _record=known[athlete_id]
+                mail,
+                row,
+                persons.person_of(row),
+                persons.person_of(coaches[row.coach_id]),
+                now,
+                _record=known[athlete_id],
             )
             for athlete_id, row in rows.items()
         }
@@ -144,12 +161,13 @@ class Desk:
         return ZoneInfo(self.athlete.timezone)
 
     @property
-    def local(self) -> datetime:
-        return self.now.astimezone(self.zone)
+    def today(self) -> date:
+        return self.now.astimezone(self.zone).date()
 
     @property
-    def today(self) -> date:
-        return self.local.date()
+    def said_on(self) -> date:
+        """The calendar day, where the athlete is, on which the words that are acted upon were said."""
+        return self.said_at.astimezone(self.zone).date()
 
     @property
     def say(self) -> Wording:
@@ -189,9 +207,9 @@ class Desk:
         """The plans of `days` days from today."""
         return [self.plan(self.today + timedelta(ahead)) for ahead in range(days)]
 
-    def add(self, fact: Fact, said_at: datetime | None = None, **more: Any) -> int:
+    def add(self, fact: Fact, **more: Any) -> int:
         """Add a fact; what is known is known anew."""
-        made = facts.add(self.tx, self.id, fact, self.said_by, said_at or self.now, self.cause, **more)
+        made = facts.add(self.tx, self.id, fact, self.said_by, self.said_at, self.cause, **more)
         self.forget()
         return made
 

@@ -10,6 +10,8 @@ from bot.conversation.desk import Desk
 from bot.conversation.words import phrases
 from bot.reading import read
 from bot.reading.little import little
+from bot.reading.mending.fields import NEAR_BODY
+from bot.reading.mending.value_alone import value_alone
 from bot.reading.message import read_message
 from bot.reading.movements import find_movements
 from bot.reading.reading import Context, Reading, SetRead
@@ -200,7 +202,7 @@ def filled(reading: Reading, answer: str) -> Reading | None:
 
 def _load_alone(told: list[Session], alone: Reading, text: str, context: Context) -> Placed | None:
     """ "With 20 kg", of the report before: the load of its main work."""
-    if alone.sets or alone.pain or len(text.split()) > MOST_WORDS:
+    if alone.sets or alone.pain or len(text.split()) > MOST_WORDS or not _is_load(text, context):
         return None
     parts = _parts(context.today or ())
     main = [work.movement for work in told[-1].sets if parts.get(work.movement, "main") == "main"]
@@ -212,6 +214,13 @@ def _last_of(told: list[Session], movement: str) -> tuple[WorkSet, ...]:
     """The sets of a movement in the last report that has it."""
     sets = next((one.sets for one in reversed(told) if any(work.movement == movement for work in one.sets)), ())
     return tuple(work for work in sets if work.movement == movement)
+
+
+def _is_load(text: str, context: Context) -> bool:
+    """Whether a message is a load and small words: "see you at 18" is none, nor is what somebody weighs."""
+    said, body = value_alone(text, context), context.bodyweight_kg
+    of_body = said is not None and body is not None and abs(said.kg - body) <= NEAR_BODY * body
+    return said is not None and "load_kg" in said.fields and not of_body
 
 
 def _against(last: tuple[WorkSet, ...], words: str, context: Context, *, same_reps: bool = False) -> Placed | None:

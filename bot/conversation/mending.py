@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Set
+from collections.abc import Sequence, Set
 from dataclasses import replace
 from datetime import date
 from typing import Any
 
-from bot.conversation import asking, open_sets
+from bot.conversation import asking, open_sets, said_instead
 from bot.conversation.desk import Desk
 from bot.conversation.reports import known_sets
 from bot.reading.reading import Correction, Reading
@@ -22,7 +22,8 @@ MOST = {"reps": 100, "load_kg": 300.0, "assist_kg": 150.0, "rpe": 10.0, "hold_s"
 
 def undo(desk: Desk) -> str:
     """Take back what the newest message brought."""
-    questions.expire(desk.tx, desk.person, asking.KIND, desk.now)  # what is taken back needs no answer
+    for kind in (asking.KIND, said_instead.KIND):
+        questions.expire(desk.tx, desk.person, kind, desk.now)  # what is taken back needs no answer
     open_sets.close(desk)
     cause = facts.last_cause(desk.tx, desk.id)
     say = desk.say
@@ -46,12 +47,14 @@ def correct(desk: Desk, reading: Reading) -> str:
     change = reading.correction
     if change is not None and not _believable(change):
         return say.say("correct-beyond")
-    session = _meant(desk, reading)
-    if session is None or session.fact is None:
-        return say.say("correct-nothing")
     restated = [work for _, work in known_sets(reading)]
     if any((getattr(work, name) or 0) > most for work in restated for name, most in MOST.items() if name != "sets"):
         return say.say("correct-beyond")
+    if change is None and restated:
+        return _restate(desk, restated, reading.performed_on)
+    session = _meant(desk, reading)
+    if session is None or session.fact is None:
+        return say.say("correct-nothing")
     sets = _restated(session, restated) if restated else _changed(session, change, _warm_ups(desk, session))
     moved = reading.performed_on if change is not None and change.field == "performed_on" else None
     if moved is None and change is not None and change.field == "performed_on" and isinstance(change.now, str):
@@ -61,10 +64,48 @@ def correct(desk: Desk, reading: Reading) -> str:
     mended = replace(session, sets=sets if sets is not None else session.sets, on=moved or session.on)
     if mended.sets == session.sets and mended.on == session.on:
         return say.say("correct-same", day=say.day(session.on), work=done_in_words(session.sets, say))
-    facts.replace_session(desk.tx, session.fact, mended, desk.now, desk.cause)
+    facts.replace_session(desk.tx, session.fact, mended, desk.said_at, desk.cause)
     desk.forget()
-    key = "correct-done" if change is not None else "report-now-reads"
-    return say.say(key, day=say.day(mended.on), work=done_in_words(mended.sets, say))
+    return say.say("correct-done", day=say.day(mended.on), work=done_in_words(mended.sets, say))
+
+
+def _restate(desk: Desk, restated: list[WorkSet], on: date | None) -> str:
+    """Put the sets of a day's movements in the place of those told before, report by report."""
+    say, lines = desk.say, []
+    own: dict[int, list[WorkSet]] = {}
+    by_fact = {one.fact: one for one in desk.record.sessions if one.fact is not None and not one.is_test and one.sets}
+    for name in dict.fromkeys(work.movement for work in restated):
+        new = [work for work in restated if work.movement == name]
+        session = _of_movement([one for one in by_fact.values() if on in (None, one.on)] or [*by_fact.values()], new)
+        place = session.fact if session is not None else next(iter(own), None)
+        if place is not None:
+            own.setdefault(place, []).extend(new)
+    for place, sets in own.items():
+        before = by_fact[place]
+        mended = replace(before, sets=_restated(before, sets))
+        work, day = done_in_words(mended.sets, say), say.day(before.on)
+        if mended.sets == before.sets:
+            lines.append(say.say("correct-same", day=day, work=work))
+            continue
+        facts.replace_session(desk.tx, place, mended, desk.said_at, desk.cause)
+        names = {work.movement for work in sets}
+        was = [one for one in before.sets if one.movement in names]
+        lines.append(say.say("report-now-reads", day=day, work=work))
+        if [replace(one, rpe=None) for one in was] != [replace(one, rpe=None) for one in sets]:
+            lines.append(say.say("report-read-before", work=done_in_words(was, say)))
+    desk.forget()
+    return "\n".join(lines) if lines else say.say("correct-nothing")
+
+
+def _of_movement(reports: list[Session], new: list[WorkSet]) -> Session | None:
+    """The newest report of a movement; sooner the one whose sets have the same repetitions."""
+    having = [one for one in reports if any(work.movement == new[0].movement for work in one.sets)]
+    having.sort(key=lambda one: (_reps_of(one.sets, new[0].movement) == _reps_of(new, new[0].movement), one.fact or 0))
+    return having[-1] if having else None
+
+
+def _reps_of(sets: Sequence[WorkSet], movement: str) -> list[int | None]:
+    return [work.reps for work in sets if work.movement == movement]
 
 
 def _believable(change: Correction) -> bool:
@@ -82,9 +123,7 @@ def _meant(desk: Desk, reading: Reading) -> Session | None:
         reports = on_day or reports
     reports.sort(key=lambda one: one.fact or 0)
     if change is None:
-        names = {work.movement for _, work in known_sets(reading)}
-        own = [one for one in reports if names & {work.movement for work in one.sets}] if names else reports
-        return own[-1] if own else None
+        return reports[-1] if reports else None
     for one in reversed(reports):
         if any(_fits(work, change) for work in one.sets):
             return one

@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session as Tx
 
 from bot.clock import next_moment
-from bot.conversation import alerts, open_sets, pains, plans, privacy, reports, summary
+from bot.conversation import alerts, open_sets, pain_questions, plans, privacy, reports, summary
 from bot.conversation.answers import COMPLETE, NUDGED
 from bot.conversation.asking import EXPIRED
 from bot.conversation.desk import Desk, Mail
@@ -19,6 +19,7 @@ from storage import due, notes, outbox, persons, questions
 from storage.due import Due
 from storage.persons import Person, Who
 
+MORNING_LASTS = timedelta(hours=16)
 PLAN, PAIN_MORNING, NUDGE, SUMMARY = "plan", "pain_morning", "nudge", "summary"
 
 
@@ -64,8 +65,9 @@ def handle_due(tx: Tx, row: Due, now: datetime) -> None:
     elif desk.athlete.silenced or row.for_date < desk.today:
         return
     elif row.kind == PAIN_MORNING:
-        if not pains.answered_today(desk, "morning"):
-            pains.ask_morning(desk)
+        if not pain_questions.answered_today(desk, pain_questions.MORNING):
+            question, buttons = pain_questions.ask_morning(desk)
+            desk.tell(question, buttons=buttons, stale_after=desk.now + MORNING_LASTS)
     elif row.kind == NUDGE:
         _nudge(desk)
 

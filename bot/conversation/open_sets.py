@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date, datetime
 
-from bot.conversation.asking import context_of, plant_expiry
+from bot.conversation.asking import plant_expiry
 from bot.conversation.desk import Desk
+from bot.conversation.placing import context_of
 from bot.reading import complete, read
 from bot.reading.reading import Ask, Reading, SetRead
 from bot.wording.sets import set_in_words
@@ -27,7 +28,7 @@ def of(reading: Reading) -> tuple[SetRead, ...]:
     return tuple(one for one in known if one.reps is None and one.hold_s is None)
 
 
-def ask(desk: Desk, left: tuple[SetRead, ...], on: date, text: str, sent_at: datetime) -> str:
+def ask(desk: Desk, left: tuple[SetRead, ...], on: date, text: str) -> str:
     """The question for the first of them; the others are asked for in turn, and the coach hears of those left."""
     asked = tuple(_planned(one) for one in left)
     work = set_in_words(asked[0], desk.say)
@@ -42,13 +43,13 @@ def ask(desk: Desk, left: tuple[SetRead, ...], on: date, text: str, sent_at: dat
         about=about,
         span=work,
         cause=desk.cause,
-        data={"on": on.isoformat(), "sent_at": sent_at.isoformat(), "sets": planned_to_json(asked)},
+        data={"on": on.isoformat(), "sent_at": desk.said_at.isoformat(), "sets": planned_to_json(asked)},
     )
     plant_expiry(desk)
     return desk.say.say(f"ask-open-{about}", work=work)
 
 
-def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Reading, str, datetime] | None:
+def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Reading, str] | None:
     """The report of the set asked for, those still open behind it; None where the words are no answer to that."""
     sent_at = datetime.fromisoformat(question.data["sent_at"])
     context = replace(context_of(desk, sent_at), today=None)
@@ -65,7 +66,8 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     filled = replace(_open(first), reps=whole.sets[0].reps, hold_s=whole.sets[0].hold_s, rpe=whole.sets[0].rpe)
     on = date.fromisoformat(question.data["on"])
     sets = (filled, *(_open(one) for one in others))
-    return Reading(("report",), performed_on=on, sets=sets, language=whole.language), question.text, sent_at
+    desk.said_at = sent_at
+    return Reading(("report",), performed_on=on, sets=sets, language=whole.language), question.text
 
 
 def close(desk: Desk) -> None:

@@ -53,4 +53,4 @@ def _newest_alone(desk: Desk) -> PainAnswer | None:
     if len(brought) != 1 or brought[0][0] != "pain":
         return None
     found = next((one for one in desk.record.pain if one.fact == brought[0][1]), None)
-    return found if found is not None and desk.today - found.on <= FRESH else None
+    return found if found is not None and desk.said_on - found.on <= FRESH else None

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import cast
 
-from bot.conversation.asking import context_of
 from bot.conversation.desk import Desk
+from bot.conversation.placing import context_of
 from bot.reading.message import read_message
 from bot.reading.pain.words import body_words
 from bot.reading.reading import PainRead, Reading
@@ -22,7 +22,7 @@ def put_right(desk: Desk, reading: Reading, text: str) -> Reading:
     if not set(reading.intents) <= NOTHING or reading.ask or len(text.split()) > MOST_WORDS:
         return reading
     side = _side_named(desk, text)
-    last = max((one for one in desk.record.pain if one.on == desk.today), key=lambda one: one.fact or 0, default=None)
+    last = max((one for one in desk.record.pain if one.on == desk.said_on), key=lambda one: one.fact or 0, default=None)
     if side is None or last is None or last.side in (None, side) or last.fact is None or _is_known(desk, last, side):
         return reading
     facts.withdraw(desk.tx, "pain", last.fact, desk.now)
@@ -31,7 +31,7 @@ def put_right(desk: Desk, reading: Reading, text: str) -> Reading:
 
 
 def _side_named(desk: Desk, text: str) -> Side | None:
-    words = body_words(read_message(text, context_of(desk, desk.now)))
+    words = body_words(read_message(text, context_of(desk, desk.said_at)))
     named = set(words.sides.values()) if words is not None else set()
     return cast(Side, next(iter(named))) if named in ({"left"}, {"right"}) else None
 

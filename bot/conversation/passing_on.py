@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from bot.conversation.asking import context_of
 from bot.conversation.desk import Desk
+from bot.conversation.placing import context_of
 from bot.reading import read
 from planner import ladders
 from planner.facts import Clip, PlannedSet, Side
@@ -32,7 +32,7 @@ def to_athlete(desk: Desk, text: str) -> bool:
 def clip(desk: Desk, caption: str, media: str | None) -> str:
     """A clip goes to the coach with what it shows, and a button that says that it was looked at."""
     movement, side = _shows(desk, caption)
-    clip_id = desk.add(Clip(desk.today, movement, side, seen_by_coach=False), media=media)
+    clip_id = desk.add(Clip(desk.said_on, movement, side, seen_by_coach=False), media=media)
     say = desk.say_coach
     shown = say.movement(movement) if movement else "–"
     if movement and side:
@@ -54,7 +54,7 @@ def _shows(desk: Desk, caption: str) -> tuple[str | None, Side | None]:
     named = desk.say.movement(skill) if skill else ""
     # A family name ("archers") is the one of the rung, whatever the day.
     asked = tuple(PlannedSet(skill, "skill", 1, side=side) for side in SIDES) if skill else None
-    context = replace(context_of(desk, desk.now), today=asked)
+    context = replace(context_of(desk, desk.said_at), today=asked)
     # The reader names movement and side of sets, so the caption is given one where it has none.
     for words in (caption, f"{caption} {ONE_REP}", f"{named} {caption} {ONE_REP}") if caption.strip() else ():
         found = read(words, context).sets

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from datetime import datetime, timedelta
 from datetime import time as clock_time
+from datetime import timedelta
 
 from bot import metrics
-from bot.conversation.asking import context_of
 from bot.conversation.desk import Desk
+from bot.conversation.placing import context_of
 from bot.conversation.reasons import decisions_in_words, reason_in_words, unusual
 from bot.conversation.reports import trained
 from bot.reading.days.asked import day_asked
@@ -95,9 +95,9 @@ def today(desk: Desk) -> tuple[str, DayPlan]:
     return text, plan
 
 
-def asked(desk: Desk, text: str, sent_at: datetime) -> tuple[str, DayPlan]:
+def asked(desk: Desk, text: str) -> tuple[str, DayPlan]:
     """The plan of the day that a question names, within the week; else today's."""
-    day = day_asked(text, context_of(desk, sent_at))
+    day = day_asked(text, context_of(desk, desk.said_at))
     if day is None or not timedelta() < day - desk.today <= timedelta(WEEK_DAYS):
         return today(desk)
     plan = desk.plan(day)

@@ -51,10 +51,10 @@ def wanted(text: str) -> str | None:
     return "ask" if set(words) & set(known["ask"]) else None
 
 
-def handle(desk: Desk, text: str, pressed: str | None, sent_at: datetime) -> bool:
+def handle(desk: Desk, text: str, pressed: str | None) -> bool:
     """Answer a message or press about the athlete's data. False: it is about something else.
 
-    `sent_at`: aware; words that were written before the question came confirm nothing.
+    Words that were written before the question came confirm nothing.
     """
     if pressed in (CONFIRM, KEEP):
         _confirmed(desk) if pressed == CONFIRM and _open(desk) else _kept(desk)
@@ -64,7 +64,7 @@ def handle(desk: Desk, text: str, pressed: str | None, sent_at: datetime) -> boo
         hand_over(desk)
     elif kind == "erase" and _open(desk):
         asked = questions.open_question(desk.tx, desk.person, QUESTION)
-        if asked is not None and sent_at > asked.asked_at.replace(microsecond=0):
+        if asked is not None and desk.said_at > asked.asked_at.replace(microsecond=0):
             _confirmed(desk)
     elif kind == "erase":
         questions.ask(desk.tx, desk.person, QUESTION, desk.now)

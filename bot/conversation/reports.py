@@ -47,7 +47,7 @@ def sessions_of(reading: Reading, today: date) -> list[Session]:
 def store(desk: Desk, reading: Reading) -> list[Session]:
     """Add the facts of the training told of; a report that was sent before adds nothing."""
     new = []
-    for session in sessions_of(reading, desk.today):
+    for session in sessions_of(reading, desk.said_on):
         before = _told_before(desk, session)
         if before is None:
             desk.add(session)
@@ -55,11 +55,11 @@ def store(desk: Desk, reading: Reading) -> list[Session]:
             continue
         else:
             session = replace(session, sets=_with_efforts(before, session))
-            facts.replace_session(desk.tx, before.fact, session, desk.now, desk.cause)
+            facts.replace_session(desk.tx, before.fact, session, desk.said_at, desk.cause)
             desk.forget()
         new.append(session)
     if reading.bodyweight_kg is not None:
-        desk.add(Bodyweight(reading.performed_on or desk.today, reading.bodyweight_kg))
+        desk.add(Bodyweight(reading.performed_on or desk.said_on, reading.bodyweight_kg))
     return new
 
 

@@ -17,10 +17,13 @@ START = "/start"
 
 
 def handle(tx: Session, incoming: Incoming, person: Person | None, now: datetime) -> None:
-    """Answer one message, press, clip or change of membership, within the transaction `tx`."""
+    """Answer one message, press, clip, edit or change of membership, within the transaction `tx`."""
     mail = Mail(tx, now, f"incoming:{incoming.id}")
     if incoming.kind == "member":
         _membership(incoming, person, tx)
+        return
+    if incoming.kind == "edit":
+        _edited(mail, incoming, person)
         return
     code = _code(incoming)
     if code is not None:
@@ -30,7 +33,7 @@ def handle(tx: Session, incoming: Incoming, person: Person | None, now: datetime
     elif person.role == "coach":
         coach.handle(mail, person, incoming)
     else:
-        athlete.handle(Desk.of(mail, person.id, incoming.id), incoming)
+        athlete.handle(Desk.of(mail, person.id, incoming.id, said_at=incoming.sent_at), incoming)
 
 
 def tell_set_aside(tx: Session, incoming: Incoming, person: Person | None, now: datetime) -> None:
@@ -114,6 +117,15 @@ def _stranger(tx: Session, incoming: Incoming, now: datetime, key: str) -> None:
         tx,
         outbox.Outgoing(channel=incoming.channel, address=incoming.address, to="", text=text, cause=cause, due_at=now),
     )
+
+
+def _edited(mail: Mail, incoming: Incoming, person: Person | None) -> None:
+    """Edits are not read, which is said once a message: the words stand as they were first, and stay to be mended."""
+    if person is None:
+        return
+    key = "coach-edit-not-read" if person.role == "coach" else "edit-not-read"
+    cause = f"edit:{incoming.channel}:{incoming.address}:{incoming.data.get('message')}"
+    mail.post(person, wording_for(person.language).say(key), cause=cause)
 
 
 def _membership(incoming: Incoming, person: Person | None, tx: Session) -> None:

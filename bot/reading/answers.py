@@ -151,6 +151,11 @@ def _rewritten(text: str, earlier: Reading, ask: Ask, said: Message, names: set[
         if about == "reps" and kind == "reps" and _counts(ask.span, said):
             return put(f"{ask.span} {words[kind]}")
         return put(words[kind])
+    if about == "field":
+        # "4, not 5": of what is said behind it, where a correction has it
+        unit_of = {"reps": "reps", "load": said.context.unit, "effort": "rpe", "seconds": "s"}
+        unit_said = next((unit_of[name] for name in unit_of if name in names), None)
+        return put(f"{ask.span} {unit_said}") if unit_said is not None else put(answer) if numbers else None
     if about == "movement":
         if not find_movements(said) and "first" not in names:
             return None

@@ -4,7 +4,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 from sqlalchemy.exc import OperationalError
 
-from bot import delivery
+from bot import delivery, metrics
 from bot.channels.channel import Gone, Later, Moved, Refused
 from bot.clock import VirtualClock
 from bot.pacing import Window
@@ -243,6 +243,22 @@ async def test_a_message_that_is_refused_is_given_up_and_the_next_goes(post):
     post.owe("mira", "m")
     await post.rounds()
     assert post.phone.took == [("mira", "m")]
+    assert post.owed() is None
+
+
+async def test_what_nobody_has_foreseen_is_counted_tried_again_and_in_the_end_given_up(post):
+    def failed():
+        return metrics.REGISTRY.get_sample_value("slowrung_sends_total", {"outcome": "failed"}) or 0.0
+
+    before = failed()
+    post.phone.trouble["mira"] = [KeyError("a field")] * delivery.MOST_UNFORESEEN
+    post.owe("mira", "hello")
+    post.owe("tomas", "hello")
+    for _ in range(delivery.MOST_UNFORESEEN + 1):
+        await post.delivery.deliver_once()
+        post.clock.move_to(post.clock.now() + timedelta(hours=1))
+    assert failed() - before == delivery.MOST_UNFORESEEN
+    assert post.phone.took == [("tomas", "hello")]
     assert post.owed() is None
 
 

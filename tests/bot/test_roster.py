@@ -122,6 +122,23 @@ def test_a_handle_given_twice_names_the_second():
     assert caught.value.problems[0].startswith(f"roster:{len(ROSTER.splitlines()) + 2}: handle")
 
 
+@pytest.mark.parametrize("name", ["Mira", "mira", " MIRA  "])
+def test_a_name_given_twice_names_the_second(name):
+    again = ROSTER[ROSTER.index("[[athlete]]") :].replace('"mira"', '"other"').replace('"Mira"', f'"{name}"')
+    text = ROSTER + again
+    with pytest.raises(RosterError) as caught:
+        parse_roster(text)
+    (problem,) = caught.value.problems
+    line = text[: text.rindex("name =")].count("\n") + 1
+    assert problem.startswith(f"roster:{line}: name: ")
+    assert f"{name!r} is given twice" in problem
+
+
+def test_names_that_share_a_word_are_two_names():
+    text = ROSTER + ROSTER[ROSTER.index("[[athlete]]") :].replace('"mira"', '"other"').replace('"Mira"', '"Mira K."')
+    assert [one.name for one in parse_roster(text).athletes] == ["Mira", "Mira K."]
+
+
 def test_all_that_is_wrong_is_said_at_once():
     text = ROSTER.replace("screened = true", "screened = 1").replace("reps = 5", "reps = -5")
     with pytest.raises(RosterError) as caught:

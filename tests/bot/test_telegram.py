@@ -80,7 +80,7 @@ def test_what_is_no_update_is_called_unreadable(data):
         to_incoming(data, NOW)
 
 
-@pytest.mark.parametrize("data", [{"update_id": 1}, {"update_id": 1, "edited_message": {}}, {"update_id": 1, "x": 5}])
+@pytest.mark.parametrize("data", [{"update_id": 1}, {"update_id": 1, "poll": {}}, {"update_id": 1, "x": 5}])
 def test_a_kind_that_we_did_not_ask_for_says_nothing(data):
     assert to_incoming(data, NOW) is None
 
@@ -105,6 +105,16 @@ def test_a_message_keeps_its_words_its_hour_and_its_number():
 def test_a_clip_is_kept_by_the_services_id_of_it(kind):
     said = to_incoming({"update_id": 9, "message": _message(caption="top set", **{kind: {"file_id": "f1"}})}, NOW)
     assert (said.kind, said.text, said.data) == ("clip", "top set", {"media": "f1"})
+
+
+def test_an_edit_says_which_message_and_not_what():
+    said = to_incoming({"update_id": 9, "edited_message": _message(text="pull-ups 5x3 +22.5", edit_date=1)}, NOW)
+    assert (said.kind, said.text, said.data, said.sent_at) == ("edit", "", {"message": 1}, NOW)
+
+
+@pytest.mark.parametrize("content", [{"location": {}}, {"text": "hi", "chat": {"id": -5, "type": "group"}}], ids=repr)
+def test_a_place_that_moves_on_and_an_edit_in_a_group_say_nothing(content):
+    assert to_incoming({"update_id": 9, "edited_message": _message(**content)}, NOW) is None
 
 
 @pytest.mark.parametrize("presser", [{"id": 5_000_000_002}, {"id": "5000000001"}, {}, None])

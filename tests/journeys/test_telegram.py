@@ -6,7 +6,9 @@ import os
 import signal
 import subprocess
 import sys
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
+from zoneinfo import ZoneInfo
 
 import pytest
 
@@ -60,6 +62,36 @@ async def test_an_athletes_data_goes_out_as_files_and_is_not_kept_in_the_outbox(
         await until(lambda: len(files()) == 3)
         assert [one.text for one in files()] == ["my-page.txt", "everything.json", "tables.zip"]
         assert json.loads(files()[1].picture)["athlete"][0]["handle"] == "mira"
+    assert here.api.refused == []
+
+
+async def test_an_edit_changes_nothing_and_that_is_said_once_a_message(tmp_path):
+    async with town(tmp_path) as here, here.running():
+        here.everyone_is_here()
+        here.api.says(MIRA, "pull-ups 5x3 +20")
+        await until(lambda: here.reports_of("mira") == 1)
+        told = lambda: [text for text in here.api.texts(MIRA) if "don't read edits" in text]  # noqa: E731
+        here.api.edits(MIRA, "pull-ups 5x3 +22.5")
+        await until(lambda: len(told()) == 1)
+        here.api.edits(MIRA, "pull-ups 5x3 +22")
+        here.api.says(MIRA, "that was 22.5, not 20")
+        await until(lambda: any("now reads: pull-ups 5×3 +22.5 kg" in text for text in here.api.texts(MIRA)))
+        assert here.reports_of("mira") == 1
+        here.api.edits(MIRA, "that was 25, not 20")
+        await until(lambda: len(told()) == 2)
+        assert here.reports_of("mira") == 1
+    assert here.api.refused == []
+
+
+async def test_a_message_that_waited_a_day_at_the_service_tells_of_the_day_it_was_sent(tmp_path):
+    async with town(tmp_path) as here, here.running():
+        here.everyone_is_here()
+        sent = datetime.now(UTC) - timedelta(days=1)  # noqa: TID251  the journey's clock is the machine's
+        here.api.says(MIRA, "left elbow 3, bw 62.5", date=int(sent.timestamp()))
+        await until(lambda: here.record_of("mira").pain)
+        told, on = here.record_of("mira"), sent.astimezone(ZoneInfo("Europe/Zurich")).date()
+        assert [one.on for one in told.pain] == [on]
+        assert told.bodyweights[-1].on == on
     assert here.api.refused == []
 
 

@@ -9,6 +9,7 @@ coach-help =
     · „mira verschiebe donnerstag auf freitag“ · „wer hat sich nicht gemeldet“ · „sag allen: …“
     · „sag mira: …“ · „mira notiz: …“ · „einladung mira“ · „nenne archer auf ellbogenhöhe ALR“
     · „was wenn mira drei tage trainiert“, „was wenn mira die stufe 5 wochen hält“ – vom Fragen ändert sich nichts
+coach-edit-not-read = Änderungen an Nachrichten lese ich nicht: Es gilt, was zuerst dastand. Schreib die Anweisung neu.
 coach-unknown = Das habe ich nicht verstanden. „hilfe“ zeigt, was ich kenne.
 order-too-many = { $sets }×{ $reps } für { $name }: Das kann nicht gemeint sein, also ist nichts gesetzt.
 order-beyond = { $name } hat ein Maximum von etwa { $most }: { $load } liegt weit darüber, also ist nichts gesetzt.

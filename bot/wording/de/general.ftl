@@ -7,6 +7,7 @@ unknown = Darin habe ich nichts zum Aufschreiben gefunden. Sag mir, was du gemac
 number-alone = „{ $number }“ wovon? Ich habe gerade nichts gefragt. Sag mir, wozu das gehört: „Klimmzüge 5x3 +20“, „Ellbogen links 2/10“.
 empty = In der Nachricht standen keine Worte. Sag mir, was du gemacht hast, oder frag „Was steht heute an?“.
 too-long = Das war lang: Ich habe die ersten { $limit } Zeichen gelesen. Schick den Rest als eigene Nachricht.
+edit-not-read = Änderungen an Nachrichten lese ich nicht: Es gilt, was zuerst dastand. Berichtige es in einer neuen Nachricht, etwa „das waren 22,5, nicht 20“.
 press-unknown = Dieser Knopf gilt nicht mehr. Schreib es mir in Worten.
 one-at-a-time = Du schreibst schneller, als ich antworten kann. Ich lese und notiere jede Nachricht, eine nach der anderen; manche einfache Antwort lasse ich weg. Frag „Diese Woche?“, um zu sehen, wo du stehst.
 older-dropped = Ich konnte dich eine Weile nicht erreichen. Nachrichten, die inzwischen zu alt waren, sind weggefallen; was jetzt kommt, ist aktuell. Frag „Was steht heute an?“ nach dem Plan für heute.

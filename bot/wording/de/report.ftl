@@ -4,6 +4,7 @@ report-extras = Dazu: { $extras }.
 report-extras-alone = Notiert für { $day }: { $extras }.
 report-again = Diese Meldung ist schon notiert; nichts zählt doppelt.
 report-now-reads = Notiert, { $day } liest sich jetzt so: { $work }.
+report-read-before = Vorher: { $work }.
 next-kind = { " " }({ $kind })
 report-next = Als Nächstes, { $day }{ $kind }: { $work }.
 report-next-changed = Als Nächstes, { $day }{ $kind }: { $work }. Vor dieser Meldung: { $was }.

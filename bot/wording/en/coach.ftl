@@ -9,6 +9,7 @@ coach-help =
     · “mira move thursday to friday” · “who hasn't reported” · “tell everyone: …”
     · “tell mira: …” · “mira note: …” · “invite mira” · “call archers with low ring ALR”
     · “what if mira trains three days”, “what if mira holds rung 5 weeks” – nothing is changed by asking
+coach-edit-not-read = I don't read edits: what you wrote first stands. Write the order anew.
 coach-unknown = I did not understand that. “help” shows what I know.
 order-too-many = { $sets }×{ $reps } for { $name }: that cannot be meant, so nothing was set.
 order-beyond = { $name } has a maximum of about { $most }: { $load } is far beyond it, so nothing was set.

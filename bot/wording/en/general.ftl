@@ -7,6 +7,7 @@ unknown = I did not find anything to note in that. Tell me what you did (“pull
 number-alone = “{ $number }” of what? I asked nothing just now. Tell me what it belongs to: “pull-ups 5x3 +20”, “left elbow 2/10”.
 empty = That message had no words. Tell me what you did, or ask “what's today?”.
 too-long = That was long: I read the first { $limit } characters. Send the rest as another message.
+edit-not-read = I don't read edits: what you wrote first stands. Put it right in a new message, such as “that was 22.5, not 20”.
 press-unknown = That button no longer means anything. Write it in words instead.
 one-at-a-time = You are writing faster than I can answer. I read and note every message, one after the other; plain answers to some of them are left out. Ask “this week?” to see where you stand.
 older-dropped = I could not reach you for a while. Messages that had grown too old in the meantime were dropped; what comes now is current. Ask “what's today?” for today's plan.

@@ -4,6 +4,7 @@ report-extras = Also: { $extras }.
 report-extras-alone = Noted for { $day }: { $extras }.
 report-again = That report is already noted; nothing was counted twice.
 report-now-reads = Noted, { $day } now reads: { $work }.
+report-read-before = Before: { $work }.
 next-kind = { " " }({ $kind })
 report-next = Next, { $day }{ $kind }: { $work }.
 report-next-changed = Next, { $day }{ $kind }: { $work }. Before this report: { $was }.

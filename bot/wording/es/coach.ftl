@@ -9,6 +9,7 @@ coach-help =
     · «mira mueve jueves a viernes» · «quién no ha respondido» · «diles a todos: …»
     · «dile mira: …» · «mira nota: …» · «invitación mira» · «llama arqueras a la altura del codo ALR»
     · «qué pasa si mira entrena tres días», «qué pasa si mira mantiene escalón 5 semanas» – preguntar no cambia nada
+coach-edit-not-read = No leo mensajes editados: vale lo que escribiste primero. Escribe la orden de nuevo.
 coach-unknown = Eso no lo entendí. «ayuda» muestra lo que conozco.
 order-too-many = { $sets }×{ $reps } para { $name }: eso no puede ser, así que no he puesto nada.
 order-beyond = { $name } tiene un máximo de unos { $most }: { $load } queda muy por encima, así que no he puesto nada.

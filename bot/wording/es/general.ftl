@@ -7,6 +7,7 @@ unknown = No encontré nada que anotar ahí. Dime qué hiciste («dominadas 5x3 
 number-alone = ¿«{ $number }» de qué? Ahora mismo no te pregunté nada. Dime a qué se refiere: «dominadas 5x3 +20», «codo izquierdo 2/10».
 empty = Ese mensaje no tenía palabras. Dime qué hiciste o pregunta «¿qué toca hoy?».
 too-long = Era muy largo: leí los primeros { $limit } caracteres. Manda el resto en otro mensaje.
+edit-not-read = No leo mensajes editados: vale lo que escribiste primero. Corrígelo en un mensaje nuevo, por ejemplo «eran 22,5, no 20».
 press-unknown = Ese botón ya no vale. Escríbemelo con palabras.
 one-at-a-time = Escribes más rápido de lo que puedo responder. Leo y anoto cada mensaje, uno tras otro; algunas respuestas sencillas las dejo fuera. Pregunta «¿qué toca esta semana?» para ver cómo estás.
 older-dropped = No pude contactarte durante un tiempo. Los mensajes que entretanto quedaron viejos se descartaron; lo que llega ahora está al día. Pregunta «¿qué toca hoy?» para ver el plan de hoy.

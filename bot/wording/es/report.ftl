@@ -4,6 +4,7 @@ report-extras = Además: { $extras }.
 report-extras-alone = Anotado para el { $day }: { $extras }.
 report-again = Ese reporte ya está anotado; nada cuenta dos veces.
 report-now-reads = Anotado, el { $day } queda así: { $work }.
+report-read-before = Antes: { $work }.
 next-kind = { " " }({ $kind })
 report-next = Lo siguiente, { $day }{ $kind }: { $work }.
 report-next-changed = Lo siguiente, { $day }{ $kind }: { $work }. Antes de este reporte: { $was }.

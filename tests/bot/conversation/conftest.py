@@ -4,14 +4,16 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator
-from datetime import date, time
+from datetime import UTC, date, datetime, time
 from typing import Any
 
 import pytest
 
-from bot.channels.rehearsal import Rehearsal
+from bot import worker
+from bot.channels.rehearsal import CHANNEL, Rehearsal
 from planner.facts import Record, Weekly
-from storage import persons
+from storage import inbox, persons
+from storage.inbox import IncomingUpdate
 from storage.persons import all_coaches
 from storage.records import record
 from storage.roster import Roster, RosterAthlete, RosterCoach, RosterTest
@@ -66,6 +68,20 @@ class Chat:
         """The words that the sender gets back, what falls due on the way left out."""
         self.waits_until(at, day)
         return "\n".join(one["text"] for one in self.says(who, text, at, day) if one["to"] == who)
+
+    def waited(self, who: str, text: str, sent: str, handled: str, **more: Any) -> str:
+        """A message that was sent while nobody was there, and handled at a later moment ("2027-01-05T09:00"): the words
+        that the sender gets back."""
+        moments = [datetime.fromisoformat(f"{one}:00{OFFSET}").astimezone(UTC) for one in (sent, handled)]
+        self.waits_until(handled[11:], handled[:10])
+        key = f"waited#{sent}#{text}"
+        update = IncomingUpdate(CHANNEL, key, who, more.pop("kind", "text"), text, moments[0], more)
+        with self.store.transaction() as tx:
+            inbox.accept(tx, [update], moments[1])
+        worker.handle_all(self.store, moments[1])
+        answers = list(self._rehearsal._deliver())
+        self.heard += answers
+        return "\n".join(one["text"] for one in answers if one["to"] == who)
 
     def to_coach(self) -> list[dict[str, Any]]:
         return [one for one in self.heard if one["to"] == "coach"]

@@ -149,3 +149,17 @@ def test_who_asks_to_train_while_stopped_is_told_of_the_stop(chat):
 
     assert "stopped" in chat.answer("mira", "can I train?", "09:05")
     assert chat.answer("mira", "thanks", "09:06") == "👍"
+
+
+@pytest.mark.parametrize(
+    ("said_at", "asked"), [("08:00", True), ("17:50", False), ("18:00", False)], ids=["before", "with it", "at once"]
+)
+def test_a_score_without_a_time_said_long_before_the_session_is_not_of_it(chat, said_at, asked):
+    chat.answer("mira", "left elbow 2/10", said_at)
+    assert ("Any pain in or after" in chat.answer("mira", "pull ups 5x3 +20", "18:00")) is asked
+
+
+def test_a_score_said_after_the_report_is_of_the_session(chat):
+    chat.answer("mira", "pull ups 5x3 +20", "18:00")
+    chat.answer("mira", "left elbow 2/10", "18:30")
+    assert "Any pain in or after" not in chat.answer("mira", "dips 3x8", "18:40")

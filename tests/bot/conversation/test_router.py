@@ -65,3 +65,10 @@ def test_forged_buttons_are_refused(chat):
         assert len(answers) <= 1
 
     assert not chat.record().orders
+
+
+@pytest.mark.parametrize(("who", "words"), [("mira", "that was 22.5, not 20"), ("coach", "Write the order anew")])
+def test_an_edit_is_not_read_and_that_is_said_once_a_message(chat, who, words):
+    said = [chat.waited(who, "", f"2027-01-04T18:0{at}", "2027-01-04T18:05", kind="edit", message=of)
+            for at, of in enumerate((7, 7, 8))]  # fmt: skip
+    assert [words in one for one in said] == [True, False, True]

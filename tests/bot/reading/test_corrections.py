@@ -37,6 +37,9 @@ TABLE = [
     ("de", "dritter Satz war 4 statt 5", ("reps", 5, 4, None, 3)),
     ("es", "eran 22,5, no 20", ("load_kg", 20, 22.5, None, "all")),
     ("es", "la última fue @9, no @8", ("rpe", 8, 9, None, "last")),
+    ("en", "sorry, the load was 22.5", ("load_kg", None, 22.5, None, "all")),
+    ("de", "sorry, das Gewicht war 22,5", ("load_kg", None, 22.5, None, "all")),
+    ("es", "perdón, el lastre era 22,5", ("load_kg", None, 22.5, None, "all")),
 ]
 
 
@@ -47,7 +50,14 @@ def test_a_value_put_right_is_a_correction(language: str, text: str, expected: t
 
 
 @pytest.mark.parametrize(
-    "text", ["pull-ups 5x3 +20", "no pain, not sure why", "can we do it tomorrow instead of today?"]
+    "text",
+    [
+        "pull-ups 5x3 +20",
+        "no pain, not sure why",
+        "can we do it tomorrow instead of today?",
+        "sorry, my bodyweight was 73",
+        "sorry, the elbow was 3",
+    ],
 )
 def test_a_plain_message_corrects_nothing(text: str) -> None:
     assert not [claim for claim in find_corrections(said(text)) if claim.kind == "correction"]

@@ -1,0 +1,40 @@
+"""What a coach asks of one athlete, or has passed on to them; the plan stays as it is."""
+
+from __future__ import annotations
+
+from bot.conversation import cards, plans
+from bot.conversation.coach_words import Command
+from bot.conversation.desk import Desk
+from bot.conversation.office import Office
+from storage import invites, notes
+from storage.persons import Who
+
+
+def card(_office: Office, _command: Command, desk: Desk) -> None:
+    text, buttons = cards.card(desk)
+    desk.tell_coach(text, buttons=buttons)
+
+
+def week(_office: Office, _command: Command, desk: Desk) -> None:
+    desk.tell_coach(plans.week(desk, desk.say_coach))
+
+
+def why(_office: Office, _command: Command, desk: Desk) -> None:
+    desk.tell_coach(plans.why(desk, desk.say_coach))
+
+
+def tell(office: Office, command: Command, desk: Desk) -> None:
+    if not command.rest:
+        office.answer("tell-what", name=desk.person.name)
+        return
+    office.pass_on(desk, command.rest)
+
+
+def note(office: Office, command: Command, desk: Desk) -> None:
+    notes.add_note(desk.tx, desk.id, command.rest, desk.now)
+    office.answer("note-kept", name=desk.person.name)
+
+
+def invite(office: Office, _command: Command, desk: Desk) -> None:
+    code = invites.new_invite(desk.tx, Who("athlete", desk.id), desk.now)
+    office.answer("invited", name=desk.person.name, code=code)

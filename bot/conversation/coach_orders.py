@@ -1,0 +1,119 @@
+"""What a coach orders for one athlete: sets, loads, days, rungs. It shows at once where it acts."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from bot.conversation import absences, beyond, ordered_sets
+from bot.conversation.coach_words import Command
+from bot.conversation.desk import Desk
+from bot.conversation.office import Office
+from bot.conversation.reasons import rung_name, until_in_words
+from planner import ladders
+from planner.facts import Absence, Move, Order, Resume
+from storage import persons
+
+LOADS_UP_TO_KG = 200.0
+SEEN_AHEAD = 14  # days in which sets for one day may push others out
+
+
+def sets(office: Office, command: Command, desk: Desk) -> None:
+    load = office.load_kg(command, desk)
+    if command.scheme is None or (load is not None and load > LOADS_UP_TO_KG):
+        office.answer("sets-how", name=desk.person.name)
+        return
+    refused = beyond.refusal(desk, command.scheme, load, command.movement)
+    if refused is not None:
+        desk.tell_coach(refused)
+        return
+    day = command.day or desk.review.next_training_on or desk.today
+    before = [plan.on for plan in desk.week_ahead(SEEN_AHEAD) if plan.sets]
+    desk.add(
+        Order(
+            "set_sets",
+            desk.said_on,
+            movement=command.movement,
+            for_date=day,
+            sets=command.scheme[0],
+            reps=command.scheme[1],
+            load_kg=load,
+        )
+    )
+    hard = beyond.warning(desk, command.scheme[1], load, command.movement)
+    desk.tell_coach("\n".join([*ordered_sets.outcome(desk, day, before), *([hard] if hard else [])]))
+    office.effect(desk)
+
+
+def lock(office: Office, command: Command, desk: Desk) -> None:
+    load = office.load_kg(command, desk)
+    if load is None or load > LOADS_UP_TO_KG:
+        office.answer("lock-how", name=desk.person.name)
+        return
+    refused = beyond.refusal(desk, None, load)
+    if refused is not None:
+        desk.tell_coach(refused)
+        return
+    desk.add(Order("lock_load", desk.said_on, load_kg=load, until=command.until))
+    until = until_in_words(command.until, desk.say_coach)
+    office.confirm(desk, "locked", load=desk.say_coach.load(load), until=until)
+
+
+def move(office: Office, command: Command, desk: Desk) -> None:
+    """ "mira move thursday to friday"."""
+    if command.day is None or command.until is None or not desk.plan(command.day).sets:
+        office.answer("moved-how", name=desk.person.name)
+        return
+    desk.add(Move(desk.said_on, command.day, command.until))
+    say = desk.say
+    desk.tell(
+        say.say(
+            "told-moved", coach=office.coach.name, since=say.long_day(command.day), until=say.long_day(command.until)
+        )
+    )
+    shown = desk.say_coach
+    office.confirm(desk, "moved", since=shown.day(command.day), until=shown.day(command.until))
+
+
+def hold(office: Office, command: Command, desk: Desk) -> None:
+    until = command.until or desk.said_on + timedelta(weeks=3)
+    desk.add(Order("hold_rung", desk.said_on, until=until))
+    office.confirm(desk, "held", until=until_in_words(until, desk.say_coach))
+
+
+def rung(office: Office, command: Command, desk: Desk) -> None:
+    wanted = command.rest.strip().casefold().replace(" ", "_").replace("-", "_")
+    known: list[str] = []
+    for ladder_id, _ in desk.record.athlete.ladders:
+        known += ladders.get(ladder_id).by_id
+        if wanted in ladders.get(ladder_id).by_id:
+            desk.add(Order("set_rung", desk.said_on, ladder=ladder_id, rung=wanted))
+            office.confirm(desk, "rung-set", rung=rung_name(wanted, desk.say_coach))
+            return
+    office.answer("rung-unknown", rung=command.rest, rungs=", ".join(known))
+
+
+def exclude(office: Office, command: Command, desk: Desk) -> None:
+    movement = office.movement(command.rest)
+    if movement is None:
+        office.answer("movement-unknown", movement=command.rest)
+        return
+    desk.add(Order("exclude", desk.said_on, movement=movement, until=command.until))
+    until = until_in_words(command.until, desk.say_coach)
+    office.confirm(desk, "excluded", movement=desk.say_coach.movement(movement), until=until)
+
+
+def unlock(office: Office, _command: Command, desk: Desk) -> None:
+    desk.add(Order("unlock", desk.said_on))
+    office.confirm(desk, "unlocked")
+
+
+def pause(office: Office, command: Command, desk: Desk) -> None:
+    absences.begin(desk, Absence("pause", desk.said_on, desk.said_on, command.until))
+    office.confirm(desk, "paused", until=until_in_words(command.until, desk.say_coach))
+
+
+def resume(office: Office, _command: Command, desk: Desk) -> None:
+    persons.update_athlete(desk.tx, desk.id, {"silenced": False})
+    desk.add(Resume(desk.said_on))
+    absences.plant_next_plan(desk)
+    office.confirm(desk, "resumed")

@@ -1,0 +1,69 @@
+"""A coach at work: who writes, their athletes, and how an order is confirmed."""
+
+from __future__ import annotations
+
+from datetime import date
+from zoneinfo import ZoneInfo
+
+from bot.conversation import alerts, cards, passing_on, plans
+from bot.conversation.coach_words import Command
+from bot.conversation.desk import Desk, Mail
+from bot.conversation.movement_names import movement_called
+from bot.wording import Wording, wording_for
+from planner.units import KG_PER_LB
+from storage import persons
+from storage.inbox import Incoming
+from storage.persons import Person
+from storage.rules import nicknames_of
+
+
+class Office:
+    """A coach's matters within one transaction. Every athlete is looked for among their own only."""
+
+    def __init__(self, mail: Mail, coach: Person, incoming: Incoming) -> None:
+        self.mail, self.coach, self.incoming = mail, coach, incoming
+        self.say: Wording = wording_for(coach.language)
+        self.rows = persons.athletes_of(mail.tx, coach.id)
+
+    @property
+    def said_on(self) -> date:
+        """The day on which the coach said it, where they are: what "thursday" is counted from."""
+        return self.incoming.sent_at.astimezone(ZoneInfo(self.coach.timezone)).date()
+
+    def answer(self, key: str, **values: object) -> None:
+        self.mail.post(self.coach, self.say.say(key, **values))
+
+    def desk(self, handle: str | None) -> Desk | None:
+        for row in self.rows:
+            if row.handle == handle and row.id is not None:
+                return Desk.of(self.mail, row.id, self.incoming.id, "coach", self.incoming.sent_at)
+        return None
+
+    def desks(self) -> list[Desk]:
+        return [desk for row in self.rows if (desk := self.desk(row.handle)) is not None]
+
+    def desk_of(self, athlete_id: str) -> Desk | None:
+        row = next((row for row in self.rows if str(row.id) == athlete_id), None)
+        return self.desk(row.handle) if row is not None else None
+
+    def pass_on(self, desk: Desk, text: str) -> None:
+        reached = passing_on.to_athlete(desk, text)
+        self.answer("told" if reached else "told-nobody", name=desk.person.name)
+
+    def effect(self, desk: Desk) -> None:
+        """What the decision changes: today's plan goes out anew, and what the coach should hear of it."""
+        plans.refresh(desk)
+        alerts.send_new(desk)
+
+    def confirm(self, desk: Desk, key: str, **values: object) -> None:
+        """Say what was understood and the next session as it is now."""
+        desk.tell_coach(desk.say_coach.say(key, name=desk.person.name, **values) + "\n" + cards.next_session(desk))
+        self.effect(desk)
+
+    def movement(self, name: str) -> str | None:
+        return movement_called(name, self.coach.language, nicknames_of(self.mail.tx, self.coach.id))
+
+    def load_kg(self, command: Command, desk: Desk) -> float | None:
+        if command.load is None:
+            return None
+        return command.load * KG_PER_LB if (command.unit or desk.athlete.unit) == "lb" else command.load

@@ -1,0 +1,143 @@
+"""The questions for pain: how much, where, after a session, next morning; each with its buttons."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from bot.conversation.desk import Buttons, Desk
+from bot.conversation.reasons import place
+from bot.reading.reading import Reading
+from bot.wording import Wording
+from planner.facts import Moment, PainAnswer, Session
+from planner.rules import rules_of
+from storage import facts, questions
+from storage.questions import Question
+
+QUESTION = "pain"
+ANSWERABLE = timedelta(hours=36)
+MORE = "more"
+AFTER: Moment = "after"
+MORNING: Moment = "morning"
+NIGHT_ENDS_AT = 4  # before this hour it is still the evening of the session
+SAID_WITH_IT = timedelta(minutes=30)  # a score without a time is of the session that is told so soon after it
+OFTEN = (("elbow", "left"), ("elbow", "right"), ("shoulder", "left"), ("shoulder", "right"))  # offered as buttons
+SCORES = ("0", "1", "2", "3", "4", "5")
+OVER = ("6", "7", "8", "9", "10")
+
+
+def open_question(desk: Desk) -> Question | None:
+    """The question for pain that the words said are meant for."""
+    asked = next(iter(questions.stood_open(desk.tx, desk.person, desk.said_at, QUESTION)), None)
+    return asked if asked is not None and desk.said_at - asked.asked_at <= ANSWERABLE else None
+
+
+def ask_score(desk: Desk, kept: list[PainAnswer]) -> tuple[str, Buttons] | None:
+    """The question for the number of a pain that was named without one; None where all have theirs."""
+    bare = next((one for one in kept if one.score is None), None)
+    if bare is None:
+        return None
+    data = {"site": bare.site, "side": bare.side, "when": bare.when, "on": bare.on.isoformat()}
+    questions.expire(desk.tx, desk.person, QUESTION, desk.now)
+    known = {name: one for name, one in data.items() if one}
+    asked = questions.ask(desk.tx, desk.person, QUESTION, desk.now, data=known)
+    where = place(bare.site, bare.side, desk.say) if bare.site else desk.say.say("pain-somewhere")
+    return desk.say.say("ask-pain-score", place=where), _buttons(asked, desk.say)
+
+
+def ask_place(desk: Desk, kept: list[PainAnswer]) -> tuple[str, Buttons] | None:
+    """The question for the place of a score that will hold something back; None where none lacks it."""
+    bare = next((one for one in kept if one.site is None and (one.score or 0.0) >= _hold_from(desk)), None)
+    if bare is None:
+        return None
+    data = {"score": bare.score, "when": bare.when, "on": bare.on.isoformat()}
+    questions.expire(desk.tx, desk.person, QUESTION, desk.now)
+    asked = questions.ask(desk.tx, desk.person, QUESTION, desk.now, data={k: v for k, v in data.items() if v})
+    names = [place(site, side, desk.say) for site, side in OFTEN]
+    return desk.say.say("ask-pain-place"), [(name, f"q:{asked}:{name}") for name in names]
+
+
+def _hold_from(desk: Desk) -> float:
+    return rules_of(desk.record.athlete).number("pain.hold_from")
+
+
+def ask_of_session(desk: Desk, reading: Reading, sessions: list[Session]) -> tuple[str, Buttons] | None:
+    """The question for pain that rides on the read-back of a report; None where nothing is to be asked.
+
+    After today's session, where nothing was said of pain; yesterday's was asked for this morning. Where a report has
+    waited so long that this morning's question has gone by unasked, it is put now.
+    """
+    on = sessions[-1].on
+    late = on >= desk.said_on or (
+        desk.said_at.astimezone(desk.zone).hour < NIGHT_ENDS_AT and (desk.said_on - on).days <= 1
+    )
+    if not sessions[-1].sets or not late or reading.pain or reading.red_flags:
+        return None
+    morning = on + timedelta(days=1)
+    if desk.now < desk.moment(morning, desk.athlete.plan_at):
+        return None if is_asked_after(desk, on) else ask_after(desk, on.isoformat())
+    asked = questions.open_question(desk.tx, desk.person, QUESTION)
+    waits = asked is not None and asked.data.get("when") == MORNING and asked.data.get("on") == morning.isoformat()
+    return None if morning != desk.today or waits or answered_today(desk, MORNING) else ask_morning(desk)
+
+
+def ask_after(desk: Desk, on: str) -> tuple[str, Buttons]:
+    """The question for pain after the session of a day."""
+    return desk.say.say("ask-pain-after"), _asked(desk, {"when": AFTER, "on": on, **last_place(desk)})
+
+
+def is_asked_after(desk: Desk, on: date) -> bool:
+    """Whether the pain of that day's session was told of, or is asked for already."""
+    asked = open_question(desk)
+    waits = asked is not None and asked.data.get("when") == AFTER and asked.data.get("on") == on.isoformat()
+    return waits or any(fact.on == on and _is_of_session(desk, fact) for fact in desk.record.pain)
+
+
+def _is_of_session(desk: Desk, told: PainAnswer) -> bool:
+    """Whether a score is of the day's session; one without a time, said in the morning before it, is not."""
+    if told.when is not None or told.fact is None:
+        return told.when in ("during", AFTER)
+    said_at = facts.said_at(desk.tx, "pain", told.fact)
+    reports = [one.fact for one in desk.record.sessions if one.on == told.on and one.sets and not one.is_test]
+    first = min((at for one in reports if one and (at := facts.said_at(desk.tx, "session", one))), default=desk.said_at)
+    return said_at is not None and said_at >= first - SAID_WITH_IT
+
+
+def ask_more(desk: Desk, asked: Question) -> None:
+    """ "More" was pressed: how much more decides what is to be done."""
+    desk.tell(desk.say.say("ask-pain-more"), buttons=[(score, f"q:{asked.id}:{score}") for score in OVER])
+
+
+def _buttons(asked: int, say: Wording) -> Buttons:
+    """Each names its question: pressed when another was asked since, it still answers its own."""
+    return [
+        *((score, f"q:{asked}:{score}") for score in SCORES),
+        (say.say("button-more-pain"), f"q:{asked}:{MORE}"),
+    ]
+
+
+def ask_morning(desk: Desk) -> tuple[str, Buttons]:
+    """Next morning's question, by the name of the place where one hurts."""
+    last, say = last_place(desk), desk.say
+    text = say.say("ask-pain-morning")
+    if last:
+        text = say.say("ask-pain-morning-at", place=place(last["site"], last.get("side"), say))
+    return text, _asked(desk, {"when": MORNING, "on": desk.today.isoformat(), **last})
+
+
+def _asked(desk: Desk, data: dict[str, str]) -> Buttons:
+    """The question noted, in place of the one before, with the scores as buttons."""
+    questions.expire(desk.tx, desk.person, QUESTION, desk.now)
+    return _buttons(questions.ask(desk.tx, desk.person, QUESTION, desk.now, data=data), desk.say)
+
+
+def last_place(desk: Desk) -> dict[str, str]:
+    """The place of the newest score above 0 in the last two weeks."""
+    since = desk.said_on - timedelta(days=14)
+    for fact in reversed(desk.record.pain):
+        if fact.on >= since and fact.site is not None and (fact.score or 0) > 0:
+            return {"site": fact.site, **({"side": fact.side} if fact.side else {})}
+    return {}
+
+
+def answered_today(desk: Desk, when: Moment) -> bool:
+    return any(fact.on == desk.today and fact.when in (when, None) for fact in desk.record.pain)

@@ -1,0 +1,73 @@
+"""What a message is read against: what is known of the athlete, and the plan or the report that it speaks of."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, datetime, timedelta
+
+from bot.conversation import followups
+from bot.conversation.desk import Desk
+from bot.conversation.followups import Placed
+from bot.conversation.reports import trained
+from bot.reading import read
+from bot.reading.reading import Context, Reading
+from planner.facts import PlannedSet
+from storage.rules import nicknames_of
+
+SHORT, LATE_DAYS = 300, 3
+
+
+def context_of(desk: Desk, sent_at: datetime) -> Context:
+    """What the reader may know beside the text."""
+    return Context(
+        sent_at=sent_at,
+        timezone=desk.zone,
+        unit="lb" if desk.athlete.unit == "lb" else "kg",
+        language=desk.athlete.language,
+        bodyweight_kg=desk.review.bodyweight_kg,
+        today=_planned(desk, day_of(desk, sent_at)),
+        nicknames=nicknames_of(desk.tx, desk.coach.id),
+    )
+
+
+def day_of(desk: Desk, sent_at: datetime) -> date:
+    """The day that a message without a date speaks of: before four in the morning it is still yesterday."""
+    return (sent_at.astimezone(desk.zone) - timedelta(hours=4)).date()
+
+
+def _planned(desk: Desk, day: date) -> tuple[PlannedSet, ...] | None:
+    sent = desk.record.sent_by_day.get(day)
+    return sent.sets if sent is not None and sent.sets else None
+
+
+def read_by_plan(desk: Desk, text: str, context: Context) -> Reading:
+    """Read a message against the plan that it speaks of: its day's, or on a day off the newest one not told of."""
+    return placed(desk, text, context).reading
+
+
+def placed(desk: Desk, text: str, context: Context, but_by: int | None = None) -> Placed:
+    """As `read_by_plan`, with what it was read against. `but_by`: a message whose own reports do not count."""
+    by_day = Placed(read(text, context), context)
+    told = followups.told_on(desk, day_of(desk, context.sent_at), but_by)
+    if told:
+        return followups.beside(by_day.reading, told, text, context)
+    day = by_day.reading.performed_on
+    if day is not None and day != day_of(desk, context.sent_at) and _planned(desk, day) is not None:
+        other = replace(context, today=_planned(desk, day))
+        return Placed(read(text, other), other)
+    if context.today is None and not by_day.reading.sets and len(text) <= SHORT:
+        open_plan = _not_told_of(desk, day_of(desk, context.sent_at))
+        if open_plan is not None:
+            late = Placed(read(text, replace(context, today=open_plan)), replace(context, today=open_plan))
+            return late if late.reading.sets else by_day
+    return by_day
+
+
+def _not_told_of(desk: Desk, day: date) -> tuple[PlannedSet, ...] | None:
+    """The plan of the last days that no report answers."""
+    for before in range(1, LATE_DAYS + 1):
+        planned = _planned(desk, day - timedelta(days=before))
+        if planned is not None:
+            told = any(one.on >= day - timedelta(days=before) and trained(one) for one in desk.record.sessions)
+            return None if told else planned
+    return None

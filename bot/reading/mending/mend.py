@@ -1,0 +1,83 @@
+"""The words and values of a message that mends, found once; what the rules of corrections look at."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from bot.reading.lexicon import Hit
+from bot.reading.little import little
+from bot.reading.message import Message
+from bot.reading.movements import Mention, find_movements
+from bot.reading.phrases import longest
+from bot.reading.tokens import Token
+
+NEAR = 4
+OF_TEN = "/10"  # the mark of a score
+MOST_SCORE = 10
+
+
+@dataclass(frozen=True)
+class Value:
+    start: int
+    end: int
+    value: float
+    text: str = ""  # "5x3"
+    mark: str = ""  # + or @
+
+
+class Mend:
+    def __init__(self, message: Message) -> None:
+        self.message = message
+        self.tokens = message.tokens
+        self.hits: dict[str, list[Hit]] = {}
+        for hit in message.hits("mends"):
+            self.hits.setdefault(hit.table, []).append(hit)
+
+    def between(self, table: str, start: int, end: int, name: str | None = None) -> list[Hit]:
+        return [h for h in self.hits.get(table, ()) if start <= h.start and h.end <= end and name in (None, h.name)]
+
+    def values(self) -> list[Value]:
+        """The numbers of the message; "5x3" is one."""
+        out: list[Value] = []
+        which = {at for hit in longest(self.hits.get("which", ())) for at in range(hit.start, hit.end)}
+        at = 0
+        while at < len(self.tokens):
+            token = self.tokens[at]
+            if token.value is None or token.kind == "clock" or at in which:
+                at += 1
+                continue
+            if self._of_ten(at):
+                out.append(Value(at, at + 3, token.value, "", OF_TEN))
+                at += 3
+                continue
+            before = self.tokens[at - 1].text if at else ""
+            mark = before if before in ("+", "@") else ""
+            if at + 2 < len(self.tokens) and self.tokens[at + 1].text == "x" and self.tokens[at + 2].value is not None:
+                text = f"{token.value:g}x{self.tokens[at + 2].value:g}"
+                out.append(Value(at, at + 3, token.value, text, mark))
+                at += 3
+                continue
+            out.append(Value(at, at + 1, token.value, "", mark))
+            at += 1
+        return out
+
+    def _of_ten(self, at: int) -> bool:
+        """Whether a score out of ten stands at a token."""
+        scale = self.tokens[at + 1 : at + 3]
+        return len(scale) == 2 and scale[0].text == "/" and scale[1].value == 10
+
+
+def only_little(tokens: Sequence[Token], start: int, end: int) -> bool:
+    return all(token.text in little("in_correction") for token in tokens[start:end])
+
+
+def mentions_in(message: Message, taken: set[int]) -> list[Mention]:
+    return [mention for mention in find_movements(message, taken) if mention.movement != "!"]
+
+
+def opposed(mend: Mend, one_end: int, two_start: int) -> bool:
+    return any(
+        hit.start - one_end <= NEAR and only_little(mend.tokens, hit.end, two_start)
+        for hit in mend.between("not", one_end, two_start)
+    )

@@ -1,0 +1,65 @@
+"""Two values opposed: which is the new one, which the old."""
+
+from __future__ import annotations
+
+import itertools
+
+from bot.reading.mending.mend import MOST_SCORE, NEAR, OF_TEN, Mend, Value, only_little
+from bot.reading.phrases import longest
+
+
+def pair_of(mend: Mend) -> tuple[Value, Value, int, int] | None:
+    """(now, was, first token, token after) where the message opposes two values."""
+    values = mend.values()
+    tokens = mend.tokens
+    for one, two in itertools.pairwise(values):
+        mixed = (one.mark == OF_TEN) != (two.mark == OF_TEN)
+        if mixed and (
+            max(one.value, two.value) > MOST_SCORE or any(t.text == "." for t in tokens[one.end : two.start])
+        ):
+            continue  # "elbow 1/10. 20 instead of 22.5"
+        if any(token.text in ".!?\n" for token in tokens[one.end : two.start] if token.text != "."):
+            continue
+        for hit in mend.between("not", one.end, two.start):
+            # "22.5, not 20"; "5 reps not 6"
+            between = hit.start - one.end - _of_sets(mend, one.end, hit.start)
+            if between <= NEAR and only_little(tokens, hit.end, two.start):
+                first = next((v for v in values if v.text), None) if two.text else None
+                now = first if first is not None and first.start < two.start else one
+                return now, two, now.start, two.end
+        for hit in mend.between("than", one.end, two.start):
+            # "more like 9 than 8"
+            if (
+                hit.start == one.end
+                and hit.end == two.start
+                and any(h.end == one.start for h in mend.between("like", 0, one.start))
+            ):
+                return one, two, one.start, two.end
+        for hit in mend.between("was", one.end, two.start):
+            # "was 8, I wrote 7"
+            if hit.end - hit.start > 1 and only_little(tokens, hit.end, two.start):
+                return one, two, one.start, two.end
+        for hit in mend.between("was", max(0, one.start - NEAR - 1), one.start):
+            # "I typed 30, should be 20"
+            if (
+                (hit.end - hit.start > 1 or hit.name == "told")
+                and only_little(tokens, hit.end, one.start)
+                and (mend.between("now", one.end, two.start) or mend.between("cue", one.end, two.start, "strong"))
+            ):
+                return two, one, one.start, two.end
+        for hit in mend.between("wrote", one.end, two.start):
+            # "hab 71 geschrieben, waren 77"
+            if hit.start - one.end <= NEAR and mend.between("now", hit.end, two.start):
+                return two, one, one.start, two.end
+        for hit in mend.between("not", max(0, one.start - NEAR), one.start):
+            # "nicht 20 sondern 22,5", "no eran 20 sino 22,5"
+            if only_little(tokens, hit.end, one.start) and any(
+                h.end <= two.start for h in mend.between("now", one.end, two.start)
+            ):
+                return two, one, one.start, two.end
+    return None
+
+
+def _of_sets(mend: Mend, start: int, end: int) -> int:
+    """How many tokens say which set it was: "1 on the second set, not 2"."""
+    return sum(hit.end - hit.start for hit in longest(mend.between("which", start, end)))
