@@ -88,14 +88,8 @@ def stood_open(tx: Session, who: Someone, at: datetime, kind: str | None = None)
 
     A message can wait: what was asked meanwhile it did not know of, and what has lapsed since it may well mean.
     """
-    mine = sa.select(questions).where(owned_by(questions, who), questions.c.answered_at.is_(None))
-    then = mine.where(
-        questions.c.asked_at <= at + CLOCKS_APART,
-        sa.or_(questions.c.expired_at.is_(None), questions.c.expired_at > at),
-    )
-    if kind is not None:
-        then = then.where(questions.c.kind == kind)
-    return loose_all(Question, run(tx, then.order_by(questions.c.id.desc())).all())
+    values = {"wanted": who.id, "at": at, "asked_by": at + CLOCKS_APART} | ({} if kind is None else {"of_kind": kind})
+    return loose_all(Question, run(tx, _open_then(who.role, kind is not None), values).all())
 
 
 def find(tx: Session, who: Someone, question_id: int) -> Question | None:
@@ -116,7 +110,23 @@ def lapsed_since(tx: Session, who: Someone, kind: str, since: datetime) -> list[
 def _open_to(role: Role, one_kind: bool) -> sa.Select[Any]:
     """Parameters: `wanted`, the person's id, and `of_kind` if `one_kind`."""
     column = questions.c.athlete_id if role == "athlete" else questions.c.coach_id
-    query = sa.select(questions).where(column == sa.bindparam("wanted", type_=BigId), _open)
+    return _of_one_kind(sa.select(questions).where(column == sa.bindparam("wanted", type_=BigId), _open), one_kind)
+
+
+@cache
+def _open_then(role: Role, one_kind: bool) -> sa.Select[Any]:
+    """As `_open_to`, at a moment. Further parameters: `at`, and `asked_by`."""
+    column, expired = questions.c.athlete_id if role == "athlete" else questions.c.coach_id, questions.c.expired_at
+    query = sa.select(questions).where(
+        column == sa.bindparam("wanted", type_=BigId),
+        questions.c.answered_at.is_(None),
+        questions.c.asked_at <= sa.bindparam("asked_by"),
+        sa.or_(expired.is_(None), expired > sa.bindparam("at")),
+    )
+    return _of_one_kind(query, one_kind)
+
+
+def _of_one_kind(query: sa.Select[Any], one_kind: bool) -> sa.Select[Any]:
     if one_kind:
         query = query.where(questions.c.kind == sa.bindparam("of_kind"))
     return query.order_by(questions.c.id.desc())

@@ -126,7 +126,7 @@ def _with_its_load(alone: Reading, by_plan: Reading, told: list[Session], text: 
     bare = Placed(alone, replace(context, today=None))
     if not names & known:
         return Placed(by_plan, context) if names and _same_work(by_plan, alone) else bare
-    if len(names) > 1:
+    if len(names) > 1 or all(one.load_kg for one in alone.sets):
         return bare
     last = _last_of(told, str(next(iter(names))))
     top = max(work.load_kg for work in last)
