@@ -147,6 +147,7 @@ OrderKind = Literal[
     "lock_load",  # `movement` (None: the main lift), `load_kg`, `until`
     "unlock",  # every lock and hold ends
     "exclude",  # `movement`, `until`
+    "deload",  # from the first pulling day on or after `for_date`
     "restart",  # after a warning sign or a pain stop
     "set_rule",  # `rule`, `value`
     "swap",  # `movement` is to be done as `value` until `until`

@@ -65,9 +65,24 @@ class Orders:
     def restarted_since(self, day: date, by: date) -> bool:
         return any(order.kind == "restart" and day <= order.on <= by for order in self._orders)
 
+    def deload_in(self, block_start: date, day: date) -> Order | None:
+        """The deload that is due on `day` in a block begun on `block_start`; once its block is over, it is done."""
+        return next(
+            (
+                one
+                for one in self._orders
+                if one.kind == "deload" and one.on <= day and block_start <= _from(one) <= day
+            ),
+            None,
+        )
+
     def started_on(self, by: date) -> date | None:
         starts = [order.on for order in self._orders if order.kind == "start" and order.on <= by]
         return min(starts, default=None)
+
+
+def _from(order: Order) -> date:
+    return order.for_date or order.on
 
 
 def rules_on(record: Record, day: date) -> Rules:

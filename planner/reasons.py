@@ -32,6 +32,7 @@ REASONS: Mapping[str, tuple[str, ...]] = MappingProxyType(
         "deload_effort": ("over_rpe", "sessions"),
         "deload_strength_down": ("percent",),
         "deload_pain": ("site", "score"),
+        "deload_ordered": ("day",),
         # Load of the main lift
         "load_first": (*_LOAD, "e1rm_kg"),  # nothing of this kind of day was done before
         "load_block": (*_LOAD, "e1rm_kg"),  # other reps than last time: the block's week asks for it

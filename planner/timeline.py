@@ -108,7 +108,7 @@ class Timeline:
                     break
                 self._take_sessions(day)
                 if day in kinds and week <= loading_weeks:
-                    reason = self._early_reason(day, block)
+                    reason = self._early_reason(day, block, block_start)
                     if reason is not None:
                         self.early.append(Deload(day, reason))
                         week, jump, early = loading_weeks + 1, day, True
@@ -269,9 +269,17 @@ class Timeline:
                 return slot if (day - slot.on).days <= LATE_DAYS else None
         return None
 
-    def _early_reason(self, day: date, block: int) -> Reason | None:
+    def _trained_before_it(self, day: date) -> bool:
+        """Whether the session of a day was done by another plan than the light one that was ordered on it."""
+        sent = self.history.record.sent_by_day.get(day)
+        return day in self.history.session_days and (sent is None or sent.kind not in ("deload", "test"))
+
+    def _early_reason(self, day: date, block: int, block_start: date) -> Reason | None:
         """Why the deload begins now; None where the block goes on."""
         history, done, over = self.history, self._in_block, self._early_over
+        ordered = history.orders.deload_in(block_start, day)
+        if ordered is not None and not (day == ordered.on and self._trained_before_it(day)):
+            return Reason("deload_ordered", {"day": ordered.on})
         if not done or done[-1].slot.block != block:
             return None
         last = done[-2:]

@@ -129,7 +129,7 @@ def _looked_at(history: History, course: Course, reached: date, keeper: Session)
         sore,
         # Where nothing was sore, no answer was looked at.
         answers[: bisect_left(answers, reached, key=lambda one: one.on)] if sore else (),
-        [order.on for order in record.orders if order.kind == "restart"],
+        [(order.kind, order.on, order.for_date) for order in record.orders if order.kind in ("restart", "deload")],
         record.equipment,
         athlete.equipment,
         athlete.schedule,

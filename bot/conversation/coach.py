@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from bot.conversation import coach_decisions, coach_of_all, coach_of_one, coach_orders, what_if
+from bot.conversation import coach_decisions, coach_of_all, coach_of_one, coach_orders, coach_undo, what_if
 from bot.conversation.coach_words import SCHEME, Command, parse
 from bot.conversation.desk import Desk, Mail
 from bot.conversation.office import Office
@@ -16,7 +16,7 @@ from storage.persons import Person
 
 SHOWN = frozenset({"card", "week", "why", "roster", "rungs", "summary", "unheard"})  # nothing is changed by these
 EXACT = frozenset(
-    {"sets", "lock", "hold", "unlock", "approve", "decline", "restart", "pause", "resume", "seen", "move"}
+    "sets lock hold unlock approve decline restart pause resume seen move deload undo".split()
 )  # done only where every word was understood
 FEWEST_WORDS = 2  # a single word is a slip, not an answer to pass on
 
@@ -101,6 +101,7 @@ GENERAL: dict[str, Callable[[Office, Command], None]] = {
     "rule": coach_of_all.set_a_rule,
     "unheard": coach_of_all.show_unheard,
     "tell_all": coach_of_all.tell_all,
+    "undo": coach_undo.undo,
 }
 OF_ONE: dict[str, Callable[[Office, Command, Desk], None]] = {
     "card": coach_of_one.card,
@@ -116,6 +117,7 @@ OF_ONE: dict[str, Callable[[Office, Command, Desk], None]] = {
     "rung": coach_orders.rung,
     "exclude": coach_orders.exclude,
     "unlock": coach_orders.unlock,
+    "deload": coach_orders.deload,
     "pause": coach_orders.pause,
     "resume": coach_orders.resume,
     "approve": coach_decisions.approve,

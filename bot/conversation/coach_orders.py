@@ -11,7 +11,7 @@ from bot.conversation.office import Office
 from bot.conversation.reasons import rung_name, until_in_words
 from planner import ladders
 from planner.facts import Absence, Move, Order, Resume
-from storage import persons
+from storage import facts, persons
 
 LOADS_UP_TO_KG = 200.0
 SEEN_AHEAD = 14  # days in which sets for one day may push others out
@@ -105,6 +105,23 @@ def exclude(office: Office, command: Command, desk: Desk) -> None:
 def unlock(office: Office, _command: Command, desk: Desk) -> None:
     desk.add(Order("unlock", desk.said_on))
     office.confirm(desk, "unlocked")
+
+
+def deload(office: Office, command: Command, desk: Desk) -> None:
+    """ "mira deload", "mira deload from monday": the rest of the block is left out."""
+    day, shown = max(command.day or desk.said_on, desk.said_on), desk.say_coach
+    block = desk.review.block
+    if block is not None and block.deload and day == desk.said_on:
+        office.answer("deload-stands", name=desk.person.name)
+        return
+    fact = desk.add(Order("deload", desk.said_on, for_date=day))
+    light = [plan.on for plan in desk.week_ahead(SEEN_AHEAD) if plan.on >= day and plan.kind in ("deload", "test")]
+    if not light:
+        facts.withdraw(desk.tx, "order", fact, desk.now)
+        desk.forget()
+        office.answer("deload-none", name=desk.person.name, day=shown.day(day))
+        return
+    office.confirm(desk, "deload-ordered", day=shown.day(light[0]))
 
 
 def pause(office: Office, command: Command, desk: Desk) -> None:

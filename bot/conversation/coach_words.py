@@ -20,7 +20,7 @@ from bot.wording.catalogue import CATALOGUES, FALLBACK, languages
 SCHEME = re.compile(r"(?<!\d)(\d{1,2})\s*[x×*]\s*(\d{1,2})(?!\d)")
 NUMBER = re.compile(r"[+@]?\s*(\d{1,3}(?:[.,]\d{1,2})?)\s*(kg|lbs?|lb)?(?![\w.,]*\d)")
 NO_LOAD = re.compile(r"(?<=\s)(?:-\s*\d+(?:[.,]\d+)?|@\s*(?:10|[6-9](?:[.,]5)?)(?![\d.,]*\s*(?:kg|lb))(?!\d))(?=\s)")
-DAYLESS = frozenset({"unlock", "restart", "approve", "decline", "resume", "seen"})  # orders of now
+DAYLESS = frozenset({"undo", "unlock", "restart", "approve", "decline", "resume", "seen"})  # orders of now
 SUNDAY = 6
 DAYS_OF = {"day": 1, "week": 7, "month": 30}
 LEFT_OUT = re.compile(r" (?:no|keine|kein|sin) ([^\d\W].*)")
@@ -99,8 +99,10 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     if told is not None:
         return Command("tell", handle, after.strip() if colon else _after(where, told, handle, names))
     week = next((words for words in vocabulary(language, "words")["this_week"] if f" {words} " in folded), None)
-    verb, phrase = _verb(folded.replace(f" {week} ", " ", 1), language)  # "lock 12.5 this week" is a lock
-    if verb is None and week is not None:
+    ahead = next((words for words in vocabulary(language, "words")["next_week"] if f" {words} " in folded), None)
+    plain = folded.replace(f" {week} ", " ", 1).replace(f" {ahead} ", " ", 1)
+    verb, phrase = _verb(plain, language)  # "lock 12.5 this week" is a lock
+    if verb is None and (week is not None or ahead is not None):
         verb, phrase = _verb(folded, language)
     scheme = SCHEME.search(where)
     if verb is None and scheme is not None and handle is not None:
@@ -123,10 +125,12 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
         until, day = today + timedelta(days=SUNDAY - today.weekday()), None
     if verb == "move":
         day, until = _from_to(folded, today, language)
+    if verb == "deload" and ahead is not None:
+        folded, day = folded.replace(f" {ahead} ", " ", 1), today + timedelta(days=7 - today.weekday())
     numbers = _without_days(spans(language).sub(" ", ISO.sub(" ", numbers)), language)
     load, unit = _load(numbers)
     odd = _odd(folded, phrase, language, numbers)
-    if verb == "move":
+    if verb in ("move", "deload"):
         odd = tuple(word for word in odd if word not in _marks(language, "from"))
     beside = folded.replace(f" {phrase} ", " ", 1)
     lost = until is None and day is None and _names_a_day(beside, language)

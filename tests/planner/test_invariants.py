@@ -77,7 +77,7 @@ def absences(draw: st.DrawFn) -> Absence:
 
 orders = st.builds(
     Order,
-    kind=st.sampled_from(["approve", "decline", "hold_rung", "restart", "unlock", "start"]),
+    kind=st.sampled_from(["approve", "decline", "hold_rung", "restart", "unlock", "start", "deload"]),
     on=days,
     ladder=st.just("one_arm_pull_up"),
     rung=st.sampled_from(RUNGS),
@@ -197,7 +197,9 @@ def _rises_no_further(record: Record, plan, one) -> None:
 
 commands = st.builds(
     Order,
-    kind=st.sampled_from(["set_sets", "lock_load", "swap", "exclude", "set_rung", "set_rule", "unlock", "hold_rung"]),
+    kind=st.sampled_from(
+        ["set_sets", "lock_load", "swap", "exclude", "set_rung", "set_rule", "unlock", "hold_rung", "deload"]
+    ),
     on=days,
     ladder=st.sampled_from(["one_arm_pull_up", None, "no_such_ladder"]),
     rung=st.sampled_from([*RUNGS, None, "no_such_rung"]),

@@ -115,6 +115,7 @@ def test_a_walk_is_taken_anew_where_something_early_was_mended():
         replace(record, pain=(PainAnswer(day(9), "wrist", None, 5.0, "after"),)),
         replace(record, sent=(SentPlan(day(3), 1, 1, "training", ()),)),
         replace(record, orders=(Order("set_rule", day(190), rule="block.loading_weeks", value=3),)),
+        replace(record, orders=(Order("deload", day(100), for_date=day(100)),)),
         replace(record, athlete=replace(record.athlete, started_on=day(7))),
         replace(record, athlete=replace(record.athlete, equipment=frozenset({"rings"}))),
     ]

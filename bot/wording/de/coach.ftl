@@ -4,6 +4,7 @@ coach-help =
     In Worten, mit dem Namen eines Athleten:
     · „mira“ – die Karte · „liste“ · „stufen“ – wie lange jede dauert · „übersicht“ – die Woche · „mira woche“ · „mira warum“
     · „mira 4x3 mit 17,5 am donnerstag“ · „mira sperre 17,5 bis 1. märz“ · „mira halte stufe 3 wochen“ · „mira entsperre“
+    · „mira deload“, „mira deload ab montag“ · „mira rückgängig“ – nimmt deine letzte Anweisung zurück
     · „mira stufe archer_shoulder“ · „mira ohne muscle-ups“ · „mira regel block.loading_weeks 5“, „regel …“ für alle
     · „bestätige mira“, „ablehnen mira“ · „gesehen mira“ für Videos, „mira neustart“ nach einem Stopp · „mira pause“, „mira weiter“
     · „mira verschiebe donnerstag auf freitag“ · „wer hat sich nicht gemeldet“ · „sag allen: …“
@@ -77,6 +78,13 @@ rung-set = { $name }: jetzt auf { $rung }.
 rung-unknown = Die Stufe „{ $rung }“ gibt es nicht. Es gibt: { $rungs }
 movement-unknown = Die Übung „{ $movement }“ kenne ich nicht.
 excluded = { $name }: ohne { $movement }, { $until }.
+deload-ordered = { $name }: Der Deload beginnt am { $day }.
+deload-none = { $name }: Ab { $day } lässt sich derzeit kein Deload planen; es bleibt, wie es ist.
+deload-stands = { $name }: Das ist schon die Deload-Woche; es bleibt, wie es ist.
+taken-back = { $name }, zurückgenommen: { $what }.
+taken-back-other = { $name }: Was du am { $day } gesagt hast, ist zurückgenommen.
+taken-back-nothing = Es gibt keine Anweisung von dir zurückzunehmen.
+told-taken-back = { $coach } hat zurückgenommen, was am { $day } entschieden wurde. „heute“ zeigt, was gilt.
 unlocked = { $name }: Alle Sperren sind aufgehoben, auch gehaltene Stufen.
 paused = { $name } pausiert { $until }.
 until-day = bis { $day }
@@ -136,6 +144,7 @@ order-set_sets = { $sets }×{ $reps } { $load } am { $for_date }
 order-lock_load = Last gesperrt auf { $load } { $until }
 order-unlock = Sperren aufgehoben
 order-exclude = ohne { $movement } { $until }
+order-deload = Deload ab { $for_date }
 order-restart = darf wieder trainieren
 order-set_rule = { $rule } { $value }
 order-swap = { $movement } als { $value } { $until }

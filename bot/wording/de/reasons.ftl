@@ -74,6 +74,7 @@ reason-pain_at_rest = Schmerz in Ruhe, { $place } { $score }/10: nichts, was die
 reason-deload_effort = Früher Deload: zwei Einheiten in Folge mindestens { $over_rpe } Punkte über der geplanten RPE.
 reason-deload_strength_down = Früher Deload: Die Kraft liegt im Trend { $percent } % tiefer.
 reason-deload_pain = Früher Deload wegen Schmerz, { $place } { $score }/10.
+reason-deload_ordered = Deload ab jetzt, von deinem Coach am { $day } angeordnet.
 reason-comeback = Erste Woche nach { $days } Tagen Pause: { $percent } % der Gesamtlast weniger, RPE bis { $rpe }. Das ist Vorsicht; wirklich verloren hast du weniger.
 reason-session_moved = Von { $from_day } hierher verschoben.
 reason-session_slid = Von { $from_day } hierher gerückt: dort ausgefallen, und 48 Stunden Abstand passen.

@@ -4,6 +4,7 @@ coach-help =
     In words, with an athlete's name:
     · “mira” – the card · “roster” · “rungs” – how long each takes · “summary” – the week · “mira week” · “mira why”
     · “mira 4x3 at 17.5 on thursday” · “mira lock 17.5 until 1 march” · “mira hold rung 3 weeks” · “mira unlock”
+    · “mira deload”, “mira deload from monday” · “mira undo” – takes back your last order
     · “mira rung archer_shoulder” · “mira exclude muscle-ups” · “mira rule block.loading_weeks 5”, “rule …” for all
     · “approve mira”, “decline mira” · “seen mira” for clips, “mira restart” after a stop · “mira pause”, “mira resume”
     · “mira move thursday to friday” · “who hasn't reported” · “tell everyone: …”
@@ -77,6 +78,13 @@ rung-set = { $name}: now on { $rung }.
 rung-unknown = There is no rung “{ $rung }”. There are: { $rungs }
 movement-unknown = I do not know the movement “{ $movement }”.
 excluded = { $name }: without { $movement } { $until }.
+deload-ordered = { $name }: the deload begins on { $day }.
+deload-none = { $name }: no deload can be planned from { $day } as things stand; nothing was changed.
+deload-stands = { $name }: that is the deload week already; nothing was changed.
+taken-back = { $name }, taken back: { $what }.
+taken-back-other = { $name }: what you said on { $day } is taken back.
+taken-back-nothing = There is no order of yours to take back.
+told-taken-back = { $coach } took back what was decided on { $day }. “today” shows what stands.
 unlocked = { $name }: all locks and holds are lifted.
 paused = { $name } is paused { $until }.
 until-day = until { $day }
@@ -136,6 +144,7 @@ order-set_sets = { $sets }×{ $reps } { $load } on { $for_date }
 order-lock_load = load locked at { $load } { $until }
 order-unlock = locks and holds lifted
 order-exclude = without { $movement } { $until }
+order-deload = deload from { $for_date }
 order-restart = may train again
 order-set_rule = { $rule } { $value }
 order-swap = { $movement } done as { $value } { $until }

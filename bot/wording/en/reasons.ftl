@@ -74,6 +74,7 @@ reason-pain_at_rest = Pain at rest, { $place } { $score }/10: nothing that loads
 reason-deload_effort = An early deload: two sessions in a row at least { $over_rpe } points over the asked effort.
 reason-deload_strength_down = An early deload: strength is down { $percent } % on trend.
 reason-deload_pain = An early deload because of the pain, { $place } { $score }/10.
+reason-deload_ordered = A deload now, as your coach ordered on { $day }.
 reason-comeback = First week after { $days } days away: { $percent } % off the whole load, RPE up to { $rpe }. That is caution; the real loss is smaller.
 reason-session_moved = Moved here from { $from_day }.
 reason-session_slid = Moved here from { $from_day }: missed, and 48 hours fit.

@@ -4,6 +4,7 @@ coach-help =
     Con palabras y el nombre de un atleta:
     · «mira» – la ficha · «lista» · «escalones» – cuánto dura cada uno · «resumen» – la semana · «mira semana» · «mira por qué»
     · «mira 4x3 con 17,5 el jueves» · «mira bloquea 17,5 hasta el 1 de marzo» · «mira mantén escalón 3 semanas» · «mira desbloquea»
+    · «mira descarga», «mira descarga desde el lunes» · «mira deshacer» – deshace tu última orden
     · «mira escalón archer_shoulder» · «mira sin muscle-ups» · «mira regla block.loading_weeks 5», «regla …» para todos
     · «aprueba mira», «rechaza mira» · «visto mira» para clips, «mira reinicia» tras una parada · «mira pausa», «mira sigue»
     · «mira mueve jueves a viernes» · «quién no ha respondido» · «diles a todos: …»
@@ -77,6 +78,13 @@ rung-set = { $name }: ahora en { $rung }.
 rung-unknown = No existe el escalón «{ $rung }». Existen: { $rungs }
 movement-unknown = No conozco el ejercicio «{ $movement }».
 excluded = { $name }: sin { $movement } { $until }.
+deload-ordered = { $name }: la descarga empieza el { $day }.
+deload-none = { $name }: desde el { $day } no se puede planear una descarga tal como están las cosas; no cambia nada.
+deload-stands = { $name }: ya es la semana de descarga; no cambia nada.
+taken-back = { $name }, deshecho: { $what }.
+taken-back-other = { $name }: se deshizo lo que dijiste el { $day }.
+taken-back-nothing = No hay ninguna orden tuya que deshacer.
+told-taken-back = { $coach } deshizo lo que se decidió el { $day }. «hoy» muestra lo que vale.
 unlocked = { $name }: se quitan todos los bloqueos, también el del escalón.
 paused = { $name } en pausa { $until }.
 until-day = hasta el { $day }
@@ -136,6 +144,7 @@ order-set_sets = { $sets }×{ $reps } { $load } el { $for_date }
 order-lock_load = carga bloqueada en { $load } { $until }
 order-unlock = sin bloqueos
 order-exclude = sin { $movement } { $until }
+order-deload = descarga desde el { $for_date }
 order-restart = puede volver a entrenar
 order-set_rule = { $rule } { $value }
 order-swap = { $movement } se hace como { $value } { $until }

@@ -74,6 +74,7 @@ reason-pain_at_rest = Dolor en reposo, { $place } { $score }/10: nada que cargue
 reason-deload_effort = Descarga anticipada: dos sesiones seguidas al menos { $over_rpe } puntos por encima del esfuerzo pedido.
 reason-deload_strength_down = Descarga anticipada: la fuerza baja un { $percent } % en la tendencia.
 reason-deload_pain = Descarga anticipada por el dolor, { $place } { $score }/10.
+reason-deload_ordered = Descarga desde ahora, como pidió tu coach el { $day }.
 reason-comeback = Primera semana después de { $days } días fuera: un { $percent } % menos de carga total, RPE hasta { $rpe }. Es precaución; lo que perdiste de verdad es menos.
 reason-session_moved = Sesión movida aquí desde el { $from_day }.
 reason-session_slid = Sesión movida aquí desde el { $from_day }: no se hizo, y caben 48 horas.

@@ -104,7 +104,7 @@ def test_a_date_is_no_load(words, load, day):
     assert (command.load, str(command.day)) == (load, day)
 
 
-@pytest.mark.parametrize("words", ["mria: the scan shows a tear", "and mira deload please", "4x3 then rest well"])
+@pytest.mark.parametrize("words", ["mria: the scan shows a tear", "and mira fewer rows please", "4x3 then rest well"])
 def test_words_for_somebody_else_go_to_nobody(chat, words):
     chat.waits_until("08:00")
     chat.answer("mira", "coach, is that enough for today?", "08:30")
