@@ -7,24 +7,29 @@ folder (`coach.toml`), by language.
 from __future__ import annotations
 
 import re
-import tomllib
-import unicodedata
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
-from functools import lru_cache
-from pathlib import Path
 
-from bot.wording.catalogue import CATALOGUES, FALLBACK, languages
+from bot.conversation.coach_days import (
+    ISO,
+    SUNDAY,
+    day_of,
+    from_to,
+    months,
+    names_a_day,
+    spans,
+    until_of,
+    weekdays,
+    without_days,
+)
+from bot.conversation.coach_vocabulary import marks, vocabulary, words_of
 
 SCHEME = re.compile(r"(?<!\d)(\d{1,2})\s*[x×*]\s*(\d{1,2})(?!\d)")
 NUMBER = re.compile(r"[+@]?\s*(\d{1,3}(?:[.,]\d{1,2})?)\s*(kg|lbs?|lb)?(?![\w.,]*\d)")
 NO_LOAD = re.compile(r"(?<=\s)(?:-\s*\d+(?:[.,]\d+)?|@\s*(?:10|[6-9](?:[.,]5)?)(?![\d.,]*\s*(?:kg|lb))(?!\d))(?=\s)")
 DAYLESS = frozenset({"undo", "unlock", "restart", "approve", "decline", "resume", "seen"})  # orders of now
-SUNDAY = 6
-DAYS_OF = {"day": 1, "week": 7, "month": 30}
 LEFT_OUT = re.compile(r" (?:no|keine|kein|sin) ([^\d\W].*)")
-ISO = re.compile(r"\d{4}-\d{2}-\d{2}")
 
 
 @dataclass(frozen=True)
@@ -44,42 +49,6 @@ class Command:
     odd: tuple[str, ...] = ()  # what an order may not have beside it: words, numbers and days nobody understood
 
 
-@lru_cache(maxsize=32)
-def vocabulary(language: str, table: str = "verbs") -> dict[str, list[str]]:
-    """Verb (or, of table "words", mark of time) to phrases, the language's own and the English ones."""
-    found: dict[str, list[str]] = {}
-    for name in dict.fromkeys((FALLBACK, language.split("-")[0])):
-        path = Path(CATALOGUES) / name / "coach.toml"
-        if path.is_file():
-            for verb, phrases in tomllib.loads(path.read_text(encoding="utf-8"))[table].items():
-                found.setdefault(verb, []).extend(" ".join(_words(phrase)) or phrase for phrase in phrases)
-    return found
-
-
-@lru_cache(maxsize=8)
-def spans(language: str) -> re.Pattern[str]:
-    """ "3 weeks": the number, then the word in the group of its unit."""
-    units = vocabulary(language, "spans").items()
-    named = "|".join(f"(?P<{unit}>{'|'.join(map(re.escape, stems))})" for unit, stems in units)
-    return re.compile(rf"(?P<count>\d{{1,2}})\s*(?:{named})\w*", re.IGNORECASE)
-
-
-@lru_cache(maxsize=8)
-def weekdays(language: str) -> dict[str, int]:
-    """Names and short names of days, with their accents and as thumbs type them; the whole names of every language
-    here too, for a coach may write to one athlete as to another."""
-    from babel.dates import get_day_names
-
-    found: dict[str, int] = {}
-    own = tuple(dict.fromkeys((language.split("-")[0], FALLBACK)))
-    for name in (*own, *sorted(languages() - set(own))):
-        for width in ("wide", "abbreviated") if name in own else ("wide",):
-            for number, word in get_day_names(width, locale=name).items():
-                for written in (word.casefold().rstrip("."), _plain(word).rstrip(".")):
-                    found.setdefault(written, number)
-    return found
-
-
 def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: date) -> Command | None:
     """The command in a coach's message; None where no verb of ours is in it.
 
@@ -90,7 +59,7 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     stripped = text.strip().lstrip("/").strip()
     head, colon, after = stripped.partition(":")
     where = head if colon else stripped
-    folded = f" {' '.join(_words(where))} "
+    folded = f" {' '.join(words_of(where))} "
     handle = _handle(folded, names)
     if handle is not None:
         for word in {handle, *(name.casefold() for own, name in names if own == handle)}:
@@ -119,21 +88,21 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     if left_out is not None and folded.strip() != phrase:
         verb, rest = "exclude", left_out[1]  # "tom no dips this week"
     numbers = SCHEME.sub(" ", where)
-    until = _until(folded, today, language)
-    day = None if until is not None else _day(folded, today, language)
+    until = until_of(folded, today, language)
+    day = None if until is not None else day_of(folded, today, language)
     if until is None and week is not None and verb != "week":
         until, day = today + timedelta(days=SUNDAY - today.weekday()), None
     if verb == "move":
-        day, until = _from_to(folded, today, language)
+        day, until = from_to(folded, today, language)
     if verb == "deload" and ahead is not None:
         folded, day = folded.replace(f" {ahead} ", " ", 1), today + timedelta(days=7 - today.weekday())
-    numbers = _without_days(spans(language).sub(" ", ISO.sub(" ", numbers)), language)
+    numbers = without_days(spans(language).sub(" ", ISO.sub(" ", numbers)), language)
     load, unit = _load(numbers)
     odd = _odd(folded, phrase, language, numbers)
     if verb in ("move", "deload"):
-        odd = tuple(word for word in odd if word not in _marks(language, "from"))
+        odd = tuple(word for word in odd if word not in marks(language, "from"))
     beside = folded.replace(f" {phrase} ", " ", 1)
-    lost = until is None and day is None and _names_a_day(beside, language)
+    lost = until is None and day is None and names_a_day(beside, language)
     dated = verb in DAYLESS and (day is not None or until is not None)
     if "?" in where or lost or dated:
         odd = odd or (where.strip(),)
@@ -161,7 +130,7 @@ def _told(folded: str, language: str) -> str | None:
 
 def _odd(folded: str, phrase: str, language: str, numbers: str) -> tuple[str, ...]:
     """What stands beside an order and is not part of one: "restart when the doctor says so", "at -10", "4x3 @8"."""
-    known = {word for mark in ("filler", "until", "today", "tomorrow") for word in _marks(language, mark)}
+    known = {word for mark in ("filler", "until", "today", "tomorrow") for word in marks(language, mark)}
     known |= set(weekdays(language)) | months(language)
     rest = spans(language).sub(" ", folded.replace(f" {phrase} ", " ", 1)).split()
     for span in vocabulary(language, "words")["this_week"]:
@@ -171,61 +140,11 @@ def _odd(folded: str, phrase: str, language: str, numbers: str) -> tuple[str, ..
     return tuple(dict.fromkeys((*words, *odd)))
 
 
-def _marks(language: str, mark: str) -> list[str]:
-    return [word for phrase in vocabulary(language, "words").get(mark, []) for word in phrase.split()]
-
-
-@lru_cache(maxsize=8)
-def months(language: str) -> frozenset[str]:
-    """Names and short names of months, of the language and of English."""
-    from babel.dates import get_month_names
-
-    own = dict.fromkeys((language.split("-")[0], FALLBACK))
-    found = (
-        word
-        for name in own
-        for width in ("wide", "abbreviated")
-        for word in get_month_names(width, locale=name).values()
-    )
-    return frozenset(written for word in found for written in (word.casefold().rstrip("."), _plain(word).rstrip(".")))
-
-
-def _without_days(text: str, language: str) -> str:
-    """The text without the numbers of days: "14 january", "march 1"."""
-    named = "|".join(sorted(map(re.escape, months(language)), key=len, reverse=True))
-    return re.sub(
-        rf"(?i)\b\d{{1,2}}(?:st|nd|rd|th|\.)?\s*(?:de\s+)?(?:{named})\b|\b(?:{named})\s+\d{{1,2}}\b", " ", text
-    )
-
-
-def _names_a_day(folded: str, language: str) -> bool:
-    """Whether words for a day are there, though no day came of them: "until 29 february"."""
-    words = set(folded.split())
-    return bool(words & months(language)) or any(
-        f" {mark} " in folded for mark in _marks(language, "until") if mark != "to"
-    )
-
-
 def _over(folded: str, phrase: str, language: str) -> tuple[str, ...]:
     """The words that nobody has understood."""
     small = set(vocabulary(language, "words").get("small", ()))
     rest = folded.replace(f" {phrase} ", " ", 1).split()
     return tuple(word for word in rest if word not in small and not word[0].isdigit())
-
-
-def _from_to(folded: str, today: date, language: str) -> tuple[date | None, date | None]:
-    """ "move thursday to friday": the first such day from today, and the first day of the other name around it."""
-    days = [day for word in folded.split() if (day := _day(f" {word} ", today, language)) is not None]
-    return (days[0], days[1]) if len(days) > 1 else (None, None)
-
-
-def _plain(word: str) -> str:
-    return "".join(sign for sign in unicodedata.normalize("NFD", word.casefold()) if not unicodedata.combining(sign))
-
-
-def _words(text: str) -> list[str]:
-    bare = (word.strip(",.;!?()").casefold() for word in text.split())
-    return [word.removesuffix("'s").removesuffix("\u2019s") for word in bare if word]
 
 
 def _handle(folded: str, names: Sequence[tuple[str, str]]) -> str | None:
@@ -269,62 +188,3 @@ def _load(text: str) -> tuple[float | None, str | None]:
     best = next((match for match in found if match[2]), found[0])
     unit = "lb" if best[2] and best[2].startswith("lb") else best[2]
     return float(best[1].replace(",", ".")), unit
-
-
-def _until(folded: str, today: date, language: str) -> date | None:
-    span = spans(language).search(folded)
-    if span:
-        days = next(days for unit, days in DAYS_OF.items() if span[unit])
-        return today + timedelta(days=int(span["count"]) * days)
-    marks = vocabulary(language, "words").get("until", [])
-    for mark in marks:
-        _, found, after = folded.partition(f" {mark} ")
-        if found:
-            return _day(f" {after}", today, language)
-    return None
-
-
-def _day(folded: str, today: date, language: str) -> date | None:
-    iso = ISO.search(folded)
-    if iso:
-        try:
-            return date.fromisoformat(iso[0])
-        except ValueError:
-            return None
-    named = _named_day(folded, today, language)
-    if named is not None:
-        return named
-    for word in folded.split():
-        if word in weekdays(language):
-            return today + timedelta(days=(weekdays(language)[word] - today.weekday()) % 7)
-        if word in vocabulary(language, "words").get("today", []):
-            return today
-        if word in vocabulary(language, "words").get("tomorrow", []):
-            return today + timedelta(days=1)
-    return None
-
-
-def _named_day(folded: str, today: date, language: str) -> date | None:
-    """ "1 march", "march 1"."""
-    from bot.importing.entries import Headings
-
-    words = folded.split()
-    for at in range(len(words) - 1):
-        reader = Headings(language.split("-")[0], "DMY")
-        reader.last = today
-        found = reader.at(" ".join(words[at : at + 3])) or reader.at(" ".join(words[at : at + 2]))
-        if found and not words[at].isdigit() | words[at + 1].isdigit():
-            continue
-        if found:
-            return _next_of(found[0], today)
-    return None
-
-
-def _next_of(day: date, today: date) -> date | None:
-    """The day, or the same day of the next year; None where that year has none."""
-    if day >= today:
-        return day
-    try:
-        return day.replace(year=day.year + 1)
-    except ValueError:
-        return None
