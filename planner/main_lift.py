@@ -188,7 +188,7 @@ def _loaded_main(today: Today, draft: Draft, name: str, work: Work, basis: Basis
         draft.decide("load", name, code, values)
     elif made.limited_by == "best_set":
         draft.decide("load", name, "load_capped", {**values, "percent": round(100 * rules.number("strength.max_rise"))})
-    elif made.limited_by == "bodyweight":
+    elif made.limited_by == "bodyweight" and reps < work.reps:
         draft.decide("load", name, "load_fewer_reps", {**values, "wanted_reps": work.reps})
     elif cut_of(today, name) > 0:
         why = "load_absence" if slot.comeback is not None else "load_pain_cut"

@@ -135,9 +135,10 @@ class PainHistory:
             return None
         if newest.score is None:
             return pain("hold", newest.on, "pain_no_score")
-        evening = next(((one, value) for one, value in reversed(scored) if one.when != "morning"), None)
-        if evening is not None and evening[1] >= rules.number("pain.hold_from"):
-            return pain("hold", evening[0].on, "pain_hold")
+        trained = [(one.on, value) for one, value in scored if one.when != "morning"]
+        # The worst of the day: 4 in the session and 1 at its end is a 4.
+        if trained and max(value for on, value in trained if on == trained[-1][0]) >= rules.number("pain.hold_from"):
+            return pain("hold", trained[-1][0], "pain_hold")
         return pain("fine", newest.on, "pain_fine")
 
     def _stop(self, scored: Sequence[tuple[PainAnswer, float]], day: date) -> tuple[date, str] | None:

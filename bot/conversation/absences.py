@@ -7,8 +7,10 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 from bot.conversation.desk import Desk
+from bot.conversation.placing import context_of
 from bot.conversation.reasons import until_in_words
-from bot.conversation.words import begins, phrases
+from bot.conversation.words import phrases, starts
+from bot.reading.absences import days_spoken_of
 from bot.reading.reading import Reading
 from planner.facts import Absence, Equipment, Move, Resume
 from planner.history import History
@@ -104,6 +106,10 @@ def _resume(desk: Desk) -> str:
     persons.update_athlete(desk.tx, desk.id, {"silenced": False})
     desk.add(Resume(desk.said_on))
     plant_next_plan(desk)
+    if desk.review.stopped is not None:
+        # A warning sign is not talked away: who lifts the stop is the coach, and must hear that it may be over.
+        desk.tell_coach(desk.say_coach.say("resume-stopped-for-coach", name=desk.person.name))
+        return desk.say.say("resume-stopped", coach=desk.coach.name)
     return f"{desk.say.say('resume')} {_next(desk)}".strip()
 
 
@@ -122,28 +128,32 @@ def _equipment(desk: Desk, reading: Reading, text: str) -> str:
     if has is None:
         desk.tell_coach(desk.say_coach.say("equipment-for-coach", name=desk.person.name, text=text))
         return say.say("equipment-passed-on")
-    since = reading.dates.start if reading.dates and reading.dates.start else desk.said_on
-    desk.add(Equipment(since, has, reading.dates.end if reading.dates else None))
+    spoken = reading.dates or days_spoken_of(text, context_of(desk, desk.said_at))
+    since, until = (spoken.start or desk.said_on, spoken.end) if spoken is not None else (desk.said_on, None)
+    if until is not None and until < desk.said_on:
+        since, until = desk.said_on, None  # "my belt broke yesterday"
+    desk.add(Equipment(since, has, until))
     shown = say.listed([say.say(f"equipment-{kind}") for kind in sorted(has)]) or say.say("equipment-nothing")
-    until = until_in_words(reading.dates.end if reading.dates else None, say)
-    return say.say("equipment-noted", equipment=shown, until=until)
+    key = "equipment-noted" if since <= desk.said_on else "equipment-noted-from"
+    return say.say(key, equipment=shown, since=say.day(since), until=until_in_words(until, say))
 
 
 def _what_is_left(now: frozenset[str], text: str) -> frozenset[str] | None:
     """Clause by clause: "only rings", "my belt broke", "a band too". None where no equipment is named."""
-    has, found = now, False
+    has, found, alone = now, False, False
     manner = phrases("manner")
     for clause in re.split(r"[,.;!?\n]", text.casefold()):
-        named = frozenset(kind for kind, stems in phrases("equipment").items() if any(begins(clause, s) for s in stems))
-        if not named:
-            continue
-        found = True
-        if any(begins(clause, word) for word in manner["only"]):
-            has = named
-        elif any(begins(clause, word) for word in manner["lacking"]):
-            has -= named
-        else:
-            has |= named
+        lacking, only = starts(clause, manner["lacking"]), starts(clause, manner["only"])
+        named = sorted((at, kind) for kind, stems in phrases("equipment").items() for at in starts(clause, stems))
+        for at, kind in named:
+            found = True
+            before = max([one for one in (*lacking, *only) if one < at], default=-1)
+            if before in only:
+                has, alone = (has if alone else frozenset()) | {kind}, True
+            elif before in lacking or (before < 0 and at == named[-1][0] and any(one > at for one in lacking)):
+                has -= {kind}  # "no belt", "my belt broke"
+            else:
+                has |= {kind}
     return has if found else None
 
 

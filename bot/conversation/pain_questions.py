@@ -131,12 +131,14 @@ def _asked(desk: Desk, data: dict[str, str]) -> Buttons:
 
 
 def last_place(desk: Desk) -> dict[str, str]:
-    """The place of the newest score above 0 in the last two weeks."""
+    """The place of the newest score above 0 in the last two weeks; of several of one day, the sorest."""
     since = desk.said_on - timedelta(days=14)
-    for fact in reversed(desk.record.pain):
-        if fact.on >= since and fact.site is not None and (fact.score or 0) > 0:
-            return {"site": fact.site, **({"side": fact.side} if fact.side else {})}
-    return {}
+    sore = [fact for fact in desk.record.pain if fact.on >= since and fact.site is not None and (fact.score or 0) > 0]
+    late = [fact for fact in sore if fact.on == sore[-1].on]
+    worst = max(reversed(late), key=lambda fact: fact.score or 0.0, default=None)
+    if worst is None or worst.site is None:
+        return {}
+    return {"site": worst.site, **({"side": worst.side} if worst.side else {})}
 
 
 def answered_today(desk: Desk, when: Moment) -> bool:

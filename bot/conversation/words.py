@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import tomllib
+from collections.abc import Iterable
 from functools import cache
 from pathlib import Path
 
@@ -20,3 +21,8 @@ def phrases(table: str) -> dict[str, tuple[str, ...]]:
 def begins(text: str, stem: str) -> bool:
     """Whether a word of `text` (case-folded) begins with `stem`: "rings" is meant by "ring", "during" is not."""
     return re.search(rf"(?<!\w){re.escape(stem)}", text) is not None
+
+
+def starts(text: str, stems: Iterable[str]) -> list[int]:
+    """Where words of `text` (case-folded) begin with one of `stems`."""
+    return [found.start() for stem in stems for found in re.finditer(rf"(?<!\w){re.escape(stem)}", text)]

@@ -5,13 +5,13 @@ from __future__ import annotations
 import itertools
 from datetime import date, timedelta
 
-from bot.reading.days import Day, day_of_month
+from bot.reading.days import Day, day_of_month, named_days
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
-from bot.reading.message import Message
+from bot.reading.message import Message, read_message
 from bot.reading.moves import ahead, moved, moved_before, named_object, of_move, said, same_day, to_come, where_to
 from bot.reading.phrases import sentence_bounds
-from bot.reading.reading import Ask, Span
+from bot.reading.reading import Ask, Context, Span
 
 QUOTED = 80  # characters of a message quoted where no words of it stand for the doubt
 CLAUSE_ENDS = frozenset(",;.!?\n")
@@ -84,6 +84,18 @@ def span_of(
     if apart is not None:
         return None, near, apart
     return (*_missed(message, _of_the_clause(message, near, absent.get("missed", []))), None)
+
+
+def days_spoken_of(text: str, context: Context) -> Span | None:
+    """The days to come that a message speaks of, whatever it wishes: "next week I only have rings"."""
+    message = read_message(text, context)
+    coming = [day for day in named_days(message).days if day.ahead]
+    if not coming:
+        return None
+    span, taken = _open(message, coming)
+    if span is not None and span.end is None and _that_day_alone(message, taken):
+        return Span(span.start, span.start)
+    return span
 
 
 def _of_the_clause(message: Message, days: list[Day], hits: list[Hit]) -> list[Day]:

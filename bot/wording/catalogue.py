@@ -51,7 +51,13 @@ class Wording:
                 pattern = bundle.get_message(key).value
                 assert pattern is not None
                 shown = {name: self._value(value) for name, value in values.items()}
-                return str(bundle.format_pattern(pattern, shown)[0])
+                # The formatter gives up on texts that are too long for it; they are put in once it is done.
+                long = {f"\ue000{name}\ue001": value for name, value in shown.items() if _is_long(value)}
+                shown |= {mark[1:-1]: mark for mark in long}
+                said = str(bundle.format_pattern(pattern, shown)[0])
+                for mark, value in long.items():
+                    said = said.replace(mark, value)
+                return said
         raise NoSuchSentence(key)
 
     def _value(self, value: Any) -> Any:
@@ -96,6 +102,13 @@ class Wording:
 
     def listed(self, parts: list[str]) -> str:
         return ", ".join(parts)
+
+
+LONG = 2000
+
+
+def _is_long(value: Any) -> bool:
+    return isinstance(value, str) and len(value) > LONG
 
 
 # Of a morning's plans most words and numbers come in many of them, and making one takes longer than finding it.

@@ -1,0 +1,78 @@
+"""What a fresh reader of the bot's answers stumbled over: equipment of some days, sore places, stops, long words."""
+
+from datetime import date
+
+import pytest
+
+from bot.conversation.absences import _what_is_left
+
+USUAL = frozenset({"bar", "rings", "belt"})
+
+
+@pytest.mark.parametrize(
+    ("words", "left"),
+    [
+        ("next week I only have rings", {"rings"}),
+        ("I only have a bar, no rings, no belt", {"bar"}),
+        ("no rings no belt only a bar", {"bar"}),
+        (
+            "there's a gym with a pulldown machine and dumbbells but no bar",
+            {"belt", "rings", "lat_pulldown", "dumbbells"},
+        ),
+        ("my belt broke", {"bar", "rings"}),
+        ("nur ringe diese woche", {"rings"}),
+        ("sin barra hasta el viernes", {"belt", "rings"}),
+        ("I have bands now too", {"bar", "belt", "rings", "bands"}),
+    ],
+)
+def test_what_there_is_to_train_with_is_told_word_by_word(words, left):
+    assert _what_is_left(USUAL, words) == left
+
+
+@pytest.mark.parametrize(
+    ("words", "since", "until"),
+    [
+        ("next week I only have rings", date(2027, 1, 11), date(2027, 1, 17)),
+        ("no bar here until sunday", date(2027, 1, 4), date(2027, 1, 10)),
+        ("I have no belt this week", date(2027, 1, 4), date(2027, 1, 10)),
+        ("I forgot my belt today", date(2027, 1, 4), date(2027, 1, 4)),
+        ("my belt broke yesterday", date(2027, 1, 4), None),
+        ("my belt broke", date(2027, 1, 4), None),
+    ],
+)
+def test_equipment_holds_for_the_days_that_are_said(chat, words, since, until):
+    chat.answer("mira", words, "08:00")
+    (fact,) = chat.record().equipment
+
+    assert (fact.since, fact.until) == (since, until)
+
+
+def test_the_worst_of_a_day_is_what_its_pain_counts_as(chat):
+    chat.waits_until("08:00")
+    answer = chat.answer("mira", "done as planned. left elbow 4 during, 1 now", "18:00")
+
+    assert "fine" not in answer
+
+
+def test_the_next_morning_asks_about_the_sorest_place(chat):
+    chat.waits_until("08:00")
+    chat.answer("mira", "done as planned. left elbow 3 right elbow 2", "18:00")
+    asked = [one["text"] for one in chat.waits_until("08:00", "2027-01-05") if one["to"] == "mira"]
+
+    assert any("left elbow" in text for text in asked)
+
+
+def test_feeling_fine_lifts_no_stop_and_reaches_the_coach(chat):
+    chat.waits_until("08:00")
+    chat.answer("mira", "felt a pop in my elbow", "18:00")
+    sent = chat.says("mira", "I'm fine now", "18:05")
+
+    assert any(one["to"] == "mira" and "stays stopped" in one["text"] for one in sent)
+    assert any(one["to"] == "coach" and "fine again" in one["text"] for one in sent)
+
+
+def test_a_long_text_is_passed_on_whole(chat):
+    words = "long word " * 300
+    sent = chat.says("coach", f"tell mira: {words}", "08:30")
+
+    assert any(one["to"] == "mira" and one["text"].count("long word") == 300 for one in sent)
