@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass, replace
 from datetime import date, time
 
-from bot.conversation import asking, open_sets, pain_anew, pain_questions, said_instead
+from bot.conversation import asking, open_sets, pain_anew, pain_compared, pain_questions, said_instead
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.followups import told_on
 from bot.conversation.placing import context_of, read_by_plan
@@ -66,12 +66,16 @@ def understood(desk: Desk, said: Said) -> Understood | None:
     """
     pain = said.to if said.to is not None and said.to.kind == PAIN else pain_questions.open_question(desk)
     context = context_of(desk, desk.said_at)
+    open_ones = questions.stood_open(desk.tx, desk.person, desk.said_at) if said.to is None else [said.to]
+    open_ones = [one for one in open_ones if one.kind in COMPLETE or (pain is not None and one.id == pain.id)]
+    if pain is not None and said.to is None and open_ones[0].id == pain.id:
+        if pain_compared.is_without_number(said.text):
+            return Understood(Reading(("pain",)), said.text, pain, asks=pain_compared.ask_again(desk, pain))
+        said = replace(said, text=pain_compared.as_score(desk, pain, said.text))
     alone = value_alone(said.text, context) if said.to is None else None
     if alone is not None and pain is not None and _can_be_score(alone):
         said = replace(said, text=alone.span)  # "ok 2", "thanks, 0"
     number = number_alone(said.text)
-    open_ones = questions.stood_open(desk.tx, desk.person, desk.said_at) if said.to is None else [said.to]
-    open_ones = [one for one in open_ones if one.kind in COMPLETE or (pain is not None and one.id == pain.id)]
     to_pain = number is not None and number <= MOST_PAIN and any(one.kind == PAIN for one in open_ones)
     for question in open_ones:
         if question.kind == PAIN:

@@ -28,6 +28,7 @@ from bot.conversation.desk import Buttons, Desk
 from bot.conversation.eccentrics import asks_for_eccentrics, refuse
 from bot.conversation.moments import plant_after_report
 from bot.conversation.reasons import reason_in_words
+from bot.conversation.words import medical
 from planner.facts import Session
 from planner.plan import DayPlan
 from storage.inbox import Incoming
@@ -131,6 +132,11 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     if asks_for_eccentrics(reading, text) and not reading.sets:
         parts.append(refuse(desk, text))
     stopped = desk.review.stopped
+    if stopped is None and not sessions and not quiet and not intents & {"for_coach"} and medical(text):
+        # What a doctor said outranks the plan, and is the coach's to turn into one.
+        passing_on.to_coach(desk, text)
+        parts.append(say.say("medical-passed-on", coach=desk.coach.name))
+        reading = replace(reading, ask=())
     told = not parts and not reading.ask and not felt and not quiet and len(text.split()) >= FEWEST_WORDS
     told_while_stopped = stopped is not None and (
         (told and intents <= {"unknown"}) or (bool(intents & {"pause", "away", "ill"}) and "for_coach" not in intents)

@@ -41,7 +41,7 @@ def ask_score(desk: Desk, kept: list[PainAnswer]) -> tuple[str, Buttons] | None:
     known = {name: one for name, one in data.items() if one}
     asked = questions.ask(desk.tx, desk.person, QUESTION, desk.now, data=known)
     where = place(bare.site, bare.side, desk.say) if bare.site else desk.say.say("pain-somewhere")
-    return desk.say.say("ask-pain-score", place=where), _buttons(asked, desk.say)
+    return desk.say.say("ask-pain-score", place=where), buttons_of(asked, desk.say)
 
 
 def ask_place(desk: Desk, kept: list[PainAnswer]) -> tuple[str, Buttons] | None:
@@ -107,7 +107,7 @@ def ask_more(desk: Desk, asked: Question) -> None:
     desk.tell(desk.say.say("ask-pain-more"), buttons=[(score, f"q:{asked.id}:{score}") for score in OVER])
 
 
-def _buttons(asked: int, say: Wording) -> Buttons:
+def buttons_of(asked: int, say: Wording) -> Buttons:
     """Each names its question: pressed when another was asked since, it still answers its own."""
     return [
         *((score, f"q:{asked}:{score}") for score in SCORES),
@@ -124,10 +124,15 @@ def ask_morning(desk: Desk) -> tuple[str, Buttons]:
     return text, _asked(desk, {"when": MORNING, "on": desk.today.isoformat(), **last})
 
 
+def place_in_words(asked: Question, say: Wording) -> str:
+    site, side = asked.data.get("site"), asked.data.get("side")
+    return place(site, side, say) if site else say.say("pain-somewhere")
+
+
 def _asked(desk: Desk, data: dict[str, str]) -> Buttons:
     """The question noted, in place of the one before, with the scores as buttons."""
     questions.expire(desk.tx, desk.person, QUESTION, desk.now)
-    return _buttons(questions.ask(desk.tx, desk.person, QUESTION, desk.now, data=data), desk.say)
+    return buttons_of(questions.ask(desk.tx, desk.person, QUESTION, desk.now, data=data), desk.say)
 
 
 def last_place(desk: Desk) -> dict[str, str]:

@@ -26,3 +26,8 @@ def begins(text: str, stem: str) -> bool:
 def starts(text: str, stems: Iterable[str]) -> list[int]:
     """Where words of `text` (case-folded) begin with one of `stems`."""
     return [found.start() for stem in stems for found in re.finditer(rf"(?<!\w){re.escape(stem)}", text)]
+
+
+def medical(text: str) -> bool:
+    """Whether a message speaks of a doctor's word, an operation, a pregnancy: what the coach must hear."""
+    return bool(starts(text.casefold(), phrases("medical")["said"]))

@@ -76,3 +76,53 @@ def test_a_long_text_is_passed_on_whole(chat):
     sent = chat.says("coach", f"tell mira: {words}", "08:30")
 
     assert any(one["to"] == "mira" and one["text"].count("long word") == 300 for one in sent)
+
+
+@pytest.mark.parametrize(
+    "words", ["same", "still 3", "immer noch 3", "sigue igual", "same as yesterday", "gleich wie gestern"]
+)
+def test_pain_may_be_told_by_what_it_was(chat, words):
+    chat.waits_until("08:00")
+    chat.answer("mira", "done as planned. left elbow 3", "18:00")
+    chat.answer("mira", words, "08:00", "2027-01-05")
+
+    told = chat.record().pain[-1]
+    assert (told.site, told.side, told.score, told.when) == ("elbow", "left", 3.0, "morning")
+
+
+def test_worse_is_asked_for_its_number(chat):
+    chat.waits_until("08:00")
+    chat.answer("mira", "done as planned. left elbow 3", "18:00")
+
+    assert "left elbow" in chat.answer("mira", "worse", "08:00", "2027-01-05")
+    chat.answer("mira", "5", "08:01", "2027-01-05")
+    assert chat.record().pain[-1].score == 5.0
+
+
+def test_a_score_does_not_go_into_the_sets_that_an_older_question_is_about(chat):
+    chat.waits_until("08:00")
+    chat.answer("mira", "pull-ups 4x4 +11.25, last set 8", "19:00")
+    chat.answer("mira", "elbow left 3", "19:01")
+    chat.answer("mira", "still 3", "08:00", "2027-01-05")
+
+    assert {one.reps for one in chat.record().sessions[-1].sets} == {4}
+    assert chat.record().pain[-1].when == "morning"
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "my doctor said no pulling for 2 weeks",
+        "physio says no pull-ups until february",
+        "I'm 8 weeks pregnant",
+        "I broke my finger",
+        "mein arzt sagt 2 wochen nix ziehen",
+        "el medico me dijo nada de tirar por 2 semanas",
+    ],
+)
+def test_a_doctors_word_reaches_the_coach_at_once(chat, words):
+    chat.waits_until("08:00")
+    sent = chat.says("mira", words, "10:00")
+
+    assert any(one["to"] == "coach" and words in one["text"] for one in sent)
+    assert not any("👍" in one["text"] for one in sent)
