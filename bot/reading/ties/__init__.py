@@ -21,6 +21,7 @@ from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
 from bot.reading.ties.helped import helped_by, taken_off
 from bot.reading.ties.in_part import in_part
+from bot.reading.ties.last_apart import last_apart
 from bot.reading.ties.left_open import left_open
 from bot.reading.ties.left_out import not_so_many, sets_left_out
 from bot.reading.ties.load_turns import load_turns
@@ -65,6 +66,7 @@ RULES: tuple[Rule, ...] = (
     denied_marks,
     spoken_of,
     left_open,
+    last_apart,
     sets_left_out,
     repeated,
     told_one_by_one,

@@ -16,7 +16,7 @@ PAIR = 2  # loads told for as many sets are one each
 
 def left_open(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with what was left open between two numbers to be asked."""
-    return _loads_for_several(message, _either_load(_perhaps(message, _between(message, facts))))
+    return _loads_for_several(_either_load(_perhaps(message, _between(message, facts))))
 
 
 def _open_reps(first: Fact, last: Fact) -> Fact:
@@ -34,7 +34,7 @@ def _reps(fact: Fact) -> float | None:
 
 
 def _between(message: Message, facts: Sequence[Fact]) -> list[Fact]:
-    """ "Between 8 and 10 reps", "4 Sätze, zwischen 8 und 10": reps where a word says so, or where only sets are told."""
+    """ "Between 8 and 10 reps", "4 Sätze, zwischen 8 und 10": reps by their word, or of sets counted."""
     out = list(facts)
     for at in range(len(out) - 4, -1, -1):
         if at + 4 > len(out):
@@ -88,7 +88,7 @@ def _either_load(facts: Sequence[Fact]) -> list[Fact]:
     return out
 
 
-def _loads_for_several(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+def _loads_for_several(facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Three sets of 4, with 15 and 20": two loads of another number of sets, and which had which is not said."""
     told = [(at, fact) for at, fact in enumerate(facts) if fact.kind != "word" and fact.note.get("mark") != ","]
     for n in range(len(told) - 3):

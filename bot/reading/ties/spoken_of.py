@@ -10,7 +10,7 @@ from bot.reading.message import Message
 REMARKS = frozenset({"word", "claim"})
 
 
-def spoken_of(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+def spoken_of(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, without what is only spoken of again."""
     return _last_one(_answers(_sets_again(facts)))
 
@@ -59,4 +59,7 @@ def _last_one(facts: Sequence[Fact]) -> list[Fact]:
         counted = one.kind == "bare" and one.note.get("spelled") and one.value == 1
         if counted and move.kind == "move" and scope.kind == "scope" and scope.value in ("last", "first"):
             out[at] = _talk(one)
+            before = [fact.value.movement for fact in out[: at - 1] if fact.kind == "move"]
+            if before[-1:] == [move.value.movement]:
+                out[at - 1] = _talk(move)
     return out
