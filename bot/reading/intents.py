@@ -167,6 +167,7 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
                     for c in found["for_coach"]
                 )
             ]
+        found = {name: hits for name, hits in found.items() if hits}
     if "help" in found and "undo" in found:
         del found["undo"]
     if "ill" in found:

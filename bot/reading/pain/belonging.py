@@ -241,6 +241,8 @@ def _give_signs(words: BodyWords, places: list[Place], bounds: tuple[int, int], 
             near = _nearest(words, places, sign.start, sign.end)
             if near is not None and not near.others:
                 near.signs.append(sign)
+                if near.leading is not None and sign.end <= near.start:
+                    near.moment = near.leading  # "mid negative something popped in my elbow, later it was blue"
 
 
 def _hand_on_sides(words: BodyWords, places: list[Place]) -> None:
