@@ -178,7 +178,8 @@ def _next_numbers(facts: Sequence[Fact]) -> Sequence[Fact]:
 def _small(fact: Fact) -> int | None:
     """The number of a set, read as reps where it stood behind a load."""
     if fact.kind == "rows" and len(fact.value) == 1 and fact.note.get("reps"):
-        return fact.value[0].reps
+        reps: int | None = fact.value[0].reps
+        return reps
     return int(fact.value) if fact.kind == "bare" and fact.value == int(fact.value) else None
 
 
