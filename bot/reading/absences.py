@@ -9,7 +9,18 @@ from bot.reading.days import Day, day_of_month, named_days
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Message, read_message
-from bot.reading.moves import ahead, moved, moved_before, named_object, of_move, said, same_day, to_come, where_to
+from bot.reading.moves import (
+    ahead,
+    moved,
+    moved_before,
+    named_object,
+    of_move,
+    possessed,
+    said,
+    same_day,
+    to_come,
+    where_to,
+)
 from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask, Context, Span
 
@@ -272,9 +283,20 @@ def _ill(message: Message, days: list[Day], resumed: bool) -> tuple[Span | None,
     return Span(start or today, end), taken
 
 
+def _told_as_past(message: Message) -> bool:
+    """ "Skipped Thursday. I'll train tomorrow": what is to come is told in a sentence of its own."""
+    tokens = message.tokens
+    sentences = sentence_bounds(tokens)
+    coming = {hit.start for hit in message.hits("intents", "past") if hit.name == "missed_future"}
+    past = [
+        (low, high) for low, high in sentences if any(token.text in little("missed_past") for token in tokens[low:high])
+    ]
+    return bool(past) and not any(low <= at < high for low, high in past for at in coming)
+
+
 def _missed(message: Message, days: list[Day]) -> tuple[Span | None, list[Day]]:
     today = message.today
-    future = to_come(message)
+    future = to_come(message) and not _told_as_past(message)
     # "a stag do this weekend so I won't train Saturday": the day within the weekend
     days = [
         day
@@ -295,11 +317,14 @@ def _missed(message: Message, days: list[Day]) -> tuple[Span | None, list[Day]]:
     for day in days:
         if found and day.shift == 0 and any(taken[-1].end <= at < day.start for at in but):
             continue  # "yesterday I could not train but today I did"
-        if day.link == "until" and day.ahead and ahead(day)[1] > today and day.kind != "vague":
+        session = possessed(message, day)  # "didn't get to Saturday's session" lasts till no day
+        if day.link == "until" and not session and day.ahead and ahead(day)[1] > today and day.kind != "vague":
             found += [today, ahead(day)[1]]  # "stuck at home till Friday"
             taken.append(day)
             continue
-        if day.link in ("since", "open", "back", "until") or day.kind in ("length", "vague", "bad"):
+        if day.link in ("since", "open", "back") or day.kind in ("length", "vague", "bad"):
+            continue
+        if day.link == "until" and not session:
             continue
         span = (
             day.back

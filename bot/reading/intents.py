@@ -161,10 +161,13 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
                 hit
                 for hit in found.get(other, ())
                 if not any(
-                    c.start <= hit.start and _one_sentence(message.tokens, c.start, hit.start)
+                    c.start <= hit.start
+                    and _one_sentence(message.tokens, c.start, hit.start)
+                    and not _asks_besides(message.tokens, hit)
                     for c in found["for_coach"]
                 )
             ]
+        found = {name: hits for name, hits in found.items() if hits}
     if "help" in found and "undo" in found:
         del found["undo"]
     if "ill" in found:
@@ -203,6 +206,12 @@ def _gives_reason(message: Message, hit: Hit) -> bool:
 
 def _one_sentence(tokens: Sequence[Token], start: int, end: int) -> bool:
     return not any(token.text in ".!?;\n" for token in tokens[start:end])
+
+
+def _asks_besides(tokens: Sequence[Token], hit: Hit) -> bool:
+    """ "Tell the coach the video is coming, and what's on this week?": a question joined behind a comma."""
+    joined = hit.start > 1 and tokens[hit.start - 1].text in little("and") and tokens[hit.start - 2].text == ","
+    return joined and any(token.text == "?" for token in tokens[hit.end :])
 
 
 def _one_clause(tokens: Sequence[Token], start: int, end: int) -> bool:

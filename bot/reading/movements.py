@@ -15,6 +15,8 @@ from bot.reading.text import fold
 
 FAMILIES = ("front_lever", "planche")  # what "tuck" or "straddle" alone leans on
 HELP = frozenset({"band", "assisted", "band_assisted"})
+RINGS, BAR = frozenset({"ring"}), frozenset({"bar"})
+MOST_SET_TOKENS = 4  # tokens of "3x8" before the name of another movement
 BARE_AGAIN = frozenset({"no_band"})
 MARKS = frozenset({",", "/", "-"})  # between the numbers of a list
 MOST_TIMES = 2  # tokens of "5x" before the reps
@@ -180,7 +182,14 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
         if last is not None and features <= HELP and _leads(message, rules, last, hits[at : at + 2]):
             loose.append(hit)
             continue
-        helped = last is not None and features <= HELP and _after_own_work(message, rules, last, hit, features)
+        helped = (
+            last is not None
+            and features <= HELP
+            and (
+                _after_own_work(message, rules, last, hit, features)
+                or _own_sets_helped(message, rules, last, hit, hits[at + 1 :])
+            )
+        )
         if last is not None and not helped and features <= HELP and _of_some(message, rules, last, hit, features):
             if not _number_soon(message, hit.end):
                 last.doubt = (hit.start, hit.end)
@@ -230,6 +239,12 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
                 mention.movement = turned
                 mentions.append(mention)
                 continue
+        if features == RINGS and last is not None and not loose and _on_others(message, last, hit, hits[at + 1 :]):
+            turned = rules.resolve((last.features - rules.grips - BAR) | features)
+            if turned is not None and turned != last.movement:
+                mention.features, mention.movement = (last.features - rules.grips - BAR) | features, turned
+                mentions.append(mention)
+                continue
         if features <= rules.leaning and topic and not _family_follows(message, rules, hits[at:]):
             leaned = rules.resolve(mention.features | topic)
             if leaned is not None:
@@ -267,6 +282,14 @@ def _family_follows(message: Message, rules: Combine, hits: list[Hit]) -> bool:
         if not parts <= rules.leaning:
             return False
     return False
+
+
+def _on_others(message: Message, last: Mention, hit: Hit, behind: list[Hit]) -> bool:
+    """ "Muscle-ups on the bar 5x1, on rings 2 singles": the same on the rings, where both have sets of their own."""
+    if not _work_between(message, last.spans[0][1], hit.start) or not _numbered(message, hit.end):
+        return False
+    named = behind and behind[0].start - hit.end <= MOST_SET_TOKENS
+    return not (named and not _breaks(message, hit.end, behind[0].start, False))  # "rings 3x8 dips"
 
 
 def _numbered(message: Message, at: int) -> bool:
@@ -374,6 +397,16 @@ def _after_own_work(message: Message, rules: Combine, last: Mention, hit: Hit, f
     near = tokens[works[-1] + 3 : hit.start]
     plain = len(near) <= GLUE and all(token.kind == "word" and token.value is None for token in near)
     return plain and not _breaks(message, after, hit.start, True)
+
+
+def _own_sets_helped(message: Message, rules: Combine, last: Mention, hit: Hit, behind: list[Hit]) -> bool:
+    """ "Pull-ups 3x5, with the red band 2x6": sets with help, behind a comma and others without."""
+    parted = any(token.text == "," for token in message.tokens[max(0, hit.start - GLUE - 1) : hit.start])
+    if not parted or last.features & HELP or rules.resolve(last.features | set(hit.name.split("+"))) is None:
+        return False
+    named = behind and behind[0].start - hit.end <= MOST_SET_TOKENS + 1
+    whole = _work_between(message, last.spans[0][1], hit.start) and _work_after(message, hit.end)
+    return whole and not (named and not _breaks(message, hit.end, behind[0].start, False))
 
 
 def _work_after(message: Message, start: int) -> bool:

@@ -73,7 +73,7 @@ def moved(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tu
         if day.kind == "range" and day.ahead:
             return Span(day.ahead[0], _nearer(message, *day.ahead)), named
         if day.link == "to" or (
-            day.shift is not None and day.shift > 0 and day.link != "from" and not _possessed(message, day)
+            day.shift is not None and day.shift > 0 and day.link != "from" and not possessed(message, day)
         ):
             if named_object(message, day) and day.link != "to":
                 return Span(first(day), None), named
@@ -162,19 +162,19 @@ def _owned(message: Message, day: Day) -> bool:
     before = " ".join(token.text for token in message.tokens[max(0, day.start - 3) : day.start])
     last = message.tokens[day.end - 1].text
     return (
-        _possessed(message, day)
+        possessed(message, day)
         or before.endswith(tuple(little("what_is_of")))
         or last.endswith(tuple(little("session_of")))
     )
 
 
-def _possessed(message: Message, day: Day) -> bool:
+def possessed(message: Message, day: Day) -> bool:
     return "'s" in message.span(day.start, day.end)
 
 
 def named_object(message: Message, day: Day) -> bool:
     """ "move Thursday", "Thursday's session": the day is what is moved, not where to."""
-    if _possessed(message, day) or day.link == "from":
+    if possessed(message, day) or day.link == "from":
         return True
     before = message.tokens[day.start - 1] if day.start else None
     if before is None or (day.end < len(message.tokens) and message.tokens[day.end].text in little("instead")):

@@ -19,6 +19,7 @@ from bot.reading.tokens import Token, tokenize
 CLASSES = "classes"
 TURNS = re.compile(r"[|(){]")
 SENTENCE_ENDS = frozenset(".!?;\n")
+WEIGHTS = frozenset({"kg", "lb", "lbs"})
 DATED = re.compile(r"\d{1,2}\.\d{1,2}$")
 MOST_REMEMBERED = 20000
 UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
@@ -351,6 +352,8 @@ def _shortens(tokens: Sequence[Token], i: int) -> bool:
     before, after = tokens[i - 1], tokens[i + 1]
     if before.text in little("always_short"):
         return True  # "inkl. Aufwärmen"
+    if i > 1 and before.text in WEIGHTS and tokens[i - 2].value is not None:
+        return False  # "4x8 60 kg. 50 minutes"
     if i > 1 and before.kind == "num" and tokens[i - 2].text in little("before_dotted") and DATED.match(before.text):
         return True  # "ab dem 15.3. zwei Wochen"
     return (before.text in little("shortened") and after.kind == "num") or not after.space

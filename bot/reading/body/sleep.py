@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from bot.reading.body.cues import BETWEEN, BodyCues
 from bot.reading.little import little
@@ -10,6 +10,7 @@ from bot.reading.message import Claim
 from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask
 from bot.reading.red_flags import Cues
+from bot.reading.tokens import Token
 
 MOST_SLEEP_H = 16.0
 LEAST_MINUTES = 10  # told behind hours without their name
@@ -129,6 +130,11 @@ def _of_sleep(body: BodyCues, at: int) -> bool:
     return at in body.starts("sleep", "cue")
 
 
+def _of_nights(tokens: Sequence[Token], at: int) -> bool:
+    """ "Can't sleep, two nights now": so many nights are no hours."""
+    return at + 1 < len(tokens) and tokens[at + 1].text in little("nights")
+
+
 def _minutes_of(body: BodyCues, at: int) -> bool:
     """Whether a number hangs on hours: "6h30", "7 h 10"."""
     below = (body.tokens[at].value or 0.0) < MINUTES_OF_AN_HOUR and body.tokens[at].kind == "num"
@@ -187,7 +193,7 @@ def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 token = tokens[at]
                 if token.text in ".;\n!?" or (token.text == "," and step == -1):
                     break
-                if token.value is None or at in taken:
+                if token.value is None or at in taken or _of_nights(tokens, at):
                     continue
                 if step == -1 and _minutes_of(body, at):
                     continue  # the "30" of "6h30 sleep"

@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from bot.reading.facts import Entry, Fact
+from bot.reading.facts import LOADED, Entry, Fact
 from bot.reading.fold.bare_loads import FEW, LEAST_RATED, BareLoads
 from bot.reading.fold.loads import MOST_EITHER
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 
 MOST_MISSED = 6  # sets told as missed by their number
+LEAST_LOOSE = 10  # nobody hangs less on a belt and calls it by its number alone
 LEAST_OF_WORD = 12  # "a single 40" tells a load; a smaller number may be anything
 MOST_OF_A_TRY = 5  # reps that a load which is tried goes up
 MOST_OF_A_SET = 2  # a set, or the pair of a one-sided one
@@ -368,8 +369,21 @@ class BareFacts(BareLoads):
             self.add([Entry(int(fact.value))], fact)  # "4 sets: 5, 5, 4 and the other 3"
             self.count = None if len(self.rows) == self.count else self.count
             return True
+        doubtful = self._loose_behind_count(fact)
         self.on_rows(Fact("rows", fact.start, fact.end, [Entry(int(fact.value))]))
+        if doubtful:
+            self.ask("reps", fact)
+            for row in self.last_group():
+                row.reps, row.load_open = None, True
         return True
+
+    def _loose_behind_count(self, fact: Fact) -> bool:
+        """ "3 sets of pull-ups, 20": behind a comma, with nothing else told, the reps of each or the load; asked."""
+        comma = self.prev is not None and self.prev.kind == "sep" and self.prev.note.get("mark") == ","
+        alone = self.next is None or self.next_is("sep", "word")
+        high = not fact.note.get("spelled") and fact.value >= LEAST_LOOSE
+        loaded = self.loaded() or self.block.hold or self.side is not None or self.scope is not None
+        return comma and alone and high and not loaded and self.block.movement in LOADED and not self.based
 
     def _as_many_follow(self, fact: Fact) -> bool:
         """Whether as many numbers, each with its load, are told as sets were counted."""
@@ -451,11 +465,18 @@ class BareFacts(BareLoads):
             or self.loaded()
             or fact.note.get("before_move")
             or (moved and fact.value <= FEW and self.block.movement in WHOLE_FEATS)
-            or self.schemes & {"amrap", "ladder", "got", "total"}
+            or self.schemes & {"amrap", "ladder", "total"}
+            or ("got" in self.schemes and not self._loose_behind_name(fact))
             or (self.by_ordinals and fact.value <= MOST_EITHER)
             or (self.rows and not self.bares_open())
             or (self.next_is("sep") and fact.note.get("spelled"))
         )
+
+    def _loose_behind_name(self, fact: Fact) -> bool:
+        """ "Did my chins, 16": what was done is the movement; the number is told apart."""
+        before = self.block.facts[max(0, self.place(fact) - 2) : self.place(fact)]
+        apart = [one.kind for one in before] == ["move", "sep"] and before[1].note.get("mark") == ","
+        return apart and fact.value >= LEAST_LOOSE and self.block.movement in LOADED
 
     def on_repeat(self, fact: Fact) -> None:
         if self.attempt_load is not None:

@@ -19,6 +19,7 @@ NEAR_A_SIDE = frozenset({"rows", "bare", "load", "fail", "flag", "effort", "at",
 PARTS = frozenset({"upper_half", "lower_half", "full"})  # of the range of motion
 MOST_FIRST = 20
 LEAST_RUNGS = 3  # fewer sets are no ladder
+WORK_OR_SCOPE = frozenset({"rows", "bare", "count", "loads", "load", "scope", "rounds"})
 
 
 class MarkFacts(MissFacts):
@@ -104,6 +105,8 @@ class MarkFacts(MissFacts):
                 self.side = "each"
             return
         if name == "unclear":
+            if {"left", "right"} <= {row.side for row in self.rows} and not self._work_behind(fact):
+                return  # "3x1 left, 3x2 right. Left is just the weak side"
             self.ask("side", fact)
             self.side = None
             return
@@ -291,6 +294,10 @@ class MarkFacts(MissFacts):
             return
         self.mend = True
 
+    def _work_behind(self, fact: Fact) -> bool:
+        """Whether a side named after a fact may have sets of its own."""
+        return any(one.kind in WORK_OR_SCOPE for one in self.block.facts[self.place(fact) + 1 :])
+
     def on_sep(self, fact: Fact) -> None:
         if fact.value == 3:
             self.after_sentence = True
@@ -303,7 +310,9 @@ class MarkFacts(MissFacts):
         said = [one.kind for one in self.block.facts[max(0, at - 2) : at]]
         if self.scope == "all" and said == ["scope", "word"] and not self.based:
             self.scope = None  # "all clean, rpe 8": all were clean
-        if fact.value == 2 and self.late and self.rows and any(one.kind == "flag" for one in self.block.facts[at:]):
+        behind = {one.kind for one in self.block.facts[at + 1 :]}
+        # "pausing at the top and again halfway" goes on with the same sets
+        if fact.value == 2 and self.late and self.rows and "flag" in behind and behind & WORK_OR_SCOPE:
             # "3x3 with a pause at the top, then 2x3 pausing in the middle"
             flags = self.flags | self.late
             self.apply(self.rows[self.frozen :], flags, "pause_pause" in flags)

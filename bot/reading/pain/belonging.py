@@ -241,6 +241,8 @@ def _give_signs(words: BodyWords, places: list[Place], bounds: tuple[int, int], 
             near = _nearest(words, places, sign.start, sign.end)
             if near is not None and not near.others:
                 near.signs.append(sign)
+                if near.leading is not None and sign.end <= near.start:
+                    near.moment = near.leading  # "mid negative something popped in my elbow, later it was blue"
 
 
 def _hand_on_sides(words: BodyWords, places: list[Place]) -> None:
@@ -261,7 +263,9 @@ def _leading(words: BodyWords, start: int, end: int) -> str | None:
     """The moment that a sentence begins with; "after 3 sets" is none of the pain's."""
     for hit in words.moments:
         if start <= hit.start < end:
-            counted = any(token.value is not None for token in words.tokens[hit.end : hit.end + 2])
+            behind = range(hit.end, min(hit.end + 2, len(words.tokens)))
+            placed = any(site.start == hit.end for site in words.sites)  # "afterwards elbow 2"
+            counted = not placed and any(words.tokens[at].value is not None for at in behind)
             return None if hit.name == "after" and counted else hit.name
     return None
 

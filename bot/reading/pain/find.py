@@ -85,7 +85,8 @@ def _pain_of(message: Message) -> list[Claim]:
         if again and told and told[-1].scores and len(told[-1].scores) == 1 and only_small(words, bounds):
             told[-1].scores = [(scores[-1], None, None)]  # "elbow 4... hm more like a 3"
             continue
-        if any(bounds[0] <= at < bounds[1] for at in words.now):
+        judged = bool(scores) or any(bounds[0] <= hit.start < bounds[1] for hit in words.none)
+        if judged and any(bounds[0] <= at < bounds[1] for at in words.now):
             for place in mentioned:
                 place.moment = None  # "that shoulder kept me up at night. Now 0/10"
         if scores and scored_later(words, told, mentioned, scores, bounds, asked):

@@ -27,6 +27,8 @@ def all_told(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> li
         if closes and _all_sets(out, fact, rows):
             out[-1] = replace(out[-1], end=fact.end, note={**out[-1].note, "names": ["done"]})
             continue
+        if _all_with_extra(out, fact, facts[at + 1 : at + 2], rows):
+            continue
         if closes and _likewise(message, out, fact):
             fact = Fact("plan", fact.start, fact.end, "done", {"names": ["done"]})
         out.append(fact)
@@ -64,6 +66,13 @@ def _all_sets(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
     own = [row for row in rows if row.movement in members(before[-2].value)]
     pairs = {row.side for row in own} == {"left", "right"}
     return bool(own) and len(own) == fact.value * (2 if pairs else 1)
+
+
+def _all_with_extra(before: Sequence[Fact], fact: Fact, after: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "One extra set, 5 in total": the number of the sets, once more."""
+    extra = any(one.kind == "plan" and one.value == "extra_set" for one in before[-2:])
+    total = bool(after) and after[0].value == "total" and fact.kind == "bare"
+    return extra and total and fact.value in (len(rows) + 1, len(main_rows(rows)) + 1)
 
 
 def _likewise(message: Message, before: Sequence[Fact], fact: Fact) -> bool:

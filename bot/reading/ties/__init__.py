@@ -21,6 +21,8 @@ from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
 from bot.reading.ties.helped import helped_by, taken_off
 from bot.reading.ties.in_part import in_part
+from bot.reading.ties.last_apart import last_apart
+from bot.reading.ties.left_open import left_open
 from bot.reading.ties.left_out import not_so_many, sets_left_out
 from bot.reading.ties.load_turns import load_turns
 from bot.reading.ties.loads_taken import felt_heavier, in_turn, loads_before, taken
@@ -39,6 +41,7 @@ from bot.reading.ties.sections import sections
 from bot.reading.ties.set_by_set import set_by_set
 from bot.reading.ties.sets_named import sets_named
 from bot.reading.ties.side_ties import efforts_of_sides, sided
+from bot.reading.ties.spoken_of import spoken_of
 from bot.reading.ties.unsure import (
     added,
     held_in_total,
@@ -61,6 +64,9 @@ RULES: tuple[Rule, ...] = (
     in_part,
     not_so_many,
     denied_marks,
+    spoken_of,
+    left_open,
+    last_apart,
     sets_left_out,
     repeated,
     told_one_by_one,

@@ -6,12 +6,11 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from bot.reading.facts import Entry, Fact
+from bot.reading.facts import LOADED, Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
 TRIED = frozenset({"one_rm", "amrap", "attempt"})
-LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_dip muscle_up".split())
 LEAST_TRIED = 15.0  # a lower number is of reps
 LEAST_TRIES = 2
 

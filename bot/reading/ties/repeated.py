@@ -16,7 +16,7 @@ MOST_REPS = 30
 
 def repeated(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with such sets as often as they were done."""
-    return _sets_of(message, _list_times(message, facts))
+    return _each_of(_sets_of(message, _list_times(message, facts)))
 
 
 def _list_times(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -61,4 +61,20 @@ def _sets_of(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             rows = [Entry(int(reps.value))] * int(sets.value)
             out[at : at + 4] = [move, Fact("rows", sets.start, reps.end, rows, {"plain": True})]
             return out
+    return facts
+
+
+def _each_of(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "5 x pull-ups, 3 each": so many sets, and the reps of each."""
+    for at in range(len(facts) - 4):
+        sets, sign, move, *rest = facts[at : at + 6]
+        if (sets.kind, sign.kind, move.kind) != ("bare", "word", "move") or sign.value not in little("by_sign"):
+            continue
+        apart = rest[0].kind == "sep" and rest[0].value == 1
+        reps, each = rest[apart : apart + 2] if len(rest) > 1 + apart else (sets, sets)
+        whole = sets.value in range(2, MOST_SETS + 1) and reps.kind == "bare" and reps.value in range(1, MOST_REPS + 1)
+        if whole and each.kind == "side" and each.value == "each" and not move.value.movement.startswith("one_arm"):
+            rows = [Entry(int(reps.value))] * int(sets.value)
+            told = Fact("rows", reps.start, each.end, rows, {"plain": True})
+            return [*facts[:at], move, told, *facts[at + 5 + apart :]]
     return facts
