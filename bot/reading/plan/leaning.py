@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.reading.facts import Fact
+from bot.reading.intents import wishes
 from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.cues import clauses, leans_by_form
@@ -13,6 +14,7 @@ from bot.reading.plan.terms import in_terms
 from bot.reading.plan.ticks import ticked
 from bot.reading.plan.value import near_load
 
+DONE = frozenset({"done", "planned", "same", "last_time", "fine"})
 UNSURE = ("over", "top", "back")
 FEW_WORDS = 3  # so many plain words may stand beside a value and its set
 NEAR = 3  # facts between a value and the words for its set
@@ -26,6 +28,9 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     names = set().union(*(plan_names(fact) for fact in facts)) if facts else set()
     if "no_plan" in names:
         return False
+    told = any(fact.kind in ("rows", "bare", "loads") or (fact.kind == "load" and fact.value) for fact in facts)
+    if not told and not names & DONE and {"equipment", "away"} & set(wishes(message)):
+        return False  # "a bar, no rings, no belt" leaves nothing of the plan out: it tells what there is
     if ticked(message):
         return True
     moves = [fact for fact in facts if fact.kind == "move" and fact.value.movement != "!"]

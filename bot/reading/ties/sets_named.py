@@ -152,9 +152,11 @@ def _next_ones(facts: Sequence[Fact]) -> Sequence[Fact]:
 def _next_numbers(facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "20 kg for sets 1 and 2, 25 for 3 and 4": the sets behind those that were named by number."""
     out = list(facts)
+    named: tuple[int, ...] = ()
     for at in range(1, len(out) - 2):
-        named = [one.value[1] for one in out[:at] if one.kind == "scope" and isinstance(one.value, tuple)]
-        named = [which for which in named if isinstance(which, tuple)]
+        before = out[at - 1]
+        if before.kind == "scope" and isinstance(before.value, tuple) and isinstance(before.value[1], tuple):
+            named = before.value[1]
         if not named or out[at].kind not in ("bare", "load") or out[at - 1].kind != "sep":
             continue
         number = at + 1
@@ -165,7 +167,7 @@ def _next_numbers(facts: Sequence[Fact]) -> Sequence[Fact]:
             continue
         low, high = _small(first), _small(second)
         closes = number + 3 == len(out) or out[number + 3].kind == "sep"
-        if low is None or high is None or low != named[-1][-1] + 1 or high <= low or not closes:
+        if low is None or high is None or low != named[-1] + 1 or high <= low or not closes:
             continue
         kg = out[at].note.get("kg", out[at].value)
         scope = Fact("scope", out[at].start, out[at].start, ("these", tuple(range(low, high + 1))), {"text": ""})
