@@ -104,6 +104,7 @@ def _was_planned(desk: Desk, day: date) -> bool:
 
 def _resume(desk: Desk) -> str:
     persons.update_athlete(desk.tx, desk.id, {"silenced": False})
+    _call_off(desk)
     desk.add(Resume(desk.said_on))
     plant_next_plan(desk)
     if desk.review.stopped is not None:
@@ -111,6 +112,17 @@ def _resume(desk: Desk) -> str:
         desk.tell_coach(desk.say_coach.say("resume-stopped-for-coach", name=desk.person.name))
         return desk.say.say("resume-stopped", coach=desk.coach.name)
     return f"{desk.say.say('resume')} {_next(desk)}".strip()
+
+
+def _call_off(desk: Desk) -> None:
+    """Who is here, and says so, does not go away as they had said: "my trip got cancelled"."""
+    absences = [one for one in desk.record.absences if one.kind == "away" and one.fact is not None]
+    if any(one.since <= desk.said_on and (one.until is None or one.until >= desk.said_on) for one in absences):
+        return  # back from one journey, the next one still stands
+    for one in absences:
+        if one.since > desk.said_on and one.fact is not None:
+            facts.withdraw(desk.tx, "absence", one.fact, desk.now)
+    desk.forget()
 
 
 def _stop(desk: Desk) -> str:

@@ -126,3 +126,41 @@ def test_a_doctors_word_reaches_the_coach_at_once(chat, words):
 
     assert any(one["to"] == "coach" and words in one["text"] for one in sent)
     assert not any("👍" in one["text"] for one in sent)
+
+
+@pytest.mark.parametrize("words", ["I'm not going away after all", "my trip got cancelled", "bin doch nicht weg"])
+def test_a_journey_that_is_called_off_stops_nothing(chat, words):
+    chat.waits_until("08:00")
+    chat.answer("mira", "away 25 to 29 january", "10:00")
+    assert chat.record().absences
+    chat.answer("mira", words, "10:02")
+
+    assert not chat.record().absences
+
+
+@pytest.mark.parametrize("words", ["missed it", "I missed it"])
+def test_a_session_may_be_missed_in_the_words_of_the_button(chat, words):
+    chat.waits_until("08:00")
+    chat.answer("mira", words, "19:00")
+
+    assert [one.kind for one in chat.record().absences] == ["missed"]
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "the gym here has a pulldown machine but no bar",
+        "next week I only have a bar, no rings, no belt",
+        "traveling 11 to 15 january, no rings no belt only a bar",
+        "could you give me 6 reps at 20 on thursday",
+        "planning 4x4 at 12.5 tonight",
+        "pienso hacer 4x4 con 2,5 esta noche",
+        "me voy de vacas del 18 al 29, sin material",
+    ],
+)
+def test_what_is_there_or_wished_for_is_no_session(chat, words):
+    chat.waits_until("08:00")
+    before = len(chat.record().sessions)
+    chat.answer("mira", words, "10:00")
+
+    assert len(chat.record().sessions) == before
