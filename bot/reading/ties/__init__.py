@@ -14,6 +14,7 @@ from bot.reading.message import Message
 from bot.reading.ties.after_each import after_each
 from bot.reading.ties.circuits import circuits
 from bot.reading.ties.counted import told_one_by_one
+from bot.reading.ties.counted_through import counted_through
 from bot.reading.ties.crossed import crossed
 from bot.reading.ties.denied import denied_marks
 from bot.reading.ties.dropped import dropped_to
@@ -70,6 +71,7 @@ RULES: tuple[Rule, ...] = (
     sets_left_out,
     repeated,
     told_one_by_one,
+    counted_through,
     sets_named,
     load_turns,
     ramps,
