@@ -89,11 +89,13 @@ class Proposal:
 
 @dataclass(frozen=True)
 class Forecast:
-    """Weeks until a gate is likely met. `earliest` and `latest` None: not within 12 weeks at this pace."""
+    """Weeks until a gate is likely met. `earliest` and `latest` None: not within 12 weeks at this pace, or nothing is
+    known of a pace yet (`too_early`)."""
 
     gate: str
     earliest: date | None
     latest: date | None
+    too_early: bool = False
 
 
 @dataclass(frozen=True)

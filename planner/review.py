@@ -34,6 +34,7 @@ DAY = timedelta(days=1)
 AHEAD_DAYS = 14  # how far the walk looks beyond the day asked for, to know the next sessions
 REVIEW_DAYS = 56  # decisions told
 ADHERENCE_DAYS = 28
+LEAST_OF_A_PACE = 6  # measurements: fewer are no pace; common practice, no source
 
 
 def review(record: Record, on: date) -> Review:
@@ -268,7 +269,12 @@ class View:
             weeks = max(1.0, (self.on - self.history.sessions[0].on).days / 7) if self.history.sessions else 1.0
             interval = gate_interval(best, wanted, self.on, weeks, self.history.rules)
             found.append(
-                Forecast(gate.name, interval.earliest if interval else None, interval.latest if interval else None)
+                Forecast(
+                    gate.name,
+                    interval.earliest if interval else None,
+                    interval.latest if interval else None,
+                    too_early=interval is None and best.measured < LEAST_OF_A_PACE,
+                )
             )
         return tuple(found)
 

@@ -70,7 +70,7 @@ def _gate(gate: Gate, position: LadderPosition, say: Wording) -> str:
 def _forecast(forecast: Forecast, say: Wording) -> str:
     name = gate_name(forecast.gate, say)
     if forecast.earliest is None:
-        return say.say("forecast-beyond", name=name)
+        return say.say("forecast-too-early" if forecast.too_early else "forecast-beyond", name=name)
     if forecast.latest is None:
         return say.say("forecast-from", name=name, earliest=forecast.earliest)
     return say.say("forecast-between", name=name, earliest=forecast.earliest, latest=forecast.latest)

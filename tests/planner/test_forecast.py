@@ -8,6 +8,7 @@ from planner.forecast import gate_interval, slowing
 from planner.rules import default_rules
 from planner.state_space import model_of
 from planner.trend import follow
+from tests.planner.athletes import athlete, live, with_tests
 
 RULES = default_rules()
 START = date(2027, 1, 4)
@@ -59,3 +60,11 @@ def test_gains_slow_more_for_the_newer_athlete_and_further_ahead():
 def test_gains_slow_with_the_log_of_time():
     # Steele 2022, linear in ln(weeks): from week 53 to 313, ln(313 / 53) against a straight line's 260 / 53
     assert slowing(53, 260) * 260 / 53 == pytest.approx(math.log(313 / 53))
+
+
+def test_a_pace_is_not_spoken_of_before_there_is_one():
+    seen = [one for one, _ in live(athlete("weighted_pull_up"), 30, (with_tests(),))]
+    first, last = (one.ladders[0].forecasts for one in (seen[1], seen[-1]))
+
+    assert all(one.too_early for one in first if one.earliest is None)
+    assert not any(one.too_early for one in last)

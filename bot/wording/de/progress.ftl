@@ -10,6 +10,7 @@ progress-gate-met = Bis { $rung } – { $name }: { $have } von { $want }, erreic
 progress-strength = { $movement }: Maximum etwa +{ $added } ({ $percent } % des Körpergewichts).
 progress-adherence = Einheiten in den letzten vier Wochen: { $done } von { $planned }.
 forecast-beyond = { $name }: bei diesem Tempo nicht innerhalb von 12 Wochen.
+forecast-too-early = { $name }: noch zu wenige Einheiten, um ein Tempo zu nennen.
 forecast-from = { $name }: nicht vor { $earliest }, vielleicht nicht innerhalb von 12 Wochen.
 forecast-between = { $name }: bei diesem Tempo zwischen { $earliest } und { $latest }.
 

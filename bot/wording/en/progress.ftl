@@ -10,6 +10,7 @@ progress-gate-met = Toward { $rung }: { $name } { $have } of { $want }, reached.
 progress-strength = { $movement }: maximum about +{ $added } ({ $percent } % of bodyweight).
 progress-adherence = Sessions in the last four weeks: { $done } of { $planned }.
 forecast-beyond = { $name }: not within 12 weeks at this pace.
+forecast-too-early = { $name }: too few sessions yet to tell a pace.
 forecast-from = { $name }: not before { $earliest }, perhaps not within 12 weeks.
 forecast-between = { $name }: between { $earliest } and { $latest } at this pace.
 

@@ -10,6 +10,7 @@ progress-gate-met = Hacia { $rung }: { $name }, { $have } de { $want }, consegui
 progress-strength = { $movement }: máximo de unos +{ $added } ({ $percent } % del peso corporal).
 progress-adherence = Sesiones en las últimas cuatro semanas: { $done } de { $planned }.
 forecast-beyond = { $name }: a este ritmo, no antes de 12 semanas.
+forecast-too-early = { $name }: aún hay muy pocas sesiones para hablar de un ritmo.
 forecast-from = { $name }: no antes del { $earliest }, quizá no en 12 semanas.
 forecast-between = { $name }: a este ritmo, entre el { $earliest } y el { $latest }.
 
