@@ -22,6 +22,7 @@ from bot.conversation import (
     privacy,
     progress,
     reports,
+    told_back,
 )
 from bot.conversation.answers import Said, Understood
 from bot.conversation.desk import Buttons, Desk
@@ -74,6 +75,9 @@ def _text(desk: Desk, said: Said, quiet: bool = False) -> None:
     if len(said.text) > LONGEST_READ:
         desk.tell(desk.say.say("too-long", limit=LONGEST_READ))
         said = replace(said, text=said.text[:LONGEST_READ])
+    if said.to is None and not quiet and told_back.is_asked(said.text):
+        desk.tell(told_back.in_words(desk))
+        return
     found = answers.understood(desk, said)
     if found is None:
         desk.tell(desk.say.say("number-alone", number=answers.number_in(said.text)))

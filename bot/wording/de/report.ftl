@@ -23,3 +23,5 @@ correct-same = { $day } ist schon so notiert: { $work }.
 correct-nothing = Ich habe keine Meldung zum Korrigieren gefunden. Sag mir den Tag und die Sätze noch einmal.
 correct-beyond = Dieser Wert kann nicht stimmen, also ist nichts geändert. Wie war er wirklich?
 correct-no-match = Diesen Wert finde ich in deinen Meldungen nicht. Sag mir die Sätze, wie sie waren, mit dem Tag.
+told-back = { $day }: { $work }.
+told-back-nothing = Noch ist nichts notiert.

@@ -23,3 +23,5 @@ correct-same = { $day } already reads: { $work }.
 correct-nothing = I found no report to correct. Tell me the day and the sets again.
 correct-beyond = That value cannot be right, so nothing was changed. What was it really?
 correct-no-match = I did not find that value in your reports. Tell me the sets as they were, with the day.
+told-back = { $day }: { $work }.
+told-back-nothing = Nothing is noted yet.

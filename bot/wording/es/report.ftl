@@ -23,3 +23,5 @@ correct-same = El { $day } ya está así: { $work }.
 correct-nothing = No encontré ningún reporte que corregir. Dime otra vez el día y las series.
 correct-beyond = Ese valor no puede ser, así que no he cambiado nada. ¿Cuál era de verdad?
 correct-no-match = No encontré ese valor en tus reportes. Dime las series como fueron, con el día.
+told-back = { $day }: { $work }.
+told-back-nothing = Todavía no hay nada anotado.

@@ -164,3 +164,11 @@ def test_what_is_there_or_wished_for_is_no_session(chat, words):
     chat.answer("mira", words, "10:00")
 
     assert len(chat.record().sessions) == before
+
+
+@pytest.mark.parametrize("words", ["what did I do today?", "was hab ich gestern gemacht?", "qué hice ayer?"])
+def test_who_asks_what_they_did_is_told(chat, words):
+    chat.waits_until("08:00")
+    chat.answer("mira", "pull-ups 4x4 +11.25 @7", "18:00")
+
+    assert "4×4" in chat.answer("mira", words, "18:05")

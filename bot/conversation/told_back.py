@@ -1,0 +1,28 @@
+"""What an athlete told of late, when they ask for it: "what did I do yesterday?"."""
+
+from __future__ import annotations
+
+from bot.conversation.desk import Desk
+from bot.conversation.words import phrases
+from bot.wording.sets import done_in_words
+
+MOST_WORDS = 9
+NEWEST = 3
+
+
+def is_asked(text: str) -> bool:
+    """Whether a short question is for what was told."""
+    asked, known = text.casefold().strip(" ?¿!.\n"), phrases("told_back")
+    if len(asked.split()) > MOST_WORDS or any(sign.isdigit() for sign in asked):
+        return False
+    begun = asked.startswith(known["begins"])
+    return begun or (asked.startswith(known["begins_if_done"]) and any(word in asked.split() for word in known["done"]))
+
+
+def in_words(desk: Desk) -> str:
+    """The newest reports, the newest last."""
+    say = desk.say
+    told = [one for one in desk.record.sessions if one.sets and not one.is_test][-NEWEST:]
+    if not told:
+        return say.say("told-back-nothing")
+    return "\n".join(say.say("told-back", day=say.day(one.on), work=done_in_words(one.sets, say)) for one in told)
