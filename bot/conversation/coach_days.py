@@ -19,7 +19,7 @@ def spans(language: str) -> re.Pattern[str]:
     """ "3 weeks": the number, then the word in the group of its unit."""
     units = vocabulary(language, "spans").items()
     named = "|".join(f"(?P<{unit}>{'|'.join(map(re.escape, stems))})" for unit, stems in units)
-    return re.compile(rf"(?P<count>\d{{1,2}})\s*(?:{named})\w*", re.IGNORECASE)
+    return re.compile(rf"(?<![\d.,])(?P<count>\d{{1,3}})\s*(?:{named})\w*", re.IGNORECASE)
 
 
 @lru_cache(maxsize=8)
