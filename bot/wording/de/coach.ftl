@@ -127,6 +127,7 @@ summary-open-set = das Ergebnis eines offenen Satzes fehlt: { $span }.
 fine-sessions = { $done }/{ $planned }
 fine-rung = { $rung }, { $dose }
 fine-strength = +{ $added }
+fine-pain = Schmerz, { $place } { $score }/10 am { $day }
 fine-deload = Deload und Test
 
 card-heading = { $name }, { $day }

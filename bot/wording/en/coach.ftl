@@ -127,6 +127,7 @@ summary-open-set = the result of an open set is missing: { $span }.
 fine-sessions = { $done }/{ $planned }
 fine-rung = { $rung }, { $dose }
 fine-strength = +{ $added }
+fine-pain = pain, { $place } { $score }/10 on { $day }
 fine-deload = deload and test
 
 card-heading = { $name }, { $day }

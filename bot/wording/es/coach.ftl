@@ -127,6 +127,7 @@ summary-open-set = falta el resultado de una serie abierta: { $span }.
 fine-sessions = { $done }/{ $planned }
 fine-rung = { $rung }, { $dose }
 fine-strength = +{ $added }
+fine-pain = dolor, { $place } { $score }/10 el { $day }
 fine-deload = descarga y test
 
 card-heading = { $name }, { $day }
