@@ -61,6 +61,14 @@ def without_days(text: str, language: str) -> str:
     )
 
 
+def without_spans(text: str, language: str) -> str:
+    """The text without "this week" and "3 weeks", which say how long and not what."""
+    left = spans(language).sub(" ", text)
+    for span in sorted(vocabulary(language, "words")["this_week"], key=len, reverse=True):
+        left = re.sub(rf"(?i)(?<!\w){re.escape(span)}(?!\w)", " ", left)
+    return " ".join(left.split())
+
+
 def names_a_day(folded: str, language: str) -> bool:
     """Whether words for a day are there, though no day came of them: "until 29 february"."""
     words = set(folded.split())

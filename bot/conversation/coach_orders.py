@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import timedelta
 
 from bot.conversation import absences, beyond, ordered_sets
+from bot.conversation.coach_days import without_spans
 from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk
 from bot.conversation.office import Office
@@ -60,7 +61,7 @@ def lock(office: Office, command: Command, desk: Desk) -> None:
 
 def move(office: Office, command: Command, desk: Desk) -> None:
     """ "mira move thursday to friday"."""
-    if command.day is None or command.until is None or not desk.plan(command.day).sets:
+    if command.day is None or command.until is None or command.day == command.until or not desk.plan(command.day).sets:
         office.answer("moved-how", name=desk.person.name)
         return
     desk.add(Move(desk.said_on, command.day, command.until))
@@ -93,9 +94,10 @@ def rung(office: Office, command: Command, desk: Desk) -> None:
 
 
 def exclude(office: Office, command: Command, desk: Desk) -> None:
-    movement = office.movement(command.rest)
+    named = without_spans(command.rest, office.coach.language)
+    movement = office.movement(named)
     if movement is None:
-        office.answer("movement-unknown", movement=command.rest)
+        office.answer("movement-unknown", movement=named)
         return
     desk.add(Order("exclude", desk.said_on, movement=movement, until=command.until))
     until = until_in_words(command.until, desk.say_coach)

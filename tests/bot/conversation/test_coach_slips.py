@@ -57,3 +57,20 @@ def test_who_has_not_reported(two, asked):
     answer = two.answer("coach", asked, "18:30")
     assert "tom" in answer
     assert "mira" not in answer
+
+
+def test_a_session_is_not_moved_to_its_own_day(chat):
+    assert "did not get which session" in chat.answer("coach", "mira move thursday to thursday", "08:00")
+    assert not chat.record().moves
+
+
+def test_after_a_stop_no_empty_session_is_announced(chat):
+    chat.waits_until("08:00")
+    chat.answer("mira", "something popped in my elbow", "08:10")
+    for words in ("mira", "mira hold rung 3 weeks"):
+        answer = chat.answer("coach", words, "09:00")
+        assert not [line for line in answer.splitlines() if line.startswith("Next") and line.rstrip().endswith(":")]
+
+
+def test_a_span_is_no_part_of_a_movements_name(chat):
+    assert "the movement “wombats”" in chat.answer("coach", "mira no wombats this week", "08:00")
