@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from bot.conversation import absences, beyond, ordered_sets
+from bot.conversation import absences, beyond, gates_ahead, ordered_sets
 from bot.conversation.coach_days import without_spans
 from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk
@@ -55,7 +55,7 @@ def lock(office: Office, command: Command, desk: Desk) -> None:
         desk.tell_coach(refused)
         return
     desk.add(Order("lock_load", desk.said_on, load_kg=load, until=command.until))
-    until = until_in_words(command.until, desk.say_coach)
+    until = until_in_words(command.until, desk.say_coach, desk.said_on)
     office.confirm(desk, "locked", load=desk.say_coach.load(load), until=until)
 
 
@@ -78,7 +78,7 @@ def move(office: Office, command: Command, desk: Desk) -> None:
 def hold(office: Office, command: Command, desk: Desk) -> None:
     until = command.until or desk.said_on + timedelta(weeks=3)
     desk.add(Order("hold_rung", desk.said_on, until=until))
-    office.confirm(desk, "held", until=until_in_words(until, desk.say_coach))
+    office.confirm(desk, "held", until=until_in_words(until, desk.say_coach, desk.said_on))
 
 
 def rung(office: Office, command: Command, desk: Desk) -> None:
@@ -87,8 +87,9 @@ def rung(office: Office, command: Command, desk: Desk) -> None:
     for ladder_id, _ in desk.record.athlete.ladders:
         known += ladders.get(ladder_id).by_id
         if wanted in ladders.get(ladder_id).by_id:
+            short = gates_ahead.unmet(desk, ladder_id, wanted)
             desk.add(Order("set_rung", desk.said_on, ladder=ladder_id, rung=wanted))
-            office.confirm(desk, "rung-set", rung=rung_name(wanted, desk.say_coach))
+            office.confirm(desk, "rung-set", rung=" ".join([rung_name(wanted, desk.say_coach), *short]))
             return
     office.answer("rung-unknown", rung=command.rest, rungs=", ".join(known))
 
@@ -100,7 +101,7 @@ def exclude(office: Office, command: Command, desk: Desk) -> None:
         office.answer("movement-unknown", movement=named)
         return
     desk.add(Order("exclude", desk.said_on, movement=movement, until=command.until))
-    until = until_in_words(command.until, desk.say_coach)
+    until = until_in_words(command.until, desk.say_coach, desk.said_on)
     office.confirm(desk, "excluded", movement=desk.say_coach.movement(movement), until=until)
 
 
@@ -128,7 +129,7 @@ def deload(office: Office, command: Command, desk: Desk) -> None:
 
 def pause(office: Office, command: Command, desk: Desk) -> None:
     absences.begin(desk, Absence("pause", desk.said_on, desk.said_on, command.until))
-    office.confirm(desk, "paused", until=until_in_words(command.until, desk.say_coach))
+    office.confirm(desk, "paused", until=until_in_words(command.until, desk.say_coach, desk.said_on))
 
 
 def resume(office: Office, _command: Command, desk: Desk) -> None:

@@ -75,6 +75,7 @@ lock-how = Die Last für { $name } habe ich nicht verstanden. „NAME sperre 17,
 locked = { $name }: Last gesperrt auf { $load } { $until }.
 held = { $name }: Stufe gehalten { $until }.
 rung-set = { $name }: jetzt auf { $rung }.
+rung-gate-unmet = (verlangt wird { $want } des Körpergewichts, gezeigt sind { $have })
 rung-unknown = Die Stufe „{ $rung }“ gibt es nicht. Es gibt: { $rungs }
 movement-unknown = Die Übung „{ $movement }“ kenne ich nicht.
 excluded = { $name }: ohne { $movement }, { $until }.

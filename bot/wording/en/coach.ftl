@@ -75,6 +75,7 @@ lock-how = I did not get the load for { $name }. “NAME lock 17.5 until 1 march
 locked = { $name }: load locked at { $load } { $until }.
 held = { $name }: rung held { $until }.
 rung-set = { $name}: now on { $rung }.
+rung-gate-unmet = (gate { $want } of bodyweight, shown so far { $have })
 rung-unknown = There is no rung “{ $rung }”. There are: { $rungs }
 movement-unknown = I do not know the movement “{ $movement }”.
 excluded = { $name }: without { $movement } { $until }.

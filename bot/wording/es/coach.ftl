@@ -75,6 +75,7 @@ lock-how = No entendí la carga de { $name }. «NOMBRE bloquea 17,5 hasta el 1 d
 locked = { $name }: carga bloqueada en { $load } { $until }.
 held = { $name }: mismo escalón { $until }.
 rung-set = { $name }: ahora en { $rung }.
+rung-gate-unmet = (se pide { $want } del peso corporal, por ahora { $have })
 rung-unknown = No existe el escalón «{ $rung }». Existen: { $rungs }
 movement-unknown = No conozco el ejercicio «{ $movement }».
 excluded = { $name }: sin { $movement } { $until }.

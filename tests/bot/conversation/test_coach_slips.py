@@ -74,3 +74,12 @@ def test_after_a_stop_no_empty_session_is_announced(chat):
 
 def test_a_span_is_no_part_of_a_movements_name(chat):
     assert "the movement “wombats”" in chat.answer("coach", "mira no wombats this week", "08:00")
+
+
+def test_a_day_of_another_year_is_said_with_its_year(chat):
+    assert "2032" in chat.answer("coach", "mira hold rung 300 weeks", "08:00")
+
+
+def test_a_rung_far_ahead_is_set_and_the_gate_is_told(chat):
+    assert "gate 0.75 of bodyweight" in chat.answer("coach", "mira rung one_arm_pull_up", "08:00")
+    assert [one.rung for one in chat.record().orders] == ["one_arm_pull_up"]
