@@ -9,12 +9,13 @@ from bot.conversation.coach_days import without_spans
 from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk
 from bot.conversation.office import Office
-from bot.conversation.reasons import rung_name, until_in_words
+from bot.conversation.reasons import order_in_words, rung_name, until_in_words
 from planner import ladders
 from planner.facts import Absence, Move, Order, Resume
 from storage import facts, persons
 
 LOADS_UP_TO_KG = 200.0
+LIFTED = ("lock_load", "hold_rung", "exclude")  # what an unlock ends
 SEEN_AHEAD = 14  # days in which sets for one day may push others out
 
 
@@ -106,8 +107,14 @@ def exclude(office: Office, command: Command, desk: Desk) -> None:
 
 
 def unlock(office: Office, _command: Command, desk: Desk) -> None:
+    since = max((at for at, one in enumerate(desk.record.orders) if one.kind == "unlock"), default=-1) + 1
+    lifted = [
+        order_in_words(one, desk.say_coach)
+        for one in desk.record.orders[since:]
+        if one.kind in LIFTED and (one.until is None or one.until >= desk.said_on)
+    ]
     desk.add(Order("unlock", desk.said_on))
-    office.confirm(desk, "unlocked")
+    office.confirm(desk, "unlocked-those" if lifted else "unlocked", what="; ".join(lifted))
 
 
 def deload(office: Office, command: Command, desk: Desk) -> None:

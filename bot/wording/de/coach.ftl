@@ -86,6 +86,7 @@ taken-back = { $name }, zurückgenommen: { $what }.
 taken-back-other = { $name }: Was du am { $day } gesagt hast, ist zurückgenommen.
 taken-back-nothing = Es gibt keine Anweisung von dir zurückzunehmen.
 told-taken-back = { $coach } hat zurückgenommen, was am { $day } entschieden wurde. „heute“ zeigt, was gilt.
+unlocked-those = { $name }, aufgehoben: { $what }.
 unlocked = { $name }: Alle Sperren sind aufgehoben, auch gehaltene Stufen.
 paused = { $name } pausiert { $until }.
 until-day = bis { $day }

@@ -86,6 +86,7 @@ taken-back = { $name }, taken back: { $what }.
 taken-back-other = { $name }: what you said on { $day } is taken back.
 taken-back-nothing = There is no order of yours to take back.
 told-taken-back = { $coach } took back what was decided on { $day }. “today” shows what stands.
+unlocked-those = { $name }, lifted: { $what }.
 unlocked = { $name }: all locks and holds are lifted.
 paused = { $name } is paused { $until }.
 until-day = until { $day }

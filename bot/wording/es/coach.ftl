@@ -86,6 +86,7 @@ taken-back = { $name }, deshecho: { $what }.
 taken-back-other = { $name }: se deshizo lo que dijiste el { $day }.
 taken-back-nothing = No hay ninguna orden tuya que deshacer.
 told-taken-back = { $coach } deshizo lo que se decidió el { $day }. «hoy» muestra lo que vale.
+unlocked-those = { $name }, queda sin efecto: { $what }.
 unlocked = { $name }: se quitan todos los bloqueos, también el del escalón.
 paused = { $name } en pausa { $until }.
 until-day = hasta el { $day }

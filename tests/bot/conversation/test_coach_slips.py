@@ -83,3 +83,8 @@ def test_a_day_of_another_year_is_said_with_its_year(chat):
 def test_a_rung_far_ahead_is_set_and_the_gate_is_told(chat):
     assert "gate 0.75 of bodyweight" in chat.answer("coach", "mira rung one_arm_pull_up", "08:00")
     assert [one.rung for one in chat.record().orders] == ["one_arm_pull_up"]
+
+
+def test_an_unlock_says_what_it_lifted(chat):
+    chat.answer("coach", "mira exclude dips", "08:00")
+    assert "without dips" in chat.answer("coach", "mira unlock", "08:10")
