@@ -17,7 +17,9 @@ def next_session(desk: Desk) -> str:
     say, following = desk.say_coach, desk.review.next_training_on
     if following is None:
         return say.say("effect-none")
-    return say.say("effect", day=say.day(following), work=short_plan(desk.plan(following), say))
+    work = short_plan(desk.plan(following), say)
+    # After a stop the next training day has nothing on it: that is no session.
+    return say.say("effect", day=say.day(following), work=work) if work else say.say("effect-none")
 
 
 def card(desk: Desk) -> tuple[str, Buttons]:

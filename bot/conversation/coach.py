@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from bot.conversation import coach_decisions, coach_of_all, coach_of_one, coach_orders, coach_undo, what_if
-from bot.conversation.coach_words import SCHEME, Command, parse
+from bot.conversation.coach_words import SCHEME, Command, behind_colon, parse
 from bot.conversation.desk import Desk, Mail
 from bot.conversation.office import Office
 from planner.history import GRIPS
@@ -56,11 +56,19 @@ def _said(office: Office, text: str) -> None:
         office.answer("coach-who", names=", ".join(row.handle for row in office.rows[:20]))
         return
     command = _of_a_movement(office, command, desk)
+    if command.verb == "tell":
+        command = _ordered(office, behind_colon(text, names, office.coach.language, today), desk) or command
     if command.verb in EXACT and command.odd:
         # An order with a condition, a question or a day that nobody understood is none: "restart when …".
         office.answer("coach-not-done", words=" ".join(command.odd), name=desk.person.name, handle=desk.athlete.handle)
         return
     OF_ONE.get(command.verb, _unknown)(office, command, desk)
+
+
+def _ordered(office: Office, behind: Command | None, desk: Desk) -> Command | None:
+    """The order behind "mira:", where it is a whole one; anything left over makes it words for her."""
+    whole = _of_a_movement(office, behind, desk) if behind is not None else None
+    return whole if whole is not None and whole.verb in EXACT and not whole.odd else None
 
 
 def _of_a_movement(office: Office, command: Command, desk: Desk) -> Command:

@@ -19,7 +19,7 @@ def spans(language: str) -> re.Pattern[str]:
     """ "3 weeks": the number, then the word in the group of its unit."""
     units = vocabulary(language, "spans").items()
     named = "|".join(f"(?P<{unit}>{'|'.join(map(re.escape, stems))})" for unit, stems in units)
-    return re.compile(rf"(?P<count>\d{{1,2}})\s*(?:{named})\w*", re.IGNORECASE)
+    return re.compile(rf"(?<![\d.,])(?P<count>\d{{1,3}})\s*(?:{named})\w*", re.IGNORECASE)
 
 
 @lru_cache(maxsize=8)
@@ -59,6 +59,14 @@ def without_days(text: str, language: str) -> str:
     return re.sub(
         rf"(?i)\b\d{{1,2}}(?:st|nd|rd|th|\.)?\s*(?:de\s+)?(?:{named})\b|\b(?:{named})\s+\d{{1,2}}\b", " ", text
     )
+
+
+def without_spans(text: str, language: str) -> str:
+    """The text without "this week" and "3 weeks", which say how long and not what."""
+    left = spans(language).sub(" ", text)
+    for span in sorted(vocabulary(language, "words")["this_week"], key=len, reverse=True):
+        left = re.sub(rf"(?i)(?<!\w){re.escape(span)}(?!\w)", " ", left)
+    return " ".join(left.split())
 
 
 def names_a_day(folded: str, language: str) -> bool:

@@ -4,16 +4,18 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from bot.conversation import absences, beyond, ordered_sets
+from bot.conversation import absences, beyond, gates_ahead, ordered_sets
+from bot.conversation.coach_days import without_spans
 from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk
 from bot.conversation.office import Office
-from bot.conversation.reasons import rung_name, until_in_words
+from bot.conversation.reasons import order_in_words, rung_name, until_in_words
 from planner import ladders
 from planner.facts import Absence, Move, Order, Resume
 from storage import facts, persons
 
 LOADS_UP_TO_KG = 200.0
+LIFTED = ("lock_load", "hold_rung", "exclude")  # what an unlock ends
 SEEN_AHEAD = 14  # days in which sets for one day may push others out
 
 
@@ -54,13 +56,13 @@ def lock(office: Office, command: Command, desk: Desk) -> None:
         desk.tell_coach(refused)
         return
     desk.add(Order("lock_load", desk.said_on, load_kg=load, until=command.until))
-    until = until_in_words(command.until, desk.say_coach)
+    until = until_in_words(command.until, desk.say_coach, desk.said_on)
     office.confirm(desk, "locked", load=desk.say_coach.load(load), until=until)
 
 
 def move(office: Office, command: Command, desk: Desk) -> None:
     """ "mira move thursday to friday"."""
-    if command.day is None or command.until is None or not desk.plan(command.day).sets:
+    if command.day is None or command.until is None or command.day == command.until or not desk.plan(command.day).sets:
         office.answer("moved-how", name=desk.person.name)
         return
     desk.add(Move(desk.said_on, command.day, command.until))
@@ -77,7 +79,7 @@ def move(office: Office, command: Command, desk: Desk) -> None:
 def hold(office: Office, command: Command, desk: Desk) -> None:
     until = command.until or desk.said_on + timedelta(weeks=3)
     desk.add(Order("hold_rung", desk.said_on, until=until))
-    office.confirm(desk, "held", until=until_in_words(until, desk.say_coach))
+    office.confirm(desk, "held", until=until_in_words(until, desk.say_coach, desk.said_on))
 
 
 def rung(office: Office, command: Command, desk: Desk) -> None:
@@ -86,25 +88,33 @@ def rung(office: Office, command: Command, desk: Desk) -> None:
     for ladder_id, _ in desk.record.athlete.ladders:
         known += ladders.get(ladder_id).by_id
         if wanted in ladders.get(ladder_id).by_id:
+            short = gates_ahead.unmet(desk, ladder_id, wanted)
             desk.add(Order("set_rung", desk.said_on, ladder=ladder_id, rung=wanted))
-            office.confirm(desk, "rung-set", rung=rung_name(wanted, desk.say_coach))
+            office.confirm(desk, "rung-set", rung=" ".join([rung_name(wanted, desk.say_coach), *short]))
             return
     office.answer("rung-unknown", rung=command.rest, rungs=", ".join(known))
 
 
 def exclude(office: Office, command: Command, desk: Desk) -> None:
-    movement = office.movement(command.rest)
+    named = without_spans(command.rest, office.coach.language)
+    movement = office.movement(named)
     if movement is None:
-        office.answer("movement-unknown", movement=command.rest)
+        office.answer("movement-unknown", movement=named)
         return
     desk.add(Order("exclude", desk.said_on, movement=movement, until=command.until))
-    until = until_in_words(command.until, desk.say_coach)
+    until = until_in_words(command.until, desk.say_coach, desk.said_on)
     office.confirm(desk, "excluded", movement=desk.say_coach.movement(movement), until=until)
 
 
 def unlock(office: Office, _command: Command, desk: Desk) -> None:
+    since = max((at for at, one in enumerate(desk.record.orders) if one.kind == "unlock"), default=-1) + 1
+    lifted = [
+        order_in_words(one, desk.say_coach)
+        for one in desk.record.orders[since:]
+        if one.kind in LIFTED and (one.until is None or one.until >= desk.said_on)
+    ]
     desk.add(Order("unlock", desk.said_on))
-    office.confirm(desk, "unlocked")
+    office.confirm(desk, "unlocked-those" if lifted else "unlocked", what="; ".join(lifted))
 
 
 def deload(office: Office, command: Command, desk: Desk) -> None:
@@ -126,7 +136,7 @@ def deload(office: Office, command: Command, desk: Desk) -> None:
 
 def pause(office: Office, command: Command, desk: Desk) -> None:
     absences.begin(desk, Absence("pause", desk.said_on, desk.said_on, command.until))
-    office.confirm(desk, "paused", until=until_in_words(command.until, desk.say_coach))
+    office.confirm(desk, "paused", until=until_in_words(command.until, desk.say_coach, desk.said_on))
 
 
 def resume(office: Office, _command: Command, desk: Desk) -> None:

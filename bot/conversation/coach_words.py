@@ -120,6 +120,23 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     )
 
 
+def behind_colon(text: str, names: Sequence[tuple[str, str]], language: str, today: date) -> Command | None:
+    """ "mira: 4x3 at 10 thursday": what the words after a bare name would be as an order; None where they are words."""
+    head, _, after = text.strip().partition(":")
+    named = parse(head, names, language, today)
+    said = " ".join(words_of(after))
+    if named is None or named.verb != "card" or named.over or " ".join(words_of(head)) not in _called(named, names):
+        return None
+    # "mira: yes" is what one says to a person; an order is given by its own word.
+    if ":" in after or said in vocabulary(language, "words").get("spoken", ()):
+        return None
+    return parse(f"{head} {after}", names, language, today)
+
+
+def _called(command: Command, names: Sequence[tuple[str, str]]) -> set[str]:
+    return {word.casefold() for handle, name in names if handle == command.handle for word in (handle, name)}
+
+
 def _told(folded: str, language: str) -> str | None:
     """The words of "tell" at the head of a message: what follows is for the athlete, whatever is in it."""
     phrases = [phrase for phrase in vocabulary(language)["tell"] if folded.startswith(f" {phrase} ")]

@@ -10,6 +10,7 @@ from bot.conversation.desk import Desk
 from bot.conversation.placing import context_of
 from bot.reading import complete, read
 from bot.reading.reading import Ask, Reading, SetRead
+from bot.wording import Wording
 from bot.wording.sets import set_in_words
 from planner import movements
 from planner.facts import PlannedSet
@@ -47,6 +48,11 @@ def ask(desk: Desk, left: tuple[SetRead, ...], on: date, text: str) -> str:
     )
     plant_expiry(desk)
     return desk.say.say(f"ask-open-{about}", work=work)
+
+
+def in_words(question: questions.Question, say: Wording) -> str:
+    """The set that was asked for, in the words of who reads it; the question itself was in the athlete's."""
+    return set_in_words(planned_from_json(question.data["sets"])[0], say)
 
 
 def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Reading, str] | None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping
-from datetime import date
+from datetime import date, timedelta
 from typing import Any
 
 from bot.wording import Wording
@@ -15,6 +15,7 @@ NAMED = {"ladder", "site", "side", "sign"}
 DOSE = re.compile(r"\d+(?:x\d| holds)")
 LOAD_OF_DOSE = re.compile(r"\+([\d.]+) kg")
 # What every plan has; a plan shows only what is out of the usual, "why" shows all.
+SAME_YEAR = timedelta(days=334)  # eleven months: a day further ahead could be taken for one of this year
 USUAL = {
     "load_up", "load_same", "load_block", "load_first", "load_capped", "load_deload", "load_test",
     "dose_of_rung", "dose_volume", "hold_of_best", "pain_fine",
@@ -100,7 +101,10 @@ def place(site: str | None, side: str | None, say: Wording) -> str:
     return say.say("site-with-side", side=say.say(f"side-{side}"), site=name) if side else name
 
 
-def until_in_words(day: date | None, say: Wording) -> str:
+def until_in_words(day: date | None, say: Wording, since: date | None = None) -> str:
+    """`since`: the day it was said; a day most of a year after it is said with its year."""
+    if day is not None and since is not None and day - since > SAME_YEAR:
+        return say.say("until-day", day=f"{say.day(day)} {day.year}")
     return say.say("until-day", day=day) if day is not None else say.say("until-lifted")
 
 
@@ -112,7 +116,7 @@ def order_in_words(order: Order, say: Wording) -> str:
         f"order-{order.kind}",
         rung=rung_name(order.rung or "", say),
         movement=say.movement(order.movement) if order.movement else "",
-        until=until_in_words(order.until, say),
+        until=until_in_words(order.until, say, order.on),
         for_date=order.for_date or "",
         sets=order.sets or 0,
         reps=order.reps or 0,

@@ -13,7 +13,7 @@ from zoneinfo import ZoneInfo
 from bot.conversation import open_sets
 from bot.conversation.alerts import proposal_buttons, proposal_in_words
 from bot.conversation.desk import Buttons, Mail
-from bot.conversation.reasons import dose_in_words, reason_in_words, rung_name, until_in_words
+from bot.conversation.reasons import dose_in_words, place, reason_in_words, rung_name, until_in_words
 from bot.wording import Wording, wording_for
 from planner import review
 from planner.absence import absences
@@ -27,6 +27,7 @@ from storage.records import records
 MOST_BUTTONS = 12
 FITS = 3800  # letters a message; a chat takes 4096 and counts some of them twice
 NEEDS = 2
+TOLD_FROM = 3  # the score from which loads hold
 SILENT = "silent"
 
 
@@ -39,6 +40,7 @@ class Entry:
     line: str
     away: bool = False
     buttons: Buttons = field(default_factory=list)
+    waits: tuple[int, float] = (0, 0.0)  # how long it can wait among those of the same urgency
 
 
 def send(mail: Mail, coach: Person, importance: int = outbox.SUMMARY) -> None:
@@ -57,7 +59,9 @@ def compose(mail: Mail, coach: Person) -> list[tuple[str, Buttons]]:
         say = wording_for(coach.language, row.unit)
         entries.append(_entry(mail, row, known[row.id], review(known[row.id], today), say))
     say = wording_for(coach.language)
-    needing = sorted((one for one in entries if one.urgency >= NEEDS), key=lambda one: (-one.urgency, one.name))
+    needing = sorted(
+        (one for one in entries if one.urgency >= NEEDS), key=lambda one: (-one.urgency, one.waits, one.name)
+    )
     others = [one for one in entries if one.urgency < NEEDS]
     away, fine = ([one for one in others if one.away == wanted] for wanted in (True, False))
     week_ends = mail.now.astimezone(ZoneInfo(coach.timezone)).date()
@@ -112,13 +116,25 @@ def _entry(mail: Mail, row: Athlete, known: Record, seen: Review, say: Wording) 
     week = mail.now - timedelta(days=7)
     for left in questions.lapsed_since(mail.tx, Who("athlete", row.id), open_sets.KIND, week):
         urgency = max(urgency, NEEDS)
-        needs.append(say.say("summary-open-set", span=left.span or ""))
+        needs.append(say.say("summary-open-set", span=open_sets.in_words(left, say)))
     if row.silenced:
         urgency = max(urgency, NEEDS)
         needs.append(say.say("summary-stopped"))
     away = _away(known, seen.on, say)
-    what = " ".join([*needs, *([away] if away else [])]) if needs or away else _fine(seen, say)
-    return Entry(urgency, row.name, say.say("summary-line", name=row.name, what=what), away is not None, buttons)
+    what = " ".join([*needs, *([away] if away else [])]) if needs or away else _fine(known, seen, say)
+    line = say.say("summary-line", name=row.name, what=what)
+    return Entry(urgency, row.name, line, away is not None, buttons, _waits(seen))
+
+
+def _waits(seen: Review) -> tuple[int, float]:
+    """Stops and pain cannot wait, the worse the less; then silence, then proposals, then small things."""
+    codes = {one.code for one in seen.alerts}
+    scores = [float(str(one.values.get("score", 0))) for one in seen.alerts if one.code.startswith("pain")]
+    if scores or "stopped_by_sign" in codes:
+        return 0, -max(scores, default=10.0)
+    if SILENT in codes:
+        return 1, 0.0
+    return (2 if any(position.proposal is not None for position in seen.ladders) else 3), 0.0
 
 
 def _away(known: Record, on: date, say: Wording) -> str | None:
@@ -130,7 +146,17 @@ def _away(known: Record, on: date, say: Wording) -> str | None:
     return None
 
 
-def _fine(seen: Review, say: Wording) -> str:
+def _pain_told(known: Record, on: date, say: Wording) -> list[str]:
+    """The worst pain of the week, where it was more than the rules let pass without a thought."""
+    week = [one for one in known.pain if on - timedelta(days=7) < one.on <= on]
+    told = [(one.score, one.on, one) for one in week if one.score is not None and one.score >= TOLD_FROM]
+    if not told:
+        return []
+    score, day, worst = max(told, key=lambda one: one[:2])
+    return [say.say("fine-pain", place=place(worst.site, worst.side, say), score=say.number(score), day=day)]
+
+
+def _fine(known: Record, seen: Review, say: Wording) -> str:
     """A line of what a coach wants to see: sessions done, rung and dose, strength, anything small."""
     parts = []
     done, planned = seen.adherence
@@ -145,6 +171,7 @@ def _fine(seen: Review, say: Wording) -> str:
             parts.append(say.say("fine-strength", added=say.about(max(0.0, one.added_e1rm_kg))))
     if seen.block is not None and seen.block.deload:
         parts.append(say.say("fine-deload"))
+    parts += _pain_told(known, seen.on, say)
     parts += [reason_in_words(one, say, "alert") for one in _notes(seen.alerts)]
     return "; ".join(parts)
 

@@ -57,3 +57,34 @@ def test_who_has_not_reported(two, asked):
     answer = two.answer("coach", asked, "18:30")
     assert "tom" in answer
     assert "mira" not in answer
+
+
+def test_a_session_is_not_moved_to_its_own_day(chat):
+    assert "did not get which session" in chat.answer("coach", "mira move thursday to thursday", "08:00")
+    assert not chat.record().moves
+
+
+def test_after_a_stop_no_empty_session_is_announced(chat):
+    chat.waits_until("08:00")
+    chat.answer("mira", "something popped in my elbow", "08:10")
+    for words in ("mira", "mira hold rung 3 weeks"):
+        answer = chat.answer("coach", words, "09:00")
+        assert not [line for line in answer.splitlines() if line.startswith("Next") and line.rstrip().endswith(":")]
+
+
+def test_a_span_is_no_part_of_a_movements_name(chat):
+    assert "the movement “wombats”" in chat.answer("coach", "mira no wombats this week", "08:00")
+
+
+def test_a_day_of_another_year_is_said_with_its_year(chat):
+    assert "2032" in chat.answer("coach", "mira hold rung 300 weeks", "08:00")
+
+
+def test_a_rung_far_ahead_is_set_and_the_gate_is_told(chat):
+    assert "gate 0.75 of bodyweight" in chat.answer("coach", "mira rung one_arm_pull_up", "08:00")
+    assert [one.rung for one in chat.record().orders] == ["one_arm_pull_up"]
+
+
+def test_an_unlock_says_what_it_lifted(chat):
+    chat.answer("coach", "mira exclude dips", "08:00")
+    assert "without dips" in chat.answer("coach", "mira unlock", "08:10")

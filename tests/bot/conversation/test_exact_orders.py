@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
 import sqlalchemy as sa
@@ -190,3 +190,44 @@ def test_a_pause_from_a_day_to_come_is_not_one_of_now():
 
     assert command is not None
     assert command.odd == ("from",)
+
+
+@pytest.mark.parametrize(
+    ("words", "kind"), [("mira: 4x3 at 10 thursday", "set_sets"), ("mira: hold rung 3 weeks", "hold_rung")]
+)
+def test_a_whole_order_behind_a_colon_is_carried_out(chat, words, kind):
+    chat.waits_until("08:00")
+    sent = chat.says("coach", words, "09:00")
+
+    assert [one.kind for one in chat.record().orders] == [kind]
+    assert not [one for one in sent if one["to"] == "mira" and "hold rung" in one["text"]]
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["tell mira: hold rung 3 weeks", "mira: hold the bar longer", "mira: 4x3 went well", "mira: yes", "mira: ok"],
+)
+def test_words_behind_a_colon_stay_words(chat, said):
+    chat.waits_until("08:00")
+    sent = chat.says("coach", said, "09:00")
+
+    assert not chat.record().orders
+    assert [one["text"] for one in sent if one["to"] == "mira"] == [f"Inês: {said.partition(': ')[2]}"]
+
+
+@pytest.mark.parametrize(
+    ("words", "until"), [("300 weeks", MONDAY + timedelta(weeks=300)), ("12 weeks", date(2027, 3, 29))]
+)
+def test_a_span_is_read_with_all_its_digits(words, until):
+    command = parse(f"mira hold rung {words}", NAMES, "en", MONDAY)
+
+    assert command is not None
+    assert (command.until, command.odd) == (until, ())
+
+
+@pytest.mark.parametrize("words", ["1000 weeks", "1.5 weeks"])
+def test_a_span_that_is_none_is_not_cut_down_to_one(words):
+    command = parse(f"mira hold rung {words}", NAMES, "en", MONDAY)
+
+    assert command is not None
+    assert command.odd
