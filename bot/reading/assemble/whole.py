@@ -15,6 +15,7 @@ from bot.reading.days.idle import trained_days
 from bot.reading.everyday import everyday
 from bot.reading.facts import Fact
 from bot.reading.fold.sets import Work
+from bot.reading.foretold import drop_foretold
 from bot.reading.items import make_items
 from bot.reading.lexicon import languages
 from bot.reading.little import little
@@ -72,7 +73,7 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     real = drop_unreal(message, facts, dated_tokens)
     gone = {id(fact.value) for fact in facts if is_day(fact)} - {id(fact.value) for fact in real if is_day(fact)}
     claims = [claim for claim in claims if id(claim) not in gone]
-    facts = drop_prose(message, drop_things(message, real))
+    facts = drop_foretold(message, drop_prose(message, drop_things(message, real)))
     if corrections:
         facts = corrected(facts, corrections[0].value)
     for drop in (drop_strangers, drop_practice):

@@ -1,0 +1,68 @@
+"""Talk of what is there to train with, of days away and of what will be trained: none of it was trained."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import groupby
+
+from bot.reading.facts import Fact
+from bot.reading.intents import wishes
+from bot.reading.message import Message
+from bot.reading.prose import EVIDENCE, lone
+
+TALK = ("equipment", "away")
+SILENT = frozenset({"sep", "claim", "word"})  # facts that report nothing
+TOLD = EVIDENCE - {"move", "fail"}
+LEANING = frozenset(
+    "done planned same took turned_to skipped except swap extra_set stopped last_time instead rest quit".split()
+)
+
+
+def drop_foretold(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """The facts without those of intentions, and of sentences that only say what is there, or where one will be."""
+    spans = _intentions(message)
+    kept = [f for f in facts if f.kind in SILENT or not any(low <= f.start < high for low, high in spans)]
+    hits = [(hit.start, hit.end) for name in TALK for hit in wishes(message).get(name, ())]
+    if not hits or not message.context.today:
+        return kept  # without a plan nothing leans on it
+    out: list[Fact] = []
+    for _, sentence in groupby(_numbered(kept), key=lambda pair: pair[0]):
+        own = [fact for _, fact in sentence]
+        spoken = bool(own) and any(own[0].start <= at < own[-1].end for at, _ in hits)
+        apart = [fact for fact in own if not any(low <= fact.start < high for low, high in hits)]
+        out += [fact for fact in own if fact.kind in SILENT] if spoken and not _worked(apart) else own
+    return out
+
+
+def _numbered(facts: Sequence[Fact]) -> list[tuple[int, Fact]]:
+    """Each fact with the number of its sentence."""
+    number, out = 0, []
+    for fact in facts:
+        out.append((number, fact))
+        number += fact.kind == "sep" and fact.value == 3
+    return out
+
+
+def _worked(facts: Sequence[Fact]) -> bool:
+    """Whether a sentence tells of work: sets, several numbers, a word for done."""
+    bares = sum(fact.kind == "bare" for fact in facts)
+    return bares > 1 or any(
+        (fact.kind in TOLD and not lone(fact))
+        or (fact.kind == "rows" and not lone(fact))
+        or (fact.kind == "scheme" and fact.value == "got")
+        or (fact.kind == "plan" and bool(LEANING & set(fact.note.get("names", [fact.value]))))
+        for fact in facts
+    )
+
+
+def _intentions(message: Message) -> list[tuple[int, int]]:
+    """The tokens behind words for an intention, to the end of the sentence or to what was done after all."""
+    said = message.hits("intents", "foretold")
+    if not said:
+        return []
+    tokens = message.tokens
+    ends = [at for at, token in enumerate(tokens) if token.text in (".", "!", "?", ";", "\n")]
+    own = [hit for hit in message.book("grammar").every(tokens) if hit.table == "unreal"]
+    now = {hit.start for hit in own if hit.name == "now"}
+    ends += [hit.start for hit in own if hit.name == "own" and hit.start not in now]
+    return [(hit.start, min((at for at in ends if at >= hit.end), default=len(tokens))) for hit in said]

@@ -1,0 +1,69 @@
+"""What is there to train with, where one will be and what will be trained: none of it was trained."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+
+from bot.reading.reading import Reading
+from tests.bot.reading.messages import planned
+
+TODAY = (
+    planned("scapular_pull_up", 5, part="warm_up")
+    + planned("pull_up", 3, part="warm_up")
+    + planned("pull_up", 4, 4, 4, 4, load_kg=11.25, rpe=7)
+)
+
+
+@pytest.mark.parametrize(
+    ("text", "language", "intents"),
+    [
+        ("the gym here has a pulldown machine but no bar", "en", {"equipment"}),
+        ("next week I only have a bar, no rings, no belt", "en", {"equipment"}),
+        ("traveling 11 to 15 january, no rings no belt only a bar", "en", {"away", "equipment"}),
+        ("im Hotel nur Kurzhanteln, keine Stange", "de", {"equipment"}),
+        ("vom 11. bis 15. Januar unterwegs, keine Ringe, nur eine Stange", "de", {"away", "equipment"}),
+        ("me voy de vacas del 18 al 29, sin material", "es", {"away", "equipment"}),
+        ("el gimnasio de aquí tiene polea pero no barra", "es", {"equipment"}),
+        ("could you give me 6 reps at 20 on thursday", "en", {"for_coach"}),
+        ("könntest du mir am Donnerstag 6 Wdh mit 20 geben", "de", {"for_coach"}),
+        ("me puedes poner 6 reps con 20 el jueves", "es", {"for_coach"}),
+    ],
+)
+def test_what_is_there_and_what_is_wanted_is_no_report(
+    reads: Callable[..., Reading], text: str, language: str, intents: set[str]
+):
+    found = reads(text, language=language, today=TODAY)
+    assert found.sets == ()
+    assert set(found.intents) == intents
+
+
+@pytest.mark.parametrize(
+    ("text", "language"),
+    [
+        ("tonight: 4x4 at 13.75", "en"),
+        ("planning 4x4 at 12.5 tonight", "en"),
+        ("heute Abend: 4x4 mit 13,75", "de"),
+        ("plane 4x4 mit 12,5 heute Abend", "de"),
+        ("esta noche: 4x4 con 13,75", "es"),
+        ("pienso hacer 4x4 con 2,5 esta noche", "es"),
+    ],
+)
+def test_an_intention_is_no_report(reads: Callable[..., Reading], text: str, language: str):
+    found = reads(text, language=language, today=TODAY)
+    assert found.sets == ()
+    assert "report" not in found.intents
+
+
+@pytest.mark.parametrize(
+    ("text", "language", "sets"),
+    [
+        ("no rings today, used the bar instead, all as planned", "en", 6),
+        ("Gürtel vergessen, sonst alles nach Plan", "de", 6),
+        ("olvidé el cinturón, lo demás según el plan", "es", 6),
+        ("planned 4x4, did 4x3", "en", 4),
+    ],
+)
+def test_what_was_done_all_the_same_is_a_report(reads: Callable[..., Reading], text: str, language: str, sets: int):
+    assert len(reads(text, language=language, today=TODAY).sets) == sets
