@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
 
+from bot.reading.assemble.beyond import ask_beyond
 from bot.reading.assemble.conflicts import settle
 from bot.reading.assemble.dated import dated
 from bot.reading.assemble.joined import part_joined
@@ -85,6 +86,7 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
         work.asks.extend(unclear)
         work.report = True
     read_sets(message, facts, work)
+    ask_beyond(message, work)
     if corrections and not restated(facts):
         work = Work()  # only the values that were wrong were told
     if work.sets:

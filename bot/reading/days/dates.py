@@ -12,6 +12,8 @@ from bot.reading.parsed import parsed
 
 MOST_DAYS, MOST_MONTHS, CENTURY = 31, 12, 2000
 JUST_PAST = 14  # days
+LEAP_YEAR = 2028
+LAST_DAYS = range(30, 32)  # that some months lack
 
 LONG_PAST = 45  # days; of a training so long past, or a plan so far ahead, nobody tells by day and month alone
 
@@ -132,6 +134,8 @@ def worded(hits: DayHits, hit: Hit) -> Day | None:
         if year is not None:
             exact = _of_year(hits, hit, day, year)
             return Day(hit.start, end, "exact", (exact, exact), (exact, exact)) if exact else None
+        if day_of(LEAP_YEAR, month, day) is None and day in LAST_DAYS:
+            return Day(hit.start, end, "bad", None, None)  # "31 February"
         return hits.both(hit, "date", of_month(today, month, day, False), of_month(today, month, day, True))
     if not numbers and any(t.value is not None for t in hits.tokens[hit.start : hit.end]):
         return None  # "am 14.2.": day and month in one number

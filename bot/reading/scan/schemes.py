@@ -14,6 +14,7 @@ from bot.reading.scan.scanner import Scanner
 
 SETS_TOLD = 12  # so many items back a word for sets makes "three of four" sets too
 MOST_SETS = 40
+MOST_KG = 250  # no first factor is a load beyond this: "500x4" is asked
 LEAST_LED, MOST_LED = 15, 12  # "with 35 x 3": kilograms, and reps
 MOST_TOLD_SHORT = 11  # sets of "4 de 8"
 PAIR = 2  # of dumbbells
@@ -206,7 +207,7 @@ def _resolve(s: Scanner, i: int, factors: list[Factor]) -> list[Fact]:
         count = sets[0].value
     one = work[0]
     if count != int(count) or count < 1 or count > MOST_SETS:
-        if not loads and note.get("plain") and count > MOST_SETS and one.value <= 30 and s.whole(one.value):
+        if not loads and note.get("plain") and MOST_SETS < count <= MOST_KG and one.value <= 30 and s.whole(one.value):
             loads = [Factor(count, 0, "load", kg=s.kg(count))]
             count = 1
         else:
