@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from datetime import UTC, date, datetime, time
 from typing import Any
 
@@ -120,3 +120,17 @@ def newcomer() -> Iterator[Chat]:
     made.waits_until("07:00")
     yield made
     made.close()
+
+
+@pytest.fixture
+def of_language() -> Iterator[Callable[[str], Chat]]:
+    chats: list[Chat] = []
+
+    def made(language: str) -> Chat:
+        chats.append(Chat(athlete("mira", language=language)))
+        chats[-1].waits_until("08:00")
+        return chats[-1]
+
+    yield made
+    for chat in chats:
+        chat.close()

@@ -172,3 +172,9 @@ def test_who_asks_what_they_did_is_told(chat, words):
     chat.answer("mira", "pull-ups 4x4 +11.25 @7", "18:00")
 
     assert "4×4" in chat.answer("mira", words, "18:05")
+
+
+@pytest.mark.parametrize("words", ["I broke my record yesterday!", "broke my belt"])
+def test_a_record_broken_is_no_doctors_word(chat, words):
+    chat.waits_until("08:00")
+    assert "doctor" not in chat.answer("mira", words, "10:00")

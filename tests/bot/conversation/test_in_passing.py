@@ -2,25 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 
 import pytest
 
-from tests.bot.conversation.conftest import Chat, athlete
-
-
-@pytest.fixture
-def of_language() -> Iterator[Callable[[str], Chat]]:
-    chats: list[Chat] = []
-
-    def made(language: str) -> Chat:
-        chats.append(Chat(athlete("mira", language=language)))
-        chats[-1].waits_until("08:00")
-        return chats[-1]
-
-    yield made
-    for chat in chats:
-        chat.close()
+from tests.bot.conversation.conftest import Chat
 
 
 def test_more_sets_without_a_movement_are_of_the_one_told_last(chat: Chat) -> None:

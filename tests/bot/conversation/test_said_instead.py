@@ -2,28 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
-
 import pytest
 
-from tests.bot.conversation.conftest import Chat, athlete
+from tests.bot.conversation.conftest import Chat
 
 TUESDAY, WEDNESDAY = "2027-01-05", "2027-01-06"
 REPORT = {"en": "pull ups 5x3 +20", "de": "Klimmzüge 5x3 +20", "es": "dominadas 5x3 +20"}
-
-
-@pytest.fixture
-def of_language() -> Iterator[Callable[[str], Chat]]:
-    chats: list[Chat] = []
-
-    def made(language: str) -> Chat:
-        chats.append(Chat(athlete("mira", language=language)))
-        chats[-1].waits_until("08:00")
-        return chats[-1]
-
-    yield made
-    for chat in chats:
-        chat.close()
 
 
 def loads(chat: Chat, movement: str = "pull_up") -> list[float]:
