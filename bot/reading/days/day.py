@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from bot.reading.lexicon import Hit
+from bot.reading.little import little
 from bot.reading.message import Message
 
 
@@ -38,10 +39,18 @@ class DayHits:
         self.short_or_named = [hit for hit in self.hits if hit.table in ("short", "weekday")]
         self.starts_of_days = {hit.start for hit in self.short_or_named}
         self.ends_of_days = {hit.end for hit in self.short_or_named}
-        self.leading = {hit.end for hit in self.hits if hit.table in ("link", "which")}
+        self.leading = {hit.end for hit in self.hits if hit.table in ("link", "which") and not self._joins(hit)}
 
     def has(self, table: str, at: int, end: int | None = None) -> Hit | None:
         return next((h for h in self.at.get(at, ()) if h.table == table and (end is None or h.end <= end)), None)
+
+    def no_weekday(self, hit: Hit) -> bool:
+        """ "sun out", "in the sun", "so gut": the short word is another one."""
+        return any(other.table == "no_weekday" and other.start <= hit.start < other.end for other in self.hits)
+
+    def _joins(self, hit: Hit) -> bool:
+        """A comma or "and" may stand before anything, "3x5, sun out"; "to sun", "on sun" lead to a day."""
+        return hit.name == "range" and self.tokens[hit.end - 1].text in {",", *little("and")}
 
     def numbers(self, hit: Hit) -> list[int]:
         return [

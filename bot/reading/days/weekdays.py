@@ -21,7 +21,7 @@ def which_weekday(hits: DayHits, hit: Hit) -> Day | None:
 
 
 def weekday(hits: DayHits, hit: Hit, which: Hit | None) -> Day | None:
-    if hit.table == "short" and which is None and not _strong(hits, hit):
+    if hit.table == "short" and which is None and (hits.no_weekday(hit) or not _strong(hits, hit)):
         return None
     start, end = (which.start if which else hit.start), hit.end
     of_day = hits.has("of_day", end)
