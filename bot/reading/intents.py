@@ -101,6 +101,11 @@ def _over(one: Hit, other: Hit) -> bool:
     return one.start < other.end and other.start < one.end
 
 
+def _words_end(message: Message, hit: Hit) -> int:
+    """Where the words of a hit end, a question mark behind them left out."""
+    return hit.end - (message.tokens[hit.end - 1].text == "?")
+
+
 def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hit]]:
     """Wishes that exclude each other: the stronger one stays."""
     if "undo" in found and "stop" in found:
@@ -113,7 +118,7 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
         found[other] = [
             hit
             for hit in found.get(other, ())
-            if not any(plan.start <= hit.start and hit.end <= plan.end and plan.start < plan.end for plan in asked)
+            if not any(plan.start <= hit.start and _words_end(message, hit) <= plan.end for plan in asked)
         ]
     found = {name: hits for name, hits in found.items() if hits}
     if "stop" in found:
