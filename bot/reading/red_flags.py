@@ -66,11 +66,11 @@ class Cues:
 
     def of_others(self, start: int, bounds: tuple[int, int], end: int = 0) -> bool:
         """Whether what stands at [start, end) is somebody else's; "someone sits on my chest" is one's own."""
-        if self.within("own", start, end):
+        if self._own(start, end):
             return False
         for other in reversed(self.within("others", bounds[0], start)):
             between = (other.end, start)
-            if any(self.within(table, *between) for table in ("own", "witness", "contrast")):
+            if self._own(*between) or any(self.within(table, *between) for table in ("witness", "contrast")):
                 continue
             if other.name == "pronoun" and (
                 self._of_a_place(other.start) or self._of_one_ahead(other.start, bounds[1])
@@ -83,6 +83,10 @@ class Cues:
             if not self._begins_anew(*between):
                 return True
         return False
+
+    def _own(self, start: int, end: int) -> bool:
+        """Whether one speaks of oneself in [start, end), not of whom one is beside: "the baby next to me"."""
+        return any(not self.covers("not_own", hit.start) for hit in self.within("own", start, end))
 
     def _ends_a_number(self, at: int) -> bool:
         """Whether a word is the "er" of "2er"."""

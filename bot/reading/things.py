@@ -184,6 +184,8 @@ class _Words:
         if at and facts[at - 1].kind in ("move", "side", "scope", "load", "mend", "scheme", "count"):
             return False
         ahead = facts[at + 1 : at + 4]
+        if ahead and ahead[0].start == end and ahead[0].kind == "fail":
+            return False  # "45 wouldn't budge"
         for one in ahead:
             if one.kind in ("move", "rows", "side"):
                 return False

@@ -65,7 +65,7 @@ class MissFacts(LoadFacts):
             self.rows.append(Row(0, failed=True, load_kg=led.value, group=self.group + 1))  # "with 45 failed"
             self.group, self.second_load, self.load_said = self.group + 1, None, False
             return
-        if self.scope is not None and self.rows:
+        if self.scope is not None and newest is not None:
             rows = self.scoped()
             if self.side in ("left", "right"):
                 own = [row for row in self.rows if row.side == self.side]
@@ -85,6 +85,9 @@ class MissFacts(LoadFacts):
                     elif row.reps is not None and self.based:
                         row.reps = None
                 self.scope = None
+                return
+            if self.scope == (newest.reps or 0) + 1 and self.scope > len(self.rows) + 1:
+                newest.failed, self.scope = True, None  # "5, 5, 4 and the fifth wouldn't go": the fifth rep
                 return
         if isinstance(ordinal, int) and self.rows and self.scope == len(self.rows) + 1 and not self.based:
             self.add([Entry(ordinal - 1)], fact)  # "8, 7, and on the third I failed the 7th"
