@@ -17,6 +17,7 @@ from bot.reading.plan.choosing import counted_rows
 from bot.reading.plan.ground import PARTS, ground, members, plan_names
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.reasons import without_reasons
+from bot.reading.plan.short import less_on_a_side, one_short
 from bot.reading.plan.singles import singles_named
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.value import MORE_REPS, SAME_KG, near_load, near_reps
@@ -33,7 +34,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     quoted = _quoted(message)
     told = [fact for fact in facts if not any(start <= fact.start < end for start, end in quoted)]
     told = [_of_reps(message, fact, rows) for fact in told]
-    told = _one_short(told)
+    told = one_short(less_on_a_side(message, told))
     told = [fact for at, fact in enumerate(told) if not (_article(told, at) or _at_first(told, at))]
     told = [_joining(told, at) for at in range(len(told))]
     told = singles_named(message, told, rows)
@@ -325,18 +326,6 @@ def _sets_instead(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
             if len(own) == old and not alike:
                 out.append(Fact("count", fact.start, fact.end, int(new), {"of_plan": int(old)}))
                 continue
-        out.append(fact)
-    return out
-
-
-def _one_short(facts: Sequence[Fact]) -> list[Fact]:
-    """ "One lever short": a set of them."""
-    out: list[Fact] = []
-    for fact in facts:
-        last = out[-2:]
-        named = [one.kind for one in last] == ["bare", "move"] and last[0].value == 1
-        if named and last[0].note.get("spelled") and fact.start == last[1].end and plan_names(fact) & {"less"}:
-            out[-2:] = [last[1], Fact("count", last[0].start, fact.start, 1)]
         out.append(fact)
     return out
 
