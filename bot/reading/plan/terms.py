@@ -15,6 +15,7 @@ from bot.reading.message import Message
 from bot.reading.plan.all_told import all_told
 from bot.reading.plan.choosing import counted_rows
 from bot.reading.plan.ground import PARTS, ground, members, plan_names
+from bot.reading.plan.in_place import in_place_of, parted_instead
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.reasons import without_reasons
 from bot.reading.plan.short import less_on_a_side, one_short
@@ -34,7 +35,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     quoted = _quoted(message)
     told = [fact for fact in facts if not any(start <= fact.start < end for start, end in quoted)]
     told = [_of_reps(message, fact, rows) for fact in told]
-    told = one_short(less_on_a_side(message, told))
+    told = one_short(less_on_a_side(message, parted_instead(told)))
     told = [fact for at, fact in enumerate(told) if not (_article(told, at) or _at_first(told, at))]
     told = [_joining(told, at) for at in range(len(told))]
     told = singles_named(message, told, rows)
@@ -43,7 +44,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     told = ticked_off(message, told)
     told = without_reasons(message, told)
     told = _all_of_them(_ranges(message, _so_many_of(message, _holds(told, rows), rows)), rows)
-    told = _in_place_of(_too_heavy(told, rows))
+    told = in_place_of(_too_heavy(told, rows))
     told = all_told(message, _sets_instead(_chosen(_then_list(told)), rows), rows)
     told = _listed(told)
     return by_outcome(_lone_count(told), rows)
@@ -263,23 +264,6 @@ def _too_heavy(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
         return facts
     took = Fact("plan", facts[told[1]].start, facts[told[1]].start, "took", {"names": ["took"], "outcome": True})
     return [*facts[: told[0]], *between, took, *facts[told[1] :]]
-
-
-def _in_place_of(facts: list[Fact]) -> list[Fact]:
-    """ "5 singles instead of the triples": what stands behind is what was planned."""
-    out: list[Fact] = []
-    before: Fact | None = None
-    told: int | None = None
-    for fact in facts:
-        if fact.kind == "rows" and told is not None and before is not None and plan_names(before) & {"instead"}:
-            new, old = out[told].value[0].reps, fact.value[0].reps
-            if out[told].note.get("each_of") and fact.note.get("each_of") and len(out[told].value) == 1:
-                out[told] = Fact("instead", out[told].start, fact.end, (float(new), float(old), "reps"))
-            continue  # "doubles instead of triples" changes each set
-        out.append(fact)
-        told = len(out) - 1 if told is None and fact.kind == "rows" else told
-        before = fact if fact.kind != "word" and not plan_names(fact) & {"the"} else before
-    return out
 
 
 def _article(facts: Sequence[Fact], at: int) -> bool:

@@ -1,0 +1,55 @@
+"""What was done in place of what was planned: "5 singles instead of the triples", "12s on every set instead of 10"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Fact
+from bot.reading.plan.ground import plan_names
+
+VALUES = ("bare", "rows", "load")
+
+
+def parted_instead(facts: Sequence[Fact]) -> list[Fact]:
+    """ "12s on every set instead of 10": the sets stand between the new value and the old one."""
+    out: list[Fact] = []
+    for fact in facts:
+        last = out[-3:]
+        parted = [one.kind for one in last[1:]] == ["scope", "plan"] and last[0].kind in VALUES
+        if fact.kind == "bare" and parted and "instead" in plan_names(last[2]):
+            new = _value(last[0])
+            if new is not None:
+                value, unit = new
+                out[-3:] = [Fact("instead", last[0].start, fact.end, (value, fact.value, unit)), last[1]]
+                continue
+        out.append(fact)
+    return out
+
+
+def _value(fact: Fact) -> tuple[float, str | None] | None:
+    """The one number of a fact and its unit."""
+    if fact.kind != "rows":
+        return (fact.value, "kg" if fact.kind == "load" else None) if fact.value else None
+    if len(fact.value) != 1 or not (fact.note.get("one") or fact.note.get("unit")):
+        return None
+    entry = fact.value[0]
+    if entry.hold_s is not None:
+        return entry.hold_s, "sec"
+    return (float(entry.reps), "reps") if entry.reps else None
+
+
+def in_place_of(facts: list[Fact]) -> list[Fact]:
+    """ "5 singles instead of the triples": what stands behind is what was planned."""
+    out: list[Fact] = []
+    before: Fact | None = None
+    told: int | None = None
+    for fact in facts:
+        if fact.kind == "rows" and told is not None and before is not None and plan_names(before) & {"instead"}:
+            new, old = out[told].value[0].reps, fact.value[0].reps
+            if out[told].note.get("each_of") and fact.note.get("each_of") and len(out[told].value) == 1:
+                out[told] = Fact("instead", out[told].start, fact.end, (float(new), float(old), "reps"))
+            continue  # "doubles instead of triples" changes each set
+        out.append(fact)
+        told = len(out) - 1 if told is None and fact.kind == "rows" else told
+        before = fact if fact.kind != "word" and not plan_names(fact) & {"the"} else before
+    return out
