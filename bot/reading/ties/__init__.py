@@ -30,6 +30,7 @@ from bot.reading.ties.loads_taken import felt_heavier, in_turn, loads_before, ta
 from bot.reading.ties.loads_told import loads_told
 from bot.reading.ties.maxes import maxes, to_the_utmost
 from bot.reading.ties.named_behind import named_behind
+from bot.reading.ties.narrated import narrated
 from bot.reading.ties.of_the_body import of_the_body
 from bot.reading.ties.openings import openings
 from bot.reading.ties.others import done_by_others
@@ -72,6 +73,7 @@ RULES: tuple[Rule, ...] = (
     repeated,
     told_one_by_one,
     counted_through,
+    narrated,
     sets_named,
     load_turns,
     ramps,
