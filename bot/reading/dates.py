@@ -72,8 +72,14 @@ def find_dates(message: Message) -> list[Claim]:
             claims = [Claim(c.start, c.end, "noise", None) if id(c) in idle else c for c in claims]
             trained = [c for c in trained if id(c) in worked]
     if len(trained) > 1:
-        # "did today's sets last night": the plan is today's, the training was not
-        plans = {id(c) for c in trained if c.value == message.today and _of_the_plan(message, c)}
+        # "did today's sets last night", "did the sets from Tuesday today": planned for the one, trained on the other
+        plans = {id(c) for c in trained if _of_the_plan(message, c)}
+        beside = {_around(bounds, c.start) for c in trained if id(c) not in plans}
+        plans = {
+            id(c)
+            for c in trained
+            if id(c) in plans and (c.value == message.today or _around(bounds, c.start) in beside)
+        }
         claims = [Claim(c.start, c.end, "noise", None) if id(c) in plans else c for c in claims]
     return claims
 
@@ -304,6 +310,7 @@ def _trained(
             and day.start - hit.end <= NEAR
             and not any(t.value is not None for t in tokens[hit.end : day.start])
             and not any(t.text in little("and") for t in tokens[hit.end : day.start])  # "de dominadas y ayer 3x10"
+            and not any(hit.end <= one.start < day.start for one in finder.days)  # "the sets from Tuesday today"
             and at > clause[0]
         ):
             return noise
