@@ -114,10 +114,10 @@ def efforts_of_sides(_: Message, facts: Sequence[Fact]) -> list[Fact]:
     """ "rpe 7 left 8 right", "left felt like 7, right like 8": an effort of each side; each stands behind its side."""
     out = list(facts)
     for at in range(len(out) - 3):
-        if {out[at].kind, out[at + 1].kind} != {"effort", "side"}:
+        told = [i for i in range(at + 1, min(at + 2 + BESIDE, len(out))) if not _joins(out[i])][:3]
+        if out[at].kind not in ("effort", "side") or len(told) < 3:
             continue
-        told = [i for i in range(at + 2, min(at + 2 + BESIDE, len(out))) if not _joins(out[i])][:2]
-        four = [out[at], out[at + 1], *(out[i] for i in told)]
+        four = [out[at], *(out[i] for i in told)]
         kinds = [fact.kind for fact in four]
         sides = [fact.value for fact in four if fact.kind == "side"]
         if sorted(sides) != ["left", "right"]:
@@ -126,6 +126,9 @@ def efforts_of_sides(_: Message, facts: Sequence[Fact]) -> list[Fact]:
         closes = end == len(out) or out[end].kind == "sep"
         if kinds == ["effort", "side", "effort", "side"] and closes:
             out[at:end] = [four[1], four[0], four[3], four[2]]  # "rpe 7 left, rpe 8 right"
+            continue
+        if kinds == ["side", "bare", "side", "effort"] and closes and LEAST_JUDGED <= four[1].value <= 10:
+            out[at:end] = [four[0], replace(four[1], kind="effort"), four[2], four[3]]  # "right 9, left 8 rpe"
             continue
         rated = next((fact for fact in four[2:] if fact.kind == "bare" and LEAST_JUDGED <= fact.value <= 10), None)
         if rated is None:
