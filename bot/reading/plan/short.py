@@ -12,7 +12,7 @@ MOST_SHORT = 3  # reps; more than that is a number of something else
 
 
 def less_on_a_side(message: Message, facts: Sequence[Fact]) -> list[Fact]:
-    """ "Derecha una menos", "right one less", "rechts je eine weniger": reps of that side, in each set that is meant."""
+    """ "Derecha una menos", "right one less", "rechts je eine weniger": reps of that side, in each set."""
     out: list[Fact] = []
     for fact in facts:
         last = out[-2:]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.reading.facts import Fact
+from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
@@ -13,12 +13,13 @@ MOST_CHANGE_KG = 15.0
 LEAST_LOAD = 15.0  # of a row of loads that follows "doubles:"
 MOST_OF_A_WORD = 20  # "singles: 20" may be so many of them
 REACH = 4  # so far behind a change stands the work that is done with it
+LEAST_IN_TURN = 2
 ASIDE = frozenset({"word", "sep", "scheme", "plan"})
 
 
 def load_turns(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with the loads that are meant."""
-    return _by_word(_in_turn(_more_or_less(facts)))
+    return _by_reps(_by_word(_in_turn(_more_or_less(facts))))
 
 
 def _more_or_less(facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -99,3 +100,37 @@ def _by_word(facts: Sequence[Fact]) -> Sequence[Fact]:
             loads = replace(told, kind="loads", value=[float(value) for value in values], note={})
             return [*facts[:at], loads, replace(word, note={"reps": True}), *facts[at + 3 :]]
     return facts
+
+
+def _by_reps(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "20, 30, 35 all for 2", "20/25/30 for triples": so many reps with each."""
+    for at, told in enumerate(facts):
+        values = told.value if told.kind == "loads" else told.note.get("values", ()) if told.kind == "rows" else ()
+        if len(values) < LEAST_IN_TURN or min(values) < LEAST_LOAD or list(values) != sorted(values):
+            continue
+        after = [one for one in facts[at + 1 : at + 2 + REACH] if not _for_each(one)]
+        led = facts[at + 1 : at + 3]
+        spoken = any(one.kind == "word" and str(one.value) in little("load_for") for one in led)
+        reps = _reps_of(after[0]) if after and spoken else None
+        if reps is None or reps >= min(values):
+            continue
+        end = next(n for n, one in enumerate(facts) if one is after[0]) + 1
+        end += end < len(facts) and _for_each(facts[end])
+        # "a heavy double: 20, 30, 35 for 2" only names what follows
+        before = [one for one in facts[:at] if not (one.kind == "rows" and one.note.get("top") and len(one.value) == 1)]
+        loads = replace(told, kind="loads", value=[float(value) for value in values], note={})
+        return [*before, loads, Fact("rows", after[0].start, after[0].end, [Entry(reps)], {"reps": True}), *facts[end:]]
+    return facts
+
+
+def _for_each(fact: Fact) -> bool:
+    """The words between loads and the reps that each was done for: "all for", "for 2 each"."""
+    each = (fact.kind == "scope" and fact.value == "all") or (fact.kind == "side" and bool(fact.note.get("plain")))
+    return each or (fact.kind == "word" and str(fact.value) in little("load_for"))
+
+
+def _reps_of(fact: Fact) -> int | None:
+    if fact.kind == "bare" and fact.value == int(fact.value):
+        return int(fact.value)
+    one = fact.kind == "rows" and len(fact.value) == 1 and fact.value[0].load_kg is None
+    return fact.value[0].reps if one else None
