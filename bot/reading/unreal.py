@@ -64,13 +64,27 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
     kept = _same_as(kept, [fact for fact in facts if fact.kind == "load" and fact.value and gone[fact.start]])
     kept = [fact for fact in kept if not (is_day(fact) and past[fact.start])]  # "up from 4x5 on Monday"
     loads = [fact for fact in facts if fact.kind == "load" and fact.value and wanted[fact.start]]
-    told = any(fact.kind == "rows" for fact in kept)
-    open_load = len(loads) == 1 and told and not message.context.today
-    if open_load and not any(fact.kind in ("load", "loads", "at", "percent", "ask") for fact in kept):
-        # "wanted 4x4 at 25, managed 4,4,3,2": with that load or another
-        asked = Fact("ask", loads[0].start, loads[0].end, "load_kg")
-        kept = sorted([*kept, asked], key=lambda fact: fact.start)
+    if len(loads) == 1 and not message.context.today:
+        kept = _with_wished_load(kept, loads[0])
     return kept
+
+
+def _with_wished_load(kept: list[Fact], load: Fact) -> list[Fact]:
+    """ "Aimed for 3 at 30, got 2" is of that load; "wanted 4x4 at 25, managed 4,4,3,2" with it or another: asked."""
+    behind = [fact for fact in kept if fact.start >= load.end]
+    ends = next((n for n, fact in enumerate(behind) if fact.kind == "sep" and fact.value in (2, 3)), len(behind))
+    came_to = behind[:ends] if any(fact.kind in ("bare", "rows") for fact in behind[:ends]) else kept
+    if any(fact.kind in ("load", "loads", "at", "percent", "ask") for fact in came_to):
+        return kept
+    if any(fact.kind == "rows" for fact in came_to):
+        load = Fact("ask", load.start, load.end, "load_kg", {"wished": True})
+    else:
+        reps = [fact for fact in came_to if fact.kind == "bare"]
+        if len(reps) != 1:
+            return kept
+        at = next(n for n, fact in enumerate(kept) if fact is reps[0]) + 1
+        return [*kept[:at], replace(load, start=reps[0].end, end=reps[0].end), *kept[at:]]
+    return sorted([*kept, load], key=lambda fact: fact.start)
 
 
 def _beside_me(message: Message, at: int) -> bool:
