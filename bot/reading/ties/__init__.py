@@ -22,6 +22,7 @@ from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
 from bot.reading.ties.helped import helped_by, taken_off
 from bot.reading.ties.in_part import in_part
+from bot.reading.ties.joined_on import instead_of, joined_on, went_for
 from bot.reading.ties.last_apart import last_apart
 from bot.reading.ties.left_open import left_open
 from bot.reading.ties.left_out import not_so_many, sets_left_out
@@ -61,6 +62,9 @@ Rule = Callable[[Message, Sequence[Fact]], Sequence[Fact]]
 RULES: tuple[Rule, ...] = (
     # what is told apart from the sets that it is of
     openings,
+    joined_on,
+    instead_of,
+    went_for,
     of_the_body,
     done_by_others,
     in_part,

@@ -1,0 +1,69 @@
+"""Work joined on with a word that elsewhere adds a load, or told against what was meant: "plus two dead hangs"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.little import little
+from bot.reading.message import Message
+from bot.reading.plan.ground import plan_names
+
+WORK = frozenset({"rows", "bare", "count", "rounds"})
+MOST_SETS = 12
+REACH = 6  # facts from a try to what it came to
+
+
+def joined_on(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """The facts, with "plus" as an "and" where work with a name of its own follows."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        spelled = message.tokens[fact.start].text in little("plus") if fact.start < len(message.tokens) else False
+        worked = any(one.kind in WORK for one in facts[:at])
+        named = any(one.kind == "move" for one in facts[at + 1 : at + 3])
+        if spelled and worked and named and "by" in plan_names(fact):
+            out.append(Fact("sep", fact.start, fact.end, 1, {"mark": "and"}))
+            continue
+        counts = fact.kind == "load" and not fact.note.get("unit") and fact.value == int(fact.value or 0) <= MOST_SETS
+        if spelled and worked and counts and facts[at + 1 : at + 2] and facts[at + 1].kind == "move":
+            out.append(Fact("sep", fact.start, fact.start + 1, 1, {"mark": "and"}))
+            out.append(Fact("bare", fact.start + 1, fact.end, float(fact.value), {"kg": float(fact.value)}))
+            continue
+        out.append(fact)
+    return out
+
+
+def instead_of(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "5 5 4 instead of sixes" of no known plan: what was meant is not done."""
+    out: list[Fact] = []
+    for fact in facts:
+        meant = not message.context.today and bool(out) and bool(plan_names(out[-1]) & {"instead"})
+        told = any(one.kind == "rows" for one in out)
+        if meant and told and fact.kind in ("rows", "bare") and (fact.kind == "bare" or len(fact.value) == 1):
+            fact = Fact("word", fact.start, fact.end, None, {"noise": True})
+        out.append(fact)
+    return out
+
+
+def went_for(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "Went for 3 at 30 but only got 2", "tried 3 at 30 …": a try of one set, and what it came to."""
+    out = list(facts)
+    for at, fact in enumerate(facts[:-1]):
+        tried = fact.kind == "scheme" and fact.value == "attempt"
+        led = tried or message.span(fact.start, fact.end).lower() in little("went_for")
+        aimed = facts[at + 1]
+        if not led or aimed.kind != "bare" or aimed.value != int(aimed.value):
+            continue
+        got = next((n for n in range(at + 2, min(at + REACH, len(facts))) if _got(facts[n])), None)
+        if got is None or any(one.kind in ("rows", "bare", "move") for one in facts[at + 2 : got]):
+            continue
+        came_to = next((one for one in facts[got + 1 : got + 3] if one.kind == "bare"), None)
+        if came_to is not None and came_to.value < aimed.value:
+            out[at] = replace(fact, kind="scheme", value="attempt", note={"names": []})
+            out[at + 1] = Fact("rows", aimed.start, aimed.end, [Entry(int(aimed.value))], {"reps": True})
+    return out
+
+
+def _got(fact: Fact) -> bool:
+    return fact.kind == "scheme" and bool(fact.value == "got")
