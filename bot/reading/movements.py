@@ -445,6 +445,8 @@ def _joins(message: Message, rules: Combine, last: Mention, hit: Hit, features: 
             return True  # "front lever 4x8s, straddle"
     if features & rules.far and _work_between(message, after, hit.start) and _work_after(message, hit.end):
         return False  # both have sets of their own
+    if features <= rules.grips and _then(message, after, hit.start) and _number_soon(message, hit.end):
+        return False  # "negatives 3 sets of 3, then 2x8 underhand"
     named = rules.resolve(features) is not None and _work_between(message, after, hit.start)
     if named and _then(message, after, hit.start):
         return False  # "pull-ups 4x5, then counterweight 7.5 kg: 2 per arm"
