@@ -45,6 +45,7 @@ from bot.reading.ties.set_by_set import set_by_set
 from bot.reading.ties.sets_named import sets_named
 from bot.reading.ties.side_ties import efforts_of_sides, sided
 from bot.reading.ties.spoken_of import spoken_of
+from bot.reading.ties.then_the_rest import then_the_rest
 from bot.reading.ties.unsure import (
     added,
     held_in_total,
@@ -78,6 +79,7 @@ RULES: tuple[Rule, ...] = (
     told_one_by_one,
     counted_through,
     narrated,
+    then_the_rest,
     sets_named,
     load_turns,
     ramps,

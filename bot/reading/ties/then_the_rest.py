@@ -1,0 +1,51 @@
+"""Beside a plan, what came after its first sets: "first set 5, then only 4s", "erster Satz 5, danach nur noch 4er"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Fact
+from bot.reading.little import little
+from bot.reading.message import Message
+
+ASIDE = frozenset({"word", "plan", "scheme"})
+
+
+def then_the_rest(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts, with the clause behind the first sets as that of the rest, where it tells one number of several."""
+    if not message.context.today or sum(fact.kind == "scope" and fact.value != "all" for fact in facts) != 1:
+        return facts
+    first = next(n for n, fact in enumerate(facts) if fact.kind == "scope" and fact.value != "all")
+    if not (facts[first].value == "first" or (isinstance(facts[first].value, tuple) and facts[first].value[0] == "first")):
+        return facts
+    start = next((n for n in range(first + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+    told = [fact for fact in facts[:start] if fact.kind not in ASIDE | {"scope", "move", "claim"}]
+    end = next((n for n in range(start, len(facts)) if facts[n].kind == "sep" and facts[n].value == 3), len(facts))
+    behind = facts[start:end]
+    then = any(fact.kind == "sep" and fact.value == 2 for fact in behind)
+    values = [fact for fact in behind if fact.kind not in ASIDE | {"sep", "scope"}]
+    if not then or len(told) != 1 or len(values) != 1 or any(fact.kind == "sep" and fact.value == 3 for fact in told):
+        return facts
+    reps = _several(message, values[0], behind)
+    if reps is None:
+        return facts
+    rest = Fact("plan", values[0].start, values[0].start, "rest", {"names": ["rest"]})
+    mark = Fact("sep", values[0].start, values[0].start, 1, {"mark": ","})
+    value = Fact("bare", values[0].start, values[0].end, float(reps), {"kg": float(reps)})
+    return [*facts[:start], mark, rest, value, *facts[end:]]
+
+
+def _several(message: Message, fact: Fact, clause: Sequence[Fact]) -> int | None:
+    """The reps of each of several sets: "4s", "fours", "all 4", "4er"; None for one number of one set."""
+    every = any(one.kind == "scope" and one.value == "all" for one in clause)
+    if fact.kind == "rows" and len(fact.value) == 1:
+        entry = fact.value[0]
+        ends = message.tokens[fact.end - 1].text.endswith(tuple(little("plural")))
+        if entry.hold_s and fact.note.get("one") and ends:
+            return int(entry.hold_s)  # "4s" beside reps told before
+        return entry.reps if entry.reps and (every or fact.note.get("each_of") or fact.note.get("the")) else None
+    if fact.kind != "bare" or fact.value != int(fact.value):
+        return None
+    after = message.tokens[fact.end] if fact.end < len(message.tokens) else None
+    plural = after is not None and not after.space and after.text in little("ending_of_these")
+    return int(fact.value) if plural or every else None
