@@ -198,8 +198,8 @@ class MarkFacts(MissFacts):
             self.prev is not None and self.prev.kind in ("rows", "bare", "side", "load") and self._flag_closes(fact)
         )
         named = self.prev is not None and self.prev.kind == "move" and len(self.rows) == len(self.bares) == 1
-        if named and self.bares[0][0].note.get("before_move"):
-            self.flags.add(fact.value)  # "3 one-arm negatives left"
+        if (named and self.bares[0][0].note.get("before_move")) or self._of_the_movement(fact):
+            self.flags.add(fact.value)  # "3 one-arm negatives left", "5x2 one-arm negatives right, left 3x2"
         elif self.rows and not self.based and closes and self._others_follow(fact):
             # "3x1 lower half, 2x1 top half", "3x1 negatives, 2x1"
             self.apply(self.last_group(), {fact.value}, paused=False)
@@ -209,6 +209,12 @@ class MarkFacts(MissFacts):
             self.flags.add(fact.value)
         if fact.value == "half":
             self.half = fact
+
+    def _of_the_movement(self, fact: Fact) -> bool:
+        """Whether a mark stands right behind a movement whose sets are told before it."""
+        led = self.prev is not None and self.prev.kind == "move" and self.prev.end == fact.start
+        follow = self.next
+        return led and len(self.rows) > 1 and follow is not None and follow.kind == "side"
 
     def _flag_closes(self, fact: Fact) -> bool:
         """Whether nothing but a side stands between a mark and the end of its clause."""

@@ -17,12 +17,12 @@ LEAST_IN_TURN = 2
 ASIDE = frozenset({"word", "sep", "scheme", "plan"})
 
 
-def load_turns(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+def load_turns(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with the loads that are meant."""
-    return _by_reps(_by_word(_in_turn(_more_or_less(facts))))
+    return _by_reps(_by_word(_in_turn(_more_or_less(message, facts))))
 
 
-def _more_or_less(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _more_or_less(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Five sets of two with 25, then took ten off and did six", "then added another 5 and did 3"."""
     out = list(facts)
     for at in range(1, len(out) - 1):
@@ -34,8 +34,10 @@ def _more_or_less(facts: Sequence[Fact]) -> Sequence[Fact]:
         names = led[0].note.get("names", ()) if led else ()
         off = out[at + 1].kind == "plan" and "off" in out[at + 1].note.get("names", ())
         further = out[at - 1].kind == "word" and out[at - 1].value in little("another")
-        risen = fact.kind == "delta" and _then_did(out, at)
-        sign = -1 if off and "took" in names else 1 if risen or (further and "sure" in names) else 0
+        risen = fact.kind == "delta" and fact.value[2] > 0 and _then_did(out, at)
+        off = off and "took" in names
+        taken = off or _taken_off(message, out, at)
+        sign = -1 if taken else 1 if risen or (further and "sure" in names) else 0
         if not sign or not _worked(out, at + 1):
             continue
         before = [one for one in out[:at] if one.kind == "load" and one.value]
@@ -44,10 +46,35 @@ def _more_or_less(facts: Sequence[Fact]) -> Sequence[Fact]:
         last = float(before[-1].value)
         if sign < 0 and kg > last:
             continue
-        out[at] = Fact("load", fact.start, fact.end, last + sign * kg, {"how": "at", "turned": True})
-        if off:
+        out[at] = Fact("load", fact.start, fact.end, last + sign * kg, {"how": "at", "turned": True, "unit": "kg"})
+        if off or _behind(message, out[at + 1]):
             out[at + 1] = Fact("word", out[at + 1].start, out[at + 1].end, None, {"noise": True})
+        work = next(n for n in range(at + 1, len(out)) if out[n].kind in ("rows", "bare"))
+        if out[work].kind == "bare" and out[work].value == int(out[work].value):
+            reps = [Entry(int(out[work].value))]  # "then 10 less for 6"
+            out[work] = Fact("rows", out[work].start, out[work].end, reps, {"one": True, "reps": True})
     return out
+
+
+def _taken_off(message: Message, facts: Sequence[Fact], at: int) -> bool:
+    """ "10 less", "dropped 10", "bajé 10", "10 runter": less by so much, and not down to so much."""
+    fact, before = facts[at], facts[at - 1]
+    if fact.kind == "delta":
+        return bool(fact.value[2] < 0)
+    if fact.kind == "load" and fact.note.get("how") is not None:
+        return False
+    led = before.end == fact.start and before.kind in ("plan", "word")
+    minus = led and "minus" in before.note.get("names", ())
+    return (
+        minus
+        or (led and message.tokens[before.end - 1].text in little("dropped_by"))
+        or _behind(message, facts[at + 1])
+    )
+
+
+def _behind(message: Message, fact: Fact) -> bool:
+    """The "runter" of "10 runter"."""
+    return fact.kind in ("plan", "word") and message.tokens[fact.start].text in little("off_the_load")
 
 
 def _change(fact: Fact) -> float | None:
@@ -55,7 +82,7 @@ def _change(fact: Fact) -> float | None:
     if fact.kind == "bare":
         return float(fact.note.get("kg", fact.value))
     if fact.kind == "delta":
-        return float(fact.value[0]) if fact.value[1:] == ("load", 1) else None
+        return float(fact.value[0]) if fact.value[1] == "load" else None
     return fact.value if fact.kind == "load" else None
 
 

@@ -16,7 +16,9 @@ def then_the_rest(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     if not message.context.today or sum(fact.kind == "scope" and fact.value != "all" for fact in facts) != 1:
         return facts
     first = next(n for n, fact in enumerate(facts) if fact.kind == "scope" and fact.value != "all")
-    if not (facts[first].value == "first" or (isinstance(facts[first].value, tuple) and facts[first].value[0] == "first")):
+    if not (
+        facts[first].value == "first" or (isinstance(facts[first].value, tuple) and facts[first].value[0] == "first")
+    ):
         return facts
     start = next((n for n in range(first + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
     told = [fact for fact in facts[:start] if fact.kind not in ASIDE | {"scope", "move", "claim"}]
