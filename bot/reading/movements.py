@@ -11,6 +11,7 @@ from itertools import pairwise
 from bot.reading.lexicon import WORDS, Hit
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.on_rings import ring_headed, ringed
 from bot.reading.text import fold
 
 FAMILIES = ("front_lever", "planche")  # what "tuck" or "straddle" alone leans on
@@ -257,6 +258,11 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
         mention.movement = movement
         mentions.append(mention)
         topic = {family for family in FAMILIES if family in mention.features} or topic
+    headed = ring_headed(message, hits)
+    for mention in mentions if headed else ():
+        movement = ringed(headed, mention.start, mention.features, rules.resolve)
+        if movement is not None and mention.movement not in ("", "!"):
+            mention.movement, mention.features = movement, mention.features | RINGS
     mentions = _whole_arms(message, rules, [mention for mention in mentions if mention.movement])
     return sorted(mentions + own, key=lambda mention: mention.start)
 

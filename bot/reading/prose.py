@@ -83,7 +83,7 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
             kept = clause if of_plan or bare else _clause(message, clause, most)
             out += kept
             goes_on = (fact.value < 3 and any(one.kind in told for one in kept)) or (goes_on and not clause)
-            # "the last set as AMRAP: 9"
+            # so does what a colon leads to: "the last set as AMRAP: 9"
             goes_on = goes_on or (fact.note.get("mark") == ":" and any(one.kind == "scope" for one in kept))
             excepted = bool(message.context.today) and fact.value < 3 and _excepts(clause)
             sentence += fact.value == 3
