@@ -13,7 +13,7 @@ from bot.reading.facts import Fact
 from bot.reading.message import Message
 from bot.reading.ties.after_each import after_each
 from bot.reading.ties.circuits import circuits
-from bot.reading.ties.counted import told_one_by_one
+from bot.reading.ties.counted import counted_with_load, told_one_by_one
 from bot.reading.ties.counted_through import counted_through
 from bot.reading.ties.crossed import crossed
 from bot.reading.ties.denied import denied_marks
@@ -77,6 +77,7 @@ RULES: tuple[Rule, ...] = (
     sets_left_out,
     repeated,
     told_one_by_one,
+    counted_with_load,
     counted_through,
     narrated,
     then_the_rest,

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bot.reading.facts import Fact
+from bot.reading.facts import Entry, Fact
+from bot.reading.little import little
 from bot.reading.message import Message
 
 LEAST = 2
+REACH = 6  # facts from a count to its reps
 
 
 def told_one_by_one(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -21,6 +23,32 @@ def told_one_by_one(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if len(parts) == count.value and all(map(_one_set, parts)):
             return [*facts[:at], *facts[at + 2 :]]
     return facts
+
+
+def counted_with_load(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Then 3 sets at 25 of 4": the load stands between the sets and their reps."""
+    for at in range(len(facts) - 2):
+        told = [n for n in range(at, min(at + REACH, len(facts))) if facts[n].kind not in ("word", "side")][:3]
+        if len(told) < 3 or told[0] != at or facts[at].kind != "count":
+            continue
+        count, load, work = (facts[n] for n in told)
+        reps = _reps_of(work) if load.kind == "load" and load.value and load.note.get("how") == "at" else None
+        if reps is None or not any(_of(fact) for fact in facts[told[1] + 1 : told[2]]):
+            continue
+        rows = Fact("rows", count.start, count.end, [Entry(reps)] * int(count.value), {"plain": True})
+        return [*facts[:at], rows, load, *facts[told[2] + 1 :]]
+    return facts
+
+
+def _of(fact: Fact) -> bool:
+    each = fact.kind == "side" and bool(fact.note.get("plain"))
+    return each or (fact.kind == "word" and str(fact.value) in little("so_many_each"))
+
+
+def _reps_of(fact: Fact) -> int | None:
+    if fact.kind == "bare" and fact.value == int(fact.value):
+        return int(fact.value)
+    return fact.value[0].reps if fact.kind == "rows" and len(fact.value) == 1 else None
 
 
 def _closes(fact: Fact) -> bool:
