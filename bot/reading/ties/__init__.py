@@ -27,6 +27,7 @@ from bot.reading.ties.last_apart import last_apart
 from bot.reading.ties.left_open import left_open
 from bot.reading.ties.left_out import not_so_many, sets_left_out
 from bot.reading.ties.load_turns import load_turns
+from bot.reading.ties.loads_ahead import loads_ahead
 from bot.reading.ties.loads_taken import felt_heavier, in_turn, loads_before, taken
 from bot.reading.ties.loads_told import loads_told
 from bot.reading.ties.maxes import maxes, to_the_utmost
@@ -66,6 +67,7 @@ RULES: tuple[Rule, ...] = (
     joined_on,
     instead_of,
     went_for,
+    loads_ahead,
     of_the_body,
     done_by_others,
     in_part,
