@@ -44,7 +44,7 @@ from bot.reading.ties.rounds_told import rounds_told
 from bot.reading.ties.sections import sections
 from bot.reading.ties.set_by_set import set_by_set
 from bot.reading.ties.sets_named import sets_named
-from bot.reading.ties.side_ties import efforts_of_sides, sided
+from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.spoken_of import spoken_of
 from bot.reading.ties.then_the_rest import then_the_rest
 from bot.reading.ties.unsure import (
@@ -83,6 +83,7 @@ RULES: tuple[Rule, ...] = (
     counted_through,
     narrated,
     then_the_rest,
+    side_of_one_set,
     sets_named,
     load_turns,
     ramps,

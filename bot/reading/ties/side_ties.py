@@ -141,6 +141,33 @@ def efforts_of_sides(_: Message, facts: Sequence[Fact]) -> list[Fact]:
     return out
 
 
+def side_of_one_set(_: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "3x3 per side, last one only 2 on the left": that side's reps of that set; the other side stays as told."""
+    both = next((n for n, fact in enumerate(facts) if fact.kind == "side" and fact.value == "each"), None)
+    if both is None or not any(fact.kind == "rows" for fact in facts[:both]):
+        return list(facts)
+    out = list(facts[: both + 1])
+    clause: list[Fact] = []
+    for fact in [*facts[both + 1 :], None]:
+        if fact is not None and fact.kind != "sep":
+            clause.append(fact)
+            continue
+        out += _side_before_reps(clause)
+        out += [fact] if fact is not None else []
+        clause = []
+    return out
+
+
+def _side_before_reps(clause: list[Fact]) -> list[Fact]:
+    told = [fact for fact in clause if fact.kind not in ("word", "plan")]
+    if sorted(fact.kind for fact in told) != ["bare", "scope", "side"]:
+        return clause
+    scope, side, reps = (next(fact for fact in told if fact.kind == kind) for kind in ("scope", "side", "bare"))
+    if scope.value == "all" or side.value not in ("left", "right"):
+        return clause
+    return [scope, side, *(fact for fact in clause if fact.kind in ("word", "plan")), reps]
+
+
 def _joins(fact: Fact) -> bool:
     """A comma, or a word: "right more like 8"."""
     return fact.kind == "word" or (fact.kind == "sep" and fact.value == 1)
