@@ -71,6 +71,11 @@ def _of_reps(message: Message, fact: Fact, rows: Sequence[Row]) -> Fact:
     """ "the last two were 1s": beside a plan of reps no seconds; "waren 2er" tells reps too."""
     if fact.kind != "rows" or len(fact.value) != 1 or any(row.hold_s is not None for row in rows):
         return fact
+    reps = fact.value[0].reps
+    if fact.note.get("each_of") and reps and not near_reps(reps, rows):
+        kg = to_kg(reps, message.context.unit)
+        if near_load(kg, rows):  # "the first two sets with 20" of planned fives
+            return Fact("load", fact.start, fact.end, kg, {"how": "at"})
     figure = FIGURE_S.fullmatch(message.span(fact.start, fact.end).strip()) if fact.note.get("one") else None
     if figure is None:
         return fact

@@ -8,6 +8,7 @@ from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
+NEAR = 1.6  # times; loads of one movement on one day
 ASIDE = frozenset({"word", "plan", "scheme"})
 
 
@@ -21,23 +22,43 @@ def then_the_rest(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     ):
         return facts
     start = next((n for n in range(first + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
-    told = [fact for fact in facts[:start] if fact.kind not in ASIDE | {"scope", "move", "claim"}]
+    told = [fact for fact in facts[:start] if fact.kind not in ASIDE | {"scope", "move", "claim", "sep"}]
     end = next((n for n in range(start, len(facts)) if facts[n].kind == "sep" and facts[n].value == 3), len(facts))
     behind = facts[start:end]
-    then = any(fact.kind == "sep" and fact.value == 2 for fact in behind)
+    named = any("rest" in fact.note.get("names", ()) for fact in behind if fact.kind == "plan")
+    then = named or any(fact.kind == "sep" and fact.value == 2 for fact in behind)
     values = [fact for fact in behind if fact.kind not in ASIDE | {"sep", "scope"}]
-    if not then or len(told) != 1 or len(values) != 1 or any(fact.kind == "sep" and fact.value == 3 for fact in told):
+    if (
+        not then
+        or len(told) != 1
+        or len(values) != 1
+        or any(fact.value == 3 for fact in facts[:first] if fact.kind == "sep")
+    ):
         return facts
-    reps = _several(message, values[0], behind)
-    if reps is None:
+    value = _load(told[0], values[0]) or _several(message, values[0], behind)
+    value = values[0] if value is None and named and values[0].kind == "bare" else value
+    if value is None:
         return facts
-    rest = Fact("plan", values[0].start, values[0].start, "rest", {"names": ["rest"]})
-    mark = Fact("sep", values[0].start, values[0].start, 1, {"mark": ","})
-    value = Fact("bare", values[0].start, values[0].end, float(reps), {"kg": float(reps)})
+    rest = Fact("scope", value.start, value.start, "rest", {"text": ""})
+    mark = Fact("sep", value.start, value.start, 1, {"mark": ","})
     return [*facts[:start], mark, rest, value, *facts[end:]]
 
 
-def _several(message: Message, fact: Fact, clause: Sequence[Fact]) -> int | None:
+def _load(first: Fact, then: Fact) -> Fact | None:
+    """ "The first two with 17.5, then 20": the load of the others."""
+    if first.kind != "load" or then.kind not in ("bare", "load") or not then.value or not first.value:
+        return None
+    kg = float(then.note.get("kg", then.value))
+    near = first.value / NEAR <= kg <= first.value * NEAR
+    return Fact("load", then.start, then.end, kg, {"how": "at", "unit": "kg"}) if near else None
+
+
+def _several(message: Message, fact: Fact, clause: Sequence[Fact]) -> Fact | None:
+    reps = _reps_of_several(message, fact, clause)
+    return None if reps is None else Fact("bare", fact.start, fact.end, float(reps), {"kg": float(reps)})
+
+
+def _reps_of_several(message: Message, fact: Fact, clause: Sequence[Fact]) -> int | None:
     """The reps of each of several sets: "4s", "fours", "all 4", "4er"; None for one number of one set."""
     every = any(one.kind == "scope" and one.value == "all" for one in clause)
     if fact.kind == "rows" and len(fact.value) == 1:
