@@ -1,13 +1,15 @@
-"""So many less than planned, told without a word for reps: "right one less on each set", "one lever short"."""
+"""What is told in few words: "right one less on each set", "one lever short", "did the dips"."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
 from bot.reading.facts import Fact
+from bot.reading.fold.rows import Row
 from bot.reading.message import Message
-from bot.reading.plan.ground import plan_names
+from bot.reading.plan.ground import members, plan_names
 
+VALUES = frozenset({"rows", "bare", "loads", "load", "at", "count", "scope", "side", "delta", "instead", "fail"})
 MOST_SHORT = 3  # reps; more than that is a number of something else
 
 
@@ -43,4 +45,31 @@ def one_short(facts: Sequence[Fact]) -> list[Fact]:
         if named and last[0].note.get("spelled") and fact.start == last[1].end and plan_names(fact) & {"less"}:
             out[-2:] = [last[1], Fact("count", last[0].start, fact.start, 1)]
         out.append(fact)
+    return out
+
+
+def all_but_for(facts: Sequence[Fact]) -> list[Fact]:
+    """ "Alles gemacht, nur …" as well without the comma: "all done only the last set 6" leaves the rest as done."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        before = out[-1] if out else None
+        of_some = any(one.kind in ("scope", "side", "load") for one in facts[at + 1 : at + 4])
+        parted = of_some and before is not None and bool(plan_names(before) & {"done", "planned", "all_lifts"})
+        if parted and "only" in plan_names(fact):
+            out.append(Fact("sep", fact.start, fact.start, 1, {"mark": ","}))
+        out.append(fact)
+    return out
+
+
+def did_these(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "Did the pull-ups and the dips" of planned ones: as planned, where no number says otherwise."""
+    known = {row.movement for row in rows}
+    if any(fact.kind in VALUES or fact.note.get("mark") == "?" for fact in facts):
+        return facts
+    out = list(facts)
+    for at, fact in enumerate(facts):
+        named = next((one for one in facts[at + 1 : at + 3] if one.kind not in ("plan", "word")), None)
+        own = named is not None and named.kind == "move" and bool(set(members(named.value)) & known)
+        if own and fact.kind == "scheme" and fact.value == "got":
+            out[at] = Fact("plan", fact.start, fact.end, "done", {"names": ["done"]})
     return out
