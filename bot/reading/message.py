@@ -84,8 +84,8 @@ class Message:
         return self.folded.span(self.tokens[start].start, self.tokens[end - 1].end)
 
     @cached_property
-    def _hits(self) -> dict[tuple[str, ...], list[Hit]]:
-        return {}
+    def _hits(self) -> dict[str, list[Hit]]:
+        return phrases(self.language).every(self.tokens)
 
     @cached_property
     def notes(self) -> dict[object, Any]:
@@ -93,12 +93,9 @@ class Message:
         return {}
 
     def hits(self, name: str, *tables: str) -> list[Hit]:
-        """Every phrase (`phrases.py`) of words/<language>/<name>.toml in the message, looked for once."""
-        key = (name, *tables)
-        found = self._hits.get(key)
-        if found is None:
-            found = self._hits[key] = phrases(name, self.language, *tables).every(self.tokens)
-        return found
+        """Every phrase (`phrases.py`) of words/<language>/<name>.toml in the message; only of `tables` where named."""
+        found = self._hits.get(name, [])
+        return [hit for hit in found if hit.table in tables] if tables else found
 
     @cached_property
     def _numbers_before(self) -> list[int]:
