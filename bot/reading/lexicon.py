@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 import tomllib
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
@@ -117,11 +117,6 @@ class Book:
             else:
                 at += 1
         return hits
-
-    def every(self, tokens: Sequence[Token]) -> Iterator[Hit]:
-        """Every phrase at every place, also those inside longer ones."""
-        for at in range(len(tokens)):
-            yield from self.at(tokens, at)
 
 
 @lru_cache(maxsize=256)

@@ -105,11 +105,13 @@ class Message:
         """How many numbers the tokens [start, end) have; none where start >= end."""
         return self._numbers_before[end] - self._numbers_before[start] if start < end else 0
 
-    @cached_property
-    def movement_hits(self) -> tuple[list[Hit], ...]:
-        """For each token the names of movements that begin there, longest first; looked up once."""
-        words = self.book("movements")
-        return tuple(words.at(self.tokens, at) for at in range(len(self.tokens)))
+    def beginning(self, name: str) -> list[list[Hit]]:
+        """For each token the plain phrases of words/<language>/<name>.toml that begin there, longest first."""
+        found: list[list[Hit]] | None = self.notes.get(("beginning", name))
+        if found is None:
+            words = self.book(name)
+            found = self.notes["beginning", name] = [words.at(self.tokens, at) for at in range(len(self.tokens))]
+        return found
 
     def book(self, name: str, mixed: bool = True) -> Book:
         """The phrases of words/<language>/<name>.toml."""

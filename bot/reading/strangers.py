@@ -68,7 +68,7 @@ def _worded(fact: Fact) -> bool:
 
 def _measure(message: Message, fact: Fact) -> bool:
     """Whether a word is a unit of no set: metres, calories."""
-    hits = message.book("grammar").at(message.tokens, fact.start) if fact.kind == "word" else []
+    hits = message.beginning("grammar")[fact.start] if fact.kind == "word" else []
     return any(hit.table == "unit" and hit.name == "other" for hit in hits)
 
 

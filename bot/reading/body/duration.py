@@ -93,7 +93,7 @@ def _before_work(body: BodyCues, at: int, low: int, stop: int) -> bool:
 
     Told without a comma, "twenty" would be repetitions of the movement.
     """
-    tokens, moves = body.tokens, body.message.movement_hits
+    tokens, moves = body.tokens, body.message.beginning("movements")
     told = any(moves[low:at]) or any(token.value is not None for token in tokens[low:at])
     if told or stop >= len(tokens) or not moves[stop]:
         return False

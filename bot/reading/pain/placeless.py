@@ -114,12 +114,12 @@ def only_scores(message: Message, words: BodyWords) -> bool:
 
 def _of_a_set(message: Message, words: BodyWords) -> bool:
     """ "The last one was 9", "only 3 on the last" speak of a set; "last night 3" of pain."""
-    grammar = message.book("grammar")
+    grammar = message.beginning("grammar")
     times = [*message.hits("dates"), *words.moments]
     return any(
         hit.table == "scope" and hit.name in SETS and not any(one.start <= at and hit.end < one.end for one in times)
         for at in range(len(message.tokens))
-        for hit in grammar.at(message.tokens, at)
+        for hit in grammar[at]
     )
 
 

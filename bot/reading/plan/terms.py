@@ -113,12 +113,12 @@ def _plural(message: Message, facts: list[Fact], rows: Sequence[Row]) -> list[Fa
 
 def _leaving(message: Message, facts: list[Fact]) -> list[Fact]:
     """ "all done bar the pull-ups": "bar" there is no part of the movement's name."""
-    grammar = message.book("grammar")
+    grammar = message.beginning("grammar")
     out: list[Fact] = []
     for fact in facts:
         if fact.kind == "move" and out and plan_names(out[-1]) & {"done", "planned", "all_lifts"}:
             start = min(first for first, _ in fact.value.spans)
-            if any(hit.table == "plan" and hit.name == "except" for hit in grammar.at(message.tokens, start)):
+            if any(hit.table == "plan" and hit.name == "except" for hit in grammar[start]):
                 out.append(Fact("plan", start, start + 1, "except", {"names": ["except"]}))
         out.append(fact)
     return out
