@@ -84,11 +84,13 @@ class Book:
             return []
         found: list[Hit] = []
         self._walk(self._root, tokens, start, start, found)
-        found.sort(key=lambda hit: -hit.end)
+        if len(found) > 1:
+            found.sort(key=lambda hit: -hit.end)
         return found
 
     def _walk(self, node: _Node, tokens: Sequence[Token], start: int, at: int, found: list[Hit]) -> None:
-        found.extend(Hit(start, at, table, name) for table, name in node.hits)
+        for table, name in node.hits:
+            found.append(Hit(start, at, table, name))
         if not node.next:
             return
         gap = node.next.get("...")

@@ -257,16 +257,31 @@ class Phrases:
             nodes += _by_stem(self._stems, word)
         return ((rank, node.place, 0) for rank, node in enumerate(nodes))
 
-    def _remember(self, leads: dict[object, _State | None], key: object, ways: Iterator[Way]) -> _State | None:
-        """The state of these ways, None where there are none, kept under the key that led to it."""
-        reached = tuple(dict.fromkeys(ways))
+    def _begun(self, token: Token) -> _State | None:
+        """The state after a first token."""
         if self._remembered > MOST_REMEMBERED:
             self._forget()
         self._remembered += 1
-        state = self._states.get(reached) if reached else None
-        if reached and state is None:
+        state = self._first[_key(token)] = self._of(self._begun_by(token))
+        return state
+
+    def _led(self, state: _State, token: Token) -> _State | None:
+        """The state that a token leads to from another."""
+        self._remembered += 1
+        alike = token.text in SENTENCE_ENDS if state.stranger(token) else _key(token)
+        if alike not in state.next:
+            state.next[alike] = self._of(state.led_by(token))
+        after = state.next[_key(token)] = state.next[alike]
+        return after
+
+    def _of(self, ways: Iterator[Way]) -> _State | None:
+        """The state of these ways; None where there are none."""
+        reached = tuple(dict.fromkeys(ways))
+        if not reached:
+            return None
+        state = self._states.get(reached)
+        if state is None:
             state = self._states[reached] = _State(reached)
-        leads[key] = state
         return state
 
     def every(self, tokens: Sequence[Token]) -> dict[str, list[Hit]]:
@@ -280,8 +295,7 @@ class Phrases:
     def _at(self, tokens: Sequence[Token], start: int) -> Iterable[tuple[Name, int]]:
         """The phrases that begin at tokens[start], and where they end."""
         key = _key(tokens[start])
-        first = self._first
-        state = first[key] if key in first else self._remember(first, key, self._begun_by(tokens[start]))
+        state = self._first[key] if key in self._first else self._begun(tokens[start])
         if state is None:
             return ()
         found: dict[Name, tuple[int, int]] = {}
@@ -291,11 +305,8 @@ class Phrases:
                 found[name] = (-end, min(rank, found[name][1]) if name in found else rank)
             if not state.ways or end == len(tokens):
                 break
-            token, leads = tokens[end], state.next
-            key = _key(token)
-            if key not in leads and state.stranger(token):
-                key = token.text in SENTENCE_ENDS
-            state = leads[key] if key in leads else self._remember(leads, key, state.led_by(token))
+            key = _key(tokens[end])
+            state = state.next[key] if key in state.next else self._led(state, tokens[end])
             end += 1
         ordered = sorted(found, key=found.__getitem__) if len(found) > 1 else found
         return [(name, -found[name][0]) for name in ordered]

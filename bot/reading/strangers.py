@@ -39,8 +39,8 @@ def _strange(message: Message, facts: Sequence[Fact]) -> bool:
     if not words:
         return False
     last = words[-1]
-    known = message.book("prose").words | message.book("grammar").words
-    return last.word not in known and last.text not in known
+    books = (message.book("prose").words, message.book("grammar").words)
+    return not any(last.word in words or last.text in words for words in books)
 
 
 def _phrase(message: Message, facts: Sequence[Fact], at: int) -> tuple[int, int] | None:

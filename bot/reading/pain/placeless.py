@@ -99,8 +99,6 @@ def _side_said(message: Message, words: BodyWords, score: Score) -> str | None:
 
 def only_scores(message: Message, words: BodyWords) -> bool:
     """Whether a message is nothing but scores, moments and small words: an answer to "how is the elbow?"."""
-    if _of_a_set(message, words):
-        return False
     return all(
         token.value is not None
         or token.kind in ("sym", "nl")
@@ -109,7 +107,7 @@ def only_scores(message: Message, words: BodyWords) -> bool:
         or any(start <= at < end for end, start in words.leads.items())
         or any(hit.start <= at < hit.end for hit in words.scales)
         for at, token in enumerate(message.tokens)
-    )
+    ) and not _of_a_set(message, words)
 
 
 def _of_a_set(message: Message, words: BodyWords) -> bool:
