@@ -306,6 +306,7 @@ def _telltales(language: str) -> frozenset[str]:
     return frozenset(words)
 
 
+CLEARLY = 3  # words of another language than the hint's, and none of its own
 MOST_SLIPS = 12  # words of a message looked at for the language of its typing errors
 
 
@@ -313,6 +314,8 @@ def guess_language(words: Sequence[str], hint: str | None) -> str:
     """The language of a message: the hint, unless the words speak clearly for another; English where nothing does."""
     names = languages()
     base = hint.split("-")[0].lower() if hint else None
+    if base in names and sum(word not in _telltales(base) for word in words[:200]) < CLEARLY:
+        return base  # before the words of other languages are read
     counts = dict.fromkeys(names, 0)
     for word in words[:200]:
         homes = [name for name in names if word in _telltales(name)]
@@ -324,5 +327,5 @@ def guess_language(words: Sequence[str], hint: str | None) -> str:
     best = max(names, key=lambda name: counts[name])
     if base in names:
         assert base is not None
-        return best if counts[best] >= 3 and counts[base] == 0 else base
+        return best if counts[best] >= CLEARLY and counts[base] == 0 else base
     return best
