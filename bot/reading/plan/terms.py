@@ -156,16 +156,18 @@ def _all_of_them(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         counted = fact.kind == "count" and not fact.note.get("of_plan") and out and out[-1].kind == "scope"
-        the = fact.kind == "count" and len(facts) > 2 and out and plan_names(out[-1]) & {"the"}
+        led = bool(out) and bool(plan_names(out[-1]) & {"the"})
+        the = fact.kind == "count" and len(facts) > 2 and led
         if the and not fact.note.get("of_plan") and counted_rows(rows, int(fact.value)):
             out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": ""})  # "las dos series"
             continue
         of_load = (
-            fact.kind == "bare"
+            led
+            and fact.kind == "bare"
             and (fact.note.get("spelled") or any(one.kind == "instead" for one in out))
             and any(one.kind in ("bare", "load", "instead") for one in out[-4:])
         )
-        if of_load and plan_names(out[-1]) & {"the"} and counted_rows(rows, int(fact.value)):
+        if of_load and counted_rows(rows, int(fact.value)):
             out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": ""})  # "27,5 en las cuatro"
             continue
         ends = at + 1 == len(facts) or facts[at + 1].kind == "sep"
