@@ -15,7 +15,7 @@ ItemKind = Literal["num", "clock", "word", "known", "sym", "nl", "move", "claim"
 TIED = frozenset({"/", ",", "-", "+", "@", "x", "*"})
 
 
-@dataclass(frozen=True)
+@dataclass(slots=True, unsafe_hash=True)  # never changed; frozen, each would take five times as long to make
 class Item:
     """Tokens [start, end). `labels`: what the grammar's lexicon knows them as, {table: name}."""
 
