@@ -188,7 +188,7 @@ def _rewritten(text: str, earlier: Reading, ask: Ask, said: Message, names: set[
 def _counts(span: str, said: Message) -> bool:
     """Whether the words asked about say a number of sets ("4 sets")."""
     asked = read_message(span, said.context)
-    return any(hit.table == "sets" and hit.start == 1 for hit in asked.book("grammar").every(asked.tokens))
+    return any(hit.table == "sets" for found in asked.beginning("grammar")[1:2] for hit in found)
 
 
 def _with_load(ask: Ask, answer: str, earlier: Reading, alone: Reading, unit: str) -> str:

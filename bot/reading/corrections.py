@@ -18,10 +18,11 @@ from bot.reading.message import Claim, Message
 def find_corrections(message: Message) -> list[Claim]:
     """At most one claim `correction`; `noise` for the words that go with it."""
     mend = Mend(message)
-    named = {at for one in mentions_in(message, set()) for at in range(one.start, one.end)}
+    strong = mend.between("cue", 0, len(message.tokens), "strong")
+    named = {at for one in mentions_in(message, set()) for at in range(one.start, one.end)} if strong else set()
     strong = [
         hit
-        for hit in mend.between("cue", 0, len(message.tokens), "strong")
+        for hit in strong
         if hit.start not in named  # Chin-ups
         and not any(other.start <= hit.start < other.end for other in mend.hits.get("loading", ()))
     ]
@@ -37,7 +38,7 @@ def find_corrections(message: Message) -> list[Claim]:
         if opposed is not None and mend.between("not", opposed[0].end, opposed[1].start):
             return of_values(mend, *opposed)
     if not strong and not soft:
-        return (of_movements(mend) if nothing_else(mend) else []) or _of_minutes(mend)
+        return (of_movements(mend) if mend.hits.get("not") and nothing_else(mend) else []) or _of_minutes(mend)
     pair = pair_of(mend)
     if message.context.today and not strong and not (pair is not None and _looks_back(mend, pair[0])):
         return []

@@ -95,7 +95,7 @@ def _of_the_plan(message: Message, claim: Claim) -> bool:
 
 def _without_work(message: Message, finder: DayFinder, days: list[Day], absent: dict[str, list[Hit]]) -> list[Day]:
     """The days that no work is told of: "Thursday I couldn't, today pull-ups 4x4" leaves Thursday."""
-    if not any(message.movement_hits):
+    if not any(message.beginning("movements")):
         return days
     clauses = _clauses(message, sentence_bounds(message.tokens))
     spoken = {_around(clauses, at) for hits in absent.values() for hit in hits for at in (hit.start, hit.end - 1)}
@@ -106,7 +106,7 @@ def _without_work(message: Message, finder: DayFinder, days: list[Day], absent: 
         if (
             told
             and clause
-            and any(message.movement_hits[clause[0] : clause[1]])
+            and any(message.beginning("movements")[clause[0] : clause[1]])
             and _said(message, finder, clause).rows
         ):
             continue
@@ -126,7 +126,7 @@ def _tells_of_work(message: Message, finder: DayFinder, claim: Claim, bounds: li
     return any(
         message.numbers_within(low, high) > message.numbers_within(max(low, claim.start), min(high, claim.end))
         or _said(message, finder, (low, high)).told
-        or any(message.movement_hits[low:high])
+        or any(message.beginning("movements")[low:high])
         for low, high in spans
     )
 

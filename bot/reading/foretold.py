@@ -62,7 +62,7 @@ def _intentions(message: Message) -> list[tuple[int, int]]:
         return []
     tokens = message.tokens
     ends = [at for at, token in enumerate(tokens) if token.text in (".", "!", "?", ";", "\n")]
-    own = [hit for hit in message.book("grammar").every(tokens) if hit.table == "unreal"]
+    own = [hit for found in message.beginning("grammar") for hit in found if hit.table == "unreal"]
     now = {hit.start for hit in own if hit.name == "now"}
     ends += [hit.start for hit in own if hit.name == "own" and hit.start not in now]
     return [(hit.start, min((at for at in ends if at >= hit.end), default=len(tokens))) for hit in said]

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from bot.reading.lexicon import FALLBACK, Book, book
+from bot.reading.lexicon import FALLBACK
 from bot.reading.message import Claim, Message
 from bot.reading.movements import Mention
 from bot.reading.tokens import Token
@@ -15,7 +15,7 @@ ItemKind = Literal["num", "clock", "word", "known", "sym", "nl", "move", "claim"
 TIED = frozenset({"/", ",", "-", "+", "@", "x", "*"})
 
 
-@dataclass(frozen=True)
+@dataclass(slots=True, unsafe_hash=True)  # never changed; frozen, each would take five times as long to make
 class Item:
     """Tokens [start, end). `labels`: what the grammar's lexicon knows them as, {table: name}."""
 
@@ -53,11 +53,11 @@ def _number(token: Token, start: int, labels: tuple[tuple[str, str], ...] = ()) 
     return Item("num", start, start + 1, token.text, token.value, token.comma, token.spelled, token.space, labels)
 
 
-def _measured(grammar: Book, tokens: Sequence[Token], at: int) -> bool:
+def _measured(message: Message, at: int) -> bool:
     """Whether a unit of weight or time stands at `at`."""
-    if at >= len(tokens):
+    if at >= len(message.tokens):
         return False
-    return any(hit.table == "unit" and hit.name in ("kg", "lb", "sec") for hit in grammar.at(tokens, at))
+    return any(hit.table == "unit" and hit.name in ("kg", "lb", "sec") for hit in message.beginning("grammar")[at])
 
 
 def _ends_sentence(message: Message, at: int) -> bool:
@@ -65,17 +65,17 @@ def _ends_sentence(message: Message, at: int) -> bool:
     tokens = message.tokens
     if not at or at + 2 >= len(tokens) or tokens[at + 1].text != ".":
         return False
-    grammar = message.book("grammar")
-    if tokens[at - 1].kind == "num" and not any(hit.table == "sets" for hit in grammar.at(tokens, at + 2)):
+    grammar = message.beginning("grammar")
+    if tokens[at - 1].kind == "num" and not any(hit.table == "sets" for hit in grammar[at + 2]):
         return True  # "4 4 3 3. Lief gut"
-    before = [hit for place in (at - 2, at - 1) if place >= 0 for hit in grammar.at(tokens, place) if hit.end == at]
+    before = [hit for place in (at - 2, at - 1) if place >= 0 for hit in grammar[place] if hit.end == at]
     return any(hit.name in ("only", "got", "turned_to") for hit in before)
 
 
 def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[Claim]) -> list[Item]:
     """All items in order; every token is in exactly one."""
     tokens = message.tokens
-    grammar = book(message.language, "grammar")
+    grammar = message.beginning("grammar")
     owner: dict[int, tuple[int, Item]] = {}
     for claim in claims:
         if claim.end > claim.start:
@@ -101,7 +101,7 @@ def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[C
             at += 1
             continue
         token = tokens[at]
-        found = [hit for hit in grammar.at(tokens, at) if hit.end <= limits[at]]
+        found = [hit for hit in grammar[at] if hit.end <= limits[at]]
         if token.spelled and message.language != FALLBACK:
             found = [hit for hit in found if hit.name != "once"]  # "once kilos" are eleven
         if (
@@ -110,13 +110,13 @@ def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[C
             and (items[-1].has("sets", "sets") or items[-1].has("plan", "more") or items[-1].has("load", "plate"))
         ):
             found = [hit for hit in found if (hit.table, hit.name) != ("effort", "after")]  # "3 series de diez"
-        sided = at and any(hit.table == "side" and hit.end == at for hit in grammar.at(tokens, at - 1))
+        sided = at and any(hit.table == "side" and hit.end == at for hit in grammar[at - 1])
         if found and token.kind == "num" and at and (sided or tokens[at - 1].text in TIED):
             found = [hit for hit in found if hit.table != "scope"]  # "1/3." ends a sentence, it is no third
         if found and token.kind == "num" and _ends_sentence(message, at):
             found = [hit for hit in found if hit.table != "scope"]  # "waren's nur 2. Klimmzüge +25"
         if found and found[0].end > at + 1 and tokens[found[0].end - 1].kind == "num":
-            found = [hit for hit in found if not _measured(grammar, tokens, hit.end)]  # "a vest of 10 kg"
+            found = [hit for hit in found if not _measured(message, hit.end)]  # "a vest of 10 kg"
         end = found[0].end if found else at
         if found and end > at and not (token.kind == "num" and not token.spelled and end == at + 1):
             labels = tuple((hit.table, hit.name) for hit in found if hit.end == end)

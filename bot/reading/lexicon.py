@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 import tomllib
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
@@ -84,11 +84,13 @@ class Book:
             return []
         found: list[Hit] = []
         self._walk(self._root, tokens, start, start, found)
-        found.sort(key=lambda hit: -hit.end)
+        if len(found) > 1:
+            found.sort(key=lambda hit: -hit.end)
         return found
 
     def _walk(self, node: _Node, tokens: Sequence[Token], start: int, at: int, found: list[Hit]) -> None:
-        found.extend(Hit(start, at, table, name) for table, name in node.hits)
+        for table, name in node.hits:
+            found.append(Hit(start, at, table, name))
         if not node.next:
             return
         gap = node.next.get("...")
@@ -117,11 +119,6 @@ class Book:
             else:
                 at += 1
         return hits
-
-    def every(self, tokens: Sequence[Token]) -> Iterator[Hit]:
-        """Every phrase at every place, also those inside longer ones."""
-        for at in range(len(tokens)):
-            yield from self.at(tokens, at)
 
 
 @lru_cache(maxsize=256)
@@ -309,6 +306,7 @@ def _telltales(language: str) -> frozenset[str]:
     return frozenset(words)
 
 
+CLEARLY = 3  # words of another language than the hint's, and none of its own
 MOST_SLIPS = 12  # words of a message looked at for the language of its typing errors
 
 
@@ -316,6 +314,8 @@ def guess_language(words: Sequence[str], hint: str | None) -> str:
     """The language of a message: the hint, unless the words speak clearly for another; English where nothing does."""
     names = languages()
     base = hint.split("-")[0].lower() if hint else None
+    if base in names and sum(word not in _telltales(base) for word in words[:200]) < CLEARLY:
+        return base  # before the words of other languages are read
     counts = dict.fromkeys(names, 0)
     for word in words[:200]:
         homes = [name for name in names if word in _telltales(name)]
@@ -327,5 +327,5 @@ def guess_language(words: Sequence[str], hint: str | None) -> str:
     best = max(names, key=lambda name: counts[name])
     if base in names:
         assert base is not None
-        return best if counts[best] >= 3 and counts[base] == 0 else base
+        return best if counts[best] >= CLEARLY and counts[base] == 0 else base
     return best

@@ -84,8 +84,8 @@ class Message:
         return self.folded.span(self.tokens[start].start, self.tokens[end - 1].end)
 
     @cached_property
-    def _hits(self) -> dict[tuple[str, ...], list[Hit]]:
-        return {}
+    def _hits(self) -> dict[str, list[Hit]]:
+        return phrases(self.language).every(self.tokens)
 
     @cached_property
     def notes(self) -> dict[object, Any]:
@@ -93,12 +93,9 @@ class Message:
         return {}
 
     def hits(self, name: str, *tables: str) -> list[Hit]:
-        """Every phrase (`phrases.py`) of words/<language>/<name>.toml in the message, looked for once."""
-        key = (name, *tables)
-        found = self._hits.get(key)
-        if found is None:
-            found = self._hits[key] = phrases(name, self.language, *tables).every(self.tokens)
-        return found
+        """Every phrase (`phrases.py`) of words/<language>/<name>.toml in the message; only of `tables` where named."""
+        found = self._hits.get(name, [])
+        return [hit for hit in found if hit.table in tables] if tables else found
 
     @cached_property
     def _numbers_before(self) -> list[int]:
@@ -108,11 +105,13 @@ class Message:
         """How many numbers the tokens [start, end) have; none where start >= end."""
         return self._numbers_before[end] - self._numbers_before[start] if start < end else 0
 
-    @cached_property
-    def movement_hits(self) -> tuple[list[Hit], ...]:
-        """For each token the names of movements that begin there, longest first; looked up once."""
-        words = self.book("movements")
-        return tuple(words.at(self.tokens, at) for at in range(len(self.tokens)))
+    def beginning(self, name: str) -> list[list[Hit]]:
+        """For each token the plain phrases of words/<language>/<name>.toml that begin there, longest first."""
+        found: list[list[Hit]] | None = self.notes.get(("beginning", name))
+        if found is None:
+            words = self.book(name)
+            found = self.notes["beginning", name] = [words.at(self.tokens, at) for at in range(len(self.tokens))]
+        return found
 
     def book(self, name: str, mixed: bool = True) -> Book:
         """The phrases of words/<language>/<name>.toml."""

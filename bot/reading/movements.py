@@ -103,8 +103,8 @@ def _breaks(message: Message, start: int, end: int, hard: bool) -> bool:
 
 def _sided(message: Message, start: int, end: int) -> bool:
     """Whether a side is told between the tokens: "archers each side on the bar"."""
-    grammar = message.book("grammar")
-    return any(hit.table == "side" for at in range(start, end) for hit in grammar.at(message.tokens, at))
+    grammar = message.beginning("grammar")
+    return any(hit.table == "side" for at in range(start, end) for hit in grammar[at])
 
 
 @lru_cache(maxsize=1024)
@@ -117,7 +117,7 @@ def _nickname_tokens(phrase: str) -> tuple[str, ...]:
 def _measured(message: Message, at: int) -> bool:
     """Whether a distance stands right before a token."""
     tokens = message.tokens
-    hits = message.book("grammar").at(tokens, at - 1) if at > 1 and tokens[at - 2].kind == "num" else []
+    hits = message.beginning("grammar")[at - 1] if at > 1 and tokens[at - 2].kind == "num" else []
     return any(hit.table == "unit" and hit.name == "other" and hit.end == at for hit in hits)
 
 
@@ -137,6 +137,14 @@ def _nicknames(message: Message) -> list[Mention]:
 
 def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mention]:
     """Every movement named, in order. `taken`: tokens that mean something else (a painful elbow, a day)."""
+    key = ("movements", frozenset(taken))
+    found: list[Mention] | None = message.notes.get(key)
+    if found is None:
+        found = message.notes[key] = _found(message, taken)
+    return found
+
+
+def _found(message: Message, taken: Collection[int]) -> list[Mention]:
     rules = combine()
     own = _nicknames(message)
     skip = set(taken)
@@ -145,11 +153,12 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
     hits: list[Hit] = []
     at = 0
     tokens = message.tokens
+    named = message.beginning("movements")
     while at < len(tokens):
         if at in skip or tokens[at].kind in ("sym", "nl"):
             at += 1
             continue
-        found = message.movement_hits[at]
+        found = named[at]
         if found and at and len(tokens[at].text) <= 2 and not tokens[at].space and tokens[at - 1].kind == "num":
             at += 1  # "3rd" is no abbreviation of a movement
             continue
@@ -371,13 +380,13 @@ def _of_some(message: Message, rules: Combine, last: Mention, hit: Hit, features
     first = next((at for at in range(last.spans[0][0] - 4, hit.start) if at >= 0 and message.tokens[at].value), None)
     if first is None:
         return False
-    grammar = message.book("grammar")
+    grammar = message.beginning("grammar")
     parting = little("of_those_sets") | little("from_set")
     return any(
         message.tokens[at].text in parting
         or any(
             (one.table == "sep" and one.name == "then") or (one.table == "scope" and one.name not in ("all", "over"))
-            for one in grammar.at(message.tokens, at)
+            for one in grammar[at]
         )
         for at in range(max(after, first), hit.start)
     )
@@ -425,9 +434,7 @@ def _then(message: Message, start: int, end: int) -> bool:
     numbered = False
     for at in range(start, end):
         numbered = numbered or message.tokens[at].value is not None
-        if numbered and any(
-            hit.table == "sep" and hit.name == "then" for hit in message.book("grammar").at(message.tokens, at)
-        ):
+        if numbered and any(hit.table == "sep" and hit.name == "then" for hit in message.beginning("grammar")[at]):
             return True
     return False
 

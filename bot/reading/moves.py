@@ -10,7 +10,6 @@ from bot.reading.days.taken_back import taken_back
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Message
-from bot.reading.phrases import phrases
 from bot.reading.reading import Ask, Span
 
 LEAST_OF_TWO = 2  # days named: from one to another
@@ -179,5 +178,4 @@ def named_object(message: Message, day: Day) -> bool:
     before = message.tokens[day.start - 1] if day.start else None
     if before is None or (day.end < len(message.tokens) and message.tokens[day.end].text in little("instead")):
         return False
-    moves = phrases("intents", message.language, "want").at(message.tokens, day.start - 1)
-    return any(hit.name == "move" for hit in moves)
+    return any(hit.name == "move" and hit.start == day.start - 1 for hit in message.hits("intents", "want"))

@@ -16,6 +16,7 @@ from bot.reading.little import little
 from bot.reading.text import fold
 from bot.reading.tokens import Token, tokenize
 
+SUBJECTS = ("intents", "flags", "body", "dates", "mends")  # the files of phrases
 CLASSES = "classes"
 TURNS = re.compile(r"[|(){]")
 SENTENCE_ENDS = frozenset(".!?;\n")
@@ -25,6 +26,9 @@ MOST_REMEMBERED = 20000
 UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
 
 
+Name = tuple[str, str, str]  # a phrase's file, table and key
+
+
 class BadPhrase(ValueError):
     """A phrase of a word file that cannot be read; the message names file, table and key."""
 
@@ -32,13 +36,13 @@ class BadPhrase(ValueError):
 class _Place:
     """Where a word leads from a node, with all that is reached without a word; names of phrases complete there."""
 
-    __slots__ = ("ends", "gaps", "names", "next", "stems", "worded")
+    __slots__ = ("ends", "gaps", "names", "next", "stems")
 
     def __init__(self, start: _Node) -> None:
         self.next: dict[str, list[_Node]] = {}
         self.stems: dict[str, list[_Node]] = {}
         self.gaps: list[_Node] = []
-        self.names: list[tuple[str, str]] = []
+        self.names: list[Name] = []
         reach, seen = [start], {id(start)}
         while reach:
             one = reach.pop()
@@ -53,8 +57,7 @@ class _Place:
                 if id(free) not in seen:
                     seen.add(id(free))
                     reach.append(free)
-        self.worded = not self.gaps and not self.stems  # nothing but whole words leads on
-        self.ends = self.worded and not self.next
+        self.ends = not self.next and not self.stems and not self.gaps
 
 
 class _Node:
@@ -67,7 +70,7 @@ class _Node:
         self.stems: dict[str, list[_Node]] = {}
         self.gaps: list[_Node] = []
         self.free: list[_Node] = []  # reached without a word
-        self.names: list[tuple[str, str]] = []
+        self.names: list[Name] = []
         self._place: _Place | None = None
 
     @property
@@ -141,54 +144,96 @@ def _spellings(piece: str) -> tuple[tuple[str, ...], ...]:
     return tuple(zip(*rows, strict=True))
 
 
-class _First:
-    """The phrases that a word begins, and those of them that the next word does not rule out."""
-
-    __slots__ = ("_by_second", "_others", "places", "seconds", "whole")
-
-    def __init__(self, places: tuple[_Place, ...]) -> None:
-        self.places = places
-        self.whole = tuple(place for place in places if place.names)  # complete with the one word
-        self._others = tuple(place for place in places if place.names or not place.worded)
-        self.seconds = frozenset().union(*(place.next for place in places))
-        self._by_second: dict[str, tuple[_Place, ...]] = {}
-
-    def going_on(self, after: Token | None) -> tuple[_Place, ...]:
-        """The phrases that may go on with the token `after`, or end before it."""
-        if after is None:
-            return self.whole
-        if after.text != after.word or (after.value is not None and after.word in self.seconds):
-            return self.places
-        return self._before("#" if after.value is not None else after.word)
-
-    def _before(self, second: str) -> tuple[_Place, ...]:
-        if second not in self.seconds:
-            return self._others
-        found = self._by_second.get(second)
-        if found is None:
-            found = self._by_second[second] = tuple(
-                place for place in self.places if place.names or not place.worded or second in place.next
-            )
-        return found
+Way = tuple[int, _Place, int]  # see _State
 
 
-NOTHING = _First(())
+def _key(token: Token) -> object:
+    """What the phrases see of a token."""
+    if token.value is None and token.text == token.word:
+        return token.word
+    return token.word, token.text, token.value is not None
+
+
+class _State:
+    """How far the phrases of a book are after some words, all at once: what is complete, and where the next word leads.
+
+    A way is the phrase's place in the book, where it stands, and 0; or where it will stand behind its gap, and how
+    many tokens that may still skip.
+    """
+
+    __slots__ = ("_stems", "_words", "complete", "next", "ways")
+
+    def __init__(self, reached: Sequence[Way]) -> None:
+        self.ways = tuple(way for way in reached if way[2] or not way[1].ends)
+        at_words = [place for _, place, left in self.ways if not left]
+        self._words = frozenset[str]().union(*(place.next for place in at_words))
+        self._stems = tuple(stem for place in at_words for stem in place.stems)
+        self.next: dict[object, _State | None] = {}
+        self.complete: dict[Name, int] = {}
+        for rank, place, left in reached:
+            for name in () if left else place.names:
+                self.complete[name] = min(rank, self.complete.get(name, rank))
+
+    def stranger(self, token: Token) -> bool:
+        """Whether a token is no word of the phrases here: all such lead on alike, those that end a sentence apart."""
+        return self._words.isdisjoint(_words(token)) and not token.word.startswith(self._stems)
+
+    def led_by(self, token: Token) -> Iterator[Way]:
+        """The ways on by a token."""
+        goes_on = token.text not in SENTENCE_ENDS
+        for rank, place, left in self.ways:
+            if left:
+                if goes_on:
+                    yield rank, place, 0
+                    if left > 1:
+                        yield rank, place, left - 1
+                continue
+            nodes = [node for word in _words(token) for node in place.next.get(word, ())]
+            nodes += _by_stem(place.stems, token.word)
+            yield from ((rank, node.place, 0) for node in nodes)
+            for gap in place.gaps if goes_on else ():
+                yield rank, gap.place, 0
+                yield rank, gap.place, GAP - 1
+
+
+def _words(token: Token) -> tuple[str, ...]:
+    """What a token may be in a phrase: its word, as it was typed, a number."""
+    words = (token.word,) if token.text == token.word else (token.word, token.text)
+    return words if token.value is None else (*words, "#")
+
+
+def _by_stem(stems: dict[str, list[_Node]], word: str) -> list[_Node]:
+    """Where the stems that a word begins with lead, in the order of the file."""
+    if not stems:
+        return []
+    begun = [stem for end in range(1, len(word) + 1) if (stem := word[:end]) in stems]
+    if len(begun) > 1:
+        begun.sort(key=list(stems).index)
+    return [node for stem in begun for node in stems[stem]]
 
 
 class Phrases:
-    """The compiled phrases of one subject in one or more languages."""
+    """The compiled phrases of one or more files.
+
+    What a message's words lead to is remembered, so that words met before are one look each.
+    """
 
     def __init__(self) -> None:
         self._next: dict[str, list[_Node]] = {}
         self._stems: dict[str, list[_Node]] = {}
-        self._firsts: dict[str, _First] = {}
+        self._forget()
 
-    def add(self, of: str, name: str, phrase: str, classes: dict[str, list[str]]) -> None:
+    def _forget(self) -> None:
+        self._first: dict[object, _State | None] = {}
+        self._states: dict[tuple[Way, ...], _State] = {}
+        self._remembered = 0
+
+    def add(self, name: Name, phrase: str, classes: dict[str, list[str]]) -> None:
         start = _Node()
         end, stop = _grow(phrase, 0, start, classes)
         if stop != len(phrase):
             raise BadPhrase(f"a closing bracket too many in {phrase!r}")
-        end.names.append((of, name))
+        end.names.append(name)
         first = start.place
         if first.names or first.gaps:
             raise BadPhrase(f"{phrase!r} can begin with nothing")
@@ -202,97 +247,76 @@ class Phrases:
         for mine, theirs in ((self._next, other._next), (self._stems, other._stems)):
             for word, nodes in theirs.items():
                 mine.setdefault(word, []).extend(nodes)
-        self._firsts.clear()
+        self._forget()
 
-    def _first(self, word: str) -> _First:
-        found = self._firsts.get(word)
-        if found is None:
-            if len(self._firsts) > MOST_REMEMBERED:
-                self._firsts.clear()
-            by_stem = [node for stem, nodes in self._stems.items() if word.startswith(stem) for node in nodes]
-            nodes = (*self._next.get(word, ()), *by_stem)
-            found = self._firsts[word] = _First(tuple(node.place for node in nodes)) if nodes else NOTHING
-        return found
+    def _begun_by(self, token: Token) -> Iterator[Way]:
+        """The ways into the phrases that a token begins."""
+        nodes: list[_Node] = []
+        for word in _words(token):
+            nodes += self._next.get(word, ())
+            nodes += _by_stem(self._stems, word)
+        return ((rank, node.place, 0) for rank, node in enumerate(nodes))
 
-    def at(self, tokens: Sequence[Token], start: int) -> list[Hit]:
-        """Every phrase that begins at tokens[start], longest first; a name once."""
-        token = tokens[start]
-        after = tokens[start + 1] if start + 1 < len(tokens) else None
-        places = self._first(token.word).going_on(after)
-        if token.text != token.word:
-            places += self._first(token.text).going_on(after)
-        if token.value is not None:
-            places += self._first("#").going_on(after)
-        if not places:
-            return []
-        found: dict[tuple[str, str], int] = {}
-        for place in places:
-            _walk(place, tokens, start + 1, found)
-        if not found:
-            return []
-        if len(found) == 1:
-            (name, end), *_ = found.items()
-            return [Hit(start, end, *name)]
-        return sorted((Hit(start, end, *name) for name, end in found.items()), key=lambda hit: -hit.end)
+    def _begun(self, token: Token) -> _State | None:
+        """The state after a first token."""
+        if self._remembered > MOST_REMEMBERED:
+            self._forget()
+        self._remembered += 1
+        state = self._first[_key(token)] = self._of(self._begun_by(token))
+        return state
 
-    def every(self, tokens: Sequence[Token]) -> list[Hit]:
-        """Every phrase at every place, also over each other."""
-        hits: list[Hit] = []
-        firsts = self._firsts
-        for start, token in enumerate(tokens):
-            # Few words begin a phrase of the file: most tokens end here.
-            if firsts.get(token.word) is NOTHING and token.value is None and token.text == token.word:
-                continue
-            hits += self.at(tokens, start)
+    def _led(self, state: _State, token: Token) -> _State | None:
+        """The state that a token leads to from another."""
+        self._remembered += 1
+        alike = token.text in SENTENCE_ENDS if state.stranger(token) else _key(token)
+        if alike not in state.next:
+            state.next[alike] = self._of(state.led_by(token))
+        after = state.next[_key(token)] = state.next[alike]
+        return after
+
+    def _of(self, ways: Iterator[Way]) -> _State | None:
+        """The state of these ways; None where there are none."""
+        reached = tuple(dict.fromkeys(ways))
+        if not reached:
+            return None
+        state = self._states.get(reached)
+        if state is None:
+            state = self._states[reached] = _State(reached)
+        return state
+
+    def every(self, tokens: Sequence[Token]) -> dict[str, list[Hit]]:
+        """Every phrase at every place, by file: in order, the longest at a place first, a name there once."""
+        hits: dict[str, list[Hit]] = {}
+        for start in range(len(tokens)):
+            for (subject, of, name), end in self._at(tokens, start):
+                hits.setdefault(subject, []).append(Hit(start, end, of, name))
         return hits
 
-    def find(self, tokens: Sequence[Token]) -> list[Hit]:
-        """The longest phrase at every place, left to right, none over another."""
-        hits: list[Hit] = []
-        start = 0
-        while start < len(tokens):
-            found = self.at(tokens, start)
-            if found:
-                hits.append(found[0])
-                start = found[0].end
-            else:
-                start += 1
-        return hits
-
-
-def _walk(place: _Place, tokens: Sequence[Token], at: int, found: dict[tuple[str, str], int]) -> None:
-    for name in place.names:
-        if at > found.get(name, 0):
-            found[name] = at
-    if place.ends or at >= len(tokens):
-        return
-    token = tokens[at]
-    leads = place.next
-    if leads:
-        for after in leads.get(token.word, ()):
-            _walk(after.place, tokens, at + 1, found)
-        if token.text != token.word:
-            for after in leads.get(token.text, ()):
-                _walk(after.place, tokens, at + 1, found)
-        if token.value is not None:
-            for after in leads.get("#", ()):
-                _walk(after.place, tokens, at + 1, found)
-    for stem, nodes in place.stems.items():
-        if token.word.startswith(stem):
-            for after in nodes:
-                _walk(after.place, tokens, at + 1, found)
-    for gap in place.gaps:
-        for skip in range(min(GAP, len(tokens) - at)):
-            if tokens[at + skip].text in SENTENCE_ENDS:
+    def _at(self, tokens: Sequence[Token], start: int) -> Iterable[tuple[Name, int]]:
+        """The phrases that begin at tokens[start], and where they end."""
+        key = _key(tokens[start])
+        state = self._first[key] if key in self._first else self._begun(tokens[start])
+        if state is None:
+            return ()
+        found: dict[Name, tuple[int, int]] = {}
+        end = start + 1
+        while state is not None:
+            for name, rank in state.complete.items():
+                found[name] = (-end, min(rank, found[name][1]) if name in found else rank)
+            if not state.ways or end == len(tokens):
                 break
-            _walk(gap.place, tokens, at + skip + 1, found)
+            key = _key(tokens[end])
+            state = state.next[key] if key in state.next else self._led(state, tokens[end])
+            end += 1
+        ordered = sorted(found, key=found.__getitem__) if len(found) > 1 else found
+        return [(name, -found[name][0]) for name in ordered]
 
 
-@lru_cache(maxsize=256)
-def _source(name: str, source: str, tables: tuple[str, ...]) -> Phrases:
-    """The phrases of one file, only those of `tables` where named."""
+@lru_cache(maxsize=64)
+def phrases_of(name: str, language: str, *tables: str) -> Phrases:
+    """The phrases of words/<language>/<name>.toml alone, only those of `tables` where named."""
     made = Phrases()
-    data = table(source, name)
+    data = table(language, name)
     classes = data.get(CLASSES, {})
     for of, entries in data.items():
         if of == CLASSES or not isinstance(entries, dict) or (tables and of not in tables):
@@ -300,26 +324,20 @@ def _source(name: str, source: str, tables: tuple[str, ...]) -> Phrases:
         for key, rows in entries.items():
             for row in rows:
                 try:
-                    made.add(of, key, row, classes)
+                    made.add((name, of, key), row, classes)
                 except BadPhrase as fault:
-                    raise BadPhrase(f"words/{source}/{name}.toml, [{of}] {key}: {fault}") from fault
+                    raise BadPhrase(f"words/{language}/{name}.toml, [{of}] {key}: {fault}") from fault
     return made
 
 
-@lru_cache(maxsize=256)
-def phrases(name: str, language: str, *tables: str) -> Phrases:
-    """The phrases of words/<language>/<name>.toml and of its English sister; only those of `tables` where named."""
-    if language == FALLBACK:
-        return _source(name, FALLBACK, tables)
+@lru_cache(maxsize=8)
+def phrases(language: str) -> Phrases:
+    """The phrases of all files of a language, and of their English sisters."""
     made = Phrases()
-    for source in (language, FALLBACK):
-        made.join(_source(name, source, tables))
+    for name in SUBJECTS:
+        for source in dict.fromkeys((language, FALLBACK)):
+            made.join(phrases_of(name, source))
     return made
-
-
-def phrases_of(name: str, language: str, *tables: str) -> Phrases:
-    """The phrases of words/<language>/<name>.toml alone."""
-    return _source(name, language, tables)
 
 
 def longest(hits: Iterable[Hit]) -> list[Hit]:

@@ -227,7 +227,7 @@ def _signs_by_view(message: Message) -> list[tuple[Message, Sign]]:
         for language in languages():
             if language in (message.language, FALLBACK):
                 continue  # English words are in every language's book
-            hits = phrases_of("flags", language, *SIGNS).every(message.tokens)
+            hits = phrases_of("flags", language, *SIGNS).every(message.tokens).get("flags", [])
             if any(hit.table != "not_sign" for hit in hits):
                 view = _as(message, language)
                 more, named = _named(view, hits, taken)

@@ -39,8 +39,8 @@ def _strange(message: Message, facts: Sequence[Fact]) -> bool:
     if not words:
         return False
     last = words[-1]
-    known = message.book("prose").words | message.book("grammar").words
-    return last.word not in known and last.text not in known
+    books = (message.book("prose").words, message.book("grammar").words)
+    return not any(last.word in words or last.text in words for words in books)
 
 
 def _phrase(message: Message, facts: Sequence[Fact], at: int) -> tuple[int, int] | None:
@@ -68,7 +68,7 @@ def _worded(fact: Fact) -> bool:
 
 def _measure(message: Message, fact: Fact) -> bool:
     """Whether a word is a unit of no set: metres, calories."""
-    hits = message.book("grammar").at(message.tokens, fact.start) if fact.kind == "word" else []
+    hits = message.beginning("grammar")[fact.start] if fact.kind == "word" else []
     return any(hit.table == "unit" and hit.name == "other" for hit in hits)
 
 

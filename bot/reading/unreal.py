@@ -5,6 +5,7 @@ from __future__ import annotations
 from bisect import bisect_left, bisect_right
 from collections.abc import Collection, Sequence
 from dataclasses import replace
+from itertools import chain
 
 from bot.reading.facts import Fact
 from bot.reading.lexicon import Hit
@@ -29,7 +30,7 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
     """
     named: dict[str, list[Hit]] = {}
     whole = {fact.start for fact in facts if fact.kind == "rows" and fact.note.get("plain")}
-    for hit in message.book("grammar").every(message.tokens):
+    for hit in chain.from_iterable(message.beginning("grammar")):
         if hit.table == "unreal":
             named.setdefault(hit.name, []).append(hit)
         elif (hit.table, hit.name) == ("effort", "could") and hit.end in whole and _conditional(message, hit):

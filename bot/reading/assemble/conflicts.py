@@ -14,7 +14,7 @@ HANDS = frozenset({"hand_on_biceps", "hand_on_shoulder"})
 def settle(message: Message, claims: list[Claim]) -> list[Claim]:
     """Claims that contradict each other or a movement's name: the surer one stays."""
     named: set[int] = set()
-    found = [hits[0] for hits in message.movement_hits if hits and hits[0].table == "part"]
+    found = [hits[0] for hits in message.beginning("movements") if hits and hits[0].table == "part"]
     whole = any(not set(hit.name.split("+")) <= PLACES_IN_NAMES - HANDS for hit in found)
     for hit in found:
         if whole and set(hit.name.split("+")) & PLACES_IN_NAMES:  # "le doy un 2 al codo" names no movement
@@ -43,13 +43,13 @@ def _counts_sets(message: Message, claim: Claim) -> bool:
     """ "the 3rd" of "missed the 3rd" and "2nd set" is no day."""
     if claim.end - claim.start > 3 or not any(token.kind == "num" for token in message.tokens[claim.start : claim.end]):
         return False
-    hits = message.book("grammar").at(message.tokens, claim.end) if claim.end < len(message.tokens) else []
+    hits = message.beginning("grammar")[claim.end] if claim.end < len(message.tokens) else []
     if any(hit.table in ("sets", "reps") for hit in hits):
         return True
     return any(
         hit.table == "fail" and hit.name == "fail" and hit.end >= claim.start - 1
         for at in range(max(0, claim.start - 4), claim.start)
-        for hit in message.book("grammar").at(message.tokens, at)
+        for hit in message.beginning("grammar")[at]
     )
 
 
@@ -64,7 +64,7 @@ def _counts_sides(message: Message, claim: Claim) -> bool:
     sides = [
         hit
         for at in range(claim.start, claim.end)
-        for hit in message.book("grammar").at(message.tokens, at)
+        for hit in message.beginning("grammar")[at]
         if hit.table == "side" and hit.end <= claim.end
     ]
     covered = {at for hit in sides for at in range(hit.start, hit.end)}

@@ -59,6 +59,8 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     if not mentions and any(token.value is not None for token in message.tokens):
         # a word of another language's trade in an otherwise English (German …) message
         for language in languages():
+            if language == message.language:
+                continue
             found = find_movements(replace(message, language=language), taken)
             mentions = mentions or [one for one in found if one.movement != "!" or not _everyday(message, one)]
     for mention in mentions:
@@ -124,7 +126,9 @@ def restated(facts: list[Fact]) -> bool:
 def _discounted(message: Message) -> str | None:
     """The words that take one set back, "the last one with a swing, doesn't count"; None where there are none."""
     tokens = message.tokens
-    scopes = [hit for hit in message.book("grammar").every(tokens) if hit.table == "scope" and hit.name != "all"]
+    scopes = [
+        hit for found in message.beginning("grammar") for hit in found if hit.table == "scope" and hit.name != "all"
+    ]
     for hit in message.hits("intents"):
         if hit.name != "undo" or not little("counts").intersection(token.text for token in tokens[hit.start : hit.end]):
             continue
@@ -147,7 +151,7 @@ def _work_next(message: Message, at: int) -> bool:
     tokens = message.tokens
     while at < len(tokens) and tokens[at].kind in ("sym", "nl"):
         at += 1
-    return at < len(tokens) and (bool(message.movement_hits[at]) or tokens[at].value is not None)
+    return at < len(tokens) and (bool(message.beginning("movements")[at]) or tokens[at].value is not None)
 
 
 def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: Sequence[Claim]) -> Reading:

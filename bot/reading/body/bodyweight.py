@@ -41,7 +41,7 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
         return
     strong, weak = body.starts("bodyweight", "cue"), body.starts("bodyweight", "weak")
     lone = body.starts("bodyweight", "lone")
-    moved = any(message.movement_hits)
+    moved = any(message.beginning("movements"))
     weak = {**weak, **lone}
     others = _of_others(body)  # "my sister weighs 62, me: 77.8"
     yield from (Claim(start, end, "noise", None) for start, end in others.items())
@@ -83,7 +83,11 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             continue
         if tokens[at - 1].text in ("x", "@", "+"):
             continue
-        if stop < high and tokens[stop].text in little("on_lift") and any(message.movement_hits[stop + 1 : stop + 3]):
+        if (
+            stop < high
+            and tokens[stop].text in little("on_lift")
+            and any(message.beginning("movements")[stop + 1 : stop + 3])
+        ):
             continue  # "das Gewicht war 82,5 bei Kniebeugen"
         later = _later(body, stop, known, unit)
         if later is not None:
@@ -277,7 +281,7 @@ def _opens_a_line(body: BodyCues, taken: set[int]) -> list[Claim]:
     kg = (tokens[0].value or 0.0) * (KG_PER_LB if (unit or body.message.context.unit) == "lb" else 1.0)
     parted = end < len(tokens) and tokens[end].text in PARTS and tokens[end + 1 :]
     of_body = any(table in ("sleep", "site", "pain") for table, _ in body.at)
-    worked = any(body.message.movement_hits)
+    worked = any(body.message.beginning("movements"))
     if not parted or not of_body or worked or abs(kg - known) > NEAR * known:
         return []
     weighed = Claim(0, end, "bodyweight", kg)

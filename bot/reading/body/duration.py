@@ -33,6 +33,7 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     tokens = body.tokens
     including = body.covered("duration", "including")  # "with the warm-up"
     barred = body.covered("duration", "not") - including
+    spans = {at for (table, _), places in body.at.items() if table == "span" for at in places}
     for low, high in sentence_bounds(tokens):
         clause = low
         for at in range(low, high):
@@ -40,6 +41,8 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             if tokens[at].text in ",;(" or sign:
                 bracketed = tokens[at].text == "," and clause > low and tokens[clause - 1].text == "("
                 clause = clause if bracketed else at + 1  # "(45 €, 50 min)" stays together
+                continue
+            if tokens[at].value is None and at not in spans and tokens[at].text not in little("an"):
                 continue
             found = _span_minutes(body, at)
             if found is None and at not in taken and _unitless(body, at, clause, high):
@@ -93,7 +96,7 @@ def _before_work(body: BodyCues, at: int, low: int, stop: int) -> bool:
 
     Told without a comma, "twenty" would be repetitions of the movement.
     """
-    tokens, moves = body.tokens, body.message.movement_hits
+    tokens, moves = body.tokens, body.message.beginning("movements")
     told = any(moves[low:at]) or any(token.value is not None for token in tokens[low:at])
     if told or stop >= len(tokens) or not moves[stop]:
         return False

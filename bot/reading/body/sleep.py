@@ -158,7 +158,7 @@ def _parted(body: BodyCues, low: int, at: int) -> bool:
     message = body.message
     if not any(token.text in (",", ":") for token in body.tokens[low:at]):
         return False
-    of_training = bool(message.context.today) or any(message.movement_hits[low:at])
+    of_training = bool(message.context.today) or any(message.beginning("movements")[low:at])
     return of_training or message.numbers_within(0, len(body.tokens)) > 1
 
 

@@ -49,7 +49,9 @@ def _day(hits: DayHits, at: int) -> Day | None:
             return None
         return Day(at, at + 1, "exact", (exact, exact), (exact, exact))
     led = token.text in little("from_to") and at + 1 < len(hits.tokens)
-    written = dotted_range(hits, at + led) or dotted(hits, at) or slashed(hits, at)
+    written = None
+    if led or token.kind == "num":
+        written = dotted_range(hits, at + led) or dotted(hits, at) or slashed(hits, at)
     if written is not None:
         return written
     for hit in hits.at.get(at, ()):

@@ -7,9 +7,9 @@ from bot.reading.message import Message
 
 def taken_back(message: Message, start: int, end: int) -> bool:
     """Whether a day is taken back before another is named: "on Friday, no wait, Thursday it was"."""
-    grammar = message.book("grammar")
+    grammar = message.beginning("grammar")
     between = message.tokens[start:end]
     if any(token.value is not None for token in between):
         return False
-    hits = [hit for at in range(start, end) for hit in grammar.at(message.tokens, at)]
+    hits = [hit for at in range(start, end) for hit in grammar[at]]
     return any(hit.table == "unreal" and hit.name == "mend" for hit in hits)

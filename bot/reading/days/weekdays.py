@@ -116,7 +116,7 @@ def _other_day(hits: DayHits, hit: Hit) -> bool:
     named = any(h.table == "weekday" and h.start != hit.start for h in hits.short_or_named)
     # "sat pull-ups 5x5, sun dips 5x5"
     # "mon 5x3 pull-ups; wed 4x6 pull-ups"
-    trained = bool(hits.message.movement_hits[hit.end]) or _scheme(hits, hit.end)
+    trained = bool(hits.message.beginning("movements")[hit.end]) or _scheme(hits, hit.end)
     return named or (trained and any(h.start != hit.start for h in hits.short_or_named))
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
@@ -39,6 +40,10 @@ class Mend:
 
     def values(self) -> list[Value]:
         """The numbers of the message; "5x3" is one."""
+        return self._values
+
+    @cached_property
+    def _values(self) -> list[Value]:
         out: list[Value] = []
         which = {at for hit in longest(self.hits.get("which", ())) for at in range(hit.start, hit.end)}
         at = 0

@@ -154,7 +154,7 @@ def _of_the_one(
     if any(hit.start in sentence for hit in words.none) or any(at in words.earlier for at in range(clause, bounds[1])):
         return False  # "free of pain today, yesterday it was a 4"
     worked = any(at in words.session for at in sentence) or any(
-        message.movement_hits[at]
+        message.beginning("movements")[at]
         for at in sentence
         if not place.start - 1 <= at < place.end  # "al codo"
     )

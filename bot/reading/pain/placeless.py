@@ -99,8 +99,6 @@ def _side_said(message: Message, words: BodyWords, score: Score) -> str | None:
 
 def only_scores(message: Message, words: BodyWords) -> bool:
     """Whether a message is nothing but scores, moments and small words: an answer to "how is the elbow?"."""
-    if _of_a_set(message, words):
-        return False
     return all(
         token.value is not None
         or token.kind in ("sym", "nl")
@@ -109,17 +107,17 @@ def only_scores(message: Message, words: BodyWords) -> bool:
         or any(start <= at < end for end, start in words.leads.items())
         or any(hit.start <= at < hit.end for hit in words.scales)
         for at, token in enumerate(message.tokens)
-    )
+    ) and not _of_a_set(message, words)
 
 
 def _of_a_set(message: Message, words: BodyWords) -> bool:
     """ "The last one was 9", "only 3 on the last" speak of a set; "last night 3" of pain."""
-    grammar = message.book("grammar")
+    grammar = message.beginning("grammar")
     times = [*message.hits("dates"), *words.moments]
     return any(
         hit.table == "scope" and hit.name in SETS and not any(one.start <= at and hit.end < one.end for one in times)
         for at in range(len(message.tokens))
-        for hit in grammar.at(message.tokens, at)
+        for hit in grammar[at]
     )
 
 

@@ -142,7 +142,7 @@ def _reaching(message: Message, hit: Hit) -> Hit:
     sessions = [one for one in message.hits("body") if one.start == start and one.table == "session_rpe"]
     if any(one.name in ("cue", "whole") for one in sessions):
         return hit._replace(end=max(one.end for one in sessions))
-    named = message.movement_hits[start] if start < len(message.tokens) else []
+    named = message.beginning("movements")[start] if start < len(message.tokens) else []
     return hit._replace(end=max(one.end for one in named)) if named else hit
 
 

@@ -118,12 +118,12 @@ def _plural(message: Message, facts: list[Fact], rows: Sequence[Row]) -> list[Fa
 
 def _leaving(message: Message, facts: list[Fact]) -> list[Fact]:
     """ "all done bar the pull-ups": "bar" there is no part of the movement's name."""
-    grammar = message.book("grammar")
+    grammar = message.beginning("grammar")
     out: list[Fact] = []
     for fact in facts:
         if fact.kind == "move" and out and plan_names(out[-1]) & {"done", "planned", "all_lifts"}:
             start = min(first for first, _ in fact.value.spans)
-            if any(hit.table == "plan" and hit.name == "except" for hit in grammar.at(message.tokens, start)):
+            if any(hit.table == "plan" and hit.name == "except" for hit in grammar[start]):
                 out.append(Fact("plan", start, start + 1, "except", {"names": ["except"]}))
         out.append(fact)
     return out
@@ -161,16 +161,18 @@ def _all_of_them(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         counted = fact.kind == "count" and not fact.note.get("of_plan") and out and out[-1].kind == "scope"
-        the = fact.kind == "count" and len(facts) > 2 and out and plan_names(out[-1]) & {"the"}
+        led = bool(out) and bool(plan_names(out[-1]) & {"the"})
+        the = fact.kind == "count" and len(facts) > 2 and led
         if the and not fact.note.get("of_plan") and counted_rows(rows, int(fact.value)):
             out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": ""})  # "las dos series"
             continue
         of_load = (
-            fact.kind == "bare"
+            led
+            and fact.kind == "bare"
             and (fact.note.get("spelled") or any(one.kind == "instead" for one in out))
             and any(one.kind in ("bare", "load", "instead") for one in out[-4:])
         )
-        if of_load and plan_names(out[-1]) & {"the"} and counted_rows(rows, int(fact.value)):
+        if of_load and counted_rows(rows, int(fact.value)):
             out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": ""})  # "27,5 en las cuatro"
             continue
         ends = at + 1 == len(facts) or facts[at + 1].kind == "sep"

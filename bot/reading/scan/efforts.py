@@ -11,6 +11,7 @@ LEAST_LISTED = 5  # no effort below it stands in a list of efforts
 MOST_EFFORT = 10
 NAMED_SETS = frozenset({"first", "last", "2", "3", "4", "5", "6"})
 BETWEEN = (":", "=", "-")  # signs between a set and its effort
+MOST_LISTED = 60  # efforts; a longer row is no list of them
 MOST_LEFT = 6  # reps left; who has more left does not count them
 
 
@@ -137,7 +138,9 @@ def _listed(s: Scanner, j: int, rir: bool) -> tuple[list[float], int]:
     low, high = (0, MOST_LEFT) if rir else (LEAST_LISTED, 10)
     told, k = [s.at(j).value or 0.0], j + 1
     mark = s.at(k).text if s.at(k).text in ("/", ",") else ""
-    while s.at(k).text == mark or (not mark and s.at(k).kind == "num") or (len(told) > 1 and s.at(k).has("sep", "and")):
+    while len(told) < MOST_LISTED and (
+        s.at(k).text == mark or (not mark and s.at(k).kind == "num") or (len(told) > 1 and s.at(k).has("sep", "and"))
+    ):
         last = s.at(k).has("sep", "and")  # "7, 7, 8 and 9"
         step = 1 if mark or last else 0
         number, after = s.at(k + step), s.at(k + step + 1)

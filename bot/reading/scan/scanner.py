@@ -11,16 +11,8 @@ from planner.units import KG_PER_LB
 SENTENCE_ENDS = frozenset({".", "!", "?", ";"})
 
 
-def _steps(item: Item) -> bool:
-    """Whether an item may tell that the load changes from set to set."""
-    text = item.text
-    return text in little("each_step") or text in little("per_step") or text in little("step_jumps")
-
-
 def _rest_paused(items: Sequence[Item]) -> frozenset[int]:
     """The places of the sentences that speak of rest-pause, and of those behind them that name no exercise."""
-    if not any(item.has("link", "rest_pause") for item in items):
-        return frozenset()
     found: set[int] = set()
     start, open_ = 0, False
     for at in range(len(items) + 1):
@@ -41,11 +33,14 @@ class Scanner:
         self.items = items
         self.unit = unit
         self.bodyweight_kg = bodyweight_kg
-        self._rest_paused = _rest_paused(items)
+        labels = {label for item in items for label in item.labels}
+        self._rest_paused = _rest_paused(items) if ("link", "rest_pause") in labels else frozenset[int]()
         self.planned = planned  # the day has a plan: "4 de 5" may be so many of its sets
-        self.one_sided = any(item.has("side", "left") for item in items)  # then "5r" is the right arm's
-        self.steps = any(_steps(item) for item in items)  # "2.5 more each set"
-        self.has_tempo = any(item.has("noise", "tempo") for item in items)
+        self.one_sided = ("side", "left") in labels  # then "5r" is the right arm's
+        texts = {item.text for item in items}
+        told = ("each_step", "per_step", "step_jumps")  # "2.5 more each set"
+        self.steps = not all(little(name).isdisjoint(texts) for name in told)
+        self.has_tempo = ("noise", "tempo") in labels
 
     def rest_paused(self, i: int) -> bool:
         """Whether what stands at `i` is told of a rest-pause set."""

@@ -5,17 +5,11 @@ from __future__ import annotations
 from bot.reading.facts import Fact
 from bot.reading.items import Item
 from bot.reading.little import little
-from bot.reading.scan.against_plan import against_plan
-from bot.reading.scan.efforts import effort, effort_after
-from bot.reading.scan.load_for import load_by_reps, load_for, plates
-from bot.reading.scan.loads import assist, load
-from bot.reading.scan.marks import marks
+from bot.reading.scan.forms import forms_of
 from bot.reading.scan.noise import noise_after
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
-from bot.reading.scan.sets import sets
 from bot.reading.scan.steps import step
-from bot.reading.scan.turned import turned
 
 FEW_SETS, LEAST_REPS = range(1, 7), 5  # of "+3x12 face pulls"
 
@@ -56,13 +50,12 @@ def _one(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int]:
             return [Fact("sep", item.start, item.end, 1, {"mark": item.text})], i + 1
     if item.text == "-" and item.space and _goes_on_in_words(s.at(i + 1)):
         return [Fact("sep", item.start, item.end, 1, {"mark": ","})], i + 1  # "5x3 at 20 - elbows fine"
-    told = step(s, i) or turned(s, i) or load_for(s, i) or load_by_reps(s, i) or plates(s, i)
+    first, then = forms_of(item)
+    told = step(s, i)
+    for form in first:
+        told = told or form(s, i, before)
     if told is not None:
         return told
-    noise = noise_after(s, i)
-    if noise is not None:
-        end = s.at(min(noise, len(s.items)) - 1).end
-        return [Fact("word", item.start, end, None, {"noise": True})], noise
     if item.text == "+" and _sets_more(s, i):
         return [Fact("sep", item.start, item.end, 1, {"mark": "and"})], i + 1
     if item.has("load", "plus") and s.at(i + 1).space and s.at(i + 1).kind == "num":
@@ -71,9 +64,10 @@ def _one(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int]:
             return [Fact("sep", item.start, item.end, 1, {"mark": "and"})], i + 1
         if s.at(i + 2).kind == "move" and item.space and before and before[-1].kind == "move":
             return [Fact("sep", item.start, item.end, 1, {"mark": "and"})], i + 1  # "6 chins + 10 push-ups"
-    tried = against_plan(s, i) or _effort(s, i) or sets(s, i) or load(s, i) or assist(s, i) or marks(s, i, before)
-    if tried is not None:
-        return tried
+    for form in then:
+        told = form(s, i, before)
+        if told is not None:
+            return told
     if item.kind in ("num", "clock") and not item.spelled:
         return [Fact("left", item.start, item.end, item.value, {"text": item.text})], i + 1
     return [Fact("word", item.start, item.end, item.text)], i + 1
@@ -91,11 +85,3 @@ def _sets_more(s: Scanner, i: int) -> bool:
         return False
     parted = s.at(i - 1).text in (",", ";", ".") or s.at(i - 1).kind == "nl"
     return i > 0 and parted and (sets.value or 0) in FEW_SETS and (reps.value or 0) >= LEAST_REPS
-
-
-def _effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
-    found = effort(s, i) or effort_after(s, i)
-    if found is not None and found[0] and found[0][-1].kind == "effort" and s.at(found[1]).has("effort", "session"):
-        found[0][-1].note["session"] = True  # "8/10 effort overall"
-        return found[0], found[1] + 1
-    return found

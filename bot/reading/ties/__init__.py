@@ -61,72 +61,74 @@ from bot.reading.ties.verdicts import verdicts
 
 Rule = Callable[[Message, Sequence[Fact]], Sequence[Fact]]
 
-RULES: tuple[Rule, ...] = (
+# Each with the kinds of fact without which it changes nothing: one of "a|b", and one of each that a space parts.
+RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
-    openings,
-    joined_on,
-    instead_of,
-    went_for,
-    loads_ahead,
-    of_the_body,
-    done_by_others,
-    in_part,
-    not_so_many,
-    denied_marks,
-    spoken_of,
-    left_open,
-    last_apart,
-    sets_left_out,
-    repeated,
-    told_one_by_one,
-    counted_with_load,
-    counted_through,
-    narrated,
-    then_the_rest,
-    side_of_one_set,
-    sets_named,
-    load_turns,
-    ramps,
-    taken_off,
-    loads_told,
-    rated_lifts,
-    crossed,
-    added,
-    many_of_a_weight,
-    one_of_each,
-    in_the_hang,
-    verdicts,
-    maxes,
-    set_by_set,
-    rounds_told,
-    after_each,
+    (openings, "mend|plan"),
+    (joined_on, "rows|bare|count|rounds move"),
+    (instead_of, "rows"),
+    (went_for, "bare scheme"),
+    (loads_ahead, "load rows sep"),
+    (of_the_body, "claim plan"),
+    (done_by_others, "rows"),
+    (in_part, "left word"),
+    (not_so_many, "count sep bare"),
+    (denied_marks, "flag"),
+    (spoken_of, "rows|fail|bare sep|scope"),
+    (left_open, "bare|rows word|load"),
+    (last_apart, "scope effort|at"),
+    (sets_left_out, "count bare word move"),
+    (repeated, "rows|bare rows|move"),
+    (told_one_by_one, "count bare effort"),
+    (counted_with_load, "count load bare|rows"),
+    (counted_through, "scope bare"),
+    (narrated, "scope"),
+    (then_the_rest, "scope sep"),
+    (side_of_one_set, "side rows scope bare"),
+    (sets_named, "sep|scope|count"),
+    (load_turns, "rows|loads"),
+    (ramps, "step"),
+    (taken_off, "move bare|load|delta"),
+    (loads_told, "rows load|scope"),
+    (rated_lifts, "efforts|bare efforts|move"),
+    (crossed, "sep move"),
+    (added, "load"),
+    (many_of_a_weight, "rows word"),
+    (one_of_each, "bare word sep"),
+    (in_the_hang, "rows sep flag"),
+    (verdicts, "scheme"),
+    (maxes, "rows|scheme move|scheme"),
+    (set_by_set, "rows|scope"),
+    (rounds_told, "bare|side|scheme|rounds"),
+    (after_each, "move rows scope word"),
     # help, totals and sides
-    helped_by,
-    dropped_to,
-    summed,
-    held_in_total,
-    full_range,
-    sided,
-    rated_row,
-    feats_told,
+    (helped_by, "load plan"),
+    (dropped_to, "link"),
+    (summed, "rows scheme"),
+    (held_in_total, "rows scheme"),
+    (full_range, "flag"),
+    (sided, "side"),
+    (rated_row, "loads rows"),
+    (feats_told, "move scheme|plan|side"),
     # numbers beside what they are of
-    named_behind,
-    taken,
-    in_brackets,
-    circuits,
-    loads_before,
-    plates,
-    felt_heavier,
+    (named_behind, "bare scope"),
+    (taken, "bare scheme|plan"),
+    (in_brackets, "bare sep"),
+    (circuits, "move count|rounds|repeat|bare"),
+    (loads_before, "side bare"),
+    (plates, "rows load"),
+    (felt_heavier, "word bare|load"),
     # efforts, once no load is taken for one
-    efforts_of_sides,
-    named_and_rated,
-    rated,
-    judged,
-    listed_efforts,
-    to_the_utmost,
-    reckoned,
-    in_turn,
+    (efforts_of_sides, "effort side"),
+    (named_and_rated, "scope rows bare"),
+    (rated, "effort scope bare"),
+    (judged, "bare"),
+    (listed_efforts, "effort|at"),
+    (to_the_utmost, "bare word"),
+    (reckoned, "effort"),
+    (in_turn, "rows bare|load"),
 )
+NEEDING = tuple((rule, tuple(frozenset(kinds.split("|")) for kinds in needs.split())) for rule, needs in RULES)
 
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
@@ -134,7 +136,13 @@ def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     out: list[Fact] = []
     for part in sections(facts):
         tied: Sequence[Fact] = part
-        for rule in RULES:
-            tied = rule(message, tied)
+        kinds = {fact.kind for fact in tied}
+        for rule, needs in NEEDING:
+            for needed in needs:
+                if kinds.isdisjoint(needed):
+                    break
+            else:
+                tied = rule(message, tied)
+                kinds = {fact.kind for fact in tied}
         out += tied
     return out

@@ -119,10 +119,7 @@ def to_the_utmost(message: Message, facts: Sequence[Fact]) -> list[Fact]:
             and times.kind == "word"
             and times.end == times.start + 1
             and (most.value == "amrap" if most.kind == "scheme" else bool(most.note.get("words")))
-            and any(
-                hit.table == "times" and hit.name == "x"
-                for hit in message.book("grammar").at(message.tokens, times.start)
-            )
+            and any(hit.table == "times" and hit.name == "x" for hit in message.beginning("grammar")[times.start])
         ):
             out[at] = replace(one, kind="count", value=int(one.value))
     return out

@@ -149,7 +149,7 @@ def _reps_of(message: Message, fact: Fact) -> int | None:
         entry = fact.value[0]
         if entry.reps is None and entry.hold_s and message.tokens[fact.end - 1].text.endswith("s"):
             return int(entry.hold_s) if fact.note.get("one") else None  # "were 8s": eights
-        return entry.reps
+        return int(entry.reps) if entry.reps else None
     bare = fact.kind == "bare" or (fact.kind == "load" and fact.note.get("how") == "at" and not fact.note.get("unit"))
     if not bare or not fact.value or fact.value != int(fact.value) or fact.value > MOST_REPS:
         return None

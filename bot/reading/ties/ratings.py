@@ -142,9 +142,7 @@ def _article(message: Message, fact: Fact) -> bool:
     if fact.kind not in ("word", "mend") or fact.end != fact.start + 1:
         return False
     token = message.tokens[fact.start]
-    return token.text in little("a") or any(
-        hit.table == "article" for hit in message.book("grammar").at(message.tokens, fact.start)
-    )
+    return token.text in little("a") or any(hit.table == "article" for hit in message.beginning("grammar")[fact.start])
 
 
 def listed_efforts(_: Message, facts: Sequence[Fact]) -> list[Fact]:
@@ -187,8 +185,7 @@ def reckoned(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     for fact in facts:
         called = fact.kind == "effort" and fact.value < LEAST_EFFORT and not fact.note.get("rir")
         if called and any(
-            hit.table == "effort" and hit.name == "reckoned"
-            for hit in message.book("grammar").at(message.tokens, fact.start)
+            hit.table == "effort" and hit.name == "reckoned" for hit in message.beginning("grammar")[fact.start]
         ):
             out.append(Fact("mend", fact.start, fact.start + 1, "mend"))
             out.append(replace(fact, kind="bare", start=fact.end - 1))
