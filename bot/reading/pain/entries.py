@@ -36,6 +36,10 @@ def _entries(words: BodyWords, place: Place) -> list[tuple[PainRead, Score | Non
         )
         if len(scores) == 2 and both and place.sides in ([None], ["both"]):
             scores = [(scores[0][0], "left", moments[0]), (scores[1][0], "right", moments[1])]
+        elif place.sides == ["both"] and sorted(map(str, sided)) in (["None", "left"], ["None", "right"]):
+            # "both elbows ache, left 2 right 3": the words for one side stand in the place's own
+            other = "left" if "right" in sided else "right"
+            scores = [(score, side or other, moment) for score, side, moment in scores]
         elif not any(sided) and not _parted(words, place, moments):
             same = len(set(moments)) == 1 and moments[0] is not None
             # "2 with chins, 4 with dips": of one moment the worst; else one value that changed
