@@ -36,6 +36,7 @@ from bot.reading.ties.narrated import narrated
 from bot.reading.ties.of_the_body import of_the_body
 from bot.reading.ties.openings import openings
 from bot.reading.ties.others import done_by_others
+from bot.reading.ties.paced import paced
 from bot.reading.ties.ramps import ramps
 from bot.reading.ties.rated_lifts import rated_lifts
 from bot.reading.ties.ratings import in_brackets, judged, listed_efforts, named_and_rated, rated, reckoned
@@ -69,6 +70,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (instead_of, "rows"),
     (went_for, "bare scheme"),
     (loads_ahead, "load rows sep"),
+    (paced, "scheme rows"),
     (of_the_body, "claim plan"),
     (done_by_others, "rows"),
     (in_part, "left word"),

@@ -1,0 +1,82 @@
+"""Sets at a pace: "singles on the minute for 10 min", "emom 12 min, odd 5 dips, even 4 pull-ups"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.little import little
+from bot.reading.message import Message
+
+PACES = frozenset({"emom", "every"})
+MOST_SETS, MOST_REPS = 60, 30
+MINUTE = 60.0  # s
+
+
+def paced(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts, with a set for each turn of the clock; two movements share the turns, or that is asked."""
+    turns = _turns(facts)
+    if turns is None:
+        return facts
+    spent = {id(fact) for fact in facts if _clock(fact)}
+    told = [fact for fact in facts if id(fact) not in spent]
+    work = [at for at, fact in enumerate(told) if fact.kind in ("rows", "bare", "count", "loads")]
+    moves = [fact for fact in told if fact.kind == "move"]
+    values = [_reps_of(told[at]) for at in work]
+    if None in values or any(map(_of_some, told)):
+        return facts
+    if len(values) == 1 and len(moves) <= 1:
+        return _repeated(told, {work[0]: turns})
+    if len(values) == len(moves) == 2:
+        words = [fact for fact in told if fact.kind == "word"]
+        turned = [fact for fact in words if message.tokens[fact.start].text in little("by_turns")]
+        if turned:
+            shared = _repeated(told, {work[0]: turns - turns // 2, work[1]: turns // 2})
+            return [
+                replace(fact, kind="sep", value=1, note={"mark": ","}) if fact in turned else fact for fact in shared
+            ]
+        if not any(fact.kind == "sep" and fact.note.get("mark") == "and" for fact in told[work[0] : work[1]]):
+            asked = Fact("ask", told[work[0]].start, told[work[1]].end, "sets")
+            return [*_repeated(told, dict.fromkeys(work, turns)), asked]
+        return _repeated(told, dict.fromkeys(work, turns))
+    return facts
+
+
+def _clock(fact: Fact) -> bool:
+    """What tells of the clock alone: "emom", "10 min", "for"."""
+    minutes = fact.kind == "rows" and fact.note.get("unit") == "min" and bool(fact.note.get("one"))
+    return minutes or (fact.kind == "scheme" and fact.value in PACES)
+
+
+def _of_some(fact: Fact) -> bool:
+    """What is said of some of the sets only."""
+    missed = fact.kind == "fail" and not fact.note.get("weak")
+    return missed or fact.kind == "left" or (fact.kind == "scope" and fact.value != "all")
+
+
+def _turns(facts: Sequence[Fact]) -> int | None:
+    """How often the clock comes round; None where it is not said."""
+    paces = {fact.value for fact in facts if fact.kind == "scheme"} & PACES
+    minutes = [fact.value[0].hold_s / MINUTE for fact in facts if _clock(fact) and fact.kind == "rows"]
+    if len(paces) != 1 or len(minutes) != len(paces) + (paces == {"every"}):
+        return None
+    turns = max(minutes) / (min(minutes) if len(minutes) > 1 else 1)
+    return int(turns) if turns == int(turns) and 1 < turns <= MOST_SETS else None
+
+
+def _reps_of(fact: Fact) -> int | None:
+    if fact.kind == "bare":
+        return int(fact.value) if 0 < fact.value <= MOST_REPS and fact.value == int(fact.value) else None
+    one = fact.kind == "rows" and len(fact.value) == 1 and fact.value[0].load_kg is None
+    return fact.value[0].reps if one and "own_load" not in fact.note else None
+
+
+def _repeated(facts: Sequence[Fact], turns: dict[int, int]) -> list[Fact]:
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        if at in turns:
+            entries = [Entry(_reps_of(fact))] * turns[at]
+            fact = Fact("rows", fact.start, fact.end, entries, {"plain": True})
+        out.append(fact)
+    return out
