@@ -13,7 +13,7 @@ from bot.reading.facts import Fact
 from bot.reading.message import Message
 from bot.reading.ties.after_each import after_each
 from bot.reading.ties.circuits import circuits
-from bot.reading.ties.counted import counted_with_load, told_one_by_one
+from bot.reading.ties.counted import counted_by_name, counted_with_load, told_one_by_one
 from bot.reading.ties.counted_through import counted_through
 from bot.reading.ties.crossed import crossed
 from bot.reading.ties.denied import denied_marks
@@ -82,6 +82,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (sets_left_out, "count bare word move"),
     (repeated, "rows|bare rows|move"),
     (told_one_by_one, "count bare effort"),
+    (counted_by_name, "bare move rows"),
     (counted_with_load, "count load bare|rows"),
     (counted_through, "scope bare"),
     (narrated, "scope"),

@@ -8,7 +8,7 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
-LEAST = 2
+LEAST, MOST = 2, 12  # sets
 REACH = 6  # facts from a count to its reps
 
 
@@ -37,6 +37,19 @@ def counted_with_load(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             continue
         rows = Fact("rows", count.start, count.end, [Entry(reps)] * int(count.value), {"plain": True})
         return [*facts[:at], rows, load, *facts[told[2] + 1 :]]
+    return facts
+
+
+def counted_by_name(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Two squat sets of 5", "zwei Klimmzug-Sätze mit 5": the movement stands between the count and its sets."""
+    for at in range(len(facts) - 2):
+        count, move, sets = facts[at : at + 3]
+        plain = count.kind == "bare" and count.value == int(count.value) and LEAST <= count.value <= MOST
+        if not plain or move.kind != "move" or sets.kind != "rows" or not sets.note.get("each_of"):
+            continue
+        if len(sets.value) == 1 and count.end == move.start and move.end == sets.start and not sets.note.get("word"):
+            rows = Fact("rows", sets.start, sets.end, sets.value * int(count.value), {"plain": True})
+            return [*facts[:at], move, rows, *facts[at + 3 :]]
     return facts
 
 
