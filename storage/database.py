@@ -12,6 +12,8 @@ from sqlalchemy.orm.attributes import manager_of_class
 from sqlalchemy.pool import StaticPool
 from sqlmodel import Field, Session, SQLModel
 
+from storage.at_hand import forget_written
+
 # Before any model: without names Alembic can drop no constraint later.
 SQLModel.metadata.naming_convention = {
     "ix": "ix_%(table_name)s_%(column_0_N_name)s",
@@ -52,6 +54,7 @@ def table_of(model: type[SQLModel]) -> sa.Table:
 def run(tx: Session, statement: sa.Executable, values: Any = None) -> sa.CursorResult[*tuple[Any, ...]]:
     """Execute a Core statement in the transaction, past the ORM (which costs three times as much a row)."""
     write_owed(tx)
+    forget_written(tx, statement)
     return tx.connection().execute(statement, values)
 
 
@@ -70,6 +73,7 @@ def run_later(tx: Session, statement: sa.Executable, values: Mapping[str, Any]) 
     So nothing in the transaction sees that it was late. The statement must be the same object each time; nothing is
     known of its outcome.
     """
+    forget_written(tx, statement)
     owed: dict[sa.Executable, list[Mapping[str, Any]]] = tx.info.setdefault("owed", {})
     owed.setdefault(statement, []).append(values)
 
@@ -92,7 +96,7 @@ def _made(model: type[R], row: sa.Row[*tuple[Any, ...]]) -> R:
     """A row as its model. What the database gives needs no defaults and sets off no events: filled in at once, it
     takes a tenth of the time that the constructor does."""
     made: R = manager_of_class(model).new_instance()
-    values = row._asdict()
+    values = dict(zip(row._fields, row, strict=True))
     made.__dict__.update(values)
     made.__pydantic_fields_set__.update(values)
     return made

@@ -9,6 +9,7 @@ from typing import Any
 import sqlalchemy as sa
 from sqlmodel import Field, Index, Session
 
+from storage.at_hand import one_at_hand
 from storage.database import NUMBERS_ONCE, BigId, Json, Row, insert_row, loose_all, run, table_of
 from storage.persons import Role, Someone, owned_by, owner_columns
 
@@ -79,8 +80,11 @@ def open_question(tx: Session, who: Someone, kind: str | None = None) -> Questio
 
 def open_questions(tx: Session, who: Someone, kind: str | None = None) -> list[Question]:
     """Open questions to a person, newest first."""
-    values = {"wanted": who.id} | ({} if kind is None else {"of_kind": kind})
-    return loose_all(Question, run(tx, _open_to(who.role, kind is not None), values).all())
+
+    def read() -> list[Question]:
+        return loose_all(Question, run(tx, _open_to(who.role), {"wanted": who.id}).all())
+
+    return _of_kind(one_at_hand(tx, questions, (who.role, who.id), read), kind)
 
 
 def stood_open(tx: Session, who: Someone, at: datetime, kind: str | None = None) -> list[Question]:
@@ -88,8 +92,17 @@ def stood_open(tx: Session, who: Someone, at: datetime, kind: str | None = None)
 
     A message can wait: what was asked meanwhile it did not know of, and what has lapsed since it may well mean.
     """
-    values = {"wanted": who.id, "at": at, "asked_by": at + CLOCKS_APART} | ({} if kind is None else {"of_kind": kind})
-    return loose_all(Question, run(tx, _open_then(who.role, kind is not None), values).all())
+
+    def read() -> list[Question]:
+        values = {"wanted": who.id, "at": at, "asked_by": at + CLOCKS_APART}
+        return loose_all(Question, run(tx, _open_then(who.role), values).all())
+
+    return _of_kind(one_at_hand(tx, questions, (who.role, who.id, at), read), kind)
+
+
+def _of_kind(found: list[Question], kind: str | None) -> list[Question]:
+    # A person has few: the many who ask, each for a kind, share one query.
+    return [one for one in found if kind is None or one.kind == kind]
 
 
 def find(tx: Session, who: Someone, question_id: int) -> Question | None:
@@ -107,14 +120,15 @@ def lapsed_since(tx: Session, who: Someone, kind: str, since: datetime) -> list[
 
 
 @cache  # building it takes longer than running it
-def _open_to(role: Role, one_kind: bool) -> sa.Select[Any]:
-    """Parameters: `wanted`, the person's id, and `of_kind` if `one_kind`."""
+def _open_to(role: Role) -> sa.Select[Any]:
+    """Parameter: `wanted`, the person's id."""
     column = questions.c.athlete_id if role == "athlete" else questions.c.coach_id
-    return _of_one_kind(sa.select(questions).where(column == sa.bindparam("wanted", type_=BigId), _open), one_kind)
+    query = sa.select(questions).where(column == sa.bindparam("wanted", type_=BigId), _open)
+    return query.order_by(questions.c.id.desc())
 
 
 @cache
-def _open_then(role: Role, one_kind: bool) -> sa.Select[Any]:
+def _open_then(role: Role) -> sa.Select[Any]:
     """As `_open_to`, at a moment. Further parameters: `at`, and `asked_by`."""
     column, expired = questions.c.athlete_id if role == "athlete" else questions.c.coach_id, questions.c.expired_at
     query = sa.select(questions).where(
@@ -123,12 +137,6 @@ def _open_then(role: Role, one_kind: bool) -> sa.Select[Any]:
         questions.c.asked_at <= sa.bindparam("asked_by"),
         sa.or_(expired.is_(None), expired > sa.bindparam("at")),
     )
-    return _of_one_kind(query, one_kind)
-
-
-def _of_one_kind(query: sa.Select[Any], one_kind: bool) -> sa.Select[Any]:
-    if one_kind:
-        query = query.where(questions.c.kind == sa.bindparam("of_kind"))
     return query.order_by(questions.c.id.desc())
 
 
