@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Mapping, Sequence
+from functools import cache
 from typing import Any, TypeVar
 
 import sqlalchemy as sa
@@ -105,11 +106,17 @@ def _made(model: type[R], row: sa.Row[*tuple[Any, ...]]) -> R:
 def insert_row(tx: Session, row: Row) -> int:
     """Insert one row and give its id, which is set on `row` as well."""
     values = row.model_dump(exclude={"id"})
-    key = run(tx, sa.insert(table_of(type(row))), values).inserted_primary_key
+    key = run(tx, inserting(table_of(type(row))), values).inserted_primary_key
     assert key is not None
     row_id = int(key[0])
     row.id = row_id
     return row_id
+
+
+@cache
+def inserting(table: sa.Table) -> sa.Insert:
+    """The insert of a table, built once."""
+    return sa.insert(table)
 
 
 def insert_ignoring(tx: Session, table: sa.Table, rows: Sequence[Mapping[str, Any]]) -> list[int]:
@@ -119,9 +126,14 @@ def insert_ignoring(tx: Session, table: sa.Table, rows: Sequence[Mapping[str, An
     """
     if not rows:
         return []
-    statement = conflict_insert(tx, table).on_conflict_do_nothing().returning(table.c.id)
     # As parameters, not as values of the statement: that would be compiled anew each time.
-    return [int(row[0]) for row in run(tx, statement, list(rows))]
+    return [int(row[0]) for row in run(tx, _inserting_new(on_postgres(tx), table), list(rows))]
+
+
+@cache  # building it takes longer than running it
+def _inserting_new(postgres: bool, table: sa.Table) -> sa.Executable:
+    inserting: sa.Executable = conflict_insert_on(postgres, table).on_conflict_do_nothing().returning(table.c.id)
+    return inserting
 
 
 def conflict_insert(tx: Session, table: sa.Table) -> Any:

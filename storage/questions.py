@@ -142,12 +142,21 @@ def _open_then(role: Role) -> sa.Select[Any]:
 
 def close(tx: Session, question_id: int, now: datetime) -> None:
     """It was answered."""
-    run(tx, sa.update(questions).where(questions.c.id == question_id, _open), {"answered_at": now})
+    run(tx, _CLOSE, {"which": question_id, "answered_at": now})
+
+
+_CLOSE = sa.update(questions).where(questions.c.id == sa.bindparam("which"), _open)
 
 
 def expire(tx: Session, who: Someone, kind: str | None, now: datetime) -> int:
     """Open questions to a person (of a kind) lapse unanswered; how many."""
-    here = sa.update(questions).where(owned_by(questions, who), _open)
-    if kind is not None:
-        here = here.where(questions.c.kind == kind)
-    return int(run(tx, here, {"expired_at": now}).rowcount)
+    values = {"wanted": who.id, "expired_at": now} | ({} if kind is None else {"of_kind": kind})
+    return int(run(tx, _expiring(who.role, kind is not None), values).rowcount)
+
+
+@cache
+def _expiring(role: Role, one_kind: bool) -> sa.Update:
+    """Parameters: `wanted`, the person's id, and `of_kind` if `one_kind`."""
+    column = questions.c.athlete_id if role == "athlete" else questions.c.coach_id
+    here = sa.update(questions).where(column == sa.bindparam("wanted", type_=BigId), _open)
+    return here.where(questions.c.kind == sa.bindparam("of_kind")) if one_kind else here
