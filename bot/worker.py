@@ -61,9 +61,10 @@ def _handle_one_of_many(tx: Session, row: inbox.Incoming, person: Person, now: d
     conversation.handle(tx, row, person, now)
     posted = outbox.posted_since(tx, before, cause, person.id if person.role == "athlete" else None)
     # What was asked with the same buttons of late (the pain after a session) is asked already.
-    known = outbox.newest_buttons(tx, row.channel, row.address, before)
+    asking = any(message.buttons for message in posted)
+    known = outbox.newest_buttons(tx, row.channel, row.address, before) if asking else []
     fresh = [one for one in questions.open_questions(tx, person) if one.id not in open_before]
-    in_words = fresh and not any(message.buttons for message in posted)
+    in_words = fresh and not asking
     doubt = any(question.cause == row.id for question in fresh)
     if not doubt and not in_words and all(_is_plain(one, row, known) for one in posted):
         # Of its own only: what the coach writes to them just now can stand among them.

@@ -11,6 +11,7 @@ import sqlalchemy as sa
 from sqlmodel import Field, Session, UniqueConstraint
 
 from storage import persons
+from storage.at_hand import at_hand, one_at_hand
 from storage.database import BigId, Row, conflict_insert, run, table_of
 from storage.persons import Person, Someone, Who, owner_columns
 
@@ -52,19 +53,24 @@ def person_at(tx: Session, channel: str, address: str) -> Person | None:
 
 def addresses_of(tx: Session, who: Someone, *, blocked: bool = False) -> list[tuple[str, str]]:
     """Channel and address, newest bound first; the blocked ones only when asked for."""
-    at_hand: dict[int, list[tuple[str, str]]] = tx.info.get("addresses", {})
-    if who.role == "athlete" and who.id in at_hand and not blocked:
-        return at_hand[who.id]
-    found = run(tx, _addresses(who.role, blocked), {"wanted": who.id})
-    return [(row.channel, row.address) for row in found]
+
+    def read() -> list[tuple[str, str]]:
+        found = run(tx, _addresses(who.role, blocked), {"wanted": who.id})
+        return [(row.channel, row.address) for row in found]
+
+    return one_at_hand(tx, chats, (who.role, who.id, blocked), read)
 
 
 def have_at_hand(tx: Session, athlete_ids: Sequence[int]) -> None:
     """Read the addresses of several athletes at once: `addresses_of` needs no query for them while none changes."""
-    at_hand: dict[int, list[tuple[str, str]]] = {athlete_id: [] for athlete_id in athlete_ids}
-    for row in run(tx, _ADDRESSES, {"ids": list(athlete_ids)}).all():
-        at_hand[row.athlete_id].append((row.channel, row.address))
-    tx.info["addresses"] = at_hand
+
+    def read(keys: list[tuple[persons.Role, int, bool]]) -> dict[tuple[persons.Role, int, bool], list[tuple[str, str]]]:
+        found: dict[tuple[persons.Role, int, bool], list[tuple[str, str]]] = {key: [] for key in keys}
+        for row in run(tx, _ADDRESSES, {"ids": [athlete_id for _, athlete_id, _ in keys]}).all():
+            found["athlete", row.athlete_id, False].append((row.channel, row.address))
+        return found
+
+    at_hand(tx, chats, [("athlete", athlete_id, False) for athlete_id in athlete_ids], read)
 
 
 _ADDRESSES = (
@@ -72,10 +78,6 @@ _ADDRESSES = (
     .where(chats.c.athlete_id.in_(sa.bindparam("ids", expanding=True)), sa.not_(chats.c.blocked))
     .order_by(chats.c.bound_at.desc(), chats.c.id.desc())
 )
-
-
-def _changed(tx: Session) -> None:
-    tx.info.pop("addresses", None)
 
 
 @cache  # building it takes longer than running it
@@ -90,20 +92,17 @@ def _addresses(role: persons.Role, blocked: bool) -> sa.Select[Any]:
 
 def bind_chat(tx: Session, channel: str, address: str, who: Someone, now: datetime) -> None:
     """From now on the address is that person's, whoever's it was before."""
-    _changed(tx)
     values = {**owner_columns(who), "blocked": False, "bound_at": now}
     statement = conflict_insert(tx, chats).values(channel=channel, address=address, **values)
     run(tx, statement.on_conflict_do_update(index_elements=["channel", "address"], set_=values))
 
 
 def unbind_chat(tx: Session, channel: str, address: str) -> None:
-    _changed(tx)
     run(tx, sa.delete(chats).where(chats.c.channel == channel, chats.c.address == address))
 
 
 def set_blocked(tx: Session, channel: str, address: str, blocked: bool) -> None:
     """The service said that the address takes no messages, or takes them again."""
-    _changed(tx)
     here = sa.update(chats).where(chats.c.channel == channel, chats.c.address == address)
     run(tx, here, {"blocked": blocked})
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Mapping, Sequence
+from functools import cache
 from typing import Any, TypeVar
 
 import sqlalchemy as sa
@@ -11,6 +12,8 @@ from sqlalchemy import event
 from sqlalchemy.orm.attributes import manager_of_class
 from sqlalchemy.pool import StaticPool
 from sqlmodel import Field, Session, SQLModel
+
+from storage.at_hand import forget_written
 
 # Before any model: without names Alembic can drop no constraint later.
 SQLModel.metadata.naming_convention = {
@@ -52,6 +55,7 @@ def table_of(model: type[SQLModel]) -> sa.Table:
 def run(tx: Session, statement: sa.Executable, values: Any = None) -> sa.CursorResult[*tuple[Any, ...]]:
     """Execute a Core statement in the transaction, past the ORM (which costs three times as much a row)."""
     write_owed(tx)
+    forget_written(tx, statement)
     return tx.connection().execute(statement, values)
 
 
@@ -70,6 +74,7 @@ def run_later(tx: Session, statement: sa.Executable, values: Mapping[str, Any]) 
     So nothing in the transaction sees that it was late. The statement must be the same object each time; nothing is
     known of its outcome.
     """
+    forget_written(tx, statement)
     owed: dict[sa.Executable, list[Mapping[str, Any]]] = tx.info.setdefault("owed", {})
     owed.setdefault(statement, []).append(values)
 
@@ -92,7 +97,7 @@ def _made(model: type[R], row: sa.Row[*tuple[Any, ...]]) -> R:
     """A row as its model. What the database gives needs no defaults and sets off no events: filled in at once, it
     takes a tenth of the time that the constructor does."""
     made: R = manager_of_class(model).new_instance()
-    values = row._asdict()
+    values = dict(zip(row._fields, row, strict=True))
     made.__dict__.update(values)
     made.__pydantic_fields_set__.update(values)
     return made
@@ -101,11 +106,17 @@ def _made(model: type[R], row: sa.Row[*tuple[Any, ...]]) -> R:
 def insert_row(tx: Session, row: Row) -> int:
     """Insert one row and give its id, which is set on `row` as well."""
     values = row.model_dump(exclude={"id"})
-    key = run(tx, sa.insert(table_of(type(row))), values).inserted_primary_key
+    key = run(tx, inserting(table_of(type(row))), values).inserted_primary_key
     assert key is not None
     row_id = int(key[0])
     row.id = row_id
     return row_id
+
+
+@cache
+def inserting(table: sa.Table) -> sa.Insert:
+    """The insert of a table, built once."""
+    return sa.insert(table)
 
 
 def insert_ignoring(tx: Session, table: sa.Table, rows: Sequence[Mapping[str, Any]]) -> list[int]:
@@ -115,9 +126,14 @@ def insert_ignoring(tx: Session, table: sa.Table, rows: Sequence[Mapping[str, An
     """
     if not rows:
         return []
-    statement = conflict_insert(tx, table).on_conflict_do_nothing().returning(table.c.id)
     # As parameters, not as values of the statement: that would be compiled anew each time.
-    return [int(row[0]) for row in run(tx, statement, list(rows))]
+    return [int(row[0]) for row in run(tx, _inserting_new(on_postgres(tx), table), list(rows))]
+
+
+@cache  # building it takes longer than running it
+def _inserting_new(postgres: bool, table: sa.Table) -> sa.Executable:
+    inserting: sa.Executable = conflict_insert_on(postgres, table).on_conflict_do_nothing().returning(table.c.id)
+    return inserting
 
 
 def conflict_insert(tx: Session, table: sa.Table) -> Any:

@@ -11,7 +11,7 @@ from sqlmodel import Session
 from planner import facts as f
 from planner.plan import Decision
 from storage import fact_queries
-from storage.database import run, run_later, table_of
+from storage.database import inserting, run, run_later, table_of
 from storage.fact_forms import BY_FACT, BY_KIND, FORMS, Fact, decisions_from_json, decisions_to_json, set_values
 from storage.fact_tables import ClipFact, OrderFact, PerformedSet, PlanSent, Report
 from storage.inbox import IMPORTED, incoming
@@ -186,7 +186,7 @@ _STAMP = sa.update(athletes).where(athletes.c.id == sa.bindparam("of"), athletes
 
 
 def _insert(tx: Session, table: sa.Table, values: dict[str, Any]) -> int:
-    key = run(tx, sa.insert(table), values).inserted_primary_key
+    key = run(tx, inserting(table), values).inserted_primary_key
     assert key is not None
     return int(key[0])
 
@@ -195,4 +195,4 @@ def _insert_sets(tx: Session, athlete_id: int, report_id: int, sets: tuple[f.Wor
     if sets:
         whose = {"athlete_id": athlete_id, "report_id": report_id}
         rows = [{**whose, "position": at, **set_values(work)} for at, work in enumerate(sets)]
-        run(tx, sa.insert(performed_sets), rows)
+        run(tx, inserting(performed_sets), rows)

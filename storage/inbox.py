@@ -128,12 +128,17 @@ def accept(tx: Session, updates: Sequence[IncomingUpdate], now: datetime) -> int
 
 def _give_turns(tx: Session, rows: Sequence[dict[str, Any]], now: datetime) -> None:
     senders = {row["sender"] for row in rows}
-    last_turn = sa.func.max(incoming.c.turn_at, type_=incoming.c.received_at.type)
-    waiting = sa.select(incoming.c.sender, last_turn).where(_open, incoming.c.sender.in_(senders))
-    last = {row[0]: row[1] for row in run(tx, waiting.group_by(incoming.c.sender))} if senders else {}
+    last = {row[0]: row[1] for row in run(tx, _LAST_TURNS, {"senders": list(senders)})} if senders else {}
     for row in rows:
         before = last.get(row["sender"])
         row["turn_at"] = last[row["sender"]] = now if before is None else max(now, before + TURN)
+
+
+_LAST_TURNS = (
+    sa.select(incoming.c.sender, sa.func.max(incoming.c.turn_at, type_=incoming.c.received_at.type))
+    .where(_open, incoming.c.sender.in_(sa.bindparam("senders", expanding=True)))
+    .group_by(incoming.c.sender)
+)
 
 
 def _without_floods_of_strangers(tx: Session, rows: list[dict[str, Any]], now: datetime) -> list[dict[str, Any]]:
@@ -188,13 +193,16 @@ def keep_aside(tx: Session, channel: str, update_key: str, why: str, now: dateti
 
 def sent_within_a_minute(tx: Session, row: Incoming) -> int:
     """How many messages the sender wrote in the minute before this one, by the service's clock."""
-    query = sa.select(sa.func.count()).where(
-        incoming.c.sender == row.sender,
-        incoming.c.sent_at > row.sent_at - MINUTE,
-        incoming.c.sent_at <= row.sent_at,
-        incoming.c.id < row.id,
-    )
-    return int(run(tx, query).scalar_one())
+    values = {"of": row.sender, "since": row.sent_at - MINUTE, "until": row.sent_at, "before": row.id}
+    return int(run(tx, _SENT_WITHIN, values).scalar_one())
+
+
+_SENT_WITHIN = sa.select(sa.func.count()).where(
+    incoming.c.sender == sa.bindparam("of"),
+    incoming.c.sent_at > sa.bindparam("since"),
+    incoming.c.sent_at <= sa.bindparam("until"),
+    incoming.c.id < sa.bindparam("before"),
+)
 
 
 def next_unhandled(tx: Session, now: datetime) -> Incoming | None:
@@ -242,7 +250,10 @@ def by_key(tx: Session, channel: str, update_key: str) -> Incoming | None:
 
 
 def mark_handled(tx: Session, incoming_id: int, now: datetime) -> None:
-    run(tx, sa.update(incoming).where(incoming.c.id == incoming_id), {"handled_at": now})
+    run(tx, _MARK_HANDLED, {"which": incoming_id, "handled_at": now})
+
+
+_MARK_HANDLED = sa.update(incoming).where(incoming.c.id == sa.bindparam("which"))
 
 
 def note_failure(tx: Session, incoming_id: int, why: str, now: datetime) -> bool:
@@ -294,13 +305,17 @@ def adopt(tx: Session, channel: str, address: str, who: Someone) -> None:
 
 def _people_at(tx: Session, batch: Sequence[IncomingUpdate]) -> dict[tuple[str, str], Who]:
     addresses = {update.address for update in batch}
-    query = sa.select(chats.c.channel, chats.c.address, chats.c.athlete_id, chats.c.coach_id)
     return {
         (row.channel, row.address): Who("coach", row.coach_id)
         if row.athlete_id is None
         else Who("athlete", row.athlete_id)
-        for row in run(tx, query.where(chats.c.address.in_(addresses)))
+        for row in run(tx, _PEOPLE_AT, {"addresses": list(addresses)})
     }
+
+
+_PEOPLE_AT = sa.select(chats.c.channel, chats.c.address, chats.c.athlete_id, chats.c.coach_id).where(
+    chats.c.address.in_(sa.bindparam("addresses", expanding=True))
+)
 
 
 def _wait_for_strangers(tx: Session, batch: Sequence[IncomingUpdate], known: Mapping[tuple[str, str], Who]) -> bool:

@@ -198,11 +198,14 @@ def claim(
     found = loose_all(Outgoing, run(tx, query, values).all())
     if found:
         until = now + lease
-        ids = [row.id for row in found]
-        run(tx, sa.update(outgoing).where(outgoing.c.id.in_(ids)), {"claimed_until": until})
+        run(tx, _CLAIM, {"ids": [row.id for row in found], "claimed_until": until})
         for row in found:
             row.claimed_until = until
     return found
+
+
+_IDS: sa.BindParameter[Any] = sa.bindparam("ids", expanding=True)
+_CLAIM = sa.update(outgoing).where(outgoing.c.id.in_(_IDS))
 
 
 def let_go(tx: Session, outgoing_ids: Sequence[int]) -> None:
@@ -225,14 +228,17 @@ def release(tx: Session, channel: str) -> int:
 def mark_sent(tx: Session, outgoing_id: int, now: datetime, service_id: str | None = None) -> None:
     """The service accepted it. A file that went along is not kept: it holds all that is stored of a person."""
     values = {"sent_at": now, "service_id": service_id, "claimed_until": None, "document": None}
-    run(tx, sa.update(outgoing).where(outgoing.c.id == outgoing_id), values)
+    run(tx, _ONE, {"which": outgoing_id, **values})
+
+
+_ONE = sa.update(outgoing).where(outgoing.c.id == sa.bindparam("which", type_=BigId))
 
 
 def mark_part(tx: Session, outgoing_id: int, parts: int, now: datetime) -> None:
     """The service took another part of a long message, the `parts`th of it; the next is owed as soon as a chat takes
     one more."""
     values = {"parts_sent": parts, "claimed_until": None, "not_before": now + CHAT_WINDOW / CHAT_BURST}
-    run(tx, sa.update(outgoing).where(outgoing.c.id == outgoing_id), values)
+    run(tx, _ONE, {"which": outgoing_id, **values})
 
 
 def defer(tx: Session, outgoing_id: int, until: datetime) -> None:
@@ -244,7 +250,7 @@ def defer(tx: Session, outgoing_id: int, until: datetime) -> None:
 def give_up(tx: Session, outgoing_id: int, why: str, now: datetime) -> None:
     """It will not be sent, and why."""
     values = {"given_up_because": why, "given_up_at": now, "claimed_until": None, "document": None}
-    run(tx, sa.update(outgoing).where(outgoing.c.id == outgoing_id), values)
+    run(tx, _ONE, {"which": outgoing_id, **values})
 
 
 def drop_stale(tx: Session, now: datetime) -> list[tuple[str, str]]:
@@ -281,15 +287,22 @@ def owed_to(tx: Session, channel: str, address: str, cause_begins: str) -> bool:
 
 def newest_id(tx: Session) -> int:
     """The number of the newest message; 0 where there is none."""
-    return int(run(tx, sa.select(sa.func.max(outgoing.c.id))).scalar() or 0)
+    return int(run(tx, _NEWEST).scalar() or 0)
+
+
+_NEWEST = sa.select(sa.func.max(outgoing.c.id))
 
 
 def posted_since(tx: Session, outgoing_id: int, cause: str, athlete_id: int | None) -> list[Outgoing]:
     """What was owed after a message: for one cause, or to or about an athlete."""
-    whose = outgoing.c.cause == cause
-    if athlete_id is not None:
-        whose = sa.or_(whose, outgoing.c.athlete_id == athlete_id)
-    return loose_all(Outgoing, run(tx, sa.select(outgoing).where(outgoing.c.id > outgoing_id, whose)).all())
+    values = {"after": outgoing_id, "of_cause": cause, "of": athlete_id}
+    return loose_all(Outgoing, run(tx, _POSTED_SINCE, values).all())
+
+
+_POSTED_SINCE = sa.select(outgoing).where(
+    outgoing.c.id > sa.bindparam("after"),
+    sa.or_(outgoing.c.cause == sa.bindparam("of_cause"), outgoing.c.athlete_id == sa.bindparam("of", type_=BigId)),
+)
 
 
 def newest_buttons(tx: Session, channel: str, address: str, until: int, limit: int = 20) -> list[list[list[str]]]:
@@ -302,7 +315,10 @@ def newest_buttons(tx: Session, channel: str, address: str, until: int, limit: i
 
 def withdraw(tx: Session, outgoing_ids: Sequence[int]) -> None:
     """Take back messages that this transaction posted."""
-    run(tx, sa.delete(outgoing).where(outgoing.c.id.in_(outgoing_ids)))
+    run(tx, _WITHDRAW, {"ids": list(outgoing_ids)})
+
+
+_WITHDRAW = sa.delete(outgoing).where(outgoing.c.id.in_(_IDS))
 
 
 def is_owed(tx: Session, cause: str) -> bool:

@@ -49,22 +49,24 @@ def room(tx: Session, channel: str, now: datetime, gap: timedelta, ahead: timede
 
 def take(tx: Session, channel: str, now: datetime, until: datetime) -> None:
     """The moments before `until` are the caller's."""
-    run(tx, sa.update(paces).where(paces.c.channel == channel), {"next_at": until, "as_of": now})
+    run(tx, _OF_CHANNEL, {"of": channel, "next_at": until, "as_of": now})
 
 
 def pause(tx: Session, channel: str, now: datetime, until: datetime) -> None:
     """Nobody sends before then."""
     _, paused_until = _locked(tx, channel, now)
-    values = {"paused_until": max(until, paused_until or until), "as_of": now}
-    run(tx, sa.update(paces).where(paces.c.channel == channel), values)
+    run(tx, _OF_CHANNEL, {"of": channel, "paused_until": max(until, paused_until or until), "as_of": now})
+
+
+_OF_CHANNEL = sa.update(paces).where(paces.c.channel == sa.bindparam("of"))
+_LOCK = sa.select(paces).where(paces.c.channel == sa.bindparam("of")).with_for_update()
 
 
 def _locked(tx: Session, channel: str, now: datetime) -> tuple[datetime, datetime | None]:
-    query = sa.select(paces).where(paces.c.channel == channel).with_for_update()
-    row = run(tx, query).first()
+    row = run(tx, _LOCK, {"of": channel}).first()
     if row is None:
         insert_ignoring(tx, paces, [{"channel": channel, "next_at": now, "paused_until": None, "as_of": now}])
-        row = run(tx, query).one()
+        row = run(tx, _LOCK, {"of": channel}).one()
     if row.as_of > now + CLOCKS_DIFFER:
         run(tx, sa.update(paces).where(paces.c.id == row.id), {"next_at": now, "paused_until": None, "as_of": now})
         return now, None

@@ -12,6 +12,7 @@ import sqlalchemy as sa
 from sqlmodel import Field, Session, UniqueConstraint
 
 from planner.facts import Cycle, Weekly
+from storage.at_hand import at_hand
 from storage.database import (
     NUMBERS_ONCE,
     BigId,
@@ -82,8 +83,6 @@ class Athlete(Row, table=True):
 coaches = table_of(Coach)
 athletes = table_of(Athlete)
 # Built once: building a statement costs more than running it.
-_COACH = sa.select(coaches).where(coaches.c.id == sa.bindparam("wanted", type_=BigId))
-_ATHLETE = sa.select(athletes).where(athletes.c.id == sa.bindparam("wanted", type_=BigId))
 _IDS: sa.BindParameter[Any] = sa.bindparam("ids", expanding=True)
 _COACHES = sa.select(coaches).where(coaches.c.id.in_(_IDS))
 _ATHLETES = sa.select(athletes).where(athletes.c.id.in_(_IDS))
@@ -134,14 +133,14 @@ def owned_by(table: sa.Table, who: Someone) -> sa.ColumnElement[bool]:
 
 
 def coach(tx: Session, coach_id: int) -> Coach:
-    found = loose(Coach, run(tx, _COACH, {"wanted": coach_id}).first())
+    found = coaches_by_id(tx, [coach_id]).get(coach_id)
     if found is None:
         raise NoSuchPerson(f"There is no coach {coach_id}.")
     return found
 
 
 def athlete(tx: Session, athlete_id: int) -> Athlete:
-    found = loose(Athlete, run(tx, _ATHLETE, {"wanted": athlete_id}).first())
+    found = athletes_by_id(tx, [athlete_id]).get(athlete_id)
     if found is None:
         raise NoSuchPerson(f"There is no athlete {athlete_id}.")
     return found
@@ -149,12 +148,20 @@ def athlete(tx: Session, athlete_id: int) -> Athlete:
 
 def athletes_by_id(tx: Session, athlete_ids: Sequence[int]) -> dict[int, Athlete]:
     """Several at once; ids that nobody has are left out."""
-    return {row.id: row for row in loose_all(Athlete, run(tx, _ATHLETES, {"ids": list(athlete_ids)}).all()) if row.id}
+
+    def read(ids: list[int]) -> dict[int, Athlete]:
+        return {row.id: row for row in loose_all(Athlete, run(tx, _ATHLETES, {"ids": ids}).all()) if row.id}
+
+    return at_hand(tx, athletes, athlete_ids, read)
 
 
 def coaches_by_id(tx: Session, coach_ids: Sequence[int]) -> dict[int, Coach]:
     """Several at once; ids that nobody has are left out."""
-    return {row.id: row for row in loose_all(Coach, run(tx, _COACHES, {"ids": list(coach_ids)}).all()) if row.id}
+
+    def read(ids: list[int]) -> dict[int, Coach]:
+        return {row.id: row for row in loose_all(Coach, run(tx, _COACHES, {"ids": ids}).all()) if row.id}
+
+    return at_hand(tx, coaches, coach_ids, read)
 
 
 def athlete_by_handle(tx: Session, coach_id: int, handle: str) -> Athlete | None:

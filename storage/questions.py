@@ -9,6 +9,7 @@ from typing import Any
 import sqlalchemy as sa
 from sqlmodel import Field, Index, Session
 
+from storage.at_hand import one_at_hand
 from storage.database import NUMBERS_ONCE, BigId, Json, Row, insert_row, loose_all, run, table_of
 from storage.persons import Role, Someone, owned_by, owner_columns
 
@@ -79,8 +80,11 @@ def open_question(tx: Session, who: Someone, kind: str | None = None) -> Questio
 
 def open_questions(tx: Session, who: Someone, kind: str | None = None) -> list[Question]:
     """Open questions to a person, newest first."""
-    values = {"wanted": who.id} | ({} if kind is None else {"of_kind": kind})
-    return loose_all(Question, run(tx, _open_to(who.role, kind is not None), values).all())
+
+    def read() -> list[Question]:
+        return loose_all(Question, run(tx, _open_to(who.role), {"wanted": who.id}).all())
+
+    return _of_kind(one_at_hand(tx, questions, (who.role, who.id), read), kind)
 
 
 def stood_open(tx: Session, who: Someone, at: datetime, kind: str | None = None) -> list[Question]:
@@ -88,8 +92,17 @@ def stood_open(tx: Session, who: Someone, at: datetime, kind: str | None = None)
 
     A message can wait: what was asked meanwhile it did not know of, and what has lapsed since it may well mean.
     """
-    values = {"wanted": who.id, "at": at, "asked_by": at + CLOCKS_APART} | ({} if kind is None else {"of_kind": kind})
-    return loose_all(Question, run(tx, _open_then(who.role, kind is not None), values).all())
+
+    def read() -> list[Question]:
+        values = {"wanted": who.id, "at": at, "asked_by": at + CLOCKS_APART}
+        return loose_all(Question, run(tx, _open_then(who.role), values).all())
+
+    return _of_kind(one_at_hand(tx, questions, (who.role, who.id, at), read), kind)
+
+
+def _of_kind(found: list[Question], kind: str | None) -> list[Question]:
+    # A person has few: the many who ask, each for a kind, share one query.
+    return [one for one in found if kind is None or one.kind == kind]
 
 
 def find(tx: Session, who: Someone, question_id: int) -> Question | None:
@@ -107,14 +120,15 @@ def lapsed_since(tx: Session, who: Someone, kind: str, since: datetime) -> list[
 
 
 @cache  # building it takes longer than running it
-def _open_to(role: Role, one_kind: bool) -> sa.Select[Any]:
-    """Parameters: `wanted`, the person's id, and `of_kind` if `one_kind`."""
+def _open_to(role: Role) -> sa.Select[Any]:
+    """Parameter: `wanted`, the person's id."""
     column = questions.c.athlete_id if role == "athlete" else questions.c.coach_id
-    return _of_one_kind(sa.select(questions).where(column == sa.bindparam("wanted", type_=BigId), _open), one_kind)
+    query = sa.select(questions).where(column == sa.bindparam("wanted", type_=BigId), _open)
+    return query.order_by(questions.c.id.desc())
 
 
 @cache
-def _open_then(role: Role, one_kind: bool) -> sa.Select[Any]:
+def _open_then(role: Role) -> sa.Select[Any]:
     """As `_open_to`, at a moment. Further parameters: `at`, and `asked_by`."""
     column, expired = questions.c.athlete_id if role == "athlete" else questions.c.coach_id, questions.c.expired_at
     query = sa.select(questions).where(
@@ -123,23 +137,26 @@ def _open_then(role: Role, one_kind: bool) -> sa.Select[Any]:
         questions.c.asked_at <= sa.bindparam("asked_by"),
         sa.or_(expired.is_(None), expired > sa.bindparam("at")),
     )
-    return _of_one_kind(query, one_kind)
-
-
-def _of_one_kind(query: sa.Select[Any], one_kind: bool) -> sa.Select[Any]:
-    if one_kind:
-        query = query.where(questions.c.kind == sa.bindparam("of_kind"))
     return query.order_by(questions.c.id.desc())
 
 
 def close(tx: Session, question_id: int, now: datetime) -> None:
     """It was answered."""
-    run(tx, sa.update(questions).where(questions.c.id == question_id, _open), {"answered_at": now})
+    run(tx, _CLOSE, {"which": question_id, "answered_at": now})
+
+
+_CLOSE = sa.update(questions).where(questions.c.id == sa.bindparam("which"), _open)
 
 
 def expire(tx: Session, who: Someone, kind: str | None, now: datetime) -> int:
     """Open questions to a person (of a kind) lapse unanswered; how many."""
-    here = sa.update(questions).where(owned_by(questions, who), _open)
-    if kind is not None:
-        here = here.where(questions.c.kind == kind)
-    return int(run(tx, here, {"expired_at": now}).rowcount)
+    values = {"wanted": who.id, "expired_at": now} | ({} if kind is None else {"of_kind": kind})
+    return int(run(tx, _expiring(who.role, kind is not None), values).rowcount)
+
+
+@cache
+def _expiring(role: Role, one_kind: bool) -> sa.Update:
+    """Parameters: `wanted`, the person's id, and `of_kind` if `one_kind`."""
+    column = questions.c.athlete_id if role == "athlete" else questions.c.coach_id
+    here = sa.update(questions).where(column == sa.bindparam("wanted", type_=BigId), _open)
+    return here.where(questions.c.kind == sa.bindparam("of_kind")) if one_kind else here

@@ -5,15 +5,29 @@ from __future__ import annotations
 import threading
 from collections import OrderedDict
 from dataclasses import dataclass, field
+from datetime import date
 
 from sqlmodel import Session
 
 from planner import facts as f
+from planner.plan import Review
+from planner.review import View
 
 # About 100 MB of sets.
 CACHE_LIMIT_SETS = 300_000
+# Of those who wrote last: a fold is for who writes again soon.
+MOST_FOLDS = 64
 
 Stamps = tuple[int, int]  # the athlete's and the coach's
+
+
+@dataclass
+class Fold:
+    """A record folded as of a day, and the review of it where one was made."""
+
+    record: f.Record
+    view: View
+    review: Review | None = None
 
 
 @dataclass
@@ -26,6 +40,7 @@ class RecordCache:
 
     limit_sets: int = CACHE_LIMIT_SETS
     _kept: OrderedDict[int, tuple[Stamps, f.Record]] = field(default_factory=OrderedDict)
+    _folds: OrderedDict[int, Fold] = field(default_factory=OrderedDict)
     _sets: int = 0
     _lock: threading.Lock = field(default_factory=threading.Lock)
 
@@ -52,9 +67,23 @@ class RecordCache:
             while self._sets > self.limit_sets and len(self._kept) > 1:
                 self._forget(next(iter(self._kept)))
 
+    def borrow(self, athlete_id: int, record: f.Record, on: date) -> Fold | None:
+        """The fold of this very record, if it is kept. It is the borrower's alone: a view fills up as it is asked."""
+        with self._lock:
+            fold = self._folds.pop(athlete_id, None)
+        return fold if fold is not None and fold.record is record and fold.view.on == on else None
+
+    def give_back(self, athlete_id: int, fold: Fold) -> None:
+        """For who borrows next. Of a record that is rolled back it finds nobody: that very record is read no more."""
+        with self._lock:
+            self._folds[athlete_id] = fold
+            while len(self._folds) > MOST_FOLDS:
+                self._folds.popitem(last=False)
+
     def clear(self) -> None:
         with self._lock:
             self._kept.clear()
+            self._folds.clear()
             self._sets = 0
 
     def _forget(self, athlete_id: int) -> None:
@@ -124,3 +153,17 @@ def keep(tx: Session, athlete_id: int, stamps: Stamps, record: f.Record) -> None
         tx.info.setdefault("own", {})[athlete_id] = (stamps, record)
     elif isinstance(cache, RecordCache):
         cache.put(athlete_id, stamps, record)
+
+
+def folded(tx: Session, athlete_id: int, record: f.Record, on: date) -> Fold:
+    """The record folded as of a day: as who asked last left it, or anew."""
+    cache = tx.info.get("records")
+    found = cache.borrow(athlete_id, record, on) if isinstance(cache, RecordCache) else None
+    return found or Fold(record, View(record, on))
+
+
+def leave(tx: Session, athlete_id: int, fold: Fold) -> None:
+    """Leave a fold that is not asked any more to who comes next."""
+    cache = tx.info.get("records")
+    if isinstance(cache, RecordCache):
+        cache.give_back(athlete_id, fold)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from types import MappingProxyType
 from typing import Any
@@ -11,11 +11,12 @@ import sqlalchemy as sa
 from sqlmodel import Session
 
 from planner import facts as f
+from storage.at_hand import forget
 from storage.database import on_postgres, run
 from storage.errors import NoSuchPerson
 from storage.fact_queries import facts_of, plans_since, sessions_of, sessions_since
-from storage.persons import athletes, coaches, schedule_from_json
-from storage.record_cache import keep, kept, older, own, seen, trail
+from storage.persons import Athlete, athletes, athletes_by_id, coaches, coaches_by_id, schedule_from_json
+from storage.record_cache import Stamps, keep, kept, older, own, seen, trail
 from storage.rules import rule_overrides
 
 
@@ -33,8 +34,8 @@ def records(tx: Session, athlete_ids: Sequence[int]) -> dict[int, f.Record]:
     About fifteen queries, five more where only what is new is read, a second round where others were writing
     meanwhile: as many for eighty athletes as for one.
     """
-    rows = {row.id: row for row in run(tx, _ATHLETES, {"ids": list(athlete_ids)})}
-    stamps = {athlete_id: (row.stamp, row.coach_stamp) for athlete_id, row in rows.items()}
+    rows = athletes_by_id(tx, athlete_ids)
+    stamps = _stamps(tx, rows)
     found = {
         athlete_id: known for athlete_id in rows if (known := kept(tx, athlete_id, stamps[athlete_id])) is not None
     }
@@ -50,7 +51,7 @@ def records(tx: Session, athlete_ids: Sequence[int]) -> dict[int, f.Record]:
     missing = {athlete_id: row for athlete_id, row in rows.items() if athlete_id not in found}
     if missing:
         loaded = _load(tx, missing)
-        changed = _changed_meanwhile(tx, missing)
+        changed = _changed_meanwhile(tx, {athlete_id: stamps[athlete_id] for athlete_id in missing})
         for athlete_id in missing.keys() - changed:
             found[athlete_id] = loaded[athlete_id]
             keep(tx, athlete_id, stamps[athlete_id], loaded[athlete_id])
@@ -60,11 +61,6 @@ def records(tx: Session, athlete_ids: Sequence[int]) -> dict[int, f.Record]:
 
 
 _IDS: sa.BindParameter[Any] = sa.bindparam("ids", expanding=True)
-_ATHLETES = (
-    sa.select(athletes, coaches.c.stamp.label("coach_stamp"))
-    .join(coaches, coaches.c.id == athletes.c.coach_id)
-    .where(athletes.c.id.in_(_IDS))
-)
 _RULES = sa.select(rule_overrides).where(rule_overrides.c.coach_id.in_(_IDS))
 _KINDS = {  # the field of a Record by kind of fact, of the light kinds
     "pain": "pain",
@@ -79,7 +75,7 @@ _KINDS = {  # the field of a Record by kind of fact, of the light kinds
 }
 
 
-def _mended(tx: Session, athlete_id: int, stamps: tuple[int, int]) -> f.Record | None:
+def _mended(tx: Session, athlete_id: int, stamps: Stamps) -> f.Record | None:
     """The record read before in this transaction, with the kinds of facts read anew that it has changed since.
 
     None: something else changed too. Orders change the athlete's rules, so with them all is read.
@@ -98,16 +94,22 @@ def _mended(tx: Session, athlete_id: int, stamps: tuple[int, int]) -> f.Record |
     return replace(before.record, **changed)  # type: ignore[arg-type]
 
 
-def standing(tx: Session) -> dict[int, tuple[tuple[int, int], f.Record]]:
+def standing(tx: Session) -> dict[int, tuple[Stamps, f.Record]]:
     """The transaction's own records that are as the database has them: what all may use once it is committed."""
     mine = own(tx)
     if not mine:
         return {}
-    rows = run(tx, _ATHLETES, {"ids": list(mine)})
-    return {row.id: mine[row.id] for row in rows if mine[row.id][0] == (row.stamp, row.coach_stamp)}
+    now = _stamps(tx, athletes_by_id(tx, list(mine)))
+    return {athlete_id: mine[athlete_id] for athlete_id in now if mine[athlete_id][0] == now[athlete_id]}
 
 
-def _load(tx: Session, rows: dict[int, sa.Row[*tuple[Any, ...]]]) -> dict[int, f.Record]:
+def _stamps(tx: Session, rows: Mapping[int, Athlete]) -> dict[int, Stamps]:
+    """By which a record is known to be of this state: the athlete's and the coach's."""
+    of_coaches = coaches_by_id(tx, sorted({row.coach_id for row in rows.values()}))
+    return {athlete_id: (row.stamp, of_coaches[row.coach_id].stamp) for athlete_id, row in rows.items()}
+
+
+def _load(tx: Session, rows: Mapping[int, Athlete]) -> dict[int, f.Record]:
     ids = list(rows)
     before = {athlete_id: known for athlete_id in ids if (known := older(tx, athlete_id)) is not None}
     first = [athlete_id for athlete_id in ids if athlete_id not in before]
@@ -115,8 +117,8 @@ def _load(tx: Session, rows: dict[int, sa.Row[*tuple[Any, ...]]]) -> dict[int, f
     sent = facts_of(tx, "sent_plan", first) | plans_since(tx, {key: known.sent for key, known in before.items()})
     facts = {name: facts_of(tx, kind, ids) for kind, name in _KINDS.items()} | {"sent": sent}
     coach_rules: dict[int, dict[str, Any]] = {}
-    for row in run(tx, _RULES, {"ids": list({row.coach_id for row in rows.values()})}):
-        coach_rules.setdefault(row.coach_id, {})[row.rule] = row.value
+    for rule in run(tx, _RULES, {"ids": list({row.coach_id for row in rows.values()})}):
+        coach_rules.setdefault(rule.coach_id, {})[rule.rule] = rule.value
     loaded = {}
     for athlete_id, row in rows.items():
         own = {name: of.get(athlete_id, ()) for name, of in facts.items()}
@@ -126,33 +128,33 @@ def _load(tx: Session, rows: dict[int, sa.Row[*tuple[Any, ...]]]) -> dict[int, f
     return loaded
 
 
-def _changed_meanwhile(tx: Session, rows: dict[int, sa.Row[*tuple[Any, ...]]]) -> set[int]:
+def _changed_meanwhile(tx: Session, stamps: Mapping[int, Stamps]) -> set[int]:
     """Whose facts another transaction changed between our queries, so that we may hold a report without its sets.
 
     On SQLite all queries of a transaction see one state.
     """
     if not on_postgres(tx):
         return set()
-    now = {row.id: (row.stamp, row.coach_stamp) for row in run(tx, _ATHLETES, {"ids": list(rows)})}
-    return {
-        athlete_id for athlete_id in now if now[athlete_id] != (rows[athlete_id].stamp, rows[athlete_id].coach_stamp)
-    }
+    forget(tx, athletes)
+    forget(tx, coaches)
+    now = _stamps(tx, athletes_by_id(tx, list(stamps)))
+    return {athlete_id for athlete_id in now if now[athlete_id] != stamps[athlete_id]}
 
 
 def _ordered_rules(orders: tuple[f.Order, ...]) -> dict[str, Any]:
     return {order.rule: order.value for order in orders if order.kind == "set_rule" and order.rule is not None}
 
 
-def _athlete(row: sa.Row[*tuple[Any, ...]], rules: dict[str, float | str | bool]) -> f.Athlete:
+def _athlete(row: Athlete, rules: dict[str, float | str | bool]) -> f.Athlete:
     return f.Athlete(
         handle=row.handle,
         started_on=row.started_on,
         bodyweight_kg=row.bodyweight_kg,
-        ladders=tuple((ladder, rung) for ladder, rung in row.ladders),
+        ladders=tuple((str(ladder), rung) for ladder, rung in row.ladders),
         schedule=schedule_from_json(row.schedule),
         equipment=frozenset(row.equipment),
         plate_step=row.plate_step,
-        plate_unit=row.plate_unit,
+        plate_unit="lb" if row.plate_unit == "lb" else "kg",
         screened=row.screened,
         rules=MappingProxyType(rules),
     )

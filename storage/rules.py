@@ -7,6 +7,7 @@ from typing import Any
 import sqlalchemy as sa
 from sqlmodel import Field, Session, UniqueConstraint
 
+from storage.at_hand import one_at_hand
 from storage.database import BigId, Json, Row, conflict_insert, run, table_of
 from storage.persons import touch_coach
 
@@ -59,5 +60,15 @@ def set_nickname(tx: Session, coach_id: int, phrase: str, movement: str | None) 
 
 def nicknames_of(tx: Session, coach_id: int) -> tuple[tuple[str, str], ...]:
     """Phrase and movement id, by phrase: as a reading's context takes them."""
-    statement = sa.select(nicknames).where(nicknames.c.coach_id == coach_id).order_by(nicknames.c.phrase)
-    return tuple((row.phrase, row.movement) for row in run(tx, statement))
+
+    def read() -> tuple[tuple[str, str], ...]:
+        return tuple((row.phrase, row.movement) for row in run(tx, _NICKNAMES, {"of": coach_id}))
+
+    return one_at_hand(tx, nicknames, coach_id, read)
+
+
+_NICKNAMES = (
+    sa.select(nicknames.c.phrase, nicknames.c.movement)
+    .where(nicknames.c.coach_id == sa.bindparam("of", type_=BigId))
+    .order_by(nicknames.c.phrase)
+)

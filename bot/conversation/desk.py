@@ -23,6 +23,7 @@ from storage.fact_forms import Fact
 from storage.facts import SaidBy
 from storage.outbox import Outgoing
 from storage.persons import Person, Someone
+from storage.record_cache import Fold, folded, leave
 from storage.records import record, records
 
 Buttons = list[tuple[str, str]]
@@ -96,8 +97,7 @@ class Desk:
     cause: int | None = None  # the inbox row that is being handled
     said_by: SaidBy = "athlete"
     _record: Record | None = field(default=None, repr=False)
-    _view: View | None = field(default=None, repr=False)
-    _review: Review | None = field(default=None, repr=False)
+    _fold: Fold | None = field(default=None, repr=False)
 
     @classmethod
     def of(
@@ -190,15 +190,26 @@ class Desk:
     @property
     def view(self) -> View:
         """The record folded as of today: a review and the plans ahead come from one fold."""
-        if self._view is None:
-            self._view = View(self.record, self.today)
-        return self._view
+        return self._folded.view
 
     @property
     def review(self) -> Review:
-        if self._review is None:
-            self._review = self.view.review()
-        return self._review
+        fold = self._folded
+        if fold.review is None:
+            fold.review = fold.view.review()
+        return fold.review
+
+    @property
+    def _folded(self) -> Fold:
+        if self._fold is None:
+            self._fold = folded(self.tx, self.id, self.record, self.today)
+        return self._fold
+
+    def leave(self) -> None:
+        """Done: who writes again today is answered from the same fold, where nothing was told since."""
+        if self._fold is not None:
+            leave(self.tx, self.id, self._fold)
+            self._fold = None
 
     def plan(self, day: date) -> DayPlan:
         return self.view.plan(day) if day >= self.today else plan_for(self.record, self.today, day)
@@ -217,10 +228,10 @@ class Desk:
         """A plan that goes out is a fact; what is known is known anew, but for settings."""
         sent = SentPlan(plan.on, plan.block, plan.week, plan.kind, plan.sets, plan.holds)
         facts.add_sent(self.tx, self.id, sent, self.now, self.cause, plan.decisions)
-        self._record = self._view = self._review = None
+        self._record = self._fold = None
 
     def forget(self) -> None:
-        self._athlete = self._record = self._view = self._review = None
+        self._athlete = self._record = self._fold = None
 
     # ---- saying and planting --------------------------------------------------------------------------------------
 

@@ -50,19 +50,19 @@ def told_on(desk: Desk, day: date, but_by: int | None = None) -> list[Session]:
     return sorted((one for one in told if one.fact not in own), key=lambda one: one.fact or 0)
 
 
-def beside(by_plan: Reading, told: list[Session], text: str, context: Context) -> Placed:
+def beside(told: list[Session], text: str, context: Context) -> Placed:
     """A message on a day that was told of: its plan is answered, and must not be answered twice.
 
     Args:
-        by_plan: The message read against the day's plan.
         told: The day's reports, not empty.
+        context: With the day's plan.
     """
     alone = read(text, replace(context, today=None))
     if MENDS & set(alone.intents):
         return Placed(alone, replace(context, today=None))
     if (alone.sets or alone.session_rpe is not None) and not alone.ask:
         one = _of_one_movement(told, alone, text, context) if len(alone.sets) < 2 else None
-        return one or _with_its_load(alone, by_plan, told, text, context)
+        return one or _with_its_load(alone, told, text, context)
     mended = (
         _of_one_movement(told, alone, text, context)
         or _load_alone(told, alone, text, context)
@@ -70,6 +70,7 @@ def beside(by_plan: Reading, told: list[Session], text: str, context: Context) -
     )
     if mended is not None:
         return mended
+    by_plan = _by_plan(alone, text, context)
     if not by_plan.sets:
         return Placed(by_plan, context)
     done = {work.movement for session in told for work in session.sets}
@@ -89,6 +90,12 @@ def beside(by_plan: Reading, told: list[Session], text: str, context: Context) -
     if fresh or by_plan.ask:
         by_plan = replace(by_plan, sets=fresh)  # "rest as planned": the rest is what was not told of
     return Placed(by_plan, context)
+
+
+def _by_plan(alone: Reading, text: str, context: Context) -> Reading:
+    """The message read against the day's plan. Reading is most of the work of a message: where no plan was sent, it
+    is what was read without one."""
+    return alone if context.today is None else read(text, context)
 
 
 def _is_change_of(told: Sequence[WorkSet], again: Reading) -> bool:
@@ -119,12 +126,13 @@ def _differs(by_plan: Reading, done: set[str], plan: tuple[PlannedSet, ...]) -> 
     return told != [_amount(one) for one in plan if one.movement in done] and bool(told) and rest == planned
 
 
-def _with_its_load(alone: Reading, by_plan: Reading, told: list[Session], text: str, context: Context) -> Placed:
+def _with_its_load(alone: Reading, told: list[Session], text: str, context: Context) -> Placed:
     """A report that is whole by itself; a load that it leaves out is the plan's, or that of the same work before."""
     names = {one.movement for one in alone.sets}
     known = {work.movement for session in told for work in session.sets}
     bare = Placed(alone, replace(context, today=None))
     if not names & known:
+        by_plan = _by_plan(alone, text, context)
         return Placed(by_plan, context) if names and _same_work(by_plan, alone) else bare
     if len(names) > 1 or all(one.load_kg for one in alone.sets):
         return bare

@@ -47,10 +47,10 @@ def read_by_plan(desk: Desk, text: str, context: Context) -> Reading:
 
 def placed(desk: Desk, text: str, context: Context, but_by: int | None = None) -> Placed:
     """As `read_by_plan`, with what it was read against. `but_by`: a message whose own reports do not count."""
-    by_day = Placed(read(text, context), context)
     told = followups.told_on(desk, day_of(desk, context.sent_at), but_by)
     if told:
-        return followups.beside(by_day.reading, told, text, context)
+        return followups.beside(told, text, context)
+    by_day = Placed(read(text, context), context)
     day = by_day.reading.performed_on
     if day is not None and day != day_of(desk, context.sent_at) and _planned(desk, day) is not None:
         other = replace(context, today=_planned(desk, day))

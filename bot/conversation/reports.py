@@ -71,13 +71,13 @@ def trained(session: Session) -> bool:
 
 def _told_before(desk: Desk, session: Session) -> Session | None:
     """The report of the same sets for the same day: a message sent twice or told again with efforts, no second one."""
-    work = _effortless(session)
     told = [one for one in desk.record.sessions if one.on == session.on and not one.is_test]
-    return next((one for one in told if work and _effortless(one) == work), None)
+    return next((one for one in told if session.sets and _same_but_for_efforts(one.sets, session.sets)), None)
 
 
-def _effortless(session: Session) -> list[WorkSet]:
-    return [replace(one, rpe=None) for one in session.sets]
+def _same_but_for_efforts(some: tuple[WorkSet, ...], others: tuple[WorkSet, ...]) -> bool:
+    pairs = zip(some, others, strict=False)
+    return len(some) == len(others) and all(replace(one, rpe=other.rpe) == other for one, other in pairs)
 
 
 def _with_efforts(before: Session, session: Session) -> tuple[WorkSet, ...]:

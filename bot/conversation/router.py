@@ -33,7 +33,9 @@ def handle(tx: Session, incoming: Incoming, person: Person | None, now: datetime
     elif person.role == "coach":
         coach.handle(mail, person, incoming)
     else:
-        athlete.handle(Desk.of(mail, person.id, incoming.id, said_at=incoming.sent_at), incoming)
+        desk = Desk.of(mail, person.id, incoming.id, said_at=incoming.sent_at)
+        athlete.handle(desk, incoming)
+        desk.leave()
 
 
 def tell_set_aside(tx: Session, incoming: Incoming, person: Person | None, now: datetime) -> None:
