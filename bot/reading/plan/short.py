@@ -73,3 +73,17 @@ def did_these(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
         if own and fact.kind == "scheme" and fact.value == "got":
             out[at] = Fact("plan", fact.start, fact.end, "done", {"names": ["done"]})
     return out
+
+
+def minus_sets(facts: Sequence[Fact]) -> list[Fact]:
+    """ "Everything minus one set": so many sets less."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        counted = facts[at + 1] if at + 1 < len(facts) else None
+        minus = "minus" in plan_names(fact) and counted is not None and counted.kind in ("count", "bare")
+        if minus and counted is not None and any(plan_names(one) & {"done", "planned"} for one in out):
+            out.append(Fact("sep", fact.start, fact.start, 1, {"mark": ","}))
+            out.append(Fact("plan", fact.start, fact.end, "less", {"names": ["less"]}))
+            continue
+        out.append(fact)
+    return out

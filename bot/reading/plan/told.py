@@ -5,9 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.reading.facts import Fact
+from bot.reading.little import little
 from bot.reading.plan.adding import of_added, one_beyond, over_plan, sets_more_or_fewer
+from bot.reading.plan.besides import beside_plan
 from bot.reading.plan.change import change
-from bot.reading.plan.choosing import exact_rows, main_rows, of_pair, per_side, pick, the_rows
+from bot.reading.plan.choosing import addressed, exact_rows, main_rows, of_pair, per_side, pick, the_rows
 from bot.reading.plan.clauses import Clause
 from bot.reading.plan.fewer import so_many_each
 from bot.reading.plan.ground import GLOBAL, PARTS, plan_names
@@ -42,7 +44,7 @@ def take(told: Told, clause: Clause) -> None:
         for at in clause.targets:
             told.keep[at] = False  # "did the main work. Accessories tomorrow"
         return
-    if unclear(told, said):
+    if beside_plan(told, said) or unclear(told, said):
         return
     if so_many_each(told, said) or (said.values and not said.named and told.unclear_in == clause.sentence):
         return
@@ -61,8 +63,8 @@ def take(told: Told, clause: Clause) -> None:
             # "same but heavier": by how much is not said
             told.ask("load_kg", clause)
             return
-        if {"less", "all_lifts", "done"} <= said.names:
-            lighter(told, clause)  # "did everything a bit lighter"
+        if _other_loads(told, said):
+            lighter(told, clause)  # "did everything a bit lighter", "done but went lighter"
             return
         only_named(told, said)
         return
@@ -116,12 +118,25 @@ def take(told: Told, clause: Clause) -> None:
     alter(told, clause, targets)
 
 
+def _other_loads(told: Told, said: Said) -> bool:
+    """Whether a clause says that loads were others, and not only how they felt."""
+    tokens, end = told.message.tokens, said.clause.facts[-1].end
+    if end < len(tokens) and tokens[end].text == "?":
+        return False  # "why so light?"
+    words = {tokens[n].text for fact in said.clause.facts for n in range(fact.start, fact.end)}
+    whole = {"less", "all_lifts", "done"} <= said.names
+    return whole or (bool(words & set(little("lighter_or_heavier"))) and not words & set(little("feels")))
+
+
 def lighter(told: Told, clause: Clause) -> None:
-    """All was done with less than planned: by how much is not said."""
+    """Done with less or more than planned: by how much is not said."""
     told.ask("load_kg", clause)
-    for row in told.rows:
+    scope = next((fact.value for fact in clause.facts if fact.kind == "scope" and fact.value != "all"), None)
+    rows = [told.rows[at] for at in clause.targets] or told.rows
+    for row in addressed(rows, scope, None) if scope is not None else rows:
         if row.load_kg:
             row.load_kg, row.load_open = None, True
+    told.everything = told.everything or not any(told.keep.values())
 
 
 def _none_by_side(told: Told, targets: list[int]) -> bool:

@@ -33,7 +33,7 @@ def joined_on(message: Message, facts: Sequence[Fact]) -> list[Fact]:
         paired = any(one.kind == "rounds" or (one.kind == "scheme" and one.value == "superset") for one in facts)
         beside = counts and fact.note.get("how") == "at" and facts[at + 1 : at + 2] and facts[at + 1].kind == "move"
         if paired and worked and beside and facts[at + 1].start == fact.end:
-            # "superset x3: 5 chin-ups +10 with 10 push-ups"
+            # of pairs the second may be led by "with": "superset x3: 5 chin-ups +10 with 10 push-ups"
             out.append(Fact("sep", fact.start, fact.start + 1, 1, {"mark": "and"}))
             out.append(Fact("bare", fact.start + 1, fact.end, float(fact.value), {"kg": float(fact.value)}))
             continue

@@ -1,0 +1,96 @@
+"""Work beside the plan: "all as planned, then 2x1 at 40", "all done plus two singles at 40"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.facts import Fact
+from bot.reading.fold.block import fold_block
+from bot.reading.little import little
+from bot.reading.message import Message
+from bot.reading.plan.choosing import main_rows
+from bot.reading.plan.ground import plan_names
+from bot.reading.plan.state import Said, Told
+
+DONE = frozenset({"done", "planned", "all_lifts"})
+OTHER = frozenset({"move", "scope", "side", "count", "instead", "delta", "fail"})
+MOST_EXTRA = 12
+
+
+def told_besides(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """The facts, with a mark before work that comes on top of a plan that was done."""
+    facts = _so_many_words(message, facts)
+    if not any(plan_names(fact) & DONE for fact in facts):
+        return facts
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        leads = fact.kind == "sep" and fact.value == 2 and _whole_plan(out)
+        plus = message.tokens[fact.start].text in little("plus") if fact.start < len(message.tokens) else False
+        leads = leads or (plus and _whole_plan(out) and fact.kind in ("plan", "sep"))
+        clause = _clause(facts, at + 1)
+        if leads and _own_work(clause):
+            out += [Fact("sep", fact.start, fact.start, 1, {"mark": ","}), _mark(fact)]
+            continue
+        out.append(fact)
+    return out
+
+
+def beside_plan(told: Told, said: Said) -> bool:
+    """Sets on top of the plan's, of its main lift; whether that is what is said."""
+    if "besides" not in said.names:
+        return False
+    targets = said.clause.targets or main_rows(told.rows)
+    movement = told.rows[targets[0]].movement if targets else None
+    folded = fold_block(told.message, movement, said.clause.facts, None)
+    told.asks += folded.asks
+    told.extra += [replace(row, movement=movement) for row in folded.rows]
+    told.everything = told.everything or not any(told.keep.values())
+    return True
+
+
+def _mark(fact: Fact) -> Fact:
+    return Fact("plan", fact.end, fact.end, "besides", {"names": ["besides"]})
+
+
+def _so_many_words(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "Plus two singles", "two extra singles": so many sets, and no load."""
+    out: list[Fact] = []
+    for at in range(len(facts)):
+        fact = facts[at]
+        rows = facts[at + 1] if at + 1 < len(facts) else None
+        worded = rows is not None and rows.kind == "rows" and len(rows.value) == 1 and rows.note.get("each_of")
+        amount = _amount(message, fact)
+        if worded and rows is not None and amount and rows.start == fact.end:
+            out.append(_mark(replace(fact, end=fact.start)))
+            many = rows.value * amount
+            facts = [*facts[: at + 1], replace(rows, value=many, note={"plain": True}), *facts[at + 2 :]]
+            continue
+        out.append(fact)
+    return out
+
+
+def _amount(message: Message, fact: Fact) -> int | None:
+    """The number of "plus two", "two extra"."""
+    plus = fact.kind == "load" and message.tokens[fact.start].text in little("plus") and not fact.note.get("unit")
+    extra = fact.kind == "delta" and fact.value[1:] == ("load", 1)
+    value = fact.value if plus else fact.value[0] if extra else None
+    return int(value) if value and value == int(value) <= MOST_EXTRA else None
+
+
+def _whole_plan(before: Sequence[Fact]) -> bool:
+    """Whether the plan was told as done, and nothing of its sets."""
+    told = any(fact.kind in ("rows", "bare", "load", "at", "loads", "count", "scope") for fact in before)
+    return not told and any(plan_names(fact) & DONE for fact in before)
+
+
+def _clause(facts: Sequence[Fact], start: int) -> Sequence[Fact]:
+    end = next((n for n in range(start, len(facts)) if facts[n].kind == "sep"), len(facts))
+    return facts[start:end]
+
+
+def _own_work(clause: Sequence[Fact]) -> bool:
+    """Whole sets with their load, and nothing else that says which."""
+    if any(fact.kind in OTHER or plan_names(fact) - {"the"} for fact in clause):
+        return False
+    return any(fact.kind == "rows" for fact in clause) and any(fact.kind == "load" for fact in clause)
