@@ -72,12 +72,12 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
                 return fold_block(message, base[0].movement, left, None, None, base).rows
             return base
     where = addressed(base, scoped[-1].value, side) if scoped else base
-    if len(where) == 1 and len(sides) < 2 and _load_and_reps(single) and not others:
+    if where and (scoped or len(where) == 1) and len(sides) < 2 and _load_and_reps(single) and not others:
         for fact in single:
             apply(message, fact, where, clause, asks, verb=False, sure=True)
         for fact in facts:
-            where[0].rpe = fact.value if fact.kind == "effort" else where[0].rpe
-        return base  # "top set went up to 40 for 2"
+            where[-1].rpe = fact.value if fact.kind == "effort" else where[-1].rpe
+        return base  # "top set went up to 40 for 2", "first two 4 at 17.5"
     move = next((f for f in clause.facts if f.kind == "move"), None)
     movement = base[0].movement if base else None
     if stated and (not scoped or len(stated[0].value) > 1):

@@ -87,3 +87,23 @@ def minus_sets(facts: Sequence[Fact]) -> list[Fact]:
             continue
         out.append(fact)
     return out
+
+
+def first_then_rest(facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "2 sets of 4 at 17.5, then the rest as planned": the first two."""
+    rest = next((at for at, fact in enumerate(facts) if "rest" in plan_names(fact)), None)
+    told = [at for at in range(rest or 0) if facts[at].kind in ("rows", "count")]
+    if rest is None or len(told) != 1 or any(fact.kind in ("scope", "move", "side", "bare") for fact in facts[:rest]):
+        return list(facts)
+    fact = facts[told[0]]
+    many = len(fact.value) if fact.kind == "rows" else int(fact.value)
+    main = [row for row in rows if row.part == "main"] or list(rows)
+    loaded = facts[told[0] + 1].kind in ("load", "at")
+    alike = loaded if fact.kind == "count" else len({entry.reps for entry in fact.value}) == 1
+    if not alike or not 0 < many < len(main) or any(row.side for row in main):
+        return list(facts)
+    out = [*facts[: told[0]], Fact("scope", fact.start, fact.start, ("first", many), {"text": "first"})]
+    if fact.kind == "rows" and fact.value[0].reps:
+        reps = float(fact.value[0].reps)
+        out.append(Fact("bare", fact.start, fact.end, reps, {"kg": reps}))
+    return [*out, *facts[told[0] + 1 :]]

@@ -19,7 +19,7 @@ from bot.reading.plan.ground import PARTS, ground, members, plan_names
 from bot.reading.plan.in_place import in_place_of, parted_instead
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.reasons import without_reasons
-from bot.reading.plan.short import all_but_for, did_these, less_on_a_side, minus_sets, one_short
+from bot.reading.plan.short import all_but_for, did_these, first_then_rest, less_on_a_side, minus_sets, one_short
 from bot.reading.plan.singles import singles_named
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.value import MORE_REPS, SAME_KG, near_load, near_reps
@@ -36,7 +36,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     quoted = _quoted(message)
     told = [fact for fact in facts if not any(start <= fact.start < end for start, end in quoted)]
     told = [_of_reps(message, fact, rows) for fact in told]
-    told = minus_sets(told_besides(message, told))
+    told = first_then_rest(minus_sets(told_besides(message, told)), rows)
     told = did_these(all_but_for(one_short(less_on_a_side(message, parted_instead(told)))), rows)
     told = [fact for at, fact in enumerate(told) if not (_article(told, at) or _at_first(told, at))]
     told = [_joining(told, at) for at in range(len(told))]
