@@ -42,6 +42,16 @@ class Mend:
         """The numbers of the message; "5x3" is one."""
         return self._values
 
+    def words_between(self, start: int, end: int) -> int:
+        """How many words stand in [start, end), those of movements and of cues left out."""
+        named = {at for one in self._mentions for low, high in one.spans for at in range(low, high)}
+        cues = {at for hit in self.hits.get("cue", ()) for at in range(hit.start, hit.end)}
+        return sum(at not in named and at not in cues for at in range(start, end))
+
+    @cached_property
+    def _mentions(self) -> list[Mention]:
+        return find_movements(self.message)
+
     @cached_property
     def _values(self) -> list[Value]:
         out: list[Value] = []
@@ -82,7 +92,8 @@ def mentions_in(message: Message, taken: set[int]) -> list[Mention]:
 
 
 def opposed(mend: Mend, one_end: int, two_start: int) -> bool:
+    """Whether "not" stands between two values: "22.5, not 20", "23 kg on the chin-ups, not 32"."""
     return any(
-        hit.start - one_end <= NEAR and only_little(mend.tokens, hit.end, two_start)
+        mend.words_between(one_end, hit.start) <= NEAR and only_little(mend.tokens, hit.end, two_start)
         for hit in mend.between("not", one_end, two_start)
     )

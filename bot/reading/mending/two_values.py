@@ -22,7 +22,7 @@ def pair_of(mend: Mend) -> tuple[Value, Value, int, int] | None:
             continue
         for hit in mend.between("not", one.end, two.start):
             # "22.5, not 20"; "5 reps not 6"
-            between = hit.start - one.end - _of_sets(mend, one.end, hit.start)
+            between = mend.words_between(one.end, hit.start) - _of_sets(mend, one.end, hit.start)
             if between <= NEAR and only_little(tokens, hit.end, two.start):
                 first = next((v for v in values if v.text), None) if two.text else None
                 now = first if first is not None and first.start < two.start else one
