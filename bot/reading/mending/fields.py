@@ -5,12 +5,13 @@ from __future__ import annotations
 from typing import cast
 
 from bot.reading.little import little
-from bot.reading.mending.mend import Mend, Value
+from bot.reading.mending.mend import MOST_SCORE, Mend, Value
 from bot.reading.movements import Mention
 from bot.reading.phrases import longest, sentence_bounds
 from planner.facts import Side
 from planner.units import KG_PER_LB
 
+LEAST_RATED = 6
 SMALL = 12  # whole numbers up to here may be reps
 # Of the bodyweight: a value so near it is what somebody weighs, sooner than what hangs from the belt.
 NEAR_BODY = 0.15
@@ -52,6 +53,8 @@ def field_of(mend: Mend, now: Value, was: Value, start: int, end: int, mentions:
         return "rpe", False
     if "+" in marks:
         return "load_kg", False
+    if not close and not mentions and all(_rated(mend, value) for value in (now, was)):
+        return "rpe", False  # "the last set was a 9, not an 8"
     if "sleep_h" in said:
         return "sleep_h", False
     if ("bodyweight_kg" in said and not mentions) or ("load_kg" in said and body and not mentions):
@@ -97,3 +100,9 @@ def side_of(mend: Mend, start: int, end: int) -> Side | None:
         if h.table == "side" and h.name != "both" and not start <= h.start < end
     }
     return cast(Side, sides.pop()) if len(sides) == 1 else None
+
+
+def _rated(mend: Mend, value: Value) -> bool:
+    """Whether a number is told as an effort is: "a 9"."""
+    led = mend.tokens[value.start - 1].text if value.start else ""
+    return led in little("a") and LEAST_RATED <= value.value <= MOST_SCORE

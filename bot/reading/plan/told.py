@@ -120,6 +120,8 @@ def take(told: Told, clause: Clause) -> None:
 
 def _other_loads(told: Told, said: Said) -> bool:
     """Whether a clause says that loads were others, and not only how they felt."""
+    if not said.clause.facts:
+        return False
     tokens, end = told.message.tokens, said.clause.facts[-1].end
     if end < len(tokens) and tokens[end].text == "?":
         return False  # "why so light?"
