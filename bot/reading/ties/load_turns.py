@@ -19,7 +19,7 @@ ASIDE = frozenset({"word", "sep", "scheme", "plan"})
 
 def load_turns(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with the loads that are meant."""
-    return _by_reps(_by_word(_in_turn(_more_or_less(message, facts))))
+    return _reps_at_loads(_by_reps(_by_word(_in_turn(_more_or_less(message, facts)))))
 
 
 def _more_or_less(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -161,3 +161,48 @@ def _reps_of(fact: Fact) -> int | None:
         return int(fact.value)
     one = fact.kind == "rows" and len(fact.value) == 1 and fact.value[0].load_kg is None
     return fact.value[0].reps if one else None
+
+
+def _reps_at_loads(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Triples at 20, 25 and 30", "5 reps with 10, then 15, then 20": a set with each."""
+    for at, fact in enumerate(facts):
+        one = fact.kind == "rows" and len(fact.value) == 1 and fact.note.keys() & {"word", "reps"}
+        reps = fact.value[0].reps if one and "own_load" not in fact.note else None
+        if not reps:
+            continue
+        start = at + 1
+        while start < len(facts) and (facts[start].kind == "move" or _for_each(facts[start])):
+            start += 1
+        kgs, end = _ascending(facts, start)
+        if len(kgs) < LEAST_IN_TURN or min(kgs) <= reps:
+            continue
+        loads = Fact("loads", facts[start].start, facts[end - 1].end, kgs)
+        kept = [one for one in facts[at + 1 : start] if one.kind == "move"]
+        return [*facts[:at], *kept, loads, replace(fact, note={"reps": True}), *facts[end:]]
+    return facts
+
+
+def _ascending(facts: Sequence[Fact], start: int) -> tuple[list[float], int]:
+    """Loads that rise, one after the other, and where they end; the first is led by a word for loads."""
+    kgs: list[float] = []
+    at = end = start
+    while at < len(facts):
+        fact = facts[at]
+        if fact.kind == "sep" and fact.value < 3 and kgs:
+            at += 1
+            continue
+        led = fact.kind == "load" and fact.value and fact.note.get("how") == "at"
+        if not kgs:
+            told = [float(fact.value)] if led else [float(fact.value[1])] if fact.kind == "at" and fact.value[1] else []
+        elif fact.kind == "bare" or led:
+            told = [float(fact.note.get("kg", fact.value))]
+        else:
+            listed = fact.value if fact.kind == "loads" else fact.note.get("values", ()) if fact.kind == "rows" else ()
+            told = [float(value) for value in listed]
+        if not told or [*kgs, *told] != sorted([*kgs, *told]) or len({*kgs, *told}) < len(kgs) + len(told):
+            break
+        if at + 1 < len(facts) and facts[at + 1].kind == "fail":
+            break  # "one with 42.5, at 45 failed"
+        kgs += told
+        at = end = at + 1
+    return kgs, end
