@@ -76,6 +76,8 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             break
         if nxt.has("reps") and not numbers and s.at(after + 1).text != ",":
             break
+        if unit in ("sec", "min") and marks[-1:] == [","] and set(marks[:-1]) - {","} and numbers[-1][1] is None:
+            break  # "5 4 4, 10 sec hang"
         if numbers and unit in ("sec", "min") and nxt.has("noise", "rest"):
             break  # "10, 15s breather, 4"
         numbers.append((item.value, unit, item))
