@@ -1,0 +1,87 @@
+"""What people type after training, in their own words, each with what it says in short.
+
+The lines of `tests/data/plain_speech.txt` are invented; what they mean was judged by hand, by the contract of readings.
+A line is `language | plan | text | reading`. A set is `movement side reps or seconds @load`; `?` is what is asked.
+"""
+
+import re
+from datetime import datetime
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+import pytest
+
+from bot.reading import read
+from bot.reading.reading import Context, Reading, SetRead
+from planner.facts import PlannedSet
+
+LINES = (Path(__file__).parents[2] / "data" / "plain_speech.txt").read_text(encoding="utf-8").splitlines()
+ZONE = ZoneInfo("Europe/Berlin")
+SENT = datetime(2027, 6, 16, 18, 30, tzinfo=ZONE)
+PLANNED = re.compile(
+    r"(?P<movement>\w+):(?P<sets>\d+)x(?P<each>\d+)(?P<unit>s|lr)?(:(?P<load>[\d.]+))?(@(?P<rpe>\d+))?"
+)
+
+
+def plan_of(text: str) -> tuple[PlannedSet, ...] | None:
+    """`pull_up:4x5:20@8;dip:3x8:10`; `s` after the reps makes them seconds, `lr` a pair of sides."""
+    if not text:
+        return None
+    planned: list[PlannedSet] = []
+    for part in text.split(";"):
+        told = PLANNED.fullmatch(part)
+        assert told is not None, part
+        for _ in range(int(told["sets"])):
+            for side in ("left", "right") if told["unit"] == "lr" else (None,):
+                held = told["unit"] == "s"
+                planned.append(
+                    PlannedSet(
+                        movement=told["movement"],
+                        part="main",
+                        side=side,
+                        reps=None if held else int(told["each"]),
+                        hold_s=float(told["each"]) if held else None,
+                        load_kg=float(told["load"] or 0),
+                        assist_kg=0.0,
+                        rpe=float(told["rpe"]) if told["rpe"] else None,
+                        rom="full",
+                        eccentric=False,
+                        pauses=(),
+                        rung=None,
+                    )
+                )
+    return tuple(planned)
+
+
+def short(one: SetRead) -> str:
+    side = f" {one.side}" if one.side else ""
+    work = f"{one.hold_s:g}s" if one.hold_s is not None else "?" if one.reps is None else str(one.reps)
+    load = "@?" if one.load_kg is None else f"@{one.load_kg:g}" if one.load_kg else ""
+    help_ = f"-{one.assist_kg:g}" if one.assist_kg else ""
+    effort = f" rpe {one.rpe:g}" if one.rpe is not None else ""
+    marks = "".join(f" {name}" for name in ("eccentric", "failed", "linked") if getattr(one, name))
+    return f"{one.movement or '?'}{side} {work}{load}{help_}{effort}{marks}"
+
+
+def in_short(reading: Reading) -> str:
+    parts: list[str] = [name for name in reading.intents if name != "report"]
+    if reading.performed_on not in (None, SENT.date()):
+        parts.append(f"on {reading.performed_on:%d %b}")
+    sets = [short(one) for one in reading.sets]
+    while sets:
+        same = next((n for n, one in enumerate(sets) if one != sets[0]), len(sets))
+        parts.append(f"{same} x {sets[0]}" if same > 1 else sets[0])
+        sets = sets[same:]
+    parts += [f"{one.side or ''} {one.site} {one.score} {one.when or ''}".strip() for one in reading.pain]
+    parts += list(reading.red_flags)
+    if reading.correction is not None:
+        parts.append(f"{reading.correction.field} {reading.correction.was} to {reading.correction.now}")
+    parts += [f"asks {one.about}: {one.span}" for one in reading.ask]
+    return "; ".join(parts)
+
+
+@pytest.mark.parametrize("line", LINES, ids=range(1, len(LINES) + 1))
+def test_what_is_said_in_plain_words_is_read(line):
+    language, plan, text, meant = (part.strip() for part in line.split("|"))
+    context = Context(SENT, ZONE, "kg", language, 72.0, plan_of(plan))
+    assert in_short(read(text, context)) == meant, text
