@@ -198,7 +198,7 @@ class WorkFacts(MarkFacts):
             and self.prev.note.get("mark") == ":"
             and min(note["values"]) >= 10 > max(row.reps or 0 for row in self.rows)
         ):
-            self.on_loads(Fact("loads", fact.start, fact.end, [float(v) for v in note["values"]]))
+            self.on_loads(Fact("loads", fact.start, fact.end, [self.to_kg(float(v)) for v in note["values"]]))
             return True
         if (
             note.get("list")

@@ -12,6 +12,7 @@ from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import plan_names
 from bot.reading.plan.state import Said, Told
+from bot.reading.ties.values import whole_number
 
 DONE = frozenset({"done", "planned", "all_lifts"})
 OTHER = frozenset({"move", "scope", "side", "count", "instead", "delta", "fail"})
@@ -74,8 +75,8 @@ def _amount(message: Message, fact: Fact) -> int | None:
     """The number of "plus two", "two extra"."""
     plus = fact.kind == "load" and message.tokens[fact.start].text in little("plus") and not fact.note.get("unit")
     extra = fact.kind == "delta" and fact.value[1:] == ("load", 1)
-    value = fact.value if plus else fact.value[0] if extra else None
-    return int(value) if value and value == int(value) <= MOST_EXTRA else None
+    many = whole_number(message, fact) if plus or extra else None
+    return many if many and many <= MOST_EXTRA else None
 
 
 def _whole_plan(before: Sequence[Fact]) -> bool:

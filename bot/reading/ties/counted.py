@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.ties.values import reps_of
 
 LEAST, MOST = 2, 12  # sets
 REACH = 6  # facts from a count to its reps
@@ -32,7 +33,7 @@ def counted_with_load(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if len(told) < 3 or told[0] != at or facts[at].kind != "count":
             continue
         count, load, work = (facts[n] for n in told)
-        reps = _reps_of(work) if load.kind == "load" and load.value and load.note.get("how") == "at" else None
+        reps = reps_of(work) if load.kind == "load" and load.value and load.note.get("how") == "at" else None
         if reps is None or not any(_of(fact) for fact in facts[told[1] + 1 : told[2]]):
             continue
         rows = Fact("rows", count.start, count.end, [Entry(reps)] * int(count.value), {"plain": True})
@@ -56,12 +57,6 @@ def counted_by_name(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 def _of(fact: Fact) -> bool:
     each = fact.kind == "side" and bool(fact.note.get("plain"))
     return each or (fact.kind == "word" and str(fact.value) in little("so_many_each"))
-
-
-def _reps_of(fact: Fact) -> int | None:
-    if fact.kind == "bare" and fact.value == int(fact.value):
-        return int(fact.value)
-    return fact.value[0].reps if fact.kind == "rows" and len(fact.value) == 1 else None
 
 
 def _closes(fact: Fact) -> bool:

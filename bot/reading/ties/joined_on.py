@@ -9,6 +9,7 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
+from bot.reading.ties.values import whole_number
 
 WORK = frozenset({"rows", "bare", "count", "rounds"})
 MOST_SETS = 12
@@ -25,20 +26,25 @@ def joined_on(message: Message, facts: Sequence[Fact]) -> list[Fact]:
         if spelled and worked and named and "by" in plan_names(fact):
             out.append(Fact("sep", fact.start, fact.end, 1, {"mark": "and"}))
             continue
-        counts = fact.kind == "load" and not fact.note.get("unit") and fact.value == int(fact.value or 0) <= MOST_SETS
+        many = whole_number(message, fact) if fact.kind == "load" and not fact.note.get("unit") else None
+        counts = many is not None and many <= MOST_SETS
         if spelled and worked and counts and facts[at + 1 : at + 2] and facts[at + 1].kind == "move":
-            out.append(Fact("sep", fact.start, fact.start + 1, 1, {"mark": "and"}))
-            out.append(Fact("bare", fact.start + 1, fact.end, float(fact.value), {"kg": float(fact.value)}))
+            out += _and_so_many(fact, many or 0)
             continue
         paired = any(one.kind == "rounds" or (one.kind == "scheme" and one.value == "superset") for one in facts)
         beside = counts and fact.note.get("how") == "at" and facts[at + 1 : at + 2] and facts[at + 1].kind == "move"
         if paired and worked and beside and facts[at + 1].start == fact.end:
             # of pairs the second may be led by "with": "superset x3: 5 chin-ups +10 with 10 push-ups"
-            out.append(Fact("sep", fact.start, fact.start + 1, 1, {"mark": "and"}))
-            out.append(Fact("bare", fact.start + 1, fact.end, float(fact.value), {"kg": float(fact.value)}))
+            out += _and_so_many(fact, many or 0)
             continue
         out.append(fact)
     return out
+
+
+def _and_so_many(fact: Fact, many: int) -> list[Fact]:
+    """The "and", and the number behind it."""
+    number = Fact("bare", fact.start + 1, fact.end, float(many), {"kg": float(many)})
+    return [Fact("sep", fact.start, fact.start + 1, 1, {"mark": "and"}), number]
 
 
 def instead_of(message: Message, facts: Sequence[Fact]) -> list[Fact]:

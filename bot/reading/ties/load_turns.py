@@ -6,8 +6,10 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.reading.facts import Entry, Fact
+from bot.reading.fold.block import to_kg
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.ties.values import in_kg, listed, reps_of
 
 MOST_CHANGE_KG = 15.0
 LEAST_LOAD = 15.0  # of a row of loads that follows "doubles:"
@@ -19,7 +21,7 @@ ASIDE = frozenset({"word", "sep", "scheme", "plan"})
 
 def load_turns(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with the loads that are meant."""
-    return _reps_at_loads(_by_reps(_by_word(_in_turn(_more_or_less(message, facts)))))
+    return _reps_at_loads(message, _by_reps(message, _by_word(message, _in_turn(_more_or_less(message, facts)))))
 
 
 def _more_or_less(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -114,38 +116,38 @@ def _in_turn(facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
-def _by_word(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _by_word(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Doubles: 30, 32.5, 35": a double with each."""
     for at in range(len(facts) - 2):
         word, colon, told = facts[at : at + 3]
         one = word.kind == "rows" and bool(word.note.get("word")) and len(word.value) == 1
-        values = told.value if told.kind == "loads" else told.note.get("values", ()) if told.kind == "rows" else ()
+        values = listed(message, told)
         if one and colon.note.get("mark") == ":" and told.kind == "bare" and told.value > MOST_OF_A_WORD:
             load = Fact("load", told.start, told.end, float(told.note.get("kg", told.value)), {"how": "plus"})
             return [*facts[:at], load, replace(word, note={"reps": True}), *facts[at + 3 :]]  # "5RM: 27.5"
         if one and colon.note.get("mark") == ":" and len(values) > 1 and min(values) >= LEAST_LOAD:
-            loads = replace(told, kind="loads", value=[float(value) for value in values], note={})
+            loads = replace(told, kind="loads", value=in_kg(message, values), note={})
             return [*facts[:at], loads, replace(word, note={"reps": True}), *facts[at + 3 :]]
     return facts
 
 
-def _by_reps(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _by_reps(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "20, 30, 35 all for 2", "20/25/30 for triples": so many reps with each."""
     for at, told in enumerate(facts):
-        values = told.value if told.kind == "loads" else told.note.get("values", ()) if told.kind == "rows" else ()
+        values = listed(message, told)
         if len(values) < LEAST_IN_TURN or min(values) < LEAST_LOAD or list(values) != sorted(values):
             continue
         after = [one for one in facts[at + 1 : at + 2 + REACH] if not _for_each(one)]
         led = facts[at + 1 : at + 3]
         spoken = any(one.kind == "word" and str(one.value) in little("load_for") for one in led)
-        reps = _reps_of(after[0]) if after and spoken else None
+        reps = reps_of(after[0]) if after and spoken else None
         if reps is None or reps >= min(values):
             continue
         end = next(n for n, one in enumerate(facts) if one is after[0]) + 1
         end += end < len(facts) and _for_each(facts[end])
         # "a heavy double: 20, 30, 35 for 2" only names what follows
         before = [one for one in facts[:at] if not (one.kind == "rows" and one.note.get("top") and len(one.value) == 1)]
-        loads = replace(told, kind="loads", value=[float(value) for value in values], note={})
+        loads = replace(told, kind="loads", value=in_kg(message, values), note={})
         return [*before, loads, Fact("rows", after[0].start, after[0].end, [Entry(reps)], {"reps": True}), *facts[end:]]
     return facts
 
@@ -156,53 +158,46 @@ def _for_each(fact: Fact) -> bool:
     return each or (fact.kind == "word" and str(fact.value) in little("load_for"))
 
 
-def _reps_of(fact: Fact) -> int | None:
-    if fact.kind == "bare" and fact.value == int(fact.value):
-        return int(fact.value)
-    one = fact.kind == "rows" and len(fact.value) == 1 and fact.value[0].load_kg is None
-    return fact.value[0].reps if one else None
-
-
-def _reps_at_loads(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _reps_at_loads(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Triples at 20, 25 and 30", "5 reps with 10, then 15, then 20": a set with each."""
     for at, fact in enumerate(facts):
         one = fact.kind == "rows" and len(fact.value) == 1 and fact.note.keys() & {"word", "reps"}
-        reps = fact.value[0].reps if one and "own_load" not in fact.note else None
+        reps = reps_of(fact) if one else None
         if not reps:
             continue
         start = at + 1
         while start < len(facts) and (facts[start].kind == "move" or _for_each(facts[start])):
             start += 1
-        kgs, end = _ascending(facts, start)
-        if len(kgs) < LEAST_IN_TURN or min(kgs) <= reps:
+        said, end = _ascending(message, facts, start)
+        if len(said) < LEAST_IN_TURN or min(said) <= reps:
             continue
-        loads = Fact("loads", facts[start].start, facts[end - 1].end, kgs)
+        loads = Fact("loads", facts[start].start, facts[end - 1].end, in_kg(message, said))
         kept = [one for one in facts[at + 1 : start] if one.kind == "move"]
         return [*facts[:at], *kept, loads, replace(fact, note={"reps": True}), *facts[end:]]
     return facts
 
 
-def _ascending(facts: Sequence[Fact], start: int) -> tuple[list[float], int]:
-    """Loads that rise, one after the other, and where they end; the first is led by a word for loads."""
-    kgs: list[float] = []
+def _ascending(message: Message, facts: Sequence[Fact], start: int) -> tuple[list[float], int]:
+    """Loads that rise, as they were said, and where they end; the first is led by a word for loads."""
+    said: list[float] = []
+    a_unit = to_kg(1.0, message.context.unit)
     at = end = start
     while at < len(facts):
         fact = facts[at]
-        if fact.kind == "sep" and fact.value < 3 and kgs:
+        if fact.kind == "sep" and fact.value < 3 and said:
             at += 1
             continue
         led = fact.kind == "load" and fact.value and fact.note.get("how") == "at"
-        if not kgs:
-            told = [float(fact.value)] if led else [float(fact.value[1])] if fact.kind == "at" and fact.value[1] else []
+        if not said:
+            told = [fact.value / a_unit] if led else [float(fact.value[0])] if fact.kind == "at" else []
         elif fact.kind == "bare" or led:
-            told = [float(fact.note.get("kg", fact.value))]
+            told = [float(fact.value) if fact.kind == "bare" else fact.value / a_unit]
         else:
-            listed = fact.value if fact.kind == "loads" else fact.note.get("values", ()) if fact.kind == "rows" else ()
-            told = [float(value) for value in listed]
-        if not told or [*kgs, *told] != sorted([*kgs, *told]) or len({*kgs, *told}) < len(kgs) + len(told):
+            told = listed(message, fact)
+        if not told or [*said, *told] != sorted([*said, *told]) or len({*said, *told}) < len(said) + len(told):
             break
         if at + 1 < len(facts) and facts[at + 1].kind == "fail":
             break  # "one with 42.5, at 45 failed"
-        kgs += told
+        said += told
         at = end = at + 1
-    return kgs, end
+    return said, end

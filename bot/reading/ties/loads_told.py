@@ -9,6 +9,7 @@ from itertools import pairwise
 from bot.reading.facts import Fact, FactKind
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.ties.values import kgs_of
 
 LEAST_LOAD = 11  # a bare whole number below it may be reps or an effort
 LEAST_SETS = 2
@@ -22,7 +23,7 @@ def loads_told(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     most = max((entry.reps or 0 for fact in facts if fact.kind == "rows" for entry in fact.value), default=0)
     if not most:
         return facts
-    return _before_their_sets(message, _one_each(_once_more(_by_plate(facts))), most)
+    return _before_their_sets(message, _one_each(message, _once_more(_by_plate(facts))), most)
 
 
 def _by_plate(facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -46,7 +47,7 @@ def _once_more(facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def _one_each(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _one_each(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "5x3 @ 20, 22.5, 22.5, 25, 25": as many loads as sets, one each; another number of them is asked."""
     for at, rows in enumerate(facts):
         if rows.kind != "rows" or len(rows.value) < LEAST_SETS or rows.note.keys() & {"own_load", "mark"}:
@@ -54,12 +55,12 @@ def _one_each(facts: Sequence[Fact]) -> Sequence[Fact]:
         first = next((n for n in range(at + 1, len(facts)) if not _aside(facts[n])), len(facts))
         if first == len(facts) or facts[first].kind != "load" or not facts[first].value:
             continue
-        kgs, end = _row(facts, first, max(entry.reps or 0 for entry in rows.value))
+        kgs, end = _row(message, facts, first, max(entry.reps or 0 for entry in rows.value))
         if len(kgs) < LEAST_SETS + (len(kgs) != len(rows.value)):
             continue
         span = facts[first].start, facts[end - 1].end
         loads = Fact("loads", *span, kgs) if len(kgs) == len(rows.value) else Fact("ask", *span, "load_kg")
-        return [*facts[:first], loads, *_one_each(facts[end:])]
+        return [*facts[:first], loads, *_one_each(message, facts[end:])]
     return facts
 
 
@@ -67,11 +68,11 @@ def _aside(fact: Fact) -> bool:
     return fact.kind in ASIDE or (fact.kind == "sep" and fact.note.get("mark") in (",", ":"))
 
 
-def _row(facts: Sequence[Fact], first: int, reps: int) -> tuple[list[float], int]:
+def _row(message: Message, facts: Sequence[Fact], first: int, reps: int) -> tuple[list[float], int]:
     """The loads in a row from `first` on, and the place after them; numbers too low for a load end it."""
     kgs, end, at = [float(facts[first].value)], first + 1, first + 1
     while at + 1 < len(facts) and facts[at].note.get("mark") in (",", "/", "and"):
-        more = _kgs(facts[at + 1])
+        more = kgs_of(message, facts[at + 1])
         if not more or min(more) < LEAST_LOAD or min(more) <= reps + 1:
             break
         kgs += more
@@ -80,17 +81,6 @@ def _row(facts: Sequence[Fact], first: int, reps: int) -> tuple[list[float], int
     if after is not None and after.kind not in ("sep", "move", "effort", "claim", "word"):
         return kgs[:1], first + 1  # "5x3 @ 20, 22.5 for the last": each is of what follows it
     return kgs, end
-
-
-def _kgs(fact: Fact) -> list[float]:
-    """The kilograms that a number, or a list of them, is where it is of loads."""
-    if fact.kind == "loads":
-        return [float(value) for value in fact.value]
-    if fact.kind == "load" and fact.value:
-        return [float(fact.value)]
-    if fact.kind == "bare" and not fact.note.get("spelled"):
-        return [float(fact.note.get("kg", fact.value))]
-    return [float(value) for value in fact.note.get("values", ())] if fact.kind == "rows" else []
 
 
 def _before_their_sets(message: Message, facts: Sequence[Fact], most: int) -> Sequence[Fact]:

@@ -9,6 +9,7 @@ from itertools import pairwise
 from bot.reading.facts import LOADED, Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.ties.values import kgs_of
 
 TRIED = frozenset({"one_rm", "amrap", "attempt"})
 LEAST_TRIED = 15.0  # a lower number is of reps
@@ -81,20 +82,11 @@ def _tries(message: Message, facts: Sequence[Fact]) -> Iterator[_Try]:
         if stop < len(facts) and facts[stop].kind != "sep":
             continue
         clause = range(start, stop)
-        told = [_Try(at, kg) for at in clause for kg in _kgs(facts[at])]
+        told = [_Try(at, kg) for at in clause for kg in kgs_of(message, facts[at])]
         if told:
             told[-1].up = _verdict(message, [facts[at] for at in clause])
         yield from told
         start = stop + 1
-
-
-def _kgs(fact: Fact) -> list[float]:
-    if fact.kind == "bare" and not fact.note.get("spelled"):
-        return [float(fact.note.get("kg", fact.value))]
-    if fact.kind == "load" and fact.value:
-        return [float(fact.value)]
-    values = fact.value if fact.kind == "loads" else fact.note.get("values", ()) if fact.kind == "rows" else ()
-    return [float(value) for value in values]
 
 
 def _verdict(message: Message, clause: Sequence[Fact]) -> bool | None:

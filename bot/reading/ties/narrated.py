@@ -17,7 +17,7 @@ SILENT = frozenset({"word", "plan", "scheme"})
 
 @dataclass(frozen=True)
 class Group:
-    """So many sets of so many reps, told in one clause; `kg` where their load is named with its unit."""
+    """So many sets of so many reps, told in one clause; `load` where it is named with its unit."""
 
     sets: int
     reps: int
@@ -147,7 +147,7 @@ def _reps_of(message: Message, fact: Fact) -> int | None:
     """Reps told as "7", "7 reps", "8s", "died at 4"."""
     if fact.kind == "rows" and len(fact.value) == 1:
         entry = fact.value[0]
-        if entry.reps is None and entry.hold_s and message.tokens[fact.end - 1].text.endswith("s"):
+        if entry.reps is None and entry.hold_s and message.tokens[fact.end - 1].text.endswith(tuple(little("plural"))):
             return int(entry.hold_s) if fact.note.get("one") else None  # "were 8s": eights
         return int(entry.reps) if entry.reps else None
     bare = fact.kind == "bare" or (fact.kind == "load" and fact.note.get("how") == "at" and not fact.note.get("unit"))

@@ -8,6 +8,7 @@ from dataclasses import replace
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.ties.values import reps_of
 
 PACES = frozenset({"emom", "every"})
 MOST_SETS, MOST_REPS = 60, 30
@@ -23,8 +24,8 @@ def paced(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     told = [fact for fact in facts if id(fact) not in spent]
     work = [at for at, fact in enumerate(told) if fact.kind in ("rows", "bare", "count", "loads")]
     moves = [fact for fact in told if fact.kind == "move"]
-    values = [_reps_of(told[at]) for at in work]
-    if None in values or any(map(_of_some, told)):
+    values = [reps_of(told[at]) for at in work]
+    if not all(reps and reps <= MOST_REPS for reps in values) or any(map(_of_some, told)):
         return facts
     if len(values) == 1 and len(moves) <= 1:
         return _repeated(told, {work[0]: turns})
@@ -65,18 +66,11 @@ def _turns(facts: Sequence[Fact]) -> int | None:
     return int(turns) if turns == int(turns) and 1 < turns <= MOST_SETS else None
 
 
-def _reps_of(fact: Fact) -> int | None:
-    if fact.kind == "bare":
-        return int(fact.value) if 0 < fact.value <= MOST_REPS and fact.value == int(fact.value) else None
-    one = fact.kind == "rows" and len(fact.value) == 1 and fact.value[0].load_kg is None
-    return fact.value[0].reps if one and "own_load" not in fact.note else None
-
-
 def _repeated(facts: Sequence[Fact], turns: dict[int, int]) -> list[Fact]:
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         if at in turns:
-            entries = [Entry(_reps_of(fact))] * turns[at]
+            entries = [Entry(reps_of(fact))] * turns[at]
             fact = Fact("rows", fact.start, fact.end, entries, {"plain": True})
         out.append(fact)
     return out

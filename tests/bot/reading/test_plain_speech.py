@@ -14,6 +14,7 @@ import pytest
 from bot.reading import read
 from bot.reading.reading import Context, Reading, SetRead
 from planner.facts import PlannedSet
+from planner.units import KG_PER_LB
 
 LINES = (Path(__file__).parents[2] / "data" / "plain_speech.txt").read_text(encoding="utf-8").splitlines()
 ZONE = ZoneInfo("Europe/Berlin")
@@ -85,3 +86,21 @@ def test_what_is_said_in_plain_words_is_read(line):
     language, plan, text, meant = (part.strip() for part in line.split("|"))
     context = Context(SENT, ZONE, "kg", language, 72.0, plan_of(plan))
     assert in_short(read(text, context)) == meant, text
+
+
+@pytest.mark.parametrize(
+    ("text", "pounds"),
+    [
+        ("pull-ups 20/25/30 for triples", [20, 25, 30]),
+        ("pull-ups: 20, 30, 35 for 2 each", [20, 30, 35]),
+        ("doubles: 30, 35, 40 pull-ups", [30, 35, 40]),
+        ("pull-ups 5 reps at 10, 15, 20, 25", [10, 15, 20, 25]),
+        ("pull-ups 3x3: 45, 50, 55", [45, 50, 55]),
+        ("tried max pull-ups: 80, 90, 100 all good", [80, 90, 100]),
+        ("pull-ups 4x3 at 50, then dropped 20 and did 6", [50, 50, 50, 50, 30]),
+        ("pull-ups 3x5, plus 2 dead hangs of 20s", [0, 0, 0, 0, 0]),
+    ],
+)
+def test_loads_in_a_row_are_in_the_athletes_unit(text, pounds):
+    reading = read(text, Context(SENT, ZONE, "lb", "en", 72.0))
+    assert [one.load_kg for one in reading.sets] == pytest.approx([lb * KG_PER_LB for lb in pounds])
