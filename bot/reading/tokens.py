@@ -14,7 +14,8 @@ Kind = Literal["num", "word", "sym", "nl", "clock", "date"]
 
 FACE = "\u263a"  # what a face of signs is to the readers
 PIECES = re.compile(
-    r"(?P<date>\d{4}-\d{2}-\d{2}(?!\d))"
+    r"(?P<link>(?:https?://|www\.)\S+)"
+    r"|(?P<date>\d{4}-\d{2}-\d{2}(?!\d))"
     r"|(?P<clock>\d{1,3}:\d{2}(?::\d{2})?(?![\d:]))"
     r"|(?P<num>(?<=[+@])\d+o(?![^\W_])|\d+(?:\.\d+)?|\.\d+)"
     r"|(?P<unit>(?<=\d)(?:kg|lbs?)(?=x\d))"
@@ -53,6 +54,8 @@ def _cut(text: str) -> list[Token]:
     end = 0
     for match in PIECES.finditer(text):
         piece, name = match.group(), match.lastgroup
+        if name == "link":
+            continue  # the figures of an address tell nothing
         # "3xamrap": three times what follows; "15kgx6": a load and its reps
         kind: Kind = "word" if name in ("by", "unit") else name  # type: ignore[assignment]
         if name == "face":
