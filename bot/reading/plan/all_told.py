@@ -18,7 +18,7 @@ def all_told(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> li
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         closes = at + 1 == len(facts) or facts[at + 1].kind in ("sep", "claim")
-        if fact.kind == "rounds" and _rounds_of(facts[at + 1 : at + 2], fact, rows):
+        if fact.kind == "rounds" and _rounds_of([*_named_behind(facts[at + 1 : at + 3]), *_named_before(out)], fact, rows):
             out.append(Fact("count", fact.start, fact.end, fact.value, {"only": True}))
             continue
         if _those_after_first(out, fact, facts[at + 1 : at + 2], rows):
@@ -35,11 +35,23 @@ def all_told(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> li
     return out
 
 
-def _rounds_of(after: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
+def _named_behind(after: Sequence[Fact]) -> Sequence[Fact]:
+    """The movement that a count leads: "only two rounds of archers"."""
+    return after[1:] if after and after[0].kind == "word" else after[:1]
+
+
+def _named_before(before: Sequence[Fact]) -> list[Fact]:
+    """The movement that a count stands behind: "archers, only two rounds"."""
+    spoken = [fact for fact in before if fact.kind not in ("sep", "word") and not plan_names(fact) & {"only"}]
+    return spoken[-1:]
+
+
+def _rounds_of(beside: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
     """ "Only 2 rounds of archers": fewer than the plan has."""
-    if not after or after[0].kind != "move":
+    named = next((one for one in beside if one.kind == "move"), None)
+    if named is None:
         return False
-    own = [row for row in rows if row.movement in members(after[0].value)]
+    own = [row for row in rows if row.movement in members(named.value)]
     pairs = {row.side for row in own} == {"left", "right"}
     return int(fact.value) in range(1, len(own) // (2 if pairs else 1))
 

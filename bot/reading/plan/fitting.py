@@ -86,9 +86,13 @@ def _load_alone(rows: Sequence[Row], folded: Folded, facts: Sequence[Fact]) -> b
     if told[0].note.get("how") == "plus" and not exact:
         return False  # "+2.5" may be more by so much
     folded.asks = [ask for ask in folded.asks if ask.about not in ("reps", "load_kg")]
-    effort = folded.rows[0].rpe
+    efforts = [fact for fact in facts if fact.kind == "effort"]
+    behind = len(efforts) == 1 and efforts[0].start >= told[0].end and not efforts[0].note.get("session")
+    effort = folded.early_effort if behind else folded.rows[0].rpe  # "pull-ups at 25, rpe 8.5": of the last of them
+    folded.early_effort = None if behind else folded.early_effort
     folded.rows[:] = [replace(row, load_kg=kg) for row in rows]
-    folded.rows[-1].rpe = effort
+    for row in folded.rows[-1:] if rows[-1].side is None else folded.rows[-2:]:
+        row.rpe = effort
     return True
 
 

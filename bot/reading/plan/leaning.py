@@ -80,6 +80,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     sides = {f.value for f in facts if f.kind == "side"}
     if not moves and {"left", "right"} <= sides and any(f.kind == "scope" and f.value == "all" for f in facts):
         return any(row.side for row in ground(message))
+    if _only_rated(facts, known):
+        return True
     if moves:
         worked = any(fact.kind in ("rows", "bare", "loads") for fact in facts)
         named = any(set(members(fact.value)) & known for fact in moves)
@@ -140,6 +142,14 @@ def _one_by_one(facts: Sequence[Fact]) -> bool:
     return True
 
 
+def _only_rated(facts: Sequence[Fact], known: set[str | None]) -> bool:
+    """ "Pull-ups were a 7 today": no more than how hard a movement of the plan was."""
+    told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim", "scheme") and not plan_names(fact)]
+    if [fact.kind for fact in told] != ["move", "effort"] or told[1].note.get("session"):
+        return False
+    return bool(set(members(told[0].value)) & known)
+
+
 def _only_load(message: Message, facts: Sequence[Fact]) -> bool:
     """ "With 15 today", "only 20 kg because the belt broke": nothing but a load, near what the plan has."""
     only = next((at for at, fact in enumerate(facts) if plan_names(fact) & {"only"}), None)
@@ -161,8 +171,8 @@ def alone(facts: Sequence[Fact], at: int) -> bool:
 
 
 def _fine(clause: Sequence[Fact], known: set[str | None]) -> bool:
-    """Whether a clause says no more than that a movement of the plan was fine: "Klimmzüge passen"."""
+    """Whether a clause says no more than that work of the plan was fine: "Klimmzüge passen", "right all fine"."""
     moves = [fact for fact in clause if fact.kind == "move" and set(members(fact.value)) & known]
-    moves += [fact for fact in clause if plan_names(fact) & {"rest"}]
+    moves += [fact for fact in clause if plan_names(fact) & {"rest"} or fact.value in ("left", "right")]
     fine = any(plan_names(fact) & {"fine"} for fact in clause)
-    return bool(moves) and fine and all(fact.kind in ("move", "plan", "scope") for fact in clause)
+    return bool(moves) and fine and all(fact.kind in ("move", "plan", "scope", "side") for fact in clause)

@@ -242,6 +242,8 @@ def _onwards(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         j += 1  # "a partir de la", "from the"
     nth, end = s.at(j).name("scope"), j + 1
     first = int(nth) if nth is not None and nth.isdigit() else None
+    if later and nth == "first" and s.at(j).text not in little("at_first"):
+        first = 1  # "took 20 after the first set"
     if first is None and s.at(j).has("sets", "sets") and s.at(j + 1).kind == "num":
         first, end = int(s.at(j + 1).value or 0), j + 2
     elif first is None and later and s.at(j).kind == "num" and s.at(j + 1).has("sets", "sets"):
@@ -332,10 +334,10 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
             unit, end = unit or "reps", end + 1
         if unit is None and s.at(end).has("sets", "sets"):
             unit, end = "sets", end + 1
-        if unit == "sets" and value == int(value):
-            return [Fact("count", item.start, s.at(end - 1).end, int(value), {"only": True})], end
         moves = [s.at(at) for at in range(j, k) if s.at(at).kind == "move"]
         named = [Fact("move", one.start, one.end, one.mention) for one in moves]
+        if unit == "sets" and value == int(value):
+            return [*named, Fact("count", item.start, s.at(end - 1).end, int(value), {"only": True})], end
         named += [_scope_of(s.at(at)) for at in range(j, k) if s.at(at).name("scope")]
         return [*named, Fact("instead", item.start, s.at(end - 1).end, (value, s.at(k + 1).value, unit))], end
     of_so_many = s.at(i + 2)

@@ -59,7 +59,7 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             (nxt.has("times", "x") and s.at(after + 1).kind in ("num", "move"))
             or nxt.has("sets")
             or (nxt.has("reps") and not _ends_list(s, after))
-            or (nxt.has("side", "left", "right") and not side_first)
+            or (nxt.has("side", "left", "right") and not side_first and not _of_side(s, after, marks))
             or nxt.has("effort", "rir")
             or nxt.has("unit", "percent")
             or (nxt.kind == "move" and marks[:1] == [","] and _after_movement(s, i) and not _own_list(s, after, item))
@@ -180,6 +180,16 @@ def _plus(s: Scanner, at: int, last: int) -> tuple[list[Fact], int] | None:
     link = Fact("link", sign.start, sign.end, "straight")
     rows = [Entry(int(value))]
     return [link, Fact("rows", number.start, number.end, rows, {"one": True, "reps": True})], at + 2
+
+
+def _of_side(s: Scanner, side: int, marks: list[str]) -> bool:
+    """Whether the side behind a list is the whole list's: "3/3/2 left, right all fine", and not "5, 3 left 2 right"."""
+    if len(marks) < 2 or len(set(marks)) > 1 or marks[0] not in ("/", ",", " "):
+        return False
+    after = s.at(side + 1)
+    if after.text in (",", ";") or after.has("sep", "and"):
+        after, side = s.at(side + 2), side + 1
+    return not (after.kind == "num" and s.at(side + 2).has("side"))
 
 
 def _own_list(s: Scanner, move: int, last: Item) -> bool:

@@ -118,8 +118,8 @@ def _rating(message: Message, before: Sequence[Fact], closes: bool) -> int | Non
         return None
     led = before[max(0, at - REACH) : at]
     scope = next((i for i, one in enumerate(led) if one.kind == "scope"), None)
-    if scope is None and closes and _closes_sets(led):
-        return at  # "5x3 with 20, an 8"
+    if scope is None and closes and (_closes_sets(led) or _of_movement(before[:at])):
+        return at  # "5x3 with 20, an 8", "pull-ups were a 7 today"
     if scope is None or any(
         one.kind not in ("word", "sep", "scheme", "move") or one.value == 3 for one in led[scope + 1 :]
     ):
@@ -133,6 +133,14 @@ def _closes_sets(led: Sequence[Fact]) -> bool:
         return False
     before = [fact for fact in led[:-1] if fact.kind not in ("load", "move")]
     return bool(before) and before[-1].kind == "rows" and len(before[-1].value) > 1
+
+
+def _of_movement(led: Sequence[Fact]) -> bool:
+    """Whether a movement and "was" are all that the sentence has so far: its number rates it."""
+    sentence = next((at + 1 for at in range(len(led) - 1, -1, -1) if led[at].kind == "sep"), 0)
+    own = [fact for fact in led[sentence:] if fact.kind not in ("claim", "plan")]
+    kinds = [fact.kind for fact in own if fact.kind != "word"]
+    return kinds in (["move"], ["move", "scheme"]) and own[0].kind == "move" and own[-1] is not own[0]
 
 
 def _article(message: Message, fact: Fact) -> bool:
