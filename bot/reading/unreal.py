@@ -71,21 +71,23 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
 
 
 def _with_wished_load(kept: list[Fact], load: Fact) -> list[Fact]:
-    """ "Aimed for 3 at 30, got 2" is of that load; "wanted 4x4 at 25, managed 4,4,3,2" with it or another: asked."""
+    """ "Aimed for 3 at 30, got 2", "wanted 4x4 at 25, managed 4,4,3,2": what it came to is of that load.
+
+    Sets of another sentence are with it or with another: asked.
+    """
     behind = [fact for fact in kept if fact.start >= load.end]
     ends = next((n for n, fact in enumerate(behind) if fact.kind == "sep" and fact.value in (2, 3)), len(behind))
-    came_to = behind[:ends] if any(fact.kind in ("bare", "rows") for fact in behind[:ends]) else kept
+    here = any(fact.kind in ("bare", "rows") for fact in behind[:ends])
+    came_to = behind[:ends] if here else kept
     if any(fact.kind in ("load", "loads", "at", "percent", "ask") for fact in came_to):
         return kept
-    if any(fact.kind == "rows" for fact in came_to):
-        load = Fact("ask", load.start, load.end, "load_kg", {"wished": True})
-    else:
-        reps = [fact for fact in came_to if fact.kind == "bare"]
-        if len(reps) != 1:
-            return kept
-        at = next(n for n, fact in enumerate(kept) if fact is reps[0]) + 1
-        return [*kept[:at], replace(load, start=reps[0].end, end=reps[0].end), *kept[at:]]
-    return sorted([*kept, load], key=lambda fact: fact.start)
+    if not here and any(fact.kind == "rows" for fact in came_to):
+        return sorted([*kept, Fact("ask", load.start, load.end, "load_kg", {"wished": True})], key=lambda one: one.start)
+    told = [fact for fact in came_to if fact.kind == "rows"] or [fact for fact in came_to if fact.kind == "bare"]
+    if len(told) != 1:
+        return kept
+    at = next(n for n, fact in enumerate(kept) if fact is told[0]) + 1
+    return [*kept[:at], replace(load, start=told[0].end, end=told[0].end), *kept[at:]]
 
 
 def _beside_me(message: Message, at: int) -> bool:

@@ -68,7 +68,7 @@ class EffortFacts(FoldState):
                 self.side = None
                 return
         if self.scope == "all":
-            for row in self.rows:
+            for row in self.rows[self.work_from :]:
                 row.rpe = value
             self.effort_inside = True
             return

@@ -305,6 +305,13 @@ class LoadFacts(EffortFacts):
                 row.assist_kg = 0.0 if row.assist_kg is None else row.assist_kg
             self.assist = fact.value
             return
+        group = self.last_group()
+        if self.assist is not None and len(group) < len(self.rows) and not self.based:
+            for row in self.rows:  # "with 15 off 3x2, then a single with 10 off": of the sets right before
+                row.assist_kg = row.assist_kg if row.assist_kg is not None else self.assist
+            for row in group:
+                row.assist_kg = fact.value
+            return
         if self.rows and not self.based:
             # "3x8 with the red band, 2x8 with the one that takes 10 kg off"
             own = self.prev is not None and self.prev.kind == "rows" and not any(row.side for row in self.rows)

@@ -154,6 +154,8 @@ class MarkFacts(MissFacts):
 
     def on_plan(self, fact: Fact) -> None:
         """ "left 2, right the same"; "and one more set of 2"."""
+        if "part_main" in fact.note.get("names", ()):
+            self.work_from = len(self.rows)
         if "extra_set" in fact.note.get("names", ()) or fact.value == "extra_set":
             self.one_more = bool(self.rows) and not self.based
         if "rest" in fact.note.get("names", ()) and not self.based and any(row.touched for row in self.rows):

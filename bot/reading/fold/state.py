@@ -78,6 +78,7 @@ class FoldState:
         self.last_effort: float | None = None
         self.frozen = 0
         self.last_rep = False
+        self.work_from = 0  # the rows before it are a warm-up
         self.waiting: list[float] = []
         self.waiting_fact: Fact | None = None
         self.each_of = False
@@ -289,7 +290,7 @@ class FoldState:
                 row.rom = "lower_half"
             elif "half" in flags and not both & {"upper_half", "lower_half"}:
                 row.rom = None
-            if paused:
+            if paused and not self.block.hold:  # a hold is all pause
                 said = tuple(p for p in PAUSES if "pause_" + p in flags)
                 row.pauses = tuple(p for p in PAUSES if p in row.pauses or p in said)
         if "half" in flags and rows and not both & {"upper_half", "lower_half"}:

@@ -24,6 +24,7 @@ class WorkFacts(MarkFacts):
         note = fact.note
         counted = self.bares[0][1] if len(self.bares) == 1 and len(self.rows) == 1 else None
         parted = self.prev is not None and self.prev.kind == "sep" and self.prev.note.get("mark") in (",", ":", "-")
+        parted = parted and not self._own_set(fact)
         if counted is not None and parted and not note.get("list") and counted.reps == len(entries) > 1:
             self.rows, self.bares = [], []  # "six, no, five, five sets of two": the number of the sets
         by_word = len(self.rows) == 1 and self.word_row is self.rows[0] and self.rows[0].load_kg is None
@@ -98,6 +99,12 @@ class WorkFacts(MarkFacts):
             self.bares = []
             return
         self._place(fact, entries, note)
+
+    def _own_set(self, fact: Fact) -> bool:
+        """Whether the number told before these sets is a set by itself: "warm-up 5 bw, work sets 5x2"."""
+        told = self.bares[0][0].end if self.bares else fact.start
+        between = [one for one in self.block.facts if told <= one.start < fact.start]
+        return any(one.kind in ("load", "plan") or one.value == 3 for one in between)
 
     def _placed_behind(self, fact: Fact, entries: list[Entry]) -> bool:
         """ "5x3, only 2 reps on the fifth": the reps of a set that is named behind them."""

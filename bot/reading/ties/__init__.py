@@ -26,6 +26,7 @@ from bot.reading.ties.joined_on import instead_of, joined_on, went_for
 from bot.reading.ties.last_apart import last_apart
 from bot.reading.ties.left_open import left_open
 from bot.reading.ties.left_out import not_so_many, sets_left_out
+from bot.reading.ties.load_heads import load_heads
 from bot.reading.ties.load_turns import load_turns
 from bot.reading.ties.loads_ahead import loads_ahead
 from bot.reading.ties.loads_taken import felt_heavier, in_turn, loads_before, taken
@@ -69,6 +70,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (joined_on, "rows|bare|count|rounds move"),
     (instead_of, "rows"),
     (went_for, "bare scheme"),
+    (load_heads, "bare|rows sep rows"),
     (loads_ahead, "load rows sep"),
     (paced, "scheme rows"),
     (of_the_body, "claim plan"),

@@ -43,7 +43,15 @@ def taken_off(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if fact.kind == "delta" and fact.value[1:] == ("load", -1) and first and _of_help(facts, at):
             fact = replace(fact, kind="assist", value=fact.value[0], note={})  # "con contrapeso, 10 kg menos"
         out.append(fact)
-    return out
+    if not any(fact.kind == "assist" and fact.value for fact in out):
+        return out
+    # "15 lb counterweight 3x2, then 10 lb off, 1": what was hung on the pulley before is help as well
+    return [
+        replace(fact, kind="assist", note={})
+        if fact.kind == "load" and fact.value and fact.note.get("how") != "plus" and _of_help(out, at)
+        else fact
+        for at, fact in enumerate(out)
+    ]
 
 
 def _of_help(facts: Sequence[Fact], at: int) -> bool:
