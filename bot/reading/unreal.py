@@ -50,8 +50,8 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
                 continue  # "last week I did 3x8" is a report
             if hit.start in taken or (name == "ahead" and not _number_next(message, hit.end)):
                 continue
-            if name == "others" and _beside_me(message, hit.start):
-                continue  # "at the park with my brother: 5x3"
+            if name == "others" and (_beside_me(message, hit.start) or _belonging(message, hit.end)):
+                continue  # "at the park with my brother: 5x3", "no plates at my mom's place so dips 3x5"
             dead_of.append((name, (hit.end, places.end_of(name, hit.end))))
     dead += [span for _, span in dead_of]
     dead += [(places.clause_start(hit.start), hit.end) for hit in named.get("planned", ()) if places.fell_short(hit)]
@@ -93,6 +93,11 @@ def _with_wished_load(kept: list[Fact], load: Fact) -> list[Fact]:
 def _beside_me(message: Message, at: int) -> bool:
     """Whether a person is only the one that the athlete trained with."""
     return any(token.text in little("with") for token in message.tokens[max(0, at - 2) : at])
+
+
+def _belonging(message: Message, at: int) -> bool:
+    """Whether a person is only the one whose place or gear it was."""
+    return at < len(message.tokens) and message.tokens[at].text in little("belonging")
 
 
 def _conditional(message: Message, hit: Hit) -> bool:
