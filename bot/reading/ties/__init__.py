@@ -49,6 +49,7 @@ from bot.reading.ties.sets_named import sets_named
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.spoken_of import spoken_of
 from bot.reading.ties.then_the_rest import then_the_rest
+from bot.reading.ties.tried import tried
 from bot.reading.ties.unsure import (
     added,
     held_in_total,
@@ -71,6 +72,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (instead_of, "rows"),
     (went_for, "bare scheme"),
     (load_heads, "bare|rows sep rows"),
+    (tried, "bare|rows fail|plan"),
     (loads_ahead, "load rows sep"),
     (paced, "scheme rows"),
     (of_the_body, "claim plan"),

@@ -1,0 +1,61 @@
+"""A single that was tried and missed, told at length: "went for an 85 lb single. Got as far as my eyebrows, a miss"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.little import little
+from bot.reading.message import Message
+from bot.reading.plan.ground import plan_names
+
+OF_A_TRY = frozenset({"move", "load", "word", "sep", "scheme", "plan", "thing", "claim", "side"})
+LONGEST_LEAD = 3  # words: "fui a por"
+
+
+def tried(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts, with the single and what became of it as one set without a rep."""
+    lead = next((at for at, fact in enumerate(facts) if _leads(message, fact)), None)
+    if lead is None:
+        return facts
+    start = next((at + 1 for at in range(lead, -1, -1) if facts[at].kind == "sep"), 0)
+    verdict = next((at for at in range(start, len(facts)) if _verdict(facts, at)), None)
+    if verdict is None or verdict < lead or any(fact.kind == "fail" for fact in facts[verdict + 1 :]):
+        return facts
+    window = list(facts[start:verdict])
+    single = [fact for fact in window if _single(fact)]
+    loads = [fact for fact in window if fact.kind == "load" and fact.value]
+    if len(single) != 1 or len(loads) > 1 or any(_other(fact, single[0]) for fact in window):
+        return facts
+    note = {"reps": True, **({"own_load": float(loads[0].value)} if loads else {})}
+    set_tried = Fact("rows", single[0].start, single[0].end, [Entry(0)], note)
+    gone = {id(fact) for fact in (*loads, facts[lead])}
+    kept = [set_tried if fact is single[0] else fact for fact in window if id(fact) not in gone]
+    return [*facts[:start], *kept, *facts[verdict + 1 :]]
+
+
+def _leads(message: Message, fact: Fact) -> bool:
+    if fact.kind == "scheme":
+        return bool(fact.value == "attempt")
+    words = [token.text for token in message.tokens[fact.start : fact.start + LONGEST_LEAD]]
+    return any(" ".join(words[:many]) in little("went_for") for many in range(2, LONGEST_LEAD + 1))
+
+
+def _verdict(facts: Sequence[Fact], at: int) -> bool:
+    """Whether a fact says that it did not go up: "missed", "y nada" at the end of a clause."""
+    fact = facts[at]
+    if fact.kind == "fail":
+        return not fact.note.get("weak") and fact.value is None
+    closes = at + 1 == len(facts) or (facts[at + 1].kind == "sep" and facts[at + 1].value == 3)
+    return closes and fact.kind == "plan" and plan_names(fact) == {"not"}
+
+
+def _single(fact: Fact) -> bool:
+    """ "A single", "einen", "una": one set of one, in words."""
+    if fact.kind == "rows":
+        return len(fact.value) == 1 and fact.value[0].reps == 1 and fact.value[0].load_kg is None
+    return fact.kind == "bare" and bool(fact.note.get("spelled")) and fact.value == 1
+
+
+def _other(fact: Fact, single: Fact) -> bool:
+    return fact is not single and fact.kind not in OF_A_TRY
