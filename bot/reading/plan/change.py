@@ -85,7 +85,7 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
         if one and clause.names & GLOBAL and len(base) > 1:
             asks.append(Ask("sets", message.span(stated[0].start, stated[0].end)))
             return base
-        folded = fold_block(message, movement, clause.facts, move)
+        folded = fold_block(message, movement, [weighed(fact, base) for fact in clause.facts], move)
         asks += folded.asks
         fitted = fit(folded.rows, base, stated) if folded.rows else None
         for fact in facts:

@@ -46,6 +46,7 @@ from bot.reading.ties.rounds_told import rounds_told
 from bot.reading.ties.sections import sections
 from bot.reading.ties.set_by_set import set_by_set
 from bot.reading.ties.sets_named import sets_named
+from bot.reading.ties.shared_load import shared_load
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.spoken_of import spoken_of
 from bot.reading.ties.then_the_rest import then_the_rest
@@ -82,9 +83,9 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (denied_marks, "flag"),
     (spoken_of, "rows|fail|bare sep|scope"),
     (left_open, "bare|rows word|load"),
-    (last_apart, "scope effort|at"),
+    (last_apart, "scope effort|at|rows"),
     (sets_left_out, "count bare word move"),
-    (repeated, "rows|bare rows|move"),
+    (repeated, "rows|bare rows|move|link"),
     (told_one_by_one, "count bare effort"),
     (counted_by_name, "bare move rows"),
     (counted_with_load, "count load bare|rows"),
@@ -94,6 +95,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (side_of_one_set, "side rows scope bare"),
     (sets_named, "sep|scope|count"),
     (load_turns, "rows|loads"),
+    (shared_load, "rows sep load"),
     (ramps, "step"),
     (taken_off, "move bare|load|delta"),
     (loads_told, "rows load|scope"),

@@ -1,4 +1,4 @@
-"""The last set told apart with its effort before its reps or its name: "the last to failure 19", "@7 the last"."""
+"""The last set told apart: "the last to failure 19", "@7 the last", "12, 12, last set 17"."""
 
 from __future__ import annotations
 
@@ -18,7 +18,24 @@ def last_apart(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         closes = at + 3 >= len(out) or out[at + 3].kind in ("sep", "word")
         if last and whole and closes:
             out[at + 1], out[at + 2] = reps, effort
-    return _named_behind(out)
+    return _one_more(_named_behind(out))
+
+
+def _one_more(facts: list[Fact]) -> list[Fact]:
+    """ "12, 12, last set AMRAP 17": the list has told the sets before it, each as it was; so the last is one more."""
+    for at in range(2, len(facts) - 1):
+        rows, mark, scope = facts[at - 2 : at + 1]
+        listed = rows.kind == "rows" and rows.note.get("list") and rows.note.get("values") and mark.kind == "sep"
+        if not listed or mark.value == 3 or scope.kind != "scope" or scope.value != "last" or scope.note.get("rep"):
+            continue
+        end = at + 1
+        while end < len(facts) - 1 and (facts[end].value in ("amrap", "only") or facts[end].note.get("mark") == ":"):
+            end += 1
+        told = facts[end]
+        closes = end + 1 == len(facts) or facts[end + 1].kind in ("sep", "move")
+        if told.kind == "bare" and told.value == int(told.value) and closes:
+            return [*facts[:at], *facts[end:]]
+    return facts
 
 
 def _named_behind(facts: Sequence[Fact]) -> list[Fact]:

@@ -16,7 +16,20 @@ MOST_REPS = 30
 
 def repeated(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with such sets as often as they were done."""
-    return _each_of(_sets_of(message, _list_times(message, facts)))
+    return _each_of(_sets_of(message, _list_times(message, _clusters(facts))))
+
+
+def _clusters(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "2+2+2 with 25, three clusters": how often, behind the one that is told."""
+    for at in range(2, len(facts) - 1):
+        many, word = facts[at : at + 2]
+        closes = at + 2 == len(facts) or facts[at + 2].kind in ("sep", "word")
+        if many.kind != "count" or word.kind != "link" or not closes or not 1 < many.value <= MOST_SETS:
+            continue
+        told = [fact for fact in facts[:at] if fact.kind == "rows"]
+        if len(told) == 1 and told[0].note.get("mark") == "+" and facts[at - 1].kind == "sep":
+            return [*facts[:at], Fact("repeat", many.start, word.end, many.value, {"counted": True}), *facts[at + 2 :]]
+    return facts
 
 
 def _list_times(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
