@@ -93,10 +93,12 @@ def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
         work.asks.append(Ask("movement", span))
         work.report = True
         return
+    hurts = any(hit.table == "site" for hit in message.hits("body"))
     for fact in facts:
         names = set(fact.note.get("names", ())) if fact.kind == "plan" else set()
         if (
-            {"last_time", "planned"} & names
+            ("last_time" in names and not hurts)  # "both elbows 2, as always when it is cold"
+            or "planned" in names
             or ("same" in names and _is_all(message, fact))
             or ("done" in names and _is_all(message, fact))
         ):
@@ -109,7 +111,6 @@ def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
         work.report = True
         return
     worded = any(fact.note.get("words") or "rpe" in message.span(fact.start, fact.end).lower() for fact in efforts)
-    hurts = any(hit.table == "site" for hit in message.hits("body"))
     if len(efforts) == 1 and not told and hurts and not worded:
         return  # "the shoulder kept me up, maybe a 5" is no effort
     if len(efforts) == 1 and not told:

@@ -15,6 +15,7 @@ from bot.reading.plan.fewer import so_many_each
 from bot.reading.plan.ground import GLOBAL, PARTS, plan_names
 from bot.reading.plan.leaving import first_only, late_rest, left_out, one_side_only, put_off
 from bot.reading.plan.meant import meant
+from bot.reading.plan.paused import paused
 from bot.reading.plan.state import Said, Told
 from bot.reading.plan.swapping import other_thing, other_work
 from bot.reading.plan.unclear import of_something_else, unclear
@@ -54,6 +55,7 @@ def take(told: Told, clause: Clause) -> None:
     if said.scoped and not said.values and said.scoped[-1].value != "all":
         told.scope_at = said.scoped[-1], clause.sentence
     kept_whole(told, said)
+    paused(told, said)
     if other_thing(told, said) or other_work(told, said):
         return
     if not said.values:

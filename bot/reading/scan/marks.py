@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from bot.reading.facts import Entry, Fact
 from bot.reading.items import Item
 from bot.reading.little import little
@@ -122,7 +124,10 @@ def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | No
     if item.has("scope"):
         return _scope(s, i, item)
     if item.has("pause"):
-        return [Fact("flag", item.start, item.end, "pause_" + (item.name("pause") or ""))], i + 1
+        where = Fact("flag", item.start, item.end, "pause_" + (item.name("pause") or ""))
+        words = item.text.split()
+        stops = where.value != "pause_pause" and len(words) > 1 and words[0] in little("stopping")
+        return [*([replace(where, value="pause_pause")] if stops else []), where], i + 1  # "parando a 90"
     if item.has("sep", "then") and item.text in little("next") and s.at(i + 1).value in range(2, 7):
         number = s.at(i + 1)
         if number.spelled and not s.at(i + 2).has("unit"):  # "first two sets 5 reps, next two 4"

@@ -34,7 +34,7 @@ from bot.reading.ties.loads_told import loads_told
 from bot.reading.ties.maxes import maxes, to_the_utmost
 from bot.reading.ties.named_behind import named_behind
 from bot.reading.ties.narrated import narrated
-from bot.reading.ties.of_the_body import of_the_body
+from bot.reading.ties.of_the_body import body_alone, of_the_body
 from bot.reading.ties.openings import openings
 from bot.reading.ties.others import done_by_others
 from bot.reading.ties.paced import paced
@@ -77,6 +77,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (loads_ahead, "load rows sep"),
     (paced, "scheme rows"),
     (of_the_body, "claim plan"),
+    (body_alone, "claim side|fail|bare"),
     (done_by_others, "rows"),
     (in_part, "left word"),
     (not_so_many, "count sep bare"),
