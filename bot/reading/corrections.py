@@ -11,6 +11,7 @@ from bot.reading.mending.claims import of_values
 from bot.reading.mending.mend import Mend, Value, mentions_in, only_little
 from bot.reading.mending.not_numbers import nothing_else, of_days, of_movements, of_sides
 from bot.reading.mending.one_value import of_bare_value, of_no_load, of_one_value
+from bot.reading.mending.two_lists import of_lists
 from bot.reading.mending.two_values import pair_of
 from bot.reading.message import Claim, Message
 
@@ -39,6 +40,9 @@ def find_corrections(message: Message) -> list[Claim]:
             return of_values(mend, *opposed)
     if not strong and not soft:
         return (of_movements(mend) if mend.hits.get("not") and nothing_else(mend) else []) or _of_minutes(mend)
+    listed = of_lists(mend) if strong or not message.context.today else []
+    if listed:
+        return listed
     pair = pair_of(mend)
     if message.context.today and not strong and not (pair is not None and _looks_back(mend, pair[0])):
         return []

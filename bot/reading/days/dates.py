@@ -157,7 +157,9 @@ def _counts(hits: DayHits, hit: Hit) -> bool:
     """ "on the 3rd floor", "for the 3rd time", "mum's 60th": the number counts something else than days."""
     at = next((at for at in range(hit.start, hit.end) if hits.tokens[at].value is not None), hit.end)
     owned = bool(at) and any(hits.tokens[at - 1].text.endswith(mark) for mark in little("owner"))
-    return owned or hits.has("no_date", at) is not None
+    led = {token.text for token in hits.tokens[max(0, at - 3) : at]}
+    of_set = not led.isdisjoint(little("before_set"))  # "the third rep on the 4th"
+    return owned or of_set or hits.has("no_date", at) is not None
 
 
 def _at_work(hits: DayHits, hit: Hit) -> bool:

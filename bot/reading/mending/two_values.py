@@ -18,6 +18,11 @@ def pair_of(mend: Mend) -> tuple[Value, Value, int, int] | None:
             max(one.value, two.value) > MOST_SCORE or any(t.text == "." for t in tokens[one.end : two.start])
         ):
             continue  # "elbow 1/10. 20 instead of 22.5"
+        meant = any(cue.end == one.start for cue in mend.between("cue", 0, one.start, "strong"))
+        for hit in mend.between("wrote", one.end, two.end + NEAR) if meant else ():
+            # "I meant 40 on the dips. Wrote 45", "ich meinte 40. Hab 45 geschrieben"
+            if hit.start == two.end or (hit.end <= two.start and only_little(tokens, hit.end, two.start)):
+                return one, two, one.start, two.end
         if any(token.text in ".!?\n" for token in tokens[one.end : two.start] if token.text != "."):
             continue
         for hit in mend.between("not", one.end, two.start):

@@ -80,6 +80,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     sides = {f.value for f in facts if f.kind == "side"}
     if not moves and {"left", "right"} <= sides and any(f.kind == "scope" and f.value == "all" for f in facts):
         return any(row.side for row in ground(message))
+    if planned and _rep_missed(facts):
+        return True
     if _only_rated(facts, known):
         return True
     if moves:
@@ -140,6 +142,14 @@ def _one_by_one(facts: Sequence[Fact]) -> bool:
         if whole and any(clause[place].kind not in ("effort", "at") for place in values):
             return False
     return True
+
+
+def _rep_missed(facts: Sequence[Fact]) -> bool:
+    """ "Failed the last rep of the last set of pull-ups": no more than which rep of which set was missed."""
+    told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim", "scheme", "move") and fact.value != "the"]
+    kinds = {fact.kind for fact in told}
+    of_rep = "last_rep" in kinds or any(fact.kind == "fail" and fact.note.get("rep") for fact in told)
+    return of_rep and kinds <= {"fail", "scope", "last_rep"} and {"fail", "scope"} <= kinds
 
 
 def _only_rated(facts: Sequence[Fact], known: set[str | None]) -> bool:
