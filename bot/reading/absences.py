@@ -73,6 +73,8 @@ def span_of(
         return to, taken, None if to is not None and to.end is not None else where_to(message, taken, absent)
     if "pause" in absent:
         return (*_open(message, near), None)
+    if "ill" in absent and not any(day.link in ("until", "back") for day in near):
+        near = [*near, *(day for day in days if day.link in ("until", "back") and day not in near)]  # "Out until Friday"
     if "ill" in absent and "away" in absent:
         later = min(hit.start for hit in absent["away"])
         coming = [day for day in near if day.start > later and day.link not in ("since",)]
@@ -250,6 +252,7 @@ def _ill(message: Message, days: list[Day], resumed: bool) -> tuple[Span | None,
     end: date | None = None
     only_today = False
     over = any(hit.name == "back_to_health" for hit in message.hits("intents", "past"))
+    over = over or _two_days_gone(message, days)
     taken: list[Day] = []
     for day in days:
         if day.kind == "range" and (day.back or day.ahead):
@@ -273,6 +276,8 @@ def _ill(message: Message, days: list[Day], resumed: bool) -> tuple[Span | None,
         elif day.back and day.kind != "vague":
             if start is None or day.link in ("since", "open"):
                 start = day.back[0]
+            while taken and start > day.back[0] and taken[-1].kind == day.kind == "weekday":
+                start, end = start - timedelta(days=7), None  # "Tuesday and Wednesday last week"
             if over and day.link not in ("since", "open") and len(days) > 1:
                 end = max(end or day.back[1], day.back[1])
         else:
@@ -281,6 +286,17 @@ def _ill(message: Message, days: list[Day], resumed: bool) -> tuple[Span | None,
     if start is None and end is None:
         return Span(today, today if only_today else None), taken
     return Span(start or today, end), taken
+
+
+def _two_days_gone(message: Message, days: list[Day]) -> bool:
+    """ "Was ill Monday and Tuesday": both days, and no more."""
+    gone = [day for day in days if day.kind == "weekday" and day.back and day.link in (None, "on", "to")]
+    names = {hit.name for hit in message.hits("intents", "past")}
+    joined = [
+        any(token.text in little("and") for token in message.tokens[one.end : two.start])
+        for one, two in itertools.pairwise(gone)
+    ]
+    return len(gone) == len(days) and bool(joined) and all(joined) and "was" in names and "still" not in names
 
 
 def _told_as_past(message: Message) -> bool:

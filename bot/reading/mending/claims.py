@@ -49,6 +49,7 @@ def of_values(mend: Mend, now: Value, was: Value, start: int, end: int) -> list[
         claims = [Claim(first, was.end, "correction", made, ask)]
     else:
         claims = [Claim(start, end, "correction", made, ask)]
+        claims += [Claim(v.start, v.end, "noise", None) for v in (now, was) if not start <= v.start < end]
     if apart:
         taken = {at for claim in claims for at in range(claim.start, claim.end)}
         claims += [Claim(at, at + 1, "noise", None) for at in range(low, high) if at not in taken]

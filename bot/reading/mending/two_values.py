@@ -22,7 +22,7 @@ def pair_of(mend: Mend) -> tuple[Value, Value, int, int] | None:
         for hit in mend.between("wrote", one.end, two.end + NEAR) if meant else ():
             # "I meant 40 on the dips. Wrote 45", "ich meinte 40. Hab 45 geschrieben"
             if hit.start == two.end or (hit.end <= two.start and only_little(tokens, hit.end, two.start)):
-                return one, two, one.start, two.end
+                return one, two, one.start, one.end
         if any(token.text in ".!?\n" for token in tokens[one.end : two.start] if token.text != "."):
             continue
         for hit in mend.between("not", one.end, two.start):
