@@ -15,6 +15,7 @@ from bot.reading.prose import lone
 from bot.reading.tokens import Token
 
 YEARS = range(1900, 2101)
+LEAST_AGE, MOST_AGE = 12, 99
 AFTER = 2  # so many words may stand between a number and what it counts: "3 very small kids"
 
 
@@ -77,7 +78,7 @@ class _Words:
         first, end = self._number(fact)
         if first is None:
             return False
-        if self._named(first, end) or self._year(first):
+        if self._named(first, end) or self._year(first) or self._age(first, end):
             return True
         if not told:
             return False
@@ -93,7 +94,7 @@ class _Words:
     def surely(self, fact: Fact) -> bool:
         """Whether a listed word, or the form of a year, says that the number is everyday."""
         first, end = self._number(fact)
-        return first is not None and (self._named(first, end) or self._year(first))
+        return first is not None and (self._named(first, end) or self._year(first) or self._age(first, end))
 
     def spelled(self, fact: Fact) -> bool:
         """Whether the number is said in words."""
@@ -130,6 +131,13 @@ class _Words:
         if before.text == "'" and before.end == token.start and len(token.text) == 2:
             return True
         return token.value in YEARS and len(token.text) == 4
+
+    def _age(self, first: int, end: int) -> bool:
+        """ "At 61 I am pleased to report", "a mis 61": an age at the head of a sentence."""
+        years = self.tokens[first].value or 0
+        if not LEAST_AGE <= years <= MOST_AGE or self._listed(first - 1, "age_after") is None:
+            return self._listed(first - 2, "age_led") == first and LEAST_AGE <= years <= MOST_AGE
+        return self._listed(end, "age_goes_on") is not None
 
     def _strange(self, token: Token) -> bool:
         """A word that no book of the language knows, and no typing error of one that it does."""
