@@ -74,7 +74,10 @@ def span_of(
     if "pause" in absent:
         return (*_open(message, near), None)
     if "ill" in absent and not any(day.link in ("until", "back") for day in near):
-        near = [*near, *(day for day in days if day.link in ("until", "back") and day not in near)]  # "Out until Friday"
+        near = [
+            *near,
+            *(day for day in days if day.link in ("until", "back") and day not in near),
+        ]  # "Out until Friday"
     if "ill" in absent and "away" in absent:
         later = min(hit.start for hit in absent["away"])
         coming = [day for day in near if day.start > later and day.link not in ("since",)]

@@ -211,7 +211,9 @@ def _found(message: Message, taken: Collection[int]) -> list[Mention]:
             last.features |= features
             last.spans.append((hit.start, hit.end))
             near = hit.start <= last.spans[0][1] + GLUE and not _sided(message, last.spans[0][1], hit.start)
-            near = near and all(token.value is None for token in tokens[last.spans[0][1] : hit.start])  # "15 kg" between
+            near = near and all(
+                token.value is None for token in tokens[last.spans[0][1] : hit.start]
+            )  # "15 kg" between
             if near and not _breaks(message, last.spans[0][1], hit.start, False):
                 last.spans[0] = (last.spans[0][0], hit.end)
             last.movement = rules.resolve(last.features) or last.movement

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.plan.value import LEAST_LOAD, MOST_LOAD
 from bot.reading.unreal import NUMBERS
 
 STRANGE_WORDS = 2  # so many words unknown to the grammar make a clause talk
@@ -65,7 +66,7 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
     silent = {"bare", "load", "sep"} | ({"at", "plan", "scope"} if message.context.today else set())
     told = {"bare", "rows", "load"} | ({"at", "count"} if message.context.today else set())
     leaning = _leaning_sentences(facts) if message.context.today else frozenset()
-    brief = bool(message.context.today) and _of_all_sets(facts)
+    brief = bool(message.context.today) and (_of_all_sets(facts) or _load_of_day(message, facts))
     for at, fact in enumerate([*facts, Fact("sep", 0, 0, 3)]):
         if fact.kind == "sep":
             if (
@@ -78,7 +79,9 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
                 clause = [one for one in clause if not lone(one)]
             most = STRANGE_WORDS if sentence in trained else 1 if sentence > first else 0
             mended = any(one.kind == "mend" for one in clause)
-            of_plan = excepted or brief or (sentence in leaning and not mended and not _strange(message, clause))
+            strange = _strange(message, clause) if sentence in leaning else 0
+            changed = any("turned_to" in one.note.get("names", ()) for one in clause)
+            of_plan = excepted or brief or (sentence in leaning and not mended and strange <= changed)
             bare = goes_on and all(one.kind in silent or _article(one) for one in clause)  # "first two 5, then 4 and 4"
             kept = clause if of_plan or bare else _clause(message, clause, most)
             out += kept
@@ -105,6 +108,18 @@ def _of_all_sets(facts: Sequence[Fact]) -> bool:
     said = [fact for fact in facts if fact.kind not in ("sep", "claim")]
     kinds = sorted(fact.kind for fact in said if fact.kind != "word")
     return kinds in (["load", "scope"], ["bare", "scope"]) and len(said) <= BRIEF
+
+
+def _load_of_day(message: Message, facts: Sequence[Fact]) -> bool:
+    """ "Today with 22.5": nothing but a load near the one that the plan has."""
+    said = [fact for fact in facts if fact.kind not in ("sep", "claim", "word")]
+    said = [fact for fact in said if fact.value != "fine" and fact.value != "got"]
+    few = len(said) == 1 and sum(fact.kind == "word" for fact in facts) < BRIEF
+    if not few or said[0].kind != "load" or not said[0].value:
+        return False
+    return any(
+        LEAST_LOAD <= said[0].value / one.load_kg <= MOST_LOAD for one in message.context.today or () if one.load_kg
+    )
 
 
 def _excepts(clause: Sequence[Fact]) -> bool:

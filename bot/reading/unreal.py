@@ -82,7 +82,9 @@ def _with_wished_load(kept: list[Fact], load: Fact) -> list[Fact]:
     if any(fact.kind in ("load", "loads", "at", "percent", "ask") for fact in came_to):
         return kept
     if not here and any(fact.kind == "rows" for fact in came_to):
-        return sorted([*kept, Fact("ask", load.start, load.end, "load_kg", {"wished": True})], key=lambda one: one.start)
+        return sorted(
+            [*kept, Fact("ask", load.start, load.end, "load_kg", {"wished": True})], key=lambda one: one.start
+        )
     told = [fact for fact in came_to if fact.kind == "rows"] or [fact for fact in came_to if fact.kind == "bare"]
     if len(told) != 1:
         return kept

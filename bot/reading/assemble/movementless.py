@@ -9,6 +9,9 @@ from bot.reading.fold.sets import Work, to_set
 from bot.reading.message import Message
 from bot.reading.reading import Ask
 
+LEAST_SAID = 2  # facts: "only did" and the number
+MOST_COUNTED = 12
+
 
 def other_training(message: Message, move: Fact, own: list[Fact], work: Work) -> None:
     """Runs, swings, deadlifts: verbatim to `unread` when a number is told of them."""
@@ -61,6 +64,17 @@ def _of_sides(facts: list[Fact]) -> list[Fact]:
     return sorted([*marks, *numbers], key=lambda fact: fact.start)
 
 
+def so_many_only(facts: list[Fact]) -> list[Fact]:
+    """ "Only did 3 today", "solo hice tres": sets or reps of what was planned; a bare "only 3" may be a score."""
+    told = [fact for fact in facts if fact.kind not in ("claim", "sep")]
+    kinds = [fact.kind for fact in told if fact.kind != "word"]
+    numbers = [fact for fact in told if fact.kind == "bare"]
+    did = any(fact.kind == "scheme" and fact.value == "got" for fact in told) or len(told) == LEAST_SAID
+    only = any("only" in fact.note.get("names", ()) or fact.value == "only" for fact in told)
+    few = len(numbers) == 1 and numbers[0].value == int(numbers[0].value) <= MOST_COUNTED
+    return told if few and did and only and len(kinds) == len(told) <= LEAST_SAID + 1 else []
+
+
 def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
     """Numbers of training without a movement and without a plan: asked."""
     efforts = [fact for fact in facts if fact.kind == "effort"]
@@ -85,6 +99,11 @@ def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
     unclear = next((fact for fact in facts if fact.kind == "ask" and fact.value == "sets"), None)
     if unclear is not None and not told:
         work.asks.append(Ask("movement", message.span(unclear.start, unclear.end)))  # "only negatives: 5 reps of 10 s"
+        work.report = True
+        return
+    so_many = so_many_only(facts)
+    if so_many:
+        work.asks.append(Ask("sets", message.span(so_many[0].start, so_many[-1].end)))
         work.report = True
         return
     work_of_a_side = _of_sides(facts)

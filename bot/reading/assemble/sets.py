@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from bot.reading.assemble.by_days import cut_by_days, told
 from bot.reading.assemble.efforts import all_rated, ask_of_heads, both_rated, settle_efforts
-from bot.reading.assemble.movementless import other_training, without_movement
+from bot.reading.assemble.movementless import other_training, so_many_only, without_movement
 from bot.reading.blocks import has_work, split
 from bot.reading.facts import Fact
 from bot.reading.fold.block import fold_block
@@ -67,7 +67,7 @@ def _read(message: Message, facts: list[Fact], work: Work) -> None:
     if not blocks:
         if message.context.today:
             read_bare(message, loose, work)
-        else:
+        if not message.context.today or (not work.report and so_many_only(loose)):
             without_movement(message, loose, work)
         return
     unnamed = _unnamed(message, blocks[0])

@@ -18,7 +18,9 @@ def all_told(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> li
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         closes = at + 1 == len(facts) or facts[at + 1].kind in ("sep", "claim")
-        if fact.kind == "rounds" and _rounds_of([*_named_behind(facts[at + 1 : at + 3]), *_named_before(out)], fact, rows):
+        if fact.kind == "rounds" and _rounds_of(
+            [*_named_behind(facts[at + 1 : at + 3]), *_named_before(out)], fact, rows
+        ):
             out.append(Fact("count", fact.start, fact.end, fact.value, {"only": True}))
             continue
         if _those_after_first(out, fact, facts[at + 1 : at + 2], rows):

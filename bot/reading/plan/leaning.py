@@ -146,7 +146,9 @@ def _one_by_one(facts: Sequence[Fact]) -> bool:
 
 def _rep_missed(facts: Sequence[Fact]) -> bool:
     """ "Failed the last rep of the last set of pull-ups": no more than which rep of which set was missed."""
-    told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim", "scheme", "move") and fact.value != "the"]
+    told = [
+        fact for fact in facts if fact.kind not in ("word", "sep", "claim", "scheme", "move") and fact.value != "the"
+    ]
     kinds = {fact.kind for fact in told}
     of_rep = "last_rep" in kinds or any(fact.kind == "fail" and fact.note.get("rep") for fact in told)
     return of_rep and kinds <= {"fail", "scope", "last_rep"} and {"fail", "scope"} <= kinds
@@ -164,7 +166,7 @@ def _only_load(message: Message, facts: Sequence[Fact]) -> bool:
     """ "With 15 today", "only 20 kg because the belt broke": nothing but a load, near what the plan has."""
     only = next((at for at, fact in enumerate(facts) if plan_names(fact) & {"only"}), None)
     silent = ("word", "sep", "claim", "scheme")
-    told = [fact for fact in facts if fact.kind not in silent and not plan_names(fact) & {"only"}]
+    told = [fact for fact in facts if fact.kind not in silent and not plan_names(fact) & {"only", "fine"}]
     if len(told) != 1 or told[0].kind != "load" or not told[0].value or not near_load(told[0].value, ground(message)):
         return False
     if only is not None and only + 1 < len(facts) and facts[only + 1] is told[0]:

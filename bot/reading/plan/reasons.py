@@ -5,14 +5,19 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.reading.facts import Fact
+from bot.reading.fold.rows import Row
 from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
+from bot.reading.plan.value import SAME_KG
 
 SPOKEN = frozenset({"fine", "skipped", "done", "quit", "rest", "no_rest", "not", "off", "out", "less", "more", "up"})
 
 
-def without_reasons(message: Message, facts: Sequence[Fact]) -> list[Fact]:
-    """The facts without the misses and the plan words of reasons; numbers stay, a reason may tell the load."""
+def without_reasons(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """The facts without the misses and the plan words of reasons.
+
+    Numbers stay, a reason may tell the load; but not the planned one, where another is told: "22.5, since 20 felt easy".
+    """
     because = message.book("prose").named("because")
     out: list[Fact] = []
     reason = False
@@ -26,5 +31,15 @@ def without_reasons(message: Message, facts: Sequence[Fact]) -> list[Fact]:
             or (fact.kind == "plan" and plan_names(fact) and plan_names(fact) <= SPOKEN)
         ):
             continue
+        elif reason and _planned(fact, rows) and any(one.kind in ("bare", "load") for one in out):
+            continue
         out.append(fact)
     return out
+
+
+def _planned(fact: Fact, rows: Sequence[Row]) -> bool:
+    """Whether a number is the load that the plan has."""
+    if fact.kind not in ("bare", "load") or not fact.value:
+        return False
+    kg = fact.note.get("kg", fact.value)
+    return any(row.load_kg and abs(row.load_kg - kg) < SAME_KG for row in rows)

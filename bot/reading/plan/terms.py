@@ -44,7 +44,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     told = _named_by_reps(_plural(message, _the_sets_of(told, rows), rows), rows)
     told = _leaving(message, told)
     told = ticked_off(message, told)
-    told = without_reasons(message, told)
+    told = without_reasons(message, told, rows)
     told = _all_of_them(_ranges(message, _so_many_of(message, _holds(told, rows), rows)), rows)
     told = in_place_of(_too_heavy(told, rows))
     told = all_told(message, _sets_instead(_chosen(_then_list(told)), rows), rows)

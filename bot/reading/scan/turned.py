@@ -13,6 +13,7 @@ from bot.reading.scan.schemes import chain
 
 MOST_REPS = 12  # a whole number up to it, with no unit, may be reps
 MOST_WORDS = 6  # "dropped it right back down to"
+TURNED_TO = {"names": ["turned_to"]}
 TO_WORK = 4  # so far behind the load stand the sets done with it
 
 
@@ -35,7 +36,11 @@ def turned(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None  # "up to 30 x 2"
     small = unit is None and number.value == int(number.value) and number.value <= MOST_REPS
     if (small or s.planned) and not _work_follows(s, end):
-        return None  # "dropped to 16 for the last three" of a plan: its reps, or its load
+        # "bumped it up to 16 for the last three" of a plan: its reps, or its load
+        back = any(word in little("turned_back") for at in range(i, j) for word in s.at(at).text.split())
+        if back or not s.planned:
+            return None
+        return [Fact("plan", s.at(i).start, s.at(j - 1).end, "turned_to", TURNED_TO)], j
     parted = [Fact("sep", s.at(i).start, s.at(i).end, 2)] if s.at(i).has("scheme", "down") else []
     done = load_for(s, j)
     if done is not None:  # "worked up to 35 for a single"
