@@ -16,7 +16,7 @@ SPOKEN = frozenset({"fine", "skipped", "done", "quit", "rest", "no_rest", "not",
 def without_reasons(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """The facts without the misses and the plan words of reasons.
 
-    Numbers stay, a reason may tell the load; but not the planned one, where another is told: "22.5, since 20 felt easy".
+    Numbers stay, a reason may tell the load; but not the planned one behind another: "22.5, since 20 felt easy".
     """
     because = message.book("prose").named("because")
     out: list[Fact] = []
@@ -29,9 +29,8 @@ def without_reasons(message: Message, facts: Sequence[Fact], rows: Sequence[Row]
         elif reason and (
             (fact.kind == "fail" and fact.value is None)
             or (fact.kind == "plan" and plan_names(fact) and plan_names(fact) <= SPOKEN)
+            or (_planned(fact, rows) and any(one.kind in ("bare", "load") for one in out))
         ):
-            continue
-        elif reason and _planned(fact, rows) and any(one.kind in ("bare", "load") for one in out):
             continue
         out.append(fact)
     return out

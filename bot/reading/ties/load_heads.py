@@ -13,7 +13,7 @@ LEAST_LOAD = 10  # as said; a lower number counts sets
 
 
 def load_heads(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """The facts, with such a number as a load; where it is the sum of the list it may be no more than that, and is asked.
+    """The facts, with such a number as a load; where it is the sum of the list too, it is asked.
 
     What is told to be the sum ("25 reps: 5, 5, 5, 5, 5") says nothing new.
     """

@@ -24,7 +24,7 @@ WORK = frozenset({"move", "rows", "load", "loads", "at", "count", "rounds", "eff
 
 
 def body_alone(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """Without sides, misses and "a" where a sentence tells of the body alone: "se me quedó dormido el brazo un rato"."""
+    """Without sides, misses and "a" where a sentence tells of the body: "se me quedó dormido el brazo un rato"."""
     out: list[Fact] = []
     sentence: list[Fact] = []
     for fact in [*facts, None]:
