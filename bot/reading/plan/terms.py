@@ -15,6 +15,7 @@ from bot.reading.message import Message
 from bot.reading.plan.all_told import all_told
 from bot.reading.plan.besides import told_besides
 from bot.reading.plan.choosing import counted_rows
+from bot.reading.plan.departures import departures
 from bot.reading.plan.ground import PARTS, ground, members, plan_names
 from bot.reading.plan.in_place import in_place_of, parted_instead
 from bot.reading.plan.outcomes import by_outcome
@@ -36,6 +37,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     quoted = _quoted(message)
     told = [fact for fact in facts if not any(start <= fact.start < end for start, end in quoted)]
     told = [_of_reps(message, fact, rows) for fact in told]
+    told = departures(message, told, rows)
     told = first_then_rest(minus_sets(told_besides(message, told)), rows)
     told = did_these(all_but_for(one_short(less_on_a_side(message, parted_instead(told)))), rows)
     told = [fact for at, fact in enumerate(told) if not (_article(told, at) or _at_first(told, at))]

@@ -1,0 +1,76 @@
+"""How a day departed from the plan, in words that name no new value: "took 5 off", "a 4th rep on the last"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Fact
+from bot.reading.fold.rows import Row
+from bot.reading.little import little
+from bot.reading.message import Message
+from bot.reading.plan.ground import plan_names
+from bot.reading.plan.value import near_load
+
+VALUED = frozenset({"bare", "load"})
+
+
+def departures(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """The facts, with the change or the value that such words mean."""
+    return _missed_once(_taken_off(_nth_rep(message, _but_for(message, facts)), rows))
+
+
+def _but_for(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "Only change was the chins, took 35": all else was as planned."""
+    out: list[Fact] = []
+    for fact in facts:
+        out.append(fact)
+        words = message.span(fact.start, fact.end).lower()
+        if fact.kind == "plan" and words in little("only_change"):
+            out[-1:] = [
+                Fact("plan", fact.start, fact.end, "planned", {"names": ["planned", "all_lifts"]}),
+                Fact("sep", fact.end, fact.end, 1, {"mark": ","}),
+            ]
+    return out
+
+
+def _nth_rep(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "Sneaked in a 4th rep on the last set": four of them, where none was missed."""
+    if any(fact.kind in ("fail", "last_rep") for fact in facts):
+        return list(facts)
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        after = facts[at + 1 : at + 3]
+        if len(after) == 2 and fact.kind == "scope" and isinstance(fact.value, int) and after[1].kind == "scope":
+            rep = after[0].kind == "word" and message.tokens[after[0].start].text in little("before_set")
+            if rep:
+                fact = Fact("bare", fact.start, fact.end, float(fact.value), {"kg": float(fact.value)})
+        out.append(fact)
+    return out
+
+
+def _taken_off(facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "Took 5 off for the last two": less by so much, where it can be no load by itself."""
+    if any(row.assist_kg for row in rows):
+        return list(facts)  # help that was taken off the body
+    out: list[Fact] = []
+    for fact in facts:
+        number = out[-1] if out else None
+        if number is not None and "off" in plan_names(fact) and number.kind in VALUED and number.value:
+            kg = number.note.get("kg", number.value)
+            if not near_load(kg, rows) and any(row.load_kg and row.load_kg > kg for row in rows):
+                out[-1] = Fact("delta", number.start, fact.end, (kg, "load", -1), {"open": False})
+                continue
+        out.append(fact)
+    return out
+
+
+def _missed_once(facts: Sequence[Fact]) -> list[Fact]:
+    """ "Missed the last rep of the last set, got stuck halfway": one miss, told twice."""
+    out: list[Fact] = []
+    told = False
+    for at, fact in enumerate(facts):
+        if fact.kind == "fail" and told and fact.value is None and facts[at - 1].kind == "sep":
+            continue
+        told = (told or (fact.kind == "fail" and bool(fact.note.get("rep")))) and fact.value != 3
+        out.append(fact)
+    return out
