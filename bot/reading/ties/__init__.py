@@ -16,6 +16,7 @@ from bot.reading.ties.circuits import circuits
 from bot.reading.ties.counted import counted_by_name, counted_with_load, told_one_by_one
 from bot.reading.ties.counted_through import counted_through
 from bot.reading.ties.crossed import crossed
+from bot.reading.ties.cut_short import cut_short
 from bot.reading.ties.denied import denied_marks
 from bot.reading.ties.dropped import dropped_to
 from bot.reading.ties.feats import feats_told
@@ -81,6 +82,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (done_by_others, "rows"),
     (in_part, "left word"),
     (not_so_many, "count sep bare"),
+    (cut_short, "rows count|scope"),
     (denied_marks, "flag"),
     (spoken_of, "rows|fail|bare sep|scope"),
     (left_open, "bare|rows word|load"),
