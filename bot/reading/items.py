@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from bot.reading.lexicon import FALLBACK
+from bot.reading.little import little
 from bot.reading.message import Claim, Message
 from bot.reading.movements import Mention
 from bot.reading.tokens import Token
@@ -61,15 +62,19 @@ def _measured(message: Message, at: int) -> bool:
 
 
 def _ends_sentence(message: Message, at: int) -> bool:
-    """Whether "2." closes a sentence: after "only" or "were", or before a movement that no list numbers."""
+    """Whether "2." closes a sentence and is no "second": what counts a set has an article or a set beside it."""
     tokens = message.tokens
-    if not at or at + 2 >= len(tokens) or tokens[at + 1].text != ".":
+    if at + 1 >= len(tokens) or tokens[at + 1].text != ".":
         return False
-    grammar = message.beginning("grammar")
-    if tokens[at - 1].kind == "num" and not any(hit.table == "sets" for hit in grammar[at + 2]):
+    if not at:
+        return False
+    led = tokens[at - 1]
+    counted = at + 2 < len(tokens) and any(hit.table == "sets" for hit in message.beginning("grammar")[at + 2])
+    if counted or led.kind not in ("word", "num"):
+        return False
+    if led.kind == "num":
         return True  # "4 4 3 3. Lief gut"
-    before = [hit for place in (at - 2, at - 1) if place >= 0 for hit in grammar[place] if hit.end == at]
-    return any(hit.name in ("only", "got", "turned_to") for hit in before)
+    return led.text not in little("before_nth")
 
 
 def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[Claim]) -> list[Item]:
