@@ -52,6 +52,7 @@ from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.spoken_of import spoken_of
 from bot.reading.ties.then_the_rest import then_the_rest
 from bot.reading.ties.tried import tried
+from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
     added,
     held_in_total,
@@ -83,6 +84,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (in_part, "left word"),
     (not_so_many, "count sep bare"),
     (cut_short, "rows count|scope"),
+    (tries_by_side, "scheme side"),
     (denied_marks, "flag"),
     (spoken_of, "rows|fail|bare sep|scope"),
     (left_open, "bare|rows word|load"),
