@@ -12,6 +12,7 @@ from collections.abc import Callable, Sequence
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 from bot.reading.ties.after_each import after_each
+from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.circuits import circuits
 from bot.reading.ties.counted import counted_by_name, counted_with_load, told_one_by_one
 from bot.reading.ties.counted_through import counted_through
@@ -83,6 +84,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (done_by_others, "rows"),
     (in_part, "left word"),
     (not_so_many, "count sep bare"),
+    (bands_apart, "move rows|bare sep"),
     (cut_short, "rows count|scope"),
     (tries_by_side, "scheme side"),
     (denied_marks, "flag"),

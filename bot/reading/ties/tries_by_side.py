@@ -57,7 +57,7 @@ def _with(told: Sequence[Fact], load: float) -> list[Fact]:
         if fact.kind in ("rows", "fail"):
             went = fact.kind == "rows"
             entry = Entry(1 if went else 0, load_kg=load)
-            out.append(Fact("rows", fact.start, fact.end, [entry], {"one": True, "reps": True, "own_load": True}))
+            out.append(Fact("rows", fact.start, fact.end, [entry], {"one": True, "reps": True, "own_load": load}))
         if fact.kind != "rows":
             out.append(fact)
     return out
