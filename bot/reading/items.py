@@ -13,6 +13,7 @@ from bot.reading.movements import Mention
 from bot.reading.tokens import Token
 
 ItemKind = Literal["num", "clock", "word", "known", "sym", "nl", "move", "claim"]
+LEAST_LINE = 4
 TIED = frozenset({"/", ",", "-", "+", "@", "x", "*"})
 
 
@@ -77,6 +78,12 @@ def _ends_sentence(message: Message, at: int) -> bool:
     return led.text not in little("before_nth")
 
 
+def _numbers_line(message: Message, at: int) -> bool:
+    """Whether "4." without an article numbers a line: of the sets told by their place it would be far behind."""
+    led = message.tokens[at - 1] if at else None
+    return (message.tokens[at].value or 0) >= LEAST_LINE and (led is None or led.text not in little("before_nth"))
+
+
 def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[Claim]) -> list[Item]:
     """All items in order; every token is in exactly one."""
     tokens = message.tokens
@@ -118,7 +125,7 @@ def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[C
         sided = at and any(hit.table == "side" and hit.end == at for hit in grammar[at - 1])
         if found and token.kind == "num" and at and (sided or tokens[at - 1].text in TIED):
             found = [hit for hit in found if hit.table != "scope"]  # "1/3." ends a sentence, it is no third
-        if found and token.kind == "num" and _ends_sentence(message, at):
+        if found and token.kind == "num" and (_ends_sentence(message, at) or _numbers_line(message, at)):
             found = [hit for hit in found if hit.table != "scope"]  # "waren's nur 2. Klimmzüge +25"
         if found and found[0].end > at + 1 and tokens[found[0].end - 1].kind == "num":
             found = [hit for hit in found if not _measured(message, hit.end)]  # "a vest of 10 kg"

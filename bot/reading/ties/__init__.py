@@ -43,6 +43,7 @@ from bot.reading.ties.paced import paced
 from bot.reading.ties.ramps import ramps
 from bot.reading.ties.rated_lifts import rated_lifts
 from bot.reading.ties.ratings import in_brackets, judged, listed_efforts, named_and_rated, rated, reckoned
+from bot.reading.ties.rep_of_set import rep_of_set
 from bot.reading.ties.repeated import repeated
 from bot.reading.ties.rounds_told import rounds_told
 from bot.reading.ties.sections import sections
@@ -87,6 +88,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (bands_apart, "move rows|bare sep"),
     (cut_short, "rows count|scope"),
     (tries_by_side, "scheme side"),
+    (rep_of_set, "scope fail"),
     (denied_marks, "flag"),
     (spoken_of, "rows|fail|bare sep|scope"),
     (left_open, "bare|rows word|load"),
