@@ -78,7 +78,7 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
                 clause = [one for one in clause if not lone(one)]
             most = STRANGE_WORDS if sentence in trained else 1 if sentence > first else 0
             mended = any(one.kind == "mend" for one in clause)
-            of_plan = excepted or brief or (sentence in leaning and not mended and not _strange(message, clause))
+            of_plan = excepted or brief or (sentence in leaning and not mended and not strange(message, clause))
             bare = goes_on and all(one.kind in silent or _article(one) for one in clause)  # "first two 5, then 4 and 4"
             kept = clause if of_plan or bare else _clause(message, clause, most)
             out += kept
@@ -149,7 +149,7 @@ def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
     return out
 
 
-def _strange(message: Message, facts: Sequence[Fact]) -> int:
+def strange(message: Message, facts: Sequence[Fact]) -> int:
     glue = message.book("prose").words
     because = message.book("prose").named("because")
     count = 0
@@ -196,7 +196,7 @@ def _talk(message: Message, facts: Sequence[Fact], trained: set[int]) -> frozens
             sentence.append(fact)
             continue
         told = any(one.kind in EVIDENCE and not lone(one) for one in sentence) or _got(message, sentence)
-        if number not in trained and not told and _strange(message, sentence) >= STRANGE_WORDS:
+        if number not in trained and not told and strange(message, sentence) >= STRANGE_WORDS:
             found.add(number)
         sentence, number = [], number + 1
     return frozenset(found)
@@ -206,13 +206,13 @@ def _got(message: Message, sentence: Sequence[Fact]) -> bool:
     """ "And I did 9 like a loser": a number right behind a word for done, of nothing that it counts."""
     for at, fact in enumerate(sentence[1:], 1):
         before, after = sentence[at - 1], sentence[at + 1 : at + 2]
-        if fact.kind == "bare" and before.kind == "scheme" and before.value == "got" and not _strange(message, after):
+        if fact.kind == "bare" and before.kind == "scheme" and before.value == "got" and not strange(message, after):
             return True
     return False
 
 
 def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
-    if not any(fact.kind == "move" for fact in facts) and _strange(message, facts):
+    if not any(fact.kind == "move" for fact in facts) and strange(message, facts):
         facts = [fact for fact in facts if not (fact.kind == "rows" and fact.note.get("values", [])[1:] == [10])]
     if not any(lone(fact) for fact in facts):
         return facts
@@ -225,7 +225,7 @@ def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
         fact.kind == "scheme" or (fact.kind == "plan" and set(fact.note.get("names", ())) & PLAN_WORDS)
         for fact in facts
     )
-    if evidence or (most == STRANGE_WORDS and _strange(message, facts) < most):
+    if evidence or (most == STRANGE_WORDS and strange(message, facts) < most):
         return facts
     return [fact for fact in facts if not lone(fact)]
 

@@ -51,6 +51,7 @@ from bot.reading.ties.set_by_set import set_by_set
 from bot.reading.ties.sets_named import sets_named
 from bot.reading.ties.shared_load import shared_load
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
+from bot.reading.ties.somebody import somebody
 from bot.reading.ties.spoken_of import spoken_of
 from bot.reading.ties.then_the_rest import then_the_rest
 from bot.reading.ties.tried import tried
@@ -83,6 +84,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (of_the_body, "claim plan"),
     (body_alone, "claim side|fail|bare"),
     (done_by_others, "rows"),
+    (somebody, "rows word"),
     (in_part, "left word"),
     (not_so_many, "count sep bare"),
     (bands_apart, "move rows|bare sep"),
