@@ -30,8 +30,9 @@ def _of_plan(message: Message, day: Claim) -> bool:
     tokens = message.tokens
     if day.start >= day.end or day.value is None:
         return False
+    behind = tokens[day.end].text if day.end < len(tokens) else ""
     if tokens[day.start].text in little("of_today"):
-        return True
+        return behind in little("plan_of")
     led = tokens[day.start - 1].text if day.start else ""
     whose = tokens[day.start - 2].text if day.start > 1 else ""
     return led in little("planned_for") or (led in little("of_another") and whose in little("plan_of"))

@@ -108,14 +108,41 @@ def _named_by_reps(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
 
 
 def _plural(message: Message, facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
-    """ "fives done at 15": the sets of five, where nothing else is told."""
+    """ "fives done at 15", "Dreier erledigt, Fünfer nicht": the sets of so many, where nothing else is told."""
     told = [fact for fact in facts if fact.kind in ("rows", "bare", "count")]
-    if len(told) != 1 or not told[0].note.get("word") or not told[0].note.get("each_of"):
+    if not told or not all(_of_so_many(message, fact, rows, alone=len(told) == 1) for fact in told):
         return facts
-    planned = sum(row.reps == told[0].value[0].reps for row in rows)
-    if planned < 2 or not message.span(told[0].start, told[0].end).lower().endswith(tuple(little("plural"))):
+    if len({fact.value[0].reps for fact in told}) != len(told):
         return facts
-    return [replace(fact, note={"the": True}) if fact is told[0] else fact for fact in facts]
+    out: list[Fact] = []
+    for fact in facts:
+        if any(fact is one for one in told):
+            fact = replace(fact, note={"the": True})
+        elif fact.kind == "fail" and fact.value is None and len(told) > 1 and _left_out(message, fact):
+            fact = Fact("plan", fact.start, fact.end, "skipped", {"names": ["skipped"]})
+        out.append(fact)
+    return out
+
+
+def _of_so_many(message: Message, fact: Fact, rows: Sequence[Row], *, alone: bool) -> bool:
+    """Whether a fact is a word for sets of so many, of which the plan has some; a lone one tells so by its form."""
+    if fact.kind != "rows" or not (fact.note.get("the") or (fact.note.get("word") and fact.note.get("each_of"))):
+        return False
+    if sum(row.reps == fact.value[0].reps for row in rows) < 2:
+        return False
+    if fact.note.get("the") or not alone:
+        led = message.tokens[fact.start - 1].text if fact.start else ""
+        return bool(fact.note.get("the")) or led not in little("a")
+    return message.span(fact.start, fact.end).lower().endswith(tuple(little("plural")))
+
+
+def _left_out(message: Message, fact: Fact) -> bool:
+    """Whether words for a miss may as well say that sets were left out."""
+    return any(
+        (hit.table, hit.name) == ("plan", "skipped") and hit.end == fact.end
+        for at in range(fact.start, fact.end)
+        for hit in message.beginning("grammar")[at]
+    )
 
 
 def _leaving(message: Message, facts: list[Fact]) -> list[Fact]:
