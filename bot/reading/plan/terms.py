@@ -42,7 +42,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     told = [_joining(told, at) for at in range(len(told))]
     told = singles_named(message, told, rows)
     told = _named_by_reps(_plural(message, _the_sets_of(told, rows), rows), rows)
-    told = _leaving(message, told)
+    told = _leaving(message, _not_managed(message, told))
     told = ticked_off(message, told)
     told = without_reasons(message, told)
     told = _all_of_them(_ranges(message, _so_many_of(message, _holds(told, rows), rows)), rows)
@@ -134,6 +134,21 @@ def _of_so_many(message: Message, fact: Fact, rows: Sequence[Row], *, alone: boo
         led = message.tokens[fact.start - 1].text if fact.start else ""
         return bool(fact.note.get("the")) or led not in little("a")
     return message.span(fact.start, fact.end).lower().endswith(tuple(little("plural")))
+
+
+def _not_managed(message: Message, facts: list[Fact]) -> list[Fact]:
+    """ "Pull-ups done, dips nicht geschafft": no set of theirs was done, where no set or repetition is named."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        if fact.kind == "fail" and fact.value is None and not fact.note.get("weak") and _left_out(message, fact):
+            low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
+            high = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+            clause = [one for one in facts[low:high] if one is not fact]
+            named = any(one.kind == "move" or plan_names(one) & set(PARTS) for one in clause)
+            if named and all(one.kind in ("move", "word", "plan", "claim") for one in clause):
+                fact = Fact("plan", fact.start, fact.end, "skipped", {"names": ["skipped"]})
+        out.append(fact)
+    return out
 
 
 def _left_out(message: Message, fact: Fact) -> bool:
