@@ -138,7 +138,8 @@ def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
             work = True
         sign = fact.kind == "fail" and message.tokens[fact.start].kind == "sym"  # "dips ✗": a list ticked off
         if fact.kind == "fail" and not fact.note.get("weak") and fact.value is None and not work and not sign:
-            beside = False
+            # "pull-ups done, dips nicht geschafft"
+            beside = bool(message.context.today) and not_managed(message, fact) and _lift_before(facts, at)
             for after in facts[at + 1 :]:
                 if after.kind == "sep":
                     break
@@ -147,6 +148,26 @@ def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
                 continue
         out.append(fact)
     return out
+
+
+def not_managed(message: Message, fact: Fact) -> bool:
+    """Whether words for a miss may as well say that what was planned was left out; not "fast nicht geschafft"."""
+    if fact.start and message.tokens[fact.start - 1].text in little("nearly"):
+        return False
+    return any(
+        (hit.table, hit.name) == ("plan", "skipped") and hit.end == fact.end
+        for at in range(fact.start, fact.end)
+        for hit in message.beginning("grammar")[at]
+    )
+
+
+def _lift_before(facts: Sequence[Fact], at: int) -> bool:
+    """Whether a lift, or a part of the plan, stands right before a miss in its clause."""
+    while at and facts[at - 1].kind in ("word", "plan"):
+        at -= 1
+        if any(name.startswith("part_") for name in facts[at].note.get("names", ())):
+            return True
+    return at > 0 and facts[at - 1].kind == "move"
 
 
 def strange(message: Message, facts: Sequence[Fact]) -> int:

@@ -23,6 +23,7 @@ from bot.reading.plan.short import all_but_for, did_these, first_then_rest, less
 from bot.reading.plan.singles import singles_named
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.value import MORE_REPS, SAME_KG, near_load, near_reps
+from bot.reading.prose import not_managed
 
 QUOTES = {"'": "'", '"': '"', "“": "”", "„": "“", "‘": "’", "«": "»", "»": "«", "‚": "‘"}
 RANGE = re.compile(r"(\d+) ?[-–] ?(\d+)")
@@ -118,7 +119,7 @@ def _plural(message: Message, facts: list[Fact], rows: Sequence[Row]) -> list[Fa
     for fact in facts:
         if any(fact is one for one in told):
             fact = replace(fact, note={"the": True})
-        elif fact.kind == "fail" and fact.value is None and len(told) > 1 and _left_out(message, fact):
+        elif fact.kind == "fail" and fact.value is None and len(told) > 1 and not_managed(message, fact):
             fact = Fact("plan", fact.start, fact.end, "skipped", {"names": ["skipped"]})
         out.append(fact)
     return out
@@ -140,7 +141,7 @@ def _not_managed(message: Message, facts: list[Fact]) -> list[Fact]:
     """ "Pull-ups done, dips nicht geschafft": no set of theirs was done, where no set or repetition is named."""
     out: list[Fact] = []
     for at, fact in enumerate(facts):
-        if fact.kind == "fail" and fact.value is None and not fact.note.get("weak") and _left_out(message, fact):
+        if fact.kind == "fail" and fact.value is None and not fact.note.get("weak") and not_managed(message, fact):
             low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
             high = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
             clause = [one for one in facts[low:high] if one is not fact]
@@ -149,15 +150,6 @@ def _not_managed(message: Message, facts: list[Fact]) -> list[Fact]:
                 fact = Fact("plan", fact.start, fact.end, "skipped", {"names": ["skipped"]})
         out.append(fact)
     return out
-
-
-def _left_out(message: Message, fact: Fact) -> bool:
-    """Whether words for a miss may as well say that sets were left out."""
-    return any(
-        (hit.table, hit.name) == ("plan", "skipped") and hit.end == fact.end
-        for at in range(fact.start, fact.end)
-        for hit in message.beginning("grammar")[at]
-    )
 
 
 def _leaving(message: Message, facts: list[Fact]) -> list[Fact]:
