@@ -129,7 +129,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (full_range, "flag"),
     (sided, "side"),
     (rated_row, "loads rows"),
-    (feats_told, "move scheme|plan|side"),
+    (feats_told, "move scheme|plan|side|scope"),
     # numbers beside what they are of
     (named_behind, "bare scope"),
     (taken, "bare scheme|plan"),
