@@ -24,6 +24,7 @@ from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
 from bot.reading.ties.helped import helped_by, taken_off
 from bot.reading.ties.in_part import in_part
+from bot.reading.ties.instead_ahead import instead_ahead
 from bot.reading.ties.joined_on import instead_of, joined_on, went_for
 from bot.reading.ties.last_apart import last_apart
 from bot.reading.ties.left_open import left_open
@@ -87,6 +88,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (somebody, "rows word"),
     (in_part, "left word"),
     (not_so_many, "count sep bare"),
+    (instead_ahead, "instead rows scope"),
     (bands_apart, "move rows|bare sep"),
     (cut_short, "rows count|scope"),
     (tries_by_side, "scheme side"),
