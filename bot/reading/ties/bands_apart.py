@@ -1,4 +1,4 @@
-"""One band after another: "with the green band 3x6, with the thick one (takes 20 kg off) 2x8" is help for the latter."""
+""" "With the green band 3x6, with the thick one (takes 20 kg off) 2x8": the help is that of the second band alone."""
 
 from __future__ import annotations
 
@@ -34,7 +34,9 @@ def bands_apart(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 def _clause(facts: Sequence[Fact], at: int) -> Sequence[Fact]:
     ends = (
-        n for n in range(at, len(facts)) if facts[n].kind == "sep" and n > at and facts[n].note.get("mark") not in INSIDE
+        n
+        for n in range(at, len(facts))
+        if facts[n].kind == "sep" and n > at and facts[n].note.get("mark") not in INSIDE
     )
     return facts[at : next(ends, len(facts))]
 

@@ -31,7 +31,9 @@ def cut_short(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             if out[n].kind in OWN or n == at:
                 out[n] = replace(out[n], note={**out[n].note, "cut": True})
         out[at] = replace(out[at], value=fact.value[:done])
-        return [one for n, one in enumerate(out) if not first <= n <= last or one.kind not in ("count", "scope", "plan")]
+        return [
+            one for n, one in enumerate(out) if not first <= n <= last or one.kind not in ("count", "scope", "plan")
+        ]
     return facts
 
 
