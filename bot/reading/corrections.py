@@ -36,6 +36,8 @@ def find_corrections(message: Message) -> list[Claim]:
         return bare
     if not strong and not soft and not message.context.today and mend.hits.get("which"):
         opposed = pair_of(mend)  # "on set 3 I did 4 not 5"
+        if opposed is not None and _of_sets_told(mend, opposed[0], opposed[1]):
+            return []
         if opposed is not None and mend.between("not", opposed[0].end, opposed[1].start):
             return of_values(mend, *opposed)
     if not strong and not soft:
@@ -48,7 +50,7 @@ def find_corrections(message: Message) -> list[Claim]:
         return []
     if pair is not None:
         now, was, start, end = pair
-        if _departs(mend, start):
+        if _departs(mend, start) or (not strong and _of_sets_told(mend, now, was)):
             return []
         if not strong and not any(hit.start < max(now.start, was.start) for hit in soft):
             return []
@@ -59,6 +61,15 @@ def find_corrections(message: Message) -> list[Claim]:
 def _looks_back(mend: Mend, now: Value) -> bool:
     """Whether "that was" leads the new value: said of what was told before, plan or not."""
     return any(only_little(mend.tokens, hit.end, now.start) for hit in mend.between("back", 0, now.start))
+
+
+def _of_sets_told(mend: Mend, now: Value, was: Value) -> bool:
+    """ "Pull-ups 5x4, the last set 3 instead of 4": the four are those of the sets told now, no report is mended."""
+    others = [value for value in mend.values() if value.start not in (now.start, was.start)]
+    schemes = [value.text for value in others if value.text]
+    again = any(value.value == was.value for value in others if not value.text)
+    reps = {text.split("x")[-1] for text in schemes}
+    return not now.text and not was.text and bool(schemes) and (again or f"{was.value:g}" in reps)
 
 
 def _departs(mend: Mend, start: int) -> bool:

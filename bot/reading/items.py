@@ -7,11 +7,13 @@ from dataclasses import dataclass
 from typing import Literal
 
 from bot.reading.lexicon import FALLBACK
+from bot.reading.little import little
 from bot.reading.message import Claim, Message
 from bot.reading.movements import Mention
 from bot.reading.tokens import Token
 
 ItemKind = Literal["num", "clock", "word", "known", "sym", "nl", "move", "claim"]
+LEAST_LINE = 4
 TIED = frozenset({"/", ",", "-", "+", "@", "x", "*"})
 
 
@@ -61,15 +63,27 @@ def _measured(message: Message, at: int) -> bool:
 
 
 def _ends_sentence(message: Message, at: int) -> bool:
-    """Whether "2." closes a sentence: after "only" or "were", or before a movement that no list numbers."""
+    """Whether "2." closes a sentence and is no "second": what counts a set has an article or a set beside it."""
     tokens = message.tokens
-    if not at or at + 2 >= len(tokens) or tokens[at + 1].text != ".":
+    if at + 1 >= len(tokens) or tokens[at + 1].text != ".":
         return False
-    grammar = message.beginning("grammar")
-    if tokens[at - 1].kind == "num" and not any(hit.table == "sets" for hit in grammar[at + 2]):
+    if not at:
+        return False
+    led = tokens[at - 1]
+    counted = at + 2 < len(tokens) and any(hit.table == "sets" for hit in message.beginning("grammar")[at + 2])
+    if counted or led.kind not in ("word", "num"):
+        return False
+    if led.kind == "num":
         return True  # "4 4 3 3. Lief gut"
-    before = [hit for place in (at - 2, at - 1) if place >= 0 for hit in grammar[place] if hit.end == at]
-    return any(hit.name in ("only", "got", "turned_to") for hit in before)
+    if led.text in little("and") | little("or"):
+        return at < 2 or tokens[at - 2].text != "."  # "4 und 4. Dips 3x8", not "der 3. und 4."
+    return led.text not in little("before_nth")
+
+
+def _numbers_line(message: Message, at: int) -> bool:
+    """Whether "4." without an article numbers a line: of the sets told by their place it would be far behind."""
+    led = message.tokens[at - 1] if at else None
+    return (message.tokens[at].value or 0) >= LEAST_LINE and (led is None or led.text not in little("before_nth"))
 
 
 def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[Claim]) -> list[Item]:
@@ -113,7 +127,7 @@ def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[C
         sided = at and any(hit.table == "side" and hit.end == at for hit in grammar[at - 1])
         if found and token.kind == "num" and at and (sided or tokens[at - 1].text in TIED):
             found = [hit for hit in found if hit.table != "scope"]  # "1/3." ends a sentence, it is no third
-        if found and token.kind == "num" and _ends_sentence(message, at):
+        if found and token.kind == "num" and (_ends_sentence(message, at) or _numbers_line(message, at)):
             found = [hit for hit in found if hit.table != "scope"]  # "waren's nur 2. Klimmzüge +25"
         if found and found[0].end > at + 1 and tokens[found[0].end - 1].kind == "num":
             found = [hit for hit in found if not _measured(message, hit.end)]  # "a vest of 10 kg"

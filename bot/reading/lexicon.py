@@ -274,12 +274,12 @@ LEAST_HALF = 4  # letters of each half of a word written together
 
 @lru_cache(maxsize=16384)
 def compound(word: str, language: str) -> tuple[str, str] | None:
-    """The two words of the movements that are written as one ("ringdips"); None where it is one word, or none."""
+    """The two words that are written as one ("ringdips", "klimmzugleiter"); None where it is one word, or none."""
     if len(word) < 2 * LEAST_HALF - 1 or is_known(word, language):
         return None
-    parts = _parts(language)
+    parts, tails = _parts(language), _tails(language)
     for at in range(LEAST_HALF - 1, len(word) - LEAST_HALF + 2):
-        if word[:at] in parts and word[at:] in parts:
+        if word[:at] in parts and (word[at:] in parts or word[at:] in tails):
             return word[:at], word[at:]
     return None
 
@@ -290,6 +290,12 @@ def _parts(language: str) -> frozenset[str]:
     return frozenset(
         word for source in _sources(language) for word in _words_in(source, "movements") if len(word) >= LEAST_HALF - 1
     )
+
+
+@lru_cache(maxsize=8)
+def _tails(language: str) -> frozenset[str]:
+    """What is written together with a movement before it: "leiter", "test"."""
+    return frozenset(fold(table(language, "common").get("tails", "")).text.split())
 
 
 def is_known(word: str, language: str) -> bool:

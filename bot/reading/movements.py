@@ -18,6 +18,7 @@ FAMILIES = ("front_lever", "planche")  # what "tuck" or "straddle" alone leans o
 HELP = frozenset({"band", "assisted", "band_assisted"})
 RINGS, BAR = frozenset({"ring"}), frozenset({"bar"})
 MOST_SET_TOKENS = 4  # tokens of "3x8" before the name of another movement
+PARTS = frozenset({",", ";", "."})
 BARE_AGAIN = frozenset({"no_band"})
 MARKS = frozenset({",", "/", "-"})  # between the numbers of a list
 MOST_TIMES = 2  # tokens of "5x" before the reps
@@ -459,7 +460,9 @@ def _joins(message: Message, rules: Combine, last: Mention, hit: Hit, features: 
         whole = rules.resolve(union)
         if whole is not None and not whole.startswith("?") and follow != "word":
             return True  # "front lever 4x8s, straddle"
-    if features & rules.far and _work_between(message, after, hit.start) and _work_after(message, hit.end):
+    closes = hit.end < len(message.tokens) and message.tokens[hit.end].text in PARTS  # "3x6 with a red band, 2x8 …"
+    own = not closes and _work_after(message, hit.end)
+    if features & rules.far and _work_between(message, after, hit.start) and own:
         return False  # both have sets of their own
     if features <= rules.grips and _then(message, after, hit.start) and _number_soon(message, hit.end):
         return False  # "negatives 3 sets of 3, then 2x8 underhand"

@@ -79,9 +79,9 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
                 clause = [one for one in clause if not lone(one)]
             most = STRANGE_WORDS if sentence in trained else 1 if sentence > first else 0
             mended = any(one.kind == "mend" for one in clause)
-            strange = _strange(message, clause) if sentence in leaning else 0
+            odd = strange(message, clause) if sentence in leaning else 0
             changed = any("turned_to" in one.note.get("names", ()) for one in clause)
-            of_plan = excepted or brief or (sentence in leaning and not mended and strange <= changed)
+            of_plan = excepted or brief or (sentence in leaning and not mended and odd <= changed)
             bare = goes_on and all(one.kind in silent or _article(one) for one in clause)  # "first two 5, then 4 and 4"
             kept = clause if of_plan or bare else _clause(message, clause, most)
             out += kept
@@ -153,7 +153,8 @@ def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
             work = True
         sign = fact.kind == "fail" and message.tokens[fact.start].kind == "sym"  # "dips ✗": a list ticked off
         if fact.kind == "fail" and not fact.note.get("weak") and fact.value is None and not work and not sign:
-            beside = False
+            # "pull-ups done, dips nicht geschafft"
+            beside = bool(message.context.today) and not_managed(message, fact) and _lift_before(facts, at)
             for after in facts[at + 1 :]:
                 if after.kind == "sep":
                     break
@@ -164,7 +165,27 @@ def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
     return out
 
 
-def _strange(message: Message, facts: Sequence[Fact]) -> int:
+def not_managed(message: Message, fact: Fact) -> bool:
+    """Whether words for a miss may as well say that what was planned was left out; not "fast nicht geschafft"."""
+    if fact.start and message.tokens[fact.start - 1].text in little("nearly"):
+        return False
+    return any(
+        (hit.table, hit.name) == ("plan", "skipped") and hit.end == fact.end
+        for at in range(fact.start, fact.end)
+        for hit in message.beginning("grammar")[at]
+    )
+
+
+def _lift_before(facts: Sequence[Fact], at: int) -> bool:
+    """Whether a lift, or a part of the plan, stands right before a miss in its clause."""
+    while at and facts[at - 1].kind in ("word", "plan"):
+        at -= 1
+        if any(name.startswith("part_") for name in facts[at].note.get("names", ())):
+            return True
+    return at > 0 and facts[at - 1].kind == "move"
+
+
+def strange(message: Message, facts: Sequence[Fact]) -> int:
     glue = message.book("prose").words
     because = message.book("prose").named("because")
     count = 0
@@ -211,7 +232,7 @@ def _talk(message: Message, facts: Sequence[Fact], trained: set[int]) -> frozens
             sentence.append(fact)
             continue
         told = any(one.kind in EVIDENCE and not lone(one) for one in sentence) or _got(message, sentence)
-        if number not in trained and not told and _strange(message, sentence) >= STRANGE_WORDS:
+        if number not in trained and not told and strange(message, sentence) >= STRANGE_WORDS:
             found.add(number)
         sentence, number = [], number + 1
     return frozenset(found)
@@ -221,13 +242,13 @@ def _got(message: Message, sentence: Sequence[Fact]) -> bool:
     """ "And I did 9 like a loser": a number right behind a word for done, of nothing that it counts."""
     for at, fact in enumerate(sentence[1:], 1):
         before, after = sentence[at - 1], sentence[at + 1 : at + 2]
-        if fact.kind == "bare" and before.kind == "scheme" and before.value == "got" and not _strange(message, after):
+        if fact.kind == "bare" and before.kind == "scheme" and before.value == "got" and not strange(message, after):
             return True
     return False
 
 
 def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
-    if not any(fact.kind == "move" for fact in facts) and _strange(message, facts):
+    if not any(fact.kind == "move" for fact in facts) and strange(message, facts):
         facts = [fact for fact in facts if not (fact.kind == "rows" and fact.note.get("values", [])[1:] == [10])]
     if not any(lone(fact) for fact in facts):
         return facts
@@ -240,7 +261,7 @@ def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
         fact.kind == "scheme" or (fact.kind == "plan" and set(fact.note.get("names", ())) & PLAN_WORDS)
         for fact in facts
     )
-    if evidence or (most == STRANGE_WORDS and _strange(message, facts) < most):
+    if evidence or (most == STRANGE_WORDS and strange(message, facts) < most):
         return facts
     return [fact for fact in facts if not lone(fact)]
 

@@ -199,6 +199,9 @@ def _stands(hit: Hit, sites: Sequence[int], cues: Cues, bounds: tuple[int, int])
     first = bisect_left(sites, max(bounds[0], hit.start - NEAR))
     near = first < len(sites) and sites[first] < min(bounds[1], hit.end + NEAR)
     near = near or (bool(sites) and sites[0] < bounds[0] and bool(cues.within("it", hit.start - 3, hit.start)))
+    # "something snapped in my forearm, now he is thick and blue", as German says it
+    spoken_of = {token.text for token in cues.tokens[max(bounds[0], hit.start - NEAR) : hit.start]}
+    near = near or (bool(sites) and sites[0] < hit.start and not spoken_of.isdisjoint(little("third_person")))
     if hit.table == "sited":
         return near
     return near or bool(cues.within("felt_by", max(bounds[0], hit.start - NEAR), hit.start))

@@ -15,7 +15,7 @@ from bot.reading.message import Message
 NUMBERS = frozenset(
     {"rows", "bare", "loads", "count", "load", "at", "left", "percent", "effort", "side", "instead", "ask", "scope"}
 )
-UNREAL = ("wanted", "others", "past", "when", "ahead")
+UNREAL = ("wanted", "others", "past", "when", "till_then", "ahead")
 NEED_AN_END = ("when", "ahead")  # tales only where the athlete says elsewhere what they did
 WISHES = ("wanted", "ahead")
 OWN_SUBJECT = {"when": 2}  # "letzte Woche hab ich 5x3 geschafft, heute …": the tale's own "I" does not end it
@@ -46,6 +46,8 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
             continue
         for hit in named.get(name, ()):
             compared = name == "when" and places.told_now_before(hit.start)  # "today 8, last week 6"
+            if name == "till_then" and not _outdone(message, facts, hit, places.end_of(name, hit.end), named):
+                continue  # "pull-ups 3x5, before that 10 dips"
             if name in NEED_AN_END and not compared and not places.work_after(name, hit.end):
                 continue  # "last week I did 3x8" is a report
             if hit.start in taken or (name == "ahead" and not _number_next(message, hit.end)):
@@ -61,13 +63,27 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
     gone = _covered(dead, len(message.tokens))
     wanted = _covered([span for name, span in dead_of if name in WISHES], len(message.tokens))
     past = _covered([span for name, span in dead_of if name == "past"], len(message.tokens))
-    kept = [fact for fact in facts if not (fact.kind in NUMBERS and gone[fact.start])]
+    # "meant to do 5x3, stopped after three sets": three sets of it were done
+    kept = [fact for fact in facts if fact.note.get("cut") or not (fact.kind in NUMBERS and gone[fact.start])]
     kept = _same_as(kept, [fact for fact in facts if fact.kind == "load" and fact.value and gone[fact.start]])
     kept = [fact for fact in kept if not (is_day(fact) and past[fact.start])]  # "up from 4x5 on Monday"
     loads = [fact for fact in facts if fact.kind == "load" and fact.value and wanted[fact.start]]
     if len(loads) == 1 and not message.context.today:
         kept = _with_wished_load(kept, loads[0])
     return kept
+
+
+def _outdone(message: Message, facts: Sequence[Fact], hit: Hit, end: int, named: dict[str, list[Hit]]) -> bool:
+    """ "12 pull-ups, new record, before that 10": one number behind the words, no other lift, and a new best.
+
+    Where the words themselves compare ("vorher waren es 10") no best need be named.
+    """
+    behind = [fact for fact in facts if hit.end <= fact.start < end]
+    told = any(token.value is not None for token in message.tokens[: hit.start])
+    numbers = sum(token.value is not None for token in message.tokens[hit.end : end])
+    compares = hit.end - hit.start > 1
+    bested = compares or ("record" in named and numbers == 1)
+    return told and bested and numbers > 0 and not any(fact.kind == "move" for fact in behind)
 
 
 def _with_wished_load(kept: list[Fact], load: Fact) -> list[Fact]:

@@ -26,6 +26,18 @@ SHORT = 4  # tokens that a sentence goes on with behind its minutes
 FIRST_PICTURE = "\u2190"  # signs below it, "€" among them, go with numbers
 
 
+OPENS_CLAUSE = frozenset(",;(|")  # "dips 3x8 +10 | rpe 8 | 58 min"
+
+
+ENDS_CLAUSE = frozenset(",;):|")
+
+
+DASHES = frozenset("-/")  # parts of a message where they stand free: "dips 3x8 - rpe 8 - 58 min"
+
+
+WIDEST = 2.5  # times the shorter: "8 - 58 min" is no range
+
+
 METRES = 100  # "400 m" and more are metres
 
 
@@ -38,7 +50,7 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
         clause = low
         for at in range(low, high):
             sign = tokens[at].kind == "sym" and tokens[at].text >= FIRST_PICTURE  # "done ✅ 55 min"
-            if tokens[at].text in ",;(" or sign:
+            if tokens[at].text in OPENS_CLAUSE or sign or _free_dash(body, at, low, high):
                 bracketed = tokens[at].text == "," and clause > low and tokens[clause - 1].text == "("
                 clause = clause if bracketed else at + 1  # "(45 €, 50 min)" stays together
                 continue
@@ -52,7 +64,7 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 continue
             minutes, stop, exact = found
             end = stop
-            while end < high and tokens[end].text not in ",;):":
+            while end < high and tokens[end].text not in ENDS_CLAUSE and not _free_dash(body, end, low, high):
                 end += 1
             before, after = range(clause, at), range(stop, end)
             if any(a in barred for a in before) or any(a in barred for a in after):
@@ -79,11 +91,26 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 return
 
 
+def _is_range(body: BodyCues, at: int) -> bool:
+    """Whether two numbers with a dash between them are the ends of a span of minutes."""
+    shorter, longer = body.tokens[at].value or 0.0, body.tokens[at + 2].value or 0.0
+    return 0 < shorter <= longer <= WIDEST * shorter
+
+
+def _free_dash(body: BodyCues, at: int, low: int, high: int) -> bool:
+    """Whether a dash or stroke with room on both sides parts what is told; "50 - 60 min" is one span."""
+    tokens = body.tokens
+    if tokens[at].text not in DASHES or not low < at < high - 1:
+        return False
+    ranged = tokens[at - 1].value is not None and tokens[at + 1].value is not None and _is_range(body, at - 1)
+    return tokens[at].space and tokens[at + 1].space and not ranged
+
+
 def _unitless(body: BodyCues, at: int, clause: int, high: int) -> bool:
     """ "Total time 40": a clause that is a name for the session's minutes and a number."""
     tokens = body.tokens
     value = tokens[at].value or 0.0
-    closes = at + 1 >= high or tokens[at + 1].text in ",;)"
+    closes = at + 1 >= high or tokens[at + 1].text in ENDS_CLAUSE - {":"}
     sized = tokens[at].kind == "num" and ALONE_MINUTES[0] <= value <= ALONE_MINUTES[1] and value == int(value)
     if not (sized and closes) or at == clause or at - clause > SHORT:
         return False
@@ -146,11 +173,11 @@ def _span_minutes(body: BodyCues, at: int) -> tuple[float, int, bool] | None:
         return None
     if token.kind == "clock":
         return (token.value, hour[at + 1], True) if at + 1 in hour else None
-    if token.kind == "num" and at and tokens[at - 1].text in ("x", "@", "+", "/"):
+    if token.kind == "num" and at and tokens[at - 1].text in ("x", "@", "+", "/") and not token.space:
         return None
     if at + 1 in minute and not (tokens[at + 1].text == "m" and token.value >= METRES):
         return token.value, minute[at + 1], True
-    if at + 3 < len(tokens) and tokens[at + 1].text == "-" and tokens[at + 2].value is not None and at + 3 in minute:
+    if at + 3 < len(tokens) and tokens[at + 1].text == "-" and at + 3 in minute and _is_range(body, at):
         return (token.value + (tokens[at + 2].value or 0)) / 2, minute[at + 3], True
     if at + 1 in hour:
         found = hours_at(body, at)

@@ -1,4 +1,7 @@
-"""Days of which the message says that nothing was trained: "today nothing but yesterday 4x5", "wed off"."""
+"""Days on which nothing was trained, as the message says: "today nothing but yesterday 4x5", "wed off".
+
+Nor was there on the day whose plan was done on another: "das für heute hab ich gestern schon gemacht".
+"""
 
 from __future__ import annotations
 
@@ -17,7 +20,22 @@ def trained_days(message: Message, days: Sequence[Claim]) -> list[Claim]:
     for day in sorted((day for day in days if day.value is not None), key=lambda day: day.start):
         if _idle(message, day) or (idle and _goes_on(message, idle[-1], day)):
             idle.append(day)
+    others = [day for day in days if day.value is not None and day.end > day.start and not _of_plan(message, day)]
+    idle += [day for day in days if others and _of_plan(message, day)]
     return [day for day in days if not any(day is one for one in idle)]
+
+
+def _of_plan(message: Message, day: Claim) -> bool:
+    """Whether a day only says whose work it is: "the plan for today", "die heutige Einheit"."""
+    tokens = message.tokens
+    if day.start >= day.end or day.value is None:
+        return False
+    behind = tokens[day.end].text if day.end < len(tokens) else ""
+    if tokens[day.start].text in little("of_today"):
+        return behind in little("plan_of")
+    led = tokens[day.start - 1].text if day.start else ""
+    whose = tokens[day.start - 2].text if day.start > 1 else ""
+    return led in little("planned_for") or (led in little("of_another") and whose in little("plan_of"))
 
 
 def _goes_on(message: Message, idle: Claim, day: Claim) -> bool:

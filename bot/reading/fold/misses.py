@@ -66,6 +66,8 @@ class MissFacts(LoadFacts):
             self.group, self.second_load, self.load_said = self.group + 1, None, False
             return
         if self.scope is not None and newest is not None:
+            if self._rep_of_side(fact, newest):
+                return
             rows = self.scoped()
             if self.side in ("left", "right"):
                 own = [row for row in self.rows if row.side == self.side]
@@ -88,6 +90,8 @@ class MissFacts(LoadFacts):
                 return
             if self.scope == (newest.reps or 0) + 1 and self.scope > len(self.rows) + 1:
                 newest.failed, self.scope = True, None  # "5, 5, 4 and the fifth wouldn't go": the fifth rep
+                return
+            if self._rep_of_next_set(fact, newest):
                 return
         if isinstance(ordinal, int) and self.rows and self.scope == len(self.rows) + 1 and not self.based:
             self.add([Entry(ordinal - 1)], fact)  # "8, 7, and on the third I failed the 7th"
@@ -141,6 +145,13 @@ class MissFacts(LoadFacts):
             if last.reps is not None and ordinal == last.reps + 1 > len(self.rows):
                 last.failed = True  # "5, 5, 4, missed the fifth": there are three sets, it is a rep
                 return
+            if len(self.rows) + 1 < ordinal <= (last.reps or 0) and len(group) > 1 and not self.based:
+                if ordinal == last.reps:
+                    last.reps, last.failed = None, True
+                    self.ask("reps", fact)  # "3x5, missed the fifth": of which set
+                    return
+                self.rows.append(replace(last, reps=ordinal - 1, failed=True, rpe=None, linked=False))
+                return  # "5, 5, stuck on the fourth"
             if ordinal <= len(self.rows) and not all(row.reps == 1 for row in self.rows):
                 self.rows[ordinal - 1].failed = True
                 return
@@ -185,6 +196,34 @@ class MissFacts(LoadFacts):
             new = replace(new, group=self.group, load_kg=None)
             self.count = None
         self.rows.append(new)
+
+    def _rep_of_side(self, fact: Fact, newest: Row) -> bool:
+        """ "Left 2, right 1 and stuck on the second", "left 1, right failed at the second": which rep of that side."""
+        nth = self.scope
+        if self.based or not isinstance(nth, int) or nth < 2 or fact.value is not None or newest.side is None:
+            return False
+        own = [row for row in self.rows if row.side == (self.side or newest.side)]
+        if self.side is None and len(own) == 1 and nth == (newest.reps or 0) + 1:
+            newest.failed, self.scope = True, None
+            return True
+        if self.side not in ("left", "right") or newest.side == self.side:
+            return False
+        if own:
+            self.ask("reps", fact)  # its second rep, or a second try
+        self.rows.append(replace(newest, side=self.side, reps=None if own else nth - 1, failed=True, rpe=None))
+        self.scope, self.side = None, None
+        return True
+
+    def _rep_of_next_set(self, fact: Fact, newest: Row) -> bool:
+        """ "5, 5, stuck on the fourth": of a set more, as no fourth set can follow the second."""
+        nth = self.scope
+        if self.based or self.side or not isinstance(nth, int) or fact.value is not None:
+            return False
+        if not len(self.rows) + 1 < nth <= (newest.reps or 0) or self.load_said:
+            return False
+        self.rows.append(replace(newest, reps=nth - 1, failed=True, rpe=None, linked=False))
+        self.scope = None
+        return True
 
     def _missed_with_more(self, fact: Fact) -> bool:
         """ "5 at 15, 5 at 17.5, failed on rep 4 at 20": a further set with its own load."""

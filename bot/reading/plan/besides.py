@@ -29,12 +29,30 @@ def told_besides(message: Message, facts: Sequence[Fact]) -> list[Fact]:
         leads = fact.kind == "sep" and fact.value == 2 and _whole_plan(out)
         plus = message.tokens[fact.start].text in little("plus") if fact.start < len(message.tokens) else False
         leads = leads or (plus and _whole_plan(out) and fact.kind in ("plan", "sep"))
+        leads = leads or (_another(message, facts, at) and _whole_plan(_without_end(out)))
         clause = _clause(facts, at + 1)
         if leads and _own_work(clause):
+            out = list(_without_end(out))
             out += [Fact("sep", fact.start, fact.start, 1, {"mark": ","}), _mark(fact)]
             continue
         out.append(fact)
     return out
+
+
+def _another(message: Message, facts: Sequence[Fact], at: int) -> bool:
+    """Whether "another single with 30" begins here: "und noch ein Single mit 30"."""
+    fact = facts[at]
+    said = fact.kind == "word" and fact.end == fact.start + 1 and message.tokens[fact.start].text in little("another")
+    after = facts[at + 1] if at + 1 < len(facts) else None
+    single = after is not None and after.kind == "bare" and after.note.get("spelled") and after.value == 1
+    follow = facts[at + 2] if single and at + 2 < len(facts) else after
+    return said and follow is not None and follow.kind == "rows" and not follow.note.get("the")
+
+
+def _without_end(before: Sequence[Fact]) -> Sequence[Fact]:
+    """What was told before "at the end, another …"."""
+    last = before[-1] if before else None
+    return before[:-1] if last is not None and last.kind == "scope" and last.value == "last" else before
 
 
 def beside_plan(told: Told, said: Said) -> bool:

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from bot.reading.little import little
 from bot.reading.message import Message
-from bot.reading.plan.choosing import main_rows, pick
+from bot.reading.plan.choosing import main_rows, pick, the_rows
 from bot.reading.plan.clauses import Clause
 from bot.reading.plan.ground import GLOBAL, plan_names
 from bot.reading.plan.state import Said, Told
@@ -29,6 +29,9 @@ def left_out(told: Told, said: Said) -> bool:
     targets = said.clause.targets
     if said.sided and not targets:
         targets = [at for at, row in enumerate(rows) if row.side is not None]
+    so_many = the_rows(rows, values) if "skipped" in names and not named and len(values) == 1 else []
+    if so_many:
+        targets, values = so_many, []  # "no time for the fives"
     only_so_many = "only" in names and any(f.kind == "count" for f in values)
     told_anew = only_so_many or any(f.kind in ("bare", "rows", "load", "instead", "delta") for f in values)
     if named and told_anew and "skipped" not in names:

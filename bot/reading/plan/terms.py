@@ -24,6 +24,7 @@ from bot.reading.plan.short import all_but_for, did_these, first_then_rest, less
 from bot.reading.plan.singles import singles_named
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.value import MORE_REPS, SAME_KG, near_load, near_reps
+from bot.reading.prose import not_managed
 
 QUOTES = {"'": "'", '"': '"', "“": "”", "„": "“", "‘": "’", "«": "»", "»": "«", "‚": "‘"}
 RANGE = re.compile(r"(\d+) ?[-–] ?(\d+)")
@@ -44,7 +45,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     told = [_joining(told, at) for at in range(len(told))]
     told = singles_named(message, told, rows)
     told = _named_by_reps(_plural(message, _the_sets_of(told, rows), rows), rows)
-    told = _leaving(message, told)
+    told = _leaving(message, _not_managed(message, told))
     told = ticked_off(message, told)
     told = without_reasons(message, told, rows)
     told = _all_of_them(_ranges(message, _so_many_of(message, _holds(told, rows), rows)), rows)
@@ -110,14 +111,47 @@ def _named_by_reps(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
 
 
 def _plural(message: Message, facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
-    """ "fives done at 15": the sets of five, where nothing else is told."""
+    """ "fives done at 15", "Dreier erledigt, Fünfer nicht": the sets of so many, where nothing else is told."""
     told = [fact for fact in facts if fact.kind in ("rows", "bare", "count")]
-    if len(told) != 1 or not told[0].note.get("word") or not told[0].note.get("each_of"):
+    if not told or not all(_of_so_many(message, fact, rows, alone=len(told) == 1) for fact in told):
         return facts
-    planned = sum(row.reps == told[0].value[0].reps for row in rows)
-    if planned < 2 or not message.span(told[0].start, told[0].end).lower().endswith(tuple(little("plural"))):
+    if len({fact.value[0].reps for fact in told}) != len(told):
         return facts
-    return [replace(fact, note={"the": True}) if fact is told[0] else fact for fact in facts]
+    out: list[Fact] = []
+    for fact in facts:
+        if any(fact is one for one in told):
+            fact = replace(fact, note={"the": True})
+        elif fact.kind == "fail" and fact.value is None and len(told) > 1 and not_managed(message, fact):
+            fact = Fact("plan", fact.start, fact.end, "skipped", {"names": ["skipped"]})
+        out.append(fact)
+    return out
+
+
+def _of_so_many(message: Message, fact: Fact, rows: Sequence[Row], *, alone: bool) -> bool:
+    """Whether a fact is a word for sets of so many, of which the plan has some; a lone one tells so by its form."""
+    if fact.kind != "rows" or not (fact.note.get("the") or (fact.note.get("word") and fact.note.get("each_of"))):
+        return False
+    if sum(row.reps == fact.value[0].reps for row in rows) < 2:
+        return False
+    if fact.note.get("the") or not alone:
+        led = message.tokens[fact.start - 1].text if fact.start else ""
+        return bool(fact.note.get("the")) or led not in little("a")
+    return message.span(fact.start, fact.end).lower().endswith(tuple(little("plural")))
+
+
+def _not_managed(message: Message, facts: list[Fact]) -> list[Fact]:
+    """ "Pull-ups done, dips nicht geschafft": no set of theirs was done, where no set or repetition is named."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        if fact.kind == "fail" and fact.value is None and not fact.note.get("weak") and not_managed(message, fact):
+            low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
+            high = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+            clause = [one for one in facts[low:high] if one is not fact]
+            named = any(one.kind == "move" or plan_names(one) & set(PARTS) for one in clause)
+            if named and all(one.kind in ("move", "word", "plan", "claim") for one in clause):
+                fact = Fact("plan", fact.start, fact.end, "skipped", {"names": ["skipped"]})
+        out.append(fact)
+    return out
 
 
 def _leaving(message: Message, facts: list[Fact]) -> list[Fact]:

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from bot.reading.facts import Fact
 from bot.reading.little import little
+from bot.reading.message import Message
 from bot.reading.plan.adding import of_added, one_beyond, over_plan, sets_more_or_fewer
 from bot.reading.plan.besides import beside_plan
 from bot.reading.plan.change import change
@@ -20,6 +21,8 @@ from bot.reading.plan.state import Said, Told
 from bot.reading.plan.swapping import other_thing, other_work
 from bot.reading.plan.unclear import of_something_else, unclear
 from bot.reading.reading import Ask
+
+WEIGHT_NEAR = 2  # words from "more" to "weight"
 
 
 def _ends_all(told: Told, said: Said) -> bool:
@@ -48,6 +51,10 @@ def take(told: Told, clause: Clause) -> None:
     if beside_plan(told, said) or unclear(told, said):
         return
     if so_many_each(told, said) or (said.values and not said.named and told.unclear_in == clause.sentence):
+        return
+    if not said.values and not said.sided and _other_weight(told, said):
+        told.everything = told.everything or "except" in said.names  # "everything, but more weight on the dips"
+        lighter(told, clause)
         return
     if of_added(told, said) or sets_more_or_fewer(told, said) or left_out(told, said) or first_only(told, said):
         return
@@ -132,15 +139,47 @@ def _other_loads(told: Told, said: Said) -> bool:
     return whole or (bool(words & set(little("lighter_or_heavier"))) and not words & set(little("feels")))
 
 
+def _other_weight(told: Told, said: Said) -> bool:
+    """ "A bit more weight on the dips", "etwas weniger Gewicht": other loads than planned, and not by how much."""
+    facts = said.clause.facts
+    if not facts or _wished(told.message, facts[0].start, facts[-1].end):
+        return False
+    texts = [token.text for token in told.message.tokens]
+    weight, amounts = little("weight") | little("put_on"), little("more_or_less")
+    for fact in facts:
+        if fact.kind == "plan" and plan_names(fact) & {"less", "more"}:
+            if weight.intersection(texts[fact.end : fact.end + WEIGHT_NEAR]):
+                return True
+        elif fact.kind == "thing":
+            words = set(texts[fact.start : fact.end])
+            if words & weight and words & amounts:
+                return True
+    return False
+
+
+def _wished(message: Message, start: int, end: int) -> bool:
+    """Whether a clause says what would be, or will be: "could use more weight next time"."""
+    if any(token.text in little("asked_for") for token in message.tokens[start:end]):
+        return True
+    return any(
+        (hit.table == "unreal" and hit.name == "wanted") or (hit.table, hit.name) == ("effort", "could")
+        for at in range(max(0, start - WEIGHT_NEAR), end)
+        for hit in message.beginning("grammar")[at]
+    )
+
+
 def lighter(told: Told, clause: Clause) -> None:
     """Done with less or more than planned: by how much is not said."""
     told.ask("load_kg", clause)
     scope = next((fact.value for fact in clause.facts if fact.kind == "scope" and fact.value != "all"), None)
-    rows = [told.rows[at] for at in clause.targets] or told.rows
+    in_mind = told.sticky if told.sticky_at == clause.sentence else []
+    rows = [told.rows[at] for at in clause.targets or in_mind] or told.rows
     for row in addressed(rows, scope, None) if scope is not None else rows:
         if row.load_kg:
             row.load_kg, row.load_open = None, True
     told.everything = told.everything or not any(told.keep.values())
+    for at in clause.targets or in_mind:
+        told.keep.setdefault(at, True)
 
 
 def _none_by_side(told: Told, targets: list[int]) -> bool:

@@ -8,6 +8,8 @@ from bot.reading.scan.scanner import Scanner
 
 MOST_SETS = 20
 LEAST_NUMBERED = 2
+LEAST_ORDERED = 2
+NUMBERING = (".", ")")
 MOST_REPS = 60
 MARKS = (":", "=")
 BETWEEN = (",", ";", "/", "|")
@@ -15,7 +17,7 @@ BETWEEN = (",", ";", "/", "|")
 
 def labelled(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """Rows, where a word for sets and one for reps each stand before their number; None where they do not."""
-    form = _numbered(s, i) or _listed(s, i)
+    form = _numbered(s, i) or _ordered(s, i) or _listed(s, i)
     if form is not None:
         return form
     first = _field(s, i)
@@ -49,6 +51,24 @@ def _numbered(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         reps.append(int(done.value))
         j += 3 + (s.at(j + 3).text in BETWEEN and len(reps) > 0)
     if len(reps) < LEAST_NUMBERED:
+        return None
+    j -= s.at(j - 1).text in BETWEEN
+    return [Fact("rows", s.at(i).start, s.at(j - 1).end, [Entry(n) for n in reps], {"list": True, "mark": ","})], j
+
+
+def _ordered(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "1. 8 2. 8 3. 7", "1) 8, 2) 7": the sets numbered on one line, from the first on."""
+    reps: list[int] = []
+    j = i
+    while s.at(j).kind == "num" and s.at(j).value == len(reps) + 1 and s.at(j + 1).text in NUMBERING:
+        done, after = s.at(j + 2), s.at(j + 3)
+        if done.kind != "num" or not done.space or done.comma or not s.whole(done.value or 0.5):
+            break
+        if after.has("times", "x") or after.text in ("x", "+", "@") or s.unit_at(j + 3) is not None:
+            break  # "1. 3x5"
+        reps.append(int(done.value or 0))
+        j += 3 + (after.text in BETWEEN)
+    if len(reps) < LEAST_ORDERED or max(reps) > MOST_REPS:
         return None
     j -= s.at(j - 1).text in BETWEEN
     return [Fact("rows", s.at(i).start, s.at(j - 1).end, [Entry(n) for n in reps], {"list": True, "mark": ","})], j

@@ -19,6 +19,8 @@ MOST_TRIES = 20
 TOLD_WITHIN = 8  # items of "3 each side, lower half, x2"
 TRIES_TOLD = 6  # so far behind the tries stands how many went up
 LEAST_RUNGS = 2  # steps of a ladder told by its ends
+LEAST_IN_TURN = 3  # numbers of a list behind "set"
+MOST_NAMED = 20  # the highest number of a set
 LEAST_DUMBBELL = 9  # below it "the 3s" are sets of three
 
 
@@ -395,6 +397,12 @@ def _set_word(s: Scanner, i: int, plural: bool) -> tuple[list[Fact], int] | None
         return [Fact("scope", item.start, s.at(j + 2).end, ("these", tuple(range(first, last + 1))))], j + 3
     if plural:
         return None
+    listed = _in_turn(s, j)
+    if listed and listed == list(range(listed[0], listed[0] + len(listed))) and listed[-1] <= MOST_NAMED:
+        end = j + 2 * len(listed) - 1
+        return [Fact("scope", item.start, s.at(end - 1).end, ("these", tuple(listed)))], end  # "set 2, 3, 4 were hard"
+    if listed:
+        return None  # "Serie 8-7-6": reps
     if s.at(j).value is not None and s.at(j + 1).text in (":", ",", ")", "-", "."):
         value = s.at(j).value or 0
         if value == int(value) and 1 <= value <= 20:
@@ -409,6 +417,18 @@ def _set_word(s: Scanner, i: int, plural: bool) -> tuple[list[Fact], int] | None
     ):
         return [Fact("scope", item.start, s.at(j).end, int(s.at(j).value or 0), {"numbered": True})], j + 1
     return None
+
+
+def _in_turn(s: Scanner, j: int) -> list[int]:
+    """Three or more whole numbers with the same sign between them."""
+    numbers: list[int] = []
+    mark = s.at(j + 1).text
+    while s.at(j).kind == "num" and s.whole(s.at(j).value or 0.5):
+        numbers.append(int(s.at(j).value or 0))
+        if mark not in ("-", "/", ",") or s.at(j + 1).text != mark:
+            break
+        j += 2
+    return numbers if len(numbers) >= LEAST_IN_TURN else []
 
 
 def _counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] | None:

@@ -75,7 +75,8 @@ def _one(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int]:
 
 def _goes_on_in_words(item: Item) -> bool:
     """Whether a dash before an item parts two clauses."""
-    return item.kind == "claim" or (item.kind == "word" and item.space)
+    rated = item.has("effort", "rpe") and item.space  # "dips 3x8 +10 - rpe 8"
+    return item.kind == "claim" or (item.kind == "word" and item.space) or rated
 
 
 def _sets_more(s: Scanner, i: int) -> bool:

@@ -12,16 +12,19 @@ from collections.abc import Callable, Sequence
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 from bot.reading.ties.after_each import after_each
+from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.circuits import circuits
 from bot.reading.ties.counted import counted_by_name, counted_with_load, told_one_by_one
 from bot.reading.ties.counted_through import counted_through
 from bot.reading.ties.crossed import crossed
+from bot.reading.ties.cut_short import cut_short
 from bot.reading.ties.denied import denied_marks
 from bot.reading.ties.dropped import dropped_to
 from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
 from bot.reading.ties.helped import helped_by, taken_off
 from bot.reading.ties.in_part import in_part
+from bot.reading.ties.instead_ahead import instead_ahead
 from bot.reading.ties.joined_on import instead_of, joined_on, went_for
 from bot.reading.ties.last_apart import last_apart
 from bot.reading.ties.left_open import left_open
@@ -41,6 +44,7 @@ from bot.reading.ties.paced import paced
 from bot.reading.ties.ramps import ramps
 from bot.reading.ties.rated_lifts import rated_lifts
 from bot.reading.ties.ratings import in_brackets, judged, listed_efforts, named_and_rated, rated, reckoned
+from bot.reading.ties.rep_of_set import rep_of_set
 from bot.reading.ties.repeated import repeated
 from bot.reading.ties.rounds_told import rounds_told
 from bot.reading.ties.sections import sections
@@ -48,9 +52,11 @@ from bot.reading.ties.set_by_set import set_by_set
 from bot.reading.ties.sets_named import sets_named
 from bot.reading.ties.shared_load import shared_load
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
+from bot.reading.ties.somebody import somebody
 from bot.reading.ties.spoken_of import spoken_of
 from bot.reading.ties.then_the_rest import then_the_rest
 from bot.reading.ties.tried import tried
+from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
     added,
     held_in_total,
@@ -73,14 +79,20 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (instead_of, "rows"),
     (went_for, "bare scheme"),
     (load_heads, "bare|rows sep rows"),
+    (tries_by_side, "scheme side"),
     (tried, "bare|rows fail|plan"),
     (loads_ahead, "load rows sep"),
     (paced, "scheme rows"),
     (of_the_body, "claim plan"),
     (body_alone, "claim side|fail|bare"),
     (done_by_others, "rows"),
+    (somebody, "rows word"),
     (in_part, "left word"),
     (not_so_many, "count sep bare"),
+    (instead_ahead, "instead rows scope"),
+    (bands_apart, "move rows|bare sep"),
+    (cut_short, "rows count|scope"),
+    (rep_of_set, "scope fail"),
     (denied_marks, "flag"),
     (spoken_of, "rows|fail|bare sep|scope"),
     (left_open, "bare|rows word|load"),
@@ -119,7 +131,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (full_range, "flag"),
     (sided, "side"),
     (rated_row, "loads rows"),
-    (feats_told, "move scheme|plan|side"),
+    (feats_told, "move scheme|plan|side|scope"),
     # numbers beside what they are of
     (named_behind, "bare scope"),
     (taken, "bare scheme|plan"),

@@ -15,9 +15,36 @@ SAID = ("scope", "side", "fail", "mend")
 BETWEEN = 2  # facts between "got" and the feat: "me salió, por fin, el"
 
 
-def feats_told(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+def feats_told(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with one repetition, or none, of a feat that is told to have gone up or not."""
-    return _at_all(_by_side(facts))
+    return _then_another(message, _at_all(_by_side(facts)))
+
+
+def _then_another(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "First clean muscle-up! Then another": the one told before a further one."""
+    moves = [at for at, fact in enumerate(facts) if fact.kind == "move"]
+    if len(moves) != 1 or facts[moves[0]].value.movement not in FEATS:
+        return facts
+    at = moves[0]
+    low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
+    end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+    told = [fact for fact in facts[:end] if not _is_one(fact)]
+    went = any(map(_went_up, told)) or any(fact.kind == "scope" and fact.value == "first" for fact in facts[low:at])
+    if not went or any(fact.kind in NUMBERS or fact.kind == "fail" for fact in told):
+        return facts
+    first = next((n for n in range(end, len(facts)) if facts[n].kind in NUMBERS), None)
+    if first is None or not _one_more(message, facts, first):
+        return facts
+    one = Fact("rows", facts[at].start, facts[at].end, [Entry(1)], {"one": True, "reps": True})
+    kept = [fact for fact in facts[:end] if fact.kind != "scope"]
+    return [*kept, one, *facts[end:]]
+
+
+def _one_more(message: Message, facts: Sequence[Fact], at: int) -> bool:
+    """Whether one repetition stands here, and "another" before it."""
+    fact = facts[at]
+    single = fact.kind == "rows" and fact.value == [Entry(1)]
+    return (single or _is_one(fact)) and fact.start > 0 and message.tokens[fact.start - 1].text in little("another")
 
 
 def _at_all(facts: Sequence[Fact]) -> Sequence[Fact]:
