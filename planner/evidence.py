@@ -8,7 +8,9 @@ from datetime import date
 from functools import lru_cache
 from typing import Literal, NamedTuple
 
+from planner.digest import digest
 from planner.facts import Session, Side, WorkSet
+from planner.layout import lift_of
 from planner.movements import movement
 from planner.repetitions import one_rep_max_factor, reps_to_failure
 from planner.rules import Rules
@@ -72,22 +74,12 @@ def system_load_kg(work: WorkSet, bodyweight_kg: float) -> float:
 def counts(work: WorkSet) -> bool:
     """Whether a set can say anything of the full movement's 1RM: whole range, lifted as well as lowered, a load that
     is known. Half range, lowering only, holds and a bare band do not."""
-    return _share(work) is not None
+    lift = lift_of(work.movement)
+    return lift is not None and work.reps is not None and _is_evidence(work, lift.helped)
 
 
-def _share(work: WorkSet) -> float | None:
-    """The share of the bodyweight that a set lifted; None where it says nothing of a 1RM."""
-    if work.reps is None or work.rom != "full" or work.eccentric or work.hold_s:
-        return None
-    measurable, share = _lifted(work.movement)
-    return share if measurable or (work.movement == "band_pull_up" and work.assist_kg > 0) else None
-
-
-@lru_cache(maxsize=1024)
-def _lifted(name: str) -> tuple[bool, float]:
-    """Whether a movement is measurable, and the share of the bodyweight that it lifts."""
-    found = movement(name)
-    return found.measurable, found.bodyweight_share
+def _is_evidence(work: WorkSet, helped: bool) -> bool:
+    return work.rom == "full" and not work.eccentric and not work.hold_s and (work.assist_kg > 0 or not helped)
 
 
 @lru_cache(maxsize=1024)
@@ -104,18 +96,20 @@ def measure(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key,
     the estimate, the estimate is lifted to it: what was done was done.
     """
     estimates: dict[Key, list[_Told]] = {}
-    floors: dict[Key, tuple[float, float, float]] = {}  # log 1RM, n, log load
+    floors: dict[Key, tuple[float, float, float, float]] = {}  # log 1RM, n, log load, load [kg]
     ceilings: dict[Key, float] = {}  # log load
-    on, most = session.on, errors.most_reps
-    for work in session.sets:
+    on, sets, most = session.on, session.sets, errors.most_reps
+    for at, share, helped in digest(session).layout.lifts:
+        work = sets[at]
         reps = work.reps
-        if reps is None or work.rom != "full" or (share := _share(work)) is None:  # asked before the call, for speed
+        if reps is None or not _is_evidence(work, helped):
             continue
         load = share * bodyweight_kg + work.load_kg - work.assist_kg
         if load <= 0:
             continue
-        key, log_load = (work.movement, work.side), math.log(load)
+        key = (work.movement, work.side)
         if reps < 1:
+            log_load = math.log(load)
             if work.failed and (key not in ceilings or log_load < ceilings[key]):
                 ceilings[key] = log_load
             continue
@@ -124,14 +118,19 @@ def measure(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key,
         n = float(reps) if rpe is None else reps_to_failure(reps, rpe)
         if rpe is None or work.linked or work.pauses or n > most:
             proven = float(reps) if reps < most else most
-            log_e1rm, known = log_load + _log_factor(proven), floors.get(key)
+            known = floors.get(key)
+            if known is not None and known[1] == proven and known[3] == load:
+                continue  # the same set again
+            log_load = math.log(load)
+            log_e1rm = log_load + _log_factor(proven)
             if known is None or log_e1rm > known[0]:
-                floors[key] = (log_e1rm, proven, log_load)
+                floors[key] = (log_e1rm, proven, log_load, load)
         else:
+            log_load = math.log(load)
             told = (errors.variance(n, n - reps), log_load + _log_factor(n), n, n - reps, log_load)
             estimates.setdefault(key, []).append(told)
     result = {key: _combined(on, found) for key, found in estimates.items()}
-    for key, (log_e1rm, proven, log_load) in floors.items():
+    for key, (log_e1rm, proven, log_load, _) in floors.items():
         if key not in result:
             variance = errors.variance(proven, 0.0)
             result[key] = Measurement(on, "floor", log_e1rm, variance, proven, 0.0, log_load)

@@ -10,10 +10,11 @@ from functools import cached_property
 from operator import attrgetter
 
 from planner.absence import Away, absences
-from planner.digest import GRIPS, Digest, digest
+from planner.digest import Digest, digest
 from planner.evidence import Key
 from planner.facts import Record, Session, Side
 from planner.followed import Line
+from planner.layout import GRIPS
 from planner.loading import Plates
 from planner.orders import Orders, rules_on
 from planner.pain import PainHistory
@@ -59,7 +60,7 @@ class History:
     @cached_property
     def pull_days(self) -> tuple[date, ...]:
         """Days on which something was pulled, each once."""
-        return tuple(sorted({one.on for one, done in zip(self.trained, self._done, strict=True) if done.pulls}))
+        return tuple(sorted({one.on for one, done in zip(self.trained, self._done, strict=True) if done.layout.pulls}))
 
     @cached_property
     def session_days(self) -> frozenset[date]:

@@ -6,9 +6,10 @@ from dataclasses import dataclass
 from datetime import date
 from typing import NamedTuple
 
-from planner.digest import GRIPS, digest
+from planner.digest import digest
 from planner.facts import SentPlan, Session
 from planner.history import History
+from planner.layout import GRIPS
 from planner.slots import Slot, ceiling_of
 
 _GRIPS = frozenset(GRIPS)

@@ -27,7 +27,7 @@ def value_of(number: Number, rules: Rules) -> float:
 
 
 def sets_of(session: Session, rung: Rung) -> list[WorkSet]:
-    if rung.movement not in digest(session).movements:
+    if rung.movement not in digest(session).layout.movements:
         return []
     return [work for work in session.sets if work.movement == rung.movement and not work.eccentric]
 
@@ -147,7 +147,7 @@ def both_sides(sessions: Iterable[Session], shown: Shown) -> int:
 
 def proven(session: Session, rung: Rung, history: History, rules: Rules) -> dict[str, float | int] | None:
     """What a session shows of a rung's proof, by slot name; None where it is not enough."""
-    if rung.movement not in GRIPS and rung.movement not in digest(session).movements:
+    if rung.movement not in GRIPS and rung.movement not in digest(session).layout.movements:
         return None
     proof, body_kg = rung.proof, history.bodyweight.on(session.on)
     names = GRIPS if rung.movement in GRIPS else (rung.movement,)

@@ -11,8 +11,8 @@ from datetime import date, timedelta
 
 from planner import absence, blocks, calendar, walked
 from planner.absence import Away, Return
-from planner.digest import GRIPS
 from planner.history import History
+from planner.layout import GRIPS
 from planner.main_done import Exposure, exposure_of
 from planner.plan import Reason
 from planner.slots import AS_IF_TEST, Slot, SlotKind, ceiling_of

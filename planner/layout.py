@@ -1,0 +1,70 @@
+"""Which of a session's sets matter for what, as far as the movements alone tell.
+
+People do the same movements in the same order for years, so it is worked out once for each such row of movements, and
+a review looks only at the sets that can say something.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import cache, lru_cache
+from typing import NamedTuple
+
+from planner.facts import WorkSet
+from planner.movements import catalogue, movement
+
+GRIPS = ("pull_up", "chin_up", "neutral_grip_pull_up", "ring_pull_up")
+PULLS = frozenset({"vertical_pull", "horizontal_pull", "lever"})
+_GRIPS = frozenset(GRIPS)
+
+
+class Lift(NamedTuple):
+    """What a movement lifts: its share of the bodyweight. `helped`: its load is known only with an assistance told."""
+
+    share: float
+    helped: bool
+
+
+class Layout(NamedTuple):
+    """Places in a session's sets: `arms` of one-arm-specific work, `grips` of the main lift's movements, `lifts` (with
+    what they lift) of those that can say something of a 1RM. `pulls`: whether any of the movements is a pull."""
+
+    movements: frozenset[str]
+    pulls: bool
+    arms: tuple[int, ...]
+    grips: tuple[int, ...]
+    lifts: tuple[tuple[int, float, bool], ...]
+
+
+def layout_of(sets: Sequence[WorkSet]) -> Layout:
+    return _layout(tuple([work.movement for work in sets]))
+
+
+@lru_cache(maxsize=1024)
+def lift_of(name: str) -> Lift | None:
+    """None where a movement's load is not known well enough to say anything of a 1RM; a band's is where it is told."""
+    found = movement(name)
+    helped = not found.measurable
+    return Lift(found.bodyweight_share, helped) if found.measurable or name == "band_pull_up" else None
+
+
+@lru_cache(maxsize=4096)
+def _layout(names: tuple[str, ...]) -> Layout:
+    pulling, one_arm = _known()
+    return Layout(
+        frozenset(names),
+        not pulling.isdisjoint(names),
+        tuple([at for at, name in enumerate(names) if name in one_arm]),
+        tuple([at for at, name in enumerate(names) if name in _GRIPS]),
+        tuple([(at, *lift) for at, name in enumerate(names) if (lift := lift_of(name)) is not None]),
+    )
+
+
+@cache
+def _known() -> tuple[frozenset[str], frozenset[str]]:
+    """The movements that pull, and those whose reps are exposures of one arm; one that nobody knows is neither."""
+    known = catalogue().values()
+    return (
+        frozenset(one.id for one in known if one.pattern in PULLS),
+        frozenset(one.id for one in known if one.one_arm),
+    )
