@@ -116,8 +116,7 @@ class History:
         By what was certain of their habit before that day, so that what is learned later changes no decision of then.
         """
         line = self._lines.get((name, None))
-        at = bisect_left(line.known_biases, (day, float("-inf"))) if line is not None else 0
-        bias = line.known_biases[at - 1][1] if line is not None and at else 0.0
+        bias = line.certain_bias(day) if line is not None else 0.0
         return round(2.0 * (10.0 - (10.0 - told) * (1.0 + bias))) / 2.0
 
     def level_before(self, name: str, day: date) -> float | None:

@@ -13,10 +13,22 @@ from typing import NamedTuple
 from planner.evidence import Errors, Measurement
 from planner.habits import RESERVE_LIMITS, STEEPNESS_LIMITS, Habits, believable
 from planner.repetitions import one_rep_max_factor, reps_of_factor
-from planner.state_space import Floats, Model, State, advance, advanced, cut, spread, updated
+from planner.state_space import (
+    DAYS_A_WEEK,
+    Floats,
+    Model,
+    State,
+    advance,
+    advanced,
+    ahead_by,
+    cut,
+    spread,
+    updated,
+)
 
-DAYS_A_WEEK = 7.0
 NEWEST = 6  # estimates that tell the rep counts a load may be made from: about three weeks
+_LEAST_STEEP, _MOST_STEEP = STEEPNESS_LIMITS
+_LEAST_BIAS, _MOST_BIAS = RESERVE_LIMITS
 _MOST_REPS = 14.0  # to failure: what is expected further off is all the same
 
 
@@ -77,14 +89,20 @@ class Trend:
 
 
 class Follower:
-    """A trend under way: what `follow` has learned so far, and can go on from. Copies go on by themselves."""
+    """A trend under way: what `follow` has learned so far, and can go on from. Copies go on by themselves.
 
-    __slots__ = ("doubted_side", "doubtful", "errors", "estimated_on", "last", "measured", "model", "newest", "prior",
-                 "state")  # fmt: skip
+    `patient`: two doubted in a row on the same side are believed; else each is doubted for itself alone.
+    """
 
-    def __init__(self, model: Model, errors: Errors | None = None, prior: Prior | None = None) -> None:
+    __slots__ = ("doubted_side", "doubtful", "errors", "estimated_on", "last", "measured", "model", "newest", "patient",
+                 "prior", "state")  # fmt: skip
+
+    def __init__(
+        self, model: Model, errors: Errors | None = None, prior: Prior | None = None, *, patient: bool = True
+    ) -> None:
         self.model = model
         self.errors = errors
+        self.patient = patient
         self.prior = prior or Prior(1.0, 0.0, model.steepness_variance, model.reserve_bias_variance)
         self.state: State | None = None
         self.last: date | None = None
@@ -95,56 +113,67 @@ class Follower:
         self.doubted_side = 0.0
 
     def copy(self) -> Follower:
-        made = Follower(self.model, self.errors, self.prior)
+        made = Follower(self.model, self.errors, self.prior, patient=self.patient)
         made.state, made.last = self.state, self.last
         made.measured, made.estimated_on = self.measured, self.estimated_on
         made.newest, made.doubtful, made.doubted_side = self.newest.copy(), self.doubtful.copy(), self.doubted_side
         return made
 
-    def take(self, measurements: Iterable[Measurement]) -> None:
-        """Go on through measurements in order of day, none before those that were taken."""
-        model, errors, last, doubted_side = self.model, self.errors, self.last, self.doubted_side
-        state: Floats | None = self.state
-        newest, doubtful = self.newest, self.doubtful
-        for one in measurements:
-            on, kind, _, _, n, _, _ = one
-            self.measured += 1
-            if state is None:
-                state = _first(one, model, None if errors is None else self.prior)
-                last = on
-                newest.append(n)
-                self.estimated_on = on if kind == "estimate" else None
-                continue
-            if last is not None and on > last:
-                state = advanced(state, (on - last).days / DAYS_A_WEEK, model)
-            last = on
-            difference, variance, by_steepness, by_bias = (
-                (one.log_e1rm - state[0], one.variance, 0.0, 0.0) if errors is None else _seen(one, state, errors)
-            )
+    def take(self, measurements: Sequence[Measurement]) -> list[Floats]:
+        """Go on through measurements in order of day, none before those that were taken: the state after each."""
+        found = list[Floats]()
+        if not measurements:
+            return found
+        left = iter(measurements)
+        state: Floats
+        if self.state is None or self.last is None:
+            state, last = self._begin(next(left)), measurements[0].on
+            found.append(state)
+        else:
+            state, last = self.state, self.last
+        model, errors, newest, ahead = self.model, self.errors, self.newest, ahead_by(self.model)
+        doubt = model.doubt
+        for one in left:
+            on, kind, log_e1rm, variance, n, _, _ = one
+            if days := (on - last).days:
+                state, last = advanced(state, ahead[days]), on
+            if errors is None:
+                difference, by_steepness, by_bias = log_e1rm - state[0], 0.0, 0.0
+            else:
+                difference, variance, by_steepness, by_bias = _seen(one, state, errors)
             if kind == "estimate":
                 self.estimated_on = on
             elif (difference <= 0.0) == (kind == "floor"):
                 # As expected: the bound says a little, and never that a measurement is doubtful.
                 state = cut(state, difference, variance, kind, by_steepness)
+                found.append(state)
                 continue
             known = spread(state, by_steepness, by_bias)
             distance = abs(difference) / math.sqrt(known + variance)
-            if distance <= model.doubt:
-                doubted_side = 0.0
+            if distance <= doubt:
+                self.doubted_side = 0.0
                 newest.append(n)
-            elif math.copysign(1.0, difference) == doubted_side:
+            elif self.patient and math.copysign(1.0, difference) == self.doubted_side:
                 state = (*state[:2], state[2] + difference * difference / 4.0, *state[3:])
-                doubted_side = 0.0
+                self.doubted_side = 0.0
             else:
-                excess = (distance / model.doubt) ** 2
+                excess = (distance / doubt) ** 2
                 variance = variance * excess + known * (excess - 1.0)
-                doubtful.append(on)
-                doubted_side = math.copysign(1.0, difference)
+                self.doubtful.append(on)
+                self.doubted_side = math.copysign(1.0, difference)
             if kind == "estimate":
                 state = updated(state, difference, variance, by_steepness, by_bias)
             else:
                 state = cut(state, difference, variance, kind, by_steepness)
-        self.state, self.last, self.doubted_side = None if state is None else State(*state), last, doubted_side
+            found.append(state)
+        self.measured += len(measurements)
+        self.state, self.last = State(*state), last
+        return found
+
+    def _begin(self, first: Measurement) -> Floats:
+        self.newest.append(first.n)
+        self.estimated_on = first.on if first.kind == "estimate" else None
+        return _first(first, self.model, None if self.errors is None else self.prior)
 
     def trend(self) -> Trend | None:
         """The trend as of the last measurement; None where there was none."""
@@ -186,8 +215,9 @@ def _seen(one: Measurement, state: Floats, errors: Errors) -> tuple[float, float
     are, because sets called harder than they were would count the most.
     """
     level, steepness, bias = state[0], state[5], state[6]
-    steepness = min(max(steepness, STEEPNESS_LIMITS[0]), STEEPNESS_LIMITS[1])
-    bias = min(max(bias, RESERVE_LIMITS[0]), RESERVE_LIMITS[1])
+    if not _LEAST_STEEP <= steepness <= _MOST_STEEP or not _LEAST_BIAS <= bias <= _MOST_BIAS:
+        habits = believable(steepness, bias)
+        steepness, bias = habits.steepness, habits.reserve_bias
     _, kind, _, variance, n, reserve, log_load = one
     curve = math.log(one_rep_max_factor(n + bias * reserve))
     difference = log_load + steepness * curve - level
@@ -195,7 +225,8 @@ def _seen(one: Measurement, state: Floats, errors: Errors) -> tuple[float, float
         return difference, variance, -curve, 0.0
     reps = n - reserve
     expected = reps_of_factor(math.exp((level - log_load) / steepness))
-    expected = reps if expected < reps else min(expected, max(reps, _MOST_REPS))
+    if expected < reps or expected > _MOST_REPS:
+        expected = reps if expected < reps else max(reps, _MOST_REPS)
     told = (expected - reps) / (1.0 + bias)
     by_steepness = -math.log(one_rep_max_factor(expected)) if expected > 1.0 else 0.0
     return difference, errors.variance(expected, told), by_steepness, -steepness * told / (37.0 - expected)
@@ -213,7 +244,7 @@ def follow(measurements: Iterable[Measurement], model: Model, errors: Errors | N
             at its word and its own variance.
     """
     follower = Follower(model, errors)
-    follower.take(measurements)
+    follower.take(tuple(measurements))
     return follower.trend()
 
 
