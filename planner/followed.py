@@ -10,7 +10,6 @@ import math
 from bisect import bisect_left
 from collections.abc import Mapping, Sequence
 from datetime import date
-from operator import attrgetter
 
 from planner.evidence import Errors, Key, Measurement, measure
 from planner.facts import Session
@@ -19,16 +18,16 @@ from planner.trend import Follower, Prior, Trend
 
 _KEPT = 4  # newest sessions that keep a fold: what came with the last message may be taken back
 _LOOK_BACK = 30  # sessions between an old fold and the newest, beyond which all is folded anew
-_on = attrgetter("on")
 
 
 class Line:
     """One movement and side: its measurements in order of day, and the trend through them."""
 
-    __slots__ = ("_biases", "_follower", "_levels", "measurements")
+    __slots__ = ("_biases", "_days", "_follower", "_levels", "measurements")
 
     def __init__(self, model: Model, errors: Errors, prior: Prior | None = None) -> None:
         self.measurements: list[Measurement] = []
+        self._days: list[date] = []
         self._biases: list[tuple[float, float]] = []  # of telling, after each measurement, with its variance
         self._follower = Follower(model, errors, prior)
         self._levels: tuple[list[tuple[date, float]], Follower] = ([], Follower(model, patient=False))
@@ -36,7 +35,7 @@ class Line:
     def then(self, found: Sequence[Measurement]) -> Line:
         """The line through the measurements that came next; this one stays as it is."""
         made = Line.__new__(Line)
-        made.measurements = [*self.measurements, *found]
+        made.measurements, made._days = [*self.measurements, *found], [*self._days, *[one.on for one in found]]
         made._follower, made._levels = self._follower.copy(), self._levels
         # Of a State, its reserve_bias and var_bias.
         made._biases = [*self._biases, *[(state[6], state[13]) for state in made._follower.take(found)]]
@@ -44,7 +43,7 @@ class Line:
 
     def certain_bias(self, day: date) -> float:
         """The bias of telling as far as it was beyond doubt before `day`: one standard deviation nearer to none."""
-        at = bisect_left(self.measurements, day, key=_on)
+        at = bisect_left(self._days, day)
         if not at:
             return 0.0
         bias, variance = self._biases[at - 1]
@@ -69,10 +68,10 @@ class Line:
         """The trend's log level after each measurement: what was known then, each taken without doubt of its own."""
         known, before = self._levels
         if len(known) < len(self.measurements):
-            new, follower = self.measurements[len(known) :], before.copy()
-            levels = [state[0] for state in follower.take(new)]
+            follower = before.copy()
+            levels = [state[0] for state in follower.take(self.measurements[len(known) :])]
             # Set as one, for other threads may ask the same line.
-            self._levels = known, _ = [*known, *zip([one.on for one in new], levels, strict=True)], follower
+            self._levels = known, _ = [*known, *zip(self._days[len(known) :], levels, strict=True)], follower
         return known
 
 

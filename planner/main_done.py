@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+import math
 from datetime import date
 from typing import NamedTuple
 
@@ -15,8 +15,7 @@ from planner.slots import Slot, ceiling_of
 _GRIPS = frozenset(GRIPS)
 
 
-@dataclass(frozen=True, slots=True)
-class Exposure:
+class Exposure(NamedTuple):
     """The main lift as it was done in one session, against its slot. Loads are system loads [kg] of that day."""
 
     on: date
@@ -65,16 +64,27 @@ def _read_main(session: Session, sent: SentPlan | None, main: str) -> MainDone |
     sets = digest(session).main
     if not sets:
         return None
-    planned = [one for one in sent.sets if one.movement in _GRIPS and one.part == "main"] if sent else []
-    name = planned[0].movement if planned else main
+    name, ceiling = _main_asked(sent, main) if sent else (main, None)
     own = [work for work in sets if work.movement == name] or sets
-    loads = [work.load_kg - work.assist_kg for work in own]
-    top_load = max(loads)
-    efforts = [10.0 if work.failed else work.rpe for work in own if work.failed or work.rpe is not None]
-    return MainDone(
-        own[0].movement,
-        top_load,
-        max([work.reps or 0 for work, load in zip(own, loads, strict=True) if load == top_load]),
-        max([effort for effort in efforts if effort is not None], default=None),
-        next((one.rpe for one in planned if one.rpe is not None), None),
-    )
+    top_load, reps, effort = -math.inf, 0, None
+    for work in own:
+        load = work.load_kg - work.assist_kg
+        if load > top_load:
+            top_load, reps = load, work.reps or 0
+        elif load == top_load:
+            reps = max(reps, work.reps or 0)
+        told = 10.0 if work.failed else work.rpe
+        if told is not None and (effort is None or told > effort):
+            effort = told
+    return MainDone(own[0].movement, top_load, reps, effort, ceiling)
+
+
+def _main_asked(sent: SentPlan, main: str) -> tuple[str, float | None]:
+    """The movement of a plan's main work, `main` where it has none, and its ceiling."""
+    name = None
+    for one in sent.sets:
+        if one.part == "main" and one.movement in _GRIPS:
+            name = name or one.movement
+            if one.rpe is not None:
+                return name, one.rpe
+    return name or main, None

@@ -110,7 +110,7 @@ class View:
             )
         ordered = self.history.orders.sets_for(day)
         if slot is None and ordered and at is not None:
-            slot = replace(at, on=day, planned_for=day, kind="support", pulling=False, why=None, comeback=None)
+            slot = at._replace(on=day, planned_for=day, kind="support", pulling=False, why=None, comeback=None)
         if slot is None:
             return self._no_session(day, block, week)
         if slot.pulling and not ordered and self._gives_way(slot, day):

@@ -6,7 +6,6 @@ record once, from the first block to the days ahead.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import date, timedelta
 
 from planner import absence, blocks, calendar, walked
@@ -196,7 +195,7 @@ class Timeline:
             if missed or day in self.by_day:
                 self._drop(slot, Reason("session_dropped", {"day": day}))
             else:
-                self._keep(replace(slot, on=day, why=why))
+                self._keep(slot._replace(on=day, why=why))
             return
         last = self._last_pull
         not_before = last.on + gap * DAY if last and last.on else day
@@ -207,7 +206,7 @@ class Timeline:
                 return
             not_before = max(not_before, pulled + gap * DAY)
         if done or (not missed and not forgotten and day >= not_before):
-            self._keep(slot if why is None else replace(slot, on=day, why=why))
+            self._keep(slot if why is None else slot._replace(on=day, why=why))
             return
         first = max(not_before, day)
         if missed:
@@ -220,11 +219,11 @@ class Timeline:
         while found is not None and self._away(found) is not None:
             found = calendar.slide(found + DAY, not_before, next_on, gap, taken)
         if found is None and forgotten and day >= not_before:
-            self._keep(slot if why is None else replace(slot, on=day, why=why))
+            self._keep(slot if why is None else slot._replace(on=day, why=why))
         elif found is None:
             self._drop(slot, Reason("session_dropped", {"day": day}))
         else:
-            self._keep(replace(slot, on=found, why=Reason("session_slid", {"from_day": day, "to_day": found})))
+            self._keep(slot._replace(on=found, why=Reason("session_slid", {"from_day": day, "to_day": found})))
 
     def _keep(self, slot: Slot) -> None:
         self.slots.append(slot)
@@ -236,7 +235,7 @@ class Timeline:
                 self._last_pull = slot
 
     def _drop(self, slot: Slot, why: Reason) -> None:
-        self.slots.append(replace(slot, on=None, why=why))
+        self.slots.append(slot._replace(on=None, why=why))
 
     # ---- What was done ------------------------------------------------------------------------------------------
 
