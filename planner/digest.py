@@ -10,13 +10,12 @@ from planner.layout import Layout, layout_of
 
 class Digest(NamedTuple):
     """`left`, `right`: one-arm-specific reps; a set without a side counts on both. `main`: full-range sets of the main
-    lift's grips with at least a rep. `loaded`: weight was hung on."""
+    lift's grips with at least a rep."""
 
     layout: Layout
     left: int
     right: int
     main: tuple[WorkSet, ...]
-    loaded: bool
 
 
 def digest(session: Session) -> Digest:
@@ -28,6 +27,12 @@ def digest(session: Session) -> Digest:
     return kept
 
 
+def sets_in(session: Session, movement_id: str) -> list[WorkSet]:
+    """A session's sets of one movement."""
+    sets = session.sets
+    return [sets[at] for at in digest(session).layout.of.get(movement_id, ())]
+
+
 def _made(session: Session) -> Digest:
     left = right = 0
     sets = session.sets
@@ -37,8 +42,5 @@ def _made(session: Session) -> Digest:
         if work.reps:
             left += work.reps if work.side != "right" else 0
             right += work.reps if work.side != "left" else 0
-    main: tuple[WorkSet, ...] = ()
-    if layout.grips:
-        main = tuple([work for at in layout.grips if (work := sets[at]).reps and work.rom == "full"])
-    loaded = bool(main) and max([work.load_kg for work in main]) > 0
-    return Digest(layout, left, right, main, loaded)
+    main = tuple([work for at in layout.grips if (work := sets[at]).reps and work.rom == "full"])
+    return Digest(layout, left, right, main)

@@ -75,11 +75,9 @@ def counts(work: WorkSet) -> bool:
     """Whether a set can say anything of the full movement's 1RM: whole range, lifted as well as lowered, a load that
     is known. Half range, lowering only, holds and a bare band do not."""
     lift = lift_of(work.movement)
-    return lift is not None and work.reps is not None and _is_evidence(work, lift.helped)
-
-
-def _is_evidence(work: WorkSet, helped: bool) -> bool:
-    return work.rom == "full" and not work.eccentric and not work.hold_s and (work.assist_kg > 0 or not helped)
+    if lift is None or work.reps is None or work.rom != "full" or work.eccentric or work.hold_s:
+        return False
+    return work.assist_kg > 0 or not lift.helped
 
 
 @lru_cache(maxsize=1024)
@@ -99,43 +97,45 @@ def measure(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key,
     floors: dict[Key, tuple[float, float, float, float]] = {}  # log 1RM, n, log load, load [kg]
     ceilings: dict[Key, float] = {}  # log load
     on, sets, most = session.on, session.sets, errors.most_reps
-    for at, share, helped in digest(session).layout.lifts:
-        work = sets[at]
-        reps = work.reps
-        if reps is None or not _is_evidence(work, helped):
-            continue
-        load = share * bodyweight_kg + work.load_kg - work.assist_kg
-        if load <= 0:
-            continue
-        key = (work.movement, work.side)
-        if reps < 1:
-            log_load = math.log(load)
-            if work.failed and (key not in ceilings or log_load < ceilings[key]):
-                ceilings[key] = log_load
-            continue
-        # A missed rep tells the effort: nothing was left.
-        rpe = 10.0 if work.failed else work.rpe
-        n = float(reps) if rpe is None else reps_to_failure(reps, rpe)
-        if rpe is None or work.linked or work.pauses or n > most:
-            proven = float(reps) if reps < most else most
-            known = floors.get(key)
-            if known is not None and known[1] == proven and known[3] == load:
-                continue  # the same set again
-            log_load = math.log(load)
-            log_e1rm = log_load + _log_factor(proven)
-            if known is None or log_e1rm > known[0]:
-                floors[key] = (log_e1rm, proven, log_load, load)
-        else:
-            log_load = math.log(load)
-            told = (errors.variance(n, n - reps), log_load + _log_factor(n), n, n - reps, log_load)
-            estimates.setdefault(key, []).append(told)
+    for places, share, helped in digest(session).layout.lifts:
+        body_kg = share * bodyweight_kg
+        for work in sets[places]:
+            reps = work.reps
+            # As in `counts`, which is not called for speed: half of five years' sets fall out here.
+            if reps is None or work.rom != "full" or work.eccentric or work.hold_s or (helped and work.assist_kg <= 0):
+                continue
+            load = body_kg + work.load_kg - work.assist_kg
+            if load <= 0:
+                continue
+            key = (work.movement, work.side)
+            if reps < 1:
+                log_load = math.log(load)
+                if work.failed and (key not in ceilings or log_load < ceilings[key]):
+                    ceilings[key] = log_load
+                continue
+            # A missed rep tells the effort: nothing was left.
+            rpe = 10.0 if work.failed else work.rpe
+            if rpe is None or work.linked or work.pauses or (n := reps_to_failure(reps, rpe)) > most:
+                proven = float(reps) if reps < most else most
+                known = floors.get(key)
+                if known is not None and known[1] == proven and known[3] == load:
+                    continue  # the same set again
+                log_load = math.log(load)
+                log_e1rm = log_load + _log_factor(proven)
+                if known is None or log_e1rm > known[0]:
+                    floors[key] = (log_e1rm, proven, log_load, load)
+            else:
+                log_load = math.log(load)
+                told = (errors.variance(n, n - reps), log_load + _log_factor(n), n, n - reps, log_load)
+                estimates.setdefault(key, []).append(told)
     result = {key: _combined(on, found) for key, found in estimates.items()}
     for key, (log_e1rm, proven, log_load, _) in floors.items():
-        if key not in result:
+        estimate = result.get(key)
+        if estimate is None:
             variance = errors.variance(proven, 0.0)
             result[key] = Measurement(on, "floor", log_e1rm, variance, proven, 0.0, log_load)
-        elif log_e1rm > result[key].log_e1rm:
-            result[key] = result[key]._replace(log_e1rm=log_e1rm, log_load=log_load, n=proven, reserve=0.0)
+        elif log_e1rm > estimate.log_e1rm:
+            result[key] = estimate._replace(log_e1rm=log_e1rm, log_load=log_load, n=proven, reserve=0.0)
     for key, log_load in ceilings.items():
         if key not in result:
             result[key] = Measurement(on, "ceiling", log_load, errors.variance(1.0, 0.0), 1.0, 0.0, log_load)

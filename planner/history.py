@@ -90,7 +90,7 @@ class History:
 
     @cached_property
     def _has_loaded(self) -> bool:
-        return any(digest(one).loaded for one in self.sessions)
+        return any(work.load_kg > 0 for one in self.sessions for work in digest(one).main)
 
     @cached_property
     def _lines(self) -> Mapping[Key, Line]:

@@ -6,8 +6,9 @@ a review looks only at the sets that can say something.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from functools import cache, lru_cache
+from itertools import groupby
 from typing import NamedTuple
 
 from planner.facts import WorkSet
@@ -25,15 +26,23 @@ class Lift(NamedTuple):
     helped: bool
 
 
-class Layout(NamedTuple):
-    """Places in a session's sets: `arms` of one-arm-specific work, `grips` of the main lift's movements, `lifts` (with
-    what they lift) of those that can say something of a 1RM. `pulls`: whether any of the movements is a pull."""
+class Run(NamedTuple):
+    """Sets of one movement in a row: their places, and what they lift."""
 
-    movements: frozenset[str]
+    places: slice
+    share: float
+    helped: bool
+
+
+class Layout(NamedTuple):
+    """Places in a session's sets: `of` each movement, `arms` of one-arm-specific work, `grips` of the main lift's
+    movements, `lifts` of those that can say something of a 1RM. `pulls`: whether any of the movements is a pull."""
+
+    of: Mapping[str, tuple[int, ...]]
     pulls: bool
     arms: tuple[int, ...]
     grips: tuple[int, ...]
-    lifts: tuple[tuple[int, float, bool], ...]
+    lifts: tuple[Run, ...]
 
 
 def layout_of(sets: Sequence[WorkSet]) -> Layout:
@@ -52,12 +61,21 @@ def lift_of(name: str) -> Lift | None:
 def _layout(names: tuple[str, ...]) -> Layout:
     pulling, one_arm = _known()
     return Layout(
-        frozenset(names),
+        {name: tuple([at for at, other in enumerate(names) if other == name]) for name in dict.fromkeys(names)},
         not pulling.isdisjoint(names),
         tuple([at for at, name in enumerate(names) if name in one_arm]),
         tuple([at for at, name in enumerate(names) if name in _GRIPS]),
-        tuple([(at, *lift) for at, name in enumerate(names) if (lift := lift_of(name)) is not None]),
+        tuple(_lifts(names)),
     )
+
+
+def _lifts(names: Sequence[str]) -> Iterator[Run]:
+    end = 0
+    for name, those in groupby(names):
+        start, end = end, end + len(list(those))
+        lift = lift_of(name)
+        if lift is not None:
+            yield Run(slice(start, end), *lift)
 
 
 @cache

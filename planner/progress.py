@@ -9,6 +9,7 @@ from itertools import islice
 from typing import Literal
 
 from planner import ladders
+from planner.digest import sets_in
 from planner.facts import Order, Rom, Session, WorkSet
 from planner.history import SIDES, History
 from planner.ladders import Ladder, Rung, Step
@@ -199,8 +200,7 @@ class Climb:
         days = (
             one
             for one in reversed(self.history.between(start, end))
-            if not self.tested(one)
-            and any(work.movement == other.movement and work.rom == other.rom for work in one.sets)
+            if not self.tested(one) and any(work.rom == other.rom for work in sets_in(one, other.movement))
         )
         effort = dose_effort(islice(days, 2), position.rung, position.other_dose, other_day=True)
         return effort is not None and effort > self.history.rules.number("skill.rpe")
@@ -254,7 +254,7 @@ class Climb:
 
 def _sets_in(session: Session, name: str, rom: Rom) -> list[WorkSet]:
     """A session's sets of a movement in a range; lowering alone is other work."""
-    return [work for work in session.sets if work.movement == name and work.rom == rom and not work.eccentric]
+    return [work for work in sets_in(session, name) if work.rom == rom and not work.eccentric]
 
 
 def climbs(history: History, timeline: Timeline, until: date) -> tuple[Climb, ...]:
