@@ -9,13 +9,12 @@ from functools import lru_cache
 from typing import Literal, NamedTuple
 
 from planner.digest import digest
-from planner.facts import Session, Side, WorkSet
-from planner.layout import lift_of
+from planner.facts import Session, WorkSet
+from planner.layout import Key, lift_of
 from planner.movements import movement
-from planner.repetitions import one_rep_max_factor, reps_to_failure
+from planner.repetitions import log_factor, reps_to_failure
 from planner.rules import Rules
 
-Key = tuple[str, Side | None]
 _Told = tuple[float, float, float, float, float]  # a set with an effort: variance, log 1RM, n, reserve, log load
 
 
@@ -80,10 +79,8 @@ def counts(work: WorkSet) -> bool:
     return work.assist_kg > 0 or not lift.helped
 
 
-@lru_cache(maxsize=1024)
-def _log_factor(n: float) -> float:
-    """Log of 1RM over load: told efforts come in halves, so the same few are asked for again and again."""
-    return math.log(one_rep_max_factor(n))
+# Told efforts come in halves, so the same few are asked for again and again.
+_log_factor = lru_cache(maxsize=1024)(log_factor)
 
 
 def measure(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key, Measurement]:
@@ -94,11 +91,11 @@ def measure(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key,
     the estimate, the estimate is lifted to it: what was done was done.
     """
     estimates: dict[Key, list[_Told]] = {}
-    floors: dict[Key, tuple[float, float, float, float]] = {}  # log 1RM, n, log load, load [kg]
+    floors: dict[Key, tuple[float, float, float]] = {}  # log 1RM, n, log load
     ceilings: dict[Key, float] = {}  # log load
     on, sets, most = session.on, session.sets, errors.most_reps
-    for places, share, helped in digest(session).layout.lifts:
-        body_kg = share * bodyweight_kg
+    for places, share, helped, keys in digest(session).layout.lifts:
+        body_kg, key_before, reps_before, load_before = share * bodyweight_kg, None, 0, 0.0
         for work in sets[places]:
             reps = work.reps
             # As in `counts`, which is not called for speed: half of five years' sets fall out here.
@@ -107,7 +104,7 @@ def measure(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key,
             load = body_kg + work.load_kg - work.assist_kg
             if load <= 0:
                 continue
-            key = (work.movement, work.side)
+            key = keys[work.side]
             if reps < 1:
                 log_load = math.log(load)
                 if work.failed and (key not in ceilings or log_load < ceilings[key]):
@@ -116,20 +113,20 @@ def measure(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key,
             # A missed rep tells the effort: nothing was left.
             rpe = 10.0 if work.failed else work.rpe
             if rpe is None or work.linked or work.pauses or (n := reps_to_failure(reps, rpe)) > most:
-                proven = float(reps) if reps < most else most
-                known = floors.get(key)
-                if known is not None and known[1] == proven and known[3] == load:
+                if load == load_before and reps == reps_before and key is key_before:
                     continue  # the same set again
+                key_before, reps_before, load_before = key, reps, load
+                proven = float(reps) if reps < most else most
                 log_load = math.log(load)
-                log_e1rm = log_load + _log_factor(proven)
+                log_e1rm, known = log_load + _log_factor(proven), floors.get(key)
                 if known is None or log_e1rm > known[0]:
-                    floors[key] = (log_e1rm, proven, log_load, load)
+                    floors[key] = (log_e1rm, proven, log_load)
             else:
                 log_load = math.log(load)
                 told = (errors.variance(n, n - reps), log_load + _log_factor(n), n, n - reps, log_load)
                 estimates.setdefault(key, []).append(told)
     result = {key: _combined(on, found) for key, found in estimates.items()}
-    for key, (log_e1rm, proven, log_load, _) in floors.items():
+    for key, (log_e1rm, proven, log_load) in floors.items():
         estimate = result.get(key)
         if estimate is None:
             variance = errors.variance(proven, 0.0)

@@ -11,8 +11,9 @@ from bisect import bisect_left
 from collections.abc import Mapping, Sequence
 from datetime import date
 
-from planner.evidence import Errors, Key, Measurement, measure
+from planner.evidence import Errors, Measurement, measure
 from planner.facts import Session
+from planner.layout import Key
 from planner.state_space import Model
 from planner.trend import Follower, Prior, Trend
 
@@ -28,26 +29,39 @@ class Line:
     def __init__(self, model: Model, errors: Errors, prior: Prior | None = None) -> None:
         self.measurements: list[Measurement] = []
         self._days: list[date] = []
-        self._biases: list[tuple[float, float]] = []  # of telling, after each measurement, with its variance
+        self._biases: list[float] = []  # of telling, after each measurement, each with its variance behind it
         self._follower = Follower(model, errors, prior)
-        self._levels: tuple[list[tuple[date, float]], Follower] = ([], Follower(model, patient=False))
+        self._levels: tuple[list[float], Follower] = ([], Follower(model, patient=False))
 
     def then(self, found: Sequence[Measurement]) -> Line:
         """The line through the measurements that came next; this one stays as it is."""
         made = Line.__new__(Line)
         made.measurements, made._days = [*self.measurements, *found], [*self._days, *[one.on for one in found]]
         made._follower, made._levels = self._follower.copy(), self._levels
-        # Of a State, its reserve_bias and var_bias.
-        made._biases = [*self._biases, *[(state[6], state[13]) for state in made._follower.take(found)]]
+        made._biases = self._biases.copy()
+        for _, _, _, _, _, _, bias, _, _, _, _, _, _, var_bias in made._follower.through(found):
+            made._biases += (bias, var_bias)
         return made
+
+    def count_before(self, day: date) -> int:
+        """How many measurements there were before `day`."""
+        return bisect_left(self._days, day)
 
     def certain_bias(self, day: date) -> float:
         """The bias of telling as far as it was beyond doubt before `day`: one standard deviation nearer to none."""
-        at = bisect_left(self._days, day)
+        at = 2 * bisect_left(self._days, day)
         if not at:
             return 0.0
-        bias, variance = self._biases[at - 1]
-        return math.copysign(max(0.0, abs(bias) - math.sqrt(max(variance, 0.0))), bias)
+        bias, variance = self._biases[at - 2], self._biases[at - 1]
+        doubt = math.sqrt(variance) if variance > 0.0 else 0.0
+        if abs(bias) <= doubt:
+            return 0.0
+        return bias - doubt if bias > 0.0 else bias + doubt
+
+    def level_before(self, day: date) -> float | None:
+        """The trend's log level as it was known before `day`."""
+        at = bisect_left(self._days, day)
+        return self.levels()[at - 1] if at else None
 
     def followed(self) -> Trend | None:
         return self._follower.trend()
@@ -64,14 +78,14 @@ class Line:
             (state.var_bias + model.reserve_bias_variance) / 2.0,
         )
 
-    def levels(self) -> Sequence[tuple[date, float]]:
+    def levels(self) -> Sequence[float]:
         """The trend's log level after each measurement: what was known then, each taken without doubt of its own."""
         known, before = self._levels
         if len(known) < len(self.measurements):
             follower = before.copy()
-            levels = [state[0] for state in follower.take(self.measurements[len(known) :])]
+            levels = [state[0] for state in follower.through(self.measurements[len(known) :])]
             # Set as one, for other threads may ask the same line.
-            self._levels = known, _ = [*known, *zip(self._days[len(known) :], levels, strict=True)], follower
+            self._levels = known, _ = [*known, *levels], follower
         return known
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import replace
 from datetime import date
 from functools import cached_property
@@ -11,10 +11,9 @@ from operator import attrgetter
 
 from planner.absence import Away, absences
 from planner.digest import Digest, digest
-from planner.evidence import Key
 from planner.facts import Record, Session, Side
 from planner.followed import Line
-from planner.layout import GRIPS
+from planner.layout import GRIPS, Key
 from planner.loading import Plates
 from planner.orders import Orders, rules_on
 from planner.pain import PainHistory
@@ -100,11 +99,6 @@ class History:
     def strength(self) -> Mapping[Key, Trend]:
         return followed_of(self._lines)
 
-    @cached_property
-    def levels(self) -> Mapping[str, Sequence[tuple[date, float]]]:
-        """The trend's log level after each measurement of each grip, in order: what was known then."""
-        return {name: line.levels() for (name, side), line in self._lines.items() if side is None and name in GRIPS}
-
     def steepness(self, name: str) -> float:
         """How the athlete's reps fall with load in a movement of both arms; 1 where nothing was learned."""
         trend = self.strength.get((name, None))
@@ -120,13 +114,13 @@ class History:
         return round(2.0 * (10.0 - (10.0 - told) * (1.0 + bias))) / 2.0
 
     def level_before(self, name: str, day: date) -> float | None:
-        levels = self.levels.get(name, ())
-        at = bisect_left(levels, (day, float("-inf")))
-        return levels[at - 1][1] if at else None
+        line = self._lines.get((name, None))
+        return None if line is None else line.level_before(day)
 
     def levels_before(self, name: str, day: date) -> int:
         """How many measurements a grip's trend had before `day`."""
-        return bisect_left(self.levels.get(name, ()), (day, float("-inf")))
+        line = self._lines.get((name, None))
+        return 0 if line is None else line.count_before(day)
 
     @cached_property
     def exposures(self) -> Mapping[date, Mapping[Side, int]]:

@@ -11,10 +11,11 @@ from functools import cache, lru_cache
 from itertools import groupby
 from typing import NamedTuple
 
-from planner.facts import WorkSet
+from planner.facts import Side, WorkSet
 from planner.movements import catalogue, movement
 
 GRIPS = ("pull_up", "chin_up", "neutral_grip_pull_up", "ring_pull_up")
+Key = tuple[str, Side | None]
 PULLS = frozenset({"vertical_pull", "horizontal_pull", "lever"})
 _GRIPS = frozenset(GRIPS)
 
@@ -27,11 +28,12 @@ class Lift(NamedTuple):
 
 
 class Run(NamedTuple):
-    """Sets of one movement in a row: their places, and what they lift."""
+    """Sets of one movement in a row: their places, what they lift, and what they are measured as by side."""
 
     places: slice
     share: float
     helped: bool
+    keys: Mapping[Side | None, Key]
 
 
 class Layout(NamedTuple):
@@ -75,7 +77,7 @@ def _lifts(names: Sequence[str]) -> Iterator[Run]:
         start, end = end, end + len(list(those))
         lift = lift_of(name)
         if lift is not None:
-            yield Run(slice(start, end), *lift)
+            yield Run(slice(start, end), *lift, {side: (name, side) for side in (None, "left", "right")})
 
 
 @cache

@@ -7,9 +7,10 @@ from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 
 from planner.digest import sets_in
-from planner.evidence import Key, counts, errors_of
+from planner.evidence import counts, errors_of
 from planner.facts import Record, Session, Side
 from planner.followed import Line, fold
+from planner.layout import Key
 from planner.loading import LIGHT_SHARE, Basis, BestSet
 from planner.movements import movement
 from planner.repetitions import reps_to_failure

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections import deque
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 from statistics import NormalDist
@@ -12,7 +12,7 @@ from typing import NamedTuple
 
 from planner.evidence import Errors, Measurement
 from planner.habits import RESERVE_LIMITS, STEEPNESS_LIMITS, Habits, believable
-from planner.repetitions import one_rep_max_factor, reps_of_factor
+from planner.repetitions import log_factor, reps_of_factor
 from planner.state_space import (
     DAYS_A_WEEK,
     Floats,
@@ -84,7 +84,7 @@ class Trend:
         How far it may be off is told for loads of about as many reps as it came from: they are what it is for.
         """
         state = self.state_on(on)
-        by_steepness = -math.log(one_rep_max_factor(sum(self.n_range) / 2.0))
+        by_steepness = -log_factor(sum(self.n_range) / 2.0)
         return Estimate(math.exp(state.level), math.sqrt(spread(state, by_steepness, 0.0)), state.slope)
 
 
@@ -119,61 +119,52 @@ class Follower:
         made.newest, made.doubtful, made.doubted_side = self.newest.copy(), self.doubtful.copy(), self.doubted_side
         return made
 
-    def take(self, measurements: Sequence[Measurement]) -> list[Floats]:
-        """Go on through measurements in order of day, none before those that were taken: the state after each."""
-        found = list[Floats]()
-        if not measurements:
-            return found
-        left = iter(measurements)
-        state: Floats
-        if self.state is None or self.last is None:
-            state, last = self._begin(next(left)), measurements[0].on
-            found.append(state)
-        else:
-            state, last = self.state, self.last
-        model, errors, newest, ahead = self.model, self.errors, self.newest, ahead_by(self.model)
-        doubt = model.doubt
-        for one in left:
-            on, kind, log_e1rm, variance, n, _, _ = one
+    def through(self, measurements: Iterable[Measurement]) -> Iterator[Floats]:
+        """Go on through measurements in order of day, none before those that were taken: the state after each.
+
+        To be asked to the end: only then can it go on from there.
+        """
+        state: Floats | None = self.state
+        errors, last, doubt, ahead = self.errors, self.last, self.model.doubt, ahead_by(self.model)
+        for one in measurements:
+            on, kind, log_e1rm, variance, n, reserve, log_load = one
+            self.measured += 1
+            if kind == "estimate":
+                self.estimated_on = on
+            if state is None or last is None:
+                state, last = _first(one, self.model, None if errors is None else self.prior), on
+                self.newest.append(n)
+                yield state
+                continue
             if days := (on - last).days:
                 state, last = advanced(state, ahead[days]), on
             if errors is None:
                 difference, by_steepness, by_bias = log_e1rm - state[0], 0.0, 0.0
+            elif kind == "estimate":
+                difference, variance, by_steepness, by_bias = _seen(state, n, reserve, log_load, errors)
             else:
-                difference, variance, by_steepness, by_bias = _seen(one, state, errors)
-            if kind == "estimate":
-                self.estimated_on = on
-            elif (difference <= 0.0) == (kind == "floor"):
-                # As expected: the bound says a little, and never that a measurement is doubtful.
-                state = cut(state, difference, variance, kind, by_steepness)
-                found.append(state)
-                continue
-            known = spread(state, by_steepness, by_bias)
-            distance = abs(difference) / math.sqrt(known + variance)
-            if distance <= doubt:
-                self.doubted_side = 0.0
-                newest.append(n)
-            elif self.patient and math.copysign(1.0, difference) == self.doubted_side:
-                state = (*state[:2], state[2] + difference * difference / 4.0, *state[3:])
-                self.doubted_side = 0.0
-            else:
-                excess = (distance / doubt) ** 2
-                variance = variance * excess + known * (excess - 1.0)
-                self.doubtful.append(on)
-                self.doubted_side = math.copysign(1.0, difference)
+                difference, by_steepness, by_bias = *_bound(state, n, reserve, log_load), 0.0
+            # A bound that is as expected says a little, and never that a measurement is doubtful.
+            if kind == "estimate" or (difference <= 0.0) != (kind == "floor"):
+                known = spread(state, by_steepness, by_bias)
+                distance = abs(difference) / math.sqrt(known + variance)
+                if distance <= doubt:
+                    self.doubted_side = 0.0
+                    self.newest.append(n)
+                elif self.patient and math.copysign(1.0, difference) == self.doubted_side:
+                    state = (*state[:2], state[2] + difference * difference / 4.0, *state[3:])
+                    self.doubted_side = 0.0
+                else:
+                    excess = (distance / doubt) ** 2
+                    variance = variance * excess + known * (excess - 1.0)
+                    self.doubtful.append(on)
+                    self.doubted_side = math.copysign(1.0, difference)
             if kind == "estimate":
                 state = updated(state, difference, variance, by_steepness, by_bias)
             else:
                 state = cut(state, difference, variance, kind, by_steepness)
-            found.append(state)
-        self.measured += len(measurements)
-        self.state, self.last = State(*state), last
-        return found
-
-    def _begin(self, first: Measurement) -> Floats:
-        self.newest.append(first.n)
-        self.estimated_on = first.on if first.kind == "estimate" else None
-        return _first(first, self.model, None if self.errors is None else self.prior)
+            yield state
+        self.state, self.last = None if state is None else State(*state), last
 
     def trend(self) -> Trend | None:
         """The trend as of the last measurement; None where there was none."""
@@ -190,7 +181,7 @@ def _first(one: Measurement, model: Model, prior: Prior | None) -> Floats:
         return State(one.log_e1rm, 0.0, variance, 0.0, slope_variance)
     steepness, bias, var_steepness, var_bias = prior
     n = one.n + bias * one.reserve
-    curve = math.log(one_rep_max_factor(n))
+    curve = log_factor(n)
     left = steepness * one.reserve / (37.0 - n)
     return State(
         level=one.log_load + steepness * curve,
@@ -207,29 +198,40 @@ def _first(one: Measurement, model: Model, prior: Prior | None) -> Floats:
     )
 
 
-def _seen(one: Measurement, state: Floats, errors: Errors) -> tuple[float, float, float, float]:
-    """A measurement against the state: (difference, variance, by steepness, by bias), for `updated`.
+def _seen(
+    state: Floats, n: float, reserve: float, log_load: float, errors: Errors
+) -> tuple[float, float, float, float]:
+    """An estimate against the state: (difference, variance, by steepness, by bias), for `updated`.
 
     How far a set was from failure, and with it how far its effort can be trusted, is taken from its load and reps, not
     from the effort as told: a told effort is noisy, and who is weighed by their own noise is taken for weaker than they
     are, because sets called harder than they were would count the most.
     """
-    level, steepness, bias = state[0], state[5], state[6]
-    if not _LEAST_STEEP <= steepness <= _MOST_STEEP or not _LEAST_BIAS <= bias <= _MOST_BIAS:
-        habits = believable(steepness, bias)
-        steepness, bias = habits.steepness, habits.reserve_bias
-    _, kind, _, variance, n, reserve, log_load = one
-    curve = math.log(one_rep_max_factor(n + bias * reserve))
-    difference = log_load + steepness * curve - level
-    if kind != "estimate":
-        return difference, variance, -curve, 0.0
+    level = state[0]
+    steepness, bias = _habits(state)
+    difference = log_load + steepness * log_factor(n + bias * reserve) - level
     reps = n - reserve
     expected = reps_of_factor(math.exp((level - log_load) / steepness))
     if expected < reps or expected > _MOST_REPS:
         expected = reps if expected < reps else max(reps, _MOST_REPS)
     told = (expected - reps) / (1.0 + bias)
-    by_steepness = -math.log(one_rep_max_factor(expected)) if expected > 1.0 else 0.0
+    by_steepness = -log_factor(expected) if expected > 1.0 else 0.0
     return difference, errors.variance(expected, told), by_steepness, -steepness * told / (37.0 - expected)
+
+
+def _bound(state: Floats, n: float, reserve: float, log_load: float) -> tuple[float, float]:
+    """A floor or ceiling against the state: (difference, by steepness), for `cut`."""
+    steepness, bias = _habits(state)
+    curve = log_factor(n + bias * reserve)
+    return log_load + steepness * curve - state[0], -curve
+
+
+def _habits(state: Floats) -> tuple[float, float]:
+    steepness, bias = state[5], state[6]
+    if _LEAST_STEEP <= steepness <= _MOST_STEEP and _LEAST_BIAS <= bias <= _MOST_BIAS:
+        return steepness, bias
+    habits = believable(steepness, bias)
+    return habits.steepness, habits.reserve_bias
 
 
 def follow(measurements: Iterable[Measurement], model: Model, errors: Errors | None = None) -> Trend | None:
@@ -244,7 +246,7 @@ def follow(measurements: Iterable[Measurement], model: Model, errors: Errors | N
             at its word and its own variance.
     """
     follower = Follower(model, errors)
-    follower.take(tuple(measurements))
+    deque(follower.through(measurements), maxlen=0)
     return follower.trend()
 
 

@@ -13,9 +13,9 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from planner import ladders
-from planner.evidence import Key
 from planner.facts import Order, PainAnswer, PlannedSet, Record, SentPlan, Session, Side, Weekly, WorkSet
 from planner.history import GRIPS
+from planner.layout import Key
 from planner.main_lift import share_of_grip
 from planner.movements import movement
 from planner.plan import DayPlan, Review
