@@ -95,36 +95,35 @@ def measure(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key,
     ceilings: dict[Key, float] = {}  # log load
     on, sets, most = session.on, session.sets, errors.most_reps
     for places, share, helped, keys in digest(session).layout.lifts:
-        body_kg, key_before, reps_before, load_before = share * bodyweight_kg, None, 0, 0.0
+        body_kg, before = share * bodyweight_kg, None
+        alike: list[_Told] | None = None
         for work in sets[places]:
-            reps = work.reps
+            if work is before:  # Storage hands out equal sets as one.
+                if alike:
+                    alike.append(alike[-1])
+                continue
+            before, alike, reps = work, None, work.reps
             # As in `counts`, which is not called for speed: half of five years' sets fall out here.
             if reps is None or work.rom != "full" or work.eccentric or work.hold_s or (helped and work.assist_kg <= 0):
                 continue
             load = body_kg + work.load_kg - work.assist_kg
             if load <= 0:
                 continue
-            key = keys[work.side]
+            key, log_load = keys[work.side], math.log(load)
             if reps < 1:
-                log_load = math.log(load)
                 if work.failed and (key not in ceilings or log_load < ceilings[key]):
                     ceilings[key] = log_load
                 continue
             # A missed rep tells the effort: nothing was left.
             rpe = 10.0 if work.failed else work.rpe
             if rpe is None or work.linked or work.pauses or (n := reps_to_failure(reps, rpe)) > most:
-                if load == load_before and reps == reps_before and key is key_before:
-                    continue  # the same set again
-                key_before, reps_before, load_before = key, reps, load
                 proven = float(reps) if reps < most else most
-                log_load = math.log(load)
                 log_e1rm, known = log_load + _log_factor(proven), floors.get(key)
                 if known is None or log_e1rm > known[0]:
                     floors[key] = (log_e1rm, proven, log_load)
             else:
-                log_load = math.log(load)
-                told = (errors.variance(n, n - reps), log_load + _log_factor(n), n, n - reps, log_load)
-                estimates.setdefault(key, []).append(told)
+                alike = estimates.setdefault(key, [])
+                alike.append((errors.variance(n, n - reps), log_load + _log_factor(n), n, n - reps, log_load))
     result = {key: _combined(on, found) for key, found in estimates.items()}
     for key, (log_e1rm, proven, log_load) in floors.items():
         estimate = result.get(key)
