@@ -9,13 +9,11 @@ from planner.layout import Layout, layout_of
 
 
 class Digest(NamedTuple):
-    """`left`, `right`: one-arm-specific reps; a set without a side counts on both. `main`: full-range sets of the main
-    lift's grips with at least a rep."""
+    """`left`, `right`: one-arm-specific reps; a set without a side counts on both."""
 
     layout: Layout
     left: int
     right: int
-    main: tuple[WorkSet, ...]
 
 
 def digest(session: Session) -> Digest:
@@ -25,6 +23,12 @@ def digest(session: Session) -> Digest:
         kept = _made(session)
         session.__dict__["_digest"] = kept
     return kept
+
+
+def main_sets(session: Session) -> list[WorkSet]:
+    """Full-range sets of the main lift's grips with at least a rep."""
+    sets = session.sets
+    return [work for at in digest(session).layout.grips if (work := sets[at]).reps and work.rom == "full"]
 
 
 def sets_in(session: Session, movement_id: str) -> list[WorkSet]:
@@ -42,5 +46,4 @@ def _made(session: Session) -> Digest:
         if work.reps:
             left += work.reps if work.side != "right" else 0
             right += work.reps if work.side != "left" else 0
-    main = tuple([work for at in layout.grips if (work := sets[at]).reps and work.rom == "full"])
-    return Digest(layout, left, right, main)
+    return Digest(layout, left, right)

@@ -10,7 +10,7 @@ from functools import cached_property
 from operator import attrgetter
 
 from planner.absence import Away, absences
-from planner.digest import Digest, digest
+from planner.digest import Digest, digest, main_sets
 from planner.facts import Record, Session, Side
 from planner.followed import Line
 from planner.layout import GRIPS, Key
@@ -89,7 +89,7 @@ class History:
 
     @cached_property
     def _has_loaded(self) -> bool:
-        return any(work.load_kg > 0 for one in self.sessions for work in digest(one).main)
+        return any(work.load_kg > 0 for one in self.sessions for work in main_sets(one))
 
     @cached_property
     def _lines(self) -> Mapping[Key, Line]:

@@ -6,8 +6,8 @@ import math
 from datetime import date
 from typing import NamedTuple
 
-from planner.digest import digest
-from planner.facts import SentPlan, Session
+from planner.digest import main_sets
+from planner.facts import SentPlan, Session, WorkSet
 from planner.history import History
 from planner.layout import GRIPS
 from planner.slots import Slot, ceiling_of
@@ -41,8 +41,13 @@ def exposure_of(history: History, session: Session, slot: Slot) -> Exposure | No
 
 
 class MainDone(NamedTuple):
-    """The main lift of a session: its heaviest sets, the worst effort told, and the ceiling that was sent."""
+    """The main lift of a session: its heaviest sets, the worst effort told, and the ceiling that was sent.
 
+    `sent`, `main`: the plan of its day and the slot's main lift, by which it was read.
+    """
+
+    sent: SentPlan | None
+    main: str
     movement: str
     top_load_kg: float
     reps: int
@@ -52,18 +57,18 @@ class MainDone(NamedTuple):
 
 def _main_done(session: Session, sent: SentPlan | None, main: str) -> MainDone | None:
     """Kept with the session for as long as the same plan was sent for its day."""
-    kept: tuple[SentPlan | None, str, MainDone | None] | None = session.__dict__.get("_main_done")
-    if kept is not None and kept[0] is sent and kept[1] == main:
-        return kept[2]
-    found = _read_main(session, sent, main)
-    session.__dict__["_main_done"] = (sent, main, found)
+    kept: MainDone | None = session.__dict__.get("_main_done")
+    if kept is not None and kept.sent is sent and kept.main == main:
+        return kept
+    sets = main_sets(session)
+    if not sets:
+        return None
+    found = _read_main(sets, sent, main)
+    session.__dict__["_main_done"] = found
     return found
 
 
-def _read_main(session: Session, sent: SentPlan | None, main: str) -> MainDone | None:
-    sets = digest(session).main
-    if not sets:
-        return None
+def _read_main(sets: list[WorkSet], sent: SentPlan | None, main: str) -> MainDone:
     name, ceiling = _main_asked(sent, main) if sent else (main, None)
     own = [work for work in sets if work.movement == name] or sets
     top_load, reps, effort = -math.inf, 0, None
@@ -76,7 +81,7 @@ def _read_main(session: Session, sent: SentPlan | None, main: str) -> MainDone |
         told = 10.0 if work.failed else work.rpe
         if told is not None and (effort is None or told > effort):
             effort = told
-    return MainDone(own[0].movement, top_load, reps, effort, ceiling)
+    return MainDone(sent, main, own[0].movement, top_load, reps, effort, ceiling)
 
 
 def _main_asked(sent: SentPlan, main: str) -> tuple[str, float | None]:

@@ -91,6 +91,8 @@ class PainHistory:
 
     def is_sore(self, day: date) -> bool:
         """Whether any score of the last three weeks is above fine: else nothing can act."""
+        if not self._sore_days:
+            return False
         at = bisect_left(self._sore_days, day - 3 * WEEK_DAYS * DAY)
         return at < len(self._sore_days) and self._sore_days[at] <= day
 

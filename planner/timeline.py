@@ -281,12 +281,11 @@ class Timeline:
             return Reason("deload_ordered", {"day": ordered.on})
         if not done or done[-1].slot.block != block:
             return None
-        last = done[-2:]
-        if len(last) == 2 and all(one.over is not None and one.over >= over for one in last):
-            worst = min(one.over for one in last if one.over is not None)
-            return Reason("deload_effort", {"over_rpe": worst, "sessions": 2})
+        last = [one.over for one in done[-2:] if one.over is not None]
+        if len(last) == 2 and min(last) >= over:
+            return Reason("deload_effort", {"over_rpe": min(last), "sessions": 2})
         # Sets within their ceilings are no loss: people tell the number they were given.
-        if len(last) == 2 and any((one.over or 0.0) > 0 for one in last):
+        if len(done) > 1 and last and max(last) > 0:
             lost = self._lost(done[-1].movement, done[0].on, day)
             if lost >= self._early_loss:
                 return Reason("deload_strength_down", {"percent": round(100 * lost, 1)})
