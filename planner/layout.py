@@ -11,7 +11,7 @@ from functools import cache, lru_cache
 from itertools import groupby
 from typing import NamedTuple
 
-from planner.facts import Side, WorkSet
+from planner.facts import PlannedSet, Side, WorkSet
 from planner.movements import catalogue, movement
 
 GRIPS = ("pull_up", "chin_up", "neutral_grip_pull_up", "ring_pull_up")
@@ -47,7 +47,7 @@ class Layout(NamedTuple):
     lifts: tuple[Run, ...]
 
 
-def layout_of(sets: Sequence[WorkSet]) -> Layout:
+def layout_of(sets: Sequence[WorkSet | PlannedSet]) -> Layout:
     return _layout(tuple([work.movement for work in sets]))
 
 

@@ -9,10 +9,8 @@ from typing import NamedTuple
 from planner.digest import main_sets
 from planner.facts import SentPlan, Session, WorkSet
 from planner.history import History
-from planner.layout import GRIPS
+from planner.layout import layout_of
 from planner.slots import Slot, ceiling_of
-
-_GRIPS = frozenset(GRIPS)
 
 
 class Exposure(NamedTuple):
@@ -87,8 +85,9 @@ def _read_main(sets: list[WorkSet], sent: SentPlan | None, main: str) -> MainDon
 def _main_asked(sent: SentPlan, main: str) -> tuple[str, float | None]:
     """The movement of a plan's main work, `main` where it has none, and its ceiling."""
     name = None
-    for one in sent.sets:
-        if one.part == "main" and one.movement in _GRIPS:
+    for at in layout_of(sent.sets).grips:
+        one = sent.sets[at]
+        if one.part == "main":
             name = name or one.movement
             if one.rpe is not None:
                 return name, one.rpe
