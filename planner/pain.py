@@ -87,6 +87,7 @@ class PainHistory:
         self._trained = sorted(self._trained_on)
         self._rules = rules
         hold_from = rules.number("pain.hold_from")
+        self._found: dict[date, tuple[Pain, ...]] = {}
         self._sore_days = sorted([one.on for one in record.pain if (one.score or 0.0) >= hold_from])
 
     def is_sore(self, day: date) -> bool:
@@ -102,6 +103,11 @@ class PainHistory:
 
     def at(self, day: date) -> tuple[Pain, ...]:
         """Every place with a word in the last weeks (or a standing stop), worst first."""
+        if day not in self._found:
+            self._found[day] = self._at(day)
+        return self._found[day]
+
+    def _at(self, day: date) -> tuple[Pain, ...]:
         found = []
         for (site, side), answers in self._places.items():
             known = [answer for answer in answers if answer.on <= day]

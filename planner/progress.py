@@ -164,18 +164,17 @@ class Climb:
 
     def is_held(self, position: Position, start: date, end: date) -> bool:
         """Whether the dose was done in at least two sessions of the days given, the last two within its ceiling."""
+        rung, dose = position.rung, position.dose
         fitting = (
-            one
-            for one in reversed(self.history.between(start, end))
-            if not one.is_test and did(one, position.rung, position.dose)
+            one for one in reversed(self.history.between(start, end)) if not one.is_test and did(one, rung, dose)
         )
         done = list(islice(fitting, 2))
         if len(done) < 2:
             return False
-        effort = dose_effort(reversed(done), position.rung, position.dose)
+        effort = dose_effort(reversed(done), rung, dose)
         if effort is None:
             return True
-        if position.rung.work != "skill":
+        if rung.work != "skill":
             return effort <= VOLUME_RPE
         return min(effort, self._at_most(position, end)) <= self.history.rules.number("skill.rpe")
 

@@ -35,14 +35,15 @@ def did(session: Session, rung: Rung, dose: Step) -> bool:
     pauses = frozenset(dose.pauses)
     fitting = [
         work
-        for work in sets_of(session, rung)
-        if not work.failed
+        for work in sets_in(session, rung.movement)
+        if not work.eccentric
+        and not work.failed
         and (dose.reps == 0 or (work.reps or 0) >= dose.reps)
         and (work.rom == dose.rom or work.rom == "full")
         and work.load_kg >= dose.load_kg
         and pauses.issubset(work.pauses)
     ]
-    if not rung.one_sided:
+    if len(fitting) < dose.sets or not rung.one_sided:
         return len(fitting) >= dose.sets
     unsided = sum(work.side is None for work in fitting)
     return all(unsided + sum(work.side == side for work in fitting) >= dose.sets for side in SIDES)

@@ -278,13 +278,13 @@ class View:
         return len(done), len(due)
 
     def _silent_sessions(self) -> int:
-        record, on = self.record, self.on
+        record, on = self.record, self.on  # nothing of which was said later
         words = [one.on for one in self.history.trained]
         words += [one.on for one in record.pain] + [one.on for one in record.signs]
         words += [one.on for one in record.bodyweights] + [one.on for one in record.resumes]
         words += [one.said_on for one in record.absences] + [one.said_on for one in record.moves]
         words += [one.on for one in record.clips]
-        last = max((day for day in words if day <= on), default=record.athlete.started_on - DAY)
+        last = max(words, default=record.athlete.started_on - DAY)
         if self.stopped(on) is not None:
             return 0
         return sum(last < day < on for day in self.timeline.by_day)
