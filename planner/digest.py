@@ -26,9 +26,14 @@ def digest(session: Session) -> Digest:
 
 
 def main_sets(session: Session) -> list[WorkSet]:
-    """Full-range sets of the main lift's grips with at least a rep."""
-    sets = session.sets
-    return [work for at in digest(session).layout.grips if (work := sets[at]).reps and work.rom == "full"]
+    """Full-range sets of the main lift's grips with at least a rep; the same one again in a row is left out."""
+    sets, found, before = session.sets, list[WorkSet](), None
+    for at in digest(session).layout.grips:
+        work = sets[at]
+        if work is not before and work.reps and work.rom == "full":
+            found.append(work)
+        before = work
+    return found
 
 
 def sets_in(session: Session, movement_id: str) -> list[WorkSet]:

@@ -27,15 +27,13 @@ class Exposure(NamedTuple):
 
 def exposure_of(history: History, session: Session, slot: Slot) -> Exposure | None:
     """The main lift of a session against its slot; None where none was done."""
-    done = _main_done(session, history.record.sent_by_day.get(session.on), slot.main)
+    on = session.on
+    done = _main_done(session, history.record.sent_by_day.get(on), slot.main)
     if done is None:
         return None
-    over = None
-    if done.effort is not None:
-        meant = history.effort_meant(done.movement, session.on, done.effort)
-        over = meant - (done.ceiling or ceiling_of(slot))
-    top_kg = history.bodyweight.on(session.on) + done.top_load_kg
-    return Exposure(session.on, slot, done.movement, top_kg, done.top_load_kg, done.reps, over)
+    _, _, name, top_load_kg, reps, effort, ceiling = done
+    over = None if effort is None else history.effort_meant(name, on, effort) - (ceiling or ceiling_of(slot))
+    return Exposure(on, slot, name, history.bodyweight.on(on) + top_load_kg, top_load_kg, reps, over)
 
 
 class MainDone(NamedTuple):
