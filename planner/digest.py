@@ -38,8 +38,9 @@ def main_sets(session: Session) -> list[WorkSet]:
 
 def sets_in(session: Session, movement_id: str) -> list[WorkSet]:
     """A session's sets of one movement."""
-    sets = session.sets
-    return [sets[at] for at in digest(session).layout.of.get(movement_id, ())]
+    if movement_id not in digest(session).layout.movements:
+        return []
+    return [work for work in session.sets if work.movement == movement_id]
 
 
 def _made(session: Session) -> Digest:

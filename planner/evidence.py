@@ -94,7 +94,7 @@ def measure(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key,
     floors: dict[Key, tuple[float, float, float]] = {}  # log 1RM, n, log load
     ceilings: dict[Key, float] = {}  # log load
     on, sets, most = session.on, session.sets, errors.most_reps
-    for places, share, helped, keys in digest(session).layout.lifts:
+    for places, (share, helped, keys) in digest(session).layout.lifts:
         body_kg, before = share * bodyweight_kg, None
         alike: list[_Told] | None = None
         for work in sets[places]:

@@ -13,7 +13,7 @@ from planner.absence import Away, absences
 from planner.digest import Digest, digest, main_sets
 from planner.facts import Record, Session, Side
 from planner.followed import Line
-from planner.layout import GRIPS, Key
+from planner.layout import GRIPS, SIDES, Key
 from planner.loading import Plates
 from planner.orders import Orders, rules_on
 from planner.pain import PainHistory
@@ -21,7 +21,6 @@ from planner.rules import Rules
 from planner.strength import BodyweightHistory, followed_of, lines_of
 from planner.trend import Trend
 
-SIDES: tuple[Side, Side] = ("left", "right")
 _NONE: Mapping[Side, int] = {"left": 0, "right": 0}
 LOADED_BY = frozenset({"belt", "dumbbells"})
 

@@ -6,14 +6,14 @@ a review looks only at the sets that can say something.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence, Set
 from functools import cache, lru_cache
-from itertools import groupby
 from typing import NamedTuple
 
 from planner.facts import PlannedSet, Side, WorkSet
 from planner.movements import catalogue, movement
 
+SIDES: tuple[Side, Side] = ("left", "right")
 GRIPS = ("pull_up", "chin_up", "neutral_grip_pull_up", "ring_pull_up")
 Key = tuple[str, Side | None]
 PULLS = frozenset({"vertical_pull", "horizontal_pull", "lever"})
@@ -21,30 +21,23 @@ _GRIPS = frozenset(GRIPS)
 
 
 class Lift(NamedTuple):
-    """What a movement lifts: its share of the bodyweight. `helped`: its load is known only with an assistance told."""
+    """What a movement lifts: its share of the bodyweight. `helped`: its load is known only with an assistance told.
+    `keys`: what it is measured as, by side."""
 
-    share: float
-    helped: bool
-
-
-class Run(NamedTuple):
-    """Sets of one movement in a row: their places, what they lift, and what they are measured as by side."""
-
-    places: slice
     share: float
     helped: bool
     keys: Mapping[Side | None, Key]
 
 
 class Layout(NamedTuple):
-    """Places in a session's sets: `of` each movement, `arms` of one-arm-specific work, `grips` of the main lift's
-    movements, `lifts` of those that can say something of a 1RM. `pulls`: whether any of the movements is a pull."""
+    """Places in a session's sets: `arms` of one-arm-specific work, `grips` of the main lift's movements, `lifts` of
+    sets of one movement in a row that can say something of a 1RM. `pulls`: whether any of the movements is a pull."""
 
-    of: Mapping[str, tuple[int, ...]]
+    movements: frozenset[str]
     pulls: bool
     arms: tuple[int, ...]
     grips: tuple[int, ...]
-    lifts: tuple[Run, ...]
+    lifts: tuple[tuple[slice, Lift], ...]
 
 
 def layout_of(sets: Sequence[WorkSet | PlannedSet]) -> Layout:
@@ -55,29 +48,37 @@ def layout_of(sets: Sequence[WorkSet | PlannedSet]) -> Layout:
 def lift_of(name: str) -> Lift | None:
     """None where a movement's load is not known well enough to say anything of a 1RM; a band's is where it is told."""
     found = movement(name)
-    helped = not found.measurable
-    return Lift(found.bodyweight_share, helped) if found.measurable or name == "band_pull_up" else None
+    if not found.measurable and name != "band_pull_up":
+        return None
+    keys = {side: (name, side) for side in (None, *SIDES)}
+    return Lift(found.bodyweight_share, not found.measurable, keys)
 
 
 @lru_cache(maxsize=4096)
 def _layout(names: tuple[str, ...]) -> Layout:
     pulling, one_arm = _known()
+    movements = frozenset(names)
     return Layout(
-        {name: tuple([at for at, other in enumerate(names) if other == name]) for name in dict.fromkeys(names)},
-        not pulling.isdisjoint(names),
-        tuple([at for at, name in enumerate(names) if name in one_arm]),
-        tuple([at for at, name in enumerate(names) if name in _GRIPS]),
+        movements,
+        not pulling.isdisjoint(movements),
+        _places(names, movements & one_arm),
+        _places(names, movements & _GRIPS),
         tuple(_lifts(names)),
     )
 
 
-def _lifts(names: Sequence[str]) -> Iterator[Run]:
-    end = 0
-    for name, those in groupby(names):
-        start, end = end, end + len(list(those))
-        lift = lift_of(name)
-        if lift is not None:
-            yield Run(slice(start, end), *lift, {side: (name, side) for side in (None, "left", "right")})
+def _places(names: Sequence[str], wanted: Set[str]) -> tuple[int, ...]:
+    return tuple([at for at, name in enumerate(names) if name in wanted]) if wanted else ()
+
+
+def _lifts(names: Sequence[str]) -> Iterator[tuple[slice, Lift]]:
+    start, before = 0, None
+    for at, name in enumerate((*names, None)):
+        if name != before:
+            lift = None if before is None else lift_of(before)
+            if lift is not None:
+                yield slice(start, at), lift
+            start, before = at, name
 
 
 @cache

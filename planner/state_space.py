@@ -107,14 +107,16 @@ def ahead_by(model: Model) -> Ahead:
 
 
 def _steps(weeks: float, model: Model) -> tuple[Step, ...]:
-    damping, found = model.damping, list[Step]()
-    while weeks > 1e-9:
-        step = 1.0 if weeks >= 1.0 else weeks
-        kept = damping if step == 1.0 else damping**step
-        reach = step if damping == 1.0 else (1.0 - kept) / (1.0 - damping)
-        found.append(Step(reach, kept, kept * kept, step * model.level_variance, step * model.slope_variance))
-        weeks -= step
-    return tuple(found)
+    whole = int(weeks)
+    part = weeks - whole
+    return (_step(1.0, model),) * whole + ((_step(part, model),) if part > 1e-9 else ())
+
+
+def _step(weeks: float, model: Model) -> Step:
+    damping = model.damping
+    kept = damping if weeks == 1.0 else damping**weeks
+    reach = weeks if damping == 1.0 else (1.0 - kept) / (1.0 - damping)
+    return Step(reach, kept, kept * kept, weeks * model.level_variance, weeks * model.slope_variance)
 
 
 def advanced(state: Floats, steps: tuple[Step, ...]) -> Floats:
