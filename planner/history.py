@@ -69,6 +69,11 @@ class History:
         at = bisect_left(self.pull_days, day)
         return self.pull_days[at - 1] if at else None
 
+    def pulled_after(self, day: date) -> date | None:
+        """The first day after `day` with pulling."""
+        at = bisect_right(self.pull_days, day)
+        return self.pull_days[at] if at < len(self.pull_days) else None
+
     def between(self, since: date, until: date) -> tuple[Session, ...]:
         """Sessions of the days `since` to `until`, both included, tests too."""
         return self.sessions[bisect_left(self._days, since) : bisect_right(self._days, until)]

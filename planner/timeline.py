@@ -212,18 +212,22 @@ class Timeline:
         if missed:
             first = max(first, day + DAY, missed_days.get(day, day))
         if forgotten:  # a test without a word waits for the next free day, and is the session that came instead
-            first = max(first, min((one for one in history.pull_days if one > day), default=history.on))
-        taken = frozenset(missed_days) | frozenset(on for on, other in self.by_day.items() if other.pulling)
+            first = max(first, history.pulled_after(day) or history.on)
         next_on = calendar.moved(self._course.moves, later[0]) if later else day + 7 * DAY
+        ahead = [first + number * DAY for number in range((next_on - first).days)]
+        taken = frozenset([one for one in ahead if self._is_taken(one)])
         found = calendar.slide(first, not_before, next_on, gap, taken)
-        while found is not None and self._away(found) is not None:
-            found = calendar.slide(found + DAY, not_before, next_on, gap, taken)
         if found is None and forgotten and day >= not_before:
             self._keep(slot if why is None else slot._replace(on=day, why=why))
         elif found is None:
             self._drop(slot, Reason("session_dropped", {"day": day}))
         else:
             self._keep(slot._replace(on=found, why=Reason("session_slid", {"from_day": day, "to_day": found})))
+
+    def _is_taken(self, day: date) -> bool:
+        """Whether no session can slide to a day."""
+        other = self.by_day.get(day)
+        return day in self._course.missed or self._away(day) is not None or (other is not None and other.pulling)
 
     def _keep(self, slot: Slot) -> None:
         self.slots.append(slot)
