@@ -89,6 +89,16 @@ def _covers(other: Pain, one: Pain) -> bool:
     return same and SEVERITY[other.level] >= SEVERITY[one.level]
 
 
+class Row(NamedTuple):
+    """Sessions in a row with a score above fine, and since when they were full; None where there was quiet since."""
+
+    in_row: int
+    full: date | None
+
+
+_NO_ROW = Row(0, None)
+
+
 class Told:
     """What was told of one place, in order of day, and what its sessions in a row made of it."""
 
@@ -108,13 +118,6 @@ class Told:
         return known, self.scored[: bisect_right(self.scored, day, key=_day_of)]
 
 
-class Row(NamedTuple):
-    """Sessions in a row with a score above fine, and since when they were full; None where there was quiet since."""
-
-    in_row: int
-    full: date | None
-
-
 class PainHistory:
     """The pain of one record; `at(day)` folds what was known before or on that day."""
 
@@ -124,7 +127,7 @@ class PainHistory:
         self._trained_on = frozenset([one.on for one in record.sessions if one.sets and not one.is_test])
         self._trained = sorted(self._trained_on)
         self._rules = rules
-        hold_from = rules.number("pain.hold_from")
+        self._hold_from = hold_from = rules.number("pain.hold_from")
         self._found: dict[date, tuple[Pain, ...]] = {}
         self._sore_days = sorted([one.on for one in record.pain if (one.score or 0.0) >= hold_from])
 
@@ -206,7 +209,7 @@ class PainHistory:
         rows, done = self._rows(told), bisect_right(self._trained, day)
         if done and self._trained[done - 1] == day:
             # What is said tomorrow of today's session is not known yet.
-            before = rows[done - 2] if done > 1 else Row(0, None)
+            before = rows[done - 2] if done > 1 else _NO_ROW
             worst = max((score for one, score in _between(told.scored, day, day) if one.when != "morning"), default=0.0)
             return self._then(before, day, worst, told).full
         return rows[done - 1].full if done else None
@@ -218,7 +221,7 @@ class PainHistory:
                 if one.when != "morning" and (one.on in self._trained_on or (one.on - DAY) in self._trained_on):
                     session = one.on if one.on in self._trained_on else one.on - DAY
                     worst[session] = max(worst.get(session, 0.0), score)
-            rows, row = list[Row](), Row(0, None)
+            rows, row = list[Row](), _NO_ROW
             for session in self._trained:
                 # A session without a word of pain was without: it is asked after each.
                 row = self._then(row, session, worst.get(session, 0.0), told)
@@ -229,10 +232,12 @@ class PainHistory:
     def _then(self, row: Row, session: date, worst: float, told: Told) -> Row:
         """The row after a session with `worst` as its worst score."""
         rules = self._rules
-        if worst >= rules.number("pain.hold_from"):
+        if worst >= self._hold_from:
             in_row = row.in_row + 1
             is_full = in_row >= rules.whole("pain.sessions_in_row")
             return Row(in_row, (row.full or session) if is_full else row.full)
+        if row.full is None:
+            return _NO_ROW
         quiet_since = session - rules.whole("pain.quiet_days") * DAY
         sore = bisect_right(told.sore_days, session)
         was_quiet = not sore or told.sore_days[sore - 1] <= quiet_since
