@@ -2,28 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from functools import cache
+from typing import NamedTuple
 
 from planner.facts import Session, WorkSet
-from planner.movements import catalogue
-
-GRIPS = ("pull_up", "chin_up", "neutral_grip_pull_up", "ring_pull_up")
-_GRIPS = frozenset(GRIPS)
-PULLS = frozenset({"vertical_pull", "horizontal_pull", "lever"})
+from planner.layout import Layout, layout_of
 
 
-@dataclass(frozen=True, slots=True)
-class Digest:
-    """`left`, `right`: one-arm-specific reps; a set without a side counts on both. `main`: full-range sets of the main
-    lift's grips with at least a rep. `loaded`: weight was hung on. `movements`: all that was done."""
+class Digest(NamedTuple):
+    """`left`, `right`: one-arm-specific reps; a set without a side counts on both."""
 
-    pulls: bool
+    layout: Layout
     left: int
     right: int
-    main: tuple[WorkSet, ...]
-    loaded: bool
-    movements: frozenset[str]
 
 
 def digest(session: Session) -> Digest:
@@ -35,29 +25,31 @@ def digest(session: Session) -> Digest:
     return kept
 
 
+def main_sets(session: Session) -> list[WorkSet]:
+    """Full-range sets of the main lift's grips with at least a rep; the same one again in a row is left out."""
+    sets, found, before = session.sets, list[WorkSet](), None
+    for at in digest(session).layout.grips:
+        work = sets[at]
+        if work is not before and work.reps and work.rom == "full":
+            found.append(work)
+        before = work
+    return found
+
+
+def sets_in(session: Session, movement_id: str) -> list[WorkSet]:
+    """A session's sets of one movement."""
+    if movement_id not in digest(session).layout.movements:
+        return []
+    return [work for work in session.sets if work.movement == movement_id]
+
+
 def _made(session: Session) -> Digest:
     left = right = 0
     sets = session.sets
-    names = frozenset([work.movement for work in sets])
-    pulling, one_arm = _known()
-    arms = names & one_arm
-    if arms:
-        for work in sets:
-            if work.movement in arms and work.reps:
-                left += work.reps if work.side != "right" else 0
-                right += work.reps if work.side != "left" else 0
-    main: tuple[WorkSet, ...] = ()
-    if not names.isdisjoint(_GRIPS):
-        main = tuple([work for work in sets if work.movement in _GRIPS and work.reps and work.rom == "full"])
-    loaded = bool(main) and max([work.load_kg for work in main]) > 0
-    return Digest(not names.isdisjoint(pulling), left, right, main, loaded, names)
-
-
-@cache
-def _known() -> tuple[frozenset[str], frozenset[str]]:
-    """The movements that pull, and those whose reps are exposures of one arm; one that nobody knows is neither."""
-    known = catalogue().values()
-    return (
-        frozenset(one.id for one in known if one.pattern in PULLS),
-        frozenset(one.id for one in known if one.one_arm),
-    )
+    layout = layout_of(sets)
+    for at in layout.arms:
+        work = sets[at]
+        if work.reps:
+            left += work.reps if work.side != "right" else 0
+            right += work.reps if work.side != "left" else 0
+    return Digest(layout, left, right)

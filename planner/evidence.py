@@ -8,12 +8,13 @@ from datetime import date
 from functools import lru_cache
 from typing import Literal, NamedTuple
 
-from planner.facts import Session, Side, WorkSet
+from planner.digest import digest
+from planner.facts import Session, WorkSet
+from planner.layout import Key, lift_of
 from planner.movements import movement
-from planner.repetitions import one_rep_max_factor, reps_to_failure
+from planner.repetitions import log_factor, reps_to_failure
 from planner.rules import Rules
 
-Key = tuple[str, Side | None]
 _Told = tuple[float, float, float, float, float]  # a set with an effort: variance, log 1RM, n, reserve, log load
 
 
@@ -72,28 +73,14 @@ def system_load_kg(work: WorkSet, bodyweight_kg: float) -> float:
 def counts(work: WorkSet) -> bool:
     """Whether a set can say anything of the full movement's 1RM: whole range, lifted as well as lowered, a load that
     is known. Half range, lowering only, holds and a bare band do not."""
-    return _share(work) is not None
+    lift = lift_of(work.movement)
+    if lift is None or work.reps is None or work.rom != "full" or work.eccentric or work.hold_s:
+        return False
+    return work.assist_kg > 0 or not lift.helped
 
 
-def _share(work: WorkSet) -> float | None:
-    """The share of the bodyweight that a set lifted; None where it says nothing of a 1RM."""
-    if work.reps is None or work.rom != "full" or work.eccentric or work.hold_s:
-        return None
-    measurable, share = _lifted(work.movement)
-    return share if measurable or (work.movement == "band_pull_up" and work.assist_kg > 0) else None
-
-
-@lru_cache(maxsize=1024)
-def _lifted(name: str) -> tuple[bool, float]:
-    """Whether a movement is measurable, and the share of the bodyweight that it lifts."""
-    found = movement(name)
-    return found.measurable, found.bodyweight_share
-
-
-@lru_cache(maxsize=1024)
-def _log_factor(n: float) -> float:
-    """Log of 1RM over load: told efforts come in halves, so the same few are asked for again and again."""
-    return math.log(one_rep_max_factor(n))
+# Told efforts come in halves, so the same few are asked for again and again.
+_log_factor = lru_cache(maxsize=1024)(log_factor)
 
 
 def measure(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key, Measurement]:
@@ -106,37 +93,45 @@ def measure(session: Session, bodyweight_kg: float, errors: Errors) -> dict[Key,
     estimates: dict[Key, list[_Told]] = {}
     floors: dict[Key, tuple[float, float, float]] = {}  # log 1RM, n, log load
     ceilings: dict[Key, float] = {}  # log load
-    on, most = session.on, errors.most_reps
-    for work in session.sets:
-        reps = work.reps
-        if reps is None or work.rom != "full" or (share := _share(work)) is None:  # asked before the call, for speed
-            continue
-        load = share * bodyweight_kg + work.load_kg - work.assist_kg
-        if load <= 0:
-            continue
-        key, log_load = (work.movement, work.side), math.log(load)
-        if reps < 1:
-            if work.failed and (key not in ceilings or log_load < ceilings[key]):
-                ceilings[key] = log_load
-            continue
-        # A missed rep tells the effort: nothing was left.
-        rpe = 10.0 if work.failed else work.rpe
-        n = float(reps) if rpe is None else reps_to_failure(reps, rpe)
-        if rpe is None or work.linked or work.pauses or n > most:
-            proven = float(reps) if reps < most else most
-            log_e1rm, known = log_load + _log_factor(proven), floors.get(key)
-            if known is None or log_e1rm > known[0]:
-                floors[key] = (log_e1rm, proven, log_load)
-        else:
-            told = (errors.variance(n, n - reps), log_load + _log_factor(n), n, n - reps, log_load)
-            estimates.setdefault(key, []).append(told)
+    on, sets, most = session.on, session.sets, errors.most_reps
+    for places, (share, helped, keys) in digest(session).layout.lifts:
+        body_kg, before = share * bodyweight_kg, None
+        alike: list[_Told] | None = None
+        for work in sets[places]:
+            if work is before:  # Storage hands out equal sets as one.
+                if alike:
+                    alike.append(alike[-1])
+                continue
+            before, alike, reps = work, None, work.reps
+            # As in `counts`, which is not called for speed: half of five years' sets fall out here.
+            if reps is None or work.rom != "full" or work.eccentric or work.hold_s or (helped and work.assist_kg <= 0):
+                continue
+            load = body_kg + work.load_kg - work.assist_kg
+            if load <= 0:
+                continue
+            key, log_load = keys[work.side], math.log(load)
+            if reps < 1:
+                if work.failed and (key not in ceilings or log_load < ceilings[key]):
+                    ceilings[key] = log_load
+                continue
+            # A missed rep tells the effort: nothing was left.
+            rpe = 10.0 if work.failed else work.rpe
+            if rpe is None or work.linked or work.pauses or (n := reps_to_failure(reps, rpe)) > most:
+                proven = float(reps) if reps < most else most
+                log_e1rm, known = log_load + _log_factor(proven), floors.get(key)
+                if known is None or log_e1rm > known[0]:
+                    floors[key] = (log_e1rm, proven, log_load)
+            else:
+                alike = estimates.setdefault(key, [])
+                alike.append((errors.variance(n, n - reps), log_load + _log_factor(n), n, n - reps, log_load))
     result = {key: _combined(on, found) for key, found in estimates.items()}
     for key, (log_e1rm, proven, log_load) in floors.items():
-        if key not in result:
+        estimate = result.get(key)
+        if estimate is None:
             variance = errors.variance(proven, 0.0)
             result[key] = Measurement(on, "floor", log_e1rm, variance, proven, 0.0, log_load)
-        elif log_e1rm > result[key].log_e1rm:
-            result[key] = result[key]._replace(log_e1rm=log_e1rm, log_load=log_load, n=proven, reserve=0.0)
+        elif log_e1rm > estimate.log_e1rm:
+            result[key] = estimate._replace(log_e1rm=log_e1rm, log_load=log_load, n=proven, reserve=0.0)
     for key, log_load in ceilings.items():
         if key not in result:
             result[key] = Measurement(on, "ceiling", log_load, errors.variance(1.0, 0.0), 1.0, 0.0, log_load)

@@ -10,6 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from functools import cached_property
+from operator import attrgetter
 from types import MappingProxyType
 from typing import Literal
 
@@ -265,4 +266,7 @@ class SentPlan:
     @cached_property
     def rungs(self) -> frozenset[str | None]:
         """The rungs that its sets are of."""
-        return frozenset([one.rung for one in self.sets])
+        return frozenset(map(_RUNG, self.sets))
+
+
+_RUNG = attrgetter("rung")

@@ -12,8 +12,8 @@ from datetime import date, timedelta
 from statistics import NormalDist
 
 from planner.rules import Rules
-from planner.state_space import advance
-from planner.trend import DAYS_A_WEEK, Trend
+from planner.state_space import DAYS_A_WEEK, advance
+from planner.trend import Trend
 
 
 @dataclass(frozen=True, slots=True)

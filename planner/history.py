@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import replace
 from datetime import date
 from functools import cached_property
 from operator import attrgetter
 
 from planner.absence import Away, absences
-from planner.digest import GRIPS, Digest, digest
-from planner.evidence import Key
+from planner.digest import Digest, digest, main_sets
 from planner.facts import Record, Session, Side
 from planner.followed import Line
+from planner.layout import GRIPS, SIDES, Key
 from planner.loading import Plates
 from planner.orders import Orders, rules_on
 from planner.pain import PainHistory
@@ -21,7 +21,6 @@ from planner.rules import Rules
 from planner.strength import BodyweightHistory, followed_of, lines_of
 from planner.trend import Trend
 
-SIDES: tuple[Side, Side] = ("left", "right")
 _NONE: Mapping[Side, int] = {"left": 0, "right": 0}
 LOADED_BY = frozenset({"belt", "dumbbells"})
 
@@ -59,7 +58,7 @@ class History:
     @cached_property
     def pull_days(self) -> tuple[date, ...]:
         """Days on which something was pulled, each once."""
-        return tuple(sorted({one.on for one, done in zip(self.trained, self._done, strict=True) if done.pulls}))
+        return tuple(sorted({one.on for one, done in zip(self.trained, self._done, strict=True) if done.layout.pulls}))
 
     @cached_property
     def session_days(self) -> frozenset[date]:
@@ -69,6 +68,11 @@ class History:
         """The newest day before `day` with pulling."""
         at = bisect_left(self.pull_days, day)
         return self.pull_days[at - 1] if at else None
+
+    def pulled_after(self, day: date) -> date | None:
+        """The first day after `day` with pulling."""
+        at = bisect_right(self.pull_days, day)
+        return self.pull_days[at] if at < len(self.pull_days) else None
 
     def between(self, since: date, until: date) -> tuple[Session, ...]:
         """Sessions of the days `since` to `until`, both included, tests too."""
@@ -89,7 +93,7 @@ class History:
 
     @cached_property
     def _has_loaded(self) -> bool:
-        return any(digest(one).loaded for one in self.sessions)
+        return any(work.load_kg > 0 for one in self.sessions for work in main_sets(one))
 
     @cached_property
     def _lines(self) -> Mapping[Key, Line]:
@@ -98,11 +102,6 @@ class History:
     @cached_property
     def strength(self) -> Mapping[Key, Trend]:
         return followed_of(self._lines)
-
-    @cached_property
-    def levels(self) -> Mapping[str, Sequence[tuple[date, float]]]:
-        """The trend's log level after each measurement of each grip, in order: what was known then."""
-        return {name: line.levels() for (name, side), line in self._lines.items() if side is None and name in GRIPS}
 
     def steepness(self, name: str) -> float:
         """How the athlete's reps fall with load in a movement of both arms; 1 where nothing was learned."""
@@ -115,18 +114,17 @@ class History:
         By what was certain of their habit before that day, so that what is learned later changes no decision of then.
         """
         line = self._lines.get((name, None))
-        at = bisect_left(line.known_biases, (day, float("-inf"))) if line is not None else 0
-        bias = line.known_biases[at - 1][1] if line is not None and at else 0.0
+        bias = line.certain_bias(day) if line is not None else 0.0
         return round(2.0 * (10.0 - (10.0 - told) * (1.0 + bias))) / 2.0
 
     def level_before(self, name: str, day: date) -> float | None:
-        levels = self.levels.get(name, ())
-        at = bisect_left(levels, (day, float("-inf")))
-        return levels[at - 1][1] if at else None
+        line = self._lines.get((name, None))
+        return None if line is None else line.level_before(day)
 
     def levels_before(self, name: str, day: date) -> int:
         """How many measurements a grip's trend had before `day`."""
-        return bisect_left(self.levels.get(name, ()), (day, float("-inf")))
+        line = self._lines.get((name, None))
+        return 0 if line is None else line.count_before(day)
 
     @cached_property
     def exposures(self) -> Mapping[date, Mapping[Side, int]]:

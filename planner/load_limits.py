@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from planner.blocks import Work
+from planner.digest import sets_in
 from planner.draft import DAY, Draft, Today, cut_of, late_exposures
 from planner.movements import movement
 from planner.repetitions import MAX_REPS_AS_EVIDENCE, load_ratio
@@ -67,9 +68,8 @@ def shown_kg_of(today: Today, name: str, work: Work, last: Exposure | None) -> f
     shown = [
         body_kg + one.load_kg - one.assist_kg
         for session in history.between(since, today.day - DAY)
-        for one in session.sets
-        if one.movement == name
-        and one.rpe is not None
+        for one in sets_in(session, name)
+        if one.rpe is not None
         and one.reps
         and not one.failed
         and not one.linked
@@ -91,8 +91,8 @@ def reps_shown(today: Today, name: str) -> float:
         (
             one.reps + 10.0 - one.rpe
             for session in today.history.between(today.day - SHOWN_DAYS * DAY, today.day - DAY)
-            for one in session.sets
-            if one.movement == name and one.reps and one.rpe is not None and one.rpe >= VOLUME_RPE
+            for one in sets_in(session, name)
+            if one.reps and one.rpe is not None and one.rpe >= VOLUME_RPE
             if one.rom == "full" and not one.assist_kg and not one.failed and not one.linked
         ),
         default=0.0,

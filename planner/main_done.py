@@ -2,20 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+import math
 from datetime import date
 from typing import NamedTuple
 
-from planner.digest import GRIPS, digest
-from planner.facts import SentPlan, Session
+from planner.digest import main_sets
+from planner.facts import SentPlan, Session, WorkSet
 from planner.history import History
+from planner.layout import layout_of
 from planner.slots import Slot, ceiling_of
 
-_GRIPS = frozenset(GRIPS)
 
-
-@dataclass(frozen=True, slots=True)
-class Exposure:
+class Exposure(NamedTuple):
     """The main lift as it was done in one session, against its slot. Loads are system loads [kg] of that day."""
 
     on: date
@@ -29,20 +27,23 @@ class Exposure:
 
 def exposure_of(history: History, session: Session, slot: Slot) -> Exposure | None:
     """The main lift of a session against its slot; None where none was done."""
-    done = _main_done(session, history.record.sent_by_day.get(session.on), slot.main)
+    on = session.on
+    done = _main_done(session, history.record.sent_by_day.get(on), slot.main)
     if done is None:
         return None
-    over = None
-    if done.effort is not None:
-        meant = history.effort_meant(done.movement, session.on, done.effort)
-        over = meant - (done.ceiling or ceiling_of(slot))
-    top_kg = history.bodyweight.on(session.on) + done.top_load_kg
-    return Exposure(session.on, slot, done.movement, top_kg, done.top_load_kg, done.reps, over)
+    _, _, name, top_load_kg, reps, effort, ceiling = done
+    over = None if effort is None else history.effort_meant(name, on, effort) - (ceiling or ceiling_of(slot))
+    return Exposure(on, slot, name, history.bodyweight.on(on) + top_load_kg, top_load_kg, reps, over)
 
 
 class MainDone(NamedTuple):
-    """The main lift of a session: its heaviest sets, the worst effort told, and the ceiling that was sent."""
+    """The main lift of a session: its heaviest sets, the worst effort told, and the ceiling that was sent.
 
+    `sent`, `main`: the plan of its day and the slot's main lift, by which it was read.
+    """
+
+    sent: SentPlan | None
+    main: str
     movement: str
     top_load_kg: float
     reps: int
@@ -52,28 +53,40 @@ class MainDone(NamedTuple):
 
 def _main_done(session: Session, sent: SentPlan | None, main: str) -> MainDone | None:
     """Kept with the session for as long as the same plan was sent for its day."""
-    kept: tuple[SentPlan | None, str, MainDone | None] | None = session.__dict__.get("_main_done")
-    if kept is not None and kept[0] is sent and kept[1] == main:
-        return kept[2]
-    found = _read_main(session, sent, main)
-    session.__dict__["_main_done"] = (sent, main, found)
+    kept: MainDone | None = session.__dict__.get("_main_done")
+    if kept is not None and kept.sent is sent and kept.main == main:
+        return kept
+    sets = main_sets(session)
+    if not sets:
+        return None
+    found = _read_main(sets, sent, main)
+    session.__dict__["_main_done"] = found
     return found
 
 
-def _read_main(session: Session, sent: SentPlan | None, main: str) -> MainDone | None:
-    sets = digest(session).main
-    if not sets:
-        return None
-    planned = [one for one in sent.sets if one.movement in _GRIPS and one.part == "main"] if sent else []
-    name = planned[0].movement if planned else main
+def _read_main(sets: list[WorkSet], sent: SentPlan | None, main: str) -> MainDone:
+    name, ceiling = _main_asked(sent, main) if sent else (main, None)
     own = [work for work in sets if work.movement == name] or sets
-    loads = [work.load_kg - work.assist_kg for work in own]
-    top_load = max(loads)
-    efforts = [10.0 if work.failed else work.rpe for work in own if work.failed or work.rpe is not None]
-    return MainDone(
-        own[0].movement,
-        top_load,
-        max([work.reps or 0 for work, load in zip(own, loads, strict=True) if load == top_load]),
-        max([effort for effort in efforts if effort is not None], default=None),
-        next((one.rpe for one in planned if one.rpe is not None), None),
-    )
+    top_load, reps, effort = -math.inf, 0, None
+    for work in own:
+        load = work.load_kg - work.assist_kg
+        if load > top_load:
+            top_load, reps = load, work.reps or 0
+        elif load == top_load:
+            reps = max(reps, work.reps or 0)
+        told = 10.0 if work.failed else work.rpe
+        if told is not None and (effort is None or told > effort):
+            effort = told
+    return MainDone(sent, main, own[0].movement, top_load, reps, effort, ceiling)
+
+
+def _main_asked(sent: SentPlan, main: str) -> tuple[str, float | None]:
+    """The movement of a plan's main work, `main` where it has none, and its ceiling."""
+    name = None
+    for at in layout_of(sent.sets).grips:
+        one = sent.sets[at]
+        if one.part == "main":
+            name = name or one.movement
+            if one.rpe is not None:
+                return name, one.rpe
+    return name or main, None

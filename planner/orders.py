@@ -67,14 +67,10 @@ class Orders:
 
     def deload_in(self, block_start: date, day: date) -> Order | None:
         """The deload that is due on `day` in a block begun on `block_start`; once its block is over, it is done."""
-        return next(
-            (
-                one
-                for one in self._orders
-                if one.kind == "deload" and one.on <= day and block_start <= _from(one) <= day
-            ),
-            None,
-        )
+        for one in self._orders:
+            if one.kind == "deload" and one.on <= day and block_start <= _from(one) <= day:
+                return one
+        return None
 
     def started_on(self, by: date) -> date | None:
         starts = [order.on for order in self._orders if order.kind == "start" and order.on <= by]

@@ -9,6 +9,7 @@ from itertools import islice
 from typing import Literal
 
 from planner import ladders
+from planner.digest import sets_in
 from planner.facts import Order, Rom, Session, WorkSet
 from planner.history import SIDES, History
 from planner.ladders import Ladder, Rung, Step
@@ -163,18 +164,17 @@ class Climb:
 
     def is_held(self, position: Position, start: date, end: date) -> bool:
         """Whether the dose was done in at least two sessions of the days given, the last two within its ceiling."""
+        rung, dose = position.rung, position.dose
         fitting = (
-            one
-            for one in reversed(self.history.between(start, end))
-            if not one.is_test and did(one, position.rung, position.dose)
+            one for one in reversed(self.history.between(start, end)) if not one.is_test and did(one, rung, dose)
         )
         done = list(islice(fitting, 2))
         if len(done) < 2:
             return False
-        effort = dose_effort(reversed(done), position.rung, position.dose)
+        effort = dose_effort(reversed(done), rung, dose)
         if effort is None:
             return True
-        if position.rung.work != "skill":
+        if rung.work != "skill":
             return effort <= VOLUME_RPE
         return min(effort, self._at_most(position, end)) <= self.history.rules.number("skill.rpe")
 
@@ -199,8 +199,7 @@ class Climb:
         days = (
             one
             for one in reversed(self.history.between(start, end))
-            if not self.tested(one)
-            and any(work.movement == other.movement and work.rom == other.rom for work in one.sets)
+            if not self.tested(one) and any(work.rom == other.rom for work in sets_in(one, other.movement))
         )
         effort = dose_effort(islice(days, 2), position.rung, position.other_dose, other_day=True)
         return effort is not None and effort > self.history.rules.number("skill.rpe")
@@ -254,7 +253,7 @@ class Climb:
 
 def _sets_in(session: Session, name: str, rom: Rom) -> list[WorkSet]:
     """A session's sets of a movement in a range; lowering alone is other work."""
-    return [work for work in session.sets if work.movement == name and work.rom == rom and not work.eccentric]
+    return [work for work in sets_in(session, name) if work.rom == rom and not work.eccentric]
 
 
 def climbs(history: History, timeline: Timeline, until: date) -> tuple[Climb, ...]:

@@ -50,7 +50,14 @@ def one_rep_max_factor(n: float) -> float:
 
     The lower one: too high costs a tendon, too low costs a week.
     """
-    return min(brzycki(n), epley(n))
+    by_brzycki, by_epley = brzycki(n), epley(n)
+    return by_brzycki if by_brzycki <= by_epley else by_epley
+
+
+def log_factor(n: float) -> float:
+    """The natural log of `one_rep_max_factor`, which is not called for speed: a trend of years asks for thousands."""
+    by_brzycki, by_epley = 36.0 / (37.0 - n), 1.0 + n / 30.0
+    return math.log(by_brzycki if by_brzycki <= by_epley else by_epley)
 
 
 def one_rep_max_kg(system_load_kg: float, reps: float, rpe: float, most: float = MAX_REPS_AS_EVIDENCE) -> float:

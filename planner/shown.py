@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from datetime import date, timedelta
 from statistics import median
 
-from planner.digest import digest
+from planner.digest import sets_in
 from planner.evidence import counts, system_load_kg
 from planner.facts import Rom, Session, Side, WorkSet
 from planner.history import GRIPS, SIDES, History
@@ -27,23 +27,23 @@ def value_of(number: Number, rules: Rules) -> float:
 
 
 def sets_of(session: Session, rung: Rung) -> list[WorkSet]:
-    if rung.movement not in digest(session).movements:
-        return []
-    return [work for work in session.sets if work.movement == rung.movement and not work.eccentric]
+    return [work for work in sets_in(session, rung.movement) if not work.eccentric]
 
 
 def did(session: Session, rung: Rung, dose: Step) -> bool:
     """Whether a session holds the whole dose: on each side where the work is one-sided."""
+    pauses = frozenset(dose.pauses)
     fitting = [
         work
-        for work in sets_of(session, rung)
-        if not work.failed
+        for work in sets_in(session, rung.movement)
+        if not work.eccentric
+        and not work.failed
         and (dose.reps == 0 or (work.reps or 0) >= dose.reps)
         and (work.rom == dose.rom or work.rom == "full")
         and work.load_kg >= dose.load_kg
-        and set(dose.pauses) <= set(work.pauses)
+        and pauses.issubset(work.pauses)
     ]
-    if not rung.one_sided:
+    if len(fitting) < dose.sets or not rung.one_sided:
         return len(fitting) >= dose.sets
     unsided = sum(work.side is None for work in fitting)
     return all(unsided + sum(work.side == side for work in fitting) >= dose.sets for side in SIDES)
@@ -60,8 +60,8 @@ def dose_effort(sessions: Iterable[Session], rung: Rung, dose: Step, *, other_da
     judged: list[WorkSet] = []
     for session in sessions:
         taken: dict[Side | None, int] = {}
-        for work in session.sets:
-            if work.movement != name or work.rom not in (rom, "full") or work.eccentric:
+        for work in sets_in(session, name):
+            if work.rom not in (rom, "full") or work.eccentric:
                 continue
             if (work.reps or 0) < dose.reps or taken.get(work.side, 0) >= dose.sets:
                 continue
@@ -100,29 +100,21 @@ def reps_left_to(session: Session, rung: Rung, side: Side, rom: Rom) -> float:
 def best_hold(sessions: Iterable[Session], name: str) -> float | None:
     """The longest hold [s] of a movement."""
     return max(
-        (
-            work.hold_s
-            for one in sessions
-            for work in one.sets
-            if work.movement == name and work.hold_s and not work.failed
-        ),
+        (work.hold_s for one in sessions for work in sets_in(one, name) if work.hold_s and not work.failed),
         default=None,
     )
 
 
 def reps_shown(sessions: Iterable[Session], rule: GateRule) -> float | None:
     best: float | None = None
-    names = GRIPS if rule.movement in GRIPS else (rule.movement,)
+    names = GRIPS if rule.movement in GRIPS else (rule.movement or "",)
     for one in sessions:
         reps = sorted(
             (
                 float(work.reps)
-                for work in one.sets
-                if work.movement in names
-                and work.reps
-                and work.rom == "full"
-                and not work.assist_kg
-                and not work.linked
+                for name in names
+                for work in sets_in(one, name)
+                if work.reps and work.rom == "full" and not work.assist_kg and not work.linked
             ),
             reverse=True,
         )
@@ -135,8 +127,8 @@ def both_sides(sessions: Iterable[Session], shown: Shown) -> int:
     """The reps shown by the weaker side's best set."""
     best: dict[Side, int] = {"left": 0, "right": 0}
     for one in sessions:
-        for work in one.sets:
-            if work.movement != shown.movement or work.rom != "full" or work.eccentric or work.failed:
+        for work in sets_in(one, shown.movement):
+            if work.rom != "full" or work.eccentric or work.failed:
                 continue
             if shown.max_assist_kg is not None and work.assist_kg > shown.max_assist_kg:
                 continue
@@ -147,15 +139,16 @@ def both_sides(sessions: Iterable[Session], shown: Shown) -> int:
 
 def proven(session: Session, rung: Rung, history: History, rules: Rules) -> dict[str, float | int] | None:
     """What a session shows of a rung's proof, by slot name; None where it is not enough."""
-    if rung.movement not in GRIPS and rung.movement not in digest(session).movements:
-        return None
-    proof, body_kg = rung.proof, history.bodyweight.on(session.on)
     names = GRIPS if rung.movement in GRIPS else (rung.movement,)
     fitting = [
         work
-        for work in session.sets
-        if work.movement in names and not work.eccentric and work.rom in (rung.rom, "full") and not work.linked
+        for name in names
+        for work in sets_in(session, name)
+        if not work.eccentric and work.rom in (rung.rom, "full") and not work.linked
     ]
+    if not fitting:
+        return None
+    proof, body_kg = rung.proof, history.bodyweight.on(session.on)
     if proof.hold_s is not None:
         held = max((work.hold_s or 0.0 for work in fitting if not work.failed), default=0.0)
         return {"seconds": held} if held >= value_of(proof.hold_s, rules) else None
@@ -237,7 +230,7 @@ def _strong_enough(history: History, rung: Rung) -> bool:
 def weaker_first(history: History, rung: Rung, day: date) -> tuple[Side, Side]:
     """The weaker side, then the other: by the newest session that tells them apart, left where none does."""
     for session in reversed(history.between(day - 180 * DAY, day)):
-        works = [work for work in session.sets if work.movement == rung.movement and work.side]
+        works = [work for work in sets_in(session, rung.movement) if work.side]
         if not works:
             continue
         left, right = (_worth([work for work in works if work.side == side]) for side in SIDES)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from planner import blocks
+from planner.digest import sets_in
 from planner.draft import DAY, Draft, Today, pains_on
 from planner.exposures import fits
 from planner.facts import PlannedSet, Rom
@@ -197,8 +198,8 @@ def _counterweight(today: Today, climb: Climb) -> float:
     recent = [
         work.assist_kg
         for one in history.between(today.day - 120 * DAY, today.day)
-        for work in one.sets
-        if work.movement == "one_arm_counterweight" and (work.reps or 0) >= 2 and 0 < work.assist_kg <= most
+        for work in sets_in(one, "one_arm_counterweight")
+        if (work.reps or 0) >= 2 and 0 < work.assist_kg <= most
     ]
     step, unit = history.plates.step, history.plates.unit
     if not recent:

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date, timedelta
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from planner import blocks
 from planner.absence import Return
@@ -14,8 +13,7 @@ SlotKind = Literal["heavy", "volume", "light", "support", "deload", "test", "ret
 AS_IF_TEST: frozenset[str] = frozenset({"test", "retest"})
 
 
-@dataclass(frozen=True, slots=True)
-class Slot:
+class Slot(NamedTuple):
     """One session of the plan. `on` None: dropped. `why`: how it came to another day or was dropped."""
 
     planned_for: date

@@ -9,10 +9,12 @@ four is. Sources: Durbin & Koopman (local linear trend, linearised about what is
 from __future__ import annotations
 
 import math
+from functools import lru_cache
 from typing import Literal, NamedTuple
 
 from planner.rules import Rules
 
+DAYS_A_WEEK = 7.0
 _FAR = 5.0  # standard deviations beyond which a bound says nothing (or all)
 _DENSITY = 1.0 / math.sqrt(2.0 * math.pi)
 _HALF_ROOT = math.sqrt(0.5)
@@ -75,26 +77,60 @@ def advance(state: State, weeks: float, model: Model) -> State:
 
     Whole weeks are taken one by one, so that it agrees with the weekly model; part of a week at the end in proportion.
     """
-    return State(*advanced(state, weeks, model))
+    return State(*advanced(state, _steps(weeks, model)))
 
 
-def advanced(state: Floats, weeks: float, model: Model) -> Floats:
+class Step(NamedTuple):
+    """A week or a part of one: how much of its slope the level gains, what the slope keeps, by how much doubt grows."""
+
+    reach: float
+    kept: float
+    kept_squared: float
+    level_variance: float
+    slope_variance: float
+
+
+class Ahead(dict[int, tuple[Step, ...]]):
+    """The steps of so many days, by a model; worked out when first asked for: people train every few days."""
+
+    def __init__(self, model: Model) -> None:
+        self._model = model
+
+    def __missing__(self, days: int) -> tuple[Step, ...]:
+        self[days] = steps = _steps(days / DAYS_A_WEEK, self._model)
+        return steps
+
+
+@lru_cache(maxsize=64)
+def ahead_by(model: Model) -> Ahead:
+    return Ahead(model)
+
+
+def _steps(weeks: float, model: Model) -> tuple[Step, ...]:
+    whole = int(weeks)
+    part = weeks - whole
+    return (_step(1.0, model),) * whole + ((_step(part, model),) if part > 1e-9 else ())
+
+
+def _step(weeks: float, model: Model) -> Step:
+    damping = model.damping
+    kept = damping if weeks == 1.0 else damping**weeks
+    reach = weeks if damping == 1.0 else (1.0 - kept) / (1.0 - damping)
+    return Step(reach, kept, kept * kept, weeks * model.level_variance, weeks * model.slope_variance)
+
+
+def advanced(state: Floats, steps: tuple[Step, ...]) -> Floats:
     level, slope, p11, p12, p22, steepness, bias, p13, p14, p23, p24, p33, p34, p44 = state
-    damping, level_variance, slope_variance = model.damping, model.level_variance, model.slope_variance
-    while weeks > 1e-9:
-        step = 1.0 if weeks >= 1.0 else weeks
-        kept = damping if step == 1.0 else damping**step
-        reach = step if damping == 1.0 else (1.0 - kept) / (1.0 - damping)
+    for reach, kept, kept_squared, level_variance, slope_variance in steps:
         level += reach * slope
         slope *= kept
-        p11 += reach * (2.0 * p12 + reach * p22) + step * level_variance
+        p11 += reach * (2.0 * p12 + reach * p22) + level_variance
         p12 = kept * (p12 + reach * p22)
-        p22 = kept * kept * p22 + step * slope_variance
+        p22 = kept_squared * p22 + slope_variance
         p13 += reach * p23
         p14 += reach * p24
         p23 *= kept
         p24 *= kept
-        weeks -= step
     return level, slope, p11, p12, p22, steepness, bias, p13, p14, p23, p24, p33, p34, p44
 
 
@@ -108,18 +144,18 @@ def updated(state: Floats, difference: float, variance: float, by_steepness: flo
 
     `by_steepness`, `by_bias`: by how much it would be expected higher for each of the habits, were they higher by one.
     """
-    p11, p12, p13, p14, p23, p24, p33, p34, p44 = state[2], state[3], *state[7:]
+    _, _, p11, p12, _, _, _, p13, p14, p23, p24, p33, p34, p44 = state
     v1 = p11 + by_steepness * p13 + by_bias * p14
     v2 = p12 + by_steepness * p23 + by_bias * p24
     v3 = p13 + by_steepness * p33 + by_bias * p34
     v4 = p14 + by_steepness * p34 + by_bias * p44
     total = v1 + by_steepness * v3 + by_bias * v4 + variance
-    return _moved(state, (v1, v2, v3, v4), difference / total, 1.0 / total)
+    return _moved(state, v1, v2, v3, v4, difference / total, 1.0 / total)
 
 
 def spread(state: Floats, by_steepness: float, by_bias: float) -> float:
     """The variance of what is expected of a measurement, its own error left out."""
-    p11, p13, p14, p33, p34, p44 = state[2], state[7], state[8], state[11], state[12], state[13]
+    _, _, p11, _, _, _, _, p13, p14, _, _, p33, p34, p44 = state
     return (
         p11
         + by_steepness * (2.0 * p13 + by_steepness * p33 + 2.0 * by_bias * p34)
@@ -127,10 +163,9 @@ def spread(state: Floats, by_steepness: float, by_bias: float) -> float:
     )
 
 
-def _moved(state: Floats, along: tuple[float, float, float, float], pull: float, narrowing: float) -> Floats:
+def _moved(state: Floats, v1: float, v2: float, v3: float, v4: float, pull: float, narrowing: float) -> Floats:
     """The state moved by `pull` along a column of covariances, its own narrowed by `narrowing` times their products."""
     level, slope, p11, p12, p22, steepness, bias, p13, p14, p23, p24, p33, p34, p44 = state
-    v1, v2, v3, v4 = along
     n1, n2 = narrowing * v1, narrowing * v2
     if v3 == 0.0 == v4:
         return (
@@ -158,15 +193,16 @@ def cut(
     state: Floats, difference: float, variance: float, kind: Literal["floor", "ceiling"], by_steepness: float
 ) -> Floats:
     """`bounded` for a bound that lies `difference` above the level, and that much higher for each of steepness."""
-    p11, p12, p13, p14, p23, p33, p34 = state[2], state[3], state[7], state[8], state[9], state[11], state[12]
-    along = (p11 + by_steepness * p13, p12 + by_steepness * p23, p13 + by_steepness * p33, p14 + by_steepness * p34)
-    sd = math.sqrt(along[0] + by_steepness * along[2] + variance)
+    _, _, p11, p12, _, _, _, p13, p14, p23, _, p33, p34, _ = state
+    v1, v3 = p11 + by_steepness * p13, p13 + by_steepness * p33
+    sd = math.sqrt(v1 + by_steepness * v3 + variance)
     sign = 1.0 if kind == "floor" else -1.0
     apart = -sign * difference / sd
     if apart > _FAR:
         return state
     hazard = _hazard(apart)
-    return _moved(state, along, sign * hazard / sd, hazard * (hazard + apart) / (sd * sd))
+    v2, v4 = p12 + by_steepness * p23, p14 + by_steepness * p34
+    return _moved(state, v1, v2, v3, v4, sign * hazard / sd, hazard * (hazard + apart) / (sd * sd))
 
 
 def _hazard(apart: float) -> float:

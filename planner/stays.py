@@ -8,8 +8,8 @@ from datetime import date
 
 from planner.facts import Record
 from planner.ladders import Ladder
-from planner.review import View
 from planner.survival import Stay, Step, still_there
+from planner.view import View
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,9 +6,11 @@ from bisect import bisect_left, bisect_right
 from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 
-from planner.evidence import Key, counts, errors_of
+from planner.digest import sets_in
+from planner.evidence import counts, errors_of
 from planner.facts import Record, Session, Side
 from planner.followed import Line, fold
+from planner.layout import Key
 from planner.loading import LIGHT_SHARE, Basis, BestSet
 from planner.movements import movement
 from planner.repetitions import reps_to_failure
@@ -102,8 +104,8 @@ def _done(
     session: Session, movement_id: str, side: Side | None, body_kg: float, planned: float | None
 ) -> list[BestSet]:
     done = []
-    for work in session.sets:
-        if work.movement != movement_id or work.side not in (side, None) or not counts(work) or not work.reps:
+    for work in sets_in(session, movement_id):
+        if work.side not in (side, None) or not counts(work) or not work.reps:
             continue
         n = float(work.reps) if work.rpe is None else reps_to_failure(work.reps, 10.0 if work.failed else work.rpe)
         # What was planned as work is work, however light: a deload, the first week back.

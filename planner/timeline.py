@@ -6,13 +6,12 @@ record once, from the first block to the days ahead.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import date, timedelta
 
 from planner import absence, blocks, calendar, walked
 from planner.absence import Away, Return
-from planner.digest import GRIPS
 from planner.history import History
+from planner.layout import GRIPS
 from planner.main_done import Exposure, exposure_of
 from planner.plan import Reason
 from planner.slots import AS_IF_TEST, Slot, SlotKind, ceiling_of
@@ -196,7 +195,7 @@ class Timeline:
             if missed or day in self.by_day:
                 self._drop(slot, Reason("session_dropped", {"day": day}))
             else:
-                self._keep(replace(slot, on=day, why=why))
+                self._keep(slot._replace(on=day, why=why))
             return
         last = self._last_pull
         not_before = last.on + gap * DAY if last and last.on else day
@@ -207,24 +206,28 @@ class Timeline:
                 return
             not_before = max(not_before, pulled + gap * DAY)
         if done or (not missed and not forgotten and day >= not_before):
-            self._keep(slot if why is None else replace(slot, on=day, why=why))
+            self._keep(slot if why is None else slot._replace(on=day, why=why))
             return
         first = max(not_before, day)
         if missed:
             first = max(first, day + DAY, missed_days.get(day, day))
         if forgotten:  # a test without a word waits for the next free day, and is the session that came instead
-            first = max(first, min((one for one in history.pull_days if one > day), default=history.on))
-        taken = frozenset(missed_days) | frozenset(on for on, other in self.by_day.items() if other.pulling)
+            first = max(first, history.pulled_after(day) or history.on)
         next_on = calendar.moved(self._course.moves, later[0]) if later else day + 7 * DAY
+        ahead = [first + number * DAY for number in range((next_on - first).days)]
+        taken = frozenset([one for one in ahead if self._is_taken(one)])
         found = calendar.slide(first, not_before, next_on, gap, taken)
-        while found is not None and self._away(found) is not None:
-            found = calendar.slide(found + DAY, not_before, next_on, gap, taken)
         if found is None and forgotten and day >= not_before:
-            self._keep(slot if why is None else replace(slot, on=day, why=why))
+            self._keep(slot if why is None else slot._replace(on=day, why=why))
         elif found is None:
             self._drop(slot, Reason("session_dropped", {"day": day}))
         else:
-            self._keep(replace(slot, on=found, why=Reason("session_slid", {"from_day": day, "to_day": found})))
+            self._keep(slot._replace(on=found, why=Reason("session_slid", {"from_day": day, "to_day": found})))
+
+    def _is_taken(self, day: date) -> bool:
+        """Whether no session can slide to a day."""
+        other = self.by_day.get(day)
+        return day in self._course.missed or self._away(day) is not None or (other is not None and other.pulling)
 
     def _keep(self, slot: Slot) -> None:
         self.slots.append(slot)
@@ -236,7 +239,7 @@ class Timeline:
                 self._last_pull = slot
 
     def _drop(self, slot: Slot, why: Reason) -> None:
-        self.slots.append(replace(slot, on=None, why=why))
+        self.slots.append(slot._replace(on=None, why=why))
 
     # ---- What was done ------------------------------------------------------------------------------------------
 
@@ -282,12 +285,11 @@ class Timeline:
             return Reason("deload_ordered", {"day": ordered.on})
         if not done or done[-1].slot.block != block:
             return None
-        last = done[-2:]
-        if len(last) == 2 and all(one.over is not None and one.over >= over for one in last):
-            worst = min(one.over for one in last if one.over is not None)
-            return Reason("deload_effort", {"over_rpe": worst, "sessions": 2})
+        last = [one.over for one in done[-2:] if one.over is not None]
+        if len(last) == 2 and min(last) >= over:
+            return Reason("deload_effort", {"over_rpe": min(last), "sessions": 2})
         # Sets within their ceilings are no loss: people tell the number they were given.
-        if len(last) == 2 and any((one.over or 0.0) > 0 for one in last):
+        if len(done) > 1 and last and max(last) > 0:
             lost = self._lost(done[-1].movement, done[0].on, day)
             if lost >= self._early_loss:
                 return Reason("deload_strength_down", {"percent": round(100 * lost, 1)})

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections import deque
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 from statistics import NormalDist
@@ -12,11 +12,23 @@ from typing import NamedTuple
 
 from planner.evidence import Errors, Measurement
 from planner.habits import RESERVE_LIMITS, STEEPNESS_LIMITS, Habits, believable
-from planner.repetitions import one_rep_max_factor, reps_of_factor
-from planner.state_space import Floats, Model, State, advance, advanced, cut, spread, updated
+from planner.repetitions import log_factor, reps_of_factor
+from planner.state_space import (
+    DAYS_A_WEEK,
+    Floats,
+    Model,
+    State,
+    advance,
+    advanced,
+    ahead_by,
+    cut,
+    spread,
+    updated,
+)
 
-DAYS_A_WEEK = 7.0
 NEWEST = 6  # estimates that tell the rep counts a load may be made from: about three weeks
+_LEAST_STEEP, _MOST_STEEP = STEEPNESS_LIMITS
+_LEAST_BIAS, _MOST_BIAS = RESERVE_LIMITS
 _MOST_REPS = 14.0  # to failure: what is expected further off is all the same
 
 
@@ -72,19 +84,25 @@ class Trend:
         How far it may be off is told for loads of about as many reps as it came from: they are what it is for.
         """
         state = self.state_on(on)
-        by_steepness = -math.log(one_rep_max_factor(sum(self.n_range) / 2.0))
+        by_steepness = -log_factor(sum(self.n_range) / 2.0)
         return Estimate(math.exp(state.level), math.sqrt(spread(state, by_steepness, 0.0)), state.slope)
 
 
 class Follower:
-    """A trend under way: what `follow` has learned so far, and can go on from. Copies go on by themselves."""
+    """A trend under way: what `follow` has learned so far, and can go on from. Copies go on by themselves.
 
-    __slots__ = ("doubted_side", "doubtful", "errors", "estimated_on", "last", "measured", "model", "newest", "prior",
-                 "state")  # fmt: skip
+    `patient`: two doubted in a row on the same side are believed; else each is doubted for itself alone.
+    """
 
-    def __init__(self, model: Model, errors: Errors | None = None, prior: Prior | None = None) -> None:
+    __slots__ = ("doubted_side", "doubtful", "errors", "estimated_on", "last", "measured", "model", "newest", "patient",
+                 "prior", "state")  # fmt: skip
+
+    def __init__(
+        self, model: Model, errors: Errors | None = None, prior: Prior | None = None, *, patient: bool = True
+    ) -> None:
         self.model = model
         self.errors = errors
+        self.patient = patient
         self.prior = prior or Prior(1.0, 0.0, model.steepness_variance, model.reserve_bias_variance)
         self.state: State | None = None
         self.last: date | None = None
@@ -95,56 +113,58 @@ class Follower:
         self.doubted_side = 0.0
 
     def copy(self) -> Follower:
-        made = Follower(self.model, self.errors, self.prior)
+        made = Follower(self.model, self.errors, self.prior, patient=self.patient)
         made.state, made.last = self.state, self.last
         made.measured, made.estimated_on = self.measured, self.estimated_on
         made.newest, made.doubtful, made.doubted_side = self.newest.copy(), self.doubtful.copy(), self.doubted_side
         return made
 
-    def take(self, measurements: Iterable[Measurement]) -> None:
-        """Go on through measurements in order of day, none before those that were taken."""
-        model, errors, last, doubted_side = self.model, self.errors, self.last, self.doubted_side
+    def through(self, measurements: Iterable[Measurement]) -> Iterator[Floats]:
+        """Go on through measurements in order of day, none before those that were taken: the state after each.
+
+        To be asked to the end: only then can it go on from there.
+        """
         state: Floats | None = self.state
-        newest, doubtful = self.newest, self.doubtful
+        errors, last, doubt, ahead = self.errors, self.last, self.model.doubt, ahead_by(self.model)
         for one in measurements:
-            on, kind, _, _, n, _, _ = one
+            on, kind, log_e1rm, variance, n, reserve, log_load = one
             self.measured += 1
-            if state is None:
-                state = _first(one, model, None if errors is None else self.prior)
-                last = on
-                newest.append(n)
-                self.estimated_on = on if kind == "estimate" else None
-                continue
-            if last is not None and on > last:
-                state = advanced(state, (on - last).days / DAYS_A_WEEK, model)
-            last = on
-            difference, variance, by_steepness, by_bias = (
-                (one.log_e1rm - state[0], one.variance, 0.0, 0.0) if errors is None else _seen(one, state, errors)
-            )
             if kind == "estimate":
                 self.estimated_on = on
-            elif (difference <= 0.0) == (kind == "floor"):
-                # As expected: the bound says a little, and never that a measurement is doubtful.
-                state = cut(state, difference, variance, kind, by_steepness)
+            if state is None or last is None:
+                state, last = _first(one, self.model, None if errors is None else self.prior), on
+                self.newest.append(n)
+                yield state
                 continue
-            known = spread(state, by_steepness, by_bias)
-            distance = abs(difference) / math.sqrt(known + variance)
-            if distance <= model.doubt:
-                doubted_side = 0.0
-                newest.append(n)
-            elif math.copysign(1.0, difference) == doubted_side:
-                state = (*state[:2], state[2] + difference * difference / 4.0, *state[3:])
-                doubted_side = 0.0
+            if days := (on - last).days:
+                state, last = advanced(state, ahead[days]), on
+            if errors is None:
+                difference, by_steepness, by_bias = log_e1rm - state[0], 0.0, 0.0
+            elif kind == "estimate":
+                difference, variance, by_steepness, by_bias = _seen(state, n, reserve, log_load, errors)
             else:
-                excess = (distance / model.doubt) ** 2
-                variance = variance * excess + known * (excess - 1.0)
-                doubtful.append(on)
-                doubted_side = math.copysign(1.0, difference)
+                difference, by_steepness, by_bias = *_bound(state, n, reserve, log_load), 0.0
+            # A bound that is as expected says a little, and never that a measurement is doubtful.
+            if kind == "estimate" or (difference <= 0.0) != (kind == "floor"):
+                known = spread(state, by_steepness, by_bias)
+                distance = abs(difference) / math.sqrt(known + variance)
+                if distance <= doubt:
+                    self.doubted_side = 0.0
+                    self.newest.append(n)
+                elif self.patient and math.copysign(1.0, difference) == self.doubted_side:
+                    state = (*state[:2], state[2] + difference * difference / 4.0, *state[3:])
+                    self.doubted_side = 0.0
+                else:
+                    excess = (distance / doubt) ** 2
+                    variance = variance * excess + known * (excess - 1.0)
+                    self.doubtful.append(on)
+                    self.doubted_side = math.copysign(1.0, difference)
             if kind == "estimate":
                 state = updated(state, difference, variance, by_steepness, by_bias)
             else:
                 state = cut(state, difference, variance, kind, by_steepness)
-        self.state, self.last, self.doubted_side = None if state is None else State(*state), last, doubted_side
+            yield state
+        self.state, self.last = None if state is None else State(*state), last
 
     def trend(self) -> Trend | None:
         """The trend as of the last measurement; None where there was none."""
@@ -161,7 +181,7 @@ def _first(one: Measurement, model: Model, prior: Prior | None) -> Floats:
         return State(one.log_e1rm, 0.0, variance, 0.0, slope_variance)
     steepness, bias, var_steepness, var_bias = prior
     n = one.n + bias * one.reserve
-    curve = math.log(one_rep_max_factor(n))
+    curve = log_factor(n)
     left = steepness * one.reserve / (37.0 - n)
     return State(
         level=one.log_load + steepness * curve,
@@ -178,27 +198,40 @@ def _first(one: Measurement, model: Model, prior: Prior | None) -> Floats:
     )
 
 
-def _seen(one: Measurement, state: Floats, errors: Errors) -> tuple[float, float, float, float]:
-    """A measurement against the state: (difference, variance, by steepness, by bias), for `updated`.
+def _seen(
+    state: Floats, n: float, reserve: float, log_load: float, errors: Errors
+) -> tuple[float, float, float, float]:
+    """An estimate against the state: (difference, variance, by steepness, by bias), for `updated`.
 
     How far a set was from failure, and with it how far its effort can be trusted, is taken from its load and reps, not
     from the effort as told: a told effort is noisy, and who is weighed by their own noise is taken for weaker than they
     are, because sets called harder than they were would count the most.
     """
-    level, steepness, bias = state[0], state[5], state[6]
-    steepness = min(max(steepness, STEEPNESS_LIMITS[0]), STEEPNESS_LIMITS[1])
-    bias = min(max(bias, RESERVE_LIMITS[0]), RESERVE_LIMITS[1])
-    _, kind, _, variance, n, reserve, log_load = one
-    curve = math.log(one_rep_max_factor(n + bias * reserve))
-    difference = log_load + steepness * curve - level
-    if kind != "estimate":
-        return difference, variance, -curve, 0.0
+    level = state[0]
+    steepness, bias = _habits(state)
+    difference = log_load + steepness * log_factor(n + bias * reserve) - level
     reps = n - reserve
     expected = reps_of_factor(math.exp((level - log_load) / steepness))
-    expected = reps if expected < reps else min(expected, max(reps, _MOST_REPS))
+    if expected < reps or expected > _MOST_REPS:
+        expected = reps if expected < reps else max(reps, _MOST_REPS)
     told = (expected - reps) / (1.0 + bias)
-    by_steepness = -math.log(one_rep_max_factor(expected)) if expected > 1.0 else 0.0
+    by_steepness = -log_factor(expected) if expected > 1.0 else 0.0
     return difference, errors.variance(expected, told), by_steepness, -steepness * told / (37.0 - expected)
+
+
+def _bound(state: Floats, n: float, reserve: float, log_load: float) -> tuple[float, float]:
+    """A floor or ceiling against the state: (difference, by steepness), for `cut`."""
+    steepness, bias = _habits(state)
+    curve = log_factor(n + bias * reserve)
+    return log_load + steepness * curve - state[0], -curve
+
+
+def _habits(state: Floats) -> tuple[float, float]:
+    steepness, bias = state[5], state[6]
+    if _LEAST_STEEP <= steepness <= _MOST_STEEP and _LEAST_BIAS <= bias <= _MOST_BIAS:
+        return steepness, bias
+    habits = believable(steepness, bias)
+    return habits.steepness, habits.reserve_bias
 
 
 def follow(measurements: Iterable[Measurement], model: Model, errors: Errors | None = None) -> Trend | None:
@@ -213,7 +246,7 @@ def follow(measurements: Iterable[Measurement], model: Model, errors: Errors | N
             at its word and its own variance.
     """
     follower = Follower(model, errors)
-    follower.take(measurements)
+    deque(follower.through(measurements), maxlen=0)
     return follower.trend()
 
 

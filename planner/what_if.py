@@ -13,17 +13,18 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from planner import ladders
-from planner.evidence import Key
 from planner.facts import Order, PainAnswer, PlannedSet, Record, SentPlan, Session, Side, Weekly, WorkSet
 from planner.history import GRIPS
+from planner.layout import Key
 from planner.main_lift import share_of_grip
 from planner.movements import movement
 from planner.plan import DayPlan, Review
 from planner.repetitions import expected_reps_to_failure
-from planner.review import exposures_of, review
+from planner.review import review
 from planner.rules import rules_of
 from planner.strength import BodyweightHistory, strength_of
 from planner.trend import Trend
+from planner.view import exposures_of
 
 DAY = timedelta(days=1)
 WEEKS = 8  # a block of the usual length, its deload, and the start of the next

@@ -11,7 +11,7 @@ from sqlmodel import Session
 
 from planner import facts as f
 from planner.plan import Review
-from planner.review import View
+from planner.view import View
 
 # About 100 MB of sets.
 CACHE_LIMIT_SETS = 300_000

@@ -17,7 +17,7 @@ from bot.wording import Wording, wording_for
 from planner import plan_for
 from planner.facts import Record, SentPlan
 from planner.plan import DayPlan, Review
-from planner.review import View
+from planner.view import View
 from storage import chats, due, facts, outbox, persons
 from storage.fact_forms import Fact
 from storage.facts import SaidBy

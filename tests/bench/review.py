@@ -1,6 +1,7 @@
 """Print how long one review of five years takes, and how it grows: `python -m tests.bench.review`.
 
-1,000 sessions with 25 sets each, pain answers twice a session, a bodyweight a week, the plans that were sent.
+1,000 sessions with 25 sets each, pain answers twice a session, a bodyweight a week, the plans that were sent. Equal
+sets are one object, as storage hands them out.
 
 cold: a record never seen before, as after a start of the service. warm: the same record with one more session, its
 plan and its pain answers, which is what a running service reviews: storage keeps records, and with them what earlier
@@ -15,6 +16,7 @@ import random
 import time
 from dataclasses import replace
 from datetime import date, timedelta
+from functools import cache
 from statistics import median
 
 from planner import plan_for, review
@@ -23,15 +25,16 @@ from planner.facts import Athlete, Bodyweight, PainAnswer, PlannedSet, Record, S
 
 START = date(2027, 1, 4)
 SIDES = ("left", "right")
+work_set, planned_set = cache(WorkSet), cache(PlannedSet)
 
 
 def session(on: date, number: int, chance: random.Random) -> Session:
     load = 15.0 + round(number * 0.02 / 1.25) * 1.25
-    skill = [WorkSet("archer_ring_elbow", 2, side=side, rom="lower_half", rpe=7.0) for _ in range(2) for side in SIDES]
-    main = [WorkSet("pull_up", 4, load_kg=load, rpe=None if n else 7.0 + chance.random()) for n in range(4, -1, -1)]
-    rest = [WorkSet("ring_row", 10) for _ in range(4)] + [WorkSet("dip", 6, load_kg=10.0) for _ in range(6)]
+    skill = [work_set("archer_ring_elbow", 2, side=side, rom="lower_half", rpe=7.0) for _ in range(2) for side in SIDES]
+    main = [work_set("pull_up", 4, load_kg=load, rpe=None if n else 7.0 + chance.random()) for n in range(4, -1, -1)]
+    rest = [work_set("ring_row", 10) for _ in range(4)] + [work_set("dip", 6, load_kg=10.0) for _ in range(6)]
     return Session(
-        on, (*skill, *main, *rest, *(WorkSet("hollow_hold", None, hold_s=30.0) for _ in range(6))), fact=number
+        on, (*skill, *main, *rest, *(work_set("hollow_hold", None, hold_s=30.0) for _ in range(6))), fact=number
     )
 
 
@@ -45,7 +48,9 @@ def record(sessions: int) -> tuple[Record, date]:
         for later, when in ((0, "after"), (1, "morning"))
     )
     sent = tuple(
-        SentPlan(one.on, 1, 1, "training", tuple(PlannedSet(s.movement, "main", s.reps, side=s.side) for s in one.sets))
+        SentPlan(
+            one.on, 1, 1, "training", tuple(planned_set(s.movement, "main", s.reps, side=s.side) for s in one.sets)
+        )
         for one in done
     )
     weighed = tuple(Bodyweight(START + timedelta(weeks=n), 70.0 + chance.random()) for n in range(sessions // 4))

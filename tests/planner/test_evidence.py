@@ -103,3 +103,11 @@ def test_assistance_comes_off_the_system_load_and_a_stack_has_no_body_in_it():
 
 def test_more_than_the_body_taken_off_says_nothing():
     assert measured(WorkSet("one_arm_counterweight", 1, side="left", assist_kg=80.0)) == {}
+
+
+@pytest.mark.parametrize("rpe", [None, 7.0])
+def test_one_object_for_equal_sets_says_what_several_say(rpe):
+    one, other = pull_up(5, load_kg=10.0, rpe=rpe), pull_up(3, load_kg=15.0, rpe=7.0)
+    assert measured(one, one, one, other, other) == measured(
+        *(pull_up(5, load_kg=10.0, rpe=rpe) for _ in range(3)), *(pull_up(3, load_kg=15.0, rpe=7.0) for _ in range(2))
+    )

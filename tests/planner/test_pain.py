@@ -5,11 +5,15 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from planner import review
-from planner.facts import Order, PainAnswer, Record
+from planner.facts import Order, PainAnswer, Record, Session, WorkSet
 from planner.history import GRIPS
 from planner.movements import movement
+from planner.pain import PainHistory
+from planner.rules import default_rules
 from tests.planner.athletes import athlete, codes, day, live, main_sets, skill_sets, with_tests
 
 
@@ -116,3 +120,24 @@ def test_the_coach_sees_the_score_that_was_acted_on():
     seen = lived(8, elbow(3, 7), elbow(4, 2, "morning"))
     stop = next(one for one in seen[5].alerts if one.code == "pain_stop")
     assert stop.values["score"] == 7
+
+
+answers = st.builds(
+    PainAnswer,
+    on=st.integers(0, 30).map(day),
+    site=st.sampled_from(["elbow_inner", "shoulder", None]),
+    side=st.sampled_from(["left", None]),
+    score=st.sampled_from([None, 0.0, 2.0, 3.0, 4.0, 6.0]),
+    when=st.sampled_from(["during", "after", "morning"]),
+)
+
+
+@settings(deadline=None, max_examples=60)
+@given(said=st.lists(answers, max_size=30), trained=st.sets(st.integers(0, 30)), number=st.integers(0, 30))
+def test_a_day_is_judged_by_what_was_known_then(said: list[PainAnswer], trained: set[int], number: int):
+    pain = tuple(sorted(said, key=lambda one: one.on))
+    done = tuple(Session(day(on), (WorkSet("pull_up", 5),)) for on in sorted(trained))
+    whole = Record(athlete(), sessions=done, pain=pain)
+    known = replace(whole, pain=tuple(one for one in pain if one.on <= day(number)))
+    rules = default_rules()
+    assert PainHistory(whole, rules).at(day(number)) == PainHistory(known, rules).at(day(number))

@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 from planner import review
 from planner.facts import Absence, Bodyweight, Move, Order, PainAnswer, PlannedSet, Record, SentPlan, Session, WorkSet
 from planner.history import History
-from planner.review import View
 from planner.timeline import Timeline
+from planner.view import View
 from planner.walked import Walked
 from tests.planner.athletes import athlete, day
 from tests.planner.test_invariants import arms, pulls, records
