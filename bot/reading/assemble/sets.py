@@ -16,7 +16,7 @@ from bot.reading.fold.sets import Work, put
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.movements import Mention
-from bot.reading.plan import fill_from_plan, leans, read_bare, read_plan
+from bot.reading.plan import fill_from_plan, in_terms, leans, read_bare, read_plan
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import ground
 from bot.reading.plan.nicknames import as_planned
@@ -47,8 +47,9 @@ def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
 
 
 def _read(message: Message, facts: list[Fact], work: Work) -> None:
-    if leans(message, facts):
-        read_plan(message, facts, work)
+    in_plan = in_terms(message, facts) if message.context.today else facts
+    if leans(message, in_plan):
+        read_plan(message, in_plan, work)
         return
     if message.context.today and all(f.value.movement == "!" for f in facts if f.kind == "move"):
         loose = [fact for fact in facts if fact.kind != "move"]
@@ -60,19 +61,20 @@ def _read(message: Message, facts: list[Fact], work: Work) -> None:
         if sided is not None:
             _read_blocks(message, [(sided, [sided, *loose])], work)
             return
-        read_bare(message, loose, work)
+        read_bare(message, in_plan if len(loose) == len(facts) else in_terms(message, loose), work)
         if work.report:
             return
     loose, blocks = split(facts)
     if not blocks:
-        if message.context.today:
-            read_bare(message, loose, work)
-        if not message.context.today or (not work.report and so_many_only(loose)):
+        if not message.context.today or so_many_only(loose):
             without_movement(message, loose, work)
         return
     unnamed = _unnamed(message, blocks[0])
     if unnamed:
-        (read_bare if message.context.today else without_movement)(message, unnamed, work)
+        if message.context.today:
+            read_bare(message, in_terms(message, unnamed), work)
+        else:
+            without_movement(message, unnamed, work)
         blocks[0] = (blocks[0][0], blocks[0][1][len(unnamed) :])
     _read_blocks(message, _renamed(blocks), work)
 

@@ -10,10 +10,10 @@ from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.cues import clauses, leans_by_form
 from bot.reading.plan.ground import PARTS, STRONG, ground, members, plan_names
-from bot.reading.plan.terms import in_terms
 from bot.reading.plan.ticks import ticked
 from bot.reading.plan.value import near_load
 
+SILENT = frozenset({"word", "sep", "claim"})
 DONE = frozenset({"done", "planned", "same", "last_time", "fine"})
 UNSURE = ("over", "top", "back")
 FEW_WORDS = 3  # so many plain words may stand beside a value and its set
@@ -21,10 +21,9 @@ NEAR = 3  # facts between a value and the words for its set
 
 
 def leans(message: Message, facts: list[Fact]) -> bool:
-    """Whether the message is told against the plan, and there is one."""
+    """Whether the message is told against the plan, and there is one. The facts are in its terms."""
     if not message.context.today:
         return False
-    facts = in_terms(message, facts)
     names = set().union(*(plan_names(fact) for fact in facts)) if facts else set()
     if "no_plan" in names:
         return False
@@ -33,6 +32,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return False  # "a bar, no rings, no belt" leaves nothing of the plan out: it tells what there is
     if ticked(message):
         return True
+    if not names and all(fact.kind in SILENT for fact in facts):
+        return False
     moves = [fact for fact in facts if fact.kind == "move" and fact.value.movement != "!"]
     told = any(fact.kind in ("rows", "bare", "loads") for fact in facts)
     if "most" in names and not told:

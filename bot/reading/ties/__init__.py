@@ -7,10 +7,11 @@ own rules by example.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 
 from bot.reading.facts import Fact
 from bot.reading.message import Message
+from bot.reading.rules import Rule, Rules
 from bot.reading.ties.after_each import after_each
 from bot.reading.ties.circuits import circuits
 from bot.reading.ties.counted import counted_by_name, counted_with_load, told_one_by_one
@@ -63,9 +64,7 @@ from bot.reading.ties.unsure import (
 )
 from bot.reading.ties.verdicts import verdicts
 
-Rule = Callable[[Message, Sequence[Fact]], Sequence[Fact]]
-
-# Each with the kinds of fact without which it changes nothing: one of "a|b", and one of each that a space parts.
+# Each with the kinds of fact without which it changes nothing.
 RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
     (openings, "mend|plan"),
@@ -138,21 +137,9 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (reckoned, "effort"),
     (in_turn, "rows bare|load"),
 )
-NEEDING = tuple((rule, tuple(frozenset(kinds.split("|")) for kinds in needs.split())) for rule, needs in RULES)
+TIES = Rules(RULES)
 
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them; each part of the message by itself."""
-    out: list[Fact] = []
-    for part in sections(facts):
-        tied: Sequence[Fact] = part
-        kinds = {fact.kind for fact in tied}
-        for rule, needs in NEEDING:
-            for needed in needs:
-                if kinds.isdisjoint(needed):
-                    break
-            else:
-                tied = rule(message, tied)
-                kinds = {fact.kind for fact in tied}
-        out += tied
-    return out
+    return [fact for part in sections(facts) for fact in TIES.apply(message, part)]

@@ -52,7 +52,7 @@ def _and_so_many(fact: Fact, many: int) -> list[Fact]:
     return [Fact("sep", fact.start, fact.start + 1, 1, {"mark": "and"}), number]
 
 
-def instead_of(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+def instead_of(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "5 5 4 instead of sixes" of no known plan: what was meant is not done."""
     if message.context.today:
         return facts
