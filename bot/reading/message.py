@@ -29,6 +29,7 @@ from typing import Any
 from rapidfuzz.distance import OSA
 
 from bot.reading.lexicon import Book, Hit, book, compound, contracted, guess_language, is_known, spelled
+from bot.reading.little import lists_begun
 from bot.reading.numbers import say_numbers
 from bot.reading.phrases import phrases
 from bot.reading.reading import Ask, Context
@@ -72,7 +73,7 @@ class Message:
         """Sent before 04:00: "today" and "yesterday" both mean the evening before, "tomorrow" is asked."""
         return self.local.hour < NIGHT_ENDS_AT
 
-    @property
+    @cached_property
     def today(self) -> date:
         """The day that "today" means, and a report without a day."""
         return self.local.date() - timedelta(days=self.at_night)
@@ -96,6 +97,11 @@ class Message:
         """Every phrase (`phrases.py`) of words/<language>/<name>.toml in the message; only of `tables` where named."""
         found = self._hits.get(name, [])
         return [hit for hit in found if hit.table in tables] if tables else found
+
+    @cached_property
+    def little(self) -> frozenset[str]:
+        """The lists of little words of which something stands in the message."""
+        return frozenset(lists_begun({token.text for token in self.tokens}))
 
     @cached_property
     def _numbers_before(self) -> list[int]:

@@ -23,10 +23,16 @@ def plan_words() -> set[str]:
     return {name for language in languages() for name in table(language, "grammar").get("plan", {})}
 
 
+def lists() -> set[str]:
+    """The lists of little words."""
+    return {name for language in languages() for name in table(language, "little")}
+
+
 @pytest.mark.parametrize("name", TABLES)
-def test_what_a_rule_needs_are_kinds_of_fact_or_plan_words(name):
+def test_what_a_rule_needs_are_kinds_of_fact_plan_words_and_lists_of_little_words(name):
     needed = {one for _, needs in TABLES[name].needing for names in needs for one in names}
-    assert needed <= {*get_args(FactKind), *(f"={word}" for word in plan_words())}
+    known = {*get_args(FactKind), *(f"={word}" for word in plan_words()), *(f"'{name}" for name in lists())}
+    assert needed <= known
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
@@ -44,7 +50,7 @@ def test_a_rule_changes_nothing_where_what_it_needs_is_missing(language, monkeyp
 
     assert {id(rules) for rules, *_ in seen} == {id(TIES), id(TERMS)}
     for rules, message, facts, given in seen:
-        told = rules.told(facts)
+        told = rules.told(message, facts)
         for rule, needs in rules.needing:
             if any(told.isdisjoint(names) for names in needs):
                 assert list(rule(message, facts, *given)) == facts, rule.__name__
