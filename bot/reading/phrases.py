@@ -287,7 +287,8 @@ class Phrases:
     def every(self, tokens: Sequence[Token]) -> dict[str, list[Hit]]:
         """Every phrase at every place, by file: in order, the longest at a place first, a name there once."""
         hits: dict[str, list[Hit]] = {}
-        keys = [_key(token) for token in tokens]
+        plain = (token.word if token.value is None and token.text == token.word else None for token in tokens)
+        keys = [word or _key(token) for word, token in zip(plain, tokens, strict=True)]  # most are plain words
         for start, key in enumerate(keys):
             state = self._first[key] if key in self._first else self._begun(tokens[start])
             if state is None:

@@ -18,7 +18,7 @@ from bot.reading.message import Message
 from bot.reading.movements import Mention
 from bot.reading.plan import fill_from_plan, in_terms, leans, read_bare, read_plan
 from bot.reading.plan.choosing import main_rows
-from bot.reading.plan.ground import ground
+from bot.reading.plan.ground import planned
 from bot.reading.plan.nicknames import as_planned
 from bot.reading.plan.sided import of_sides
 from bot.reading.plan.value import weighed
@@ -158,7 +158,7 @@ def _whole_lift(message: Message, head: list[Fact]) -> int:
     """Where "20 kg 3,3,3,3,3 then" ends before a movement: the plan's main lift, all its sets; 0: they are not."""
     then = next((at for at, fact in enumerate(head) if fact.kind == "sep" and fact.value == 2), None)
     told = [fact for fact in head[:then] if fact.kind == "rows"]
-    rows = ground(message)
+    rows = planned(message)
     return (then or 0) + 1 if told and len(told) == 1 and len(told[0].value) == len(main_rows(rows)) else 0
 
 
@@ -188,7 +188,7 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
             if fact.kind == "rounds" and fact.start < move.start:
                 rounds = fact.value
         own = [_same_load(fact, work) for fact in own]
-        base = [row for row in ground(message) if row.movement == mention.movement] if message.context.today else []
+        base = [row for row in planned(message) if row.movement == mention.movement] if message.context.today else []
         folded = fold_block(message, mention.movement, [weighed(fact, base) for fact in own], move, rounds)
         if not folded.rows and not folded.asks and work.sets and _the_same(own):
             work.asks.append(Ask("sets", message.span(own[0].start, own[-1].end).strip(" ,.;")))  # "dips the same"

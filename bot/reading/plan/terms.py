@@ -15,7 +15,7 @@ from bot.reading.message import Message
 from bot.reading.plan.all_told import all_told
 from bot.reading.plan.besides import so_many_words, told_besides
 from bot.reading.plan.choosing import counted_rows
-from bot.reading.plan.ground import PARTS, ground, members, plan_names
+from bot.reading.plan.ground import PARTS, members, plan_names, planned
 from bot.reading.plan.in_place import in_place_of, parted_instead
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.reasons import without_reasons
@@ -35,7 +35,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts as the plan lets them be understood; doing it twice changes nothing more."""
     quoted = _quoted(message)
     told = [fact for fact in facts if not any(start <= fact.start < end for start, end in quoted)] if quoted else facts
-    return TERMS.apply(message, told, ground(message))
+    return TERMS.apply(message, told, planned(message))
 
 
 def _quoted(message: Message) -> list[tuple[int, int]]:
