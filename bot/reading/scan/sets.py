@@ -99,7 +99,7 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if item.value is not None and item.value in range(1, 21) and s.at(i + 1).has("count"):
         reps = int(s.at(i + 1).name("count") or 1)
         return [Fact("rows", item.start, s.at(i + 1).end, [Entry(reps) for _ in range(int(item.value))])], i + 2
-    judged = s.at(i + 1).text in little("judging") | little("how_it_went")
+    judged = s.at(i + 1).text in little("judging") or s.at(i + 1).text in little("how_it_went")
     if item.value is not None and judged and s.at(i + 2).has("count") and item.value <= MOST_TRIES:
         reps = int(s.at(i + 2).name("count") or 1)  # "3 heavy triples"
         return [Fact("rows", item.start, s.at(i + 2).end, [Entry(reps) for _ in range(int(item.value))])], i + 3
