@@ -36,7 +36,7 @@ def span_of(
 ) -> tuple[Span | None, list[Day], Ask | None]:
     """The days that the wish to move, or the absence, speaks of."""
     hits = [hit for own in absent.values() for hit in own]
-    bounds = sentence_bounds(message.tokens)
+    bounds = message.sentences
     spoken = {b for b in bounds for hit in hits if b[0] <= hit.start < b[1]}
     near = [day for day in days if any(a < day.end and day.start < b for a, b in spoken)]
     if not near and len(bounds) > 1 and {"missed"} != set(absent):

@@ -18,7 +18,6 @@ from bot.reading.intents import ABSENCES, wishes
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Claim, Message
-from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask
 from bot.reading.red_flags import signs_in
 
@@ -49,7 +48,7 @@ def find_dates(message: Message) -> list[Claim]:
             claims.append(Claim(day.start, day.end, "noise", None))
         if span is not None or ask is not None:
             claims.append(Claim(0, 0, "span", span, ask))
-    bounds = sentence_bounds(message.tokens)
+    bounds = message.sentences
     asked = {at for name in QUESTIONS for hit in found.get(name, ()) for at in range(hit.start, hit.end + 2)}
     for day in days:
         if day.start in used:
@@ -97,7 +96,7 @@ def _without_work(message: Message, finder: DayFinder, days: list[Day], absent: 
     """The days that no work is told of: "Thursday I couldn't, today pull-ups 4x4" leaves Thursday."""
     if not any(message.beginning("movements")):
         return days
-    clauses = _clauses(message, sentence_bounds(message.tokens))
+    clauses = _clauses(message, message.sentences)
     spoken = {_around(clauses, at) for hits in absent.values() for hit in hits for at in (hit.start, hit.end - 1)}
     out: list[Day] = []
     for day in days:

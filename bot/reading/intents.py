@@ -12,7 +12,7 @@ from bot.reading.days import named_days
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Claim, Message
-from bot.reading.phrases import longest, sentence_bounds
+from bot.reading.phrases import longest
 from bot.reading.red_flags import Cues
 from bot.reading.tokens import Token
 
@@ -46,7 +46,7 @@ def _wishes(message: Message) -> dict[str, list[Hit]]:
     for hit in hits:
         if hit.table == "want" and not any(_over(no, hit) for no in barred.get(hit.name, ())):
             found.setdefault(hit.name, []).append(hit)
-    starts = {start for start, _ in sentence_bounds(message.tokens)}
+    starts = {start for start, _ in message.sentences}
     wanted = bool(found)
     for hit in message.hits("intents", "opening"):
         if hit.start in starts and not wanted:  # "coach, …" calls, "hi coach, …" and "coach, can't train" address
@@ -203,9 +203,7 @@ def _gives_reason(message: Message, hit: Hit) -> bool:
     """ "no fui porque …": "porque" within a sentence that asks nothing is a reason, not a question."""
     if message.tokens[hit.start].text not in little("because"):
         return False
-    low, high = next(
-        ((a, b) for a, b in sentence_bounds(message.tokens) if a <= hit.start < b), (0, len(message.tokens))
-    )
+    low, high = next(((a, b) for a, b in message.sentences if a <= hit.start < b), (0, len(message.tokens)))
     return hit.start > low and not (high < len(message.tokens) and message.tokens[high].text == "?")
 
 

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from bot.reading.lexicon import FALLBACK
+from bot.reading.lexicon import FALLBACK, Hit
 from bot.reading.little import little
 from bot.reading.message import Claim, Message
 from bot.reading.movements import Mention
@@ -86,6 +86,26 @@ def _numbers_line(message: Message, at: int) -> bool:
     return (message.tokens[at].value or 0) >= LEAST_LINE and (led is None or led.text not in little("before_nth"))
 
 
+def _meant(message: Message, at: int, limit: int, before: Item) -> list[Hit]:
+    """The grammar's phrases at a token that end before what others have, those left out that mean something else."""
+    tokens, grammar = message.tokens, message.beginning("grammar")
+    token = tokens[at]
+    found = [hit for hit in grammar[at] if hit.end <= limit]
+    if token.spelled and message.language != FALLBACK:
+        found = [hit for hit in found if hit.name != "once"]  # "once kilos" are eleven
+    if before.has("sets", "sets") or before.has("plan", "more") or before.has("load", "plate"):
+        found = [hit for hit in found if (hit.table, hit.name) != ("effort", "after")]  # "3 series de diez"
+    if found and token.kind == "num":
+        sided = at and any(hit.table == "side" and hit.end == at for hit in grammar[at - 1])
+        if at and (sided or tokens[at - 1].text in TIED):
+            found = [hit for hit in found if hit.table != "scope"]  # "1/3." ends a sentence, it is no third
+        if _ends_sentence(message, at) or _numbers_line(message, at):
+            found = [hit for hit in found if hit.table != "scope"]  # "waren's nur 2. Klimmzüge +25"
+    if found and found[0].end > at + 1 and tokens[found[0].end - 1].kind == "num":
+        found = [hit for hit in found if not _measured(message, hit.end)]  # "a vest of 10 kg"
+    return found
+
+
 def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[Claim]) -> list[Item]:
     """All items in order; every token is in exactly one."""
     tokens = message.tokens
@@ -103,7 +123,7 @@ def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[C
             for at in range(start, end):
                 owner.setdefault(at, (end, item))
     limits = [len(tokens)] * len(tokens)  # where the next token that is taken stands
-    for at in range(len(tokens) - 1, -1, -1):
+    for at in range(len(tokens) - 1, -1, -1) if owner else ():
         limits[at] = at if at in owner else limits[at + 1] if at + 1 < len(tokens) else len(tokens)
     items: list[Item] = []
     at = 0
@@ -115,22 +135,7 @@ def make_items(message: Message, mentions: Sequence[Mention], claims: Sequence[C
             at += 1
             continue
         token = tokens[at]
-        found = [hit for hit in grammar[at] if hit.end <= limits[at]]
-        if token.spelled and message.language != FALLBACK:
-            found = [hit for hit in found if hit.name != "once"]  # "once kilos" are eleven
-        if (
-            found
-            and items
-            and (items[-1].has("sets", "sets") or items[-1].has("plan", "more") or items[-1].has("load", "plate"))
-        ):
-            found = [hit for hit in found if (hit.table, hit.name) != ("effort", "after")]  # "3 series de diez"
-        sided = at and any(hit.table == "side" and hit.end == at for hit in grammar[at - 1])
-        if found and token.kind == "num" and at and (sided or tokens[at - 1].text in TIED):
-            found = [hit for hit in found if hit.table != "scope"]  # "1/3." ends a sentence, it is no third
-        if found and token.kind == "num" and (_ends_sentence(message, at) or _numbers_line(message, at)):
-            found = [hit for hit in found if hit.table != "scope"]  # "waren's nur 2. Klimmzüge +25"
-        if found and found[0].end > at + 1 and tokens[found[0].end - 1].kind == "num":
-            found = [hit for hit in found if not _measured(message, hit.end)]  # "a vest of 10 kg"
+        found = _meant(message, at, limits[at], items[-1] if items else END) if grammar[at] else grammar[at]
         end = found[0].end if found else at
         if found and end > at and not (token.kind == "num" and not token.spelled and end == at + 1):
             labels = tuple((hit.table, hit.name) for hit in found if hit.end == end)

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from functools import cache
 
 from bot.reading.lexicon import languages, table
 from bot.reading.text import fold
+from bot.reading.tokens import tokenize
 
 
 @cache
@@ -14,3 +16,20 @@ def little(name: str) -> frozenset[str]:
     return frozenset(
         fold(word).text for language in languages() for word in table(language, name="little").get(name, ())
     )
+
+
+@cache
+def _begun() -> dict[str, frozenset[str]]:
+    """The lists in which something begins with a word or sign, by that word."""
+    lists: dict[str, set[str]] = {}
+    for name in {name for language in languages() for name in table(language, name="little")}:
+        for phrase in little(name):
+            for token in tokenize(phrase)[:1]:
+                lists.setdefault(token.text, set()).add(name)
+    return {word: frozenset(names) for word, names in lists.items()}
+
+
+def lists_begun(words: Iterable[str]) -> set[str]:
+    """The lists of which something may stand in a text of these words."""
+    begun = _begun()
+    return set().union(*(begun[word] for word in words if word in begun))

@@ -22,21 +22,23 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime, timedelta
-from functools import cached_property
+from functools import cached_property, lru_cache
 from itertools import accumulate
-from typing import Any
+from typing import Any, NamedTuple
 
 from rapidfuzz.distance import OSA
 
 from bot.reading.lexicon import Book, Hit, book, compound, contracted, guess_language, is_known, spelled
+from bot.reading.little import lists_begun
 from bot.reading.numbers import say_numbers
-from bot.reading.phrases import phrases
+from bot.reading.phrases import phrases, sentence_bounds
 from bot.reading.reading import Ask, Context
 from bot.reading.short import written_out
 from bot.reading.text import Folded, fold
 from bot.reading.tokens import Token, tokenize
 
 QUOTE = '"'
+MOST_WORDS = 16384  # remembered
 NIGHT_ENDS_AT = 4  # before this hour it is still the evening before
 
 
@@ -72,7 +74,7 @@ class Message:
         """Sent before 04:00: "today" and "yesterday" both mean the evening before, "tomorrow" is asked."""
         return self.local.hour < NIGHT_ENDS_AT
 
-    @property
+    @cached_property
     def today(self) -> date:
         """The day that "today" means, and a report without a day."""
         return self.local.date() - timedelta(days=self.at_night)
@@ -96,6 +98,16 @@ class Message:
         """Every phrase (`phrases.py`) of words/<language>/<name>.toml in the message; only of `tables` where named."""
         found = self._hits.get(name, [])
         return [hit for hit in found if hit.table in tables] if tables else found
+
+    @cached_property
+    def sentences(self) -> list[tuple[int, int]]:
+        """Token ranges of the sentences, ends excluded; to read, not to change."""
+        return sentence_bounds(self.tokens)
+
+    @cached_property
+    def little(self) -> frozenset[str]:
+        """The lists of little words of which something stands in the message."""
+        return frozenset(lists_begun({token.text for token in self.tokens}))
 
     @cached_property
     def _numbers_before(self) -> list[int]:
@@ -133,6 +145,31 @@ def _run_on(tokens: list[Token], at: int, language: str) -> str | None:
     return found[0] if len(found) == 1 and OSA.distance(found[0], first + second) == 1 else None
 
 
+class _Mended(NamedTuple):
+    """What a word is meant to be."""
+
+    word: str
+    halves: tuple[str, str] | None = None  # of two written as one
+    doubtful: bool = False  # a typing error of several words of the trade
+
+
+@lru_cache(maxsize=MOST_WORDS)
+def _mended(text: str, language: str) -> _Mended | None:
+    """What a word is meant to be; None where it stands as it is: so most do, and are one look each."""
+    halves = compound(text, language)
+    if halves:
+        return _Mended(text, halves)
+    if text in contracted(language):
+        return _Mended(contracted(language)[text])
+    word = text.removesuffix("'s")
+    candidates = spelled(word, language)
+    if len(candidates) > 1:
+        return _Mended(word, doubtful=True)
+    if candidates or word != text:
+        return _Mended(candidates[0] if candidates else word)
+    return None
+
+
 def _unquoted(tokens: list[Token]) -> list[Token]:
     """Without the quotation marks around a whole message: behind a number one would be seconds."""
     whole = len(tokens) > 2 and tokens[0].text == tokens[-1].text == QUOTE
@@ -147,7 +184,6 @@ def read_message(text: str, context: Context) -> Message:
     cut = written_out(cut, language)
     tokens: list[Token] = []
     doubts: list[int] = []
-    shortened = contracted(language)
     skip = False
     for at, token in enumerate(cut):
         if skip:
@@ -159,23 +195,17 @@ def read_message(text: str, context: Context) -> Message:
                 tokens.append(replace(token, text=whole, word=whole, end=cut[at + 1].end))
                 skip = True
                 continue
-            halves = compound(token.text, language)
-            if halves:
-                cut_at = token.start + len(halves[0])
-                tokens.append(replace(token, text=halves[0], word=halves[0], end=cut_at))
-                tokens.append(replace(token, text=halves[1], word=halves[1], start=cut_at, space=True))
+            mended = _mended(token.text, language)
+            if mended is not None and mended.halves is not None:
+                first, second = mended.halves
+                cut_at = token.start + len(first)
+                tokens.append(replace(token, text=first, word=first, end=cut_at))
+                tokens.append(replace(token, text=second, word=second, start=cut_at, space=True))
                 continue
-            if token.text in shortened:
-                tokens.append(replace(token, word=shortened[token.text]))
-                continue
-            word = token.text.removesuffix("'s")
-            candidates = spelled(word, language)
-            if len(candidates) == 1:
-                token = replace(token, word=candidates[0])
-            elif word != token.text:
-                token = replace(token, word=word)
-            if len(candidates) > 1:
+            if mended is not None and mended.doubtful:
                 doubts.append(len(tokens))
+            if mended is not None and mended.word != token.text:
+                token = replace(token, word=mended.word)
         tokens.append(token)
     tokens = say_numbers(tokens, language)
     local = context.sent_at.astimezone(context.timezone)

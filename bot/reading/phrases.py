@@ -287,25 +287,28 @@ class Phrases:
     def every(self, tokens: Sequence[Token]) -> dict[str, list[Hit]]:
         """Every phrase at every place, by file: in order, the longest at a place first, a name there once."""
         hits: dict[str, list[Hit]] = {}
-        for start in range(len(tokens)):
-            for (subject, of, name), end in self._at(tokens, start):
+        plain = (token.word if token.value is None and token.text == token.word else None for token in tokens)
+        keys = [word or _key(token) for word, token in zip(plain, tokens, strict=True)]  # most are plain words
+        for start, key in enumerate(keys):
+            state = self._first[key] if key in self._first else self._begun(tokens[start])
+            if state is None:
+                continue
+            for (subject, of, name), end in self._from(state, tokens, keys, start + 1):
                 hits.setdefault(subject, []).append(Hit(start, end, of, name))
         return hits
 
-    def _at(self, tokens: Sequence[Token], start: int) -> Iterable[tuple[Name, int]]:
-        """The phrases that begin at tokens[start], and where they end."""
-        key = _key(tokens[start])
-        state = self._first[key] if key in self._first else self._begun(tokens[start])
-        if state is None:
-            return ()
+    def _from(
+        self, first: _State, tokens: Sequence[Token], keys: Sequence[object], end: int
+    ) -> Iterable[tuple[Name, int]]:
+        """The phrases whose first word stands before `end`, and where they end."""
+        state: _State | None = first
         found: dict[Name, tuple[int, int]] = {}
-        end = start + 1
         while state is not None:
             for name, rank in state.complete.items():
                 found[name] = (-end, min(rank, found[name][1]) if name in found else rank)
-            if not state.ways or end == len(tokens):
+            if not state.ways or end == len(keys):
                 break
-            key = _key(tokens[end])
+            key = keys[end]
             state = state.next[key] if key in state.next else self._led(state, tokens[end])
             end += 1
         ordered = sorted(found, key=found.__getitem__) if len(found) > 1 else found

@@ -130,7 +130,9 @@ def _excepts(clause: Sequence[Fact]) -> bool:
 
 def _after_places(message: Message, facts: list[Fact]) -> list[Fact]:
     """Without the numbers of rooms, tracks and shoes."""
-    places = set(message.book("prose", False).named("before")) | set(message.book("prose").named("before"))
+    if not any(fact.kind == "bare" for fact in facts):
+        return facts
+    places = {*message.book("prose", False).named("before"), *message.book("prose").named("before")}
     return [
         fact
         for fact in facts
@@ -186,6 +188,8 @@ def _lift_before(facts: Sequence[Fact], at: int) -> bool:
 
 
 def strange(message: Message, facts: Sequence[Fact]) -> int:
+    if not any(fact.kind == "word" for fact in facts):
+        return 0
     glue = message.book("prose").words
     because = message.book("prose").named("because")
     count = 0
@@ -248,6 +252,8 @@ def _got(message: Message, sentence: Sequence[Fact]) -> bool:
 
 
 def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
+    if not facts:
+        return facts
     if not any(fact.kind == "move" for fact in facts) and strange(message, facts):
         facts = [fact for fact in facts if not (fact.kind == "rows" and fact.note.get("values", [])[1:] == [10])]
     if not any(lone(fact) for fact in facts):

@@ -113,11 +113,15 @@ class Reading:
         return data
 
 
+SIMPLE = frozenset({type(None), str, int, float, bool})
+
+
 def _plain(value: Any) -> Any:
-    if value is None or isinstance(value, (str, int, float)):
+    if type(value) in SIMPLE:
         return value
     if isinstance(value, (list, tuple)):
         return [_plain(item) for item in value]
     if isinstance(value, date):
         return value.isoformat()
-    return {name: _plain(getattr(value, name)) for name in value.__dataclass_fields__}
+    # a set has fourteen fields, hardly one of which needs a call
+    return {name: one if type(one) in SIMPLE else _plain(one) for name, one in vars(value).items()}

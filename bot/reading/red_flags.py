@@ -15,7 +15,7 @@ from functools import lru_cache
 from bot.reading.lexicon import FALLBACK, Hit, languages
 from bot.reading.little import little
 from bot.reading.message import Claim, Message
-from bot.reading.phrases import longest, phrases_of, sentence_bounds
+from bot.reading.phrases import longest, phrases_of
 from bot.reading.tokens import Token
 
 SIGNS = ("sign", "sited", "felt", "warm", "not_sign")
@@ -256,7 +256,7 @@ def _named(message: Message, hits: Sequence[Hit], taken: frozenset[int]) -> tupl
     ]
     named = _covered(signs)
     out: list[Sign] = []
-    sentences = sentence_bounds(message.tokens)
+    sentences = message.sentences
     ends = [end for _, end in sentences]
     for hit in signs:
         at = bisect_left(ends, hit.start + 1)

@@ -16,9 +16,9 @@ from bot.reading.fold.sets import Work, put
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.movements import Mention
-from bot.reading.plan import fill_from_plan, leans, read_bare, read_plan
+from bot.reading.plan import fill_from_plan, in_terms, leans, read_bare, read_plan
 from bot.reading.plan.choosing import main_rows
-from bot.reading.plan.ground import ground
+from bot.reading.plan.ground import planned
 from bot.reading.plan.nicknames import as_planned
 from bot.reading.plan.sided import of_sides
 from bot.reading.plan.value import weighed
@@ -47,8 +47,9 @@ def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
 
 
 def _read(message: Message, facts: list[Fact], work: Work) -> None:
-    if leans(message, facts):
-        read_plan(message, facts, work)
+    in_plan = in_terms(message, facts) if message.context.today else facts
+    if leans(message, in_plan):
+        read_plan(message, in_plan, work)
         return
     if message.context.today and all(f.value.movement == "!" for f in facts if f.kind == "move"):
         loose = [fact for fact in facts if fact.kind != "move"]
@@ -60,19 +61,20 @@ def _read(message: Message, facts: list[Fact], work: Work) -> None:
         if sided is not None:
             _read_blocks(message, [(sided, [sided, *loose])], work)
             return
-        read_bare(message, loose, work)
+        read_bare(message, in_plan if len(loose) == len(facts) else in_terms(message, loose), work)
         if work.report:
             return
     loose, blocks = split(facts)
     if not blocks:
-        if message.context.today:
-            read_bare(message, loose, work)
-        if not message.context.today or (not work.report and so_many_only(loose)):
+        if not message.context.today or so_many_only(loose):
             without_movement(message, loose, work)
         return
     unnamed = _unnamed(message, blocks[0])
     if unnamed:
-        (read_bare if message.context.today else without_movement)(message, unnamed, work)
+        if message.context.today:
+            read_bare(message, in_terms(message, unnamed), work)
+        else:
+            without_movement(message, unnamed, work)
         blocks[0] = (blocks[0][0], blocks[0][1][len(unnamed) :])
     _read_blocks(message, _renamed(blocks), work)
 
@@ -156,7 +158,7 @@ def _whole_lift(message: Message, head: list[Fact]) -> int:
     """Where "20 kg 3,3,3,3,3 then" ends before a movement: the plan's main lift, all its sets; 0: they are not."""
     then = next((at for at, fact in enumerate(head) if fact.kind == "sep" and fact.value == 2), None)
     told = [fact for fact in head[:then] if fact.kind == "rows"]
-    rows = ground(message)
+    rows = planned(message)
     return (then or 0) + 1 if told and len(told) == 1 and len(told[0].value) == len(main_rows(rows)) else 0
 
 
@@ -186,7 +188,7 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
             if fact.kind == "rounds" and fact.start < move.start:
                 rounds = fact.value
         own = [_same_load(fact, work) for fact in own]
-        base = [row for row in ground(message) if row.movement == mention.movement] if message.context.today else []
+        base = [row for row in planned(message) if row.movement == mention.movement] if message.context.today else []
         folded = fold_block(message, mention.movement, [weighed(fact, base) for fact in own], move, rounds)
         if not folded.rows and not folded.asks and work.sets and _the_same(own):
             work.asks.append(Ask("sets", message.span(own[0].start, own[-1].end).strip(" ,.;")))  # "dips the same"

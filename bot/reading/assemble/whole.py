@@ -74,8 +74,9 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     scanner = Scanner(items, context.unit, context.bodyweight_kg, planned=bool(context.today))
     facts = drop_list_marks(message, tie(message, scan(scanner)))
     real = drop_unreal(message, facts, dated_tokens)
-    gone = {id(fact.value) for fact in facts if is_day(fact)} - {id(fact.value) for fact in real if is_day(fact)}
-    claims = [claim for claim in claims if id(claim) not in gone]
+    if any(claim.kind == "day" for claim in claims):
+        gone = {id(fact.value) for fact in facts if is_day(fact)} - {id(fact.value) for fact in real if is_day(fact)}
+        claims = [claim for claim in claims if id(claim) not in gone]
     facts = drop_foretold(message, drop_prose(message, drop_things(message, real)))
     if corrections:
         facts = corrected(facts, corrections[0].value)

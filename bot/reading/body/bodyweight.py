@@ -8,7 +8,6 @@ from bot.reading.body.cues import ARROW, BETWEEN, SIGNS_BETWEEN, BodyCues, numbe
 from bot.reading.body.sleep import hours_at
 from bot.reading.little import little
 from bot.reading.message import Claim
-from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask
 from bot.reading.red_flags import Cues
 from planner.units import KG_PER_LB
@@ -46,7 +45,7 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     others = _of_others(body)  # "my sister weighs 62, me: 77.8"
     yield from (Claim(start, end, "noise", None) for start, end in others.items())
     cues = sorted({**weak, **strong}.items())
-    sentences = sentence_bounds(tokens)
+    sentences = message.sentences
     for start, end in cues:
         if any(a in taken for a in range(start, end)):
             continue
@@ -223,7 +222,7 @@ def _of_others(body: BodyCues) -> dict[int, int]:
     if not told:
         return {}
     cues = Cues(body.message)
-    sentences = sentence_bounds(body.tokens)
+    sentences = body.message.sentences
     bounds = {start: next(((a, b) for a, b in sentences if a <= start < b), (0, 0)) for start in told}
     return {start: end for start, end in told.items() if cues.of_others(start, bounds[start], start + 1)}
 

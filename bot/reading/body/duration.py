@@ -8,7 +8,6 @@ from bot.reading.body.cues import BodyCues
 from bot.reading.body.sleep import hours_at
 from bot.reading.little import little
 from bot.reading.message import Claim
-from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask
 
 MINUTES = (10.0, 360.0)
@@ -46,7 +45,7 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     including = body.covered("duration", "including")  # "with the warm-up"
     barred = body.covered("duration", "not") - including
     spans = {at for (table, _), places in body.at.items() if table == "span" for at in places}
-    for low, high in sentence_bounds(tokens):
+    for low, high in body.message.sentences:
         clause = low
         for at in range(low, high):
             sign = tokens[at].kind == "sym" and tokens[at].text >= FIRST_PICTURE  # "done ✅ 55 min"

@@ -7,7 +7,6 @@ from collections.abc import Iterable, Sequence
 from bot.reading.body.cues import BodyCues, diary_heads, number_after
 from bot.reading.little import little
 from bot.reading.message import Claim
-from bot.reading.phrases import sentence_bounds
 from bot.reading.tokens import Token
 
 
@@ -77,7 +76,7 @@ def find_session_rpe(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     scales = body.starts("pain", "scale")
     diary = diary_heads(body.message)
     # "session rpe 8", "sRPE 7", "Sesión 8/10", "overall 7"
-    for low, high in sentence_bounds(tokens):
+    for low, high in body.message.sentences:
         for name in ("whole", "cue"):
             for start, end in sorted(body.starts("session_rpe", name).items()):
                 if not low <= start < high or start in taken or start in diary or _seconds(tokens, start):

@@ -7,7 +7,6 @@ from collections.abc import Iterable, Sequence
 from bot.reading.body.cues import BETWEEN, BodyCues
 from bot.reading.little import little
 from bot.reading.message import Claim
-from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask
 from bot.reading.red_flags import Cues
 from bot.reading.tokens import Token
@@ -172,7 +171,7 @@ def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     cues = [*sorted((s, e) for s, e in told.items() if s not in neither), *sorted(in_bed.items())]
     others = Cues(body.message) if cues else None
     for start, end in cues:
-        bounds = next(((a, b) for a, b in sentence_bounds(tokens) if a <= start < b), (0, len(tokens)))
+        bounds = next(((a, b) for a, b in body.message.sentences if a <= start < b), (0, len(tokens)))
         of_hours = any(high == start or low == end for low, high in of_them.items())
         night = _night(body, start, end, bounds)
         if night is not None and not (others is not None and others.of_others(start, bounds)):

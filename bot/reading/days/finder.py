@@ -115,13 +115,18 @@ def _made(hits: DayHits, hit: Hit) -> Day | None:
 class DayFinder(DayHits):
     """The days of one message."""
 
+    def may_begin(self, at: int) -> bool:
+        """Whether a day may begin at a token; at most it cannot."""
+        token = self.tokens[at]
+        return at in self.at or token.kind in ("num", "date") or token.text in little("from_to")
+
     @cached_property
     def days(self) -> list[Day]:
         """All days named, in order, each with the word that links it."""
         out: list[Day] = []
         at = 0
         while at < len(self.tokens):
-            day = _day(self, at)
+            day = _day(self, at) if self.may_begin(at) else None
             if day is None:
                 at += 1
                 continue

@@ -194,8 +194,8 @@ class BareLoads(WorkFacts):
         group = self.last_group()
         at = self.place(fact)
         before = self.block.facts[:at]
-        told = [one for one in before if one.kind not in ("word", "sep", "load", "effort", "claim", "plan")]
-        scheme = told[-1] if told else None
+        aside = ("word", "sep", "load", "effort", "claim", "plan")
+        scheme = next((one for one in reversed(before) if one.kind not in aside), None)
         if scheme is None or scheme.kind != "rows" or not scheme.note.get("plain") or len(group) < 2 or self.based:
             return False
         if self.next_is("side", "load", "scope", "link", "fail", "rows", "bare", "flag", "count") or self.side:

@@ -204,14 +204,12 @@ class BareFacts(BareLoads):
 
     def _ends_a_list(self, fact: Fact) -> bool:
         """Whether "and the last 1" goes on with a list told set by set, and does not only repeat its end."""
-        told = [
-            one
-            for one in self.block.facts[: self.place(fact)]
-            if one.kind not in ("word", "scope", "move", "load") and one.value != "only"
-        ]
-        joined = len(told) > 1 and told[-1].kind == "sep" and told[-1].note.get("mark") == "and"
-        listed = joined and told[-2].kind == "rows" and bool(told[-2].note.get("list")) and not self.based
-        return listed and self.rows[-1].reps != fact.value and not self.rows[-1].side
+        facts = (self.block.facts[at] for at in range(self.place(fact) - 1, -1, -1))
+        told = (f for f in facts if f.kind not in ("word", "scope", "move", "load") and f.value != "only")
+        mark, rows = next(told, None), next(told, None)
+        joined = mark is not None and mark.kind == "sep" and mark.note.get("mark") == "and"
+        listed = joined and rows is not None and rows.kind == "rows" and rows.note.get("list") and not self.based
+        return bool(listed) and self.rows[-1].reps != fact.value and not self.rows[-1].side
 
     def _counts_a_word(self, fact: Fact) -> bool:
         """ "one thing": a number in words that counts what is no training; "right: one clean rep" counts reps."""
@@ -387,9 +385,12 @@ class BareFacts(BareLoads):
 
     def _as_many_follow(self, fact: Fact) -> bool:
         """Whether as many numbers, each with its load, are told as sets were counted."""
+        count = self.count or 0
+        if count < 2:
+            return False
         told = [one for one in self.block.facts[self.place(fact) :] if one.kind not in ("sep", "word")]
-        pairs = ["load" if one.kind == "at" else one.kind for one in told[: 2 * (self.count or 0)]]
-        return (self.count or 0) > 1 and pairs == ["bare", "load"] * (self.count or 0)
+        pairs = ["load" if one.kind == "at" else one.kind for one in told[: 2 * count]]
+        return pairs == ["bare", "load"] * count
 
     def _list_of_side(self, fact: Fact) -> bool:
         """ "Left 3 and 2, right 3 and 3": sets of that side."""

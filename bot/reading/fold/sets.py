@@ -145,9 +145,16 @@ def _number_span(message: Message, move: Fact | None, value: float) -> str:
 
 def _mark_load(message: Message, move: Fact | None, kg: float, asks: list[Ask], about: str = "load_kg") -> None:
     """Ask about a load over the plausible, by its own words."""
+    span = message.notes.get(("told", kg))  # the sets of a row ask about the same load one after the other
+    if span is None:
+        span = message.notes["told", kg] = _load_span(message, kg)
+    asks.append(Ask(about, span or (message.span(move.start, move.end) if move else message.text.strip()[:80])))
+
+
+def _load_span(message: Message, kg: float) -> str:
+    """Where a load is told; empty where no number tells it."""
     for at, token in enumerate(message.tokens):
         if token.value is not None and (abs(token.value - kg) < 0.01 or abs(token.value * KG_PER_LB - kg) < 0.01):
             start = at - 1 if at and message.tokens[at - 1].text in ("+", "@") else at
-            asks.append(Ask(about, message.span(start, at + 1)))
-            return
-    asks.append(Ask(about, message.span(move.start, move.end) if move else message.text.strip()[:80]))
+            return message.span(start, at + 1)
+    return ""

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Callable
 from dataclasses import replace
+from functools import cached_property
+from itertools import accumulate
 from typing import Any
 
 from bot.reading.facts import Entry, Fact
@@ -103,11 +106,18 @@ class FoldState:
 
     def place(self, fact: Fact) -> int:
         """Where a fact stands in its block; of one made on the way, where its words stand."""
-        facts = self.block.facts
-        found = next((at for at, one in enumerate(facts) if one is fact), None)
-        if found is None:
-            found = next((at for at, one in enumerate(facts) if one.start >= fact.start), len(facts))
-        return found
+        found = self._places.get(id(fact))
+        return bisect_left(self._reached, fact.start) if found is None else found
+
+    @cached_property
+    def _places(self) -> dict[int, int]:
+        places = enumerate(self.block.facts)
+        return {id(fact): at for at, fact in reversed([*places])}  # the first of a fact told twice
+
+    @cached_property
+    def _reached(self) -> list[int]:
+        """How far into the message the facts have come, by place."""
+        return list(accumulate((fact.start for fact in self.block.facts), max))
 
     def last_group(self) -> list[Row]:
         return [row for row in self.rows if row.group == self.group] if self.rows else []

@@ -5,7 +5,6 @@ from __future__ import annotations
 from bot.reading.mending.fields import SETS, factor_of, field_of, side_of, which_set
 from bot.reading.mending.mend import Mend, Value, mentions_in
 from bot.reading.message import Claim
-from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask, Correction
 
 REPS = 30  # "3x8": repetitions up to here
@@ -14,7 +13,7 @@ REPS = 30  # "3x8": repetitions up to here
 def of_values(mend: Mend, now: Value, was: Value, start: int, end: int) -> list[Claim]:
     message = mend.message
     mentions = mentions_in(message, {*range(now.start, now.end), *range(was.start, was.end)})
-    low, high = next(((a, b) for a, b in sentence_bounds(mend.tokens) if a <= start < b), (0, len(mend.tokens)))
+    low, high = next(((a, b) for a, b in mend.message.sentences if a <= start < b), (0, len(mend.tokens)))
     own = [mention for mention in mentions if low <= mention.start < high]
     apart = len(own) == 1 and len(mentions) > 1 and not any(v.text for v in mend.values() if low <= v.start < high)
     if apart:

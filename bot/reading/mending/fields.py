@@ -7,7 +7,7 @@ from typing import cast
 from bot.reading.little import little
 from bot.reading.mending.mend import MOST_SCORE, Mend, Value
 from bot.reading.movements import Mention
-from bot.reading.phrases import longest, sentence_bounds
+from bot.reading.phrases import longest
 from planner.facts import Side
 from planner.units import KG_PER_LB
 
@@ -30,7 +30,7 @@ def field_of(mend: Mend, now: Value, was: Value, start: int, end: int, mentions:
     """The field that two values are of, and whether that is a guess to be asked about."""
     if now.text and was.text:
         return "sets", False
-    low = next((a for a, b in sentence_bounds(mend.tokens) if a <= start < b), 0)
+    low = next((a for a, b in mend.message.sentences if a <= start < b), 0)
     said = {hit.name for hit in mend.between("field", low, min(len(mend.tokens), end + 6))}
     close = {
         hit.name

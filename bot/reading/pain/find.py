@@ -16,10 +16,10 @@ from bot.reading.pain.placeless import bare_answer, placeless, unmeasured
 from bot.reading.pain.places import Place, places_in
 from bot.reading.pain.scores import Score, by_pain_word, near_moment, scores_in
 from bot.reading.pain.words import BodyWords, body_words
-from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import PainRead
 from bot.reading.red_flags import Cues, signs_in, views
 
+BRIEF = 24  # tokens of a message that may be nothing but a score
 SHORT = 14  # tokens of a sentence whose one number is the score of its one joint
 
 
@@ -43,9 +43,9 @@ def find_pain(message: Message) -> list[Claim]:
 
 
 def _pain_of(message: Message) -> list[Claim]:
-    words = body_words(message)
+    words = body_words(message) if len(message.tokens) <= BRIEF or _speaks_of_pain(message) else None
     if words is None or not (
-        words.sites or words.none or words.pain_words or words.scales or len(message.tokens) <= 24
+        words.sites or words.none or words.pain_words or words.scales or len(message.tokens) <= BRIEF
     ):
         return []
     signs = [sign for sign in signs_in(message) if not sign.past]
@@ -125,10 +125,15 @@ def _pain_of(message: Message) -> list[Claim]:
     return claims or bare_answer(message, words) or unmeasured(message, words)
 
 
+def _speaks_of_pain(message: Message) -> bool:
+    """Whether a place, or a word of pain, stands in a message at all; most long ones have none."""
+    return any(hit.table in ("site", "pain") for hit in message.hits("body"))
+
+
 def _sentences(message: Message) -> list[tuple[int, int]]:
     """The sentences of a message; a semicolon parts none: "left wrist 3; right nothing"."""
     out: list[tuple[int, int]] = []
-    for low, high in sentence_bounds(message.tokens):
+    for low, high in message.sentences:
         if out and low and message.tokens[low - 1].text == ";":
             out[-1] = (out[-1][0], high)
         else:

@@ -9,7 +9,6 @@ from bot.reading.pain.entries import WORST, entry_of
 from bot.reading.pain.places import Place
 from bot.reading.pain.scores import Score, near_moment, scores_in
 from bot.reading.pain.words import BodyWords, in_moment, moment_in
-from bot.reading.phrases import sentence_bounds
 from bot.reading.reading import Ask
 
 MOST_HEDGED = 3  # of "no pain, maybe 1"
@@ -90,9 +89,7 @@ def _hedged(words: BodyWords, at: int) -> tuple[float, int]:
 
 def _side_said(message: Message, words: BodyWords, score: Score) -> str | None:
     """The one side named in a score's own sentence: "both of them about a 2 out of 10"."""
-    low, high = next(
-        ((a, b) for a, b in sentence_bounds(message.tokens) if a <= score.start < b), (score.start, score.end)
-    )
+    low, high = next(((a, b) for a, b in message.sentences if a <= score.start < b), (score.start, score.end))
     sides = {side for at, side in words.sides.items() if low <= at < high}
     return sides.pop() if len(sides) == 1 else None
 
@@ -128,7 +125,7 @@ def bare_answer(message: Message, words: BodyWords) -> list[Claim]:
         message, words
     ):
         return []
-    scores = [score for bounds in sentence_bounds(tokens) for score in scores_in(words, bounds)]
+    scores = [score for bounds in message.sentences for score in scores_in(words, bounds)]
     moments = [near_moment(words, score, (0, len(tokens))) for score in scores]
     numbers = sum(
         t.value is not None and not (t.spelled and t.value == 1 and at + 1 < len(tokens) and tokens[at + 1].value)

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from bot.reading.facts import Fact
 from bot.reading.fold.block import fold_block
+from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows
@@ -19,9 +20,8 @@ OTHER = frozenset({"move", "scope", "side", "count", "instead", "delta", "fail"}
 MOST_EXTRA = 12
 
 
-def told_besides(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+def told_besides(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
     """The facts, with a mark before work that comes on top of a plan that was done."""
-    facts = _so_many_words(message, facts)
     if not any(plan_names(fact) & DONE for fact in facts):
         return facts
     out: list[Fact] = []
@@ -72,7 +72,7 @@ def _mark(fact: Fact) -> Fact:
     return Fact("plan", fact.end, fact.end, "besides", {"names": ["besides"]})
 
 
-def _so_many_words(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+def so_many_words(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "Plus two singles", "two extra singles": so many sets, and no load."""
     out: list[Fact] = []
     for at in range(len(facts)):

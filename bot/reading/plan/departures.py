@@ -14,12 +14,7 @@ from bot.reading.plan.value import near_load
 VALUED = frozenset({"bare", "load"})
 
 
-def departures(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
-    """The facts, with the change or the value that such words mean."""
-    return _missed_once(_taken_off(_nth_rep(message, _but_for(message, facts)), rows))
-
-
-def _but_for(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+def but_for(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "Only change was the chins, took 35": all else was as planned."""
     out: list[Fact] = []
     for fact in facts:
@@ -33,7 +28,7 @@ def _but_for(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     return out
 
 
-def _nth_rep(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+def nth_rep(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "Sneaked in a 4th rep on the last set": four of them, where none was missed."""
     if any(fact.kind in ("fail", "last_rep") for fact in facts):
         return list(facts)
@@ -48,7 +43,7 @@ def _nth_rep(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     return out
 
 
-def _taken_off(facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+def taken_off(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "Took 5 off for the last two": less by so much, where it can be no load by itself."""
     if any(row.assist_kg for row in rows):
         return list(facts)  # help that was taken off the body
@@ -64,7 +59,7 @@ def _taken_off(facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     return out
 
 
-def _missed_once(facts: Sequence[Fact]) -> list[Fact]:
+def missed_once(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "Missed the last rep of the last set, got stuck halfway": one miss, told twice."""
     out: list[Fact] = []
     told = False

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
@@ -17,7 +19,7 @@ PARTS = {"part_warm_up": "warm_up", "part_main": "main", "part_accessory": "acce
 
 
 def ground(message: Message) -> list[Row]:
-    """The plan's sets as rows. The planned effort is a ceiling: it is no report."""
+    """The plan's sets as rows, to be changed. The planned effort is a ceiling: it is no report."""
     rows = []
     for at, one in enumerate(message.context.today or ()):
         rows.append(
@@ -37,6 +39,14 @@ def ground(message: Message) -> list[Row]:
             )
         )
     return rows
+
+
+def planned(message: Message) -> Sequence[Row]:
+    """The plan's sets as rows that are only looked at: worked out once a message."""
+    known: tuple[Row, ...] | None = message.notes.get("planned")
+    if known is None:
+        known = message.notes["planned"] = tuple(ground(message))
+    return known
 
 
 def plan_names(fact: Fact) -> set[str]:

@@ -5,12 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.reading.facts import Fact
+from bot.reading.fold.rows import Row
+from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
 
 VALUES = ("bare", "rows", "load")
 
 
-def parted_instead(facts: Sequence[Fact]) -> list[Fact]:
+def parted_instead(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "12s on every set instead of 10": the sets stand between the new value and the old one."""
     out: list[Fact] = []
     for fact in facts:
@@ -38,7 +40,7 @@ def _value(fact: Fact) -> tuple[float, str | None] | None:
     return (float(entry.reps), "reps") if entry.reps else None
 
 
-def in_place_of(facts: list[Fact]) -> list[Fact]:
+def in_place_of(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "5 singles instead of the triples": what stands behind is what was planned."""
     out: list[Fact] = []
     before: Fact | None = None

@@ -9,11 +9,11 @@ from bot.reading.intents import wishes
 from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.cues import clauses, leans_by_form
-from bot.reading.plan.ground import PARTS, STRONG, ground, members, plan_names
-from bot.reading.plan.terms import in_terms
+from bot.reading.plan.ground import PARTS, STRONG, members, plan_names, planned
 from bot.reading.plan.ticks import ticked
 from bot.reading.plan.value import near_load
 
+SILENT = frozenset({"word", "sep", "claim"})
 DONE = frozenset({"done", "planned", "same", "last_time", "fine"})
 UNSURE = ("over", "top", "back")
 FEW_WORDS = 3  # so many plain words may stand beside a value and its set
@@ -21,10 +21,9 @@ NEAR = 3  # facts between a value and the words for its set
 
 
 def leans(message: Message, facts: list[Fact]) -> bool:
-    """Whether the message is told against the plan, and there is one."""
+    """Whether the message is told against the plan, and there is one. The facts are in its terms."""
     if not message.context.today:
         return False
-    facts = in_terms(message, facts)
     names = set().union(*(plan_names(fact) for fact in facts)) if facts else set()
     if "no_plan" in names:
         return False
@@ -33,6 +32,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return False  # "a bar, no rings, no belt" leaves nothing of the plan out: it tells what there is
     if ticked(message):
         return True
+    if not names and all(fact.kind in SILENT for fact in facts):
+        return False
     moves = [fact for fact in facts if fact.kind == "move" and fact.value.movement != "!"]
     told = any(fact.kind in ("rows", "bare", "loads") for fact in facts)
     if "most" in names and not told:
@@ -40,7 +41,7 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     one_set = any(f.kind == "scope" and f.value not in UNSURE and f.value != "all" for f in facts)
     if "fine" in names and one_set and not any(f.kind == "rows" for f in facts) and alone(facts, 0):
         return True  # "all good today, last set of pull-ups only 3"
-    if leans_by_form(facts, ground(message)):
+    if leans_by_form(facts, planned(message)):
         return True
     if names & STRONG or any(fact.kind in ("instead", "delta") for fact in facts):
         return True
@@ -59,11 +60,11 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True
     if any(alone(facts, i) for i, fact in enumerate(facts) if "all_lifts" in plan_names(fact)):
         return True
-    known = {row.movement for row in ground(message)}
-    planned = all(set(members(fact.value)) & known for fact in moves)
-    if moves and planned and any(alone(facts, i) for i, fact in enumerate(facts) if "rest" in plan_names(fact)):
+    known = {row.movement for row in planned(message)}
+    in_plan = all(set(members(fact.value)) & known for fact in moves)
+    if moves and in_plan and any(alone(facts, i) for i, fact in enumerate(facts) if "rest" in plan_names(fact)):
         return True  # "archers right only one, otherwise everything"
-    if (planned and _one_by_one(facts)) or (not moves and _only_load(message, facts)):
+    if (in_plan and _one_by_one(facts)) or (not moves and _only_load(message, facts)):
         return True  # "pull-ups only 3 on the last set"
     if (
         not moves
@@ -79,8 +80,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True
     sides = {f.value for f in facts if f.kind == "side"}
     if not moves and {"left", "right"} <= sides and any(f.kind == "scope" and f.value == "all" for f in facts):
-        return any(row.side for row in ground(message))
-    if planned and _rep_missed(facts):
+        return any(row.side for row in planned(message))
+    if in_plan and _rep_missed(facts):
         return True
     if _only_rated(facts, known):
         return True
@@ -104,7 +105,7 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     denied = any(f.kind == "fail" and f.note.get("name") == "no" for f in facts)
     if len(names & set(PARTS)) > 1 or (names & set(PARTS) and denied):
         return True
-    held = [row for row in ground(message) if row.part != "warm_up"]
+    held = [row for row in planned(message) if row.part != "warm_up"]
     scoped = any(f.kind == "scope" and f.value not in ("over", "all", "top", "back") for f in facts)
     times = [f for f in facts if f.kind == "rows"]
     if scoped and held and all(row.hold_s is not None for row in held) and len(times) == 1 and times[0].note.get("one"):
@@ -115,7 +116,7 @@ def leans(message: Message, facts: list[Fact]) -> bool:
 def _of_each_set(message: Message, facts: Sequence[Fact]) -> bool:
     """ "22.5 22.5 20 20 20", "rpe 7, 7, 8, 8, 9": nothing but a load or an effort for each set of the main lift."""
     told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim")]
-    rows = ground(message)
+    rows = planned(message)
     return len(told) == 1 and told[0].kind in ("loads", "efforts") and len(told[0].value) == len(main_rows(rows)) > 1
 
 
@@ -167,7 +168,7 @@ def _only_load(message: Message, facts: Sequence[Fact]) -> bool:
     only = next((at for at, fact in enumerate(facts) if plan_names(fact) & {"only"}), None)
     silent = ("word", "sep", "claim", "scheme")
     told = [fact for fact in facts if fact.kind not in silent and not plan_names(fact) & {"only", "fine"}]
-    if len(told) != 1 or told[0].kind != "load" or not told[0].value or not near_load(told[0].value, ground(message)):
+    if len(told) != 1 or told[0].kind != "load" or not told[0].value or not near_load(told[0].value, planned(message)):
         return False
     if only is not None and only + 1 < len(facts) and facts[only + 1] is told[0]:
         return sum(fact.kind == "word" for fact in facts[:only]) < FEW_WORDS

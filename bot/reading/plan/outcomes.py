@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
+from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
 
 SILENT = frozenset({"word", "scheme", "plan", "side", "fail", "move", "scope"})
@@ -13,7 +14,7 @@ GOT = frozenset({"done", "fine", "only"})
 PAIR = {"left", "right"}
 
 
-def by_outcome(facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+def by_outcome(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """The facts with the reps of each side in place of how it went; of several planned sets a side that is asked."""
     sides = [row for row in rows if row.side in PAIR]
     singles = _several_singles(sides)

@@ -16,7 +16,6 @@ from bot.reading.plan.choosing import best_rows, exact_rows, the_rows
 from bot.reading.plan.clauses import Clause, clauses_of
 from bot.reading.plan.ground import STRONG, ground, plan_names
 from bot.reading.plan.state import Told
-from bot.reading.plan.terms import in_terms
 from bot.reading.plan.ticks import ticked
 from bot.reading.plan.told import take
 from bot.reading.reading import Ask
@@ -25,9 +24,8 @@ FAR = 2  # times the planned reps, with the planned load, are not believed witho
 
 
 def read_plan(message: Message, facts: list[Fact], work: Work) -> None:
-    """Fill `work` from the plan and what the message says against it."""
+    """Fill `work` from the plan and what the message says against it, in its terms."""
     rows = ground(message)
-    facts = in_terms(message, facts)
     if ticked(message):
         finish(message, rows, [], work)
         return
@@ -75,8 +73,7 @@ def mended(message: Message, facts: Sequence[Fact]) -> Fact | None:
 
 
 def read_bare(message: Message, facts: list[Fact], work: Work) -> None:
-    """Numbers without a movement, on a day with a plan: they are the plan's."""
-    facts = in_terms(message, facts)
+    """Numbers without a movement, in the plan's terms, on a day with a plan: they are the plan's."""
     stated = [f for f in facts if f.kind == "rows" and not (f.note.get("one") and not f.note.get("reps"))]
     loads = [f for f in facts if f.kind in ("load", "at", "loads")]
     if not stated and not (loads and any(f.kind in ("count", "bare") for f in facts)):

@@ -13,7 +13,7 @@ VALUES = frozenset({"rows", "bare", "loads", "load", "at", "count", "scope", "si
 MOST_SHORT = 3  # reps; more than that is a number of something else
 
 
-def less_on_a_side(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+def less_on_a_side(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "Derecha una menos", "right one less", "rechts je eine weniger": reps of that side, in each set."""
     out: list[Fact] = []
     for fact in facts:
@@ -36,7 +36,7 @@ def less_on_a_side(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     return out
 
 
-def one_short(facts: Sequence[Fact]) -> list[Fact]:
+def one_short(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "One lever short": a set of them."""
     out: list[Fact] = []
     for fact in facts:
@@ -48,7 +48,7 @@ def one_short(facts: Sequence[Fact]) -> list[Fact]:
     return out
 
 
-def all_but_for(facts: Sequence[Fact]) -> list[Fact]:
+def all_but_for(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "Alles gemacht, nur …" as well without the comma: "all done only the last set 6" leaves the rest as done."""
     out: list[Fact] = []
     for at, fact in enumerate(facts):
@@ -61,7 +61,7 @@ def all_but_for(facts: Sequence[Fact]) -> list[Fact]:
     return out
 
 
-def did_these(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
+def did_these(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
     """ "Did the pull-ups and the dips" of planned ones: as planned, where no number says otherwise."""
     known = {row.movement for row in rows}
     if any(fact.kind in VALUES or fact.note.get("mark") == "?" for fact in facts):
@@ -75,7 +75,7 @@ def did_these(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
     return out
 
 
-def minus_sets(facts: Sequence[Fact]) -> list[Fact]:
+def minus_sets(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "Everything minus one set": so many sets less."""
     out: list[Fact] = []
     for at, fact in enumerate(facts):
@@ -89,7 +89,7 @@ def minus_sets(facts: Sequence[Fact]) -> list[Fact]:
     return out
 
 
-def first_then_rest(facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "2 sets of 4 at 17.5, then the rest as planned": the first two."""
     rest = next((at for at, fact in enumerate(facts) if "rest" in plan_names(fact)), None)
     told = [at for at in range(rest or 0) if facts[at].kind in ("rows", "count")]

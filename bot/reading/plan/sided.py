@@ -8,7 +8,7 @@ from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
 from bot.reading.movements import Mention
-from bot.reading.plan.ground import ground
+from bot.reading.plan.ground import planned
 from bot.reading.reading import Ask
 
 OTHER = frozenset({"move", "load", "loads", "at", "count", "plan", "scope", "delta", "instead", "fail"})
@@ -16,7 +16,7 @@ OTHER = frozenset({"move", "load", "loads", "at", "count", "plan", "scope", "del
 
 def of_sides(message: Message, facts: Sequence[Fact]) -> Fact | Ask | None:
     """The movement that such numbers are of; what is asked where one pair is told of several planned."""
-    rows = [row for row in ground(message) if row.side in ("left", "right")]
+    rows = [row for row in planned(message) if row.side in ("left", "right")]
     if len({row.movement for row in rows}) != 1 or any(fact.kind in OTHER for fact in facts):
         return None
     work = [fact for fact in facts if fact.kind in ("rows", "bare")]

@@ -13,10 +13,10 @@ from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.all_told import all_told
-from bot.reading.plan.besides import told_besides
+from bot.reading.plan.besides import so_many_words, told_besides
 from bot.reading.plan.choosing import counted_rows
-from bot.reading.plan.departures import departures
-from bot.reading.plan.ground import PARTS, ground, members, plan_names
+from bot.reading.plan.departures import but_for, missed_once, nth_rep, taken_off
+from bot.reading.plan.ground import PARTS, members, plan_names, planned
 from bot.reading.plan.in_place import in_place_of, parted_instead
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.reasons import without_reasons
@@ -25,6 +25,7 @@ from bot.reading.plan.singles import singles_named
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.value import MORE_REPS, SAME_KG, near_load, near_reps
 from bot.reading.prose import not_managed
+from bot.reading.rules import Rule, Rules
 
 QUOTES = {"'": "'", '"': '"', "“": "”", "„": "“", "‘": "’", "«": "»", "»": "«", "‚": "‘"}
 RANGE = re.compile(r"(\d+) ?[-–] ?(\d+)")
@@ -34,30 +35,16 @@ FIGURE_S = re.compile(r"(\d+)s", re.IGNORECASE)
 
 def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts as the plan lets them be understood; doing it twice changes nothing more."""
-    rows = ground(message)
     quoted = _quoted(message)
-    told = [fact for fact in facts if not any(start <= fact.start < end for start, end in quoted)]
-    told = [_of_reps(message, fact, rows) for fact in told]
-    told = departures(message, told, rows)
-    told = first_then_rest(minus_sets(told_besides(message, told)), rows)
-    told = did_these(all_but_for(one_short(less_on_a_side(message, parted_instead(told)))), rows)
-    told = [fact for at, fact in enumerate(told) if not (_article(told, at) or _at_first(told, at))]
-    told = [_joining(told, at) for at in range(len(told))]
-    told = singles_named(message, told, rows)
-    told = _named_by_reps(_plural(message, _the_sets_of(told, rows), rows), rows)
-    told = _leaving(message, _not_managed(message, told))
-    told = ticked_off(message, told)
-    told = without_reasons(message, told, rows)
-    told = _all_of_them(_ranges(message, _so_many_of(message, _holds(told, rows), rows)), rows)
-    told = in_place_of(_too_heavy(told, rows))
-    told = all_told(message, _sets_instead(_chosen(_then_list(told)), rows), rows)
-    told = _listed(told)
-    return by_outcome(_lone_count(told), rows)
+    told = [fact for fact in facts if not any(start <= fact.start < end for start, end in quoted)] if quoted else facts
+    return TERMS.apply(message, told, planned(message))
 
 
 def _quoted(message: Message) -> list[tuple[int, int]]:
     """The pieces between quotation marks that hold a number: the plan as it was sent."""
     found: list[tuple[int, int]] = []
+    if not any(sign in message.text for sign in QUOTES):
+        return found
     at = 0
     tokens = message.tokens
     while at < len(tokens):
@@ -70,6 +57,10 @@ def _quoted(message: Message) -> list[tuple[int, int]]:
             at = end
         at += 1
     return found
+
+
+def _reps_in_figures(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    return [_of_reps(message, fact, rows) for fact in facts]
 
 
 def _of_reps(message: Message, fact: Fact, rows: Sequence[Row]) -> Fact:
@@ -91,7 +82,7 @@ def _of_reps(message: Message, fact: Fact, rows: Sequence[Row]) -> Fact:
     return Fact("bare", fact.start, fact.end, float(value), {"kg": kg, "figure": True})
 
 
-def _named_by_reps(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
+def _named_by_reps(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "los de 5": the sets of five."""
     out: list[Fact] = []
     for fact in facts:
@@ -110,7 +101,7 @@ def _named_by_reps(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
     return out
 
 
-def _plural(message: Message, facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
+def _plural(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
     """ "fives done at 15", "Dreier erledigt, Fünfer nicht": the sets of so many, where nothing else is told."""
     told = [fact for fact in facts if fact.kind in ("rows", "bare", "count")]
     if not told or not all(_of_so_many(message, fact, rows, alone=len(told) == 1) for fact in told):
@@ -139,7 +130,7 @@ def _of_so_many(message: Message, fact: Fact, rows: Sequence[Row], *, alone: boo
     return message.span(fact.start, fact.end).lower().endswith(tuple(little("plural")))
 
 
-def _not_managed(message: Message, facts: list[Fact]) -> list[Fact]:
+def _not_managed(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "Pull-ups done, dips nicht geschafft": no set of theirs was done, where no set or repetition is named."""
     out: list[Fact] = []
     for at, fact in enumerate(facts):
@@ -154,7 +145,7 @@ def _not_managed(message: Message, facts: list[Fact]) -> list[Fact]:
     return out
 
 
-def _leaving(message: Message, facts: list[Fact]) -> list[Fact]:
+def _leaving(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "all done bar the pull-ups": "bar" there is no part of the movement's name."""
     grammar = message.beginning("grammar")
     out: list[Fact] = []
@@ -167,7 +158,7 @@ def _leaving(message: Message, facts: list[Fact]) -> list[Fact]:
     return out
 
 
-def _ranges(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+def _ranges(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "Sets 1-3 rpe 7, 4-5 rpe 8": the second range is of sets too."""
     out: list[Fact] = []
     for at, fact in enumerate(facts):
@@ -194,7 +185,7 @@ def _ranges(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     return out
 
 
-def _all_of_them(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
+def _all_of_them(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "All 5 sets rpe 8" of five planned: all of them, not five of something."""
     out: list[Fact] = []
     for at, fact in enumerate(facts):
@@ -256,7 +247,7 @@ def _so_many_of(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) ->
     return out
 
 
-def _the_sets_of(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
+def _the_sets_of(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "Las 3 de arqueras" of three planned pairs: all of its sets, where it cannot be the reps of one."""
     out: list[Fact] = []
     for at, fact in enumerate(facts):
@@ -272,7 +263,7 @@ def _the_sets_of(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
     return out
 
 
-def _holds(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
+def _holds(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "3 holds, then the wrists gave up": so many of the planned sets."""
     out: list[Fact] = []
     for at, fact in enumerate(facts):
@@ -287,7 +278,7 @@ def _holds(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
     return out
 
 
-def _too_heavy(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
+def _too_heavy(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
     """ "22.5 felt heavy so I did 20": the planned load, and the one that was used."""
     told = [at for at, fact in enumerate(facts) if fact.kind in ("bare", "load", "rows", "count", "scope")]
     told = [at for at in told if not (facts[at].kind == "scope" and facts[at].value == "all" and at > told[0])]
@@ -311,6 +302,10 @@ def _too_heavy(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
     return [*facts[: told[0]], *between, took, *facts[told[1] :]]
 
 
+def _no_numbers(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    return [fact for at, fact in enumerate(facts) if not (_article(facts, at) or _at_first(facts, at))]
+
+
 def _article(facts: Sequence[Fact], at: int) -> bool:
     """ "tough one", "the third one": no number."""
     fact = facts[at]
@@ -320,7 +315,7 @@ def _article(facts: Sequence[Fact], at: int) -> bool:
     return not any(one.kind == "side" or plan_names(one) & {"only"} for one in beside)
 
 
-def _then_list(facts: list[Fact]) -> list[Fact]:
+def _then_list(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "The first two sets 6, then 5 and 4": the sets that follow, one after the other."""
     out: list[Fact] = []
     for at, fact in enumerate(facts):
@@ -343,7 +338,7 @@ def _then_list(facts: list[Fact]) -> list[Fact]:
     return out
 
 
-def _sets_instead(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
+def _sets_instead(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "4 levers instead of 5" of five planned sets: so many sets, where neither reps nor loads are near."""
     out: list[Fact] = []
     for fact in facts:
@@ -359,11 +354,17 @@ def _sets_instead(facts: list[Fact], rows: Sequence[Row]) -> list[Fact]:
     return out
 
 
+def _names_joined(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    return [_joining(facts, at) for at in range(len(facts))]
+
+
 def _joining(facts: Sequence[Fact], at: int) -> Fact:
     """The "+" of "warm-up + top set only"."""
     fact = facts[at]
+    if fact.kind != "word" or fact.value != "+":
+        return fact
     beside = [one for one in (*facts[at - 1 : at], *facts[at + 1 : at + 2]) if one.kind in ("plan", "scope", "move")]
-    if fact.kind != "word" or fact.value != "+" or len(beside) != 2:
+    if len(beside) != 2:
         return fact
     return Fact("sep", fact.start, fact.end, 1, {"mark": "and"})
 
@@ -379,7 +380,7 @@ def _at_first(facts: Sequence[Fact], at: int) -> bool:
     return named and (after is None or after.kind in ("sep", "claim"))
 
 
-def _chosen(facts: list[Fact]) -> list[Fact]:
+def _chosen(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
     """ "the 3s went 3 3 2": once a list tells them, "the 3s" only names them."""
     lists = any(fact.kind == "rows" and fact.note.get("list") for fact in facts)
     if not lists:
@@ -387,7 +388,7 @@ def _chosen(facts: list[Fact]) -> list[Fact]:
     return [fact for fact in facts if not (fact.kind == "rows" and fact.note.get("the"))]
 
 
-def _listed(facts: list[Fact]) -> list[Fact]:
+def _listed(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "left 3 and 3": two sets of one side."""
     out: list[Fact] = []
     for fact in facts:
@@ -413,7 +414,7 @@ def _got(facts: Sequence[Fact]) -> bool:
     return any(one.kind == "scheme" and one.value == "got" and after.kind == "count" for one, after in pairwise(facts))
 
 
-def _lone_count(facts: list[Fact]) -> list[Fact]:
+def _lone_count(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
     """ "3 sets, then the alarm went": the only number told is how many sets were done."""
     if any(fact.kind in ("rows", "bare", "loads", "load", "at", "move", "left", "side") for fact in facts):
         return facts
@@ -430,3 +431,46 @@ def _lone_count(facts: list[Fact]) -> list[Fact]:
     return [
         replace(f, note={**f.note, "only": True, "lone": not f.note.get("only")}) if f is told else f for f in facts
     ]
+
+
+# In their order, each with the facts without which it changes nothing.
+RULES: tuple[tuple[Rule, str], ...] = (
+    (_reps_in_figures, "rows"),
+    (but_for, "=planned"),
+    (nth_rep, "scope word"),
+    (taken_off, "=off bare|load"),
+    (missed_once, "fail sep"),
+    (so_many_words, "rows load|delta"),
+    (told_besides, "=done|=planned|=all_lifts rows load"),
+    (minus_sets, "=minus count|bare =done|=planned"),
+    (first_then_rest, "=rest rows|count"),
+    (parted_instead, "=instead bare scope"),
+    (less_on_a_side, "side =less|delta"),
+    (one_short, "=less bare move"),
+    (all_but_for, "=only =done|=planned|=all_lifts scope|side|load"),
+    (did_these, "scheme move"),
+    (_no_numbers, "bare|scope"),
+    (_names_joined, "word plan|scope|move"),
+    (singles_named, "rows"),
+    (_the_sets_of, "bare word move"),
+    (_plural, "rows"),
+    (_named_by_reps, "=the word bare"),
+    (_not_managed, "fail move|=part_warm_up|=part_main|=part_accessory|=part_skill"),
+    (_leaving, "=done|=planned|=all_lifts move"),
+    (ticked_off, "sep|fail move|side|=part_warm_up|=part_main|=part_accessory|=part_skill|=rest|=holds"),
+    (without_reasons, "word fail|plan|load|bare|rows|count"),
+    (_holds, "=holds bare"),
+    (_so_many_of, "bare|rows"),
+    (_ranges, "rows|bare scope"),
+    (_all_of_them, "count|bare scope|=the"),
+    (_too_heavy, "bare|load word"),
+    (in_place_of, "=instead rows"),
+    (_then_list, "bare sep scope"),
+    (_chosen, "rows"),
+    (_sets_instead, "instead move"),
+    (all_told, "rounds|count|bare|word move|scope|plan"),
+    (_listed, "bare sep side"),
+    (_lone_count, "count"),
+    (by_outcome, "rows|side"),
+)
+TERMS = Rules(RULES)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.reading.facts import Fact
+from bot.reading.fold.rows import Row
 from bot.reading.message import Message
 from bot.reading.plan.ground import PARTS, plan_names
 
@@ -28,7 +29,7 @@ def sign_of(message: Message, fact: Fact) -> str | None:
     return "done" if text.startswith(TICKS) else "skipped" if text.startswith(CROSSES) else None
 
 
-def ticked_off(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+def ticked_off(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """The facts with a word for each sign beside something named: "done", "skipped"."""
     signs = {at: sign for at, fact in enumerate(facts) if (sign := sign_of(message, fact)) is not None}
     if not signs or not any(_names(fact) for fact in facts):

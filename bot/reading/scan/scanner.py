@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from bot.reading.items import END, Item
 from bot.reading.little import little
@@ -26,11 +26,20 @@ def _rest_paused(items: Sequence[Item]) -> frozenset[int]:
     return frozenset(found)
 
 
+class _Places(dict[int, Item]):
+    """Items by their place, with an end wherever there is none."""
+
+    def __missing__(self, at: int) -> Item:
+        return END
+
+
 class Scanner:
     """The items of a message, and what every form asks of them."""
 
     def __init__(self, items: Sequence[Item], unit: str, bodyweight_kg: float | None, *, planned: bool = False) -> None:
         self.items = items
+        # the item at a place; asked so often that a call of Python's own is worth it
+        self.at: Callable[[int], Item] = _Places(enumerate(items)).__getitem__
         self.unit = unit
         self.bodyweight_kg = bodyweight_kg
         labels = {label for item in items for label in item.labels}
@@ -45,9 +54,6 @@ class Scanner:
     def rest_paused(self, i: int) -> bool:
         """Whether what stands at `i` is told of a rest-pause set."""
         return i in self._rest_paused
-
-    def at(self, i: int) -> Item:
-        return self.items[i] if 0 <= i < len(self.items) else END
 
     def kg(self, value: float, unit: str | None = None) -> float:
         return value * KG_PER_LB if (unit or self.unit) == "lb" else value

@@ -101,7 +101,7 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if item.value is not None and item.value in range(1, 21) and s.at(i + 1).has("count"):
         reps = int(s.at(i + 1).name("count") or 1)
         return [Fact("rows", item.start, s.at(i + 1).end, [Entry(reps) for _ in range(int(item.value))])], i + 2
-    judged = s.at(i + 1).text in little("judging") | little("how_it_went")
+    judged = s.at(i + 1).text in little("judging") or s.at(i + 1).text in little("how_it_went")
     if item.value is not None and judged and s.at(i + 2).has("count") and item.value <= MOST_TRIES:
         reps = int(s.at(i + 2).name("count") or 1)  # "3 heavy triples"
         return [Fact("rows", item.start, s.at(i + 2).end, [Entry(reps) for _ in range(int(item.value))])], i + 3
@@ -175,6 +175,8 @@ def _times_each(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """ "chin-ups x10 x8 x7": a set each; "30 squats x3": so many sets of what was told."""
     if not s.at(i).has("times", "x") or not s.at(i).text.startswith(tuple(little("by_sign"))):
         return None
+    led = s.at(i - 1)
+    leads = led.kind in ("move", "nl") or led.text in (":", ",")  # elsewhere only one is read, however many there are
     rows: list[Entry] = []
     j = i
     while s.at(j).has("times", "x") and s.at(j + 1).kind == "num" and s.whole(s.at(j + 1).value or 0.5):
@@ -182,9 +184,10 @@ def _times_each(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             break
         rows.append(Entry(int(s.at(j + 1).value or 0)))
         j += 2
+        if len(rows) > 1 and not leads:
+            return None
         while s.at(j).text == "," and s.at(j + 1).has("times", "x"):
             j += 1
-    led = s.at(i - 1)
     if len(rows) == 1 and led.has("noise", "rest") and _closes_clause(s, j):
         return [Fact("rounds", s.at(i).start, s.at(j - 1).end, rows[0].reps, {"after": True})], j  # "45s rest x5"
     if len(rows) == 1 and led.text in little("taken_off"):
@@ -194,7 +197,7 @@ def _times_each(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("rounds", s.at(i).start, s.at(j - 1).end, rows[0].reps, {"after": True, "pair": True})], j
     if len(rows) == 1 and led.text == "," and _closes_clause(s, j) and _told_before(s, i - 2):
         return [Fact("rounds", s.at(i).start, s.at(j - 1).end, rows[0].reps, {"after": True})], j  # "3 each side, x2"
-    if not rows or (led.kind not in ("move", "nl") and led.text not in (":", ",")):
+    if not rows or not leads:
         return None
     if led.text == "," and s.at(i - 2).has("side"):
         if len(rows) == 1 and s.at(i - 2).has("side", "left", "right"):  # "2 left 2 right, x3"

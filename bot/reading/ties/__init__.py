@@ -7,10 +7,21 @@ own rules by example.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 
 from bot.reading.facts import Fact
 from bot.reading.message import Message
+from bot.reading.rules import Rule, Rules
+from bot.reading.ties import (
+    left_open,
+    load_turns,
+    loads_told,
+    repeated,
+    rounds_told,
+    set_by_set,
+    sets_named,
+    spoken_of,
+)
 from bot.reading.ties.after_each import after_each
 from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.circuits import circuits
@@ -27,13 +38,10 @@ from bot.reading.ties.in_part import in_part
 from bot.reading.ties.instead_ahead import instead_ahead
 from bot.reading.ties.joined_on import instead_of, joined_on, went_for
 from bot.reading.ties.last_apart import last_apart
-from bot.reading.ties.left_open import left_open
 from bot.reading.ties.left_out import not_so_many, sets_left_out
 from bot.reading.ties.load_heads import load_heads
-from bot.reading.ties.load_turns import load_turns
 from bot.reading.ties.loads_ahead import loads_ahead
 from bot.reading.ties.loads_taken import felt_heavier, in_turn, loads_before, taken
-from bot.reading.ties.loads_told import loads_told
 from bot.reading.ties.maxes import maxes, to_the_utmost
 from bot.reading.ties.named_behind import named_behind
 from bot.reading.ties.narrated import narrated
@@ -45,15 +53,10 @@ from bot.reading.ties.ramps import ramps
 from bot.reading.ties.rated_lifts import rated_lifts
 from bot.reading.ties.ratings import in_brackets, judged, listed_efforts, named_and_rated, rated, reckoned
 from bot.reading.ties.rep_of_set import rep_of_set
-from bot.reading.ties.repeated import repeated
-from bot.reading.ties.rounds_told import rounds_told
 from bot.reading.ties.sections import sections
-from bot.reading.ties.set_by_set import set_by_set
-from bot.reading.ties.sets_named import sets_named
 from bot.reading.ties.shared_load import shared_load
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.somebody import somebody
-from bot.reading.ties.spoken_of import spoken_of
 from bot.reading.ties.then_the_rest import then_the_rest
 from bot.reading.ties.tried import tried
 from bot.reading.ties.tries_by_side import tries_by_side
@@ -69,14 +72,12 @@ from bot.reading.ties.unsure import (
 )
 from bot.reading.ties.verdicts import verdicts
 
-Rule = Callable[[Message, Sequence[Fact]], Sequence[Fact]]
-
-# Each with the kinds of fact without which it changes nothing: one of "a|b", and one of each that a space parts.
+# Each with what must be told for it to change anything (`rules.py`); files with several rules have their own tables.
 RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
-    (openings, "mend|plan"),
-    (joined_on, "rows|bare|count|rounds move"),
-    (instead_of, "rows"),
+    (openings, "mend|plan mend|'just_over"),
+    (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
+    (instead_of, "rows =instead"),
     (went_for, "bare scheme"),
     (load_heads, "bare|rows sep rows"),
     (tries_by_side, "scheme side"),
@@ -85,7 +86,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (paced, "scheme rows"),
     (of_the_body, "claim plan"),
     (body_alone, "claim side|fail|bare"),
-    (done_by_others, "rows"),
+    (done_by_others, "rows 'third_person 'first_person"),
     (somebody, "rows word"),
     (in_part, "left word"),
     (not_so_many, "count sep bare"),
@@ -94,11 +95,11 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (cut_short, "rows count|scope"),
     (rep_of_set, "scope fail"),
     (denied_marks, "flag"),
-    (spoken_of, "rows|fail|bare sep|scope"),
-    (left_open, "bare|rows word|load"),
+    *spoken_of.RULES,
+    *left_open.RULES,
     (last_apart, "scope effort|at|rows"),
     (sets_left_out, "count bare word move"),
-    (repeated, "rows|bare rows|move|link"),
+    *repeated.RULES,
     (told_one_by_one, "count bare effort"),
     (counted_by_name, "bare move rows"),
     (counted_with_load, "count load bare|rows"),
@@ -106,12 +107,12 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (narrated, "scope"),
     (then_the_rest, "scope sep"),
     (side_of_one_set, "side rows scope bare"),
-    (sets_named, "sep|scope|count"),
-    (load_turns, "rows|loads"),
+    *sets_named.RULES,
+    *load_turns.RULES,
     (shared_load, "rows sep load"),
     (ramps, "step"),
     (taken_off, "move bare|load|delta"),
-    (loads_told, "rows load|scope"),
+    *loads_told.RULES,
     (rated_lifts, "efforts|bare efforts|move"),
     (crossed, "sep move"),
     (added, "load"),
@@ -120,8 +121,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (in_the_hang, "rows sep flag"),
     (verdicts, "scheme"),
     (maxes, "rows|scheme move|scheme"),
-    (set_by_set, "rows|scope"),
-    (rounds_told, "bare|side|scheme|rounds"),
+    *set_by_set.RULES,
+    *rounds_told.RULES,
     (after_each, "move rows scope word"),
     # help, totals and sides
     (helped_by, "load plan"),
@@ -150,21 +151,9 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (reckoned, "effort"),
     (in_turn, "rows bare|load"),
 )
-NEEDING = tuple((rule, tuple(frozenset(kinds.split("|")) for kinds in needs.split())) for rule, needs in RULES)
+TIES = Rules(RULES)
 
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them; each part of the message by itself."""
-    out: list[Fact] = []
-    for part in sections(facts):
-        tied: Sequence[Fact] = part
-        kinds = {fact.kind for fact in tied}
-        for rule, needs in NEEDING:
-            for needed in needs:
-                if kinds.isdisjoint(needed):
-                    break
-            else:
-                tied = rule(message, tied)
-                kinds = {fact.kind for fact in tied}
-        out += tied
-    return out
+    return [fact for part in sections(facts) for fact in TIES.apply(message, part)]

@@ -19,21 +19,26 @@ REACH = 6  # facts from a try to what it came to
 def joined_on(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with "plus" as an "and" where work with a name of its own follows."""
     out: list[Fact] = []
+    plus = little("plus")
+    worked = False
+    paired = any(one.kind == "rounds" or (one.kind == "scheme" and one.value == "superset") for one in facts)
     for at, fact in enumerate(facts):
-        spelled = message.tokens[fact.start].text in little("plus") if fact.start < len(message.tokens) else False
-        worked = any(one.kind in WORK for one in facts[:at])
+        if not worked:
+            worked = fact.kind in WORK
+            out.append(fact)
+            continue
+        spelled = message.tokens[fact.start].text in plus if fact.start < len(message.tokens) else False
         named = any(one.kind == "move" for one in facts[at + 1 : at + 3])
-        if spelled and worked and named and "by" in plan_names(fact):
+        if spelled and named and "by" in plan_names(fact):
             out.append(Fact("sep", fact.start, fact.end, 1, {"mark": "and"}))
             continue
         many = whole_number(message, fact) if fact.kind == "load" and not fact.note.get("unit") else None
         counts = many is not None and many <= MOST_SETS
-        if spelled and worked and counts and facts[at + 1 : at + 2] and facts[at + 1].kind == "move":
+        if spelled and counts and facts[at + 1 : at + 2] and facts[at + 1].kind == "move":
             out += _and_so_many(fact, many or 0)
             continue
-        paired = any(one.kind == "rounds" or (one.kind == "scheme" and one.value == "superset") for one in facts)
         beside = counts and fact.note.get("how") == "at" and facts[at + 1 : at + 2] and facts[at + 1].kind == "move"
-        if paired and worked and beside and facts[at + 1].start == fact.end:
+        if paired and beside and facts[at + 1].start == fact.end:
             # of pairs the second may be led by "with": "superset x3: 5 chin-ups +10 with 10 push-ups"
             out += _and_so_many(fact, many or 0)
             continue
@@ -47,15 +52,18 @@ def _and_so_many(fact: Fact, many: int) -> list[Fact]:
     return [Fact("sep", fact.start, fact.start + 1, 1, {"mark": "and"}), number]
 
 
-def instead_of(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+def instead_of(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "5 5 4 instead of sixes" of no known plan: what was meant is not done."""
+    if message.context.today:
+        return facts
     out: list[Fact] = []
+    told = False
     for fact in facts:
-        meant = not message.context.today and bool(out) and bool(plan_names(out[-1]) & {"instead"})
-        told = any(one.kind == "rows" for one in out)
-        if meant and told and fact.kind in ("rows", "bare") and (fact.kind == "bare" or len(fact.value) == 1):
+        single = fact.kind == "bare" or (fact.kind == "rows" and len(fact.value) == 1)
+        if told and single and "instead" in plan_names(out[-1]):
             fact = Fact("word", fact.start, fact.end, None, {"noise": True})
         out.append(fact)
+        told = told or fact.kind == "rows"
     return out
 
 

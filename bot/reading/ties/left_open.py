@@ -7,16 +7,12 @@ from collections.abc import Sequence
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.rules import Rule
 
 MOST_APART = 3  # reps that one may be out by
 MOST_REPS = 60
 LEAST_LOAD = 10.0
 PAIR = 2  # loads told for as many sets are one each
-
-
-def left_open(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """The facts, with what was left open between two numbers to be asked."""
-    return _loads_for_several(_either_load(_perhaps(message, _between(message, facts))))
 
 
 def _open_reps(first: Fact, last: Fact) -> Fact:
@@ -71,7 +67,7 @@ def _says(message: Message, fact: Fact, name: str) -> bool:
     return any(message.tokens[at].text in little(name) for at in range(fact.start, fact.end))
 
 
-def _either_load(facts: Sequence[Fact]) -> list[Fact]:
+def _either_load(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "4x6 with either 12.5 or 15": behind whole sets and a word that carries, two numbers are loads."""
     out = list(facts)
     for at in range(2, len(out)):
@@ -88,7 +84,7 @@ def _either_load(facts: Sequence[Fact]) -> list[Fact]:
     return out
 
 
-def _loads_for_several(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _loads_for_several(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Three sets of 4, with 15 and 20": two loads of another number of sets, and which had which is not said."""
     told = [(at, fact) for at, fact in enumerate(facts) if fact.kind != "word" and fact.note.get("mark") != ","]
     for n in range(len(told) - 3):
@@ -102,3 +98,11 @@ def _loads_for_several(facts: Sequence[Fact]) -> Sequence[Fact]:
         if near and ends and last == first + 2:
             return [*facts[:first], Fact("ask", load.start, other.end, "load_kg"), *facts[last + 1 :]]
     return facts
+
+
+RULES: tuple[tuple[Rule, str], ...] = (
+    (_between, "'between word sep bare|rows"),
+    (_perhaps, "'in_doubt word bare|rows"),
+    (_either_load, "'carrying rows word"),
+    (_loads_for_several, "rows load bare sep"),
+)

@@ -9,6 +9,7 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.fold.block import to_kg
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.rules import Rule
 from bot.reading.ties.values import in_kg, listed, reps_of
 
 MOST_CHANGE_KG = 15.0
@@ -17,11 +18,6 @@ MOST_OF_A_WORD = 20  # "singles: 20" may be so many of them
 REACH = 4  # so far behind a change stands the work that is done with it
 LEAST_IN_TURN = 2
 ASIDE = frozenset({"word", "sep", "scheme", "plan"})
-
-
-def load_turns(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """The facts, with the loads that are meant."""
-    return _reps_at_loads(message, _by_reps(message, _by_word(message, _in_turn(_more_or_less(message, facts)))))
 
 
 def _more_or_less(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -100,7 +96,7 @@ def _worked(facts: Sequence[Fact], at: int) -> bool:
     return bool(after) and after[0].kind in ("rows", "bare")
 
 
-def _in_turn(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _in_turn(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "6x2, alternating 25 and 30": one set with the one, the next with the other."""
     alternating = little("alternating")
     for at in range(len(facts) - 3):
@@ -201,3 +197,12 @@ def _ascending(message: Message, facts: Sequence[Fact], start: int) -> tuple[lis
         said += told
         at = end = at + 1
     return said, end
+
+
+RULES: tuple[tuple[Rule, str], ...] = (
+    (_more_or_less, "rows load"),
+    (_in_turn, "'alternating word sep rows"),
+    (_by_word, "rows sep"),
+    (_by_reps, "rows|loads 'load_for word"),
+    (_reps_at_loads, "rows load|at"),
+)

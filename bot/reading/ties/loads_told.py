@@ -9,6 +9,7 @@ from itertools import pairwise
 from bot.reading.facts import Fact, FactKind
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.rules import Rule
 from bot.reading.ties.values import kgs_of
 
 LEAST_LOAD = 11  # a bare whole number below it may be reps or an effort
@@ -18,16 +19,15 @@ OF_KILOGRAMS = frozenset({"load", "assist"})
 ASIDE = frozenset({"word", "move", "weighted"})  # what may stand between sets and their loads
 
 
-def loads_told(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """The facts, with each load beside the sets it is of."""
-    most = max((entry.reps or 0 for fact in facts if fact.kind == "rows" for entry in fact.value), default=0)
-    if not most:
-        return facts
-    return _before_their_sets(message, _one_each(message, _once_more(_by_plate(facts))), most)
+def _most_reps(facts: Sequence[Fact]) -> int:
+    """Of any set told; where none is, its loads are of something else."""
+    return max((entry.reps or 0 for fact in facts if fact.kind == "rows" for entry in fact.value), default=0)
 
 
-def _by_plate(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _by_plate(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "20er: 5 5 4, 15er: 6 6": nobody does a fifteenth set, the plate is meant."""
+    if not _most_reps(facts):
+        return facts
     out = list(facts)
     for at, (plate, work) in enumerate(pairwise(facts)):
         numbered = plate.kind == "scope" and isinstance(plate.value, int) and plate.value >= LEAST_PLATE
@@ -36,8 +36,10 @@ def _by_plate(facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def _once_more(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _once_more(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "3x5 with 20, then again with 22.5": the same sets."""
+    if not _most_reps(facts):
+        return facts
     out = list(facts)
     for at in range(1, len(facts) - 1):
         led, word, load = facts[at - 1 : at + 2]
@@ -49,6 +51,8 @@ def _once_more(facts: Sequence[Fact]) -> Sequence[Fact]:
 
 def _one_each(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "5x3 @ 20, 22.5, 22.5, 25, 25": as many loads as sets, one each; another number of them is asked."""
+    if not _most_reps(facts):
+        return facts
     for at, rows in enumerate(facts):
         if rows.kind != "rows" or len(rows.value) < LEAST_SETS or rows.note.keys() & {"own_load", "mark"}:
             continue
@@ -83,8 +87,11 @@ def _row(message: Message, facts: Sequence[Fact], first: int, reps: int) -> tupl
     return kgs, end
 
 
-def _before_their_sets(message: Message, facts: Sequence[Fact], most: int) -> Sequence[Fact]:
+def _before_their_sets(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "25 for the first three, 20 for the last two", "15 first set, 17.5 second": loads of the sets named."""
+    most = _most_reps(facts)
+    if not most:
+        return facts
     out = _seconds(message, facts)
     told = any(fact.kind in OF_KILOGRAMS and fact.value for fact in out)
     named = any(fact.kind in OF_KILOGRAMS and _scope_behind(out, at, most) is not None for at, fact in enumerate(out))
@@ -151,3 +158,11 @@ def _seconds(message: Message, facts: Sequence[Fact]) -> list[Fact]:
             continue
         out.append(fact)
     return out
+
+
+RULES: tuple[tuple[Rule, str], ...] = (
+    (_by_plate, "scope rows"),
+    (_once_more, "'once_more sep word load rows"),
+    (_one_each, "rows load"),
+    (_before_their_sets, "rows scope load|assist|bare|rows"),
+)

@@ -25,11 +25,12 @@ class _Try:
 
 def maxes(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with a single for each load of a row of tries, where they rise and one of them is judged."""
-    moves = {fact.value.movement for fact in facts if fact.kind == "move"}
     single = any(_single(fact) for fact in facts)
-    tested = any(fact.value in TRIED for fact in _schemes(facts))
+    if not single and not any(fact.value in TRIED for fact in _schemes(facts)):
+        return facts
+    moves = {fact.value.movement for fact in facts if fact.kind == "move"}
     named = len(moves) == 1 or (not moves and any(fact.value == "one_rm" for fact in _schemes(facts)))
-    if not named or not moves <= LOADED or not (single or tested):
+    if not named or not moves <= LOADED:
         return facts
     told = list(_tries(message, facts))
     tries = _run(told)

@@ -8,35 +8,20 @@ from dataclasses import replace
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.rules import Rule
 
 MOST_TIMES = 6
 MOST_SETS = 10
 MOST_REPS = 30
 
 
-def repeated(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """The facts, with such sets as often as they were done."""
-    return _each_of(_sets_of(message, _list_times(message, _clusters(facts))))
-
-
-def _clusters(facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "2+2+2 with 25, three clusters": how often, behind the one that is told."""
-    for at in range(2, len(facts) - 1):
-        many, word = facts[at : at + 2]
-        closes = at + 2 == len(facts) or facts[at + 2].kind in ("sep", "word")
-        if many.kind != "count" or word.kind != "link" or not closes or not 1 < many.value <= MOST_SETS:
-            continue
-        told = [fact for fact in facts[:at] if fact.kind == "rows"]
-        if len(told) == 1 and told[0].note.get("mark") == "+" and facts[at - 1].kind == "sep":
-            return [*facts[:at], Fact("repeat", many.start, word.end, many.value, {"counted": True}), *facts[at + 2 :]]
-    return facts
-
-
 def _list_times(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "1,2,3,4,5 x3": the sign stands apart from the list, and at the number of times."""
     for at in range(len(facts) - 2):
+        if facts[at].kind != "rows" or not facts[at].note.get("list"):
+            continue
         told, mark, last = facts[at : at + 3]
-        if told.kind != "rows" or not told.note.get("list") or any(entry.hold_s for entry in told.value):
+        if any(entry.hold_s for entry in told.value):
             continue
         glued = last.kind == "rows" and last.note.get("plain") and mark.note.get("mark") == told.note.get("mark")
         if glued and _apart(message, last) and 1 < (last.value[0].reps or 0) <= MOST_TIMES:
@@ -77,7 +62,7 @@ def _sets_of(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
-def _each_of(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _each_of(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "5 x pull-ups, 3 each": so many sets, and the reps of each."""
     for at in range(len(facts) - 4):
         sets, sign, move, *rest = facts[at : at + 6]
@@ -91,3 +76,24 @@ def _each_of(facts: Sequence[Fact]) -> Sequence[Fact]:
             told = Fact("rows", reps.start, each.end, rows, {"plain": True})
             return [*facts[:at], move, told, *facts[at + 5 + apart :]]
     return facts
+
+
+def _clusters(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "2+2+2 with 25, three clusters": how often, behind the one that is told."""
+    for at in range(2, len(facts) - 1):
+        many, word = facts[at : at + 2]
+        closes = at + 2 == len(facts) or facts[at + 2].kind in ("sep", "word")
+        if many.kind != "count" or word.kind != "link" or not closes or not 1 < many.value <= MOST_SETS:
+            continue
+        told = [fact for fact in facts[:at] if fact.kind == "rows"]
+        if len(told) == 1 and told[0].note.get("mark") == "+" and facts[at - 1].kind == "sep":
+            return [*facts[:at], Fact("repeat", many.start, word.end, many.value, {"counted": True}), *facts[at + 2 :]]
+    return facts
+
+
+RULES: tuple[tuple[Rule, str], ...] = (
+    (_clusters, "rows count link"),
+    (_list_times, "rows"),
+    (_sets_of, "'of bare move word"),
+    (_each_of, "'by_sign bare word move side"),
+)

@@ -8,6 +8,7 @@ from dataclasses import replace
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.rules import Rule
 
 MOST_SETS = 12
 MOST_BY_SIDE = 8
@@ -15,12 +16,7 @@ LEAST_PAUSE = 30.0  # seconds from one set to the next
 MOST_REPS = 30  # of one exercise of a circuit; more may be seconds or kilograms
 
 
-def rounds_told(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """The facts, with what rounds make of them."""
-    return _one_a_minute(_of_circuit(_pairs(_times_a_lift(_every_so_often(facts)))))
-
-
-def _times_a_lift(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _times_a_lift(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "4x Klimmzüge à 5": so many sets, their movement, and the reps of each."""
     out: list[Fact] = []
     for fact in facts:
@@ -48,7 +44,7 @@ def _by_side(four: Sequence[Fact]) -> bool:
     return told and not many.note.get("unit") and many.value == int(many.value) <= MOST_BY_SIDE
 
 
-def _every_so_often(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _every_so_often(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Every 2 min x 6: 3 pull-ups": so many rounds; the minutes are no hold."""
     out = list(facts)
     for at in range(1, len(facts) - 1):
@@ -61,7 +57,7 @@ def _every_so_often(facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def _pairs(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _pairs(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Two sets of archers, 3 left 4 right": the count is of both sides."""
     for at, count in enumerate(facts):
         if count.kind != "count" or count.value < 2:
@@ -84,7 +80,7 @@ def _pairs(facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
-def _of_circuit(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _of_circuit(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Chins 8 and dips 12, four rounds": a number beside a movement of a circuit is its reps."""
     moves = [at for at, fact in enumerate(facts) if fact.kind == "move"]
     if len(moves) < 2 or not any(fact.kind == "rounds" for fact in facts):
@@ -99,7 +95,7 @@ def _of_circuit(facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def _one_a_minute(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _one_a_minute(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "10 sets of 1 with 30, one every minute": the sets told once more, by their pace."""
     out = list(facts)
     for at in range(1, len(facts)):
@@ -110,3 +106,12 @@ def _one_a_minute(facts: Sequence[Fact]) -> Sequence[Fact]:
         if told and one.value[0].reps == told[-1].value[0].reps:
             out[at] = Fact("word", one.start, one.end, None, {"noise": True})
     return out
+
+
+RULES: tuple[tuple[Rule, str], ...] = (
+    (_times_a_lift, "move repeat|bare side|word"),
+    (_every_so_often, "scheme rows"),
+    (_pairs, "count side bare"),
+    (_of_circuit, "rounds move bare"),
+    (_one_a_minute, "scheme rows"),
+)

@@ -13,13 +13,15 @@ ENDS = (2, 3)  # values of a `sep` that parts two clauses with a "then", or two 
 def sections(facts: Sequence[Fact]) -> list[list[Fact]]:
     """The facts cut where a sentence, or a "then", has an exercise of its own and its work, behind another."""
     out: list[list[Fact]] = []
+    named: set[str] = set()  # the exercises of the last one
     for sentence in _sentences(facts):
-        if out and _moves(out[-1]) and _has_own(sentence) and not _moves(out[-1]) & _moves(sentence):
+        own = _moves(sentence)
+        if not out or (named and own and named.isdisjoint(own) and any(fact.kind in WORK for fact in sentence)):
             out.append(sentence)
-        elif out:
-            out[-1] += sentence
+            named = own
         else:
-            out.append(sentence)
+            out[-1] += sentence
+            named |= own
     return out
 
 
@@ -35,7 +37,3 @@ def _sentences(facts: Sequence[Fact]) -> list[list[Fact]]:
 
 def _moves(facts: Sequence[Fact]) -> set[str]:
     return {fact.value.movement for fact in facts if fact.kind == "move"}
-
-
-def _has_own(facts: Sequence[Fact]) -> bool:
-    return bool(_moves(facts)) and any(fact.kind in WORK for fact in facts)

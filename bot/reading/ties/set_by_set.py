@@ -8,6 +8,7 @@ from dataclasses import replace
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.rules import Rule
 
 LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_dip muscle_up".split())
 LEAST_IN_TURN = 2
@@ -15,14 +16,7 @@ MOST_REPS = 25
 LEAST_LOAD = 10  # of "then 20 and 5": kilograms and reps
 
 
-def set_by_set(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """The facts, with what each number of a row of sets is."""
-    facts = _load_before_list(facts)
-    facts = _told_behind(message, facts if message.context.today else _at_the_end(facts))
-    return _load_and_reps(_ends_with_one(_each_by_its_place(facts)))
-
-
-def _load_before_list(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _load_before_list(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Dips 10: 8 8 7": more than any of the sets, and neither their number nor their sum: their load."""
     out = list(facts)
     for at in range(len(facts) - 3):
@@ -36,8 +30,10 @@ def _load_before_list(facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def _at_the_end(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _at_the_end(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "5x3 mit 20 und zum Schluss zehn ohne Gewicht": further work, with its own load; "die ersten drei je fünf"."""
+    if message.context.today:
+        return facts
     out = list(facts)
     for at, fact in enumerate(facts[:-1]):
         after = facts[at + 1 : at + 3]
@@ -90,7 +86,7 @@ def _each_of_them(after: Sequence[Fact]) -> bool:
     return each and after[1].kind == "bare"
 
 
-def _each_by_its_place(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _each_by_its_place(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Three sets, the first with eight, the second with seven": where no reps are told, and they do not rise."""
     if any(fact.kind in ("rows", "bare", "loads", "at") for fact in facts):
         return facts
@@ -121,7 +117,7 @@ def _plain(fact: Fact) -> bool:
     return bool(fact.value == int(fact.value) <= MOST_REPS)
 
 
-def _ends_with_one(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _ends_with_one(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "5 with 10, then 3 with 20 and at the end one with 25": the last is one rep, and not the last of the sets."""
     out = list(facts)
     steps = 0
@@ -136,7 +132,7 @@ def _ends_with_one(facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def _load_and_reps(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _load_and_reps(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "25 kg and 3 reps, then 20 and 5, then 15 and 7": lighter each time, and more reps."""
     told = [(at, fact) for at, fact in enumerate(facts) if fact.kind not in ("word", "plan", "scheme", "move")]
     led = _first_pair([fact for _, fact in told])
@@ -181,3 +177,13 @@ def _first_pair(told: Sequence[Fact]) -> tuple[float, float, int] | None:
     if joined.note.get("mark") != "and" or work.kind != "rows" or len(work.value) != 1 or not work.value[0].reps:
         return None
     return float(told[at].value), float(work.value[0].reps), at + 3
+
+
+RULES: tuple[tuple[Rule, str], ...] = (
+    (_load_before_list, "move bare sep rows"),
+    (_at_the_end, "scope"),
+    (_told_behind, "'before_that word rows"),
+    (_each_by_its_place, "scope load"),
+    (_ends_with_one, "bare load scope"),
+    (_load_and_reps, "rows load"),
+)

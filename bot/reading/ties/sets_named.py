@@ -9,26 +9,26 @@ from itertools import pairwise
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.rules import Rule
 
 LEAST_COUNTED = 2  # counts of sets with a load each
 MOST_REPS = 30
 MOST_SMALL = 2  # words between a load and the numbers of its sets
 
 
-def sets_named(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """The facts, with the sets in front of what is said of them."""
-    facts = _some_missed(_missed_number(_missed_short(_set_of(message, _ordinal_missed(message, facts)))))
-    return _loads_of_counts(_next_numbers(_next_ones(_without(message, facts))))
+def _again(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "+15x3, +17.5x1 (the single was ugly)": the set that was told before, no other."""
+    out = list(facts)
+    for at in range(1, len(facts)):
+        if facts[at].kind == "rows" and facts[at].note.get("the"):
+            out[at] = _named_again(facts, at) or facts[at]
+    return out
 
 
 def _set_of(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "10, 9, 7. En la de 7 no quedó nada": the set of so many, told before."""
     told = [entry.reps for fact in facts if fact.kind == "rows" for entry in fact.value]
     out = list(facts)
-    for at in range(1, len(facts)):
-        again = _named_again(facts, at)
-        if again is not None:
-            out[at] = again
     for at in range(1, len(facts) - 1):
         of, number, after = facts[at - 1 : at + 2]
         named = of.kind == "word" and message.tokens[of.end - 1].text in little("of") and of.start > 0
@@ -39,9 +39,8 @@ def _set_of(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 
 def _named_again(facts: Sequence[Fact], at: int) -> Fact | None:
-    """ "+15x3, +17.5x1 (the single was ugly)": the set that was told before, no other."""
     before, word = facts[at - 1 : at + 1]
-    if before.kind != "sep" or word.kind != "rows" or not word.note.get("the") or len(word.value) != 1:
+    if before.kind != "sep" or len(word.value) != 1:
         return None
     told = [entry.reps for fact in facts[: at - 1] if fact.kind == "rows" for entry in fact.value]
     after = facts[at + 1] if at + 1 < len(facts) else None
@@ -63,7 +62,7 @@ def _ordinal_missed(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def _some_missed(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _some_missed(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "3 singles at 42.5, two of them clean and one missed": of those told, the last."""
     good = next((at for at, fact in enumerate(facts) if fact.kind == "count" and fact.note.get("those")), None)
     rows = next((fact for fact in reversed(facts[: good or 0]) if fact.kind == "rows"), None)
@@ -79,13 +78,15 @@ def _some_missed(facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
-def _missed_short(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _missed_short(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "40 42.5(f)": a letter in brackets for a miss; behind a list that falls, "3, 3, 3, 2(f)", of its last set."""
     out = list(facts)
     for at in range(1, len(out) - 2):
-        opens, told, closes = out[at : at + 3]
+        if out[at].note.get("mark") != "(":
+            continue
+        _, told, closes = out[at : at + 3]
         short = told.kind == "word" and told.value in little("missed_short")
-        if (opens.note.get("mark"), closes.note.get("mark")) != ("(", ")") or not (short or _missed(told)):
+        if closes.note.get("mark") != ")" or not (short or _missed(told)):
             continue
         of_set = {"of_set": True} if _falls(out[at - 1]) else {}
         if short or of_set:
@@ -104,7 +105,7 @@ def _falls(fact: Fact) -> bool:
     return len(reps) > 1 and 0 < reps[-1] < reps[-2] <= MOST_REPS
 
 
-def _missed_number(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _missed_number(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Ten singles, missed number 9", "failed set 4": the set that was missed is named behind the word for it."""
     out = list(facts)
     for at in range(len(out) - 1):
@@ -129,7 +130,7 @@ def _without(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def _next_ones(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _next_ones(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "6x2, first three at 25, next three at 27.5": the sets behind those that were named."""
     told = max((len(fact.value) for fact in facts if fact.kind == "rows"), default=0)
     out = list(facts)
@@ -149,7 +150,7 @@ def _next_ones(facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def _next_numbers(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _next_numbers(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "20 kg for sets 1 and 2, 25 for 3 and 4": the sets behind those that were named by number."""
     out = list(facts)
     named: tuple[int, ...] = ()
@@ -185,7 +186,7 @@ def _small(fact: Fact) -> int | None:
     return int(fact.value) if fact.kind == "bare" and fact.value == int(fact.value) else None
 
 
-def _loads_of_counts(facts: Sequence[Fact]) -> Sequence[Fact]:
+def _loads_of_counts(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "2 sets 10kg, 2 sets 15kg, 1 set 20kg, all of 5": the load of each set, and the reps of all of them."""
     counts = [
         at
@@ -208,3 +209,17 @@ def _loads_of_counts(facts: Sequence[Fact]) -> Sequence[Fact]:
     loads = Fact("loads", facts[counts[0]].start, facts[counts[-1] + 1].end, kgs)
     rows = Fact("rows", one.start, one.end, [Entry(int(reps))], {"one": True, "reps": True})
     return [*facts[: counts[0]], loads, *(rows if fact is one else fact for fact in rest)]
+
+
+RULES: tuple[tuple[Rule, str], ...] = (
+    (_ordinal_missed, "'at_ordinal word bare sep fail"),
+    (_again, "sep rows"),
+    (_set_of, "'of 'the_set rows word bare effort|fail|scheme sep|scope|count"),
+    (_missed_short, "sep word|fail"),
+    (_missed_number, "fail scope"),
+    (_some_missed, "count bare fail rows"),
+    (_without, "'without scope plan|word load"),
+    (_next_ones, "scope count sep rows"),
+    (_next_numbers, "scope bare|load sep"),
+    (_loads_of_counts, "count load"),
+)

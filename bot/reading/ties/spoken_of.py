@@ -6,20 +6,16 @@ from collections.abc import Sequence
 
 from bot.reading.facts import Fact
 from bot.reading.message import Message
+from bot.reading.rules import Rule
 
 REMARKS = frozenset({"word", "claim"})
-
-
-def spoken_of(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """The facts, without what is only spoken of again."""
-    return _last_one(_answers(_sets_again(facts)))
 
 
 def _talk(fact: Fact) -> Fact:
     return Fact("word", fact.start, fact.end, None, {"noise": True})
 
 
-def _sets_again(facts: Sequence[Fact]) -> list[Fact]:
+def _sets_again(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "5x2 at 32.5, doubles moved quick": sets of as many reps, in a clause that tells nothing but how they were."""
     out = list(facts)
     for at in range(1, len(out)):
@@ -40,7 +36,7 @@ def _sets_again(facts: Sequence[Fact]) -> list[Fact]:
     return out
 
 
-def _answers(facts: Sequence[Fact]) -> list[Fact]:
+def _answers(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Was scared something would pop but nope, no pain": an answer to a fear, no missed set."""
     out = list(facts)
     for at in range(1, len(out) - 2):
@@ -51,7 +47,7 @@ def _answers(facts: Sequence[Fact]) -> list[Fact]:
     return out
 
 
-def _last_one(facts: Sequence[Fact]) -> list[Fact]:
+def _last_one(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "The last tuck one rpe 9": "one" stands for the set."""
     out = list(facts)
     for at in range(2, len(out)):
@@ -63,3 +59,10 @@ def _last_one(facts: Sequence[Fact]) -> list[Fact]:
             if before[-1:] == [move.value.movement]:
                 out[at - 1] = _talk(move)
     return out
+
+
+RULES: tuple[tuple[Rule, str], ...] = (
+    (_sets_again, "rows sep"),
+    (_answers, "fail sep claim"),
+    (_last_one, "scope move bare"),
+)
