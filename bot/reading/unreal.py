@@ -39,6 +39,11 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
     if not named and not years:
         return facts
     places = _Places(message, named)
+    told_done = [
+        (hit.start, hit.end)
+        for hit in chain.from_iterable(message.beginning("grammar"))
+        if hit.table == "plan" and hit.name in ("done", "planned", "same")
+    ]
     dead = [(places.sentence_start(hit.start), hit.end) for hit in named.get("mocked", ())]
     dead_of: list[tuple[str, tuple[int, int]]] = []
     for name in UNREAL:
@@ -50,6 +55,8 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
                 continue  # "pull-ups 3x5, before that 10 dips"
             if name in NEED_AN_END and not compared and not places.work_after(name, hit.end):
                 continue  # "last week I did 3x8" is a report
+            if name == "others" and any(start < hit.start < end for start, end in told_done):
+                continue  # "did everything you wrote except …"
             if hit.start in taken or (name == "ahead" and not _number_next(message, hit.end)):
                 continue
             if name == "others" and (_beside_me(message, hit.start) or _belonging(message, hit.end)):

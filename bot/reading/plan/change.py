@@ -40,6 +40,7 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
         whole = whole or any(f.kind == "side" and f.value == "each" for f in facts)  # "only 10 per side"
     side = next((f.value for f in facts if f.kind == "side" and f.value in ("left", "right")), None)
     sides = [f for f in facts if f.kind == "side"]
+    one_sided = len({f.value for f in sides}) < 2  # "right with 12, right is still catching up"
     stated = [f for f in facts if f.kind == "rows"]
     if side is not None and len(sides) == 1 and not scoped:
         told = _one_side(base, side, facts)
@@ -56,7 +57,7 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
     others = [f for f in facts if f.kind in STRUCTURE and f.value not in NO_SCHEME and f not in single]
     others += [f for f in stated if f not in single]
     drop = [f for f in others if f.kind == "link" and f.value == "drop"]
-    if len(single) == 1 and not [f for f in others if f not in drop] and len(sides) < 2 and base:
+    if len(single) == 1 and not [f for f in others if f not in drop] and one_sided and base:
         where = addressed(base, scoped[-1].value if scoped else None, side)
         if not where:
             asks.append(Ask("sets", message.span(scoped[-1].start, scoped[-1].end)) if scoped else _all_of_it(message))

@@ -43,6 +43,17 @@ def nth_rep(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> li
     return out
 
 
+def nth_go(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "Only 1 on the second go": the second set."""
+    return [
+        fact
+        for at, fact in enumerate(facts)
+        if not (
+            fact.value == "attempt" and at and facts[at - 1].kind == "scope" and isinstance(facts[at - 1].value, int)
+        )
+    ]
+
+
 def taken_off(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "Took 5 off for the last two": less by so much, where it can be no load by itself."""
     if any(row.assist_kg for row in rows):
