@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass, replace
 from datetime import date, time
 
-from bot.conversation import asking, open_sets, pain_anew, pain_compared, pain_questions, said_instead
+from bot.conversation import asking, open_sets, pain_anew, pain_compared, pain_questions, said_instead, whose
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.followups import told_on
 from bot.conversation.placing import context_of, read_by_plan
@@ -64,6 +64,8 @@ def understood(desk: Desk, said: Said) -> Understood | None:
 
     A number alone answers what was asked last: for pain, for reps, or what an earlier message meant.
     """
+    if said.to is None and (told := whose.asked(desk, said.text)) is not None:
+        return Understood(told, said.text, None)
     pain = said.to if said.to is not None and said.to.kind == PAIN else pain_questions.open_question(desk)
     context = context_of(desk, desk.said_at)
     open_ones = questions.stood_open(desk.tx, desk.person, desk.said_at) if said.to is None else [said.to]
@@ -82,6 +84,8 @@ def understood(desk: Desk, said: Said) -> Understood | None:
             if number is not None and number <= MOST_PAIN:
                 break
             continue
+        if whose.is_of_nobody_here(desk, question, said.text):
+            return Understood(Reading(("smalltalk",)), said.text, None, asks=(desk.say.say("whose-not-noted"), []))
         if to_pain and asking.is_another_number(question, said.text):
             continue
         whole = COMPLETE[question.kind](desk, question, said.text)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from datetime import datetime, timedelta
 
-from bot.conversation import followups, told_anew
+from bot.conversation import followups, told_anew, whose
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.placing import context_of, placed
 from bot.reading import complete
@@ -79,6 +79,7 @@ def _choices(desk: Desk, doubt: Ask, reading: Reading) -> Buttons:
         "reps": ("reps", "load"),
         "load_kg": ("reps", "load"),
         "field": ("reps", "load"),
+        whose.ABOUT: (whose.MINE, whose.OTHERS),
     }.get(doubt.about, ())
     if _beyond_belief(doubt):
         return []
@@ -130,7 +131,8 @@ def _as_id(name: str) -> str:
 
 
 def _as_text(choice: str) -> str:
-    return {"full": "full range", "lower": "lower half", "upper": "upper half", "load": "weight"}.get(choice, choice)
+    words = {"full": "full range", "lower": "lower half", "upper": "upper half", "load": "weight", "others": "not mine"}
+    return words.get(choice, choice)
 
 
 def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Reading, str] | None:
@@ -142,6 +144,13 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     if question.about is None:
         return None
     sent_at = datetime.fromisoformat(question.data["sent_at"])
+    if question.about == whose.ABOUT:
+        own = whose.own_part(desk, question.text, answer)
+        if not own:
+            return None
+        _answered(desk, question)
+        desk.said_at = sent_at
+        return placed(desk, own, context_of(desk, sent_at)).reading, own
     earlier = placed(desk, question.text, context_of(desk, sent_at), question.cause)
     if earlier.mends or "correction" in earlier.reading.intents:
         anew = told_anew.in_place_of_old(desk, answer, earlier.reading.performed_on)
