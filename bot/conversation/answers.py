@@ -119,7 +119,8 @@ def _value(desk: Desk, said: Said, alone: ValueAlone, reading: Reading, pain: Qu
     """A value and nothing else of weight: of the last report where it fits there; None: it is of nothing known."""
     found = said_instead.changes(desk, alone)
     settled = reading.correction is not None or bool(reading.sets)  # by the words or by the movement told last
-    if settled and (not found or (reading.ask and len({one.movement for one in found}) == 1)):
+    of_pain = any(one.pain is not None for one in found)
+    if settled and (not found or (reading.ask and not of_pain and len({one.movement for one in found}) == 1)):
         return Understood(reading, said.text, pain)
     if not found:
         return None

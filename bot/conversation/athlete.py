@@ -30,7 +30,6 @@ from bot.conversation.eccentrics import asks_for_eccentrics, refuse
 from bot.conversation.moments import plant_after_report
 from bot.conversation.reasons import reason_in_words
 from bot.conversation.words import medical
-from planner.facts import Session
 from planner.plan import DayPlan
 from storage.inbox import Incoming
 
@@ -105,12 +104,13 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     plan: DayPlan | None = None
     if "undo" in intents:
         parts.append(mending.undo(desk))
-    sessions: list[Session] = []
+    stored = reports.Stored([])
     if "correction" in intents:
         if not reading.ask:
             parts.append("\n".join([mending.correct(desk, reading), *reports.changes(desk, before)]))
     else:
-        sessions = reports.store(desk, reading)
+        stored = reports.store(desk, reading, text)
+    sessions = stored.sessions
     felt = pains.store(desk, reading, found.pain)
     alarm = pains.alarm(desk, reading)
     if alarm:
@@ -120,7 +120,7 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
         parts.append(say.say("history-noted"))
     left = open_sets.of(reading) if not quiet and not alarm else ()
     if sessions:
-        parts.append(reports.read_back(desk, sessions, before, whole=not left))
+        parts.append(reports.read_back(desk, stored, before, whole=not left))
         plant_after_report(desk, sessions)
     elif reading.sets and reports.known_sets(reading) and "correction" not in intents:
         parts.append(say.say("report-again"))

@@ -30,6 +30,7 @@ ask-open-hold_s = Wie viele Sekunden waren es bei „{ $work }“?
 choice-value-load = { $movement }: { $was } → { $now }
 choice-value-reps = { $movement }: { $was } → { $now } Wdh.
 choice-value-hold_s = { $movement }: { $was } → { $now } s
+choice-value-score = { $place }: { $was } → { $now } von 10
 choice-value-effort = { $movement }: letzter Satz RPE { $now }
 choice-side-left = Links zuerst
 choice-side-right = Rechts zuerst

@@ -30,6 +30,7 @@ ask-open-hold_s = How many seconds was “{ $work }”?
 choice-value-load = { $movement }: { $was } → { $now }
 choice-value-reps = { $movement }: { $was } → { $now } reps
 choice-value-hold_s = { $movement }: { $was } → { $now } s
+choice-value-score = { $place }: { $was } → { $now } of 10
 choice-value-effort = { $movement }: last set RPE { $now }
 choice-side-left = Left first
 choice-side-right = Right first

@@ -30,6 +30,7 @@ ask-open-hold_s = ¿Cuántos segundos fueron en «{ $work }»?
 choice-value-load = { $movement }: { $was } → { $now }
 choice-value-reps = { $movement }: { $was } → { $now } reps
 choice-value-hold_s = { $movement }: { $was } → { $now } s
+choice-value-score = { $place }: { $was } → { $now } de 10
 choice-value-effort = { $movement }: última serie RPE { $now }
 choice-side-left = Primero izquierda
 choice-side-right = Primero derecha
