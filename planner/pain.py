@@ -47,6 +47,7 @@ class Pain:
         return None if self.score is None else SitePain(self.site, self.side, self.score, self.on, self.level)
 
 
+UNNAMED = "unnamed"  # a score without a place; "other" is a place that was named and that we have no word for
 Place = tuple[str, Side | None]
 Scored = Sequence[tuple[PainAnswer, float]]
 
@@ -72,9 +73,9 @@ def by_place(answers: Iterable[PainAnswer]) -> dict[Place, list[PainAnswer]]:
             for those in found.values():
                 those.append(answer)
         elif last is not None and (answer.on - last.on).days <= WEEK_DAYS:
-            found[(last.site or "other", last.side)].append(answer)
+            found[(last.site or UNNAMED, last.side)].append(answer)
         else:
-            found.setdefault(("other", None), []).append(answer)
+            found.setdefault((UNNAMED, None), []).append(answer)
     return found
 
 

@@ -71,6 +71,8 @@ def understood(desk: Desk, said: Said) -> Understood | None:
     open_ones = questions.stood_open(desk.tx, desk.person, desk.said_at) if said.to is None else [said.to]
     open_ones = [one for one in open_ones if one.kind in COMPLETE or (pain is not None and one.id == pain.id)]
     if pain is not None and said.to is None and open_ones[0].id == pain.id:
+        if (each := pain_questions.all_at_once(pain, said.text)) is not None:
+            return Understood(replace(each, language=context.language or "en"), said.text, pain)
         if pain_compared.is_without_number(said.text):
             return Understood(Reading(("pain",)), said.text, pain, asks=pain_compared.ask_again(desk, pain))
         said = replace(said, text=pain_compared.as_score(desk, pain, said.text))

@@ -178,6 +178,9 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     elif not alarm and (score := pain_questions.ask_score(desk, felt)) is not None:
         question, buttons = score
         parts.append(question)
+    elif not alarm and (other := pain_questions.ask_next(desk, found.pain, felt)) is not None:
+        question, buttons = other
+        parts.append(question)
     elif not alarm and (where := pain_questions.ask_place(desk, felt)) is not None:
         question, buttons = where
         parts.append(question)
