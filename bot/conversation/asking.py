@@ -7,11 +7,10 @@ from datetime import datetime, timedelta
 
 from bot.conversation import followups, told_anew, whose
 from bot.conversation.desk import Buttons, Desk
+from bot.conversation.movement_names import family_called
 from bot.conversation.placing import context_of, placed
 from bot.reading import complete
 from bot.reading.reading import Ask, Reading
-from bot.wording import Wording
-from planner import movements
 from storage import facts, questions
 
 KIND = "ask"
@@ -19,7 +18,6 @@ EXPIRED = "ask_expired"
 PATIENCE = timedelta(days=1)
 EITHER = ("reps", "load_kg")
 EFFORTS = ("7", "8", "9", "10")
-MIN_STEM, MOST_CHOICES = 5, 6
 MOST_REPS, MOST_LOAD = 100, 200  # common practice; more is a slip of the thumb
 MOST_ADDED = 150  # kilograms hung from the body; common practice
 # What is asked first: without the movement or the sets nothing can be used, an effort is the least of it.
@@ -72,7 +70,7 @@ def _choices(desk: Desk, doubt: Ask, reading: Reading) -> Buttons:
     """Label and words, where the answers are few: left or right, the number as reps or as load, the half."""
     say = desk.say
     if doubt.about == "movement":
-        return [(say.movement(one), say.movement(one)) for one in _family(doubt.span, say)]
+        return [(say.movement(one), say.movement(one)) for one in family_called(doubt.span, say)]
     choices = {
         "side": ("left", "right"),
         "rom": ("full", "lower", "upper"),
@@ -116,18 +114,6 @@ def _beyond_belief(doubt: Ask) -> bool:
     value = float(found[0].replace(",", ".")) if found else 0.0
     most_load = MOST_ADDED if doubt.span.lstrip().startswith("+") else MOST_LOAD
     return value > {"reps": MOST_REPS, "load_kg": most_load}.get(doubt.about, float("inf"))
-
-
-def _family(span: str, say: Wording) -> list[str]:
-    """The movements that a bare family name can mean: "archers", "front lever"; none where they are too many."""
-    stem = _as_id(span.strip(" .,!?")).removesuffix("s")
-    names = [(one, f"{one} {_as_id(say.movement(one))}") for one in movements.catalogue()]
-    found = [one for one, called in names if len(stem) >= MIN_STEM and stem in called]
-    return found if len(found) <= MOST_CHOICES else []
-
-
-def _as_id(name: str) -> str:
-    return name.casefold().replace(" ", "_").replace("-", "_")
 
 
 def _as_text(choice: str) -> str:

@@ -8,6 +8,7 @@ from bot.conversation import absences, beyond, gates_ahead, ordered_sets
 from bot.conversation.coach_days import without_spans
 from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk
+from bot.conversation.movement_names import family_called
 from bot.conversation.office import Office
 from bot.conversation.reasons import order_in_words, rung_name, until_in_words
 from planner import ladders
@@ -42,7 +43,9 @@ def sets(office: Office, command: Command, desk: Desk) -> None:
         )
     )
     hard = beyond.warning(desk, command.scheme[1], load, command.movement)
-    desk.tell_coach("\n".join([*ordered_sets.outcome(desk, day, before), *([hard] if hard else [])]))
+    rounded = office.rounded(command, desk)
+    told = [*ordered_sets.outcome(desk, day, before), *([rounded] if rounded else []), *([hard] if hard else [])]
+    desk.tell_coach("\n".join(told))
     office.effect(desk)
 
 
@@ -57,6 +60,9 @@ def lock(office: Office, command: Command, desk: Desk) -> None:
         return
     desk.add(Order("lock_load", desk.said_on, load_kg=load, until=command.until))
     until = until_in_words(command.until, desk.say_coach, desk.said_on)
+    rounded = office.rounded(command, desk)
+    if rounded is not None:
+        desk.tell_coach(rounded)
     office.confirm(desk, "locked", load=desk.say_coach.load(load), until=until)
 
 
@@ -96,14 +102,18 @@ def rung(office: Office, command: Command, desk: Desk) -> None:
 
 
 def exclude(office: Office, command: Command, desk: Desk) -> None:
+    """ "mira no dips this week"; of a family, "no archers", all that it has."""
     named = without_spans(command.rest, office.coach.language)
     movement = office.movement(named)
-    if movement is None:
+    meant = [movement] if movement is not None else family_called(named, desk.say_coach)
+    if not meant:
         office.answer("movement-unknown", movement=named)
         return
-    desk.add(Order("exclude", desk.said_on, movement=movement, until=command.until))
+    for one in meant:
+        desk.add(Order("exclude", desk.said_on, movement=one, until=command.until))
     until = until_in_words(command.until, desk.say_coach, desk.said_on)
-    office.confirm(desk, "excluded", movement=desk.say_coach.movement(movement), until=until)
+    shown = named if movement is None else desk.say_coach.movement(movement)
+    office.confirm(desk, "excluded", movement=shown, until=until)
 
 
 def unlock(office: Office, _command: Command, desk: Desk) -> None:

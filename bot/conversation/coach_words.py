@@ -16,6 +16,7 @@ from bot.conversation.coach_days import (
     SUNDAY,
     day_of,
     from_to,
+    in_figures,
     months,
     names_a_day,
     spans,
@@ -24,10 +25,14 @@ from bot.conversation.coach_days import (
     without_days,
 )
 from bot.conversation.coach_vocabulary import marks, vocabulary, words_of
+from bot.reading.little import little
 
 SCHEME = re.compile(r"(?<!\d)(\d{1,2})\s*[x×*]\s*(\d{1,2})(?!\d)")
-NUMBER = re.compile(r"[+@]?\s*(\d{1,3}(?:[.,]\d{1,2})?)\s*(kg|lbs?|lb)?(?![\w.,]*\d)")
-NO_LOAD = re.compile(r"(?<=\s)(?:-\s*\d+(?:[.,]\d+)?|@\s*(?:10|[6-9](?:[.,]5)?)(?![\d.,]*\s*(?:kg|lb))(?!\d))(?=\s)")
+UNITS = "|".join(sorted(map(re.escape, little("kilos") | little("pounds")), key=len, reverse=True))
+NUMBER = re.compile(rf"[+@]?\s*(\d{{1,3}}(?:[.,]\d{{1,2}})?)\s*((?:{UNITS})(?!\w))?(?![\w.,]*\d)", re.IGNORECASE)
+NO_LOAD = re.compile(
+    rf"(?<=\s)(?:-\s*\d+(?:[.,]\d+)?|@\s*(?:10|[6-9](?:[.,]5)?)(?![\d.,]*\s*(?:{UNITS}))(?!\d))(?=\s)", re.IGNORECASE
+)
 DAYLESS = frozenset({"undo", "unlock", "restart", "approve", "decline", "resume", "seen"})  # orders of now
 LEFT_OUT = re.compile(r" (?:no|keine|kein|sin) ([^\d\W].*)")
 
@@ -67,6 +72,7 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     told = _told(folded, language) if handle is not None else None
     if told is not None:
         return Command("tell", handle, after.strip() if colon else _after(where, told, handle, names))
+    folded, figures = in_figures(folded, language), in_figures(where, language)
     week = next((words for words in vocabulary(language, "words")["this_week"] if f" {words} " in folded), None)
     ahead = next((words for words in vocabulary(language, "words")["next_week"] if f" {words} " in folded), None)
     plain = folded.replace(f" {week} ", " ", 1).replace(f" {ahead} ", " ", 1)
@@ -87,7 +93,7 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     left_out = LEFT_OUT.search(folded) if handle is not None and verb in ("decline", "week") else None
     if left_out is not None and folded.strip() != phrase:
         verb, rest = "exclude", left_out[1]  # "tom no dips this week"
-    numbers = SCHEME.sub(" ", where)
+    numbers = SCHEME.sub(" ", figures)
     until = until_of(folded, today, language)
     day = None if until is not None else day_of(folded, today, language)
     if until is None and week is not None and verb != "week":
@@ -203,5 +209,5 @@ def _load(text: str) -> tuple[float | None, str | None]:
     if not found:
         return None, None
     best = next((match for match in found if match[2]), found[0])
-    unit = "lb" if best[2] and best[2].startswith("lb") else best[2]
+    unit = None if best[2] is None else "lb" if best[2].casefold() in little("pounds") else "kg"
     return float(best[1].replace(",", ".")), unit

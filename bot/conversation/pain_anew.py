@@ -42,7 +42,9 @@ def _of_the_place(desk: Desk, text: str) -> Reading | None:
         return None
     (now,) = alone.pain
     recent = [one for one in desk.record.pain if one.score is not None and desk.said_on - one.on <= FRESH]
-    here = [one for one in recent if now.site == one.site and now.side in (None, one.side) and now.when in (None, one.when)]
+    here = [
+        one for one in recent if now.site == one.site and now.side in (None, one.side) and now.when in (None, one.when)
+    ]
     told = max(here, key=lambda one: one.fact or 0, default=None)
     if told is None or told.fact is None or now.site is None or now.score in (None, told.score):
         return None

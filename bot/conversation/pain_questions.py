@@ -160,7 +160,12 @@ def all_at_once(asked: Question, text: str) -> Reading | None:
     known = phrases("each")
     if len(numbers) == 1 and words & set(known["all"]):
         numbers *= len(places)
-    if not places or len(numbers) != len(places) or max(numbers) > MOST or not words <= {*known["all"], *known["small"]}:
+    if (
+        not places
+        or len(numbers) != len(places)
+        or max(numbers) > MOST
+        or not words <= {*known["all"], *known["small"]}
+    ):
         return None
     entries = tuple(
         PainRead(one["site"], cast(Side | None, one.get("side")), score, MORNING)
@@ -209,7 +214,7 @@ def _told_last(desk: Desk) -> list[dict[str, str]]:
     since = desk.said_on - timedelta(days=14)
     sore = [fact for fact in desk.record.pain if fact.on >= since and fact.site is not None and (fact.score or 0) > 0]
     late = [fact for fact in sore if fact.on == sore[-1].on]
-    late = sorted(reversed(late), key=lambda fact: -(fact.score or 0.0))
+    late = sorted(late, key=lambda fact: (-(fact.score or 0.0), -(fact.fact or 0)))
     return [_place(one.site, one.side) for one in late if one.site is not None]
 
 

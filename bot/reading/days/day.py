@@ -47,7 +47,7 @@ class DayHits:
         return next((h for h in self.at.get(at, ()) if h.table == table and (end is None or h.end <= end)), None)
 
     def of_an_absence(self, at: int) -> bool:
-        """Whether figures here tell when somebody is gone: "away 28/2 - 3/3", "weg bis 3.3."; there is no work in it."""
+        """Whether figures here tell when somebody is gone, with no work beside it: "away 28/2 - 3/3"."""
         return bool(self.gone) and (at in self.leading or at in self.gone)
 
     def no_weekday(self, hit: Hit) -> bool:

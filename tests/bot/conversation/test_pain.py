@@ -214,7 +214,9 @@ def test_a_place_that_still_holds_is_asked_for_beside_the_one_told_last(chat):
     assert "left elbow" in asked["text"]
 
 
-@pytest.mark.parametrize("asked", [("mira", "why?"), ("mira", "what's today?"), ("coach", "mira"), ("coach", "summary")])
+@pytest.mark.parametrize(
+    "asked", [("mira", "why?"), ("mira", "what's today?"), ("coach", "mira"), ("coach", "summary")]
+)
 def test_a_score_without_a_place_is_of_no_other_place(chat, asked):
     chat.waits_until("08:00")
     chat.answer("mira", "pain 7", "18:00")
