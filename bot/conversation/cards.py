@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.conversation import progress
-from bot.conversation.alerts import alert_in_words, proposal_buttons, proposal_in_words
+from bot.conversation.alerts import alert_buttons, alert_in_words, proposal_buttons, proposal_in_words
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.reasons import order_in_words, place, reason_in_words
 from bot.wording.sets import done_in_words, short_plan
@@ -35,6 +35,7 @@ def card(desk: Desk) -> tuple[str, Buttons]:
     if review.stopped is not None:
         lines.append(reason_in_words(review.stopped, say))
     lines += [alert_in_words("", one, say).lstrip(" :") for one in review.alerts if not one.code.startswith("proposal")]
+    buttons += [button for alert in review.alerts for button in alert_buttons(desk.id, alert, say)]
     for position in review.ladders:
         if position.proposal is not None:
             lines.append(proposal_in_words(desk.person.name, position.proposal, say))

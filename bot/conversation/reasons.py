@@ -114,6 +114,9 @@ def order_in_words(order: Order, say: Wording) -> str:
     if order.load_kg is None:
         load = say.say("load-as-planned")
     value = say.movement(str(order.value)) if order.kind == "swap" else order.value
+    if order.kind == "train_on":
+        site, _, side = str(order.value).partition(":")
+        value = place(site, side or None, say)
     of_a_movement = order.kind == "set_sets" and order.movement is not None
     return say.say(
         "order-set_sets-of" if of_a_movement else f"order-{order.kind}",
