@@ -111,7 +111,7 @@ def _settings(entry: RosterAthlete) -> dict[str, Any]:
         "equipment": sorted(entry.equipment),
         "schedule": schedule_to_json(entry.schedule),
         "plan_at": entry.plan_at,
-        "ladders": [[entry.ladder, entry.rung]],
+        "ladders": [[entry.ladder, entry.rung], *([ladder, rung] for ladder, rung in entry.more_ladders)],
         "screened": entry.screened,
         "stamp": new_stamp(),
     }

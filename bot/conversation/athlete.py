@@ -30,6 +30,7 @@ from bot.conversation.eccentrics import asks_for_eccentrics, refuse
 from bot.conversation.moments import plant_after_report
 from bot.conversation.reasons import reason_in_words
 from bot.conversation.words import medical
+from planner.gained import gain_of
 from planner.plan import DayPlan
 from storage.inbox import Incoming
 
@@ -155,7 +156,7 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     if "why" in intents:
         parts.append(plans.why(desk, say))
     if "progress" in intents:
-        parts.append(progress.in_words(desk.review, say))
+        parts.append(progress.in_words(desk.review, say, gain_of(desk.record, desk.review)))
     if "help" in intents and not reading.pain:
         parts += [reason_in_words(stopped, say)] if stopped is not None else []  # "what should I do?"
         parts.append(say.say("help"))

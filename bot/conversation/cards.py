@@ -10,6 +10,7 @@ from bot.conversation.desk import Buttons, Desk
 from bot.conversation.reasons import order_in_words, place, reason_in_words
 from bot.wording.sets import done_in_words, short_plan
 from planner.facts import Order
+from planner.gained import gain_of
 from planner.orders import Orders
 from storage import notes, questions
 
@@ -46,7 +47,7 @@ def card(desk: Desk) -> tuple[str, Buttons]:
                 "card-block", block=review.block.block, week=review.block.week, weeks=review.block.loading_weeks + 1
             )
         )
-    lines.append(progress.in_words(review, say))
+    lines.append(progress.in_words(review, say, gain_of(desk.record, review)))
     lines.append(say.say("card-bodyweight", weight=say.load(review.bodyweight_kg)))
     for one in review.pain:
         lines.append(

@@ -9,6 +9,7 @@ from bot.conversation import coach_decisions, coach_of_all, coach_of_one, coach_
 from bot.conversation.coach_words import SCHEME, Command, behind_colon, parse
 from bot.conversation.desk import Desk, Mail
 from bot.conversation.office import Office
+from bot.conversation.reasons import ladder_name
 from storage import notes
 from storage.inbox import Incoming
 from storage.persons import Person
@@ -66,7 +67,7 @@ def _said(office: Office, text: str) -> None:
     if desk is None:
         office.answer("coach-who", names=", ".join(row.handle for row in office.rows[:20]))
         return
-    command = _of_a_movement(office, command, desk)
+    command = _of_a_ladder(_of_a_movement(office, command, desk), desk)
     if command.verb == "tell":
         command = _ordered(office, behind_colon(text, names, office.coach.language, today), desk) or command
     if command.verb in EXACT and command.odd:
@@ -100,7 +101,7 @@ def _whole(office: Office) -> Callable[[str, str], bool]:
         known = command is not None and (command.verb in OF_ONE or command.verb in OF_ONE_TOO)
         if command is None or desk is None or command.handle != handle or not known:
             return False
-        command = _of_a_movement(office, command, desk)
+        command = _of_a_ladder(_of_a_movement(office, command, desk), desk)
         return not command.odd if command.verb in EXACT else not (command.verb in SHOWN and command.over)
 
     return is_whole
@@ -108,7 +109,7 @@ def _whole(office: Office) -> Callable[[str, str], bool]:
 
 def _ordered(office: Office, behind: Command | None, desk: Desk) -> Command | None:
     """The order behind "mira:", where it is a whole one; anything left over makes it words for her."""
-    whole = _of_a_movement(office, behind, desk) if behind is not None else None
+    whole = _of_a_ladder(_of_a_movement(office, behind, desk), desk) if behind is not None else None
     return whole if whole is not None and whole.verb in EXACT and not whole.odd else None
 
 
@@ -119,6 +120,20 @@ def _of_a_movement(office: Office, command: Command, desk: Desk) -> Command:
     if named is None:
         return command
     return replace(command, odd=(), movement=None if named == desk.review.main_lift else named)
+
+
+def _of_a_ladder(command: Command, desk: Desk) -> Command:
+    """ "mira hold front lever 3 weeks": the one of her ladders whose name, or part of it, is said."""
+    if command.verb != "hold" or not command.odd:
+        return command
+    said = "_".join(command.odd).replace("-", "_")
+    meant = [ladder for ladder, _ in desk.record.athlete.ladders if said in (ladder, ladder_said(ladder, desk))]
+    return replace(command, odd=(), ladder=meant[0]) if len(meant) == 1 else command
+
+
+def ladder_said(ladder: str, desk: Desk) -> str:
+    """A ladder's name in the coach's language, as its id would be written."""
+    return ladder_name(ladder, desk.say_coach).casefold().replace(" ", "_").replace("-", "_")
 
 
 def _answered(office: Office, text: str) -> None:

@@ -10,7 +10,7 @@ from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk
 from bot.conversation.movement_names import family_called
 from bot.conversation.office import Office
-from bot.conversation.reasons import order_in_words, rung_name, until_in_words
+from bot.conversation.reasons import ladder_name, order_in_words, rung_name, until_in_words
 from planner import ladders
 from planner.facts import Absence, Move, Order, Resume
 from storage import facts, persons
@@ -83,9 +83,14 @@ def move(office: Office, command: Command, desk: Desk) -> None:
 
 
 def hold(office: Office, command: Command, desk: Desk) -> None:
+    """ "mira hold rung 3 weeks"; of several ladders, "mira hold front lever 3 weeks" holds the one."""
     until = command.until or desk.said_on + timedelta(weeks=3)
-    desk.add(Order("hold_rung", desk.said_on, until=until))
-    office.confirm(desk, "held", until=until_in_words(until, desk.say_coach, desk.said_on))
+    desk.add(Order("hold_rung", desk.said_on, ladder=command.ladder, until=until))
+    shown = until_in_words(until, desk.say_coach, desk.said_on)
+    if command.ladder is None:
+        office.confirm(desk, "held", until=shown)
+    else:
+        office.confirm(desk, "held-ladder", ladder=ladder_name(command.ladder, desk.say_coach), until=shown)
 
 
 def rung(office: Office, command: Command, desk: Desk) -> None:

@@ -51,6 +51,7 @@ class Command:
     until: date | None = None
     over: tuple[str, ...] = ()  # words that are neither the verb nor the name, nor small
     movement: str | None = None  # of sets that are not the main lift's
+    ladder: str | None = None  # of a hold, where one of several is named
     odd: tuple[str, ...] = ()  # what an order may not have beside it: words, numbers and days nobody understood
 
 

@@ -117,6 +117,12 @@ def order_in_words(order: Order, say: Wording) -> str:
     if order.kind == "train_on":
         site, _, side = str(order.value).partition(":")
         value = place(site, side or None, say)
+    if order.kind == "hold_rung" and order.ladder is not None:
+        return say.say(
+            "order-hold_rung-of",
+            ladder=ladder_name(order.ladder, say),
+            until=until_in_words(order.until, say, order.on),
+        )
     of_a_movement = order.kind == "set_sets" and order.movement is not None
     return say.say(
         "order-set_sets-of" if of_a_movement else f"order-{order.kind}",
@@ -130,6 +136,10 @@ def order_in_words(order: Order, say: Wording) -> str:
         rule=order.rule or "",
         value=value if value is not None else "",
     )
+
+
+def ladder_name(ladder: str, say: Wording) -> str:
+    return named(f"ladder-{ladder}", ladder, say)
 
 
 def rung_name(rung: str, say: Wording) -> str:
