@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from datetime import datetime, timedelta
 
 from bot.conversation import followups, told_anew, whose
@@ -17,6 +18,7 @@ KIND = "ask"
 EXPIRED = "ask_expired"
 PATIENCE = timedelta(days=1)
 EITHER = ("reps", "load_kg")
+NUMBER = re.compile(r"\s*(?:[@+]|(?:at|with|mit|bei|con|a)\s)?\s*(\d+(?:[.,]\d+)?)\s*", re.IGNORECASE)
 EFFORTS = ("7", "8", "9", "10")
 MOST_REPS, MOST_LOAD = 100, 200  # common practice; more is a slip of the thumb
 MOST_ADDED = 150  # kilograms hung from the body; common practice
@@ -36,7 +38,7 @@ def ask(desk: Desk, reading: Reading, text: str) -> tuple[str, Buttons]:
     elif doubt.about in EITHER and not _is_number(doubt.span):
         key = f"ask-{doubt.about}-of"
     elif _can_be_effort(doubt, reading):
-        key = "ask-bare-of-set"
+        key = "ask-at" if _is_led(doubt.span) else "ask-bare-of-set"
     question = say.say(key if say.has(key) else "ask-other", span=doubt.span)
     asked = questions.ask(
         desk.tx,
@@ -84,20 +86,41 @@ def _choices(desk: Desk, doubt: Ask, reading: Reading) -> Buttons:
     if doubt.about in EITHER and not _is_number(doubt.span):
         return []
     if _can_be_effort(doubt, reading):
-        choices = (*choices, "effort")
-    return [(say.say(f"choice-{doubt.about}-{one}", span=doubt.span), _as_text(one)) for one in choices]
+        choices = ("load", "effort") if _is_led(doubt.span) else (*choices, "effort")
+    shown = _number_of(doubt.span) or doubt.span
+    return [(say.say(f"choice-{doubt.about}-{one}", span=shown), _as_text(one)) for one in choices]
 
 
 def _is_number(span: str) -> bool:
-    """A number alone can be reps or load; with words it is clear which, and only the amount is not."""
-    return re.fullmatch(r"\s*[@+]?\s*\d+(?:[.,]\d+)?\s*", span) is not None
+    """A number alone, or behind "at", can be reps or load; with words it is clear which, and only the amount is not."""
+    return NUMBER.fullmatch(span) is not None
+
+
+def _number_of(span: str) -> str:
+    """The 10 of "at 10"; "" where there is more than the number."""
+    found = NUMBER.fullmatch(span)
+    return found[1] if found is not None else ""
+
+
+def _is_led(span: str) -> bool:
+    """ "At 10" is a load or an effort; no one tells repetitions so."""
+    return _number_of(span) != "" and not span.strip().lstrip("@+").strip()[:1].isdigit()
+
+
+def without_doubtful_efforts(reading: Reading) -> Reading:
+    """The reading without efforts that may as well be loads: what "4x4 at 10" means is asked, and not noted before."""
+    doubtful = {_number_of(doubt.span).replace(",", ".") for doubt in reading.ask if doubt.about == "load_kg"}
+    doubtful.discard("")
+    efforts = {float(number) for number in doubtful}
+    sets = tuple(replace(one, rpe=None) if one.rpe in efforts else one for one in reading.sets)
+    return replace(reading, sets=sets) if efforts else reading
 
 
 def _can_be_effort(doubt: Ask, reading: Reading) -> bool:
     """ "The last one was 9": weight, reps or effort. Where the reps are missing, it is hardly the effort."""
     told = [one.reps is not None for one in reading.sets]
     full = any(told) and (all(told) or doubt.about == "reps")  # "5x3, last set 9"
-    return doubt.about in EITHER and doubt.span.strip() in EFFORTS and full
+    return doubt.about in EITHER and _number_of(doubt.span) in EFFORTS and full
 
 
 def is_another_number(question: questions.Question, answer: str) -> bool:

@@ -96,6 +96,7 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     """Facts first, most urgent words first, one message with at most one question."""
     text = found.text
     reading = pains.at_last_place(desk, pain_sides.put_right(desk, found.reading, text), found.pain)
+    reading = asking.without_doubtful_efforts(reading)
     say, intents = desk.say, set(reading.intents)
     metrics.count_reading(bool(reading.ask), intents != {"unknown"})
     before = reports.Snapshot(desk, reading)

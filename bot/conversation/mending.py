@@ -156,7 +156,9 @@ def _changed(session: Session, change: Correction | None, warmed: Set[int] = fro
     if change.field not in WorkSet.__dataclass_fields__:
         return None
     fits = [at for at, work in enumerate(session.sets) if _fits(work, change)]
-    meant = [at for at in fits if at not in warmed] or fits  # "4 reps, not 3" is no warm-up set of three
+    meant = [at for at in fits if at not in warmed]  # "4 reps, not 3" is no warm-up set of three
+    if not meant and (change.movement is not None or change.which != "last"):
+        meant = fits  # "the last set" is never one that warms up
     if change.which == "last":
         meant = meant[-1:]
     elif isinstance(change.which, int):

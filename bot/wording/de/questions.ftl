@@ -3,6 +3,7 @@ ask-movement = Welche Übung war „{ $span }“?
 ask-sets = Wie waren die Sätze bei „{ $span }“? Zum Beispiel „Klimmzüge 5x3 +20“.
 ask-reps = „{ $span }“: Wiederholungen oder Zusatzlast?
 ask-load_kg = „{ $span }“: Zusatzlast oder Wiederholungen?
+ask-at = „{ $span }“: Zusatzgewicht oder Anstrengung (RPE)?
 ask-bare-of-set = „{ $span }“: Zusatzlast, Wiederholungen oder Anstrengung (RPE)?
 ask-reps-of = „{ $span }“: Wie viele Wiederholungen je Satz?
 ask-load_kg-of = „{ $span }“: Mit wie viel Zusatzlast?

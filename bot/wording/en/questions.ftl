@@ -3,6 +3,7 @@ ask-movement = Which movement was “{ $span }”?
 ask-sets = What were the sets of “{ $span }”? For example “pull-ups 5x3 +20”.
 ask-reps = “{ $span }”: reps, or added weight?
 ask-load_kg = “{ $span }”: added weight, or reps?
+ask-at = “{ $span }”: added weight, or effort (RPE)?
 ask-bare-of-set = “{ $span }”: added weight, reps, or effort (RPE)?
 ask-reps-of = “{ $span }”: how many reps in each set?
 ask-load_kg-of = “{ $span }”: with how much added weight?

@@ -3,6 +3,7 @@ ask-movement = ¿Qué ejercicio era «{ $span }»?
 ask-sets = ¿Cuáles fueron las series de «{ $span }»? Por ejemplo, «dominadas 5x3 +20».
 ask-reps = «{ $span }»: ¿repeticiones o lastre?
 ask-load_kg = «{ $span }»: ¿lastre o repeticiones?
+ask-at = «{ $span }»: ¿lastre o esfuerzo (RPE)?
 ask-bare-of-set = «{ $span }»: ¿lastre, repeticiones o esfuerzo (RPE)?
 ask-reps-of = «{ $span }»: ¿cuántas repeticiones en cada serie?
 ask-load_kg-of = «{ $span }»: ¿con cuánto lastre?
