@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass, replace
 from datetime import date, time
 
-from bot.conversation import asking, open_sets, pain_anew, pain_compared, pain_questions, said_instead, whose
+from bot.conversation import asking, open_sets, pain_anew, pain_compared, pain_none, pain_questions, said_instead, whose
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.followups import told_on
 from bot.conversation.placing import context_of, read_by_plan
@@ -17,7 +17,9 @@ from storage.questions import Question
 
 NUMBER_ALONE = re.compile(r"\s*(\d{1,3}(?:[.,]\d{1,2})?)(?:\s*/\s*10)?\s*")
 DIGITS = re.compile(r"\d+(?:[.,]\d+)?")
-LOAD_IN_TALK = re.compile(r"(?<![\d.,:])(?:\+\s?\d|\d{1,3}(?:[.,](?:25|5|75)(?!\d)|\s?(?:kg|lbs?)\b))", re.IGNORECASE)
+LOAD_IN_TALK = re.compile(
+    r"(?<![\d.,:])(?:\+\s?\d|\d{1,3}(?:[.,](?:25|5|75)(?!\d)|\s?(?:kg|lbs?)\b)|\d{2,3}[.,]\d(?!\d))", re.IGNORECASE
+)
 MOST_PAIN = 10
 PAIN = pain_questions.QUESTION
 NUDGED = {"done": "done as planned", "missed": "missed today", "tomorrow": "move today to tomorrow"}
@@ -73,6 +75,10 @@ def understood(desk: Desk, said: Said) -> Understood | None:
     if pain is not None and said.to is None and open_ones[0].id == pain.id:
         if (each := pain_questions.all_at_once(pain, said.text)) is not None:
             return Understood(replace(each, language=context.language or "en"), said.text, pain)
+        if (none := pain_none.told(desk, pain, said.text)) is not None:
+            return Understood(none, said.text, pain)
+        if pain_none.is_vague(said.text):
+            return Understood(Reading(("pain",)), said.text, pain, asks=pain_none.ask_again(desk, pain))
         if pain_compared.is_without_number(said.text):
             return Understood(Reading(("pain",)), said.text, pain, asks=pain_compared.ask_again(desk, pain))
         said = replace(said, text=pain_compared.as_score(desk, pain, said.text))

@@ -11,6 +11,8 @@ from bot.conversation.desk import Buttons, Desk
 from bot.conversation.movement_names import family_called
 from bot.conversation.placing import context_of, placed
 from bot.reading import complete
+from bot.reading.days import named_days
+from bot.reading.message import read_message
 from bot.reading.reading import Ask, Reading
 from storage import facts, questions
 
@@ -166,6 +168,8 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
         if anew is not None:
             _answered(desk, question)
             return anew, answer
+    if question.about == "dates" and not _tells_days(desk, answer):
+        return None  # "nope, all good" is no day, and nobody is away because of it
     doubt = Ask(question.about, question.span or "")
     whole: Reading | None = earlier.reading
     if earlier.mends and doubt.about == "reps" and (filled := followups.filled(earlier.reading, answer)) is not None:
@@ -177,6 +181,12 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     _answered(desk, question)
     desk.said_at = sent_at
     return earlier.again(whole).reading, question.text
+
+
+def _tells_days(desk: Desk, answer: str) -> bool:
+    """Whether an answer names a day, or has figures that can be one."""
+    message = read_message(answer, context_of(desk, desk.said_at))
+    return any(sign.isdigit() for sign in answer) or bool(named_days(message).days)
 
 
 def _answered(desk: Desk, question: questions.Question) -> None:

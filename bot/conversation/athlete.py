@@ -12,6 +12,7 @@ from bot.conversation import (
     alerts,
     answers,
     asking,
+    for_the_coach,
     mending,
     open_sets,
     pain_questions,
@@ -66,6 +67,10 @@ def handle(desk: Desk, incoming: Incoming) -> None:
     if not said.text.strip():
         desk.tell(desk.say.say("empty"))
         return
+    passed_on = for_the_coach.taken_up(desk, said)
+    if passed_on is not None:
+        desk.tell(passed_on)
+        return
     _text(desk, said)
     plans.refresh(desk)
     alerts.send_new(desk)
@@ -103,6 +108,7 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     if found.completes == open_sets.KIND or open_sets.settle(desk, reading):
         before.forget()
     parts: list[str] = []
+    offered: tuple[str, Buttons] | None = None
     plan: DayPlan | None = None
     if "undo" in intents:
         parts.append(mending.undo(desk))
@@ -166,12 +172,17 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     if not parts and not reading.ask and not felt and not quiet:
         if stopped is not None and ("?" in text or "smalltalk" not in intents):
             parts.append(reason_in_words(stopped, say))  # "can I train?"
+        elif for_the_coach.is_one(text):
+            offered = for_the_coach.offer(desk, text)
         else:
             parts.append(say.say("smalltalk" if "smalltalk" in intents else "unknown"))
     if told_while_stopped:
         parts.append(passing_on.to_coach(desk, text))
     buttons: Buttons = []
-    if reading.ask:
+    if offered is not None:
+        question, buttons = offered
+        parts.append(question)
+    elif reading.ask:
         question, buttons = asking.ask(desk, reading, text)
         parts.append(question)
     elif left and reading.performed_on is not None:

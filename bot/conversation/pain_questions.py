@@ -144,7 +144,7 @@ def ask_next(desk: Desk, asked: Question | None, kept: list[PainAnswer]) -> tupl
     if asked is None or not kept or not asked.data.get(ALSO):
         return None
     told = {(one.site, one.side) for one in kept}
-    left = [one for one in _places_of(asked) if (one["site"], one.get("side")) not in told]
+    left = [one for one in places_of(asked) if (one["site"], one.get("side")) not in told]
     if not left:
         return None
     data = {name: asked.data[name] for name in ("when", "on")}
@@ -154,7 +154,7 @@ def ask_next(desk: Desk, asked: Question | None, kept: list[PainAnswer]) -> tupl
 
 def all_at_once(asked: Question, text: str) -> Reading | None:
     """ "4 2", "both 1", in answer to the question for several places: a score of each, in the order of their names."""
-    places = _places_of(asked) if asked.data.get(ALSO) else []
+    places = places_of(asked) if asked.data.get(ALSO) else []
     numbers = [float(one.replace(",", ".")) for one in SCORE.findall(text)]
     words = set(WORD.findall(OF_TEN.sub(" ", text.casefold())))
     known = phrases("each")
@@ -174,7 +174,7 @@ def all_at_once(asked: Question, text: str) -> Reading | None:
     return Reading(("pain",), performed_on=date.fromisoformat(asked.data["on"]), pain=entries)
 
 
-def _places_of(asked: Question) -> list[dict[str, str]]:
+def places_of(asked: Question) -> list[dict[str, str]]:
     """The places that a question is for, the one asked for first in front."""
     first = {name: asked.data[name] for name in ("site", "side") if asked.data.get(name)}
     return [*([first] if first else []), *asked.data.get(ALSO, [])]
