@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from bot.conversation import coach_decisions, coach_of_all, coach_of_one, coach_orders, coach_undo, coach_whom, what_if
+from bot.conversation.coach_vocabulary import vocabulary, words_of
 from bot.conversation.coach_words import SCHEME, Command, behind_colon, parse
 from bot.conversation.desk import Desk, Mail
 from bot.conversation.office import Office
@@ -70,6 +71,9 @@ def _said(office: Office, text: str) -> None:
     command = _of_a_ladder(_of_a_movement(office, command, desk), desk)
     if command.verb == "tell":
         command = _ordered(office, behind_colon(text, names, office.coach.language, today), desk) or command
+    if command.verb in EXACT and command.odd and _asks(office, text):
+        coach_of_one.card(office, command, desk)  # "when does mira deload"
+        return
     if command.verb in EXACT and command.odd:
         # An order with a condition, a question or a day that nobody understood is none: "restart when …".
         office.answer("coach-not-done", words=" ".join(command.odd), name=desk.person.name, handle=desk.athlete.handle)
@@ -136,8 +140,17 @@ def ladder_said(ladder: str, desk: Desk) -> str:
     return ladder_name(ladder, desk.say_coach).casefold().replace(" ", "_").replace("-", "_")
 
 
+def _asks(office: Office, text: str) -> bool:
+    """Whether words begin as a question does."""
+    first = words_of(text)[:1]
+    return bool(first) and first[0] in vocabulary(office.coach.language, "words")["asks"]
+
+
 def _answered(office: Office, text: str) -> None:
     """Words that are no order answer the one athlete who waits for an answer; else they are not understood."""
+    if " ".join(words_of(text)) in vocabulary(office.coach.language, "words")["greeting"]:
+        office.answer("smalltalk")
+        return
     waiting = [row.handle for row in office.rows if row.id is not None and notes.unanswered(office.mail.tx, row.id)]
     desk = office.desk(waiting[0]) if len(waiting) == 1 else None
     if desk is None or len(text.split()) < FEWEST_WORDS or _meant_otherwise(office, text):

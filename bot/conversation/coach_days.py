@@ -101,9 +101,10 @@ def names_a_day(folded: str, language: str) -> bool:
 
 
 def from_to(folded: str, today: date, language: str) -> tuple[date | None, date | None]:
-    """ "move thursday to friday": the first such day from today, and the first day of the other name around it."""
+    """ "move thursday to friday": the first such day from today, and the first day of the other name around it; of one
+    day alone, that to which."""
     days = [day for word in folded.split() if (day := day_of(f" {word} ", today, language)) is not None]
-    return (days[0], days[1]) if len(days) > 1 else (None, None)
+    return (days[0], days[1]) if len(days) > 1 else (None, days[0] if days else None)
 
 
 def until_of(folded: str, today: date, language: str) -> date | None:

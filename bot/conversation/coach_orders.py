@@ -67,19 +67,18 @@ def lock(office: Office, command: Command, desk: Desk) -> None:
 
 
 def move(office: Office, command: Command, desk: Desk) -> None:
-    """ "mira move thursday to friday"."""
-    if command.day is None or command.until is None or command.day == command.until or not desk.plan(command.day).sets:
+    """ "mira move thursday to friday"; "move mira to friday" is the next session."""
+    since = command.day or desk.review.next_training_on
+    if since is None or command.until is None or since == command.until or not desk.plan(since).sets:
         office.answer("moved-how", name=desk.person.name)
         return
-    desk.add(Move(desk.said_on, command.day, command.until))
+    desk.add(Move(desk.said_on, since, command.until))
     say = desk.say
     desk.tell(
-        say.say(
-            "told-moved", coach=office.coach.name, since=say.long_day(command.day), until=say.long_day(command.until)
-        )
+        say.say("told-moved", coach=office.coach.name, since=say.long_day(since), until=say.long_day(command.until))
     )
     shown = desk.say_coach
-    office.confirm(desk, "moved", since=shown.day(command.day), until=shown.day(command.until))
+    office.confirm(desk, "moved", since=shown.day(since), until=shown.day(command.until))
 
 
 def hold(office: Office, command: Command, desk: Desk) -> None:

@@ -33,6 +33,7 @@ NUMBER = re.compile(rf"[+@]?\s*(\d{{1,3}}(?:[.,]\d{{1,2}})?)\s*((?:{UNITS})(?!\w
 NO_LOAD = re.compile(
     rf"(?<=\s)(?:-\s*\d+(?:[.,]\d+)?|@\s*(?:10|[6-9](?:[.,]5)?)(?![\d.,]*\s*(?:{UNITS}))(?!\d))(?=\s)", re.IGNORECASE
 )
+FIGURED = re.compile(r"[+@]?\d|[@+x×*]$")  # "5", "@12.5", and the signs of "5 x 3 @ 12.5"
 DAYLESS = frozenset({"undo", "unlock", "restart", "approve", "decline", "resume", "seen"})  # orders of now
 LEFT_OUT = re.compile(r" (?:no|keine|kein|sin) ([^\d\W].*)")
 
@@ -88,6 +89,8 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
             verb = "tell"
         elif handle is not None and not folded.strip():
             verb = "card"
+        elif handle is not None and day_of(folded, today, language) and not _over(folded, "", language):
+            verb = "week"  # "mira thursday"
         else:
             return None
     rest = after.strip() if colon else _after(where, phrase, handle, names)
@@ -159,14 +162,15 @@ def _odd(folded: str, phrase: str, language: str, numbers: str) -> tuple[str, ..
     rest = spans(language).sub(" ", folded.replace(f" {phrase} ", " ", 1)).split()
     for span in vocabulary(language, "words")["this_week"]:
         known |= set(span.split()) if f" {span} " in folded else set()
-    words = tuple(word for word in rest if word not in known and not re.match(r"[+@]?\d", word))
+    words = tuple(word for word in rest if word not in known and not FIGURED.match(word))
     odd = (match[0].strip() for match in NO_LOAD.finditer(f" {numbers} "))
     return tuple(dict.fromkeys((*words, *odd)))
 
 
 def _over(folded: str, phrase: str, language: str) -> tuple[str, ...]:
     """The words that nobody has understood."""
-    small = set(vocabulary(language, "words").get("small", ()))
+    small = {*vocabulary(language, "words").get("small", ()), *weekdays(language), *months(language)}
+    small |= {word for mark in ("today", "tomorrow") for word in marks(language, mark)}
     rest = folded.replace(f" {phrase} ", " ", 1).split()
     return tuple(word for word in rest if word not in small and not word[0].isdigit())
 

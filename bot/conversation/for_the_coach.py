@@ -10,7 +10,6 @@ from storage import questions
 
 KIND = "pass"
 FEWEST_WORDS = 3
-PASS = "pass"
 
 
 def is_one(text: str) -> bool:
@@ -22,7 +21,7 @@ def offer(desk: Desk, text: str) -> tuple[str, Buttons]:
     questions.expire(desk.tx, desk.person, KIND, desk.now)
     asked = questions.ask(desk.tx, desk.person, KIND, desk.now, text=text, cause=desk.cause)
     say = desk.say
-    return say.say("ask-pass-on", coach=desk.coach.name), [(say.say("button-pass-on"), f"q:{asked}:{PASS}")]
+    return say.say("ask-pass-on", coach=desk.coach.name), [(say.say("button-pass-on"), f"q:{asked}:{KIND}")]
 
 
 def taken_up(desk: Desk, said: Said) -> str | None:

@@ -142,3 +142,58 @@ def test_talk_is_no_order_whatever_looks_like_a_name(two, words):
     said = two.says("coach", words, "08:00")[-1]
     assert not said["buttons"]
     assert not orders(two)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "mira 5 x 3 @ 12.5 kg on Thu", "mira thursday 5x3 @ 12.5kg", "give mira 5x3 at 12.5 on thursday instead",
+        "mira 5×3 @12.5 kg thursday",
+    ],
+)  # fmt: skip
+def test_sets_are_read_in_the_notation_of_the_trade(chat, words):
+    chat.answer("coach", words, "08:00")
+    assert [(one.sets, one.reps, one.load_kg, str(one.for_date)) for one in orders(chat)] == [(5, 3, 12.5, THURSDAY)]
+
+
+@pytest.mark.parametrize("words", ["mira 5 x 3 @ 8 on thursday", "mira 5x3 @8"])
+def test_an_effort_is_still_no_load(chat, words):
+    assert "Nothing is done" in chat.answer("coach", words, "08:00")
+    assert not orders(chat)
+
+
+@pytest.mark.parametrize("words", ["mira thursday", "what's mira's plan for thursday", "mira week thursday"])
+def test_a_day_named_shows_its_plan(chat, words):
+    answer = chat.answer("coach", words, "08:00")
+    assert answer.startswith("Thursday 7 January")
+    assert "nothing was changed" not in answer
+
+
+def test_a_session_moved_to_a_day_is_the_next_one(chat):
+    chat.waits_until("08:00")
+    chat.answer("mira", "done as planned", "18:00")
+    chat.answer("coach", "move mira's session to friday", "19:00")
+    assert [(str(one.moved_from), str(one.moved_to)) for one in chat.record().moves] == [(THURSDAY, "2027-01-08")]
+
+
+@pytest.mark.parametrize(
+    "words", ["how's mira doing", "mira's elbow?", "when does mira deload", "has mira approved the questions yet?"]
+)
+def test_a_question_about_an_athlete_shows_the_card(chat, words):
+    assert chat.answer("coach", words, "08:00").startswith("Mira, Monday 4 January")
+    assert not orders(chat)
+
+
+def test_rest_until_a_day_is_a_pause(chat):
+    assert "is paused until Thu 7 Jan" in chat.answer("coach", "mira rest until thursday", "08:00")
+
+
+@pytest.mark.parametrize("words", ["hi", "thanks!", "good morning"])
+def test_a_greeting_is_met_with_a_thumb(chat, words):
+    assert chat.answer("coach", words, "08:00") == "👍"
+
+
+def test_cancel_that_takes_back(chat):
+    chat.answer("coach", "mira lock 10", "08:00")
+    assert "taken back" in chat.answer("coach", "cancel that", "08:01")
+    assert not orders(chat)
