@@ -10,7 +10,7 @@ from bot.conversation import followups, told_anew, whose
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.movement_names import family_called
 from bot.conversation.placing import context_of, placed
-from bot.reading import complete
+from bot.reading import complete, read
 from bot.reading.days import named_days
 from bot.reading.message import read_message
 from bot.reading.reading import Ask, Reading
@@ -19,6 +19,7 @@ from storage import facts, questions
 KIND = "ask"
 EXPIRED = "ask_expired"
 PATIENCE = timedelta(days=1)
+OF_PAIN = ("score", "pain", "side")
 EITHER = ("reps", "load_kg")
 NUMBER = re.compile(r"\s*(?:[@+]|(?:at|with|mit|bei|con|a)\s)?\s*(\d+(?:[.,]\d+)?)\s*", re.IGNORECASE)
 EFFORTS = ("7", "8", "9", "10")
@@ -170,6 +171,8 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
             return anew, answer
     if question.about == "dates" and not _tells_days(desk, answer):
         return None  # "nope, all good" is no day, and nobody is away because of it
+    if question.about not in OF_PAIN and _tells_pain(desk, answer):
+        return None  # "nada de dolor" is no answer to "reps or weight?"
     doubt = Ask(question.about, question.span or "")
     whole: Reading | None = earlier.reading
     if earlier.mends and doubt.about == "reps" and (filled := followups.filled(earlier.reading, answer)) is not None:
@@ -181,6 +184,12 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     _answered(desk, question)
     desk.said_at = sent_at
     return earlier.again(whole).reading, question.text
+
+
+def _tells_pain(desk: Desk, answer: str) -> bool:
+    """Whether an answer speaks of pain and of no sets: it is a message of its own."""
+    alone = read(answer, replace(context_of(desk, desk.said_at), today=None))
+    return bool(alone.pain or alone.red_flags) and not alone.sets
 
 
 def _tells_days(desk: Desk, answer: str) -> bool:

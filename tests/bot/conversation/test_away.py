@@ -125,3 +125,22 @@ def test_days_of_an_absence_may_be_told_in_figures(chat, words):
     chat.answer("mira", words, "08:00")
     (away,) = chat.record().absences
     assert (away.since, away.until) == (date(2027, 2, 28), date(2027, 3, 3))
+
+
+@pytest.mark.parametrize(
+    ("words", "until"),
+    [("sick today, can we do friday instead?", "2027-01-07"), ("flu, can we move thursday to saturday?", "2027-01-08")],
+)
+def test_who_is_ill_and_moves_a_session_is_ill_until_the_day_before(chat, words, until):
+    chat.waits_until("08:00")
+    chat.answer("mira", words, "09:00")
+    (ill,) = chat.record().absences
+    assert (ill.kind, str(ill.since), str(ill.until)) == ("ill", "2027-01-04", until)
+
+
+def test_the_days_of_a_move_are_not_those_of_a_journey(chat):
+    chat.waits_until("08:00")
+    answer = chat.answer("mira", "away next weekend, can we do friday instead of thursday?", "09:00")
+    assert "From when to when are you away?" in answer
+    assert not chat.record().absences
+    assert [str(one.moved_to) for one in chat.record().moves] == ["2027-01-08"]

@@ -66,3 +66,11 @@ def test_without_the_question_a_no_is_no_score(chat):
     chat.waits_until("08:00")
     chat.answer("mira", "all good", "09:00")
     assert scores(chat) == []
+
+
+def test_no_pain_is_no_answer_to_reps_or_weight(chat):
+    chat.waits_until("08:00")
+    assert "reps" in chat.answer("mira", "pull ups 5x3, last set 9", "18:00")
+    before = [one.sets for one in chat.record().sessions]
+    assert "No pain" in chat.answer("mira", "no pain at all", "18:01")
+    assert [one.sets for one in chat.record().sessions] == before
