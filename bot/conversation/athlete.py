@@ -83,6 +83,9 @@ def _text(desk: Desk, said: Said, quiet: bool = False) -> None:
     if said.to is None and not quiet and told_back.is_asked(said.text):
         desk.tell(told_back.in_words(desk))
         return
+    if said.to is None and not quiet and told_back.is_of_the_next(said.text):
+        desk.tell(plans.following(desk))
+        return
     found = answers.understood(desk, said)
     if found is None:
         desk.tell(desk.say.say("number-alone", number=answers.number_in(said.text)))
@@ -103,6 +106,8 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     reading = pains.at_last_place(desk, pain_sides.put_right(desk, found.reading, text), found.pain)
     reading = asking.without_doubtful_efforts(reading)
     say, intents = desk.say, set(reading.intents)
+    if passing_on.is_for_coach_by_name(desk, text):
+        intents = {*intents - {"unknown", "smalltalk"}, "for_coach"}
     metrics.count_reading(bool(reading.ask), intents != {"unknown"})
     before = reports.Snapshot(desk, reading)
     if found.completes == open_sets.KIND or open_sets.settle(desk, reading):
