@@ -189,7 +189,9 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
 def _tells_pain(desk: Desk, answer: str) -> bool:
     """Whether an answer speaks of pain and of no sets: it is a message of its own."""
     alone = read(answer, replace(context_of(desk, desk.said_at), today=None))
-    return bool(alone.pain or alone.red_flags) and not alone.sets
+    figures = any(sign.isdigit() for sign in answer)  # a number alone is what was asked for
+    placed = any(one.site is not None or not figures for one in alone.pain)
+    return (placed or bool(alone.red_flags)) and not alone.sets
 
 
 def _tells_days(desk: Desk, answer: str) -> bool:
