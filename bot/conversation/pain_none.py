@@ -42,6 +42,8 @@ def told(desk: Desk, asked: Question, text: str) -> Reading | None:
 def is_vague(text: str) -> bool:
     """ "Ok", a thumb: agreement with a question that none is an answer to."""
     words = set(WORD.findall(text.casefold()))
+    if any(sign.isdigit() for sign in text):
+        return False  # "ok 2", "ok 22.5": the number says what it is
     return (bool(words) and words <= set(phrases("no_pain")["vague"])) or THUMBS.fullmatch(text) is not None
 
 

@@ -74,3 +74,8 @@ def test_no_pain_is_no_answer_to_reps_or_weight(chat):
     before = [one.sets for one in chat.record().sessions]
     assert "No pain" in chat.answer("mira", "no pain at all", "18:01")
     assert [one.sets for one in chat.record().sessions] == before
+
+
+def test_a_number_behind_an_ok_is_the_score(asked):
+    asked.answer("mira", "ok 2", "18:01")
+    assert scores(asked) == [(None, 2.0, "after")]
