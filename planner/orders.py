@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from datetime import date
 
-from planner.digest import GRIPS
 from planner.facts import Order, Record
+from planner.layout import GRIPS
 from planner.rules import Rules, RuleValue, default_rules, rules_of
 
 
