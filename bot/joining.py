@@ -22,6 +22,7 @@ def load(tx: Session, roster: Roster, now: datetime, again: Collection[str] = ()
     loaded = loading.load_roster(tx, roster, now, again)
     who = Who("coach", loaded.coach_id)
     conversation.begin_coach(tx, loaded.coach_id, now)
+    conversation.at_new_hours(tx, loaded.moved, now)
     say = wording_for(roster.coach.language)
     lines = [say.say("roster-loaded", count=len(loaded.athlete_ids), added=len(loaded.added))]
     if loaded.erased:

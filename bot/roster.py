@@ -21,8 +21,9 @@ EQUIPMENT = "bar rings belt pulley bands lat_pulldown parallettes wall dumbbells
 COACH_KEYS = "name timezone language unit summary".split()
 ATHLETE_KEYS = (
     "handle name timezone language unit bodyweight_kg plate_step_kg plate_step_lb equipment training_days cycle "
-    "plan_at ladder rung screened tests"
+    "plan_at ladder rung more_ladders screened tests"
 ).split()
+LADDER_KEYS = ["ladder", "rung"]
 TEST_KEYS = "date movement reps load_kg rpe side rom assist_kg hold_s".split()
 SUMMARY = {"day": "sunday", "at": "18:00"}
 PLAN_AT = "07:00"
@@ -230,7 +231,7 @@ def _athlete(table: _Table) -> RosterAthlete:
     if handle == "coach":
         table.wrong("handle", "'coach' is the coach; take another")
     unit = cast(Literal["kg", "lb"], table.choice("unit", ["kg", "lb"], "kg"))
-    ladder = cast(str, table.choice("ladder", sorted(ladders.known()), LADDER))
+    ladder, rung = _ladder(table, LADDER)
     step, step_unit = _plate_step(table, unit)
     return RosterAthlete(
         handle=handle,
@@ -245,10 +246,30 @@ def _athlete(table: _Table) -> RosterAthlete:
         plate_unit=step_unit,
         equipment=frozenset(table.several("equipment", EQUIPMENT, ["bar"])),
         ladder=ladder,
-        rung=table.choice("rung", [rung.id for rung in ladders.known()[ladder].rungs], None),
+        rung=rung,
+        more_ladders=_more_ladders(table, ladder),
         screened=table.flag("screened"),
         tests=tuple(_test(test) for test in table.tables("tests", TEST_KEYS)),
     )
+
+
+def _ladder(table: _Table, default: str | None) -> tuple[str, str | None]:
+    """A ladder and the rung on it; without `default` the ladder must be named."""
+    if default is None and "ladder" not in table.data:
+        table.wrong("ladder", "missing")
+    ladder = table.choice("ladder", sorted(ladders.known()), default) or LADDER
+    return ladder, table.choice("rung", [rung.id for rung in ladders.known()[ladder].rungs], None)
+
+
+def _more_ladders(table: _Table, first: str) -> tuple[tuple[str, str | None], ...]:
+    """The ladders climbed beside the first, each of them once."""
+    found: dict[str, str | None] = {}
+    for one in table.tables("more_ladders", LADDER_KEYS):
+        ladder, rung = _ladder(one, None)
+        if ladder == first or ladder in found:
+            one.wrong("ladder", f"{ladder!r} is given twice")
+        found[ladder] = rung
+    return tuple(found.items())
 
 
 def _plate_step(table: _Table, unit: Literal["kg", "lb"]) -> tuple[float, Literal["kg", "lb"]]:

@@ -74,6 +74,10 @@ class Today:
         pain = self.pain_of(name)
         return pain is not None and pain.level == "stop"
 
+    def can_do(self, name: str) -> bool:
+        """Whether there is the equipment for it, and the coach has not left it out."""
+        return name not in self.excluded and movement(name).possible_with(self.equipment)
+
     def done_as(self, name: str) -> str | None:
         """The movement itself, what the coach swapped it for, or the closest that equipment and orders allow."""
         swap = self.history.orders.swapped(name, self.day)

@@ -150,6 +150,7 @@ OrderKind = Literal[
     "exclude",  # `movement`, `until`
     "deload",  # from the first pulling day on or after `for_date`
     "restart",  # after a warning sign or a pain stop
+    "train_on",  # the step back for pain of the place `value` ends: "elbow:left"
     "set_rule",  # `rule`, `value`
     "swap",  # `movement` is to be done as `value` until `until`
 ]

@@ -67,7 +67,11 @@ def plan_main(today: Today, draft: Draft) -> None:
 
 
 def _main_movement(today: Today, draft: Draft) -> str | None:
-    """The main lift as it can be done today: the block's grip, another where that hurts less, or a substitute."""
+    """The main lift as it can be done today: the grip the coach wrote sets in, the block's, another where that hurts
+    less, or a substitute."""
+    ordered = _grip_ordered(today)
+    if ordered is not None:
+        return ordered
     name = today.done_as(today.slot.main)
     pain = today.pain_of(today.slot.main)
     if pain is not None and pain.level == "step_down":
@@ -77,11 +81,17 @@ def _main_movement(today: Today, draft: Draft) -> str | None:
             return other
     if name is not None and name != today.slot.main:
         draft.hold("instead_of", today.slot.main, name)
-        code = (
-            "movement_swapped" if today.history.orders.swapped(today.slot.main, today.day) else "movement_substituted"
-        )
+        code = "movement_left_out" if today.slot.main in today.excluded else "movement_substituted"
+        if today.history.orders.swapped(today.slot.main, today.day):
+            code = "movement_swapped"
         draft.decide("load", name, code, {"movement": name, "before": today.slot.main})
     return name
+
+
+def _grip_ordered(today: Today) -> str | None:
+    """The grip of the sets that the coach wrote for this day, where it can be done; None where they named none."""
+    named = [one.movement for one in today.history.orders.sets_for(today.day) if one.movement in GRIPS]
+    return next((name for name in reversed(named) if name is not None and today.done_as(name) == name), None)
 
 
 def _painless_grip(today: Today) -> str | None:
@@ -89,7 +99,7 @@ def _painless_grip(today: Today) -> str | None:
     hold_from = today.history.rules.number("pain.hold_from")
     sore = {answer.on for answer in today.history.record.pain if (answer.score or 0) >= hold_from}
     for name in GRIPS:
-        if name == today.slot.main or not movement(name).possible_with(today.equipment) or name in today.excluded:
+        if name == today.slot.main or not today.can_do(name):
             continue
         trend = today.history.strength.get((name, None))
         if trend is None or (today.day - trend.on).days > 365 or trend.on in sore:

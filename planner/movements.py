@@ -56,7 +56,7 @@ class Movement:
         return all(alternatives & has for alternatives in self.needs)
 
     def loads_site(self, site: str | None) -> bool:
-        """Whether a painful `site` is loaded by it. An unnamed or "other" site counts as loaded by all."""
+        """Whether a painful `site` is loaded by it. A site that is unnamed or "other" counts as loaded by all."""
         joint = joint_of(site)
         return joint is None or joint in self.loads
 

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from datetime import date
 
 from planner.facts import Order, Record
+from planner.layout import GRIPS
 from planner.rules import Rules, RuleValue, default_rules, rules_of
 
 
@@ -47,9 +48,10 @@ class Orders:
         return locks[-1] if locks else None
 
     def sets_for(self, day: date) -> tuple[Order, ...]:
-        """The sets that the coach wrote for this very day, the newest for each movement."""
+        """The sets that the coach wrote for this very day, the newest for each movement; the main lift is one, in
+        whatever grip."""
         found = {
-            order.movement: order
+            None if order.movement in GRIPS else order.movement: order
             for order in self._orders
             if order.kind == "set_sets" and order.for_date == day and order.on <= day
         }

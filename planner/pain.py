@@ -47,12 +47,18 @@ class Pain:
         return None if self.score is None else SitePain(self.site, self.side, self.score, self.on, self.level)
 
 
+UNNAMED = "unnamed"  # a score without a place; "other" is a place that was named and that we have no word for
 Place = tuple[str, Side | None]
 Scored = Sequence[tuple[PainAnswer, float]]
 
 
 def _day_of(scored: tuple[PainAnswer, float]) -> date:
     return scored[0].on
+
+
+def place_id(site: str, side: Side | None) -> str:
+    """A place as an order names it: "elbow:left"."""
+    return f"{site}:{side}" if side else site
 
 
 def by_place(answers: Iterable[PainAnswer]) -> dict[Place, list[PainAnswer]]:
@@ -72,9 +78,9 @@ def by_place(answers: Iterable[PainAnswer]) -> dict[Place, list[PainAnswer]]:
             for those in found.values():
                 those.append(answer)
         elif last is not None and (answer.on - last.on).days <= WEEK_DAYS:
-            found[(last.site or "other", last.side)].append(answer)
+            found[(last.site or UNNAMED, last.side)].append(answer)
         else:
-            found.setdefault(("other", None), []).append(answer)
+            found.setdefault((UNNAMED, None), []).append(answer)
     return found
 
 
@@ -123,6 +129,13 @@ class PainHistory:
 
     def __init__(self, record: Record, rules: Rules) -> None:
         self._places = {place: Told(answers, rules) for place, answers in by_place(record.pain).items()}
+        self._lifted = {order.value: order.on for order in record.orders if order.kind == "train_on"}
+        # What was told of a place since the coach lifted its step back: the sessions before no longer count for one.
+        self._since = {
+            place: Told([one for one in told.answers if one.on > self._lifted[place_id(*place)]], rules)
+            for place, told in self._places.items()
+            if place_id(*place) in self._lifted
+        }
         self._restarts = [order.on for order in record.orders if order.kind == "restart"]
         self._trained_on = frozenset([one.on for one in record.sessions if one.sets and not one.is_test])
         self._trained = sorted(self._trained_on)
@@ -172,7 +185,9 @@ class PainHistory:
         stopped = self._stop(told, day)
         if stopped is not None:
             return pain("stop", *stopped)
-        stepped_back = self._step_back(told, day)
+        lifted = self._lifted.get(place_id(site, side))
+        counting = told if lifted is None or lifted > day else self._since[(site, side)]
+        stepped_back = self._step_back(counting, day)
         if stepped_back is not None:
             return pain("step_back", stepped_back, "pain_three_sessions")
         since = day - REMEMBERED_WEEKS * WEEK_DAYS * DAY

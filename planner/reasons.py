@@ -57,6 +57,7 @@ REASONS: Mapping[str, tuple[str, ...]] = MappingProxyType(
         "bodyweight_only": ("movement", "reps", "rpe"),  # nothing to hang weight on
         "bodyweight_changed": ("movement", "was_kg", "now_kg", "before_kg"),
         "movement_substituted": ("movement", "before"),
+        "movement_left_out": ("movement", "before"),
         "movement_swapped": ("movement", "before"),
         "nothing_to_pull_on": ("movement",),
         "grip_for_pain": ("movement", "before"),
@@ -73,6 +74,7 @@ REASONS: Mapping[str, tuple[str, ...]] = MappingProxyType(
         "hold_unknown": ("rung",),
         "hold_test": ("rung",),
         "skill_not_possible": ("rung", "movement"),
+        "skill_left_out": ("rung", "movement"),
         "skill_out_pain": ("rung",),
         "step_back_pain": ("rung", "before"),
         "rung_test": ("rung", "reps"),

@@ -11,7 +11,6 @@ from planner.exposures import fits
 from planner.facts import PlannedSet, Rom
 from planner.history import SIDES
 from planner.ladders import Rung, Step
-from planner.movements import movement
 from planner.progress import Climb, third_set
 from planner.prospects import Prospects
 from planner.shown import best_hold, value_of, weaker_first
@@ -58,7 +57,7 @@ def _proof_set(today: Today, rung: Rung) -> PlannedSet | None:
 def _margin_set(today: Today, climb: Climb) -> PlannedSet | None:
     """The set that would show the margin of the present dose; None where nobody asks."""
     reps, rung = Prospects(climb).margin_test(today.day), climb.position.rung
-    if reps is None or not movement(rung.movement).possible_with(today.equipment):
+    if reps is None or not today.can_do(rung.movement):
         return None
     assist = _counterweight(today, climb) if rung.movement == "one_arm_counterweight" else 0.0
     ceiling, rom = blocks.shipped().test_rung_rpe, climb.position.dose.rom
@@ -76,7 +75,7 @@ def _is_test_of_others(today: Today, climb: Climb) -> bool:
 
 def _hold_test(today: Today, draft: Draft, rung: Rung) -> None:
     """The best hold is measured at the end of a block: training at a part of it never shows it."""
-    if rung.work != "hold" or not movement(rung.movement).possible_with(today.equipment):
+    if rung.work != "hold" or not today.can_do(rung.movement):
         return
     if any(one.level != "fine" for one in pains_on(today, rung.movement)):
         return
@@ -111,9 +110,10 @@ def plan_skill(today: Today, draft: Draft, climb: Climb) -> None:
             plan_rung_test(today, draft, climb)
             _hold_test(today, draft, rung)
         return
-    if not movement(rung.movement).possible_with(today.equipment) or rung.movement in today.excluded:
+    if not today.can_do(rung.movement):
+        why = "skill_left_out" if rung.movement in today.excluded else "skill_not_possible"
         draft.hold("no_skill", rung.id)
-        draft.decide("rung", rung.id, "skill_not_possible", {"rung": rung.id, "movement": rung.movement})
+        draft.decide("rung", rung.id, why, {"rung": rung.id, "movement": rung.movement})
         return
     ceiling = history.rules.number("skill.rpe")
     if slot.comeback is not None:
@@ -124,7 +124,7 @@ def plan_skill(today: Today, draft: Draft, climb: Climb) -> None:
     name, rom = rung.movement, dose.rom
     other = rung.other_day
     other_half = other is not None and slot.kind == "volume" and (dose.rom != "full" or not rung.next)
-    if other is not None and other_half and movement(other.movement).possible_with(today.equipment):
+    if other is not None and other_half and today.can_do(other.movement):
         name, rom = other.movement, other.rom
         dose = position.other_dose if dose == position.dose else replace(dose, pauses=(), load_kg=0.0)
     sets = dose.sets

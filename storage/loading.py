@@ -34,7 +34,7 @@ from storage.roster import Roster, RosterAthlete, RosterTest
 class LoadedRoster:
     """`athlete_ids` by handle, in the roster's order. `added`: handles that are new. `absent`: handles of the same
     coach that the roster doesn't name; they stay as they were. `erased`: handles on the roster whose athlete had all
-    their data erased; they were not taken up."""
+    their data erased; they were not taken up. `moved`: ids of those whose zone or hour is another now."""
 
     coach_id: int
     coach_added: bool
@@ -42,6 +42,7 @@ class LoadedRoster:
     added: tuple[str, ...]
     absent: tuple[str, ...]
     erased: tuple[str, ...] = ()
+    moved: tuple[int, ...] = ()
 
 
 def load_roster(tx: Session, roster: Roster, now: datetime, again: Collection[str] = ()) -> LoadedRoster:
@@ -58,6 +59,7 @@ def load_roster(tx: Session, roster: Roster, now: datetime, again: Collection[st
     ids: dict[str, int] = {}
     added: list[str] = []
     left_out: list[str] = []
+    moved: list[int] = []
     for entry in roster.athletes:
         row, erased_at = known.get(entry.handle), erased.get(entry.handle)
         # Who is there all the same came back with an older copy, and is to be erased again before anything else.
@@ -73,10 +75,12 @@ def load_roster(tx: Session, roster: Roster, now: datetime, again: Collection[st
         else:
             assert row.id is not None
             ids[entry.handle] = row.id
+            if (row.timezone, row.plan_at) != (entry.timezone, entry.plan_at):
+                moved.append(row.id)
             update_athlete(tx, row.id, _settings(entry))
         _add_tests(tx, ids[entry.handle], entry.tests, now)
     absent = tuple(handle for handle in known if handle not in ids)
-    return LoadedRoster(coach_id, coach_added, ids, tuple(added), absent, tuple(left_out))
+    return LoadedRoster(coach_id, coach_added, ids, tuple(added), absent, tuple(left_out), tuple(moved))
 
 
 def _coach(tx: Session, roster: Roster) -> tuple[int, bool]:
@@ -107,7 +111,7 @@ def _settings(entry: RosterAthlete) -> dict[str, Any]:
         "equipment": sorted(entry.equipment),
         "schedule": schedule_to_json(entry.schedule),
         "plan_at": entry.plan_at,
-        "ladders": [[entry.ladder, entry.rung]],
+        "ladders": [[entry.ladder, entry.rung], *([ladder, rung] for ladder, rung in entry.more_ladders)],
         "screened": entry.screened,
         "stamp": new_stamp(),
     }

@@ -12,7 +12,7 @@ import sqlalchemy as sa
 from sqlmodel import Field, Session, UniqueConstraint
 
 from planner.facts import Cycle, Weekly
-from storage.at_hand import at_hand
+from storage.at_hand import at_hand, one_at_hand
 from storage.database import (
     NUMBERS_ONCE,
     BigId,
@@ -176,6 +176,17 @@ def athletes_of(tx: Session, coach_id: int) -> list[Athlete]:
     """The coach's athletes by handle."""
     statement = sa.select(athletes).where(athletes.c.coach_id == coach_id).order_by(athletes.c.handle)
     return loose_all(Athlete, run(tx, statement).all())
+
+
+def names_in_squad(tx: Session, coach_id: int) -> frozenset[str]:
+    """The handles and first names of a coach's athletes, case folded."""
+
+    def read() -> frozenset[str]:
+        mine = sa.select(athletes.c.handle, athletes.c.name).where(athletes.c.coach_id == coach_id)
+        called = [word for handle, name in run(tx, mine) for word in (handle, *name.split()[:1])]
+        return frozenset(word.casefold() for word in called)
+
+    return one_at_hand(tx, athletes, ("names", coach_id), read)
 
 
 def all_coaches(tx: Session) -> list[Coach]:

@@ -28,7 +28,8 @@ class RosterTest:
 
 @dataclass(frozen=True)
 class RosterAthlete:
-    """`rung` None: placed from the tests. `plate_step` is in `plate_unit`. `plan_at` is local time."""
+    """`rung` None: placed from the tests; so in `more_ladders`, which are climbed beside `ladder`. `plate_step` is in
+    `plate_unit`. `plan_at` is local time."""
 
     handle: str
     name: str
@@ -43,6 +44,7 @@ class RosterAthlete:
     equipment: frozenset[str] = frozenset({"bar"})
     ladder: str = "one_arm_pull_up"
     rung: str | None = None
+    more_ladders: tuple[tuple[str, str | None], ...] = ()
     screened: bool = False
     tests: tuple[RosterTest, ...] = ()
 

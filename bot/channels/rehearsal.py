@@ -76,6 +76,7 @@ class Rehearsal:
             if self._roster is not None:
                 loaded = loading.load_roster(tx, self._roster(now), now)
                 fresh = [loaded.athlete_ids[handle] for handle in loaded.added]
+                conversation.at_new_hours(tx, loaded.moved, now)
             else:
                 fresh = []
             for coach in persons.all_coaches(tx):

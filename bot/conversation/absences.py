@@ -33,6 +33,8 @@ def handle(desk: Desk, reading: Reading, text: str) -> list[str]:
         answers.append(_absent(desk, "ill", reading))
     elif "pause" in intents:
         answers.append(_absent(desk, "pause", reading))
+    elif "away" in intents and _moves(reading):
+        answers.append(desk.say.say("absence-which-days"))  # the days told are those of the session that moves
     elif "away" in intents:
         answers.append(_absent(desk, "away", reading))
     if "move" in intents:
@@ -47,6 +49,9 @@ def handle(desk: Desk, reading: Reading, text: str) -> list[str]:
 def _absent(desk: Desk, kind: str, reading: Reading) -> str:
     start = reading.dates.start if reading.dates and reading.dates.start else desk.said_on
     end = reading.dates.end if reading.dates else None
+    if _moves(reading) and end is not None:
+        # "Sick today, can we do Friday instead?": until the day to which the session moves.
+        start, end = desk.said_on, end - timedelta(days=1) if end > desk.said_on else None
     fever = "fever" in reading.red_flags
     begin(desk, Absence(kind, desk.said_on, start, end, fever))  # type: ignore[arg-type]
     say = desk.say
@@ -54,6 +59,12 @@ def _absent(desk: Desk, kind: str, reading: Reading) -> str:
     until = say.say("absence-until", day=say.day(end)) if end else say.say("absence-open")
     answer = say.say(key, since=say.day(start), until=until)
     return f"{answer} {_next(desk)}".strip()
+
+
+def _moves(reading: Reading) -> bool:
+    """Whether the days that a message names are those between which a session moves."""
+    dates = reading.dates
+    return "move" in reading.intents and dates is not None and None not in (dates.start, dates.end)
 
 
 def begin(desk: Desk, absence: Absence) -> None:

@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from typing import cast
+
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.reasons import reason_in_words, rung_name
 from bot.wording import Wording
+from planner.facts import Side
+from planner.pain import place_id
 from planner.plan import Alert, Proposal, Review
 from storage import facts, outbox
 
@@ -48,7 +52,7 @@ def tell_alert(desk: Desk, alert: Alert) -> None:
     say = desk.say_coach
     desk.tell_coach(
         alert_in_words(desk.person.name, alert, say),
-        buttons=[(say.say("button-restart"), f"r:{desk.id}")] if alert.code in RESTARTABLE else [],
+        buttons=alert_buttons(desk.id, alert, say),
         importance=outbox.ALERT if alert.urgency >= NOW else outbox.REPLY,
         cause=f"alert:{desk.id}:{alert.code}:{alert.since.isoformat()}{_whereof(alert)}{_anew(desk, alert)}",
     )
@@ -67,6 +71,21 @@ def _anew(desk: Desk, alert: Alert) -> str:
     return f":{alert.values.get('score')}:{facts.restarts_ever(desk.tx, desk.id)}"
 
 
+def alert_buttons(athlete_id: int, alert: Alert, say: Wording) -> Buttons:
+    """What the coach can decide of it: a stop lifted, or a step back for pain."""
+    if alert.code in RESTARTABLE:
+        return [(say.say("button-restart"), f"r:{athlete_id}")]
+    if alert.code != STEPPED_BACK:
+        return []
+    return [(say.say("button-train-on"), f"b:{athlete_id}:{alert_place(alert)}")]
+
+
+def alert_place(alert: Alert) -> str:
+    """The place that an alert is about, as an order names it."""
+    return place_id(str(alert.values["site"]), cast(Side | None, alert.values.get("side")))
+
+
+STEPPED_BACK = "pain_step_back"
 RESTARTABLE = {"stopped_by_sign", "pain_stop"}
 
 

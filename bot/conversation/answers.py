@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass, replace
 from datetime import date, time
 
-from bot.conversation import asking, open_sets, pain_anew, pain_compared, pain_questions, said_instead
+from bot.conversation import asking, open_sets, pain_anew, pain_compared, pain_none, pain_questions, said_instead, whose
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.followups import told_on
 from bot.conversation.placing import context_of, read_by_plan
@@ -17,7 +17,9 @@ from storage.questions import Question
 
 NUMBER_ALONE = re.compile(r"\s*(\d{1,3}(?:[.,]\d{1,2})?)(?:\s*/\s*10)?\s*")
 DIGITS = re.compile(r"\d+(?:[.,]\d+)?")
-LOAD_IN_TALK = re.compile(r"(?<![\d.,:])(?:\+\s?\d|\d{1,3}(?:[.,](?:25|5|75)(?!\d)|\s?(?:kg|lbs?)\b))", re.IGNORECASE)
+LOAD_IN_TALK = re.compile(
+    r"(?<![\d.,:])(?:\+\s?\d|\d{1,3}(?:[.,](?:25|5|75)(?!\d)|\s?(?:kg|lbs?)\b)|\d{2,3}[.,]\d(?!\d))", re.IGNORECASE
+)
 MOST_PAIN = 10
 PAIN = pain_questions.QUESTION
 NUDGED = {"done": "done as planned", "missed": "missed today", "tomorrow": "move today to tomorrow"}
@@ -64,11 +66,19 @@ def understood(desk: Desk, said: Said) -> Understood | None:
 
     A number alone answers what was asked last: for pain, for reps, or what an earlier message meant.
     """
+    if said.to is None and (told := whose.asked(desk, said.text)) is not None:
+        return Understood(told, said.text, None)
     pain = said.to if said.to is not None and said.to.kind == PAIN else pain_questions.open_question(desk)
     context = context_of(desk, desk.said_at)
     open_ones = questions.stood_open(desk.tx, desk.person, desk.said_at) if said.to is None else [said.to]
     open_ones = [one for one in open_ones if one.kind in COMPLETE or (pain is not None and one.id == pain.id)]
     if pain is not None and said.to is None and open_ones[0].id == pain.id:
+        if (each := pain_questions.all_at_once(pain, said.text)) is not None:
+            return Understood(replace(each, language=context.language or "en"), said.text, pain)
+        if (none := pain_none.told(desk, pain, said.text)) is not None:
+            return Understood(none, said.text, pain)
+        if pain_none.is_vague(said.text):
+            return Understood(Reading(("pain",)), said.text, pain, asks=pain_none.ask_again(desk, pain))
         if pain_compared.is_without_number(said.text):
             return Understood(Reading(("pain",)), said.text, pain, asks=pain_compared.ask_again(desk, pain))
         said = replace(said, text=pain_compared.as_score(desk, pain, said.text))
@@ -82,6 +92,8 @@ def understood(desk: Desk, said: Said) -> Understood | None:
             if number is not None and number <= MOST_PAIN:
                 break
             continue
+        if whose.is_of_nobody_here(desk, question, said.text):
+            return Understood(Reading(("smalltalk",)), said.text, None, asks=(desk.say.say("whose-not-noted"), []))
         if to_pain and asking.is_another_number(question, said.text):
             continue
         whole = COMPLETE[question.kind](desk, question, said.text)
@@ -115,7 +127,8 @@ def _value(desk: Desk, said: Said, alone: ValueAlone, reading: Reading, pain: Qu
     """A value and nothing else of weight: of the last report where it fits there; None: it is of nothing known."""
     found = said_instead.changes(desk, alone)
     settled = reading.correction is not None or bool(reading.sets)  # by the words or by the movement told last
-    if settled and (not found or (reading.ask and len({one.movement for one in found}) == 1)):
+    of_pain = any(one.pain is not None for one in found)
+    if settled and (not found or (reading.ask and not of_pain and len({one.movement for one in found}) == 1)):
         return Understood(reading, said.text, pain)
     if not found:
         return None

@@ -3,23 +3,26 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from datetime import datetime, timedelta
 
-from bot.conversation import followups, told_anew
+from bot.conversation import followups, told_anew, whose
 from bot.conversation.desk import Buttons, Desk
+from bot.conversation.movement_names import family_called
 from bot.conversation.placing import context_of, placed
-from bot.reading import complete
+from bot.reading import complete, read
+from bot.reading.days import named_days
+from bot.reading.message import read_message
 from bot.reading.reading import Ask, Reading
-from bot.wording import Wording
-from planner import movements
 from storage import facts, questions
 
 KIND = "ask"
 EXPIRED = "ask_expired"
 PATIENCE = timedelta(days=1)
+OF_PAIN = ("score", "pain", "side")
 EITHER = ("reps", "load_kg")
+NUMBER = re.compile(r"\s*(?:[@+]|(?:at|with|mit|bei|con|a)\s)?\s*(\d+(?:[.,]\d+)?)\s*", re.IGNORECASE)
 EFFORTS = ("7", "8", "9", "10")
-MIN_STEM, MOST_CHOICES = 5, 6
 MOST_REPS, MOST_LOAD = 100, 200  # common practice; more is a slip of the thumb
 MOST_ADDED = 150  # kilograms hung from the body; common practice
 # What is asked first: without the movement or the sets nothing can be used, an effort is the least of it.
@@ -38,7 +41,7 @@ def ask(desk: Desk, reading: Reading, text: str) -> tuple[str, Buttons]:
     elif doubt.about in EITHER and not _is_number(doubt.span):
         key = f"ask-{doubt.about}-of"
     elif _can_be_effort(doubt, reading):
-        key = "ask-bare-of-set"
+        key = "ask-at" if _is_led(doubt.span) else "ask-bare-of-set"
     question = say.say(key if say.has(key) else "ask-other", span=doubt.span)
     asked = questions.ask(
         desk.tx,
@@ -72,33 +75,55 @@ def _choices(desk: Desk, doubt: Ask, reading: Reading) -> Buttons:
     """Label and words, where the answers are few: left or right, the number as reps or as load, the half."""
     say = desk.say
     if doubt.about == "movement":
-        return [(say.movement(one), say.movement(one)) for one in _family(doubt.span, say)]
+        return [(say.movement(one), say.movement(one)) for one in family_called(doubt.span, say)]
     choices = {
         "side": ("left", "right"),
         "rom": ("full", "lower", "upper"),
         "reps": ("reps", "load"),
         "load_kg": ("reps", "load"),
         "field": ("reps", "load"),
+        whose.ABOUT: (whose.MINE, whose.OTHERS),
     }.get(doubt.about, ())
     if _beyond_belief(doubt):
         return []
     if doubt.about in EITHER and not _is_number(doubt.span):
         return []
     if _can_be_effort(doubt, reading):
-        choices = (*choices, "effort")
-    return [(say.say(f"choice-{doubt.about}-{one}", span=doubt.span), _as_text(one)) for one in choices]
+        choices = ("load", "effort") if _is_led(doubt.span) else (*choices, "effort")
+    shown = _number_of(doubt.span) or doubt.span
+    return [(say.say(f"choice-{doubt.about}-{one}", span=shown), _as_text(one)) for one in choices]
 
 
 def _is_number(span: str) -> bool:
-    """A number alone can be reps or load; with words it is clear which, and only the amount is not."""
-    return re.fullmatch(r"\s*[@+]?\s*\d+(?:[.,]\d+)?\s*", span) is not None
+    """A number alone, or behind "at", can be reps or load; with words it is clear which, and only the amount is not."""
+    return NUMBER.fullmatch(span) is not None
+
+
+def _number_of(span: str) -> str:
+    """The 10 of "at 10"; "" where there is more than the number."""
+    found = NUMBER.fullmatch(span)
+    return found[1] if found is not None else ""
+
+
+def _is_led(span: str) -> bool:
+    """ "At 10" is a load or an effort; no one tells repetitions so."""
+    return _number_of(span) != "" and not span.strip().lstrip("@+").strip()[:1].isdigit()
+
+
+def without_doubtful_efforts(reading: Reading) -> Reading:
+    """The reading without efforts that may as well be loads: what "4x4 at 10" means is asked, and not noted before."""
+    doubtful = {_number_of(doubt.span).replace(",", ".") for doubt in reading.ask if doubt.about == "load_kg"}
+    doubtful.discard("")
+    efforts = {float(number) for number in doubtful}
+    sets = tuple(replace(one, rpe=None) if one.rpe in efforts else one for one in reading.sets)
+    return replace(reading, sets=sets) if efforts else reading
 
 
 def _can_be_effort(doubt: Ask, reading: Reading) -> bool:
     """ "The last one was 9": weight, reps or effort. Where the reps are missing, it is hardly the effort."""
     told = [one.reps is not None for one in reading.sets]
     full = any(told) and (all(told) or doubt.about == "reps")  # "5x3, last set 9"
-    return doubt.about in EITHER and doubt.span.strip() in EFFORTS and full
+    return doubt.about in EITHER and _number_of(doubt.span) in EFFORTS and full
 
 
 def is_another_number(question: questions.Question, answer: str) -> bool:
@@ -117,20 +142,9 @@ def _beyond_belief(doubt: Ask) -> bool:
     return value > {"reps": MOST_REPS, "load_kg": most_load}.get(doubt.about, float("inf"))
 
 
-def _family(span: str, say: Wording) -> list[str]:
-    """The movements that a bare family name can mean: "archers", "front lever"; none where they are too many."""
-    stem = _as_id(span.strip(" .,!?")).removesuffix("s")
-    names = [(one, f"{one} {_as_id(say.movement(one))}") for one in movements.catalogue()]
-    found = [one for one, called in names if len(stem) >= MIN_STEM and stem in called]
-    return found if len(found) <= MOST_CHOICES else []
-
-
-def _as_id(name: str) -> str:
-    return name.casefold().replace(" ", "_").replace("-", "_")
-
-
 def _as_text(choice: str) -> str:
-    return {"full": "full range", "lower": "lower half", "upper": "upper half", "load": "weight"}.get(choice, choice)
+    words = {"full": "full range", "lower": "lower half", "upper": "upper half", "load": "weight", "others": "not mine"}
+    return words.get(choice, choice)
 
 
 def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Reading, str] | None:
@@ -142,12 +156,23 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     if question.about is None:
         return None
     sent_at = datetime.fromisoformat(question.data["sent_at"])
+    if question.about == whose.ABOUT:
+        own = whose.own_part(desk, question.text, answer)
+        if not own:
+            return None
+        _answered(desk, question)
+        desk.said_at = sent_at
+        return placed(desk, own, context_of(desk, sent_at)).reading, own
     earlier = placed(desk, question.text, context_of(desk, sent_at), question.cause)
     if earlier.mends or "correction" in earlier.reading.intents:
         anew = told_anew.in_place_of_old(desk, answer, earlier.reading.performed_on)
         if anew is not None:
             _answered(desk, question)
             return anew, answer
+    if question.about == "dates" and not _tells_days(desk, answer):
+        return None  # "nope, all good" is no day, and nobody is away because of it
+    if question.about not in OF_PAIN and _tells_pain(desk, answer):
+        return None  # "nada de dolor" is no answer to "reps or weight?"
     doubt = Ask(question.about, question.span or "")
     whole: Reading | None = earlier.reading
     if earlier.mends and doubt.about == "reps" and (filled := followups.filled(earlier.reading, answer)) is not None:
@@ -159,6 +184,20 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     _answered(desk, question)
     desk.said_at = sent_at
     return earlier.again(whole).reading, question.text
+
+
+def _tells_pain(desk: Desk, answer: str) -> bool:
+    """Whether an answer speaks of pain and of no sets: it is a message of its own."""
+    alone = read(answer, replace(context_of(desk, desk.said_at), today=None))
+    figures = any(sign.isdigit() for sign in answer)  # a number alone is what was asked for
+    placed = any(one.site is not None or not figures for one in alone.pain)
+    return (placed or bool(alone.red_flags)) and not alone.sets
+
+
+def _tells_days(desk: Desk, answer: str) -> bool:
+    """Whether an answer names a day, or has figures that can be one."""
+    message = read_message(answer, context_of(desk, desk.said_at))
+    return any(sign.isdigit() for sign in answer) or bool(named_days(message).days)
 
 
 def _answered(desk: Desk, question: questions.Question) -> None:

@@ -12,6 +12,7 @@ from bot.conversation import (
     alerts,
     answers,
     asking,
+    for_the_coach,
     mending,
     open_sets,
     pain_questions,
@@ -30,7 +31,7 @@ from bot.conversation.eccentrics import asks_for_eccentrics, refuse
 from bot.conversation.moments import plant_after_report
 from bot.conversation.reasons import reason_in_words
 from bot.conversation.words import medical
-from planner.facts import Session
+from planner.gained import gain_of
 from planner.plan import DayPlan
 from storage.inbox import Incoming
 
@@ -66,6 +67,10 @@ def handle(desk: Desk, incoming: Incoming) -> None:
     if not said.text.strip():
         desk.tell(desk.say.say("empty"))
         return
+    passed_on = for_the_coach.taken_up(desk, said)
+    if passed_on is not None:
+        desk.tell(passed_on)
+        return
     _text(desk, said)
     plans.refresh(desk)
     alerts.send_new(desk)
@@ -77,6 +82,9 @@ def _text(desk: Desk, said: Said, quiet: bool = False) -> None:
         said = replace(said, text=said.text[:LONGEST_READ])
     if said.to is None and not quiet and told_back.is_asked(said.text):
         desk.tell(told_back.in_words(desk))
+        return
+    if said.to is None and not quiet and told_back.is_of_the_next(said.text):
+        desk.tell(plans.following(desk))
         return
     found = answers.understood(desk, said)
     if found is None:
@@ -96,21 +104,26 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     """Facts first, most urgent words first, one message with at most one question."""
     text = found.text
     reading = pains.at_last_place(desk, pain_sides.put_right(desk, found.reading, text), found.pain)
+    reading = asking.without_doubtful_efforts(reading)
     say, intents = desk.say, set(reading.intents)
+    if passing_on.is_for_coach_by_name(desk, text):
+        intents = {*intents - {"unknown", "smalltalk"}, "for_coach"}
     metrics.count_reading(bool(reading.ask), intents != {"unknown"})
     before = reports.Snapshot(desk, reading)
     if found.completes == open_sets.KIND or open_sets.settle(desk, reading):
         before.forget()
     parts: list[str] = []
+    offered: tuple[str, Buttons] | None = None
     plan: DayPlan | None = None
     if "undo" in intents:
         parts.append(mending.undo(desk))
-    sessions: list[Session] = []
+    stored = reports.Stored([])
     if "correction" in intents:
         if not reading.ask:
             parts.append("\n".join([mending.correct(desk, reading), *reports.changes(desk, before)]))
     else:
-        sessions = reports.store(desk, reading)
+        stored = reports.store(desk, reading, text)
+    sessions = stored.sessions
     felt = pains.store(desk, reading, found.pain)
     alarm = pains.alarm(desk, reading)
     if alarm:
@@ -120,7 +133,7 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
         parts.append(say.say("history-noted"))
     left = open_sets.of(reading) if not quiet and not alarm else ()
     if sessions:
-        parts.append(reports.read_back(desk, sessions, before, whole=not left))
+        parts.append(reports.read_back(desk, stored, before, whole=not left))
         plant_after_report(desk, sessions)
     elif reading.sets and reports.known_sets(reading) and "correction" not in intents:
         parts.append(say.say("report-again"))
@@ -155,7 +168,7 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     if "why" in intents:
         parts.append(plans.why(desk, say))
     if "progress" in intents:
-        parts.append(progress.in_words(desk.review, say))
+        parts.append(progress.in_words(desk.review, say, gain_of(desk.record, desk.review)))
     if "help" in intents and not reading.pain:
         parts += [reason_in_words(stopped, say)] if stopped is not None else []  # "what should I do?"
         parts.append(say.say("help"))
@@ -164,12 +177,17 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     if not parts and not reading.ask and not felt and not quiet:
         if stopped is not None and ("?" in text or "smalltalk" not in intents):
             parts.append(reason_in_words(stopped, say))  # "can I train?"
+        elif for_the_coach.is_one(text):
+            offered = for_the_coach.offer(desk, text)
         else:
             parts.append(say.say("smalltalk" if "smalltalk" in intents else "unknown"))
     if told_while_stopped:
         parts.append(passing_on.to_coach(desk, text))
     buttons: Buttons = []
-    if reading.ask:
+    if offered is not None:
+        question, buttons = offered
+        parts.append(question)
+    elif reading.ask:
         question, buttons = asking.ask(desk, reading, text)
         parts.append(question)
     elif left and reading.performed_on is not None:
@@ -177,6 +195,9 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
         parts.append(open_sets.ask(desk, left, reading.performed_on, text))
     elif not alarm and (score := pain_questions.ask_score(desk, felt)) is not None:
         question, buttons = score
+        parts.append(question)
+    elif not alarm and (other := pain_questions.ask_next(desk, found.pain, felt)) is not None:
+        question, buttons = other
         parts.append(question)
     elif not alarm and (where := pain_questions.ask_place(desk, felt)) is not None:
         question, buttons = where

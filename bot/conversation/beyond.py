@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.conversation.desk import Desk
+from planner.history import GRIPS
 from planner.plan import Strength
 from planner.repetitions import expected_reps_to_failure
 
@@ -37,4 +38,7 @@ def warning(desk: Desk, reps: int, load_kg: float | None, movement: str | None =
 
 def _strength(desk: Desk, movement: str | None) -> Strength | None:
     name = movement or desk.review.main_lift
+    known = {one.movement for one in desk.review.strength if one.side is None}
+    if name in GRIPS and name not in known:
+        name = desk.review.main_lift  # a grip without a trend of its own is about as strong as the others
     return next((one for one in desk.review.strength if one.movement == name and one.side is None), None)

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from bot.conversation import coach_decisions, coach_of_all, coach_of_one, coach_orders, coach_undo, what_if
+from bot.conversation import coach_decisions, coach_of_all, coach_of_one, coach_orders, coach_undo, coach_whom, what_if
+from bot.conversation.coach_vocabulary import vocabulary, words_of
 from bot.conversation.coach_words import SCHEME, Command, behind_colon, parse
 from bot.conversation.desk import Desk, Mail
 from bot.conversation.office import Office
-from planner.history import GRIPS
+from bot.conversation.reasons import ladder_name
 from storage import notes
 from storage.inbox import Incoming
 from storage.persons import Person
@@ -18,14 +19,22 @@ SHOWN = frozenset({"card", "week", "why", "roster", "rungs", "summary", "unheard
 EXACT = frozenset(
     "sets lock hold unlock approve decline restart pause resume seen move deload undo".split()
 )  # done only where every word was understood
+OF_ONE_TOO = frozenset({"undo", "rule"})  # of all where no athlete is named
 FEWEST_WORDS = 2  # a single word is a slip, not an answer to pass on
 
 
 def handle(mail: Mail, coach: Person, incoming: Incoming) -> None:
     """Answer one message or press of a coach."""
     office = Office(mail, coach, incoming)
-    if incoming.kind == "press":
-        coach_decisions.pressed(office, str(incoming.data.get("data", "")))
+    pressed = str(incoming.data.get("data", ""))
+    if incoming.kind == "press" and pressed.startswith(f"{coach_whom.PRESS}:"):
+        order = coach_whom.pressed(office, pressed)
+        if order is None:
+            office.answer("press-unknown")
+        else:
+            _said(office, order)
+    elif incoming.kind == "press":
+        coach_decisions.pressed(office, pressed)
     else:
         _said(office, incoming.text)
 
@@ -41,6 +50,10 @@ def _said(office: Office, text: str) -> None:
         coach_of_all.suppose(office, supposed, what_if.about(supposed, names, office.coach.language, today))
         return
     command = parse(text, names, office.coach.language, today)
+    meant = _for_whom(office, command, text, names)
+    if meant:
+        coach_whom.ask(office, meant)
+        return
     if command is None:
         _answered(office, text)
         return
@@ -55,9 +68,12 @@ def _said(office: Office, text: str) -> None:
     if desk is None:
         office.answer("coach-who", names=", ".join(row.handle for row in office.rows[:20]))
         return
-    command = _of_a_movement(office, command, desk)
+    command = _of_a_ladder(_of_a_movement(office, command, desk), desk)
     if command.verb == "tell":
         command = _ordered(office, behind_colon(text, names, office.coach.language, today), desk) or command
+    if command.verb in EXACT and command.odd and _asks(office, text):
+        coach_of_one.card(office, command, desk)  # "when does mira deload"
+        return
     if command.verb in EXACT and command.odd:
         # An order with a condition, a question or a day that nobody understood is none: "restart when …".
         office.answer("coach-not-done", words=" ".join(command.odd), name=desk.person.name, handle=desk.athlete.handle)
@@ -65,22 +81,76 @@ def _said(office: Office, text: str) -> None:
     OF_ONE.get(command.verb, _unknown)(office, command, desk)
 
 
+def _for_whom(
+    office: Office, command: Command | None, text: str, names: list[tuple[str, str]]
+) -> list[tuple[str, str]]:
+    """Whom an order without a name we know can be for, each with the order; nobody where a name is there, or none is
+    wanted."""
+    if command is not None and (command.handle is not None or command.verb in GENERAL.keys() - OF_ONE_TOO):
+        return []
+    whole = _whole(office)
+    near = coach_whom.near(text, names, whole)
+    talk = SCHEME.search(text) is None if command is None else command.verb in GENERAL
+    if near or talk:
+        return near
+    return [one for one in coach_whom.everyone(office, text) if whole(one[1], one[0])]
+
+
+def _whole(office: Office) -> Callable[[str, str], bool]:
+    """Whether words are a whole order, a question or words for an athlete."""
+    names = [(row.handle, row.name) for row in office.rows]
+
+    def is_whole(text: str, handle: str) -> bool:
+        command, desk = parse(text, names, office.coach.language, office.said_on), office.desk(handle)
+        known = command is not None and (command.verb in OF_ONE or command.verb in OF_ONE_TOO)
+        if command is None or desk is None or command.handle != handle or not known:
+            return False
+        command = _of_a_ladder(_of_a_movement(office, command, desk), desk)
+        return not command.odd if command.verb in EXACT else not (command.verb in SHOWN and command.over)
+
+    return is_whole
+
+
 def _ordered(office: Office, behind: Command | None, desk: Desk) -> Command | None:
     """The order behind "mira:", where it is a whole one; anything left over makes it words for her."""
-    whole = _of_a_movement(office, behind, desk) if behind is not None else None
+    whole = _of_a_ladder(_of_a_movement(office, behind, desk), desk) if behind is not None else None
     return whole if whole is not None and whole.verb in EXACT and not whole.odd else None
 
 
 def _of_a_movement(office: Office, command: Command, desk: Desk) -> Command:
-    """ "mira dips 5x3 at 20": sets of the movement that is named; the main lift's name adds nothing."""
+    """ "mira dips 5x3 at 20": sets of the movement that is named, in another grip too; the main lift's name adds
+    nothing."""
     named = office.movement(" ".join(command.odd)) if command.verb == "sets" and command.odd else None
-    if named is None or (named in GRIPS and named != desk.review.main_lift):
+    if named is None:
         return command
     return replace(command, odd=(), movement=None if named == desk.review.main_lift else named)
 
 
+def _of_a_ladder(command: Command, desk: Desk) -> Command:
+    """ "mira hold front lever 3 weeks": the one of her ladders whose name, or part of it, is said."""
+    if command.verb != "hold" or not command.odd:
+        return command
+    said = "_".join(command.odd).replace("-", "_")
+    meant = [ladder for ladder, _ in desk.record.athlete.ladders if said in (ladder, ladder_said(ladder, desk))]
+    return replace(command, odd=(), ladder=meant[0]) if len(meant) == 1 else command
+
+
+def ladder_said(ladder: str, desk: Desk) -> str:
+    """A ladder's name in the coach's language, as its id would be written."""
+    return ladder_name(ladder, desk.say_coach).casefold().replace(" ", "_").replace("-", "_")
+
+
+def _asks(office: Office, text: str) -> bool:
+    """Whether words begin as a question does."""
+    first = words_of(text)[:1]
+    return bool(first) and first[0] in vocabulary(office.coach.language, "words")["asks"]
+
+
 def _answered(office: Office, text: str) -> None:
     """Words that are no order answer the one athlete who waits for an answer; else they are not understood."""
+    if " ".join(words_of(text)) in vocabulary(office.coach.language, "words")["greeting"]:
+        office.answer("smalltalk")
+        return
     waiting = [row.handle for row in office.rows if row.id is not None and notes.unanswered(office.mail.tx, row.id)]
     desk = office.desk(waiting[0]) if len(waiting) == 1 else None
     if desk is None or len(text.split()) < FEWEST_WORDS or _meant_otherwise(office, text):

@@ -23,6 +23,24 @@ def spans(language: str) -> re.Pattern[str]:
 
 
 @lru_cache(maxsize=8)
+def _counted(language: str) -> tuple[re.Pattern[str], dict[str, str]]:
+    """ "The next two weeks": the number in words in the group "count", before the word of a span."""
+    figures = {word: figure for figure, words in vocabulary(language, "counts").items() for word in words}
+    stems = "|".join(re.escape(stem) for stems in vocabulary(language, "spans").values() for stem in stems)
+    counts = "|".join(sorted(map(re.escape, figures), key=len, reverse=True))
+    coming = "|".join(sorted(map(re.escape, vocabulary(language, "words")["coming"]), key=len, reverse=True))
+    return re.compile(
+        rf"(?<!\w)(?:(?:{coming})\s+(?=(?:{counts}|\d+)\s))?(?P<count>{counts}|\d+)\s+(?=(?:{stems}))", re.IGNORECASE
+    ), figures
+
+
+def in_figures(text: str, language: str) -> str:
+    """The text with the numbers of its spans in figures: "for the next two weeks" is "for 2 weeks"."""
+    pattern, figures = _counted(language)
+    return pattern.sub(lambda found: f"{figures.get(found['count'].casefold(), found['count'])} ", text)
+
+
+@lru_cache(maxsize=8)
 def weekdays(language: str) -> dict[str, int]:
     """Names and short names of days, with their accents and as thumbs type them; the whole names of every language
     here too, for a coach may write to one athlete as to another."""
@@ -62,11 +80,16 @@ def without_days(text: str, language: str) -> str:
 
 
 def without_spans(text: str, language: str) -> str:
-    """The text without "this week" and "3 weeks", which say how long and not what."""
-    left = spans(language).sub(" ", text)
+    """The text without "this week", "for 3 weeks" and "until 1 march", which say how long and not what."""
+    words = in_figures(text, language).split()
+    until = next((at for at, word in enumerate(words) if word.casefold() in marks(language, "until")), len(words))
+    left = spans(language).sub(" ", " ".join(words[:until]))
     for span in sorted(vocabulary(language, "words")["this_week"], key=len, reverse=True):
         left = re.sub(rf"(?i)(?<!\w){re.escape(span)}(?!\w)", " ", left)
-    return " ".join(left.split())
+    named, filler = left.split(), marks(language, "filler")
+    while named and named[-1].casefold() in filler:
+        named.pop()
+    return " ".join(named)
 
 
 def names_a_day(folded: str, language: str) -> bool:
@@ -78,9 +101,10 @@ def names_a_day(folded: str, language: str) -> bool:
 
 
 def from_to(folded: str, today: date, language: str) -> tuple[date | None, date | None]:
-    """ "move thursday to friday": the first such day from today, and the first day of the other name around it."""
+    """ "move thursday to friday": the first such day from today, and the first day of the other name around it; of one
+    day alone, that to which."""
     days = [day for word in folded.split() if (day := day_of(f" {word} ", today, language)) is not None]
-    return (days[0], days[1]) if len(days) > 1 else (None, None)
+    return (days[0], days[1]) if len(days) > 1 else (None, days[0] if days else None)
 
 
 def until_of(folded: str, today: date, language: str) -> date | None:

@@ -8,7 +8,7 @@ from bot.conversation import absences, alerts, cards
 from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk
 from bot.conversation.office import Office
-from bot.conversation.reasons import rung_name
+from bot.conversation.reasons import place, rung_name
 from planner.facts import Order, OrderKind
 from storage import facts
 
@@ -28,6 +28,8 @@ def pressed(office: Office, data: str) -> None:
         _start(office, desk)
     elif kind == "v":
         _see(office, desk, rung)
+    elif kind == "b":
+        _train_on(office, desk, rung)
     elif kind == "r" and any(alert.code in alerts.RESTARTABLE for alert in desk.review.alerts):
         _restart(office, desk)
     elif kind == "r":
@@ -89,6 +91,22 @@ def _restart(office: Office, desk: Desk) -> None:
     if desk.review.stopped is None:  # a word that waited lifts no stop that came after it
         desk.tell(desk.say.say("told-restart", coach=office.coach.name))
     office.effect(desk)
+
+
+def _train_on(office: Office, desk: Desk, where: str) -> None:
+    """The step back for a pain ends on the coach's word."""
+    stands = [one for one in desk.review.alerts if one.code == alerts.STEPPED_BACK]
+    told = next((one for one in stands if alerts.alert_place(one) == where), None)
+    if told is None:
+        office.answer("decided-nothing", name=desk.person.name)
+        return
+    desk.add(Order("train_on", desk.said_on, value=where))
+    office.confirm(desk, "trained-on", place=_place_of(where, desk))
+
+
+def _place_of(where: str, desk: Desk) -> str:
+    site, _, side = where.partition(":")
+    return place(site, side or None, desk.say_coach)
 
 
 def approve(office: Office, _command: Command, desk: Desk) -> None:

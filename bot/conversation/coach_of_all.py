@@ -62,7 +62,7 @@ def set_a_nickname(office: Office, command: Command) -> None:
     if movement is None:
         office.answer("nickname-unclear")
         return
-    set_nickname(office.mail.tx, office.coach.id, nickname, movement)
+    set_nickname(office.mail.tx, office.coach.id, nickname, movement, office.incoming.id)
     office.answer("nickname-set", nickname=nickname, movement=office.say.movement(movement))
 
 
@@ -83,7 +83,7 @@ def set_a_rule(office: Office, command: Command) -> None:
         return
     desk = office.desk(command.handle)
     if desk is None:
-        set_coach_rule(office.mail.tx, office.coach.id, name, checked)
+        set_coach_rule(office.mail.tx, office.coach.id, name, checked, office.incoming.id)
         office.answer("rule-set-all", rule=name, value=value)
     else:
         desk.add(Order("set_rule", desk.said_on, rule=name, value=checked))

@@ -15,8 +15,12 @@ def card(_office: Office, _command: Command, desk: Desk) -> None:
     desk.tell_coach(text, buttons=buttons)
 
 
-def week(_office: Office, _command: Command, desk: Desk) -> None:
-    desk.tell_coach(plans.week(desk, desk.say_coach))
+def week(_office: Office, command: Command, desk: Desk) -> None:
+    """The week; of a day that is named, its plan."""
+    if command.day is None or command.day < desk.today:
+        desk.tell_coach(plans.week(desk, desk.say_coach))
+    else:
+        desk.tell_coach(plans.in_words(desk.plan(command.day), desk.say_coach))
 
 
 def why(_office: Office, _command: Command, desk: Desk) -> None:

@@ -8,8 +8,9 @@ from bot.conversation import absences, beyond, gates_ahead, ordered_sets
 from bot.conversation.coach_days import without_spans
 from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk
+from bot.conversation.movement_names import family_called
 from bot.conversation.office import Office
-from bot.conversation.reasons import order_in_words, rung_name, until_in_words
+from bot.conversation.reasons import ladder_name, order_in_words, rung_name, until_in_words
 from planner import ladders
 from planner.facts import Absence, Move, Order, Resume
 from storage import facts, persons
@@ -42,7 +43,9 @@ def sets(office: Office, command: Command, desk: Desk) -> None:
         )
     )
     hard = beyond.warning(desk, command.scheme[1], load, command.movement)
-    desk.tell_coach("\n".join([*ordered_sets.outcome(desk, day, before), *([hard] if hard else [])]))
+    rounded = office.rounded(command, desk)
+    told = [*ordered_sets.outcome(desk, day, before), *([rounded] if rounded else []), *([hard] if hard else [])]
+    desk.tell_coach("\n".join(told))
     office.effect(desk)
 
 
@@ -57,29 +60,36 @@ def lock(office: Office, command: Command, desk: Desk) -> None:
         return
     desk.add(Order("lock_load", desk.said_on, load_kg=load, until=command.until))
     until = until_in_words(command.until, desk.say_coach, desk.said_on)
+    rounded = office.rounded(command, desk)
+    if rounded is not None:
+        desk.tell_coach(rounded)
     office.confirm(desk, "locked", load=desk.say_coach.load(load), until=until)
 
 
 def move(office: Office, command: Command, desk: Desk) -> None:
-    """ "mira move thursday to friday"."""
-    if command.day is None or command.until is None or command.day == command.until or not desk.plan(command.day).sets:
+    """ "mira move thursday to friday"; "move mira to friday" is the next session."""
+    since = command.day or desk.review.next_training_on
+    if since is None or command.until is None or since == command.until or not desk.plan(since).sets:
         office.answer("moved-how", name=desk.person.name)
         return
-    desk.add(Move(desk.said_on, command.day, command.until))
+    desk.add(Move(desk.said_on, since, command.until))
     say = desk.say
     desk.tell(
-        say.say(
-            "told-moved", coach=office.coach.name, since=say.long_day(command.day), until=say.long_day(command.until)
-        )
+        say.say("told-moved", coach=office.coach.name, since=say.long_day(since), until=say.long_day(command.until))
     )
     shown = desk.say_coach
-    office.confirm(desk, "moved", since=shown.day(command.day), until=shown.day(command.until))
+    office.confirm(desk, "moved", since=shown.day(since), until=shown.day(command.until))
 
 
 def hold(office: Office, command: Command, desk: Desk) -> None:
+    """ "mira hold rung 3 weeks"; of several ladders, "mira hold front lever 3 weeks" holds the one."""
     until = command.until or desk.said_on + timedelta(weeks=3)
-    desk.add(Order("hold_rung", desk.said_on, until=until))
-    office.confirm(desk, "held", until=until_in_words(until, desk.say_coach, desk.said_on))
+    desk.add(Order("hold_rung", desk.said_on, ladder=command.ladder, until=until))
+    shown = until_in_words(until, desk.say_coach, desk.said_on)
+    if command.ladder is None:
+        office.confirm(desk, "held", until=shown)
+    else:
+        office.confirm(desk, "held-ladder", ladder=ladder_name(command.ladder, desk.say_coach), until=shown)
 
 
 def rung(office: Office, command: Command, desk: Desk) -> None:
@@ -96,14 +106,18 @@ def rung(office: Office, command: Command, desk: Desk) -> None:
 
 
 def exclude(office: Office, command: Command, desk: Desk) -> None:
+    """ "mira no dips this week"; of a family, "no archers", all that it has."""
     named = without_spans(command.rest, office.coach.language)
     movement = office.movement(named)
-    if movement is None:
+    meant = [movement] if movement is not None else family_called(named, desk.say_coach)
+    if not meant:
         office.answer("movement-unknown", movement=named)
         return
-    desk.add(Order("exclude", desk.said_on, movement=movement, until=command.until))
+    for one in meant:
+        desk.add(Order("exclude", desk.said_on, movement=one, until=command.until))
     until = until_in_words(command.until, desk.say_coach, desk.said_on)
-    office.confirm(desk, "excluded", movement=desk.say_coach.movement(movement), until=until)
+    shown = named if movement is None else desk.say_coach.movement(movement)
+    office.confirm(desk, "excluded", movement=shown, until=until)
 
 
 def unlock(office: Office, _command: Command, desk: Desk) -> None:

@@ -1,4 +1,4 @@
-"""A coach takes back what they last ordered of an athlete."""
+"""A coach takes back what they last ordered: of an athlete, or a rule or nickname for all."""
 
 from __future__ import annotations
 
@@ -6,17 +6,24 @@ from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk
 from bot.conversation.office import Office
 from bot.conversation.reasons import order_in_words
+from bot.wording import Wording
 from planner.facts import Order
-from storage import facts
+from planner.rules import catalogue
+from storage import facts, rules
 
 TOLD = frozenset({"approve", "restart"})  # orders of which the athlete was told at once
 
 
 def undo(office: Office, command: Command) -> None:
-    """ "mira undo"; without a name, of the athlete whom the newest order was about."""
+    """ "mira undo"; without a name, the newest order, be it about an athlete or for all."""
     named = office.desk(command.handle)
     desks = [named] if named is not None else office.desks()
+    for_all = rules.last_cause_for_all(office.mail.tx, office.coach.id) if named is None and not command.odd else None
     causes = [(cause, desk) for desk in desks if (cause := facts.last_cause(office.mail.tx, desk.id, "coach"))]
+    if for_all is not None and all(cause < for_all for cause, _ in causes):
+        back = rules.take_back(office.mail.tx, office.coach.id, for_all)
+        office.answer("taken-back-for-all", what="; ".join(_for_all_in_words(one, office.say) for one in back))
+        return
     if not causes or (command.odd and named is None):
         office.answer("taken-back-nothing")
         return
@@ -39,6 +46,15 @@ def _take_back(office: Office, desk: Desk, cause: int) -> None:
         office.confirm(desk, "taken-back", what="; ".join(_in_words(order, desk) for order in orders))
     else:
         office.confirm(desk, "taken-back-other", day=desk.say_coach.day(said_on))
+
+
+def _for_all_in_words(one: rules.TakenBack, say: Wording) -> str:
+    """What a rule or a nickname is again."""
+    if one.kind == "nickname":
+        movement = say.movement(one.value) if one.value is not None else ""
+        return say.say("nickname-again" if movement else "nickname-gone", nickname=one.name, movement=movement)
+    value = one.value if one.value is not None else catalogue()[one.name].value
+    return say.say("rule-again", rule=one.name, value=value)
 
 
 def _in_words(order: Order, desk: Desk) -> str:

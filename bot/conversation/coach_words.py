@@ -16,6 +16,7 @@ from bot.conversation.coach_days import (
     SUNDAY,
     day_of,
     from_to,
+    in_figures,
     months,
     names_a_day,
     spans,
@@ -24,10 +25,15 @@ from bot.conversation.coach_days import (
     without_days,
 )
 from bot.conversation.coach_vocabulary import marks, vocabulary, words_of
+from bot.reading.little import little
 
 SCHEME = re.compile(r"(?<!\d)(\d{1,2})\s*[x×*]\s*(\d{1,2})(?!\d)")
-NUMBER = re.compile(r"[+@]?\s*(\d{1,3}(?:[.,]\d{1,2})?)\s*(kg|lbs?|lb)?(?![\w.,]*\d)")
-NO_LOAD = re.compile(r"(?<=\s)(?:-\s*\d+(?:[.,]\d+)?|@\s*(?:10|[6-9](?:[.,]5)?)(?![\d.,]*\s*(?:kg|lb))(?!\d))(?=\s)")
+UNITS = "|".join(sorted(map(re.escape, little("kilos") | little("pounds")), key=len, reverse=True))
+NUMBER = re.compile(rf"[+@]?\s*(\d{{1,3}}(?:[.,]\d{{1,2}})?)\s*((?:{UNITS})(?!\w))?(?![\w.,]*\d)", re.IGNORECASE)
+NO_LOAD = re.compile(
+    rf"(?<=\s)(?:-\s*\d+(?:[.,]\d+)?|@\s*(?:10|[6-9](?:[.,]5)?)(?![\d.,]*\s*(?:{UNITS}))(?!\d))(?=\s)", re.IGNORECASE
+)
+FIGURED = re.compile(r"[+@]?\d|[@+x×*]$")  # "5", "@12.5", and the signs of "5 x 3 @ 12.5"
 DAYLESS = frozenset({"undo", "unlock", "restart", "approve", "decline", "resume", "seen"})  # orders of now
 LEFT_OUT = re.compile(r" (?:no|keine|kein|sin) ([^\d\W].*)")
 
@@ -46,6 +52,7 @@ class Command:
     until: date | None = None
     over: tuple[str, ...] = ()  # words that are neither the verb nor the name, nor small
     movement: str | None = None  # of sets that are not the main lift's
+    ladder: str | None = None  # of a hold, where one of several is named
     odd: tuple[str, ...] = ()  # what an order may not have beside it: words, numbers and days nobody understood
 
 
@@ -67,6 +74,7 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     told = _told(folded, language) if handle is not None else None
     if told is not None:
         return Command("tell", handle, after.strip() if colon else _after(where, told, handle, names))
+    folded, figures = in_figures(folded, language), in_figures(where, language)
     week = next((words for words in vocabulary(language, "words")["this_week"] if f" {words} " in folded), None)
     ahead = next((words for words in vocabulary(language, "words")["next_week"] if f" {words} " in folded), None)
     plain = folded.replace(f" {week} ", " ", 1).replace(f" {ahead} ", " ", 1)
@@ -81,13 +89,15 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
             verb = "tell"
         elif handle is not None and not folded.strip():
             verb = "card"
+        elif handle is not None and day_of(folded, today, language) and not _over(folded, "", language):
+            verb = "week"  # "mira thursday"
         else:
             return None
     rest = after.strip() if colon else _after(where, phrase, handle, names)
     left_out = LEFT_OUT.search(folded) if handle is not None and verb in ("decline", "week") else None
     if left_out is not None and folded.strip() != phrase:
         verb, rest = "exclude", left_out[1]  # "tom no dips this week"
-    numbers = SCHEME.sub(" ", where)
+    numbers = SCHEME.sub(" ", figures)
     until = until_of(folded, today, language)
     day = None if until is not None else day_of(folded, today, language)
     if until is None and week is not None and verb != "week":
@@ -152,14 +162,15 @@ def _odd(folded: str, phrase: str, language: str, numbers: str) -> tuple[str, ..
     rest = spans(language).sub(" ", folded.replace(f" {phrase} ", " ", 1)).split()
     for span in vocabulary(language, "words")["this_week"]:
         known |= set(span.split()) if f" {span} " in folded else set()
-    words = tuple(word for word in rest if word not in known and not re.match(r"[+@]?\d", word))
+    words = tuple(word for word in rest if word not in known and not FIGURED.match(word))
     odd = (match[0].strip() for match in NO_LOAD.finditer(f" {numbers} "))
     return tuple(dict.fromkeys((*words, *odd)))
 
 
 def _over(folded: str, phrase: str, language: str) -> tuple[str, ...]:
     """The words that nobody has understood."""
-    small = set(vocabulary(language, "words").get("small", ()))
+    small = {*vocabulary(language, "words").get("small", ()), *weekdays(language), *months(language)}
+    small |= {word for mark in ("today", "tomorrow") for word in marks(language, mark)}
     rest = folded.replace(f" {phrase} ", " ", 1).split()
     return tuple(word for word in rest if word not in small and not word[0].isdigit())
 
@@ -203,5 +214,5 @@ def _load(text: str) -> tuple[float | None, str | None]:
     if not found:
         return None, None
     best = next((match for match in found if match[2]), found[0])
-    unit = "lb" if best[2] and best[2].startswith("lb") else best[2]
+    unit = None if best[2] is None else "lb" if best[2].casefold() in little("pounds") else "kg"
     return float(best[1].replace(",", ".")), unit

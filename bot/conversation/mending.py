@@ -9,10 +9,12 @@ from typing import Any
 
 from bot.conversation import asking, open_sets, said_instead
 from bot.conversation.desk import Desk
+from bot.conversation.reasons import place
 from bot.conversation.reports import known_sets
 from bot.reading.reading import Correction, Reading
+from bot.wording import Wording
 from bot.wording.sets import done_in_words
-from planner.facts import Session, WorkSet
+from planner.facts import PainAnswer, Session, WorkSet
 from storage import facts, questions
 
 SAME = 0.06
@@ -30,6 +32,8 @@ def undo(desk: Desk) -> str:
     if cause is None:
         return say.say("undo-nothing")
     gone = {session.fact: session for session in desk.record.sessions}
+    scores = {one.fact: one for one in desk.record.pain}
+    weights = {one.fact: one for one in desk.record.bodyweights}
     withdrawn = facts.withdraw_caused_by(desk.tx, desk.id, cause, desk.now)
     desk.forget()
     again = [session for session in desk.record.sessions if session.fact not in gone and session.sets]
@@ -38,7 +42,15 @@ def undo(desk: Desk) -> str:
             say.say("undo-restored", day=say.day(one.on), work=done_in_words(one.sets, say)) for one in again
         )
     told = [done_in_words(gone[key].sets, say) for kind, key in withdrawn if kind == "session" and key in gone]
-    return say.say("undo-done", what="; ".join(told)) if any(told) else say.say("undo-done-other")
+    told += [_score_in_words(scores[key], say) for kind, key in withdrawn if kind == "pain" and key in scores]
+    told += [say.load(weights[key].kg) for kind, key in withdrawn if kind == "bodyweight" and key in weights]
+    told = [one for one in told if one]
+    return say.say("undo-done", what="; ".join(told)) if told else say.say("undo-done-other")
+
+
+def _score_in_words(told: PainAnswer, say: Wording) -> str:
+    where = place(told.site, told.side, say) if told.site else say.say("pain-somewhere")
+    return where if told.score is None else f"{where} {say.number(told.score)}/10"
 
 
 def correct(desk: Desk, reading: Reading) -> str:
@@ -156,7 +168,9 @@ def _changed(session: Session, change: Correction | None, warmed: Set[int] = fro
     if change.field not in WorkSet.__dataclass_fields__:
         return None
     fits = [at for at, work in enumerate(session.sets) if _fits(work, change)]
-    meant = [at for at in fits if at not in warmed] or fits  # "4 reps, not 3" is no warm-up set of three
+    meant = [at for at in fits if at not in warmed]  # "4 reps, not 3" is no warm-up set of three
+    if not meant and (change.movement is not None or change.which != "last"):
+        meant = fits  # "the last set" is never one that warms up
     if change.which == "last":
         meant = meant[-1:]
     elif isinstance(change.which, int):

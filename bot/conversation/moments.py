@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import UTC, datetime, time, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 from sqlmodel import Session as Tx
@@ -32,6 +32,20 @@ def begin(tx: Tx, athlete_id: int, now: datetime) -> None:
         desk.tell_coach(
             say.say("not-screened", name=desk.person.name), buttons=[(say.say("button-approve"), f"s:{athlete_id}")]
         )
+
+
+def at_new_hours(tx: Tx, athlete_ids: Sequence[int], now: datetime) -> None:
+    """Whose zone or hour has changed: what is yet to come comes at the hour of its day where they are now.
+
+    A day's plan that fell due by the old zone would be of tomorrow in one further west, and be lost.
+    """
+    for athlete_id in athlete_ids:
+        desk = Desk.of(Mail(tx, now, f"hours:{athlete_id}"), athlete_id, said_by="bot")
+        for row in due.open_for(tx, desk.person):
+            if row.kind in (PLAN, PAIN_MORNING):
+                desk.plant(row.kind, row.for_date, desk.moment(row.for_date, desk.athlete.plan_at))
+            elif row.kind == NUDGE:
+                desk.plant(row.kind, row.for_date, _nudged_at(desk, desk.record, row.for_date))
 
 
 def begin_coach(tx: Tx, coach_id: int, now: datetime) -> None:
@@ -122,10 +136,14 @@ def _plan(desk: Desk, row: Due) -> None:
 
 
 def _plant_nudge(desk: Desk, record: Record) -> None:
-    hour = rules_of(record.athlete).number("message.nudge_hour")
-    moment = desk.moment(desk.today, time(int(hour), int(hour * 60 % 60)))
+    moment = _nudged_at(desk, record, desk.today)
     if moment > desk.now:
         desk.plant(NUDGE, desk.today, moment)
+
+
+def _nudged_at(desk: Desk, record: Record, day: date) -> datetime:
+    hour = rules_of(record.athlete).number("message.nudge_hour")
+    return desk.moment(day, time(int(hour), int(hour * 60 % 60)))
 
 
 MOST_NUDGES = 3

@@ -10,11 +10,13 @@ from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk, Mail
 from bot.conversation.movement_names import movement_called
 from bot.wording import Wording, wording_for
-from planner.units import KG_PER_LB
+from planner.units import kg_from_lb, round_down_to_plates
 from storage import persons
 from storage.inbox import Incoming
 from storage.persons import Person
 from storage.rules import nicknames_of
+
+SAME_KG = 0.01
 
 
 class Office:
@@ -64,6 +66,22 @@ class Office:
         return movement_called(name, self.coach.language, nicknames_of(self.mail.tx, self.coach.id))
 
     def load_kg(self, command: Command, desk: Desk) -> float | None:
+        """The load ordered; one in another unit than the athlete's plates is what these can make of it."""
+        meant_kg, athlete = self._meant_kg(command, desk), desk.record.athlete
+        if meant_kg is None or (command.unit or desk.athlete.unit) == athlete.plate_unit:
+            return meant_kg
+        return round_down_to_plates(meant_kg, athlete.plate_step, athlete.plate_unit)
+
+    def rounded(self, command: Command, desk: Desk) -> str | None:
+        """What became of a load that the athlete's plates cannot make; None where nothing had to."""
+        meant_kg, load_kg = self._meant_kg(command, desk), self.load_kg(command, desk)
+        if meant_kg is None or load_kg is None or abs(meant_kg - load_kg) < SAME_KG:
+            return None
+        given = f"{command.load:g} {command.unit or desk.athlete.unit}"
+        return desk.say_coach.say("load-rounded", given=given, name=desk.person.name, load=desk.say_coach.load(load_kg))
+
+    @staticmethod
+    def _meant_kg(command: Command, desk: Desk) -> float | None:
         if command.load is None:
             return None
-        return command.load * KG_PER_LB if (command.unit or desk.athlete.unit) == "lb" else command.load
+        return kg_from_lb(command.load) if (command.unit or desk.athlete.unit) == "lb" else command.load

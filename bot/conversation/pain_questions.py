@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+import re
 from datetime import date, timedelta
+from typing import Any, cast
 
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.reasons import place
-from bot.reading.reading import Reading
+from bot.conversation.words import phrases
+from bot.reading.reading import PainRead, Reading
 from bot.wording import Wording
-from planner.facts import Moment, PainAnswer, Session
+from planner.facts import Moment, PainAnswer, Session, Side
+from planner.pain import UNNAMED
 from planner.rules import rules_of
 from storage import facts, questions
 from storage.questions import Question
@@ -16,6 +20,12 @@ from storage.questions import Question
 QUESTION = "pain"
 ANSWERABLE = timedelta(hours=36)
 MORE = "more"
+ALSO = "also"  # in a question for several places: those after the first
+MOST_PLACES = 3
+MOST = 10
+SCORE = re.compile(r"(?<![\d/])(\d{1,2}(?:[.,]5)?)(?:\s*/\s*10)?(?!\d)")
+OF_TEN = re.compile(r"/\s*10\b|\d+(?:[.,]\d+)?")
+WORD = re.compile(r"[^\W\d_]+")
 AFTER: Moment = "after"
 MORNING: Moment = "morning"
 NIGHT_ENDS_AT = 4  # before this hour it is still the evening of the session
@@ -116,12 +126,62 @@ def buttons_of(asked: int, say: Wording) -> Buttons:
 
 
 def ask_morning(desk: Desk) -> tuple[str, Buttons]:
-    """Next morning's question, by the name of the place where one hurts."""
-    last, say = last_place(desk), desk.say
-    text = say.say("ask-pain-morning")
-    if last:
-        text = say.say("ask-pain-morning-at", place=place(last["site"], last.get("side"), say))
-    return text, _asked(desk, {"when": MORNING, "on": desk.today.isoformat(), **last})
+    """Next morning's question, by the name of the place where one hurts; of several, by all their names."""
+    places, say = sore_places(desk), desk.say
+    data = {"when": MORNING, "on": desk.today.isoformat(), **(places[0] if places else {})}
+    if len(places) > 1:
+        first, *others = (_in_words(one, say) for one in places)
+        example = " ".join(SCORES[len(places) - 1 - at] for at in range(len(places)))
+        text = say.say("ask-pain-morning-each", place=first, others=say.listed(others), example=example)
+        return text, _asked(desk, {**data, ALSO: places[1:]})
+    if places:
+        return say.say("ask-pain-morning-at", place=_in_words(places[0], say)), _asked(desk, data)
+    return say.say("ask-pain-morning"), _asked(desk, data)
+
+
+def ask_next(desk: Desk, asked: Question | None, kept: list[PainAnswer]) -> tuple[str, Buttons] | None:
+    """After one of several places that were asked for: the question for the next of them; None where all are told."""
+    if asked is None or not kept or not asked.data.get(ALSO):
+        return None
+    told = {(one.site, one.side) for one in kept}
+    left = [one for one in places_of(asked) if (one["site"], one.get("side")) not in told]
+    if not left:
+        return None
+    data = {name: asked.data[name] for name in ("when", "on")}
+    buttons = _asked(desk, {**data, **left[0], **({ALSO: left[1:]} if left[1:] else {})})
+    return desk.say.say("ask-pain-next", place=_in_words(left[0], desk.say)), buttons
+
+
+def all_at_once(asked: Question, text: str) -> Reading | None:
+    """ "4 2", "both 1", in answer to the question for several places: a score of each, in the order of their names."""
+    places = places_of(asked) if asked.data.get(ALSO) else []
+    numbers = [float(one.replace(",", ".")) for one in SCORE.findall(text)]
+    words = set(WORD.findall(OF_TEN.sub(" ", text.casefold())))
+    known = phrases("each")
+    if len(numbers) == 1 and words & set(known["all"]):
+        numbers *= len(places)
+    if (
+        not places
+        or len(numbers) != len(places)
+        or max(numbers) > MOST
+        or not words <= {*known["all"], *known["small"]}
+    ):
+        return None
+    entries = tuple(
+        PainRead(one["site"], cast(Side | None, one.get("side")), score, MORNING)
+        for one, score in zip(places, numbers, strict=True)
+    )
+    return Reading(("pain",), performed_on=date.fromisoformat(asked.data["on"]), pain=entries)
+
+
+def places_of(asked: Question) -> list[dict[str, str]]:
+    """The places that a question is for, the one asked for first in front."""
+    first = {name: asked.data[name] for name in ("site", "side") if asked.data.get(name)}
+    return [*([first] if first else []), *asked.data.get(ALSO, [])]
+
+
+def _in_words(one: dict[str, str], say: Wording) -> str:
+    return place(one["site"], one.get("side"), say)
 
 
 def place_in_words(asked: Question, say: Wording) -> str:
@@ -129,7 +189,7 @@ def place_in_words(asked: Question, say: Wording) -> str:
     return place(site, side, say) if site else say.say("pain-somewhere")
 
 
-def _asked(desk: Desk, data: dict[str, str]) -> Buttons:
+def _asked(desk: Desk, data: dict[str, Any]) -> Buttons:
     """The question noted, in place of the one before, with the scores as buttons."""
     questions.expire(desk.tx, desk.person, QUESTION, desk.now)
     return buttons_of(questions.ask(desk.tx, desk.person, QUESTION, desk.now, data=data), desk.say)
@@ -137,13 +197,29 @@ def _asked(desk: Desk, data: dict[str, str]) -> Buttons:
 
 def last_place(desk: Desk) -> dict[str, str]:
     """The place of the newest score above 0 in the last two weeks; of several of one day, the sorest."""
+    return next(iter(_told_last(desk)), {})
+
+
+def sore_places(desk: Desk) -> list[dict[str, str]]:
+    """The places to be asked for, those told last in front: they, and those for which the rules still hold back."""
+    held = [one for one in desk.review.pain if one.level != "fine" and one.score > 0 and one.site != UNNAMED]
+    found = [*_told_last(desk), *(_place(one.site, one.side) for one in held)]
+    kept = [one for at, one in enumerate(found) if one not in found[:at]]
+    sided = {one["site"] for one in kept if "side" in one}
+    return [one for one in kept if "side" in one or one["site"] not in sided][:MOST_PLACES]
+
+
+def _told_last(desk: Desk) -> list[dict[str, str]]:
+    """The places of the newest day with a score above 0 in the last two weeks, the sorest first."""
     since = desk.said_on - timedelta(days=14)
     sore = [fact for fact in desk.record.pain if fact.on >= since and fact.site is not None and (fact.score or 0) > 0]
     late = [fact for fact in sore if fact.on == sore[-1].on]
-    worst = max(reversed(late), key=lambda fact: fact.score or 0.0, default=None)
-    if worst is None or worst.site is None:
-        return {}
-    return {"site": worst.site, **({"side": worst.side} if worst.side else {})}
+    late = sorted(late, key=lambda fact: (-(fact.score or 0.0), -(fact.fact or 0)))
+    return [_place(one.site, one.side) for one in late if one.site is not None]
+
+
+def _place(site: str, side: Side | None) -> dict[str, str]:
+    return {"site": site, **({"side": side} if side else {})}
 
 
 def answered_today(desk: Desk, when: Moment) -> bool:

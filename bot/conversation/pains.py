@@ -11,12 +11,12 @@ from bot.conversation.pain_questions import last_place
 from bot.conversation.reasons import named, place
 from bot.reading.reading import PainRead, Reading
 from planner.facts import Moment, PainAnswer, Side, WarningSign
+from planner.pain import UNNAMED
 from planner.plan import SitePain
 from planner.rules import rules_of
 from storage import facts, outbox, questions
 from storage.questions import Question
 
-NOT_NAMED = "other"  # the planner's place for a pain without one
 SAID_ONCE = {"hold", "step_down", "step_back"}  # a stop is said each time it is met
 EMERGENCY = {"chest_pain", "breathless", "dizziness"}
 STOPS = {
@@ -29,7 +29,7 @@ def store(desk: Desk, reading: Reading, asked: Question | None) -> list[PainAnsw
     """Scores and signs as facts. A bare number answers `asked`, for its place and moment."""
     placed = asked is not None and "score" in asked.data and any(one.site for one in reading.pain)
     if reading.pain and asked is not None and (asked.answered_at is not None or placed):
-        _take_back(desk, asked)
+        _take_back(desk, asked, reading)
     kept = []
     for entry in reading.pain:
         bound = _bound(entry, asked)
@@ -60,11 +60,14 @@ def at_last_place(desk: Desk, reading: Reading, asked: Question | None) -> Readi
     return replace(reading, pain=(entry,), ask=tuple(one for one in reading.ask if one.about != "score"))
 
 
-def _take_back(desk: Desk, asked: Question) -> None:
+def _take_back(desk: Desk, asked: Question, reading: Reading) -> None:
     """What was said to a question, said anew: the thumb had slipped, or the place is named now."""
     on, when = date.fromisoformat(asked.data.get("on", desk.said_on.isoformat())), asked.data.get("when")
+    bound = [_bound(entry, asked) for entry in reading.pain]
+    places = {(one.site, one.side) for one in bound} | {(None, None)}
     for fact in reversed(desk.record.pain):
-        if fact.on == on and fact.when == when and fact.fact is not None:
+        here = (fact.site, fact.side) in places or "site" not in asked.data
+        if fact.on == on and fact.when == when and fact.fact is not None and here:
             facts.withdraw(desk.tx, "pain", fact.fact, desk.now)
             desk.forget()
             return
@@ -123,7 +126,7 @@ def acknowledge(desk: Desk, kept: list[PainAnswer], before: tuple[SitePain, ...]
     stood = {(one.site, one.side): one.level for one in before}
     lines = []
     for answer in told:
-        here = (answer.site or NOT_NAMED, answer.side)
+        here = (answer.site or UNNAMED, answer.side)
         site = levels.get(here)
         where = place(answer.site, answer.side, say) if answer.site else say.say("pain-somewhere")
         key = f"pain-{site.level}" if site is not None else "pain-noted"

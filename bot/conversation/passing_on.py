@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
+from bot.conversation.coach_vocabulary import plain
 from bot.conversation.desk import Desk
 from bot.conversation.placing import context_of
+from bot.conversation.words import phrases
 from bot.reading import read
 from planner import ladders
 from planner.facts import Clip, PlannedSet, Side
@@ -21,6 +24,13 @@ def to_coach(desk: Desk, text: str) -> str:
     say = desk.say_coach
     desk.tell_coach(say.say("passed-to-coach", name=desk.person.name, handle=desk.athlete.handle, text=text))
     return desk.say.say("passed-on")
+
+
+def is_for_coach_by_name(desk: Desk, text: str) -> bool:
+    """ "Tell Inês the rings are back": words for the coach, who is called by name."""
+    said, name = plain(text.strip()), re.escape(plain(desk.coach.name.split()[0]))
+    heads = "|".join(re.escape(plain(head)) for head in phrases("to_coach")["heads"])
+    return re.match(rf"(?:(?:please|bitte|por favor)\s+)?(?:{heads})\s+{name}\b", said) is not None
 
 
 def to_athlete(desk: Desk, text: str) -> bool:

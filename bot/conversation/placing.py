@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date, datetime, timedelta
 
-from bot.conversation import followups
+from bot.conversation import followups, schemes_told
 from bot.conversation.desk import Desk
 from bot.conversation.followups import Placed
 from bot.conversation.reports import trained
@@ -47,11 +47,19 @@ def read_by_plan(desk: Desk, text: str, context: Context) -> Reading:
 
 def placed(desk: Desk, text: str, context: Context, but_by: int | None = None) -> Placed:
     """As `read_by_plan`, with what it was read against. `but_by`: a message whose own reports do not count."""
+    found = _placed(desk, text, context, but_by)
+    return replace(found, reading=schemes_told.named(desk, found.reading))
+
+
+def _placed(desk: Desk, text: str, context: Context, but_by: int | None) -> Placed:
     told = followups.told_on(desk, day_of(desk, context.sent_at), but_by)
     if told:
         return followups.beside(told, text, context)
     by_day = Placed(read(text, context), context)
     day = by_day.reading.performed_on
+    then = followups.told_on(desk, day, but_by) if day not in (None, day_of(desk, context.sent_at)) else []
+    if then and day is not None:
+        return followups.beside(then, text, replace(context, today=_planned(desk, day)))
     if day is not None and day != day_of(desk, context.sent_at) and _planned(desk, day) is not None:
         other = replace(context, today=_planned(desk, day))
         return Placed(read(text, other), other)

@@ -95,6 +95,12 @@ def today(desk: Desk) -> tuple[str, DayPlan]:
     return text, plan
 
 
+def following(desk: Desk) -> str:
+    """The next session that is not done yet, whole; today's plan where none is in sight."""
+    plan = _next_work(desk)
+    return in_words(plan, desk.say) if plan is not None else today(desk)[0]
+
+
 def asked(desk: Desk, text: str) -> tuple[str, DayPlan]:
     """The plan of the day that a question names, within the week; else today's."""
     day = day_asked(text, context_of(desk, desk.said_at))

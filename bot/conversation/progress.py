@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bot.conversation.reasons import dose_in_words, named, rung_name
+from bot.conversation.reasons import dose_in_words, ladder_name, named, rung_name
 from bot.wording import Wording
 from planner import ladders
+from planner.gained import Gain
 from planner.plan import Forecast, Gate, LadderPosition, Review
 
 
-def in_words(review: Review, say: Wording) -> str:
+def in_words(review: Review, say: Wording, gain: Gain | None = None) -> str:
+    """`gain`: what the main lift has gained of late, where that is to be told."""
     lines: list[str] = []
     for position in review.ladders:
         lines += ladder_lines(position, say)
@@ -24,14 +26,22 @@ def in_words(review: Review, say: Wording) -> str:
                     percent=round(100 * one.relative_added),
                 )
             )
+    if gain is not None:
+        lines.append(_gained(gain, say))
     done, planned = review.adherence
     if planned:
         lines.append(say.say("progress-adherence", done=done, planned=planned))
     return "\n".join(lines) if lines else say.say("progress-nothing")
 
 
+def _gained(gain: Gain, say: Wording) -> str:
+    if not gain.is_change:
+        return say.say("progress-gain-none", least=say.load(gain.least_kg))
+    return say.say("progress-gain-more" if gain.kg > 0 else "progress-gain-less", change=say.about(abs(gain.kg)))
+
+
 def ladder_lines(position: LadderPosition, say: Wording) -> Iterator[str]:
-    ladder = named(f"ladder-{position.ladder}", position.ladder, say)
+    ladder = ladder_name(position.ladder, say)
     where = {"ladder": ladder, "rung": rung_name(position.rung, say), "since": position.since}
     if position.dose:
         yield say.say("progress-rung", **where, dose=dose_in_words(position.dose, say))

@@ -111,9 +111,21 @@ def until_in_words(day: date | None, say: Wording, since: date | None = None) ->
 def order_in_words(order: Order, say: Wording) -> str:
     """What the coach ordered, in a few words."""
     load = say.say("no-added-load") if not order.load_kg else f"+{say.load(order.load_kg)}"
+    if order.load_kg is None:
+        load = say.say("load-as-planned")
     value = say.movement(str(order.value)) if order.kind == "swap" else order.value
+    if order.kind == "train_on":
+        site, _, side = str(order.value).partition(":")
+        value = place(site, side or None, say)
+    if order.kind == "hold_rung" and order.ladder is not None:
+        return say.say(
+            "order-hold_rung-of",
+            ladder=ladder_name(order.ladder, say),
+            until=until_in_words(order.until, say, order.on),
+        )
+    of_a_movement = order.kind == "set_sets" and order.movement is not None
     return say.say(
-        f"order-{order.kind}",
+        "order-set_sets-of" if of_a_movement else f"order-{order.kind}",
         rung=rung_name(order.rung or "", say),
         movement=say.movement(order.movement) if order.movement else "",
         until=until_in_words(order.until, say, order.on),
@@ -124,6 +136,10 @@ def order_in_words(order: Order, say: Wording) -> str:
         rule=order.rule or "",
         value=value if value is not None else "",
     )
+
+
+def ladder_name(ladder: str, say: Wording) -> str:
+    return named(f"ladder-{ladder}", ladder, say)
 
 
 def rung_name(rung: str, say: Wording) -> str:

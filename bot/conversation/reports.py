@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from datetime import date
 
 from bot.conversation.desk import Desk
+from bot.conversation.words import phrases, starts
 from bot.reading.reading import Reading, SetRead
 from bot.wording import Wording
 from bot.wording.sets import done_in_words, in_a_line
@@ -44,23 +45,41 @@ def sessions_of(reading: Reading, today: date) -> list[Session]:
     ]
 
 
-def store(desk: Desk, reading: Reading) -> list[Session]:
-    """Add the facts of the training told of; a report that was sent before adds nothing."""
-    new = []
+@dataclass(frozen=True)
+class Stored:
+    """What a report brought: the sessions as they are now, and the sets in it that had been told before."""
+
+    sessions: list[Session]
+    again: tuple[WorkSet, ...] = ()
+
+
+def store(desk: Desk, reading: Reading, text: str) -> Stored:
+    """Add the facts of the training told of; what was told of a day before adds nothing but efforts, unless the words
+    say that it was done once more."""
+    anew = bool(starts(text.casefold(), phrases("once_more")["said"]))
+    new: list[Session] = []
+    again: list[WorkSet] = []
     for session in sessions_of(reading, desk.said_on):
-        before = _told_before(desk, session)
-        if before is None:
-            desk.add(session)
-        elif _with_efforts(before, session) == before.sets or before.fact is None:
-            continue
-        else:
-            session = replace(session, sets=_with_efforts(before, session))
-            facts.replace_session(desk.tx, before.fact, session, desk.said_at, desk.cause)
+        left = session
+        of_day = [one for one in desk.record.sessions if one.on == session.on and one.sets and not one.is_test]
+        for before in of_day if not anew else ():
+            known = _told_in(before, left)
+            if not known or before.fact is None:
+                continue
+            left = replace(left, sets=tuple(work for work in left.sets if work.movement not in known))
+            mended = _with_efforts(before, session, known)
+            if mended.sets == before.sets:
+                again += [work for work in before.sets if work.movement in known]
+                continue
+            facts.replace_session(desk.tx, before.fact, mended, desk.said_at, desk.cause)
             desk.forget()
-        new.append(session)
+            new.append(mended)
+        if left.sets or _tells_more(desk, left):
+            desk.add(left)
+            new.append(left)
     if reading.bodyweight_kg is not None:
         desk.add(Bodyweight(reading.performed_on or desk.said_on, reading.bodyweight_kg))
-    return new
+    return Stored(new, tuple(again))
 
 
 def trained(session: Session) -> bool:
@@ -69,26 +88,34 @@ def trained(session: Session) -> bool:
     return bool(told) and not session.is_test
 
 
-def _told_before(desk: Desk, session: Session) -> Session | None:
-    """The report of the same sets for the same day: a message sent twice or told again with efforts, no second one."""
-    told = [one for one in desk.record.sessions if one.on == session.on and not one.is_test]
-    return next((one for one in told if session.sets and _same_but_for_efforts(one.sets, session.sets)), None)
+def _told_in(before: Session, session: Session) -> frozenset[str]:
+    """The movements whose sets are those of an earlier report of the day, efforts aside: a message sent twice, told
+    again with efforts, or told again with more beside it."""
+    names = {work.movement for work in session.sets}
+    return frozenset(name for name in names if _bare(before, name) == _bare(session, name))
 
 
-def _same_but_for_efforts(some: tuple[WorkSet, ...], others: tuple[WorkSet, ...]) -> bool:
-    pairs = zip(some, others, strict=False)
-    return len(some) == len(others) and all(replace(one, rpe=other.rpe) == other for one, other in pairs)
+def _bare(session: Session, movement: str) -> list[WorkSet]:
+    return [replace(work, rpe=None, linked=False) for work in session.sets if work.movement == movement]
 
 
-def _with_efforts(before: Session, session: Session) -> tuple[WorkSet, ...]:
-    """The earlier report with the efforts told now."""
-    pairs = zip(before.sets, session.sets, strict=True)
-    return tuple(new if new.rpe is not None else old for old, new in pairs)
+def _with_efforts(before: Session, session: Session, known: frozenset[str]) -> Session:
+    """The earlier report with the efforts told now of the movements in it."""
+    efforts = {name: iter([work.rpe for work in session.sets if work.movement == name]) for name in known}
+    told = [(work, next(efforts[work.movement]) if work.movement in known else None) for work in before.sets]
+    return replace(before, sets=tuple(work if rpe is None else replace(work, rpe=rpe) for work, rpe in told))
 
 
-def read_back(desk: Desk, sessions: list[Session], before: Snapshot, whole: bool = True) -> str:
+def _tells_more(desk: Desk, session: Session) -> bool:
+    """Whether a report without sets of its own tells of effort, time or sleep what was not told of that day."""
+    told = [(one.session_rpe, one.duration_min, one.sleep_h) for one in desk.record.sessions if one.on == session.on]
+    now = (session.session_rpe, session.duration_min, session.sleep_h)
+    return any(value is not None and all(one[at] != value for one in told) for at, value in enumerate(now))
+
+
+def read_back(desk: Desk, stored: Stored, before: Snapshot, whole: bool = True) -> str:
     """ "Noted for Mon 4 Jan: pull-ups 5×3 +20 kg." and, if the report is `whole`, what changes because of it."""
-    say = desk.say
+    say, sessions = desk.say, stored.sessions
     lines: list[str] = []
     for session in sessions:
         if session.sets:
@@ -97,6 +124,8 @@ def read_back(desk: Desk, sessions: list[Session], before: Snapshot, whole: bool
         if extras:
             key = "report-extras" if session.sets else "report-extras-alone"
             lines.append(say.say(key, day=say.day(session.on), extras=say.listed(extras)))
+    if stored.again:
+        lines.append(say.say("report-part-again", work=done_in_words(stored.again, say)))
     if whole and any(trained(session) for session in sessions):
         lines += changes(desk, before) if before.told & {one.on for one in sessions} else next_work(desk, before)
     return "\n".join(lines)

@@ -6,15 +6,17 @@ from collections.abc import Iterator, Sequence
 from dataclasses import asdict, dataclass
 from datetime import timedelta
 
-from bot.conversation import told_anew
+from bot.conversation import pain_anew, told_anew
 from bot.conversation.asking import plant_expiry
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.placing import context_of
+from bot.conversation.reasons import place
 from bot.reading.lexicon import book
 from bot.reading.mending.fields import NEAR_BODY
 from bot.reading.mending.value_alone import ValueAlone
 from bot.reading.message import read_message
 from bot.reading.movements import find_movements
+from bot.reading.pain.words import body_words
 from bot.reading.reading import Correction, Reading
 from planner.facts import Session, WorkSet
 from storage import facts, questions
@@ -23,6 +25,7 @@ KIND = "value"
 WITHIN = timedelta(days=1)
 TIMES = 3  # a load told instead is at most so many times the one told first, or so small a part of it
 MOST_CHOICES = 6
+MOST_PAIN = 10
 SAME = 0.06
 ASKED = {"sets", "movement", "load_kg", "reps", "bodyweight_kg"}  # doubts that a value alone leaves
 MEANT_BY = {"load": "load_kg", "reps": "reps", "effort": "rpe", "seconds": "hold_s"}  # an answer's words
@@ -30,12 +33,13 @@ MEANT_BY = {"load": "load_kg", "reps": "reps", "effort": "rpe", "seconds": "hold
 
 @dataclass(frozen=True)
 class Change:
-    """One value of the last report, and what it would be instead."""
+    """One value of what was told last, and what it would be instead. `pain`: the fact whose score it is."""
 
     field: str
     movement: str
     was: float | None
     now: float
+    pain: int | None = None
 
     @property
     def reading(self) -> Reading:
@@ -63,7 +67,18 @@ def is_left_open(reading: Reading) -> bool:
 
 
 def changes(desk: Desk, alone: ValueAlone) -> list[Change]:
-    """What the value can be of, in the report of the day before it was said that came last."""
+    """What the value can be of: the pain that the newest message told, and the last report of the day before."""
+    pains = list(_scores(desk, alone))
+    return [*pains, *_of_the_report(desk, alone)][: MOST_CHOICES if pains else None]
+
+
+def _scores(desk: Desk, alone: ValueAlone) -> Iterator[Change]:
+    for told in pain_anew.newest(desk) if alone.value <= MOST_PAIN and not alone.named else ():
+        if told.score != alone.value:
+            yield Change("score", "", told.score, alone.value, told.fact)
+
+
+def _of_the_report(desk: Desk, alone: ValueAlone) -> list[Change]:
     session = _last_report(desk)
     if session is None:
         return []
@@ -96,10 +111,10 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     """The correction that a button or a few words choose, or sets told anew; None where the words are neither."""
     found = [Change(**one) for one in question.data["changes"]]
     if answer.startswith("#") and answer[1:].isdecimal():
-        chosen: Reading | None = found[int(answer[1:])].reading if int(answer[1:]) < len(found) else None
+        chosen = _read(desk, found[int(answer[1:])]) if int(answer[1:]) < len(found) else None
     else:
         named = _named(desk, found, answer)
-        chosen = named[0].reading if len(named) == 1 else told_anew.in_place_of_old(desk, answer)
+        chosen = _read(desk, named[0]) if len(named) == 1 else told_anew.in_place_of_old(desk, answer)
     if chosen is None:
         return None
     assert question.id is not None
@@ -107,16 +122,39 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     return chosen, question.text
 
 
+def _read(desk: Desk, change: Change) -> Reading | None:
+    return change.reading if change.pain is None else pain_anew.in_place_of(desk, change.pain, change.now)
+
+
 def _named(desk: Desk, found: Sequence[Change], answer: str) -> list[Change]:
     """The changes that an answer of a few words speaks of: "reps", "the dips", "weight of the pull-ups"."""
     message = read_message(answer, context_of(desk, desk.said_at))
     if any(token.value is not None for token in message.tokens):
         return []
+    site = _site_named(desk, found, answer)
+    if site:
+        return site
     moves = {one.movement for one in find_movements(message)}
     kinds = {MEANT_BY.get(hit.name) for hit in book(message.language, "answers").find(message.tokens)} - {None}
     if not moves and not kinds:
         return []
     return [one for one in found if (not moves or one.movement in moves) and (not kinds or one.field in kinds)]
+
+
+def _site_named(desk: Desk, found: Sequence[Change], answer: str) -> list[Change]:
+    """The scores whose place an answer names: "the elbow", "pain"."""
+    message = read_message(answer, context_of(desk, desk.said_at))
+    scores = [one for one in found if one.pain is not None]
+    words = body_words(message)
+    if words is None or not scores:
+        return []
+    told = {one.fact: one for one in desk.record.pain}
+    if not (words.sites or words.sides or words.pain_words):
+        return []
+    sites, sides = {hit.name for hit in words.sites}, set(words.sides.values())
+    fitting = [told[one.pain] for one in scores if one.pain in told]
+    kept = {one.fact for one in fitting if (not sites or one.site in sites) and (not sides or one.side in sides)}
+    return [one for one in scores if one.pain in kept]
 
 
 def _last_report(desk: Desk) -> Session | None:
@@ -141,6 +179,11 @@ def _loads(desk: Desk, sets: Sequence[WorkSet], alone: ValueAlone) -> Iterator[C
 
 def _label(desk: Desk, change: Change) -> str:
     say = desk.say
+    if change.pain is not None:
+        told = next(one for one in desk.record.pain if one.fact == change.pain)
+        where = place(told.site, told.side, say) if told.site else say.say("pain-somewhere")
+        was, now = (say.number(one) for one in (change.was or 0.0, change.now))
+        return say.say("choice-value-score", place=where, was=was, now=now)
     movement = say.movement(change.movement)
     if change.field == "load_kg":
         was, now = (say.load(one) for one in (change.was or 0.0, change.now))

@@ -11,7 +11,7 @@ from datetime import date, timedelta
 from zoneinfo import ZoneInfo
 
 from bot.conversation import open_sets
-from bot.conversation.alerts import proposal_buttons, proposal_in_words
+from bot.conversation.alerts import alert_buttons, proposal_buttons, proposal_in_words
 from bot.conversation.desk import Buttons, Mail
 from bot.conversation.reasons import dose_in_words, place, reason_in_words, rung_name, until_in_words
 from bot.wording import Wording, wording_for
@@ -103,6 +103,8 @@ def _entry(mail: Mail, row: Athlete, known: Record, seen: Review, say: Wording) 
         urgency = max(urgency, NEEDS if alert.code == SILENT else alert.urgency)
         if (alert.urgency >= NEEDS or alert.code == SILENT) and not alert.code.startswith("proposal"):
             needs.append(reason_in_words(alert, say, "alert"))
+            for label, data in alert_buttons(row.id, alert, say):
+                buttons.append((say.say("button-for", label=label, name=row.name), data))
     for position in seen.ladders:
         if position.proposal is not None:
             urgency = max(urgency, NEEDS)

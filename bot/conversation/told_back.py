@@ -19,6 +19,13 @@ def is_asked(text: str) -> bool:
     return begun or (asked.startswith(known["begins_if_done"]) and any(word in asked.split() for word in known["done"]))
 
 
+def is_of_the_next(text: str) -> bool:
+    """Whether a short question is for the next session."""
+    asked = text.casefold().strip(" ?¿!.\n")
+    short = len(asked.split()) <= MOST_WORDS and not any(sign.isdigit() for sign in asked)
+    return short and asked.startswith(phrases("next_session")["begins"])
+
+
 def in_words(desk: Desk) -> str:
     """The newest reports, the newest last."""
     say = desk.say

@@ -27,6 +27,7 @@ from bot.reading.reading import Ask, Context, Span
 QUOTED = 80  # characters of a message quoted where no words of it stand for the doubt
 CLAUSE_ENDS = frozenset(",;.!?\n")
 LINKED = ("until", "back", "since", "from", "open")
+NO_DAY = ("rough", "bad")  # "mid April", "30 February": nobody can say which day
 SINGLE = ("rel", "weekday", "date", "dom", "exact")
 PARTS = frozenset({",", ";", "-", "?", "¿"}) | little("but")
 
@@ -65,9 +66,9 @@ def span_of(
         asked = next((day for day in near if day.shift is not None and day.shift > 0), None)
         if asked is not None:
             return None, near, Ask("dates", message.span(asked.start, asked.end))
-    rough = next((day for day in near if day.kind == "rough"), None)
-    if rough is not None:
-        return None, near, Ask("dates", message.span(rough.start, rough.end))  # "pause until mid April"
+    unknown = next((day for day in near if day.kind in NO_DAY), None)
+    if unknown is not None:
+        return None, near, Ask("dates", message.span(unknown.start, unknown.end))  # "pause until mid April"
     if "move" in absent:
         to, taken = moved(message, near, absent)
         return to, taken, None if to is not None and to.end is not None else where_to(message, taken, absent)

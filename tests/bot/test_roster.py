@@ -43,6 +43,32 @@ def test_the_roster_of_the_contract_is_read():
     assert (mira.tests[0].on, mira.tests[0].load_kg) == (date(2027, 1, 2), 15.0)
 
 
+def test_several_ladders_are_read():
+    more = 'more_ladders = [ { ladder = "front_lever", rung = "tuck_front_lever" }, { ladder = "planche" } ]'
+    mira = parse_roster(ROSTER.replace('rung = "weighted_pull_up"', f'rung = "weighted_pull_up"\n{more}')).athletes[0]
+    assert (mira.ladder, mira.rung) == ("one_arm_pull_up", "weighted_pull_up")
+    assert mira.more_ladders == (("front_lever", "tuck_front_lever"), ("planche", None))
+
+
+@pytest.mark.parametrize(
+    ("more", "key"),
+    [
+        ('{ ladder = "one_arm_pull_up" }', "ladder: 'one_arm_pull_up' is given twice"),
+        ('{ ladder = "front_lever" }, { ladder = "front_lever" }', "ladder: 'front_lever' is given twice"),
+        ('{ ladder = "front_lever", rung = "archer_shoulder" }', "rung: 'archer_shoulder' should be one of"),
+        ('{ rung = "tuck_front_lever" }', "ladder: missing"),
+        ('{ ladder = "front_lever", steps = 3 }', "steps: unknown key"),
+        ('"front_lever"', "more_ladders: should be a list of tables"),
+    ],
+)
+def test_a_bad_ladder_beside_the_first_is_named_with_its_line(more, key):
+    text = ROSTER.replace('rung = "weighted_pull_up"', f'rung = "weighted_pull_up"\nmore_ladders = [ {more} ]')
+    with pytest.raises(RosterError) as error:
+        parse_roster(text)
+    line = line_with("more_ladders", text)
+    assert any(f"roster:{line}: {key}" in problem for problem in error.value.problems)
+
+
 def test_a_cycle_of_days_takes_the_place_of_weekdays():
     text = ROSTER.replace(
         'training_days = ["monday", "thursday"]', "cycle = { days = 8, train = [1, 3, 5, 7], from = 2027-01-04 }"

@@ -42,16 +42,19 @@ def dotted(hits: DayHits, at: int, ranged: bool = False) -> Day | None:
     if token.kind != "num" or after is None or after.text != "." or after.space or token.text.count(".") != 1:
         return None
     before = hits.tokens[at - 1].text if at else "\n"
-    if before not in little("before_dotted") and not ranged:
+    gone = hits.of_an_absence(at)
+    if before not in little("before_dotted") and not ranged and not gone:
         return None
     day, month = (int(part or 0) for part in token.text.split("."))
     if not (1 <= day <= 31 and 1 <= month <= 12 and len(token.text) >= 3):
         return None
+    if _is_lacking(month, day):
+        return Day(at, at + 2, "bad", None, None)  # "vom 31.4. bis 3.5."
     back, ahead = of_month(hits.today, month, day, False), of_month(hits.today, month, day, True)
     if back is None or ahead is None:
         return None
     far = (hits.today - back).days > LONG_PAST and (ahead - hits.today).days > LONG_PAST
-    if far and not ranged and at and (month == 5 or len(token.text) < len("17.5")):
+    if far and not ranged and not gone and at and (month == 5 or len(token.text) < len("17.5")):
         return None  # "pull-ups. 17.5. 4,4,4": no day that anyone tells of, a plate more than 15
     return Day(at, at + 2, "date", (back, back), (ahead, ahead))
 
@@ -60,9 +63,14 @@ def slashed(hits: DayHits, at: int) -> Day | None:
     """ "14/2 pull-ups", at the head of a line, "14/2/2027" anywhere; "3/2" is left and right."""
     told = day_and_month(hits, at)
     heads = at == 0 or hits.tokens[at - 1].text == "\n"
-    if told is None or not heads:
+    gone = hits.of_an_absence(at)
+    if told is None or not (heads or gone):
         return None
     day, month, end = told
+    if gone and _is_lacking(month, day):
+        return Day(at, end, "bad", None, None)
+    if gone:
+        return Day(at, end, "date", *_both_ways(hits, month, day))
     after = hits.tokens[end] if end < len(hits.tokens) else None
     with_year = end > at + 3
     if after is None or (after.text not in (":", "\n") and after.kind != "word"):
@@ -72,6 +80,11 @@ def slashed(hits: DayHits, at: int) -> Day | None:
     if not with_year and day <= MOST_MONTHS and not alone:
         return None  # "5/4 archers" is left and right; alone on its line, and just past, it heads a day
     return Day(at, end, "date", (back, back), (ahead, ahead)) if back and ahead else None
+
+
+def _both_ways(hits: DayHits, month: int, day: int) -> tuple[tuple[date, date] | None, tuple[date, date] | None]:
+    back, ahead = (of_month(hits.today, month, day, way) for way in (False, True))
+    return (back, back) if back else None, (ahead, ahead) if ahead else None
 
 
 def day_and_month(hits: DayHits, at: int) -> tuple[int, int, int] | None:
@@ -116,6 +129,8 @@ def worded(hits: DayHits, hit: Hit) -> Day | None:
                 (last, back_to) if last and back_to else None,
                 (first, ahead_to) if first and ahead_to else None,
             )
+        if any(_is_lacking(month, number) for number in numbers[:2]):
+            return Day(hit.start, end, "bad", None, None)
         to = of_month(today, month, numbers[1], True)
         if to is None:
             return None
@@ -134,11 +149,13 @@ def worded(hits: DayHits, hit: Hit) -> Day | None:
         if year is not None:
             exact = _of_year(hits, hit, day, year)
             return Day(hit.start, end, "exact", (exact, exact), (exact, exact)) if exact else None
-        if day_of(LEAP_YEAR, month, day) is None and day in LAST_DAYS:
+        if _is_lacking(month, day):
             return Day(hit.start, end, "bad", None, None)  # "31 February"
         return hits.both(hit, "date", of_month(today, month, day, False), of_month(today, month, day, True))
     if not numbers and any(t.value is not None for t in hits.tokens[hit.start : hit.end]):
         return None  # "am 14.2.": day and month in one number
+    if hits.gone and day_and_month(hits, hit.end - 1) is not None:
+        return None  # "fuera del 28/2 al 3/3": the longer ones, from the number on
     if _counts(hits, hit) or (hit.name == "plain_day" and _at_work(hits, hit)):
         return None
     day = numbers[0] if numbers else 1
@@ -151,6 +168,11 @@ def worded(hits: DayHits, hit: Hit) -> Day | None:
     if whole.value is not None and whole.value != int(whole.value):
         return None
     return hits.both(hit, "dom", day_of_month(today, day, False), day_of_month(today, day, True))
+
+
+def _is_lacking(month: int, day: int) -> bool:
+    """Whether a month never has the day: "31 February"."""
+    return day in LAST_DAYS and day_of(LEAP_YEAR, month, day) is None
 
 
 def _counts(hits: DayHits, hit: Hit) -> bool:

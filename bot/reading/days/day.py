@@ -39,10 +39,16 @@ class DayHits:
         self.short_or_named = [hit for hit in self.hits if hit.table in ("short", "weekday")]
         self.starts_of_days = {hit.start for hit in self.short_or_named}
         self.ends_of_days = {hit.end for hit in self.short_or_named}
+        gone = [hit.end for hit in message.hits("intents", "want") if hit.name in ("away", "pause")]
+        self.gone = set(gone) if not any(message.beginning("movements")) else set[int]()
         self.leading = {hit.end for hit in self.hits if hit.table in ("link", "which") and not self._joins(hit)}
 
     def has(self, table: str, at: int, end: int | None = None) -> Hit | None:
         return next((h for h in self.at.get(at, ()) if h.table == table and (end is None or h.end <= end)), None)
+
+    def of_an_absence(self, at: int) -> bool:
+        """Whether figures here tell when somebody is gone, with no work beside it: "away 28/2 - 3/3"."""
+        return bool(self.gone) and (at in self.leading or at in self.gone)
 
     def no_weekday(self, hit: Hit) -> bool:
         """ "sun out", "in the sun", "so gut": the short word is another one."""

@@ -56,6 +56,9 @@ def joined(hits: DayHits, days: list[Day]) -> list[Day]:
                 ),
                 None,
             )
+            if link is not None and "bad" in (last.kind, day.kind):
+                out[-1] = Day(last.start, day.end, "bad", None, None)  # "30 February to 3 March"
+                continue
             back_to = day.kind == "rel" and last.ahead and day.ahead and day.ahead[1] < last.ahead[0]
             if link is not None and back_to:
                 out.append(day)  # "Sunday's to tomorrow": no span, a move

@@ -20,3 +20,4 @@ equipment-for-coach = { $name } zur Ausrüstung: „{ $text }“
 resume-stopped = Gut zu hören. Das Training ruht trotzdem, bis { $coach } es wieder startet; dass es sich gut anfühlt, habe ich weitergegeben.
 resume-stopped-for-coach = { $name } sagt, es fühle sich wieder gut an. Der Stopp gilt, bis du ihn aufhebst: „{ $name } neustart“.
 medical-passed-on = Das habe ich an { $coach } weitergegeben. Bis du von dort hörst, geht das Wort von Arzt oder Therapeutin dem Plan vor.
+absence-which-days = Von wann bis wann bist du weg? Sag es mir, dann plane ich darum herum.

@@ -24,6 +24,7 @@ reason-bodyweight_changed = Du wiegst { $now_kg }, letztes Mal { $was_kg }: Mit 
    *[more] mehr
 } ziehen.
 reason-nothing_to_pull_on = Kein Ziehen: Hier gibt es nichts für { $movement }.
+reason-movement_left_out = { $movement } statt { $before }; das lässt dein Coach weg.
 reason-movement_substituted = { $movement } statt { $before }, weil deine Ausrüstung das nicht hergibt.
 reason-movement_swapped = { $movement } statt { $before }, auf Anweisung deines Coachs.
 reason-grip_of_block = { $movement } statt { $before } in diesem Block, um dasselbe Gewebe zu schonen.
@@ -57,6 +58,7 @@ reason-hold_test = { $rung }: ein Halt, so lange er sauber ist, um deinen besten
 reason-hold_of_best = { $rung }: { $seconds } s halten, etwa 60 % von deinen besten { $best_s } s.
 reason-skill_out_pain = { $rung }: fällt wegen des Schmerzes aus.
 reason-step_back_pain = Zurück auf { $rung } (statt { $before }), bis zwei Wochen ruhig sind.
+reason-skill_left_out = { $rung }: fällt aus, so hat es dein Coach gesagt.
 reason-skill_not_possible = { $rung }: fällt aus, deine Ausrüstung gibt das heute nicht her.
 reason-proof_shown = Gezeigt am { $on_day }: { $shown }.
 reason-clips_missing = Noch kein Video, das du gesehen hast: { $sides }.

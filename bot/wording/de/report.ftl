@@ -2,7 +2,8 @@
 report-noted = Notiert für { $day }: { $work }.
 report-extras = Dazu: { $extras }.
 report-extras-alone = Notiert für { $day }: { $extras }.
-report-again = Diese Meldung ist schon notiert; nichts zählt doppelt.
+report-again = Diese Meldung ist schon notiert; nichts zählt doppelt. War es ein zweites Mal, schreib „weitere …“.
+report-part-again = Schon notiert und nicht doppelt gezählt: { $work }.
 report-now-reads = Notiert, { $day } liest sich jetzt so: { $work }.
 report-read-before = Vorher: { $work }.
 next-kind = { " " }({ $kind })

@@ -20,3 +20,4 @@ equipment-for-coach = { $name } on equipment: “{ $text }”
 resume-stopped = Good to hear. Training stays stopped until { $coach } starts it again; I have passed on that it feels fine.
 resume-stopped-for-coach = { $name } says that it feels fine again. The stop stands until you lift it: “{ $name } restart”.
 medical-passed-on = I have passed that on to { $coach }. Until you hear from them, what your doctor or therapist says comes before the plan.
+absence-which-days = From when to when are you away? Tell me, and I plan around it.

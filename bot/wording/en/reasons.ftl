@@ -24,6 +24,7 @@ reason-bodyweight_changed = You weigh { $now_kg } after { $was_kg } last time: w
    *[more] more
 } in all.
 reason-nothing_to_pull_on = No pulling: there is nothing here to do { $movement } on.
+reason-movement_left_out = { $movement } instead of { $before }, which your coach has left out.
 reason-movement_substituted = { $movement } instead of { $before }, which your equipment does not allow.
 reason-movement_swapped = { $movement } instead of { $before }, by your coach's order.
 reason-grip_of_block = { $movement } instead of { $before } for this block, to spare the same tissue.
@@ -57,6 +58,7 @@ reason-hold_test = { $rung }: one hold as long as it is clean, to measure your b
 reason-hold_of_best = { $rung }: holds of { $seconds } s, about 60 % of your best of { $best_s } s.
 reason-skill_out_pain = { $rung }: left out because of the pain.
 reason-step_back_pain = { $rung } instead of { $before } until two weeks are quiet.
+reason-skill_left_out = { $rung }: left out, as your coach said.
 reason-skill_not_possible = { $rung }: left out, your equipment does not allow it today.
 reason-proof_shown = Shown on { $on_day }: { $shown }.
 reason-clips_missing = No clip that you have seen yet: { $sides }.

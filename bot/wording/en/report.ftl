@@ -2,7 +2,8 @@
 report-noted = Noted for { $day }: { $work }.
 report-extras = Also: { $extras }.
 report-extras-alone = Noted for { $day }: { $extras }.
-report-again = That report is already noted; nothing was counted twice.
+report-again = That report is already noted; nothing was counted twice. If you did it a second time, write “another …”.
+report-part-again = Noted before and not counted twice: { $work }.
 report-now-reads = Noted, { $day } now reads: { $work }.
 report-read-before = Before: { $work }.
 next-kind = { " " }({ $kind })

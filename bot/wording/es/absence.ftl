@@ -20,3 +20,4 @@ equipment-for-coach = { $name }, sobre su material: «{ $text }»
 resume-stopped = Me alegro. El entrenamiento sigue parado hasta que { $coach } lo reinicie; ya le he dicho que te sientes bien.
 resume-stopped-for-coach = { $name } dice que ya se siente bien. La parada sigue hasta que la levantes: «{ $name } reinicia».
 medical-passed-on = Se lo he pasado a { $coach }. Hasta que te responda, lo que diga tu médico o fisio va antes que el plan.
+absence-which-days = ¿Desde cuándo hasta cuándo estás fuera? Dímelo y lo tengo en cuenta.

@@ -24,6 +24,7 @@ reason-bodyweight_changed = Pesas { $now_kg } y la última vez { $was_kg }: con 
    *[more] más
 } en total.
 reason-nothing_to_pull_on = Sin tirón: aquí no hay dónde hacer { $movement }.
+reason-movement_left_out = { $movement } en lugar de { $before }, que tu coach ha quitado.
 reason-movement_substituted = { $movement } en vez de { $before }, porque tu material no lo permite.
 reason-movement_swapped = { $movement } en vez de { $before }, por orden de tu coach.
 reason-grip_of_block = { $movement } en vez de { $before } en este bloque, para no cargar el mismo tejido.
@@ -57,6 +58,7 @@ reason-hold_test = { $rung }: un aguante mientras salga limpio, para medir tu me
 reason-hold_of_best = { $rung }: aguantes de { $seconds } s, cerca del 60 % de tu mejor marca, { $best_s } s.
 reason-skill_out_pain = { $rung }: queda fuera por el dolor.
 reason-step_back_pain = { $rung } en vez de { $before } hasta tener dos semanas tranquilas.
+reason-skill_left_out = { $rung }: queda fuera, como dijo tu coach.
 reason-skill_not_possible = { $rung }: queda fuera, hoy tu material no lo permite.
 reason-proof_shown = Mostrado el { $on_day }: { $shown }.
 reason-clips_missing = Falta un clip visto por ti: { $sides }.

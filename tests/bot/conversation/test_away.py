@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+from datetime import date
+
+import pytest
+
 from tests.bot.conversation.conftest import Chat, athlete
 
 SUNDAY = "2027-01-10"
@@ -94,3 +98,49 @@ def test_who_says_twice_that_they_are_back_was_away_once(chat):
         chat.answer("mira", words, f"09:0{at}", "2027-01-13")
 
     assert [one.kind for one in chat.record().absences] == ["away", "pause"]
+
+
+@pytest.mark.parametrize(
+    ("words", "meant"),
+    [
+        ("away 30 February to 3 March", "28 february to 3 march"),
+        ("away from 3 march to 30 february", "28 february to 3 march"),
+        ("away 30/2 - 3/3", "28/2 - 3/3"),
+        ("im Urlaub vom 30. Februar bis 3. März", "vom 28. Februar bis 3. März"),
+        ("ich bin vom 31.2. bis 3.3. weg", "28. Februar bis 3. März"),
+        ("fuera del 28 al 31 de febrero", "del 28 de febrero al 3 de marzo"),
+    ],
+)
+def test_a_day_that_does_not_exist_is_asked_and_nobody_is_away_until_it_is_told(chat, words, meant):
+    assert "which days do you mean" in chat.answer("mira", words, "08:00")
+    assert not chat.record().absences
+
+    chat.answer("mira", meant, "08:01")
+    (away,) = chat.record().absences
+    assert (away.since, away.until) == (date(2027, 2, 28), date(2027, 3, 3))
+
+
+@pytest.mark.parametrize("words", ["away 28/2 - 3/3", "away 28.2. - 3.3.", "away from 28/2 to 3/3"])
+def test_days_of_an_absence_may_be_told_in_figures(chat, words):
+    chat.answer("mira", words, "08:00")
+    (away,) = chat.record().absences
+    assert (away.since, away.until) == (date(2027, 2, 28), date(2027, 3, 3))
+
+
+@pytest.mark.parametrize(
+    ("words", "until"),
+    [("sick today, can we do friday instead?", "2027-01-07"), ("flu, can we move thursday to saturday?", "2027-01-08")],
+)
+def test_who_is_ill_and_moves_a_session_is_ill_until_the_day_before(chat, words, until):
+    chat.waits_until("08:00")
+    chat.answer("mira", words, "09:00")
+    (ill,) = chat.record().absences
+    assert (ill.kind, str(ill.since), str(ill.until)) == ("ill", "2027-01-04", until)
+
+
+def test_the_days_of_a_move_are_not_those_of_a_journey(chat):
+    chat.waits_until("08:00")
+    answer = chat.answer("mira", "away next weekend, can we do friday instead of thursday?", "09:00")
+    assert "From when to when are you away?" in answer
+    assert not chat.record().absences
+    assert [str(one.moved_to) for one in chat.record().moves] == ["2027-01-08"]

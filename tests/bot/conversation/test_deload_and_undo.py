@@ -111,3 +111,55 @@ def test_both_orders_are_heard_in_three_languages(language, words, verb, dated):
 
     assert command is not None
     assert (command.verb, command.handle, command.odd, command.day is not None) == (verb, "mira", (), dated)
+
+
+def said(chat, words, at):
+    return " ".join(one["text"] for one in chat.says("coach", words, at) if one["to"] == "coach")
+
+
+def test_undo_takes_back_a_rule_for_all(chat):
+    chat.waits_until("08:00")
+    assert "is 5 for everyone" in said(chat, "rule block.loading_weeks 5", "09:00")
+    said(chat, "rule block.loading_weeks 6", "09:01")
+    assert "block.loading_weeks is 5 again" in said(chat, "undo", "09:02")
+    assert chat.record().athlete.rules["block.loading_weeks"] == 5
+
+
+def test_a_rule_that_was_not_set_before_is_the_default_again(chat):
+    chat.waits_until("08:00")
+    said(chat, "rule block.loading_weeks 5", "09:00")
+    assert "block.loading_weeks is 4 again" in said(chat, "undo", "09:02")
+    assert "block.loading_weeks" not in chat.record().athlete.rules
+
+
+def test_undo_takes_back_an_athletes_rule(chat):
+    chat.waits_until("08:00")
+    said(chat, "mira rule block.loading_weeks 5", "09:00")
+    assert "block.loading_weeks" in said(chat, "undo", "09:02")
+    assert not chat.record().orders
+
+
+def test_undo_takes_back_a_nickname(chat):
+    chat.waits_until("08:00")
+    said(chat, "call archers with low ring ALR", "09:00")
+    assert "“alr” is no nickname any more" in said(chat, "undo", "09:01")
+    said(chat, "call archers with low ring ALR", "09:02")
+    said(chat, "call dips ALR", "09:03")
+    assert "is archers" in said(chat, "undo", "09:04")
+
+
+def test_undo_takes_back_a_lock_and_what_an_unlock_lifted(chat):
+    chat.waits_until("08:00")
+    said(chat, "mira lock 10", "09:00")
+    said(chat, "mira unlock", "09:01")
+    assert "+10 kg" in said(chat, "undo", "09:02")
+    assert "+10 kg" not in said(chat, "undo", "09:03").split("Next")[1]
+
+
+def test_the_newest_is_taken_back_be_it_for_all_or_for_one(chat):
+    chat.waits_until("08:00")
+    said(chat, "rule block.loading_weeks 5", "09:00")
+    said(chat, "mira hold rung 3 weeks", "09:01")
+    assert "rung held" in said(chat, "undo", "09:02")
+    assert "loading_weeks" in said(chat, "undo", "09:03")
+    assert "no order of yours" in said(chat, "undo", "09:04")

@@ -163,3 +163,64 @@ def test_a_score_said_after_the_report_is_of_the_session(chat):
     chat.answer("mira", "pull ups 5x3 +20", "18:00")
     chat.answer("mira", "left elbow 2/10", "18:30")
     assert "Any pain in or after" not in chat.answer("mira", "dips 3x8", "18:40")
+
+
+SORE = "pull-ups 4x4 +15 @7, left elbow 4, right shoulder 3"
+TUESDAY = "2027-01-05"
+
+
+def morning_scores(chat):
+    return {(one.site, one.side): one.score for one in chat.record().pain if one.when == "morning"}
+
+
+def test_next_morning_asks_for_both_places_in_one_message(chat):
+    chat.answer("mira", SORE, "18:30")
+    (asked,) = chat.waits_until("08:00", TUESDAY)
+    assert "left elbow" in asked["text"]
+    assert "right shoulder" in asked["text"]
+
+
+@pytest.mark.parametrize(
+    ("answers", "elbow", "shoulder"),
+    [
+        (["2 1"], 2, 1),
+        (["2/10 and 1/10"], 2, 1),
+        (["both 1"], 1, 1),
+        (["left elbow 2, right shoulder 1"], 2, 1),
+        (["2", "1"], 2, 1),
+        (["right shoulder 1", "2"], 2, 1),
+    ],
+)
+def test_the_morning_of_two_places_is_answered_at_once_or_one_by_one(chat, answers, elbow, shoulder):
+    chat.answer("mira", SORE, "18:30")
+    for at, words in enumerate(answers):
+        chat.answer("mira", words, f"08:0{at}", TUESDAY)
+    assert morning_scores(chat) == {("elbow", "left"): elbow, ("shoulder", "right"): shoulder}
+
+
+def test_a_press_anew_puts_its_own_place_right(chat):
+    chat.answer("mira", SORE, "18:30")
+    chat.waits_until("08:00", TUESDAY)
+    for at, score in enumerate(("2", "3", "1")):
+        chat.says("mira", None, f"08:0{at + 1}", TUESDAY, press=score)
+    assert morning_scores(chat) == {("elbow", "left"): 2, ("shoulder", "right"): 1}
+
+
+def test_a_place_that_still_holds_is_asked_for_beside_the_one_told_last(chat):
+    chat.answer("mira", "left elbow 4/10", "18:30")
+    chat.answer("mira", "pull-ups 4x4 +15 @7, right shoulder 2/10", "18:30", TUESDAY)
+    (asked,) = [one for one in chat.waits_until("08:00", "2027-01-06") if one["to"] == "mira"]
+    assert "right shoulder" in asked["text"]
+    assert "left elbow" in asked["text"]
+
+
+@pytest.mark.parametrize(
+    "asked", [("mira", "why?"), ("mira", "what's today?"), ("coach", "mira"), ("coach", "summary")]
+)
+def test_a_score_without_a_place_is_of_no_other_place(chat, asked):
+    chat.waits_until("08:00")
+    chat.answer("mira", "pain 7", "18:00")
+    who, words = asked
+    answer = chat.answer(who, words, "18:05")
+    assert "place not named 7/10" in answer
+    assert not [one for one in chat.heard if "other place" in one["text"]]

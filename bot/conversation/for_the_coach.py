@@ -1,0 +1,35 @@
+"""A question that the bot knows nothing of: it is offered to be passed on, and never waved through."""
+
+from __future__ import annotations
+
+from bot.conversation import passing_on
+from bot.conversation.answers import Said
+from bot.conversation.desk import Buttons, Desk
+from bot.conversation.words import phrases
+from storage import questions
+
+KIND = "pass"
+FEWEST_WORDS = 3
+
+
+def is_one(text: str) -> bool:
+    return "?" in text and len(text.split()) >= FEWEST_WORDS
+
+
+def offer(desk: Desk, text: str) -> tuple[str, Buttons]:
+    """The offer, with its button; one that was not taken up lapses with the next."""
+    questions.expire(desk.tx, desk.person, KIND, desk.now)
+    asked = questions.ask(desk.tx, desk.person, KIND, desk.now, text=text, cause=desk.cause)
+    say = desk.say
+    return say.say("ask-pass-on", coach=desk.coach.name), [(say.say("button-pass-on"), f"q:{asked}:{KIND}")]
+
+
+def taken_up(desk: Desk, said: Said) -> str | None:
+    """Pass the question on, where a button or a plain yes says so; None where nothing does."""
+    asked = said.to
+    if asked is None and said.text.strip(" .!").casefold() in phrases("agreed")["yes"]:
+        asked = next(iter(questions.stood_open(desk.tx, desk.person, desk.said_at)), None)
+    if asked is None or asked.kind != KIND or asked.id is None:
+        return None
+    questions.close(desk.tx, asked.id, desk.now)
+    return passing_on.to_coach(desk, asked.text)
