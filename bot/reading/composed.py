@@ -56,7 +56,7 @@ def hours_of_waking(message: Message) -> set[int]:
     """The tokens of clock times and counts beside a pain that wakes: "woke me at 4" gives no score of 4."""
     if not any(sign.name == "night_pain" for sign in composed_signs(message)):
         return set()
-    hours = (hit for hit in message.hits("signs", "head") if hit.name == "night_hour")
+    hours = (hit for hit in message.hits("signs", "part") if hit.name == "night_hour")
     return {at for hit in hours for at in range(hit.start, hit.end)}
 
 
@@ -68,11 +68,13 @@ def _parts(message: Message, heads: Sequence[Hit]) -> Parts:
 
 
 def _of_the_body(message: Message) -> Iterator[Hit]:
-    """Places as `site`, words of pain as `hurt`."""
+    """Places as `site`, joints and muscles with a name of their own as `place`; words of pain as `hurt`."""
     body = message.hits("body")
     for hit in longest(hit for hit in body if hit.table in ("site", "not_site")):
         if hit.table == "site":
             yield hit._replace(name="site")
+            if hit.name != "other":
+                yield hit._replace(name="place")
     for hit in body:
         if hit.table == "pain" and hit.name in ("hurt", "word"):
             yield hit._replace(name="hurt")

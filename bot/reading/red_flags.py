@@ -167,6 +167,8 @@ def _past(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
     if cues.within("now", start, end):
         return False
     for hit in cues.within("past", *bounds):
+        if sign.start < hit.start < sign.end:
+            continue  # "a dent where my biceps used to be"
         low, high = min(hit.end, sign.end), max(hit.start, sign.start)
         if not cues.within("contrast", low, high):
             return True
@@ -246,7 +248,7 @@ def _named(message: Message, hits: Sequence[Hit], taken: frozenset[int]) -> tupl
     # where words are listed both ways, the idiom wins
     found = longest(sorted(hits, key=lambda hit: hit.table != "not_sign"))
     seen = _covered(found)
-    made = [hit for hit in composed_signs(message) if not _idiom(hit, found)]
+    made = [hit for hit in composed_signs(message) if not _idiom(hit, hits)]
     signs = [hit for hit in found if hit.table != "not_sign"]
     signs = [hit for hit in (*signs, *made) if taken.isdisjoint(range(hit.start, hit.end))]
     if not signs:
@@ -274,10 +276,11 @@ def _named(message: Message, hits: Sequence[Hit], taken: frozenset[int]) -> tupl
     return out, seen
 
 
-def _idiom(sign: Hit, found: Sequence[Hit]) -> bool:
+def _idiom(sign: Hit, hits: Sequence[Hit]) -> bool:
     """Whether an idiom has words of a sign said in parts; no idiom of another sign ("cannot fall asleep")."""
-    named = (hit for hit in found if hit.table == "not_sign" and hit.name in ("word", sign.name))
-    return any(hit.start < sign.end and sign.start < hit.end for hit in named)
+    named = (hit for hit in hits if hit.table == "not_sign" and hit.name in ("word", sign.name))
+    beside = (hit for hit in named if hit.start < sign.end and sign.start < hit.end)
+    return any(hit.start < sign.start or hit.end > sign.end or hit[:2] == sign[:2] for hit in beside)
 
 
 def _temperature(tokens: Sequence[Token], start: int, end: int) -> tuple[int, int]:

@@ -8,12 +8,13 @@ from __future__ import annotations
 import pytest
 
 from bot.reading import read
+from bot.reading.reading import RED_FLAGS
 from tests.bot.reading.messages import context
 from tests.bot.reading.sign_grammar import rows, sentences
 
-OF_A_ROW = 12
+OF_A_ROW = 6
 LANGUAGES = ("en", "de", "es")
-SIGNS = ("night_pain",)
+SIGNS = RED_FLAGS
 PLACES = {
     "elbow": ("elbow", "ellbogen", "codo"),
     "shoulder": ("shoulder", "schulter", "hombro"),
