@@ -57,4 +57,5 @@ def test_pain_at_night_has_its_place_and_side_and_no_hour_for_a_score(language: 
         pain = [(one.site, one.side, one.when) for one in reading.pain]
         assert pain == [(named(PLACES, text), named(SIDES, text), "rest")], text
         assert reading.pain[0].score in ((None, 6) if "6" in text else (None,)), text
-        assert reading.sleep_h is None and reading.sets == (), text
+        assert reading.sleep_h is None, text
+        assert not reading.sets, text
