@@ -16,7 +16,7 @@ from bot.reading.little import little
 from bot.reading.text import fold
 from bot.reading.tokens import Token, tokenize
 
-SUBJECTS = ("intents", "flags", "body", "dates", "mends")  # the files of phrases
+SUBJECTS = ("intents", "flags", "signs", "body", "dates", "mends")  # the files of phrases
 CLASSES = "classes"
 TURNS = re.compile(r"[|(){]")
 SENTENCE_ENDS = frozenset(".!?;\n")
@@ -330,6 +330,15 @@ def phrases_of(name: str, language: str, *tables: str) -> Phrases:
                     made.add((name, of, key), row, classes)
                 except BadPhrase as fault:
                     raise BadPhrase(f"words/{language}/{name}.toml, [{of}] {key}: {fault}") from fault
+    return made
+
+
+@lru_cache(maxsize=8)
+def joined_phrases(language: str, *books: tuple[str, ...]) -> Phrases:
+    """The phrases of several files of a language as one book; of each its name and the tables wanted."""
+    made = Phrases()
+    for name, *tables in books:
+        made.join(phrases_of(name, language, *tables))
     return made
 
 

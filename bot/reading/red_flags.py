@@ -12,10 +12,11 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
+from bot.reading.composed import composed_signs
 from bot.reading.lexicon import FALLBACK, Hit, languages
 from bot.reading.little import little
 from bot.reading.message import Claim, Message
-from bot.reading.phrases import longest, phrases_of
+from bot.reading.phrases import joined_phrases, longest
 from bot.reading.tokens import Token
 
 SIGNS = ("sign", "sited", "felt", "warm", "not_sign")
@@ -166,6 +167,8 @@ def _past(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
     if cues.within("now", start, end):
         return False
     for hit in cues.within("past", *bounds):
+        if sign.start < hit.start < sign.end:
+            continue  # "a dent where my biceps used to be"
         low, high = min(hit.end, sign.end), max(hit.start, sign.start)
         if not cues.within("contrast", low, high):
             return True
@@ -230,10 +233,10 @@ def _signs_by_view(message: Message) -> list[tuple[Message, Sign]]:
         for language in languages():
             if language in (message.language, FALLBACK):
                 continue  # English words are in every language's book
-            hits = phrases_of("flags", language, *SIGNS).every(message.tokens).get("flags", [])
-            if any(hit.table != "not_sign" for hit in hits):
-                view = _as(message, language)
-                more, named = _named(view, hits, taken)
+            found = joined_phrases(language, ("flags", *SIGNS), ("signs", "head")).every(message.tokens)
+            hits = found.get("flags", [])
+            if "signs" in found or any(hit.table != "not_sign" for hit in hits):
+                more, named = _named(view := _as(message, language), hits, taken)
                 known.extend((view, sign) for sign in more)
                 taken |= named
         message.notes["signs"] = known
@@ -245,7 +248,9 @@ def _named(message: Message, hits: Sequence[Hit], taken: frozenset[int]) -> tupl
     # where words are listed both ways, the idiom wins
     found = longest(sorted(hits, key=lambda hit: hit.table != "not_sign"))
     seen = _covered(found)
-    signs = [hit for hit in found if hit.table != "not_sign" and taken.isdisjoint(range(hit.start, hit.end))]
+    made = [hit for hit in composed_signs(message) if not _idiom(hit, hits)]
+    signs = [hit for hit in found if hit.table != "not_sign"]
+    signs = [hit for hit in (*signs, *made) if taken.isdisjoint(range(hit.start, hit.end))]
     if not signs:
         return [], seen
     cues = Cues(message)
@@ -269,6 +274,13 @@ def _named(message: Message, hits: Sequence[Hit], taken: frozenset[int]) -> tupl
             continue
         out.append(Sign(hit.start, hit.end, hit.name, bounds, _past(cues, hit, bounds)))
     return out, seen
+
+
+def _idiom(sign: Hit, hits: Sequence[Hit]) -> bool:
+    """Whether an idiom has words of a sign said in parts; no idiom of another sign ("cannot fall asleep")."""
+    named = (hit for hit in hits if hit.table == "not_sign" and hit.name in ("word", sign.name))
+    beside = (hit for hit in named if hit.start < sign.end and sign.start < hit.end)
+    return any(hit.start < sign.start or hit.end > sign.end or hit[:2] == sign[:2] for hit in beside)
 
 
 def _temperature(tokens: Sequence[Token], start: int, end: int) -> tuple[int, int]:

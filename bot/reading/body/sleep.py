@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from bot.reading.body.cues import BETWEEN, BodyCues
+from bot.reading.composed import hours_of_waking
 from bot.reading.little import little
 from bot.reading.message import Claim
 from bot.reading.reading import Ask
@@ -163,6 +164,7 @@ def _parted(body: BodyCues, low: int, at: int) -> bool:
 
 def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     tokens = body.tokens
+    taken = taken | hours_of_waking(body.message)
     nights = body.starts("sleep", "night")  # "bad night, barely 4 hours": only with a unit
     told = {**nights, **body.starts("sleep", "cue")}
     neither = body.covered("sleep", "neither")

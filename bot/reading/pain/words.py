@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from bot.reading.better import withdrawn
 from bot.reading.body.cues import diary_heads
+from bot.reading.composed import hours_of_waking
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -118,6 +119,7 @@ def body_words(message: Message) -> BodyWords | None:
         {at for hit in pain if hit.name == "former" for at in range(hit.start, hit.end)},
         _numbers_of_sets(tokens, body)
         | withdrawn(message)
+        | hours_of_waking(message)
         | {hit.start for hit in pain if hit.name == "unscored"}
         | {
             at
