@@ -115,8 +115,9 @@ def _load_of_day(message: Message, facts: Sequence[Fact]) -> bool:
     said = [fact for fact in facts if fact.kind not in ("sep", "claim", "word")]
     said = [fact for fact in said if fact.value != "fine" and fact.value != "got"]
     few = len(said) == 1 and sum(fact.kind == "word" for fact in facts) < BRIEF
-    if not few or said[0].kind != "load" or not said[0].value:
-        return False
+    first = next((fact for fact in facts if fact.kind not in ("claim", "sep")), None)
+    if not few or first is not said[0] or first.kind != "load" or not first.value:
+        return False  # "see you at 18"
     return any(
         LEAST_LOAD <= said[0].value / one.load_kg <= MOST_LOAD for one in message.context.today or () if one.load_kg
     )

@@ -9,7 +9,6 @@ from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
-from bot.reading.plan.value import near_load
 
 VALUED = frozenset({"bare", "load"})
 
@@ -63,7 +62,7 @@ def taken_off(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> 
         number = out[-1] if out else None
         if number is not None and "off" in plan_names(fact) and number.kind in VALUED and number.value:
             kg = number.note.get("kg", number.value)
-            if not near_load(kg, rows) and any(row.load_kg and row.load_kg > kg for row in rows):
+            if any(row.load_kg and row.load_kg > kg for row in rows):
                 out[-1] = Fact("delta", number.start, fact.end, (kg, "load", -1), {"open": False})
                 continue
         out.append(fact)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from bot.reading.plan.choosing import pick
 from bot.reading.plan.state import Said, Told
 
@@ -31,5 +33,5 @@ def _denied(said: Said) -> bool:
     facts = said.clause.facts
     return any(
         one.kind == "fail" and one.note.get("weak") and two.value == "pause_pause"
-        for one, two in zip(facts, facts[1:], strict=False)
+        for one, two in pairwise(facts)
     )

@@ -93,7 +93,7 @@ def take(told: Told, clause: Clause) -> None:
             if fact.kind == "effort":
                 told.work.session_rpe = fact.value
         return
-    targets = clause.targets or those_after(told, said) or of_another(told, said) or told.sticky
+    targets = clause.targets or of_excepted(told, said) or those_after(told, said) or of_another(told, said) or told.sticky
     if not clause.targets and any(fact.kind == "scope" and fact.value == "rest" for fact in clause.facts):
         # "pull-ups with 25 the first, the rest with 22.5"
         targets = [at for at in targets if not told.rows[at].touched] or targets
@@ -197,6 +197,19 @@ def _set_in_mind(told: Told, said: Said) -> None:
         return
     said.clause.facts.insert(0, told.scope_at[0])
     said.scoped.append(told.scope_at[0])
+
+
+def of_excepted(told: Told, said: Said) -> list[int]:
+    """ "All good apart from the dips, they felt heavy so I took 5 off": what was left out of the rest, and done."""
+    if told.excepted is None or said.clause.sentence - told.excepted[0] not in (0, 1):
+        return []
+    tokens = told.message.tokens
+    words = {tokens[at].text for fact in said.clause.facts if fact.kind == "word" for at in range(fact.start, fact.end)}
+    if words.isdisjoint(little("those_named")):
+        return []
+    for at in told.excepted[1]:
+        told.keep[at] = True
+    return told.excepted[1]
 
 
 def of_another(told: Told, said: Said) -> list[int]:
