@@ -93,7 +93,8 @@ def take(told: Told, clause: Clause) -> None:
             if fact.kind == "effort":
                 told.work.session_rpe = fact.value
         return
-    targets = clause.targets or of_excepted(told, said) or those_after(told, said) or of_another(told, said) or told.sticky
+    targets = clause.targets or of_excepted(told, said) or those_after(told, said)
+    targets = targets or of_another(told, said) or told.sticky
     if not clause.targets and any(fact.kind == "scope" and fact.value == "rest" for fact in clause.facts):
         # "pull-ups with 25 the first, the rest with 22.5"
         targets = [at for at in targets if not told.rows[at].touched] or targets
