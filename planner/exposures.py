@@ -66,9 +66,15 @@ def _exposures(today: Today, side: Side, first: date, length: int) -> int:
 
 
 def _is_deload_week(today: Today, first: date, length: int) -> bool:
+    """Whether a week from `first` holds a session of a deload that was done or is still to come: one that was missed
+    leaves a week of little work, not a light one of much."""
+    history, by_day = today.history, today.timeline.by_day
     return any(
-        (slot := today.timeline.by_day.get(first + ahead * DAY)) is not None and slot.is_deload and slot.pulling
-        for ahead in range(length)
+        (slot := by_day.get(day)) is not None
+        and slot.is_deload
+        and slot.pulling
+        and (day >= history.on or day in history.session_days)
+        for day in (first + ahead * DAY for ahead in range(length))
     )
 
 

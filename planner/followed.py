@@ -6,8 +6,8 @@ session of the run and may be dropped at any time; it holds only for the very sa
 
 from __future__ import annotations
 
-import math
 from bisect import bisect_left
+from collections import deque
 from collections.abc import Mapping, Sequence
 from datetime import date
 
@@ -24,12 +24,11 @@ _LOOK_BACK = 30  # sessions between an old fold and the newest, beyond which all
 class Line:
     """One movement and side: its measurements in order of day, and the trend through them."""
 
-    __slots__ = ("_biases", "_days", "_follower", "_levels", "measurements")
+    __slots__ = ("_days", "_follower", "_levels", "measurements")
 
     def __init__(self, model: Model, errors: Errors, prior: Prior | None = None) -> None:
         self.measurements: list[Measurement] = []
         self._days: list[date] = []
-        self._biases: list[float] = []  # of telling, after each measurement, each with its variance behind it
         self._follower = Follower(model, errors, prior)
         self._levels: tuple[list[float], Follower] = ([], Follower(model, patient=False))
 
@@ -38,25 +37,12 @@ class Line:
         made = Line.__new__(Line)
         made.measurements, made._days = [*self.measurements, *found], [*self._days, *[one.on for one in found]]
         made._follower, made._levels = self._follower.copy(), self._levels
-        made._biases = self._biases.copy()
-        for _, _, _, _, _, _, bias, _, _, _, _, _, _, var_bias in made._follower.through(found):
-            made._biases += (bias, var_bias)
+        deque(made._follower.through(found), maxlen=0)
         return made
 
     def count_before(self, day: date) -> int:
         """How many measurements there were before `day`."""
         return bisect_left(self._days, day)
-
-    def certain_bias(self, day: date) -> float:
-        """The bias of telling as far as it was beyond doubt before `day`: one standard deviation nearer to none."""
-        at = 2 * bisect_left(self._days, day)
-        if not at:
-            return 0.0
-        bias, variance = self._biases[at - 2], self._biases[at - 1]
-        doubt = math.sqrt(variance) if variance > 0.0 else 0.0
-        if abs(bias) <= doubt:
-            return 0.0
-        return bias - doubt if bias > 0.0 else bias + doubt
 
     def level_before(self, day: date) -> float | None:
         """The trend's log level as it was known before `day`."""

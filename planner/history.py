@@ -108,15 +108,6 @@ class History:
         trend = self.strength.get((name, None))
         return 1.0 if trend is None else trend.habits.steepness
 
-    def effort_meant(self, name: str, day: date, told: float) -> float:
-        """An effort told on `day` as this athlete means it, in half points: who always says 8 is no point over 7.
-
-        By what was certain of their habit before that day, so that what is learned later changes no decision of then.
-        """
-        line = self._lines.get((name, None))
-        bias = line.certain_bias(day) if line is not None else 0.0
-        return round(2.0 * (10.0 - (10.0 - told) * (1.0 + bias))) / 2.0
-
     def level_before(self, name: str, day: date) -> float | None:
         line = self._lines.get((name, None))
         return None if line is None else line.level_before(day)

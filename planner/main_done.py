@@ -22,7 +22,7 @@ class Exposure(NamedTuple):
     top_kg: float
     added_kg: float
     reps: int
-    over: float | None  # RPE above the ceiling as meant, the worst set; None where no effort was told
+    over: float | None  # RPE told above the ceiling, the worst set; None where no effort was told
 
 
 def exposure_of(history: History, session: Session, slot: Slot) -> Exposure | None:
@@ -32,7 +32,9 @@ def exposure_of(history: History, session: Session, slot: Slot) -> Exposure | No
     if done is None:
         return None
     _, _, name, top_load_kg, reps, effort, ceiling = done
-    over = None if effort is None else history.effort_meant(name, on, effort) - (ceiling or ceiling_of(slot))
+    # The effort as it was told, whatever is known of the athlete's way of telling: a habit learned wrong must not take
+    # a hold away.
+    over = None if effort is None else effort - (ceiling or ceiling_of(slot))
     return Exposure(on, slot, name, history.bodyweight.on(on) + top_load_kg, top_load_kg, reps, over)
 
 

@@ -30,6 +30,14 @@ NEWEST = 6  # estimates that tell the rep counts a load may be made from: about 
 _LEAST_STEEP, _MOST_STEEP = STEEPNESS_LIMITS
 _LEAST_BIAS, _MOST_BIAS = RESERVE_LIMITS
 _MOST_REPS = 14.0  # to failure: what is expected further off is all the same
+# A set that should leave more than this is no estimate: the lower half of the scale is hardly used (Zourdos 2016 counts
+# no reps below an effort of 5), so that light days would pass for a habit of telling too much effort.
+FAR_RESERVE = 4.0
+SURPRISE = 1.0  # reps fewer told to be left than that: then it is heard all the same
+# The rules tell how far anyone's sets scatter. Who turns out steadier is believed sooner; nobody is believed later, for
+# a run of sets too hard must tell at once.
+RULES_WORTH = 5.0  # measurements
+LEAST_SCATTER = 0.2  # of the rules' variance; common practice
 
 
 class Prior(NamedTuple):
@@ -94,8 +102,8 @@ class Follower:
     `patient`: two doubted in a row on the same side are believed; else each is doubted for itself alone.
     """
 
-    __slots__ = ("doubted_side", "doubtful", "errors", "estimated_on", "last", "measured", "model", "newest", "patient",
-                 "prior", "state")  # fmt: skip
+    __slots__ = ("doubted_side", "doubtful", "errors", "estimated_on", "judged", "last", "measured", "model", "newest",
+                 "patient", "prior", "squares", "state")  # fmt: skip
 
     def __init__(
         self, model: Model, errors: Errors | None = None, prior: Prior | None = None, *, patient: bool = True
@@ -111,11 +119,19 @@ class Follower:
         self.newest: deque[float] = deque(maxlen=NEWEST)
         self.doubtful: list[date] = []
         self.doubted_side = 0.0
+        self.judged, self.squares = 0, 0.0  # estimates, and the sum of their squared distances in standard deviations
+
+    @property
+    def scatter(self) -> float:
+        """The variance of the athlete's estimates about what was expected, over what the rules say of anyone's."""
+        found = (RULES_WORTH + self.squares) / (RULES_WORTH + self.judged)
+        return min(1.0, max(LEAST_SCATTER, found))
 
     def copy(self) -> Follower:
         made = Follower(self.model, self.errors, self.prior, patient=self.patient)
         made.state, made.last = self.state, self.last
         made.measured, made.estimated_on = self.measured, self.estimated_on
+        made.judged, made.squares = self.judged, self.squares
         made.newest, made.doubtful, made.doubted_side = self.newest.copy(), self.doubtful.copy(), self.doubted_side
         return made
 
@@ -141,13 +157,20 @@ class Follower:
             if errors is None:
                 difference, by_steepness, by_bias = log_e1rm - state[0], 0.0, 0.0
             elif kind == "estimate":
-                difference, variance, by_steepness, by_bias = _seen(state, n, reserve, log_load, errors)
+                difference, variance, by_steepness, by_bias, left = _seen(state, n, reserve, log_load, errors)
+                if left > FAR_RESERVE and reserve > FAR_RESERVE - SURPRISE:
+                    yield state
+                    continue
             else:
                 difference, by_steepness, by_bias = *_bound(state, n, reserve, log_load), 0.0
             # A bound that is as expected says a little, and never that a measurement is doubtful.
             if kind == "estimate" or (difference <= 0.0) != (kind == "floor"):
                 known = spread(state, by_steepness, by_bias)
                 distance = abs(difference) / math.sqrt(known + variance)
+                if kind == "estimate" and errors is not None:
+                    variance *= self.scatter
+                    self.judged += 1
+                    self.squares += min(distance, doubt) ** 2
                 if distance <= doubt:
                     self.doubted_side = 0.0
                     self.newest.append(n)
@@ -200,8 +223,9 @@ def _first(one: Measurement, model: Model, prior: Prior | None) -> Floats:
 
 def _seen(
     state: Floats, n: float, reserve: float, log_load: float, errors: Errors
-) -> tuple[float, float, float, float]:
-    """An estimate against the state: (difference, variance, by steepness, by bias), for `updated`.
+) -> tuple[float, float, float, float, float]:
+    """An estimate against the state: (difference, variance, by steepness, by bias), for `updated`, and the reps that
+    should be told as left.
 
     How far a set was from failure, and with it how far its effort can be trusted, is taken from its load and reps, not
     from the effort as told: a told effort is noisy, and who is weighed by their own noise is taken for weaker than they
@@ -216,7 +240,7 @@ def _seen(
         expected = reps if expected < reps else max(reps, _MOST_REPS)
     told = (expected - reps) / (1.0 + bias)
     by_steepness = -log_factor(expected) if expected > 1.0 else 0.0
-    return difference, errors.variance(expected, told), by_steepness, -steepness * told / (37.0 - expected)
+    return difference, errors.variance(expected, told), by_steepness, -steepness * told / (37.0 - expected), told
 
 
 def _bound(state: Floats, n: float, reserve: float, log_load: float) -> tuple[float, float]:

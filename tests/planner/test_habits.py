@@ -8,7 +8,7 @@ from planner.habits import NEUTRAL
 from planner.repetitions import one_rep_max_factor
 from planner.rules import default_rules
 from planner.state_space import model_of
-from planner.trend import follow
+from planner.trend import Follower, follow
 
 ERRORS, MODEL = errors_of(default_rules()), model_of(default_rules())
 START = date(2027, 1, 4)
@@ -60,3 +60,29 @@ def test_a_reserve_larger_than_said_is_learned_from_sets_to_failure():
     habits = learned([a_set(6, 8, truly_left=3), a_set(5, 10)] * 25)
 
     assert 0.2 < habits.reserve_bias < 0.6
+
+
+def test_light_days_told_at_the_end_of_the_scale_teach_no_habit():
+    # Nobody says 3: seven are left, and 5 is told.
+    habits = learned([a_set(6, 8), a_set(10, 5, truly_left=7), a_set(4, 10)] * 15)
+
+    assert habits.reserve_bias == pytest.approx(0.0, abs=0.05)
+
+
+def scatter_of(sets):
+    follower = Follower(MODEL, ERRORS)
+    found = [
+        measure(Session(START + timedelta(days=4 * n), (work,)), 75.0, ERRORS)["pull_up", None]
+        for n, work in enumerate(sets)
+    ]
+    assert len(list(follower.through(found))) == len(found)
+    return follower.scatter
+
+
+def test_who_tells_steadily_is_believed_sooner():
+    assert scatter_of([a_set(6, 8)] * 30) < 0.4
+    assert scatter_of([a_set(6, 8), a_set(6, 8, one_rep_max_kg=125.0)] * 15) > 0.6
+
+
+def test_the_wildest_is_believed_no_later_than_the_rules_have_it():
+    assert scatter_of([a_set(6, 8), a_set(6, 8, one_rep_max_kg=150.0)] * 15) == 1.0

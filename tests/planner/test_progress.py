@@ -120,6 +120,14 @@ def test_a_third_set_comes_late_and_only_where_the_effort_fell():
     assert any("third_set" in codes(one) for one in seen[4:])
 
 
+def test_a_deload_that_was_missed_is_a_week_of_little_work():
+    # Two singles twice a week, then nothing: the mean of three weeks is 2.7, and 4 more may be added.
+    days = live(athlete("archer_elbow_full"), 42, (STRONG,), trains=lambda on: not 28 <= (on - day(0)).days < 35)
+    week_six = [one for one, _ in days if one.today.on >= day(35)]
+    left = sum(one.reps or 0 for seen in week_six for one in skill_sets(seen) if one.side == "left")
+    assert 0 < left <= 6
+
+
 def test_exposures_rise_by_no_more_than_the_cap():
     """A mean of three weeks + 30 % or 4 reps, whichever is more; a deload week counts as the week before it."""
     weeks: dict[int, int] = {}
@@ -224,7 +232,8 @@ def test_a_fresh_test_counts_for_the_gate_of_strength():
     # Brzycki 1993: 82 kg x 36 / (37 - 4) = 89.5 kg, 0.443 of 62 kg above it
     assert gate.have == pytest.approx(0.443, abs=0.01)
     later = review(record, day(33 + 71)).ladders[0].gates
-    assert next(one.have for one in later if one.name == "relative_added") < 0.40
+    # The trend alone goes by the tired sets as well.
+    assert next(one.have for one in later if one.name == "relative_added") < gate.have - 0.005
 
 
 def test_a_deload_asks_for_a_rep_fewer_at_six():

@@ -358,7 +358,7 @@ def test_a_test_after_hard_weeks_does_not_ask_for_the_old_best():
     hard = live(athlete(), 12, (best,), over=lambda one, on: 2.0)
     test = next(one for one, _ in hard if one.today.kind == "test")
     # Five at 25 kg and RPE 9 are worth three at 31; the hard weeks, taken at their word, three at 20.
-    assert main_sets(test)[0].load_kg < 26.0
+    assert main_sets(test)[0].load_kg < 27.5
 
 
 def test_sets_ordered_for_the_day_a_session_left_stand_in_its_stead():

@@ -5,7 +5,9 @@ import pytest
 
 from planner.facts import Athlete, Bodyweight, Record, Session, WorkSet
 from planner.history import History
+from planner.main_done import exposure_of
 from planner.rules import default_rules
+from planner.slots import Slot
 from planner.strength import BodyweightHistory, basis_from, best_sets, strength_of
 
 START = date(2027, 1, 4)
@@ -79,20 +81,14 @@ def alternating(told):
     return Record(ATHLETE, tuple(session(4 * n, to_failure if n % 2 else easier) for n in range(40)))
 
 
-def test_an_effort_is_meant_as_told_until_a_habit_is_beyond_doubt():
-    history = History(alternating(9.0), START + timedelta(days=160))
+def test_a_known_habit_takes_no_point_off_an_effort_told():
+    record, last = alternating(9.0), session(164, WorkSet("pull_up", 6, load_kg=9.0, rpe=8.0))
+    history = History(replace(record, sessions=(*record.sessions, last)), last.on)
+    week_one = Slot(last.on, last.on, "heavy", 5, 1, 4, last.on, last.on, pulling=True, main="pull_up")
 
-    assert history.effort_meant("pull_up", START + timedelta(days=8), 8.0) == 8.0
-    # Four are left where they say one: what they call 8 is less than that.
-    assert history.effort_meant("pull_up", START + timedelta(days=160), 8.0) < 8.0
-    assert history.effort_meant("pull_up", START + timedelta(days=160), 10.0) == 10.0
-
-
-def test_what_is_learned_later_of_a_habit_changes_no_effort_of_then():
-    record, then = alternating(9.0), START + timedelta(days=40)
-    early = History(record, then).effort_meant("pull_up", then, 8.0)
-
-    assert History(record, START + timedelta(days=160)).effort_meant("pull_up", then, 8.0) == early
+    assert history.strength["pull_up", None].habits.reserve_bias > 0.1
+    # told at 8 where the plan of a first week asks for 7
+    assert exposure_of(history, last, week_one).over == 1.0
 
 
 def test_a_new_grip_starts_from_the_habits_of_the_others():
