@@ -199,7 +199,7 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
             work.report = True
             continue
         if not folded.rows and not folded.asks:
-            if folded.early_effort is not None:
+            if folded.early_effort is not None and not _rates_again(work, mention, folded.early_effort):
                 efforts.append((folded.early_effort, 3, []))
             continue
         trained.add(mention.movement)
@@ -236,6 +236,16 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
     rated = all_rated(blocks[-1][1], len(trained))
     if rated is not None:
         work.sets[:] = [one if one.rpe is not None else replace(one, rpe=rated) for one in work.sets]
+
+
+def _rates_again(work: Work, mention: Mention, effort: float) -> bool:
+    """ "Pull-ups 5x2, chin-ups 3x5, the last set of the chin-ups was a 9": the effort of the last set of those."""
+    own = [at for at, one in enumerate(work.sets) if one.movement == mention.movement]
+    if not own:
+        return False
+    for at in own[-2:] if work.sets[own[-1]].side is not None else own[-1:]:
+        work.sets[at] = replace(work.sets[at], rpe=effort)
+    return True
 
 
 def _worn(block: tuple[Fact, list[Fact]]) -> float | None:

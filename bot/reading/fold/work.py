@@ -12,6 +12,7 @@ from bot.reading.fold.rows import Row
 ARROWS = frozenset({"-", ">", "=", "->", "→", "⇒", "=>"})  # "5x5 -> 5 5 4 4 3"
 MOST_FURTHER = 20  # sets more than told before
 PAUSED = frozenset({"pause_pause", "pause_top", "pause_middle", "pause_bottom"})
+SOON = 4  # facts
 MORE_THAN_ASKED = 3  # so many reps more than the scheme says are still its own sets
 
 
@@ -127,8 +128,12 @@ class WorkFacts(MarkFacts):
     def _named_again(self, fact: Fact, entries: list[Entry]) -> bool:
         """ "RPE 9 on the double", sentences after it was told: the effort is that set's."""
         rows = [row for row in self.rows if row.reps == entries[0].reps]
-        if not fact.note.get("the") or not self.after_sentence or not rows or self.based:
+        rated = len(rows) == 1 and self._effort_soon(fact)  # "5@25 3@45 1@65, the single was a true RPE 10"
+        if not fact.note.get("the") or not (self.after_sentence or rated) or not rows or self.based:
             return False
+        if rated:
+            self.scope = self.rows.index(rows[0]) + 1
+            return True
         if self.prev is not None and self.prev.kind == "effort":
             for row in self.effort_rows:
                 row.rpe = None
@@ -137,6 +142,11 @@ class WorkFacts(MarkFacts):
             self.efforts_open.clear()
             self.effort_inside = True
         return True
+
+    def _effort_soon(self, fact: Fact) -> bool:
+        """Whether an effort follows, with hardly a word between."""
+        after = [one for one in self.block.facts[self.place(fact) + 1 :][:SOON] if one.kind not in ("word", "scheme")]
+        return bool(after) and after[0].kind == "effort"
 
     def _each_again(self, entries: list[Entry]) -> bool:
         """ "3 sets of 4, 4 reps each": the reps told once more."""
