@@ -76,7 +76,8 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
     kept = [fact for fact in kept if not (is_day(fact) and past[fact.start])]  # "up from 4x5 on Monday"
     loads = [fact for fact in facts if fact.kind == "load" and fact.value and wanted[fact.start]]
     if len(loads) == 1 and not message.context.today:
-        kept = _with_wished_load(kept, loads[0])
+        sets = max((len(f.value) for f in facts if f.kind == "rows" and wanted[f.start]), default=0)
+        kept = _with_wished_load(kept, loads[0], sets)
     return kept
 
 
@@ -93,7 +94,7 @@ def _outdone(message: Message, facts: Sequence[Fact], hit: Hit, end: int, named:
     return told and bested and numbers > 0 and not any(fact.kind == "move" for fact in behind)
 
 
-def _with_wished_load(kept: list[Fact], load: Fact) -> list[Fact]:
+def _with_wished_load(kept: list[Fact], load: Fact, sets: int) -> list[Fact]:
     """ "Aimed for 3 at 30, got 2", "wanted 4x4 at 25, managed 4,4,3,2": what it came to is of that load.
 
     Sets of another sentence are with it or with another: asked.
@@ -111,6 +112,9 @@ def _with_wished_load(kept: list[Fact], load: Fact) -> list[Fact]:
     told = [fact for fact in came_to if fact.kind == "rows"] or [fact for fact in came_to if fact.kind == "bare"]
     if len(told) != 1:
         return kept
+    if sets > 1 and told[0].kind == "bare":  # "meant to do 5 sets of 5 at 50, only did 3": sets, or reps
+        asked = Fact("ask", told[0].start, told[0].end, "sets")
+        return [asked if fact is told[0] else fact for fact in kept]
     at = next(n for n, fact in enumerate(kept) if fact is told[0]) + 1
     return [*kept[:at], replace(load, start=told[0].end, end=told[0].end), *kept[at:]]
 
