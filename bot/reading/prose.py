@@ -154,6 +154,8 @@ def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
             or (fact.kind == "scheme" and fact.value == "attempt")
         ):
             work = True
+        if fact.kind == "fail" and message.context.today and not work and _only_named(facts[at + 1 : at + 4]):
+            fact = Fact("plan", fact.start, fact.end, "skipped", {"names": ["skipped"]})  # "bailed on the curls"
         sign = fact.kind == "fail" and message.tokens[fact.start].kind == "sym"  # "dips ✗": a list ticked off
         if fact.kind == "fail" and not fact.note.get("weak") and fact.value is None and not work and not sign:
             # "pull-ups done, dips nicht geschafft"
@@ -166,6 +168,12 @@ def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
                 continue
         out.append(fact)
     return out
+
+
+def _only_named(after: Sequence[Fact]) -> bool:
+    """Whether a movement, and no more, is what was missed."""
+    told = [fact for fact in after if fact.value != "the" and fact.kind != "word"]
+    return bool(told) and told[0].kind == "move" and (len(told) < 2 or told[1].kind == "sep")
 
 
 def not_managed(message: Message, fact: Fact) -> bool:

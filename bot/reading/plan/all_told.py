@@ -29,6 +29,12 @@ def all_told(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> li
         if closes and _all_sets(out, fact, rows):
             out[-1] = replace(out[-1], end=fact.end, note={**out[-1].note, "names": ["done"]})
             continue
+        if closes and _all_so_many(out, fact, rows):
+            out.append(replace(fact, note={**fact.note, "names": ["done"]}))  # "pull-ups all four"
+            continue
+        if _all_planned(out, fact, rows):
+            out[-1] = replace(fact, note={**fact.note, "names": ["done"]})  # "then the pull-ups, all four sets"
+            continue
         if _all_with_extra(out, fact, facts[at + 1 : at + 2], rows):
             continue
         if closes and _likewise(message, out, fact):
@@ -80,6 +86,23 @@ def _all_sets(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
     own = [row for row in rows if row.movement in members(before[-2].value)]
     pairs = {row.side for row in own} == {"left", "right"}
     return bool(own) and len(own) == fact.value * (2 if pairs else 1)
+
+
+def _all_so_many(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
+    """Whether "all four" stands right behind a movement of the plan."""
+    if fact.kind != "scope" or fact.value != "all" or len(str(fact.note.get("text", "")).split()) < 2:
+        return False
+    led = before[-1] if before else None
+    return led is not None and led.kind == "move" and any(row.movement in members(led.value) for row in rows)
+
+
+def _all_planned(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
+    """Whether "all four" stands in a clause of its own behind a movement, and of nothing else."""
+    led = [one.kind for one in before[-2:]] == ["move", "sep"] and before[-1].note.get("mark") == ","
+    alone = len(before) < 3 or before[-3].kind == "sep" or before[-3].value == "the"
+    if not led or not alone or fact.kind != "scope" or fact.value != "all":
+        return False
+    return any(row.movement in members(before[-2].value) for row in rows)
 
 
 def _all_with_extra(before: Sequence[Fact], fact: Fact, after: Sequence[Fact], rows: Sequence[Row]) -> bool:

@@ -32,6 +32,5 @@ def _denied(said: Said) -> bool:
     """ "No pause on the last set"."""
     facts = said.clause.facts
     return any(
-        one.kind == "fail" and one.note.get("weak") and two.value == "pause_pause"
-        for one, two in pairwise(facts)
+        one.kind == "fail" and one.note.get("weak") and two.value == "pause_pause" for one, two in pairwise(facts)
     )

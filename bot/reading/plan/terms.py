@@ -469,7 +469,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (_then_list, "bare sep scope"),
     (_chosen, "rows"),
     (_sets_instead, "instead move"),
-    (all_told, "rounds|count|bare|word move|scope|plan"),
+    (all_told, "rounds|count|bare|word|scope move|scope|plan"),
     (_listed, "bare sep side"),
     (_lone_count, "count"),
     (by_outcome, "rows|side"),
