@@ -23,6 +23,7 @@ from bot.reading.little import little
 from bot.reading.message import Claim, Message, read_message
 from bot.reading.movements import Mention, find_movements
 from bot.reading.pain.merging import merged
+from bot.reading.plan.kinds import of_planned_kind
 from bot.reading.prose import drop_prose
 from bot.reading.readers import find_claims, find_wishes
 from bot.reading.reading import Ask, Context, Correction, Reading, Span
@@ -63,6 +64,7 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
                 continue
             found = find_movements(replace(message, language=language), taken)
             mentions = mentions or [one for one in found if one.movement != "!" or not _everyday(message, one)]
+    of_planned_kind(message, mentions)
     for mention in mentions:
         if mention.doubt is not None:
             work.asks.append(Ask("movement", message.span(*mention.doubt)))

@@ -186,8 +186,11 @@ def _pairs(
         asks.append(Ask("sets", message.span(kinds[0].start, kinds[-1].end)))  # "2 left 1 right" of several pairs
         return []
     for row in addressed(base, scoped[-1].value if scoped else None, None):
-        row.reps = told[row.side or "left"]
-        row.failed = row.reps == 0
+        many = told[row.side or "left"]
+        if row.hold_s is not None:
+            row.hold_s = float(many)
+            continue
+        row.reps, row.failed = many, many == 0
     return base
 
 

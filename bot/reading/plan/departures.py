@@ -42,6 +42,18 @@ def nth_rep(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> li
     return out
 
 
+def last_of_lift(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "Last dip set 5": five of it; no set has two places."""
+    out: list[Fact] = []
+    for fact in facts:
+        last = out[-2:]
+        named = [one.kind for one in last] == ["scope", "move"] and last[0].value in ("last", "first")
+        if named and fact.kind == "scope" and fact.note.get("numbered"):
+            fact = Fact("bare", fact.start, fact.end, float(fact.value), {"kg": float(fact.value)})
+        out.append(fact)
+    return out
+
+
 def nth_go(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "Only 1 on the second go": the second set."""
     return [
@@ -64,6 +76,22 @@ def taken_off(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> 
             kg = number.note.get("kg", number.value)
             if any(row.load_kg and row.load_kg > kg for row in rows):
                 out[-1] = Fact("delta", number.start, fact.end, (kg, "load", -1), {"open": False})
+                continue
+        out.append(fact)
+    return out
+
+
+def stopped_after(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "Stopped the pull-ups after set 2": so many of its sets."""
+    out: list[Fact] = []
+    for fact in facts:
+        last = [one for one in out[-5:] if one.value != "the"][-3:]
+        led = [one.kind for one in last] == ["plan", "move", "word"] and bool(plan_names(last[0]) & {"quit", "stopped"})
+        if led and fact.kind == "scope" and isinstance(fact.value, int):
+            if message.tokens[last[2].start].text in little("after_set"):
+                note = {"only": True, "stopped": True}
+                out[-1] = Fact("count", fact.start, fact.end, fact.value, note)
+                out = [one for one in out if one is not last[0]]
                 continue
         out.append(fact)
     return out

@@ -15,7 +15,7 @@ from bot.reading.message import Message
 from bot.reading.plan.all_told import all_told
 from bot.reading.plan.besides import so_many_words, told_besides
 from bot.reading.plan.choosing import counted_rows
-from bot.reading.plan.departures import but_for, missed_once, nth_go, nth_rep, taken_off
+from bot.reading.plan.departures import but_for, last_of_lift, missed_once, nth_go, nth_rep, stopped_after, taken_off
 from bot.reading.plan.ground import PARTS, members, plan_names, planned
 from bot.reading.plan.in_place import in_place_of, parted_instead
 from bot.reading.plan.outcomes import by_outcome
@@ -438,8 +438,10 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (_reps_in_figures, "rows"),
     (but_for, "=planned"),
     (nth_rep, "scope word"),
+    (last_of_lift, "scope move"),
     (nth_go, "scheme scope bare"),
     (taken_off, "=off bare|load"),
+    (stopped_after, "=quit|=stopped move scope"),
     (missed_once, "fail sep"),
     (so_many_words, "rows load|delta"),
     (told_besides, "=done|=planned|=all_lifts rows load"),

@@ -1,0 +1,23 @@
+"""A movement named by less than its name, on a day that plans one kind of it: "hangs" where one-arm hangs are planned."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.little import little
+from bot.reading.message import Message
+from bot.reading.movements import Mention
+
+KINDS = {"dead_hang": "one_arm_hang"}  # what a bare name means, and the kind that the plan may have of it
+
+
+def of_planned_kind(message: Message, mentions: Sequence[Mention]) -> None:
+    """Such mentions become the planned movement; not where the whole name is said, or the plan has both."""
+    planned = {one.movement for one in message.context.today or ()}
+    for mention in mentions:
+        kind = KINDS.get(mention.movement)
+        if kind not in planned or mention.movement in planned:
+            continue
+        words = {message.tokens[at].text for start, end in mention.spans for at in range(start, end)}
+        if kind is not None and words.isdisjoint(little("whole_name")):
+            mention.movement = kind
