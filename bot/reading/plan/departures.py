@@ -87,12 +87,11 @@ def stopped_after(message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
     for fact in facts:
         last = [one for one in out[-5:] if one.value != "the"][-3:]
         led = [one.kind for one in last] == ["plan", "move", "word"] and bool(plan_names(last[0]) & {"quit", "stopped"})
+        led = led and message.tokens[last[2].start].text in little("after_set")
         if led and fact.kind == "scope" and isinstance(fact.value, int):
-            if message.tokens[last[2].start].text in little("after_set"):
-                note = {"only": True, "stopped": True}
-                out[-1] = Fact("count", fact.start, fact.end, fact.value, note)
-                out = [one for one in out if one is not last[0]]
-                continue
+            out[-1] = Fact("count", fact.start, fact.end, fact.value, {"only": True, "stopped": True})
+            out = [one for one in out if one is not last[0]]
+            continue
         out.append(fact)
     return out
 

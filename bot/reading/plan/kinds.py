@@ -1,4 +1,4 @@
-"""A movement named by less than its name, on a day that plans one kind of it: "hangs" where one-arm hangs are planned."""
+"""A movement named by less than its name, on a day that plans a kind of it: "hangs" for one-arm hangs."""
 
 from __future__ import annotations
 
