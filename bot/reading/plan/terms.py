@@ -18,10 +18,12 @@ from bot.reading.plan.choosing import counted_rows
 from bot.reading.plan.departures import but_for, missed_once, nth_go, nth_rep, taken_off
 from bot.reading.plan.ground import PARTS, members, plan_names, planned
 from bot.reading.plan.in_place import in_place_of, parted_instead
+from bot.reading.plan.missed_reps import rep_of_a_set
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.reasons import without_reasons
 from bot.reading.plan.short import all_but_for, did_these, first_then_rest, less_on_a_side, minus_sets, one_short
 from bot.reading.plan.singles import singles_named
+from bot.reading.plan.so_many_of import sets_of_plan
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.value import MORE_REPS, SAME_KG, near_load, near_reps
 from bot.reading.prose import not_managed
@@ -311,6 +313,8 @@ def _article(facts: Sequence[Fact], at: int) -> bool:
     fact = facts[at]
     if fact.kind != "bare" or not fact.note.get("spelled") or fact.value != 1:
         return False
+    if at and facts[at - 1].kind == "scheme" and facts[at - 1].value == "got":
+        return False  # "con el izquierdo me salió una"
     beside = [*facts[max(0, at - 1) : at], *facts[at + 1 : at + 2]]
     return not any(one.kind == "side" or plan_names(one) & {"only"} for one in beside)
 
@@ -452,6 +456,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (did_these, "scheme move"),
     (_no_numbers, "bare|scope"),
     (_names_joined, "word plan|scope|move"),
+    (sets_of_plan, "=the repeat|bare"),
+    (rep_of_a_set, "scope fail"),
     (singles_named, "rows"),
     (_the_sets_of, "bare word move"),
     (_plural, "rows"),
