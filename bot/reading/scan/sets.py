@@ -12,6 +12,7 @@ from bot.reading.scan.labelled import labelled
 from bot.reading.scan.lists import listed
 from bot.reading.scan.lone import lone_number, of_free_weight
 from bot.reading.scan.scanner import Scanner
+from bot.reading.scan.usual import usual_thing
 from bot.reading.scan.schemes import chain
 
 TIMES = range(2, 11)
@@ -45,6 +46,9 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("rows", item.start, item.end, [Entry(int(item.name("ofsets") or 1))], {"each_of": True})], i + 1
     if item.has("sets", "vague"):
         return [Fact("vague", item.start, item.end)], i + 1
+    usual = usual_thing(s, i)
+    if usual is not None:
+        return usual
     if item.has("load", "thing"):
         return [Fact("thing", item.start, item.end)], i + 1
     if item.has("sets", "sets") and item.value is None:
