@@ -134,7 +134,8 @@ def _join_exceptions(clauses: list[Clause]) -> list[Clause]:
     out: list[Clause] = []
     for clause in clauses:
         before = out[-1] if out else None
-        if before is not None and before.sentence == clause.sentence and _open(before) and _only_value(clause):
+        same = before is not None and before.sentence == clause.sentence
+        if before is not None and same and _open(before) and (_only_value(clause) or _only_missed(before, clause)):
             before.facts += clause.facts
         else:
             out.append(clause)
@@ -155,6 +156,13 @@ def _leaves_lift(clause: Clause) -> bool:
     told = [fact for fact in clause.facts if fact.kind != "word"]
     left = len(told) > 1 and told[-1].kind == "move" and bool(plan_names(told[-2]) & {"except"})
     return left and not any(fact.kind in VALUED for fact in told)
+
+
+def _only_missed(before: Clause, clause: Clause) -> bool:
+    """ "All but the last, which didn't go: got one": the miss is of the set excepted."""
+    missed = [fact for fact in clause.facts if fact.kind != "word"]
+    silent = [fact.kind for fact in missed] == ["fail"] and not missed[0].note.get("weak")
+    return silent and _excepts(before)
 
 
 def _excepts(clause: Clause) -> bool:

@@ -5,17 +5,25 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.reading.facts import Fact
+from bot.reading.facts import LOADED, Fact
 from bot.reading.message import Message
+from bot.reading.movements import Mention
 
 ON_RINGS = {"row": "ring_row", "dip": "ring_dip", "pull_up": "ring_pull_up", "muscle_up": "ring_muscle_up"}
 ONE_ARMED = {"dead_hang": "one_arm_hang"}
 FEATURE = {"dead_hang": "hang"}  # what the short name tells, where it is not the movement itself
-WORDS = {"row": 1, "dip": 1, "pull_up": 2, "muscle_up": 2, "dead_hang": 2}  # so many words at most: "barbell rows" are none on rings
+WORDS = {
+    "row": 1,
+    "dip": 1,
+    "pull_up": 2,
+    "muscle_up": 2,
+    "dead_hang": 2,
+}  # so many words at most: "barbell rows" are none on rings
 
 
 def as_planned(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The movements named, the plan's variant for a name that only lacks its word, where nothing else is meant."""
+    facts = _weighted_ones(message, facts)
     planned = {one.movement for one in message.context.today or ()}
     told = {fact.value.movement for fact in facts if fact.kind == "move"}
     meant = {
@@ -36,4 +44,28 @@ def as_planned(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 def _short(fact: Fact) -> bool:
     """Whether a movement is named by its short name alone."""
     mention = fact.value
-    return bool(mention.features == {FEATURE.get(mention.movement, mention.movement)} and mention.end - mention.start <= WORDS[mention.movement])
+    return bool(
+        mention.features == {FEATURE.get(mention.movement, mention.movement)}
+        and mention.end - mention.start <= WORDS[mention.movement]
+    )
+
+
+def _weighted_ones(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "Las lastradas bien", "the weighted ones done": the one lift of the day that hangs from a belt."""
+    loaded = {one.movement for one in message.context.today or () if one.load_kg and one.movement in LOADED}
+    if len(loaded) != 1 or not any(fact.kind == "weighted" for fact in facts):
+        return list(facts)
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        if fact.kind == "weighted" and not any(one.kind == "move" for one in _clause(facts, at)):
+            name = min(loaded)
+            fact = Fact("move", fact.start, fact.end, Mention(name, [(fact.start, fact.end)], {name}))
+        out.append(fact)
+    return out
+
+
+def _clause(facts: Sequence[Fact], at: int) -> Sequence[Fact]:
+    """The facts between the separators around a place."""
+    low = next((n + 1 for n in range(at, -1, -1) if facts[n].kind == "sep"), 0)
+    high = next((n for n in range(at, len(facts)) if facts[n].kind == "sep"), len(facts))
+    return facts[low:high]

@@ -25,6 +25,8 @@ def sets_of_plan(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
         if closes and _each_time(out, fact, named or rows):
             out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": ""})
             continue
+        if closes and _all_there_were(out, fact, rows):
+            continue
         many = _as_planned(message, out, fact, named or rows) if closes else 0
         if many:
             start = out[-2].start
@@ -40,6 +42,13 @@ def _each_time(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
     """ "45 the three times" of three planned sets."""
     led = bool(before) and bool(plan_names(before[-1]) & {"the"})
     return led and fact.kind == "repeat" and bool(counted_rows(rows, int(fact.value)))
+
+
+def _all_there_were(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
+    """ "Two more sets on top of the six": as many as were planned."""
+    more = next((one for one in reversed(before) if one.kind in ("count", "sep")), None)
+    told = more is not None and more.kind == "count" and bool(more.note.get("more"))
+    return told and fact.kind == "bare" and bool(fact.note.get("the")) and bool(counted_rows(rows, int(fact.value)))
 
 
 def _as_planned(message: Message, before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> int:
