@@ -168,7 +168,7 @@ def _only_missed(before: Clause, clause: Clause) -> bool:
 def _excepts(clause: Clause) -> bool:
     scoped = any(fact.kind == "scope" and fact.value not in ("all", "over") for fact in clause.facts)
     left = any(plan_names(fact) & {"except"} for fact in clause.facts)
-    return scoped and left and not any(fact.kind in VALUED for fact in clause.facts)
+    return scoped and left and not any(fact.kind in VALUED and not fact.note.get("the") for fact in clause.facts)
 
 
 def _only_value(clause: Clause) -> bool:

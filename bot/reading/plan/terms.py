@@ -18,12 +18,13 @@ from bot.reading.plan.choosing import counted_rows
 from bot.reading.plan.departures import but_for, missed_once, nth_go, nth_rep, taken_off
 from bot.reading.plan.ground import PARTS, members, plan_names, planned
 from bot.reading.plan.in_place import in_place_of, parted_instead
+from bot.reading.plan.lacking import reps_lacked
 from bot.reading.plan.missed_reps import rep_of_a_set
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.reasons import without_reasons
 from bot.reading.plan.short import all_but_for, did_these, first_then_rest, less_on_a_side, minus_sets, one_short
-from bot.reading.plan.singles import singles_named
 from bot.reading.plan.side_goes_on import side_goes_on
+from bot.reading.plan.singles import singles_named
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.value import MORE_REPS, SAME_KG, near_load, near_reps
 from bot.reading.prose import not_managed
@@ -440,6 +441,7 @@ def _lone_count(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) 
 # In their order, each with the facts without which it changes nothing.
 RULES: tuple[tuple[Rule, str], ...] = (
     (_reps_in_figures, "rows"),
+    (reps_lacked, "rows|bare 'lacked"),
     (but_for, "=planned"),
     (nth_rep, "scope word"),
     (nth_go, "scheme scope bare"),

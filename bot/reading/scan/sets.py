@@ -12,8 +12,8 @@ from bot.reading.scan.labelled import labelled
 from bot.reading.scan.lists import listed
 from bot.reading.scan.lone import lone_number, of_free_weight
 from bot.reading.scan.scanner import Scanner
-from bot.reading.scan.usual import usual_thing
 from bot.reading.scan.schemes import chain
+from bot.reading.scan.usual import usual_thing
 
 TIMES = range(2, 11)
 MOST_TRIES = 20
