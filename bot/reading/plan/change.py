@@ -186,6 +186,9 @@ def _pairs(
         asks.append(Ask("sets", message.span(kinds[0].start, kinds[-1].end)))  # "2 left 1 right" of several pairs
         return []
     for row in addressed(base, scoped[-1].value if scoped else None, None):
+        if row.hold_s is not None:
+            row.hold_s = float(told[row.side or "left"])  # "hang: 15 right 12 left, both sets"
+            continue
         row.reps = told[row.side or "left"]
         row.failed = row.reps == 0
     return base

@@ -223,3 +223,10 @@ def _names_more(facts: Sequence[Fact], at: int) -> bool:
         if fact.kind in ("move", "scope") or plan_names(fact) & set(PARTS):
             return True
     return False
+
+
+def clause_around(facts: Sequence[Fact], at: int) -> Sequence[Fact]:
+    """The facts between the separators around a place."""
+    low = next((n + 1 for n in range(at, -1, -1) if facts[n].kind == "sep"), 0)
+    high = next((n for n in range(at, len(facts)) if facts[n].kind == "sep"), len(facts))
+    return facts[low:high]

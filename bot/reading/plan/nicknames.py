@@ -8,6 +8,7 @@ from dataclasses import replace
 from bot.reading.facts import LOADED, Fact
 from bot.reading.message import Message
 from bot.reading.movements import Mention
+from bot.reading.plan.clauses import clause_around
 
 ON_RINGS = {"row": "ring_row", "dip": "ring_dip", "pull_up": "ring_pull_up", "muscle_up": "ring_muscle_up"}
 ONE_ARMED = {"dead_hang": "one_arm_hang"}
@@ -57,15 +58,8 @@ def _weighted_ones(message: Message, facts: Sequence[Fact]) -> list[Fact]:
         return list(facts)
     out: list[Fact] = []
     for at, fact in enumerate(facts):
-        if fact.kind == "weighted" and not any(one.kind == "move" for one in _clause(facts, at)):
+        if fact.kind == "weighted" and not any(one.kind == "move" for one in clause_around(facts, at)):
             name = min(loaded)
             fact = Fact("move", fact.start, fact.end, Mention(name, [(fact.start, fact.end)], {name}))
         out.append(fact)
     return out
-
-
-def _clause(facts: Sequence[Fact], at: int) -> Sequence[Fact]:
-    """The facts between the separators around a place."""
-    low = next((n + 1 for n in range(at, -1, -1) if facts[n].kind == "sep"), 0)
-    high = next((n for n in range(at, len(facts)) if facts[n].kind == "sep"), len(facts))
-    return facts[low:high]

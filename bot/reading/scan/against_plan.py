@@ -183,9 +183,9 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         while s.at(k).has("plan", "the") or s.at(k).text in little("article") | little("before_number"):
             k += 1
         other = s.at(k).name("scope")
-        if other is not None and other.isdigit() and other != name:
+        if other is not None and (other.isdigit() or other == "last") and other != name:
             end = k + 1 + s.at(k + 1).has("sets", "sets")
-            which = ("these", (int(name), int(other)))
+            which = ("these", (int(name), -1 if other == "last" else int(other)))
             return [Fact("scope", item.start, s.at(end - 1).end, which, {"text": item.text})], end
     if (
         item.has("sets", "sets")

@@ -464,7 +464,8 @@ def _counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] |
     if item.has("count") and not item.has("times") and not (item.value is not None and s.at(i + 1).has("unit")):
         reps = int(item.name("count") or 1)
         return [Fact("rows", item.start, item.end, [Entry(reps)], {"each_of": True, "word": True})], i + 1
-    if item.text in little("a") and s.at(i + 1).has("count"):
+    plural = s.at(i + 1).text.endswith(tuple(little("plural")))  # "a dobles" are no single one
+    if item.text in little("a") and s.at(i + 1).has("count") and not plural:
         return [Fact("rows", item.start, s.at(i + 1).end, [Entry(int(s.at(i + 1).name("count") or 1))], {})], i + 2
     if item.has("plan", "the") and s.at(i + 1).has("count"):
         reps = int(s.at(i + 1).name("count") or 1)
