@@ -16,14 +16,12 @@ def reps_lacked(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
     """The facts with so many reps less in place of the number, where a set is named in the same clause."""
     out: list[Fact] = []
     for at, fact in enumerate(facts):
-        last = out[-1] if out else None
-        pair = (last, fact) if last is not None and last.end == fact.start else None
-        lack = next((one for one in pair or () if _lacks(message, one)), None)
-        number = next((one for one in pair or () if one is not lack), None)
-        many = _so_many(number) if lack is not None and number is not None else 0
-        if many and (_told_reps(number) or _set_named(out, facts[at + 1 :])):
-            start, end = min(lack.start, number.start), max(lack.end, number.end)
-            missed = lack.kind == "fail" and many == 1
+        pair = [out[-1], fact] if out and out[-1].end == fact.start else []
+        lack = [one for one in pair if _lacks(message, one)][:1]
+        number = [one for one in pair if one not in lack and _so_many(one)]
+        if lack and number and (_told_reps(number[0]) or _set_named(out, facts[at + 1 :])):
+            start, end, many = pair[0].start, pair[1].end, _so_many(number[0])
+            missed = lack[0].kind == "fail" and many == 1
             out[-1] = (
                 Fact("fail", start, end, "last", {"rep": True})
                 if missed
@@ -40,10 +38,8 @@ def _lacks(message: Message, fact: Fact) -> bool:
     return fact.kind in ("plan", "word", "fail") and bool(words & little("lacked"))
 
 
-def _so_many(fact: Fact | None) -> int:
+def _so_many(fact: Fact) -> int:
     """How many reps a fact counts; 0: it counts none."""
-    if fact is None:
-        return 0
     value = fact.value
     if fact.kind == "rows" and len(value) == 1 and fact.note.get("one"):
         value = value[0].reps
@@ -52,8 +48,8 @@ def _so_many(fact: Fact | None) -> int:
     return int(value) if value in range(1, MOST_LACKED + 1) else 0
 
 
-def _told_reps(fact: Fact | None) -> bool:
-    return fact is not None and fact.kind == "rows" and bool(fact.note.get("reps"))
+def _told_reps(fact: Fact) -> bool:
+    return fact.kind == "rows" and bool(fact.note.get("reps"))
 
 
 def _set_named(before: Sequence[Fact], after: Sequence[Fact]) -> bool:

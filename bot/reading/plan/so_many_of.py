@@ -12,7 +12,6 @@ from bot.reading.plan.choosing import counted_rows
 from bot.reading.plan.clauses import clause_around
 from bot.reading.plan.ground import members, plan_names
 
-
 NUMBERED = frozenset("rows bare count scope side delta instead loads rounds fail".split())
 
 

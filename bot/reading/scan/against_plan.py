@@ -244,8 +244,8 @@ def _onwards(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item = s.at(i)
     ordinal, far = item.name("scope"), i + 1 + (s.at(i + 1).text in little("before_onwards"))
     if ordinal is not None and (ordinal.isdigit() or ordinal == "first") and s.at(far).text in little("and_onwards"):
-        nth = int(ordinal) if ordinal.isdigit() else 1
-        return [Fact("scope", item.start, s.at(far).end, ("from", nth), {"text": item.text})], far + 1
+        begin = int(ordinal) if ordinal.isdigit() else 1
+        return [Fact("scope", item.start, s.at(far).end, ("from", begin), {"text": item.text})], far + 1
     later = item.text in little("after_set")
     if not later and item.text not in little("from_set"):
         return None
