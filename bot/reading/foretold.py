@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from itertools import groupby
+from itertools import groupby, pairwise
 
 from bot.reading.facts import Fact
 from bot.reading.intents import wishes
@@ -46,12 +46,18 @@ def _numbered(facts: Sequence[Fact]) -> list[tuple[int, Fact]]:
 def _worked(facts: Sequence[Fact]) -> bool:
     """Whether a sentence tells of work: sets, several numbers, a word for done."""
     bares = sum(fact.kind == "bare" for fact in facts)
-    return bares > 1 or any(
-        (fact.kind in TOLD and not lone(fact))
-        or (fact.kind == "rows" and not lone(fact))
-        or (fact.kind == "scheme" and fact.value == "got")
-        or (fact.kind == "plan" and bool(LEANING & set(fact.note.get("names", [fact.value]))))
-        for fact in facts
+    # "squats with 75, couldn't find the small plates"
+    lifted = any(one.kind == "move" and two.kind == "load" and two.value for one, two in pairwise(facts))
+    return (
+        bares > 1
+        or lifted
+        or any(
+            (fact.kind in TOLD and not lone(fact))
+            or (fact.kind == "rows" and not lone(fact))
+            or (fact.kind == "scheme" and fact.value == "got")
+            or (fact.kind == "plan" and bool(LEANING & set(fact.note.get("names", [fact.value]))))
+            for fact in facts
+        )
     )
 
 

@@ -6,7 +6,7 @@ counts: the set grammar decides. Words that belong together become one token.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from functools import lru_cache
 
@@ -54,6 +54,17 @@ def _led_hundreds(language: str) -> frozenset[str]:
     return frozenset(fold_word(word) for word in table(language, "numbers").get("led_hundreds", []))
 
 
+@lru_cache(maxsize=8)
+def _articles(language: str) -> frozenset[str]:
+    """The number words that are no number right before another one: "un nueve"."""
+    return frozenset(fold_word(word) for word in table(language, "numbers").get("article", []))
+
+
+def _word_next(tokens: Sequence[Token], at: int, values: Mapping[str, float]) -> bool:
+    """Whether a word for a number above one stands at a place."""
+    return at < len(tokens) and values.get(tokens[at].text, 0) > 1
+
+
 def _below_hundred(tokens: Sequence[Token], at: int, language: str) -> tuple[float, int]:
     """What stands behind a hundred, and the place after it; nothing: 0."""
     said = say_numbers(tokens[at : at + MOST_WORDS], language)[:1]
@@ -65,6 +76,7 @@ def _below_hundred(tokens: Sequence[Token], at: int, language: str) -> tuple[flo
 def say_numbers(tokens: Sequence[Token], language: str) -> list[Token]:
     """The same tokens with the value of number words filled in, those that are one number made one."""
     values, joins, points, halves, apart = _words(language)
+    articles = _articles(language)
     out: list[Token] = []
     i = 0
     while i < len(tokens):
@@ -72,6 +84,10 @@ def say_numbers(tokens: Sequence[Token], language: str) -> list[Token]:
         value = values.get(token.text) if token.kind == "word" else None
         if value is None and not (token.kind == "num" and not token.comma):
             out.append(token)
+            i += 1
+            continue
+        if token.text in articles and _word_next(tokens, i + 1, values):
+            out.append(token)  # "un nueve sobre diez"
             i += 1
             continue
         end = i + 1

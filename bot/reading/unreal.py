@@ -163,6 +163,7 @@ class _Places:
             if token.kind in ("sym", "nl") and not (at + 1 < len(tokens) and tokens[at + 1].text == ")")
         ]
         self._numbers = [at for at, token in enumerate(tokens) if token.value is not None]
+        self._turns = [at for at, token in enumerate(tokens) if token.text in little("but")]
         self._commas = [at for at, token in enumerate(tokens) if token.text == ","]
         self._me = [hit.start for hit in named.get("me", ())]  # "my wife did 5, I did 8"
         self._now = [hit.start for hit in named.get("now", ())]
@@ -209,7 +210,13 @@ class _Places:
         told = self._next(ends, at + 1 + OWN_SUBJECT.get(name, 0))
         if name == "others" and told < sentence:
             return told  # "my dad, 63, did 8, I did 12"
-        return min(sentence, told, self._next(self._commas, at))
+        return min(sentence, told, self._next(self._commas, at), self._turn(name, at))
+
+    def _turn(self, name: str, at: int) -> int:
+        """ "The plan said 20 but from the third on 22.5": a wish with its number ends at the "but" of another one."""
+        turn = self._next(self._turns, at) if name in WISHES else self._last
+        wished, done = self._next(self._numbers, at), self._next(self._numbers, turn)
+        return turn if wished < turn and done < self._next(self._sentences, turn) else self._last
 
 
 def _years(message: Message, taken: Collection[int]) -> list[int]:

@@ -21,6 +21,7 @@ from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import planned
 from bot.reading.plan.nicknames import as_planned
 from bot.reading.plan.sided import of_sides
+from bot.reading.plan.so_many_of import sets_of_plan
 from bot.reading.plan.value import weighed
 from bot.reading.reading import Ask, SetRead
 
@@ -30,7 +31,7 @@ MOST_OF_A_LOAD = 5  # tokens of a message that is a load and little else
 def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
     """Blocks to sets, with the day's plan where the message leans on it."""
     if message.context.today:
-        facts = as_planned(message, facts)
+        facts = sets_of_plan(message, as_planned(message, facts), planned(message))
     _read(message, facts, work)
     if message.context.today and not (work.report or work.asks or work.sets):
         scopes = [fact for fact in facts if fact.kind == "scope" and fact.value not in ("all", "over")]

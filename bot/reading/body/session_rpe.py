@@ -69,6 +69,12 @@ def _seconds(tokens: Sequence[Token], at: int) -> bool:
     return at > 0 and tokens[at].kind == "word" and not tokens[at].space and tokens[at - 1].kind == "num"
 
 
+def _of_effort(tokens: Sequence[Token], at: int, stop: int) -> bool:
+    """ "Sesión de 7" rates the session, "sesión de 7 a 8" and "de 7 de la noche" tell when it was."""
+    after = tokens[stop].text if stop < len(tokens) else ""
+    return tokens[at - 1].text in little("from") and after not in little("range") | little("half_of_day")
+
+
 def find_session_rpe(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     tokens = body.tokens
     if body.at.keys() & {("pain", "hurt"), ("pain", "word"), *_places(body)}:
@@ -92,7 +98,7 @@ def find_session_rpe(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                     continue
                 value, stop = found
                 by_clock = tokens[at - 1].text in little("until_clock") and at not in body.starts("pain", "scale")
-                if name == "cue" and by_clock:
+                if name == "cue" and by_clock and not _of_effort(tokens, at, stop):
                     continue  # "session at 7"
                 if tokens[at].spelled and value == 1 and stop < high and tokens[stop].kind == "word":
                     continue  # "did a session one day last week"

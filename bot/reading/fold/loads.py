@@ -325,7 +325,7 @@ class LoadFacts(EffortFacts):
         """ "Red band 4x6 and with the one that takes 18 kg off 2x4": the help of the sets behind it."""
         facts, at = self.block.facts, self.place(fact)
         lead = next((one for one in reversed(facts[:at]) if one.kind != "word"), None)
-        joined = lead is not None and lead.kind == "sep" and lead.note.get("mark") == "and" and self.assist is None
+        joined = lead is not None and lead.kind == "sep" and self.assist is None
         return joined and self.next is not None and self.next.kind == "rows" and self.next.start == fact.end
 
     def on_instead(self, fact: Fact) -> None:

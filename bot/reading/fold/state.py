@@ -139,7 +139,7 @@ class FoldState:
                 reps, nth = n
                 return [row for row in rows if row.reps == reps][nth - 1 : nth]
             if name == "these":
-                return [rows[at - 1] for at in n if 0 < at <= len(rows)]
+                return [rows[at - (at > 0)] for at in n if -1 <= at <= len(rows) and at]
             return rows[:n] if name == "first" else rows[-n:]
         if scope == "rest":
             return [row for row in rows if not row.touched]

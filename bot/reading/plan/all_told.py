@@ -35,6 +35,8 @@ def all_told(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> li
         if _all_planned(out, fact, rows):
             out[-1] = replace(fact, note={**fact.note, "names": ["done"]})  # "then the pull-ups, all four sets"
             continue
+        if closes and _whole_movement(out, fact):
+            fact = replace(fact, note={**fact.note, "names": [*fact.note.get("names", ()), "done"]})
         if _all_with_extra(out, fact, facts[at + 1 : at + 2], rows):
             continue
         if closes and _likewise(message, out, fact):
@@ -103,6 +105,14 @@ def _all_planned(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> boo
     if not led or not alone or fact.kind != "scope" or fact.value != "all":
         return False
     return any(row.movement in members(before[-2].value) for row in rows)
+
+
+def _whole_movement(before: Sequence[Fact], fact: Fact) -> bool:
+    """ "Dips all": nothing else is said of them."""
+    start = next((at + 1 for at in range(len(before) - 1, -1, -1) if before[at].kind == "sep"), 0)
+    told = [one for one in before[start:] if one.kind != "word" and not plan_names(one) <= {"the"}]
+    told += [one for one in before[start:] if one.kind == "move" and one not in told]
+    return fact.kind == "scope" and fact.value == "all" and [one.kind for one in told] == ["move"]
 
 
 def _all_with_extra(before: Sequence[Fact], fact: Fact, after: Sequence[Fact], rows: Sequence[Row]) -> bool:

@@ -188,7 +188,7 @@ def _pairs(
     for row in addressed(base, scoped[-1].value if scoped else None, None):
         many = told[row.side or "left"]
         if row.hold_s is not None:
-            row.hold_s = float(many)
+            row.hold_s = float(many)  # "hang: 15 right 12 left, both sets"
             continue
         row.reps, row.failed = many, many == 0
     return base
@@ -246,5 +246,7 @@ def _one_side(base: list[Row], side: str, facts: list[Fact]) -> list[Row] | None
             out.append(row)
         elif id(row) in told:
             entry = told[id(row)]
-            out.append(replace(row, reps=entry.reps, hold_s=entry.hold_s, failed=entry.reps == 0))
+            timed = row.hold_s is not None and entry.hold_s is None  # "hangs: left 9, 9, 8"
+            reps, hold = (None, float(entry.reps or 0)) if timed else (entry.reps, entry.hold_s)
+            out.append(replace(row, reps=reps, hold_s=hold, failed=entry.reps == 0))
     return out

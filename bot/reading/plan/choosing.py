@@ -38,7 +38,7 @@ def pick(rows: Sequence[Row], targets: list[int], scope: object) -> list[int]:
 def _of_list(targets: list[T], scope: object) -> list[T]:
     """The ones of a list that a scope means by number."""
     if isinstance(scope, tuple) and scope[0] == "these":
-        return [targets[at - 1] for at in scope[1] if 0 < at <= len(targets)]
+        return [targets[at - (at > 0)] for at in scope[1] if -1 <= at <= len(targets) and at]
     if isinstance(scope, tuple) and scope[0] == "from":
         return targets[scope[1] - 1 :]
     if isinstance(scope, tuple):

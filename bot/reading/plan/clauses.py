@@ -134,7 +134,8 @@ def _join_exceptions(clauses: list[Clause]) -> list[Clause]:
     out: list[Clause] = []
     for clause in clauses:
         before = out[-1] if out else None
-        if before is not None and before.sentence == clause.sentence and _open(before) and _only_value(clause):
+        same = before is not None and before.sentence == clause.sentence
+        if before is not None and same and _open(before) and (_only_value(clause) or _only_missed(before, clause)):
             before.facts += clause.facts
         else:
             out.append(clause)
@@ -157,10 +158,17 @@ def _leaves_lift(clause: Clause) -> bool:
     return left and not any(fact.kind in VALUED for fact in told)
 
 
+def _only_missed(before: Clause, clause: Clause) -> bool:
+    """ "All but the last, which didn't go: got one": the miss is of the set excepted."""
+    missed = [fact for fact in clause.facts if fact.kind != "word"]
+    silent = [fact.kind for fact in missed] == ["fail"] and not missed[0].note.get("weak")
+    return silent and _excepts(before)
+
+
 def _excepts(clause: Clause) -> bool:
     scoped = any(fact.kind == "scope" and fact.value not in ("all", "over") for fact in clause.facts)
     left = any(plan_names(fact) & {"except"} for fact in clause.facts)
-    return scoped and left and not any(fact.kind in VALUED for fact in clause.facts)
+    return scoped and left and not any(fact.kind in VALUED and not fact.note.get("the") for fact in clause.facts)
 
 
 def _only_value(clause: Clause) -> bool:
@@ -215,3 +223,10 @@ def _names_more(facts: Sequence[Fact], at: int) -> bool:
         if fact.kind in ("move", "scope") or plan_names(fact) & set(PARTS):
             return True
     return False
+
+
+def clause_around(facts: Sequence[Fact], at: int) -> Sequence[Fact]:
+    """The facts between the separators around a place."""
+    low = next((n + 1 for n in range(at, -1, -1) if facts[n].kind == "sep"), 0)
+    high = next((n for n in range(at, len(facts)) if facts[n].kind == "sep"), len(facts))
+    return facts[low:high]

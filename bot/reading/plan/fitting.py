@@ -66,6 +66,8 @@ def fill_from_plan(message: Message, mention: Mention, folded: Folded, facts: Se
         planned = [row for row in rows if row.reps is not None]
         if planned and lone[0].value > max(row.reps or 0 for row in planned) + SURPLUS and rows[0].load_kg:
             return  # "pull ups 20" on a day of fours with a load: a load as likely as reps
+        if lone[0].value != int(lone[0].value):
+            return  # "dips 2.5"
         folded.rows[0].reps, folded.rows[0].load_open = int(lone[0].value), False
         folded.asks = [ask for ask in folded.asks if ask.about != "reps"]
     if _of_each_set(rows, folded, facts):

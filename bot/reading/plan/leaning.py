@@ -39,7 +39,12 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     if "most" in names and not told:
         return True
     one_set = any(f.kind == "scope" and f.value not in UNSURE and f.value != "all" for f in facts)
-    if "fine" in names and one_set and not any(f.kind == "rows" for f in facts) and alone(facts, 0):
+    one_side = (
+        "only" in names
+        and facts[0].end > facts[0].start + 1
+        and any(f.kind == "side" and f.value in ("left", "right") for f in facts)
+    )
+    if "fine" in names and (one_set or one_side) and not any(f.kind == "rows" for f in facts) and alone(facts, 0):
         return True  # "all good today, last set of pull-ups only 3"
     if leans_by_form(facts, planned(message)):
         return True

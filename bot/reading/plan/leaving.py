@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows, pick, the_rows
@@ -16,7 +17,7 @@ from bot.reading.reading import Ask
 def left_out(told: Told, said: Said) -> bool:
     """Sets skipped: "all but the archers", "skipped the last two"; whether that is all that the clause says."""
     names, values, scoped, named, rows = said.names, said.values, said.scoped, said.named, told.rows
-    bare = all(fact.kind in ("move", "plan") for fact in said.clause.facts)
+    bare = all(fact.kind in ("move", "plan", "scope") or _of(told.message, fact) for fact in said.clause.facts)
     goes_on = told.leaving and named and bare and not names & GLOBAL
     if not (names & {"skipped", "except"} or goes_on):
         return False
@@ -65,6 +66,12 @@ def left_out(told: Told, said: Said) -> bool:
     if named and "except" in names and not values:
         told.excepted = (said.clause.sentence, targets)
     return not ("rest" in names and not named)
+
+
+def _of(message: Message, fact: Fact) -> bool:
+    """The "of" in "all but the dips and the last set of pull-ups"."""
+    words = {token.text for token in message.tokens[fact.start : fact.end]}
+    return fact.kind == "word" and words <= little("of_another") | little("article")
 
 
 def first_only(told: Told, said: Said) -> bool:

@@ -18,9 +18,12 @@ from bot.reading.plan.choosing import counted_rows
 from bot.reading.plan.departures import but_for, last_of_lift, missed_once, nth_go, nth_rep, stopped_after, taken_off
 from bot.reading.plan.ground import PARTS, members, plan_names, planned
 from bot.reading.plan.in_place import in_place_of, parted_instead
+from bot.reading.plan.lacking import reps_lacked
+from bot.reading.plan.missed_reps import rep_of_a_set
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.reasons import without_reasons
 from bot.reading.plan.short import all_but_for, did_these, first_then_rest, less_on_a_side, minus_sets, one_short
+from bot.reading.plan.side_goes_on import side_goes_on
 from bot.reading.plan.singles import singles_named
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.value import MORE_REPS, SAME_KG, near_load, near_reps
@@ -311,6 +314,8 @@ def _article(facts: Sequence[Fact], at: int) -> bool:
     fact = facts[at]
     if fact.kind != "bare" or not fact.note.get("spelled") or fact.value != 1:
         return False
+    if at and facts[at - 1].kind == "scheme" and facts[at - 1].value == "got":
+        return False  # "con el izquierdo me salió una"
     beside = [*facts[max(0, at - 1) : at], *facts[at + 1 : at + 2]]
     return not any(one.kind == "side" or plan_names(one) & {"only"} for one in beside)
 
@@ -436,6 +441,7 @@ def _lone_count(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) 
 # In their order, each with the facts without which it changes nothing.
 RULES: tuple[tuple[Rule, str], ...] = (
     (_reps_in_figures, "rows"),
+    (reps_lacked, "rows|bare 'lacked"),
     (but_for, "=planned"),
     (nth_rep, "scope word"),
     (last_of_lift, "scope move"),
@@ -454,6 +460,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (did_these, "scheme move"),
     (_no_numbers, "bare|scope"),
     (_names_joined, "word plan|scope|move"),
+    (side_goes_on, "side scope sep"),
+    (rep_of_a_set, "scope fail"),
     (singles_named, "rows"),
     (_the_sets_of, "bare word move"),
     (_plural, "rows"),

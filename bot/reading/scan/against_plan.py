@@ -27,6 +27,8 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     told = _which(s, i) or _onwards(s, i)
     if told is not None:
         return told
+    if s.planned and item.text in little("not_got_to") and s.at(i - 1).kind == "move" and _closes(s, i + 1):
+        return [Fact("plan", item.start, item.end, "skipped", {"names": ["skipped"]})], i + 1
     first = i + 1 if item.has("load", "at") and s.at(i + 1).value is not None else i
     value = s.at(first).value
     if value is not None:
@@ -82,6 +84,12 @@ def _old_first(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
 def _more_sets(s: Scanner, i: int) -> bool:
     """Whether a number counts further sets."""
     return s.at(i).has("plan", "extra_set") or s.at(i + 1).has("plan", "extra_set") or s.at(i + 1).has("sets", "more")
+
+
+def _closes(s: Scanner, i: int) -> bool:
+    """Whether a clause ends here."""
+    item = s.at(i)
+    return item.kind in ("nl", "end", "claim") or item.text in (",", ".", ";", "!", "?", ")") or item.has("sep")
 
 
 def _can_lead(fact: Fact) -> bool:
@@ -168,14 +176,16 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         end = j + 1 + s.at(j + 1).has("sets", "sets")
         way = nxt.name("scope")
         return [Fact("scope", item.start, s.at(end - 1).end, (way, int(item.value)), {"text": nxt.text})], end
+    if name == "first" and nxt.has("sep", "and"):
+        name = "1"  # "first and third set with 22.5"
     if name is not None and name.isdigit() and nxt.has("sep", "and"):
         k = j + 1
         while s.at(k).has("plan", "the") or s.at(k).text in little("article") | little("before_number"):
             k += 1
         other = s.at(k).name("scope")
-        if other is not None and other.isdigit() and other != name:
+        if other is not None and (other.isdigit() or other == "last") and other != name:
             end = k + 1 + s.at(k + 1).has("sets", "sets")
-            which = ("these", (int(name), int(other)))
+            which = ("these", (int(name), -1 if other == "last" else int(other)))
             return [Fact("scope", item.start, s.at(end - 1).end, which, {"text": item.text})], end
     if (
         item.has("sets", "sets")
@@ -232,6 +242,10 @@ def _range_of_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
 def _onwards(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """ "From the third set on 12.5", "after the second set down to 7.5": that set and those that follow."""
     item = s.at(i)
+    ordinal, far = item.name("scope"), i + 1 + (s.at(i + 1).text in little("before_onwards"))
+    if ordinal is not None and (ordinal.isdigit() or ordinal == "first") and s.at(far).text in little("and_onwards"):
+        begin = int(ordinal) if ordinal.isdigit() else 1
+        return [Fact("scope", item.start, s.at(far).end, ("from", begin), {"text": item.text})], far + 1
     later = item.text in little("after_set")
     if not later and item.text not in little("from_set"):
         return None
@@ -354,7 +368,8 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         return [Fact("delta", item.start, mark.end, (value, "reps", sign))], j + 1
     behind = s.at(j + 1)
     excepts = mark.has("plan", "except") or mark.text in little("except_or_less")
-    if excepts and (behind.has("scope") or behind.has("plan", "the") or behind.text in little("article")):
+    left = behind.has("scope") and not behind.has("scope", "all")  # "2 segundos menos en todas"
+    if excepts and (left or behind.has("plan", "the") or behind.text in little("article")):
         return None  # "todas de 3 menos la última"
     if mark.has("plan", "less", "more") and not mark.has("effort", "rir") and s.at(j + 1).kind != "num":
         sign = -1 if mark.has("plan", "less") else 1

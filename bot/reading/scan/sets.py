@@ -13,6 +13,7 @@ from bot.reading.scan.lists import listed
 from bot.reading.scan.lone import lone_number, of_free_weight
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
+from bot.reading.scan.usual import usual_thing
 
 TIMES = range(2, 11)
 MOST_TRIES = 20
@@ -45,6 +46,9 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("rows", item.start, item.end, [Entry(int(item.name("ofsets") or 1))], {"each_of": True})], i + 1
     if item.has("sets", "vague"):
         return [Fact("vague", item.start, item.end)], i + 1
+    usual = usual_thing(s, i)
+    if usual is not None:
+        return usual
     if item.has("load", "thing"):
         return [Fact("thing", item.start, item.end)], i + 1
     if item.has("sets", "sets") and item.value is None:
@@ -460,7 +464,8 @@ def _counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] |
     if item.has("count") and not item.has("times") and not (item.value is not None and s.at(i + 1).has("unit")):
         reps = int(item.name("count") or 1)
         return [Fact("rows", item.start, item.end, [Entry(reps)], {"each_of": True, "word": True})], i + 1
-    if item.text in little("a") and s.at(i + 1).has("count"):
+    plural = s.at(i + 1).text.endswith(tuple(little("plural")))  # "a dobles" are no single one
+    if item.text in little("a") and s.at(i + 1).has("count") and not plural:
         return [Fact("rows", item.start, s.at(i + 1).end, [Entry(int(s.at(i + 1).name("count") or 1))], {})], i + 2
     if item.has("plan", "the") and s.at(i + 1).has("count"):
         reps = int(s.at(i + 1).name("count") or 1)

@@ -86,7 +86,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (paced, "scheme rows"),
     (of_the_body, "claim plan"),
     (body_alone, "claim side|fail|bare"),
-    (done_by_others, "rows 'third_person 'first_person"),
+    (done_by_others, "rows|bare 'third_person 'first_person"),
     (somebody, "rows word"),
     (in_part, "left word"),
     (not_so_many, "count sep bare"),

@@ -1,4 +1,4 @@
-"""What another did beside the athlete: "sie 3x5, ich 3x8", "she did 3x5, I did 3x8"."""
+"""What another did beside the athlete: "sie 3x5, ich 3x8", "she did 3x5, I did 3x8", "él metió 8 y yo 5, 5 y 4"."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ OF_SETS = frozenset({"rows", "load", "effort", "side"})
 
 def done_by_others(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts without the sets of "she", where the athlete's own stand behind an "I"."""
-    rows = [at for at, fact in enumerate(facts) if fact.kind == "rows"]
+    rows = [at for at, fact in enumerate(facts) if fact.kind in ("rows", "bare")]
     theirs = [at for at in rows if _person(message, facts[at], "third_person")]
     if not theirs or not any(_person(message, facts[at], "first_person") for at in rows):
         return facts

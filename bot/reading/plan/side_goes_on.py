@@ -1,0 +1,36 @@
+"""A side that goes on to the next set of the sentence: "right the first yes, the second missed"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Fact
+from bot.reading.fold.rows import Row
+from bot.reading.message import Message
+
+TOLD = frozenset({"bare", "rows", "fail"})
+
+
+def side_goes_on(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
+    """The facts with the side before the later set too, where the clause before told a set of that side."""
+    if not any(row.side for row in rows):
+        return facts
+    out: list[Fact] = []
+    piece: list[Fact] = []
+    side: Fact | None = None
+    for fact in [*facts, None]:
+        if fact is not None and fact.kind != "sep":
+            piece.append(fact)
+            continue
+        sides = [one for one in piece if one.kind == "side"][-1:]
+        scoped = any(one.kind == "scope" and one.value != "all" for one in piece)
+        if sides or any(one.kind == "move" for one in piece):
+            side = sides[0] if sides and scoped and sides[0].value in ("left", "right") else None
+        elif side is not None and scoped and any(one.kind in TOLD for one in piece):
+            piece = [Fact("side", piece[0].start, piece[0].start, side.value), *piece]
+        out += piece
+        piece = []
+        if fact is not None:
+            out.append(fact)
+            side = None if fact.value == 3 else side
+    return out

@@ -1,0 +1,122 @@
+"""The planned sets told by their number: "push-ups, the three of 20", "45 las tres veces"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.fold.rows import Row
+from bot.reading.little import little
+from bot.reading.message import Message
+from bot.reading.plan.choosing import counted_rows
+from bot.reading.plan.clauses import clause_around
+from bot.reading.plan.ground import members, plan_names
+
+NUMBERED = frozenset("rows bare count scope side delta instead loads rounds fail".split())
+
+
+def sets_of_plan(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """The facts with such numbers as the sets of the plan, where the plan has so many."""
+    facts = _in_twos(message, facts, rows)
+    out: list[Fact] = []
+    named: Sequence[Row] = ()
+    for at, fact in enumerate(facts):
+        if fact.kind == "move":
+            named = [row for row in rows if row.movement in members(fact.value)]
+        elif fact.kind == "sep" and fact.value == 3:
+            named = ()
+        closes = at + 1 == len(facts) or facts[at + 1].kind in ("sep", "claim")
+        if closes and _each_time(out, fact, named or rows):
+            out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": ""})
+            continue
+        if closes and _all_there_were(out, fact, rows):
+            continue
+        if closes and _completes(out, fact, named):
+            continue
+        many = _as_planned(message, out, fact, named or rows) if closes else 0
+        if many:
+            start = out[-2].start
+            del out[-2:]
+            entries = [Entry(int(fact.value)) for _ in range(many)]
+            out.append(Fact("rows", start, fact.end, entries, {"plain": True}))
+            continue
+        out.append(fact)
+    return out
+
+
+def _each_time(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
+    """ "45 the three times" of three planned sets."""
+    led = bool(before) and bool(plan_names(before[-1]) & {"the"})
+    return led and fact.kind == "repeat" and bool(counted_rows(rows, int(fact.value)))
+
+
+def _all_there_were(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
+    """ "Two more sets on top of the six": as many as were planned."""
+    more = next((one for one in reversed(before) if one.kind in ("count", "sep")), None)
+    told = more is not None and more.kind == "count" and bool(more.note.get("more"))
+    return told and fact.kind == "bare" and bool(fact.note.get("the")) and bool(counted_rows(rows, int(fact.value)))
+
+
+def _as_planned(message: Message, before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> int:
+    """How many sets "the three of 20" are, where the plan has three of twenty; else 0."""
+    if fact.kind != "bare" or [one.kind for one in before[-2:]] != ["bare", "word"] or not before[-2].note.get("the"):
+        return 0
+    of = message.tokens[before[-1].start : before[-1].end]
+    many = int(before[-2].value)
+    own = [row for row in rows if fact.value in (row.reps, row.hold_s)]
+    sets = len({(row.group, row.side) for row in own if row.side != "right"})
+    alike = {row.movement for row in own}
+    return many if len(of) == 1 and of[0].text in little("sets_of_reps") and sets == many and len(alike) == 1 else 0
+
+
+def _in_twos(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
+    """ "Pull-ups as doubles": each of their planned sets."""
+    twos = [fact for fact in facts if _plural_of_reps(message, fact)]
+    if not twos:
+        return facts
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        if fact in twos:
+            clause = clause_around(facts, at)
+            moves = [one for one in clause if one.kind == "move"]
+            own = [row for row in rows if len(moves) == 1 and row.movement in members(moves[0].value)]
+            many = sum(row.part != "warm_up" and row.side != "right" for row in own)
+            if many > 1 and not any(one is not fact and one.kind in NUMBERED for one in clause):
+                entries = [Entry(fact.value[0].reps) for _ in range(many)]
+                out.append(Fact("rows", fact.start, fact.end, entries, {"plain": True}))
+                continue
+        out.append(fact)
+    return out
+
+
+def _plural_of_reps(message: Message, fact: Fact) -> bool:
+    """Whether a fact is a word like "doubles"."""
+    if fact.kind != "rows" or len(fact.value) != 1 or not fact.note.get("word") or not fact.note.get("each_of"):
+        return False
+    return message.span(fact.start, fact.end).lower().endswith(tuple(little("plural")))
+
+
+def _completes(out: list[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
+    """ "3 3 3 and the last two 2" of five planned sets: the list goes on; whether that is what is said."""
+    reps = fact.value if fact.kind == "bare" else fact.value[0].reps if _one(fact) else None
+    at = next((n for n in range(len(out) - 1, -1, -1) if out[n].kind == "rows" and out[n].note.get("list")), None)
+    between = (
+        [one for one in out[at + 1 :] if one.kind not in ("word", "sep") and plan_names(one) not in ({"the"}, {"only"})]
+        if at
+        else []
+    )
+    scope = between[0].value if len(between) == 1 and between[0].kind == "scope" else None
+    many = scope[1] if isinstance(scope, tuple) and scope[0] == "last" else 1 if scope == "last" else 0
+    if at is None or not many or not reps or any(one.kind == "sep" and one.value == 3 for one in out[at:]):
+        return False
+    told = out[at]
+    own = [row for row in rows if row.part != "warm_up"]
+    if len(told.value) + many != len(own) or any(row.side for row in own):
+        return False
+    entries = [*told.value, *(Entry(int(reps)) for _ in range(many))]
+    out[at:] = [Fact("rows", told.start, fact.end, entries, {"list": True, "mark": told.note.get("mark")})]
+    return True
+
+
+def _one(fact: Fact) -> bool:
+    return fact.kind == "rows" and len(fact.value) == 1 and fact.value[0].hold_s is None
