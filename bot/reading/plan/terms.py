@@ -14,6 +14,7 @@ from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.all_told import all_told
 from bot.reading.plan.besides import so_many_words, told_besides
+from bot.reading.plan.by_so_much import by_so_much
 from bot.reading.plan.choosing import counted_rows
 from bot.reading.plan.departures import but_for, last_of_lift, missed_once, nth_go, nth_rep, stopped_after, taken_off
 from bot.reading.plan.ground import PARTS, members, plan_names, planned
@@ -440,6 +441,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (nth_rep, "scope word"),
     (last_of_lift, "scope move"),
     (nth_go, "scheme scope bare"),
+    (by_so_much, "bare|load"),
     (taken_off, "=off bare|load"),
     (stopped_after, "=quit|=stopped move scope"),
     (missed_once, "fail sep"),
@@ -447,7 +449,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (told_besides, "=done|=planned|=all_lifts rows load"),
     (minus_sets, "=minus count|bare =done|=planned"),
     (first_then_rest, "=rest rows|count"),
-    (parted_instead, "=instead bare scope"),
+    (parted_instead, "=instead bare scope|side|=every"),
     (less_on_a_side, "side =less|delta"),
     (one_short, "=less bare move"),
     (all_but_for, "=only =done|=planned|=all_lifts scope|side|load"),

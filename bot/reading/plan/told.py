@@ -148,6 +148,8 @@ def _other_weight(told: Told, said: Said) -> bool:
     texts = [token.text for token in told.message.tokens]
     weight, amounts = little("weight") | little("put_on"), little("more_or_less")
     for fact in facts:
+        if "other_load" in plan_names(fact):
+            return True  # "had to drop the weight"
         if fact.kind == "plan" and plan_names(fact) & {"less", "more"}:
             if weight.intersection(texts[fact.end : fact.end + WEIGHT_NEAR]):
                 return True
@@ -163,10 +165,16 @@ def _wished(message: Message, start: int, end: int) -> bool:
     if any(token.text in little("asked_for") for token in message.tokens[start:end]):
         return True
     return any(
-        (hit.table == "unreal" and hit.name == "wanted") or (hit.table, hit.name) == ("effort", "could")
+        (hit.table == "unreal" and hit.name == "wanted")
+        or ((hit.table, hit.name) == ("effort", "could") and not _had_to(message, hit.end))
         for at in range(max(0, start - WEIGHT_NEAR), end)
         for hit in message.beginning("grammar")[at]
     )
+
+
+def _had_to(message: Message, at: int) -> bool:
+    """ "Had to drop the weight": done, and no wish."""
+    return any(token.text in little("had_to") for token in message.tokens[at : at + 1])
 
 
 def lighter(told: Told, clause: Clause) -> None:
