@@ -230,7 +230,7 @@ def of_another(told: Told, said: Said) -> list[int]:
 
 def those_after(told: Told, said: Said) -> list[int]:
     """ "The first three with 22.5, then 20": the sets after those pointed at in the same sentence."""
-    if told.pointed is None or said.scoped or said.names - {"only", "the"} or len(said.values) != 1:
+    if told.pointed is None or said.scoped or said.names - {"only", "the", "turned_to"} or len(said.values) != 1:
         return []
     sentence, targets, those = told.pointed
     if sentence != said.clause.sentence or said.values[0].kind not in ("bare", "load", "rows") or not those:
