@@ -56,6 +56,7 @@ def take(told: Told, clause: Clause) -> None:
         told.everything = told.everything or "except" in said.names  # "everything, but more weight on the dips"
         lighter(told, clause)
         return
+    _point(told, said)
     if of_added(told, said) or sets_more_or_fewer(told, said) or left_out(told, said) or first_only(told, said):
         return
     told.leaving = said.named and told.leaving and not said.values
@@ -126,6 +127,14 @@ def take(told: Told, clause: Clause) -> None:
         for at in range(min(targets)):
             told.keep.setdefault(at, True)  # "out after the third set of pull-ups": what comes before them was done
     alter(told, clause, targets)
+
+
+def _point(told: Told, said: Said) -> None:
+    """ "The first three as planned, then down to 22.5": what follows is of those after them."""
+    if said.values or not said.scoped or said.scoped[-1].value == "all" or not said.names & GLOBAL - {"rest"}:
+        return
+    targets = said.clause.targets or main_rows(told.rows)
+    told.pointed = (said.clause.sentence, targets, pick(told.rows, targets, said.scoped[-1].value))
 
 
 def _other_loads(told: Told, said: Said) -> bool:
