@@ -42,6 +42,10 @@ def _each_in_turn(facts: Sequence[Fact]) -> Sequence[Fact]:
         return facts
     out = list(facts)
     held = any(one.hold_s for _, _, entries in runs for one in entries)
+    if all(_listed(facts[end - 1]) for _, end, _ in runs) and held == all(
+        one.hold_s for _, _, entries in runs for one in entries
+    ):
+        return facts
     for at, end, told in reversed(runs):
         entries = [_held(one) for one in told] if held else told
         own = [replace(one, side=facts[at].value) for one in entries]
