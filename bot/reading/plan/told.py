@@ -273,7 +273,7 @@ def kept_whole(told: Told, said: Said) -> None:
         if named:
             for at in said.clause.targets:
                 told.keep.setdefault(at, True)
-            told.everything = told.everything or _all_but(said)
+            told.everything = told.everything or _all_but(said) or _including(told.message, said)
         elif said.sided and not told.sticky and any(row.side is None for row in told.rows):
             sides = {f.value for f in said.clause.facts if f.kind == "side"}
             for at, row in enumerate(told.rows):
@@ -296,6 +296,15 @@ def _all_but(said: Said) -> bool:
     whole = next((at for at, fact in enumerate(facts) if plan_names(fact) & {"all_lifts"}), len(facts))
     sure = any(plan_names(fact) & {"planned", "done"} for fact in facts[:move])
     return whole < move and sure and any(fact.kind == "load" for fact in facts[whole:move])
+
+
+def _including(message: Message, said: Said) -> bool:
+    """ "All done including the leg raises": all, and not these alone."""
+    move = next((fact for fact in said.clause.facts if fact.kind == "move"), None)
+    if move is None:
+        return False
+    words = [token.text for token in message.tokens[said.clause.facts[0].start : move.start]]
+    return bool(little("all_of_it").intersection(words)) and bool(little("including").intersection(words[-2:]))
 
 
 def _so_many(fact: Fact) -> bool:
