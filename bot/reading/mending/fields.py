@@ -12,6 +12,7 @@ from planner.facts import Side
 from planner.units import KG_PER_LB
 
 LEAST_RATED = 6
+LEAST_ASSIST = 5  # whole kilograms of a counterweight; fewer are reps (from rehearsal, no source)
 SMALL = 12  # whole numbers up to here may be reps
 # Of the bodyweight: a value so near it is what somebody weighs, sooner than what hangs from the belt.
 NEAR_BODY = 0.15
@@ -67,6 +68,10 @@ def field_of(mend: Mend, now: Value, was: Value, start: int, end: int, mentions:
         return "hold_s", False
     if "sets" in close:
         return "sets", False
+    light = whole and max(now.value, was.value) < LEAST_ASSIST and not close
+    if "assist_kg" in said and light:
+        placed = which_set(mend) != "all" or side_of(mend, start, end) is not None
+        return "reps", not placed  # "on the pulley 1 instead of 2 on the right"
     if "assist_kg" in said:
         return "assist_kg", False
     if "reps" in close:
