@@ -330,7 +330,7 @@ def _then_list(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
             and last[1].kind == "bare"
             and last[0].kind == "sep"
             and last[0].value == 2
-            and any(one.kind == "scope" and isinstance(one.value, tuple) for one in out)
+            and any(one.kind == "scope" and (one.value == "first" or isinstance(one.value, tuple)) for one in out)
         ):
             entries = [Entry(int(last[1].value)), Entry(int(fact.value))]
             out[-2:] = [Fact("rows", last[1].start, fact.end, entries, {"list": True, "mark": "and"})]
