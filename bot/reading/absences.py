@@ -28,6 +28,7 @@ QUOTED = 80  # characters of a message quoted where no words of it stand for the
 CLAUSE_ENDS = frozenset(",;.!?\n")
 LINKED = ("until", "back", "since", "from", "open")
 NO_DAY = ("rough", "bad")  # "mid April", "30 February": nobody can say which day
+LONG_AGO = timedelta(days=183)  # half a year
 SINGLE = ("rel", "weekday", "date", "dom", "exact")
 PARTS = frozenset({",", ";", "-", "?", "¿"}) | little("but")
 
@@ -314,9 +315,15 @@ def _told_as_past(message: Message) -> bool:
     return bool(past) and not any(low <= at < high for low, high in past for at in coming)
 
 
+def _far_back(today: date, days: list[Day]) -> bool:
+    """ "No training from July 3 to 17", told in June: nobody tells of last year's days."""
+    spans = [day for day in days if day.kind == "range" and day.back and day.ahead]
+    return len(spans) == 1 and len(days) == 1 and all(today - day.back[1] > LONG_AGO for day in spans if day.back)
+
+
 def _missed(message: Message, days: list[Day]) -> tuple[Span | None, list[Day]]:
     today = message.today
-    future = to_come(message) and not _told_as_past(message)
+    future = (to_come(message) or _far_back(today, days)) and not _told_as_past(message)
     # "a stag do this weekend so I won't train Saturday": the day within the weekend
     days = [
         day

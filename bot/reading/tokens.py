@@ -19,6 +19,7 @@ PIECES = re.compile(
     r"|(?P<clock>\d{1,3}:\d{2}(?::\d{2})?(?![\d:]))"
     r"|(?P<num>(?<=[+@])\d+o(?![^\W_])|\d+(?:\.\d+)?|\.\d+)"
     r"|(?P<unit>(?<=\d)(?:kg|lbs?)(?=x\d))"
+    r"|(?P<tie>(?<=\d)-(?=(?:kgs?|kilos?|lbs?|pounds?|pfund|libras?|secs?|seconds?|sek|sekunden)(?![^\W_])))"
     r"|(?P<by>(?<=\d)x(?=[^\W\d_]))"
     r"|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)"
     r"|(?P<nl>\n)"
@@ -56,6 +57,9 @@ def _cut(text: str) -> list[Token]:
         piece, name = match.group(), match.lastgroup
         if name == "link":
             continue  # the figures of an address tell nothing
+        if name == "tie":
+            end = match.end()
+            continue  # "a 35-lb plate": the number and its unit
         # "3xamrap": three times what follows; "15kgx6": a load and its reps
         kind: Kind = "word" if name in ("by", "unit") else name  # type: ignore[assignment]
         if name == "face":

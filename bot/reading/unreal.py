@@ -15,6 +15,7 @@ from bot.reading.message import Message
 NUMBERS = frozenset(
     {"rows", "bare", "loads", "count", "load", "at", "left", "percent", "effort", "side", "instead", "ask", "scope"}
 )
+WATCHED = 3  # words from a person to what that one did beside
 UNREAL = ("wanted", "others", "past", "when", "till_then", "ahead")
 NEED_AN_END = ("when", "ahead")  # tales only where the athlete says elsewhere what they did
 WISHES = ("wanted", "ahead")
@@ -59,8 +60,9 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
                 continue  # "did everything you wrote except …"
             if hit.start in taken or (name == "ahead" and not _number_next(message, hit.end)):
                 continue
-            if name == "others" and (_beside_me(message, hit.start) or _belonging(message, hit.end)):
-                continue  # "at the park with my brother: 5x3", "no plates at my mom's place so dips 3x5"
+            watched = any(hit.start < one.start <= hit.end + WATCHED for one in named.get("watched", ()))
+            if name == "others" and (watched or _beside_me(message, hit.start) or _belonging(message, hit.end)):
+                continue  # "my mate counted: 12", "with my brother: 5x3", "no plates at my mom's place so dips 3x5"
             dead_of.append((name, (hit.end, places.end_of(name, hit.end))))
     dead += [span for _, span in dead_of]
     dead += [(places.clause_start(hit.start), hit.end) for hit in named.get("planned", ()) if places.fell_short(hit)]

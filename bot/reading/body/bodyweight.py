@@ -176,11 +176,24 @@ def _changed(body: BodyCues, taken: set[int]) -> list[Claim]:
             continue
         stop = next((places[end + 1] for places in units.values() if end + 1 in places), end + 1)
         factor = KG_PER_LB if unit == "lb" else 1.0
-        if all(abs(value * factor - known) <= CHANGE * known for value in (now, was)) and (
-            not low or tokens[low - 1].text not in ("x", "@", "+")
-        ):
+        if _of_a_lift(body, low):
+            continue  # "squats with 75 instead of 80"
+        if all(abs(value * factor - known) <= CHANGE * known for value in (now, was)):
             return [Claim(low, stop, "bodyweight", now * factor)]
     return []
+
+
+def _of_a_lift(body: BodyCues, at: int) -> bool:
+    """Whether a sign or word of a load leads a number, or a movement is named before it in its part of the sentence."""
+    tokens, moves = body.tokens, body.message.beginning("movements")
+    if at and (tokens[at - 1].text in ("x", "@", "+") or tokens[at - 1].text in little("carrying")):
+        return True
+    for before in range(at - 1, -1, -1):
+        if tokens[before].text in PARTING:
+            return False
+        if moves[before]:
+            return True
+    return False
 
 
 def _told_bare(body: BodyCues, taken: set[int]) -> list[Claim]:

@@ -72,7 +72,7 @@ def _strong(hits: DayHits, hit: Hit) -> bool:
     said = hits.message.span(hit.start, hit.end)
     after = hits.tokens[hit.end] if hit.end < len(hits.tokens) else None
     before = hits.tokens[hit.start - 1] if hit.start else None
-    opens = before is None or before.text in ",;\n.&/-" or before.text in little("and")
+    opens = before is None or before.text in ",;:\n.&/-" or before.text in little("and")
     led = before is not None and hit.start in hits.leading
     if after is not None and after.text == ":" and (opens or led):
         return True

@@ -12,7 +12,7 @@ from planner.facts import Side
 from planner.units import KG_PER_LB
 
 LEAST_RATED = 6
-LEAST_HELP = 5  # kg; a counterweight of less is told with its unit
+LEAST_ASSIST = 5  # whole kilograms of a counterweight; fewer are reps (from rehearsal, no source)
 SMALL = 12  # whole numbers up to here may be reps
 # Of the bodyweight: a value so near it is what somebody weighs, sooner than what hangs from the belt.
 NEAR_BODY = 0.15
@@ -38,9 +38,7 @@ def field_of(mend: Mend, now: Value, was: Value, start: int, end: int, mentions:
         for hit in mend.between("field", v.end, min(len(mend.tokens), v.end + 2))
         if hit.start == v.end
     }
-    named = {at for one in mentions for at in range(one.start, one.end)} if not close and _reps_alone(now, was) else ()
-    fields = mend.between("field", low, min(len(mend.tokens), end + 6))
-    said = {hit.name for hit in fields if hit.name != "assist_kg" or hit.start not in named}
+    said = {hit.name for hit in mend.between("field", low, min(len(mend.tokens), end + 6))}
     whole = now.value == int(now.value) and was.value == int(was.value)
     marks = {now.mark, was.mark}
     known = mend.message.context.bodyweight_kg
@@ -70,6 +68,10 @@ def field_of(mend: Mend, now: Value, was: Value, start: int, end: int, mentions:
         return "hold_s", False
     if "sets" in close:
         return "sets", False
+    light = whole and max(now.value, was.value) < LEAST_ASSIST and not close
+    if "assist_kg" in said and light:
+        placed = which_set(mend) != "all" or side_of(mend, start, end) is not None
+        return "reps", not placed  # "on the pulley 1 instead of 2 on the right"
     if "assist_kg" in said:
         return "assist_kg", False
     if "reps" in close:
@@ -88,11 +90,6 @@ def field_of(mend: Mend, now: Value, was: Value, start: int, end: int, mentions:
     if which_set(mend) != "all" or side_of(mend, start, end) is not None or mend.between("which", 0, len(mend.tokens)):
         return "reps", False
     return "reps", True
-
-
-def _reps_alone(now: Value, was: Value) -> bool:
-    """ "On the pulley the right was 1 and not 2": so few, and one apart, are no kilograms that a pulley takes off."""
-    return abs(now.value - was.value) <= 1 and max(now.value, was.value) < LEAST_HELP
 
 
 def which_set(mend: Mend) -> str | int:

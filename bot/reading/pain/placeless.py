@@ -52,7 +52,7 @@ def placeless(
             for one in ("left", "right") if side == "both" else (side,):
                 claims.append(Claim(*at, "pain", entry_of(site, one, value, when), ask))
                 at = (0, 0)  # the words are the first entry's
-        elif pained or score.end in hedged or only_scores(message, words):
+        elif pained or score.end in hedged or only_scores(message, words, scaled=score.scaled):
             claims.append(Claim(score.start, score.end, "pain", entry_of(None, None, value, moment), ask))
     if loose and not any(claim.kind == "pain" for claim in claims):
         without = words.none[:1]  # "no pain, energy 6/10": the score is of something else
@@ -94,7 +94,7 @@ def _side_said(message: Message, words: BodyWords, score: Score) -> str | None:
     return sides.pop() if len(sides) == 1 else None
 
 
-def only_scores(message: Message, words: BodyWords) -> bool:
+def only_scores(message: Message, words: BodyWords, *, scaled: bool = False) -> bool:
     """Whether a message is nothing but scores, moments and small words: an answer to "how is the elbow?"."""
     return all(
         token.value is not None
@@ -104,18 +104,26 @@ def only_scores(message: Message, words: BodyWords) -> bool:
         or any(start <= at < end for end, start in words.leads.items())
         or any(hit.start <= at < hit.end for hit in words.scales)
         for at, token in enumerate(message.tokens)
-    ) and not _of_a_set(message, words)
+    ) and not _of_a_set(message, words, scaled=scaled)
 
 
-def _of_a_set(message: Message, words: BodyWords) -> bool:
+def _of_a_set(message: Message, words: BodyWords, *, scaled: bool) -> bool:
     """ "The last one was 9", "only 3 on the last" speak of a set; "last night 3" of pain."""
     grammar = message.beginning("grammar")
-    times = [*message.hits("dates"), *words.moments]
-    return any(
-        hit.table == "scope" and hit.name in SETS and not any(one.start <= at and hit.end < one.end for one in times)
-        for at in range(len(message.tokens))
-        for hit in grammar[at]
-    )
+    dates = message.hits("dates")
+    for at in range(len(message.tokens)):
+        for hit in grammar[at]:
+            times = dates if not scaled and _a_set(message, hit) else [*dates, *words.moments]
+            apart = not any(one.start <= at and hit.end < one.end for one in times)
+            if hit.table == "scope" and hit.name in SETS and apart:
+                return True
+    return False
+
+
+def _a_set(message: Message, hit: Hit) -> bool:
+    """Whether a word for sets is part of such a scope, or follows it: "third set", "dritter Satz"."""
+    grammar = message.beginning("grammar")
+    return any(one.table == "sets" for at in range(hit.start, min(hit.end + 1, len(grammar))) for one in grammar[at])
 
 
 def bare_answer(message: Message, words: BodyWords) -> list[Claim]:

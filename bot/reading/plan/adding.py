@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.reading.facts import Fact
+from bot.reading.little import little
 from bot.reading.plan.change import change
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.clauses import Clause
@@ -39,7 +40,9 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
     """ "One set of dips less", "ein Satz Chin-ups mehr": so many of the last; whether that is what is said."""
     names, rows = said.names, told.rows
     counted = next((f for f in said.values if f.kind == "count" and not f.note.get("of_plan")), None)
-    if counted is not None and counted.note.get("more"):
+    if counted is not None and _missing(told, said):
+        names.add("less")  # "all done, two sets of dips still missing"
+    elif counted is not None and (counted.note.get("more") or ("only" not in names and _on_top(told, counted))):
         return more_sets(told, said, counted)
     if "only" in names and "except" in names:
         return False  # "everything but only 2 sets of push-ups"
@@ -62,6 +65,18 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
     for at in targets:
         told.keep.setdefault(at, True)
     return True
+
+
+def _missing(told: Told, said: Said) -> bool:
+    """Whether a clause says that the sets it counts were not done."""
+    facts = said.clause.facts
+    return any(token.text in little("missing") for token in told.message.tokens[facts[0].start : facts[-1].end + 1])
+
+
+def _on_top(told: Told, counted: Fact) -> bool:
+    """ "All done and another two sets of dips": on top of the plan, where all of it was told as done before."""
+    before = told.message.tokens[max(0, counted.start - 1) : counted.start + 1]
+    return told.everything and any(token.text in little("on_top") for token in before)
 
 
 def more_sets(told: Told, said: Said, counted: Fact) -> bool:

@@ -17,7 +17,7 @@ def parted_instead(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row
     out: list[Fact] = []
     for fact in facts:
         last = out[-3:]
-        parted = [one.kind for one in last[1:]] == ["scope", "plan"] and last[0].kind in VALUES
+        parted = len(last) == 3 and _of_sets(last[1]) and last[0].kind in VALUES
         if fact.kind == "bare" and parted and "instead" in plan_names(last[2]):
             new = _value(last[0])
             if new is not None:
@@ -26,6 +26,11 @@ def parted_instead(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row
                 continue
         out.append(fact)
     return out
+
+
+def _of_sets(fact: Fact) -> bool:
+    """Whether a fact says of which sets: "on the last", "pro Satz", "each"."""
+    return fact.kind in ("scope", "side") or bool(plan_names(fact) & {"every"})
 
 
 def _value(fact: Fact) -> tuple[float, str | None] | None:

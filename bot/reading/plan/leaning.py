@@ -134,7 +134,7 @@ def _one_by_one(facts: Sequence[Fact]) -> bool:
     spoken = [clause for clause in clauses(facts) if any(fact.kind in kinds for fact in clause)]
     for at, whole_clause in enumerate(spoken):
         strange = sum(fact.kind == "word" and not fact.note.get("noise") for fact in whole_clause)
-        clause = [fact for fact in whole_clause if fact.kind != "word" and not plan_names(fact) & {"the"}]
+        clause = [fact for fact in whole_clause if not (fact.kind in ("word", "scheme") or plan_names(fact) & {"the"})]
         scopes = [place for place, fact in enumerate(clause) if fact.kind == "scope" and fact.value not in UNSURE]
         values = [place for place, fact in enumerate(clause) if fact.kind in kinds]
         if at:

@@ -14,6 +14,7 @@ from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.all_told import all_told
 from bot.reading.plan.besides import so_many_words, told_besides
+from bot.reading.plan.by_so_much import by_so_much
 from bot.reading.plan.choosing import counted_rows
 from bot.reading.plan.departures import but_for, last_of_lift, missed_once, nth_go, nth_rep, stopped_after, taken_off
 from bot.reading.plan.ground import PARTS, members, plan_names, planned
@@ -334,7 +335,7 @@ def _then_list(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
             and last[1].kind == "bare"
             and last[0].kind == "sep"
             and last[0].value == 2
-            and any(one.kind == "scope" and isinstance(one.value, tuple) for one in out)
+            and any(one.kind == "scope" and (one.value == "first" or isinstance(one.value, tuple)) for one in out)
         ):
             entries = [Entry(int(last[1].value)), Entry(int(fact.value))]
             out[-2:] = [Fact("rows", last[1].start, fact.end, entries, {"list": True, "mark": "and"})]
@@ -446,6 +447,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (nth_rep, "scope word"),
     (last_of_lift, "scope move"),
     (nth_go, "scheme scope bare"),
+    (by_so_much, "bare|load"),
     (taken_off, "=off bare|load"),
     (stopped_after, "=quit|=stopped move scope"),
     (missed_once, "fail sep"),
@@ -453,7 +455,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (told_besides, "=done|=planned|=all_lifts rows load"),
     (minus_sets, "=minus count|bare =done|=planned"),
     (first_then_rest, "=rest rows|count"),
-    (parted_instead, "=instead bare scope"),
+    (parted_instead, "=instead bare scope|side|=every"),
     (less_on_a_side, "side =less|delta"),
     (one_short, "=less bare move"),
     (all_but_for, "=only =done|=planned|=all_lifts scope|side|load"),

@@ -56,6 +56,7 @@ def take(told: Told, clause: Clause) -> None:
         told.everything = told.everything or "except" in said.names  # "everything, but more weight on the dips"
         lighter(told, clause)
         return
+    _point(told, said)
     if of_added(told, said) or sets_more_or_fewer(told, said) or left_out(told, said) or first_only(told, said):
         return
     told.leaving = said.named and told.leaving and not said.values
@@ -128,6 +129,14 @@ def take(told: Told, clause: Clause) -> None:
     alter(told, clause, targets)
 
 
+def _point(told: Told, said: Said) -> None:
+    """ "The first three as planned, then down to 22.5": what follows is of those after them."""
+    if said.values or not said.scoped or said.scoped[-1].value == "all" or not said.names & GLOBAL - {"rest"}:
+        return
+    targets = said.clause.targets or main_rows(told.rows)
+    told.pointed = (said.clause.sentence, targets, pick(told.rows, targets, said.scoped[-1].value))
+
+
 def _other_loads(told: Told, said: Said) -> bool:
     """Whether a clause says that loads were others, and not only how they felt."""
     if not said.clause.facts:
@@ -148,6 +157,8 @@ def _other_weight(told: Told, said: Said) -> bool:
     texts = [token.text for token in told.message.tokens]
     weight, amounts = little("weight") | little("put_on"), little("more_or_less")
     for fact in facts:
+        if "other_load" in plan_names(fact):
+            return True  # "had to drop the weight"
         if fact.kind == "plan" and plan_names(fact) & {"less", "more"}:
             if weight.intersection(texts[fact.end : fact.end + WEIGHT_NEAR]):
                 return True
@@ -163,10 +174,16 @@ def _wished(message: Message, start: int, end: int) -> bool:
     if any(token.text in little("asked_for") for token in message.tokens[start:end]):
         return True
     return any(
-        (hit.table == "unreal" and hit.name == "wanted") or (hit.table, hit.name) == ("effort", "could")
+        (hit.table == "unreal" and hit.name == "wanted")
+        or ((hit.table, hit.name) == ("effort", "could") and not _had_to(message, hit.end))
         for at in range(max(0, start - WEIGHT_NEAR), end)
         for hit in message.beginning("grammar")[at]
     )
+
+
+def _had_to(message: Message, at: int) -> bool:
+    """ "Had to drop the weight": done, and no wish."""
+    return any(token.text in little("had_to") for token in message.tokens[at : at + 1])
 
 
 def lighter(told: Told, clause: Clause) -> None:
@@ -222,7 +239,7 @@ def of_another(told: Told, said: Said) -> list[int]:
 
 def those_after(told: Told, said: Said) -> list[int]:
     """ "The first three with 22.5, then 20": the sets after those pointed at in the same sentence."""
-    if told.pointed is None or said.scoped or said.names - {"only", "the"} or len(said.values) != 1:
+    if told.pointed is None or said.scoped or said.names - {"only", "the", "turned_to"} or len(said.values) != 1:
         return []
     sentence, targets, those = told.pointed
     if sentence != said.clause.sentence or said.values[0].kind not in ("bare", "load", "rows") or not those:
@@ -256,7 +273,7 @@ def kept_whole(told: Told, said: Said) -> None:
         if named:
             for at in said.clause.targets:
                 told.keep.setdefault(at, True)
-            told.everything = told.everything or _all_but(said)
+            told.everything = told.everything or _all_but(said) or _including(told.message, said)
         elif said.sided and not told.sticky and any(row.side is None for row in told.rows):
             sides = {f.value for f in said.clause.facts if f.kind == "side"}
             for at, row in enumerate(told.rows):
@@ -279,6 +296,15 @@ def _all_but(said: Said) -> bool:
     whole = next((at for at, fact in enumerate(facts) if plan_names(fact) & {"all_lifts"}), len(facts))
     sure = any(plan_names(fact) & {"planned", "done"} for fact in facts[:move])
     return whole < move and sure and any(fact.kind == "load" for fact in facts[whole:move])
+
+
+def _including(message: Message, said: Said) -> bool:
+    """ "All done including the leg raises": all, and not these alone."""
+    move = next((fact for fact in said.clause.facts if fact.kind == "move"), None)
+    if move is None:
+        return False
+    words = [token.text for token in message.tokens[said.clause.facts[0].start : move.start]]
+    return bool(little("all_of_it").intersection(words)) and bool(little("including").intersection(words[-2:]))
 
 
 def _so_many(fact: Fact) -> bool:

@@ -41,18 +41,37 @@ def _each_in_turn(facts: Sequence[Fact]) -> Sequence[Fact]:
     if len(runs[0][2]) < PAIR or len(runs[0][2]) != len(runs[1][2]):
         return facts
     out = list(facts)
-    for at, end, entries in reversed(runs):
+    held = any(one.hold_s for _, _, entries in runs for one in entries)
+    if all(_listed(facts[end - 1]) for _, end, _ in runs) and held == all(
+        one.hold_s for _, _, entries in runs for one in entries
+    ):
+        return facts
+    for at, end, told in reversed(runs):
+        entries = [_held(one) for one in told] if held else told
         own = [replace(one, side=facts[at].value) for one in entries]
         out[at:end] = [Fact("rows", facts[at].start, facts[end - 1].end, own, {"list": True})]
     return out
 
 
+def _held(one: Entry) -> Entry:
+    """ "Left 20 and 18 s, right 15 and 12": seconds too."""
+    return one if one.hold_s or not one.reps else replace(one, reps=None, hold_s=float(one.reps))
+
+
+def _listed(fact: Fact) -> list[Entry]:
+    """A list of sets told by their reps or seconds alone."""
+    plain = fact.kind == "rows" and fact.note.get("list") and all(not (one.side or one.load_kg) for one in fact.value)
+    return list(fact.value) if plain else []
+
+
 def _run(facts: Sequence[Fact], at: int) -> tuple[list[Entry], int]:
     """The single sets that stand in a row from a place, parted by commas or "then"; where they end."""
     entries: list[Entry] = []
+    while at < len(facts) and "only" in facts[at].note.get("names", ()):
+        at += 1
     end = at
     while at < len(facts):
-        told = singles(facts[at])
+        told = singles(facts[at]) or (_listed(facts[at]) if not entries else [])
         if told:
             entries += told
             end = at = at + 1

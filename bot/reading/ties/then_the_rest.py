@@ -24,6 +24,7 @@ def then_the_rest(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     start = next((n for n in range(first + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
     told = [fact for fact in facts[:start] if fact.kind not in ASIDE | {"scope", "move", "claim", "sep"}]
     end = next((n for n in range(start, len(facts)) if facts[n].kind == "sep" and facts[n].value == 3), len(facts))
+    end = _told_to(facts, start, end)
     behind = facts[start:end]
     named = any("rest" in fact.note.get("names", ()) for fact in behind if fact.kind == "plan")
     then = named or any(fact.kind == "sep" and fact.value == 2 for fact in behind)
@@ -42,6 +43,18 @@ def then_the_rest(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     rest = Fact("scope", value.start, value.start, "rest", {"text": ""})
     mark = Fact("sep", value.start, value.start, 1, {"mark": ","})
     return [*facts[:start], mark, rest, value, *facts[end:]]
+
+
+def _told_to(facts: Sequence[Fact], start: int, end: int) -> int:
+    """Where what came after is told, where a last clause says how all else went: "then 22.5, rest as planned"."""
+    aside = ASIDE | {"sep", "scope"}
+    parts = [n for n in range(start + 1, end) if facts[n].kind == "sep" and facts[n - 1].kind != "sep"]
+    for part in parts:
+        valued = any(fact.kind not in aside for fact in facts[start:part])
+        last = facts[part + 1 : end]
+        if valued and last and "rest" in last[0].note.get("names", ()) and all(fact.kind in aside for fact in last):
+            return part
+    return end
 
 
 def _load(first: Fact, then: Fact) -> Fact | None:

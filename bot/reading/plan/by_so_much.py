@@ -1,0 +1,47 @@
+"""A load changed by so much: "dropped by 5 on the last", "beim letzten 5 kg runter", "bajé 5 kg"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Fact
+from bot.reading.fold.rows import Row
+from bot.reading.little import little
+from bot.reading.message import Message
+from bot.reading.plan.value import near_load
+
+VALUED = frozenset({"bare", "load"})
+
+
+def by_so_much(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """The facts, with the change where a number tells one: led by "by", or too small a weight to be what hung there."""
+    if any(row.assist_kg for row in rows):
+        return list(facts)  # help that was taken off the body
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        sign = _sign(message, facts, at) if fact.kind in VALUED and fact.value else 0
+        kg = fact.note.get("kg", fact.value)
+        if sign and _amount(message, fact, sign, rows) and any(row.load_kg and row.load_kg > kg for row in rows):
+            fact = Fact("delta", fact.start, fact.end, (kg, "load", sign), {"open": False})
+        out.append(fact)
+    return out
+
+
+def _amount(message: Message, fact: Fact, sign: int, rows: Sequence[Row]) -> bool:
+    """Whether a number is how much, and not what it came to."""
+    led = {message.tokens[at].text for at in range(max(0, fact.start - 1), fact.start + 1)}
+    if led & little("by_so_much"):
+        return True
+    if fact.start and message.tokens[fact.start - 1].text in little("changed_to"):
+        return False  # "dropped to 10 kg"
+    named = fact.kind == "load" and fact.note.get("unit") and not fact.note.get("how")
+    return bool(named) and sign < 0 and not near_load(fact.value, rows)
+
+
+def _sign(message: Message, facts: Sequence[Fact], at: int) -> int:
+    """Whether the clause of a number says more or less; 0: neither, or both."""
+    low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
+    high = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+    words = {token.text for token in message.tokens[facts[low].start : facts[high - 1].end]}
+    more, less = bool(words & little("step_up")), bool(words & little("step_down"))
+    return more - less
