@@ -19,6 +19,7 @@ from storage import facts, questions
 KIND = "ask"
 EXPIRED = "ask_expired"
 PATIENCE = timedelta(days=1)
+MOST_BESIDE_FIGURES = 1  # words
 OF_PAIN = ("score", "pain", "side")
 EITHER = ("reps", "load_kg")
 NUMBER = re.compile(r"\s*(?:[@+]|(?:at|with|mit|bei|con|a)\s)?\s*(\d+(?:[.,]\d+)?)\s*", re.IGNORECASE)
@@ -195,9 +196,11 @@ def _tells_pain(desk: Desk, answer: str) -> bool:
 
 
 def _tells_days(desk: Desk, answer: str) -> bool:
-    """Whether an answer names a day, or has figures that can be one."""
+    """Whether an answer names a day, or is hardly more than figures that can be one: not "see you at 18"."""
     message = read_message(answer, context_of(desk, desk.said_at))
-    return any(sign.isdigit() for sign in answer) or bool(named_days(message).days)
+    words = [token for token in message.tokens if token.kind == "word" and token.value is None]
+    figures = any(sign.isdigit() for sign in answer) and len(words) <= MOST_BESIDE_FIGURES
+    return figures or bool(named_days(message).days)
 
 
 def _answered(desk: Desk, question: questions.Question) -> None:

@@ -124,9 +124,13 @@ def acknowledge(desk: Desk, kept: list[PainAnswer], before: tuple[SitePain, ...]
         return say.say("pain-none")
     levels = {(one.site, one.side): one for one in desk.review.pain}
     stood = {(one.site, one.side): one.level for one in before}
+    worst: dict[tuple[str, Side | None], PainAnswer] = {}  # "3 this morning, 1 by lunch": what the rules go by
+    for one in told:
+        place_told = (one.site or UNNAMED, one.side)
+        if place_told not in worst or (one.score or 0.0) > (worst[place_told].score or 0.0):
+            worst[place_told] = one
     lines = []
-    for answer in told:
-        here = (answer.site or UNNAMED, answer.side)
+    for here, answer in worst.items():
         site = levels.get(here)
         where = place(answer.site, answer.side, say) if answer.site else say.say("pain-somewhere")
         key = f"pain-{site.level}" if site is not None else "pain-noted"

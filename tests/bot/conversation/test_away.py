@@ -120,6 +120,12 @@ def test_a_day_that_does_not_exist_is_asked_and_nobody_is_away_until_it_is_told(
     assert (away.since, away.until) == (date(2027, 2, 28), date(2027, 3, 3))
 
 
+def test_talk_with_a_number_is_no_answer_to_which_days(chat):
+    assert "which days do you mean" in chat.answer("mira", "away 30 February to 3 March", "08:00")
+    chat.answer("mira", "see you at 18", "08:01")
+    assert not chat.record().absences
+
+
 @pytest.mark.parametrize("words", ["away 28/2 - 3/3", "away 28.2. - 3.3.", "away from 28/2 to 3/3"])
 def test_days_of_an_absence_may_be_told_in_figures(chat, words):
     chat.answer("mira", words, "08:00")

@@ -224,3 +224,10 @@ def test_a_score_without_a_place_is_of_no_other_place(chat, asked):
     answer = chat.answer(who, words, "18:05")
     assert "place not named 7/10" in answer
     assert not [one for one in chat.heard if "other place" in one["text"]]
+
+
+def test_two_scores_of_a_day_at_one_place_are_answered_by_the_worst(chat):
+    said = chat.answer("mira", "left elbow 4/10 this morning, 1 by lunch", "12:00")
+    assert "4/10" in said
+    assert "1/10" not in said
+    assert [one.score for one in chat.record().pain] == [4.0, 1.0]
