@@ -19,7 +19,8 @@ def by_so_much(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> 
         return list(facts)  # help that was taken off the body
     out: list[Fact] = []
     for at, fact in enumerate(facts):
-        sign = _sign(message, facts, at) if fact.kind in VALUED and fact.value else 0
+        came_to = at > 0 and facts[at - 1].kind == "scheme" and facts[at - 1].end == fact.start  # "me quedé en dos"
+        sign = _sign(message, facts, at) if fact.kind in VALUED and fact.value and not came_to else 0
         kg = fact.note.get("kg", fact.value)
         if sign and _amount(message, fact, sign, rows) and any(row.load_kg and row.load_kg > kg for row in rows):
             fact = Fact("delta", fact.start, fact.end, (kg, "load", sign), {"open": False})
