@@ -28,12 +28,14 @@ from typing import Any, NamedTuple
 
 from rapidfuzz.distance import OSA
 
-from bot.reading.lexicon import Book, Hit, book, compound, contracted, guess_language, is_known, spelled
+from bot.reading.language import guess_language
+from bot.reading.lexicon import Book, Hit, book, contracted
 from bot.reading.little import lists_begun
 from bot.reading.numbers import say_numbers
 from bot.reading.phrases import phrases, sentence_bounds
 from bot.reading.reading import Ask, Context
 from bot.reading.short import written_out
+from bot.reading.spelling import compound, is_known, spelled
 from bot.reading.text import Folded, fold
 from bot.reading.tokens import Token, tokenize
 
@@ -150,6 +152,7 @@ class _Mended(NamedTuple):
 
     word: str
     halves: tuple[str, str] | None = None  # of two written as one
+    slip: bool = False  # a typing error of this word
     doubtful: bool = False  # a typing error of several words of the trade
 
 
@@ -165,9 +168,9 @@ def _mended(text: str, language: str) -> _Mended | None:
     candidates = spelled(word, language)
     if len(candidates) > 1:
         return _Mended(word, doubtful=True)
-    if candidates or word != text:
-        return _Mended(candidates[0] if candidates else word)
-    return None
+    if candidates:
+        return _Mended(candidates[0], slip=True)
+    return _Mended(word) if word != text else None
 
 
 def _unquoted(tokens: list[Token]) -> list[Token]:
@@ -205,7 +208,7 @@ def read_message(text: str, context: Context) -> Message:
             if mended is not None and mended.doubtful:
                 doubts.append(len(tokens))
             if mended is not None and mended.word != token.text:
-                token = replace(token, word=mended.word)
+                token = replace(token, word=mended.word, text=mended.word if mended.slip else token.text)
         tokens.append(token)
     tokens = say_numbers(tokens, language)
     local = context.sent_at.astimezone(context.timezone)

@@ -105,7 +105,7 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
 def _everyday(message: Message, mention: Mention) -> bool:
     """Whether another language's exercise is a common word of this one: "all clean"."""
     words = {message.tokens[at].word for start, end in mention.spans for at in range(start, end)}
-    return words <= everyday(message.language)
+    return words <= everyday(message.language).keys()
 
 
 def corrected(facts: list[Fact], correction: Correction | None) -> list[Fact]:
