@@ -1,4 +1,4 @@
-"""A side that goes on to the next set of the sentence: "right the first yes, the second missed", "right: the first …"."""
+"""A side that goes on to the next set of the sentence: "right the first yes, the second missed", "right: the first"."""
 
 from __future__ import annotations
 
