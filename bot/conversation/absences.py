@@ -6,10 +6,12 @@ import re
 from dataclasses import replace
 from datetime import date, timedelta
 
+from bot.conversation import asked_by_them
 from bot.conversation.desk import Desk
 from bot.conversation.placing import context_of
-from bot.conversation.reasons import until_in_words
+from bot.conversation.reasons import reason_in_words, until_in_words
 from bot.conversation.words import phrases, starts
+from bot.reading import read
 from bot.reading.absences import days_spoken_of
 from bot.reading.reading import Reading
 from planner.facts import Absence, Equipment, Move, Resume
@@ -28,7 +30,7 @@ def handle(desk: Desk, reading: Reading, text: str) -> list[str]:
     if "stop" in intents:
         answers.append(_stop(desk))
     if "resume" in intents:
-        answers.append(_resume(desk))
+        answers.append(_resume(desk, text))
     if "ill" in intents:
         answers.append(_absent(desk, "ill", reading))
     elif "pause" in intents:
@@ -113,7 +115,10 @@ def _was_planned(desk: Desk, day: date) -> bool:
     return sent is not None and bool(sent.sets)
 
 
-def _resume(desk: Desk) -> str:
+def _resume(desk: Desk, text: str) -> str:
+    if (stopped := desk.review.stopped) is not None and not _states_return(desk, text):
+        # "Am I allowed to train?" tells nobody that it feels fine.
+        return f"{desk.say.say('resume-not-yet')} {reason_in_words(stopped, desk.say)}"
     persons.update_athlete(desk.tx, desk.id, {"silenced": False})
     _call_off(desk)
     desk.add(Resume(desk.said_on))
@@ -123,6 +128,12 @@ def _resume(desk: Desk) -> str:
         desk.tell_coach(desk.say_coach.say("resume-stopped-for-coach", name=desk.person.name))
         return desk.say.say("resume-stopped", coach=desk.coach.name)
     return f"{desk.say.say('resume')} {_next(desk)}".strip()
+
+
+def _states_return(desk: Desk, text: str) -> bool:
+    """Whether a message says that one is back or fine, and does not only ask for it."""
+    stated = asked_by_them.without_questions(text)
+    return stated == text.strip() or "resume" in read(stated, context_of(desk, desk.said_at)).intents
 
 
 def _call_off(desk: Desk) -> None:

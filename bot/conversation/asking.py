@@ -6,14 +6,14 @@ import re
 from dataclasses import replace
 from datetime import datetime, timedelta
 
-from bot.conversation import followups, told_anew, whose
+from bot.conversation import asked_by_them, followups, told_anew, whose
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.movement_names import family_called
 from bot.conversation.placing import context_of, placed
 from bot.reading import complete, read
 from bot.reading.days import named_days
 from bot.reading.message import read_message
-from bot.reading.reading import Ask, Reading
+from bot.reading.reading import Ask, Reading, SetRead
 from storage import facts, questions
 
 KIND = "ask"
@@ -111,13 +111,27 @@ def _is_led(span: str) -> bool:
     return _number_of(span) != "" and not span.strip().lstrip("@+").strip()[:1].isdigit()
 
 
-def without_doubtful_efforts(reading: Reading) -> Reading:
-    """The reading without efforts that may as well be loads: what "4x4 at 10" means is asked, and not noted before."""
-    doubtful = {_number_of(doubt.span).replace(",", ".") for doubt in reading.ask if doubt.about == "load_kg"}
-    doubtful.discard("")
-    efforts = {float(number) for number in doubtful}
+def without_doubtful_values(desk: Desk, reading: Reading, text: str) -> Reading:
+    """The reading without values that may as well be what is asked for: what "4x4 at 10" means is not noted before."""
+    loads = [doubt for doubt in reading.ask if doubt.about == "load_kg"]
+    efforts = {float(number.replace(",", ".")) for one in loads if (number := _number_of(one.span))}
     sets = tuple(replace(one, rpe=None) if one.rpe in efforts else one for one in reading.sets)
-    return replace(reading, sets=sets) if efforts else reading
+    if loads and any(one.load_kg is not None for one in sets):
+        sets = _with_loads_told(sets, read(text, replace(context_of(desk, desk.said_at), today=None)))
+    return replace(reading, sets=sets)
+
+
+def _with_loads_told(sets: tuple[SetRead, ...], alone: Reading) -> tuple[SetRead, ...]:
+    """The sets without loads that only the plan has: another one is told, and asked for."""
+    told = {one.load_kg for one in alone.sets if one.load_kg is not None}
+    bare = [one for one in alone.sets if one.load_kg is None]
+    named, reps = {one.movement for one in bare} - {None}, {one.reps for one in bare}
+
+    def is_doubtful(one: SetRead) -> bool:
+        meant = one.movement in named if named else bool(one.load_kg) or one.reps in reps - {None}
+        return meant and one.load_kg not in told
+
+    return tuple(replace(one, load_kg=None) if is_doubtful(one) else one for one in sets)
 
 
 def _can_be_effort(doubt: Ask, reading: Reading) -> bool:
@@ -154,7 +168,7 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     It is said when the earlier message was. The facts of the sure part are taken back: the whole report is written
     down again.
     """
-    if question.about is None:
+    if question.about is None or asked_by_them.is_question(answer) or _names_other_work(desk, answer):
         return None
     sent_at = datetime.fromisoformat(question.data["sent_at"])
     if question.about == whose.ABOUT:
@@ -185,6 +199,13 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     _answered(desk, question)
     desk.said_at = sent_at
     return earlier.again(whole).reading, question.text
+
+
+def _names_other_work(desk: Desk, answer: str) -> bool:
+    """Whether an answer tells sets of a movement that it names and that is not known for sure: a report of its own."""
+    alone = read(answer, replace(context_of(desk, desk.said_at), today=None))
+    named = any(doubt.about == "movement" and doubt.span[:1].isalpha() for doubt in alone.ask)
+    return named and any(one.reps is not None or one.hold_s is not None for one in alone.sets)
 
 
 def _tells_pain(desk: Desk, answer: str) -> bool:

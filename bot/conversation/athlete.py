@@ -104,7 +104,7 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     """Facts first, most urgent words first, one message with at most one question."""
     text = found.text
     reading = pains.at_last_place(desk, pain_sides.put_right(desk, found.reading, text), found.pain)
-    reading = asking.without_doubtful_efforts(reading)
+    reading = asking.without_doubtful_values(desk, reading, text)
     say, intents = desk.say, set(reading.intents)
     if passing_on.is_for_coach_by_name(desk, text):
         intents = {*intents - {"unknown", "smalltalk"}, "for_coach"}

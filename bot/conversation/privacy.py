@@ -42,13 +42,23 @@ def _words() -> dict[str, Any]:
 
 def wanted(text: str) -> str | None:
     """ "ask" or "erase", where a message is about the athlete's data and nothing else."""
-    words, known = [word.strip(".,;:!?¡¿()\"'").casefold() for word in text.replace("’", "'").split()], _words()
+    words, known = _plain(text), _words()
     folded = f" {' '.join(words)} "
     if len(words) > known["words_at_most"] or not any(f" {phrase} " in folded for phrase in known["data"]):
         return None
     if set(words) & set(known["erase"]):
         return None if set(words) & set(known["not"]) else "erase"
     return "ask" if set(words) & set(known["ask"]) else None
+
+
+def _plain(text: str) -> list[str]:
+    return [word.strip(".,;:!?¡¿()\"'").casefold() for word in text.replace("’", "'").split()]
+
+
+def calls_off(text: str) -> bool:
+    """ "No", "don't delete it", "nein, doch nicht": whoever is not sure keeps what is stored."""
+    words, known = set(_plain(text)), _words()
+    return "?" not in text and bool(words & set(known["keep"])) and words <= {*known["keep"], *known["small"], ""}
 
 
 def handle(desk: Desk, text: str, pressed: str | None) -> bool:
@@ -71,8 +81,8 @@ def handle(desk: Desk, text: str, pressed: str | None) -> bool:
         say = desk.say
         buttons = [(say.say("button-erase"), CONFIRM), (say.say("button-keep"), KEEP)]
         desk.tell(say.say("erase-sure", coach=desk.coach.name, days=backup.KEEP_ERASED.days), buttons=buttons)
-    elif kind is None and _open(desk) and text.strip(" .!").casefold() in _words()["keep"]:
-        _kept(desk)
+    elif kind is None and pressed is None and _open(desk) and calls_off(text):
+        return _called_off(desk)
     else:
         return kind is not None
     return True
@@ -81,6 +91,16 @@ def handle(desk: Desk, text: str, pressed: str | None) -> bool:
 def _open(desk: Desk) -> bool:
     asked = questions.open_question(desk.tx, desk.person, QUESTION)
     return asked is not None and desk.now - asked.asked_at <= CONFIRM_WITHIN
+
+
+def _called_off(desk: Desk) -> bool:
+    """Nothing is deleted; where something else was asked since, the words are left to answer that."""
+    newest = next(iter(questions.stood_open(desk.tx, desk.person, desk.said_at)), None)
+    if newest is not None and newest.kind != QUESTION:
+        questions.expire(desk.tx, desk.person, QUESTION, desk.now)
+        return False
+    _kept(desk)
+    return True
 
 
 def _kept(desk: Desk) -> None:

@@ -17,6 +17,7 @@ equipment-noted = Notiert: Du hast { $equipment } { $until }. Der Plan kommt dam
 equipment-noted-from = Notiert: Ab { $since } hast du { $equipment } { $until }. Der Plan kommt damit aus.
 equipment-passed-on = Notiert; dein Coach weiß Bescheid.
 equipment-for-coach = { $name } zur Ausrüstung: „{ $text }“
+resume-not-yet = Nein, noch nicht.
 resume-stopped = Gut zu hören. Das Training ruht trotzdem, bis { $coach } es wieder startet; dass es sich gut anfühlt, habe ich weitergegeben.
 resume-stopped-for-coach = { $name } sagt, es fühle sich wieder gut an. Der Stopp gilt, bis du ihn aufhebst: „{ $name } neustart“.
 medical-passed-on = Das habe ich an { $coach } weitergegeben. Bis du von dort hörst, geht das Wort von Arzt oder Therapeutin dem Plan vor.

@@ -17,6 +17,7 @@ equipment-noted = Noted: you have { $equipment } { $until }. The plan makes do w
 equipment-noted-from = Noted: from { $since } you have { $equipment } { $until }. The plan makes do with that.
 equipment-passed-on = Noted; your coach knows.
 equipment-for-coach = { $name } on equipment: “{ $text }”
+resume-not-yet = No, not yet.
 resume-stopped = Good to hear. Training stays stopped until { $coach } starts it again; I have passed on that it feels fine.
 resume-stopped-for-coach = { $name } says that it feels fine again. The stop stands until you lift it: “{ $name } restart”.
 medical-passed-on = I have passed that on to { $coach }. Until you hear from them, what your doctor or therapist says comes before the plan.

@@ -17,6 +17,7 @@ equipment-noted = Anotado: tienes { $equipment } { $until }. El plan se arregla 
 equipment-noted-from = Anotado: desde el { $since } tienes { $equipment } { $until }. El plan se arregla con eso.
 equipment-passed-on = Anotado; tu coach lo sabe.
 equipment-for-coach = { $name }, sobre su material: «{ $text }»
+resume-not-yet = No, todavía no.
 resume-stopped = Me alegro. El entrenamiento sigue parado hasta que { $coach } lo reinicie; ya le he dicho que te sientes bien.
 resume-stopped-for-coach = { $name } dice que ya se siente bien. La parada sigue hasta que la levantes: «{ $name } reinicia».
 medical-passed-on = Se lo he pasado a { $coach }. Hasta que te responda, lo que diga tu médico o fisio va antes que el plan.

@@ -1,0 +1,31 @@
+"""What athletes ask: "am I allowed to train?", "what does RPE mean": it states nothing, and answers no question."""
+
+from __future__ import annotations
+
+import re
+
+from bot.conversation.words import phrases
+
+CLAUSE = re.compile(r"[^.!?,;\n]+[.!?,;\n]?")
+LEADING = " ¿¡-–—"
+
+
+def without_questions(text: str) -> str:
+    """What a message states beside what it asks for."""
+    return " ".join(clause.strip() for clause in CLAUSE.findall(text) if not _asks(clause))
+
+
+def is_question(text: str) -> bool:
+    """Whether a message without figures begins as a question: "15?" may be a shy answer."""
+    words = text.casefold().strip(LEADING)
+    begins = (*phrases("asks_leave")["begins"], *phrases("asks")["begins"])
+    return not any(sign.isdigit() for sign in text) and any(re.match(rf"{re.escape(one)}\b", words) for one in begins)
+
+
+def _asks(clause: str) -> bool:
+    return clause.endswith("?") or _begins(clause)
+
+
+def _begins(clause: str) -> bool:
+    words = clause.casefold().strip(LEADING)
+    return any(re.match(rf"{re.escape(begin)}\b", words) for begin in phrases("asks_leave")["begins"])
