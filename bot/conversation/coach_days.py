@@ -151,8 +151,8 @@ def _named_day(folded: str, today: date, language: str) -> date | None:
         found = reader.at(" ".join(words[at : at + 3])) or reader.at(" ".join(words[at : at + 2]))
         if found and not words[at].isdigit() | words[at + 1].isdigit():
             continue
-        if found:
-            return _next_of(found[0], today)
+        if found and found.on is not None:
+            return _next_of(found.on, today)
     return None
 
 
