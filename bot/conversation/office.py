@@ -59,17 +59,21 @@ class Office:
 
     def confirm(self, desk: Desk, key: str, **values: object) -> None:
         """Say what was understood and the next session as it is now."""
-        desk.tell_coach(desk.say_coach.say(key, name=desk.person.name, **values) + "\n" + cards.next_session(desk))
+        self.confirmed(desk, desk.say_coach.say(key, name=desk.person.name, **values))
+
+    def confirmed(self, desk: Desk, text: str) -> None:
+        """As `confirm`, where the words are made already."""
+        desk.tell_coach(text + "\n" + cards.next_session(desk))
         self.effect(desk)
 
     def movement(self, name: str) -> str | None:
         return movement_called(name, self.coach.language, nicknames_of(self.mail.tx, self.coach.id))
 
     def load_kg(self, command: Command, desk: Desk) -> float | None:
-        """The load ordered; one in another unit than the athlete's plates is what these can make of it."""
+        """The load ordered, as the athlete's plates can make it."""
         meant_kg, athlete = self._meant_kg(command, desk), desk.record.athlete
-        if meant_kg is None or (command.unit or desk.athlete.unit) == athlete.plate_unit:
-            return meant_kg
+        if meant_kg is None:
+            return None
         return round_down_to_plates(meant_kg, athlete.plate_step, athlete.plate_unit)
 
     def rounded(self, command: Command, desk: Desk) -> str | None:
