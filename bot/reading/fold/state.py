@@ -38,6 +38,7 @@ class FoldState:
         self.flags: set[str] = set()
         self.late: set[str] = set()
         self.count: int | None = None
+        self.counted_ask: Ask | None = None  # how many reps the sets have that were only counted
         self.expected: int | None = None  # so many sets were counted that are told one by one
         self.mend = False
         self.link: str | None = None
@@ -122,6 +123,10 @@ class FoldState:
     def last_group(self) -> list[Row]:
         return [row for row in self.rows if row.group == self.group] if self.rows else []
 
+    def unsaid(self) -> list[Row]:
+        """The sets of which neither reps nor seconds are told yet."""
+        return [row for row in self.rows if row.reps is None and row.hold_s is None]
+
     def scoped(self) -> list[Row]:
         """The rows that the scope said last points at; empty: none of them."""
         rows = self.rows
@@ -142,7 +147,7 @@ class FoldState:
                 return [rows[at - (at > 0)] for at in n if -1 <= at <= len(rows) and at]
             return rows[:n] if name == "first" else rows[-n:]
         if scope == "rest":
-            return [row for row in rows if not row.touched]
+            return self.unsaid() or [row for row in rows if not row.touched]
         if scope == "last":
             return self.tail(rows)
         if scope == "first":
