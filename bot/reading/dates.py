@@ -312,6 +312,7 @@ def _trained(
             and not any(t.text in little("and") for t in tokens[hit.end : day.start])  # "de dominadas y ayer 3x10"
             and not any(hit.end <= one.start < day.start for one in finder.days)  # "the sets from Tuesday today"
             and at > clause[0]
+            and not any(one.table == "plan" for one in message.beginning("grammar")[at])  # "as planned yesterday"
         ):
             return noise
     said = _said(message, finder, clause)
