@@ -182,7 +182,7 @@ def _denied(clause: Clause) -> None:
     last = next((f for f in reversed(clause.facts) if f.kind != "word"), None)
     if last is None:
         return
-    denies = (last.kind == "fail" and last.note.get("name") == "no") or bool(plan_names(last) & {"instead", "not"})
+    denies = (last.kind == "fail" and last.note.get("name") == "no") or bool(plan_names(last) & {"not_this", "not"})
     valued = any(f.kind in VALUED for f in clause.facts)
     if denies and not valued and len(clause.facts) > 1:
         clause.names.add("no_rest" if "rest" in clause.names and not clause.targets else "skipped")

@@ -22,8 +22,9 @@ from bot.reading.plan.in_place import in_place_of, parted_instead
 from bot.reading.plan.lacking import reps_lacked
 from bot.reading.plan.missed_reps import rep_of_a_set
 from bot.reading.plan.outcomes import by_outcome
+from bot.reading.plan.paused import stops_denied
 from bot.reading.plan.reasons import without_reasons
-from bot.reading.plan.short import all_but_for, did_these, first_then_rest, less_on_a_side, minus_sets, one_short
+from bot.reading.plan.short import all_but_for, did_these, first_then_rest, less_on_a_side, minus_sets, one_short, sets_by_load
 from bot.reading.plan.side_goes_on import side_goes_on
 from bot.reading.plan.singles import singles_named
 from bot.reading.plan.ticks import ticked_off
@@ -189,7 +190,7 @@ def _ranges(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> li
     return out
 
 
-def _all_of_them(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+def _all_of_them(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "All 5 sets rpe 8" of five planned: all of them, not five of something."""
     out: list[Fact] = []
     for at, fact in enumerate(facts):
@@ -213,11 +214,28 @@ def _all_of_them(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
         of_all = of_all and any(one.kind in ("instead", "rows", "load") for one in out)
         if of_all and counted_rows(rows, int(fact.value)) and not any(row.reps == fact.value for row in rows):
             continue  # "doubles not triples, all 5"
-        if counted and out[-1].value == "all" and counted_rows(rows, int(fact.value)):
+        all_in = fact.kind == "bare" and bool(out) and out[-1].kind == "scope" and out[-1].value == "all"
+        all_in = all_in and fact.start == out[-1].end and message.tokens[fact.end : fact.end + 1] != []
+        all_in = all_in and message.tokens[fact.end].text in little("all_in")  # "all 4 in"
+        all_in = all_in and len(counted_rows(rows, int(fact.value))) == len(rows)
+        if (counted or all_in) and out[-1].value == "all" and counted_rows(rows, int(fact.value)):
             out[-1] = replace(out[-1], end=fact.end, note={**out[-1].note, "sets": int(fact.value), "names": ["done"]})
             continue
-        out.append(fact)
+        out.append(_all_sets(message, facts, at, rows))
     return out
+
+
+def _all_sets(message: Message, facts: Sequence[Fact], at: int, rows: Sequence[Row]) -> Fact:
+    """ "All five sets, but with 20" of five planned: they were done."""
+    fact = facts[at]
+    told = message.tokens[fact.end - 1] if fact.kind == "scope" and fact.value == "all" and fact.end else None
+    if told is None or not told.spelled or not told.value or len(counted_rows(rows, int(told.value))) != len(rows):
+        return fact
+    after = facts[at + 1] if at + 1 < len(facts) else None
+    sets = after is not None and after.kind == "word" and str(after.value) in little("sets_only")
+    if not sets and message.tokens[fact.end : fact.end + 1] and message.tokens[fact.end].text not in little("all_in"):
+        return fact
+    return replace(fact, note={**fact.note, "sets": int(told.value), "names": ["done"]})
 
 
 def _so_many_of(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
@@ -441,6 +459,7 @@ def _lone_count(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) 
 
 # In their order, each with the facts without which it changes nothing.
 RULES: tuple[tuple[Rule, str], ...] = (
+    (stops_denied, "flag fail|=skipped|=except"),
     (_reps_in_figures, "rows"),
     (reps_lacked, "rows|bare 'lacked"),
     (but_for, "=planned"),
@@ -454,7 +473,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (so_many_words, "rows load|delta"),
     (told_besides, "=done|=planned|=all_lifts rows load"),
     (minus_sets, "=minus count|bare =done|=planned"),
-    (first_then_rest, "=rest rows|count"),
+    (sets_by_load, "count load"),
+    (first_then_rest, "=rest|scope rows|count"),
     (parted_instead, "=instead bare scope|side|=every"),
     (less_on_a_side, "side =less|delta"),
     (one_short, "=less bare move"),
@@ -475,7 +495,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (_holds, "=holds bare"),
     (_so_many_of, "bare|rows"),
     (_ranges, "rows|bare scope"),
-    (_all_of_them, "count|bare scope|=the"),
+    (_all_of_them, "scope|=the"),
     (_too_heavy, "bare|load word"),
     (in_place_of, "=instead rows"),
     (_then_list, "bare sep scope"),
