@@ -183,6 +183,10 @@ def _found(message: Message, taken: Collection[int]) -> list[Mention]:
             words_here = {token.word for token in tokens[hit.start : hit.end]}
             topic |= {"planche"} & words_here
             continue
+        if hit.table == "planned":
+            if _planned_here(message, hit):
+                mentions.append(Mention(hit.name, [(hit.start, hit.end)], {hit.name}))
+            continue
         if hit.table == "other":
             start = hit.start
             if mentions and mentions[-1].movement == "?one_arm" and mentions[-1].spans == [(mentions[-1].start, start)]:
@@ -435,9 +439,14 @@ def _work_after(message: Message, start: int) -> bool:
     return _work_between(message, start, min(start + 4, len(message.tokens)))
 
 
-def _planned_apart(
-    message: Message, rules: Combine, features: set[str], union: set[str], start: int, end: int
-) -> bool:
+def _planned_here(message: Message, hit: Hit) -> bool:
+    """ "Raises 8 8 9" on a day of leg raises: the short name of what is planned, with no other word before it."""
+    before = message.tokens[hit.start - 1] if hit.start else None
+    alone = before is None or before.kind != "word" or before.text in little("the") | little("and")
+    return alone and any(one.movement == hit.name for one in message.context.today or ())
+
+
+def _planned_apart(message: Message, rules: Combine, features: set[str], union: set[str], start: int, end: int) -> bool:
     """ "Hand on biceps as planned, pull-ups 3x3" of a day that plans both: two movements, behind a comma."""
     planned = {one.movement for one in message.context.today or ()}
     both = {rules.resolve(features), rules.resolve(union)}
@@ -447,7 +456,11 @@ def _planned_apart(
 def _traded(message: Message, start: int, end: int) -> bool:
     """ "Swapped the neutral grip for pull-ups", "pull-ups instead of neutral grip": one stands for the other."""
     grammar = message.beginning("grammar")
-    if any((hit.table, hit.name) == ("plan", "instead") and hit.end <= end for at in range(start, end) for hit in grammar[at]):
+    if any(
+        (hit.table, hit.name) == ("plan", "instead") and hit.end <= end
+        for at in range(start, end)
+        for hit in grammar[at]
+    ):
         return True
     if not any(token.text in little("traded_for") for token in message.tokens[start:end]):
         return False

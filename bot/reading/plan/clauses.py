@@ -51,7 +51,7 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
         leaves = plan_names(fact) & {"except", "skipped"} if fact.kind == "plan" else set()
         if (
             leaves
-            and any(f.kind in ("move", "plan") for f in current)
+            and any(f.kind in ("move", "plan") or (f.kind == "scope" and f.value == "all") for f in current)
             and not any(f.kind == "count" for f in current)  # "una serie menos de fondos"
             and _names_more(facts, at + 1)
         ):

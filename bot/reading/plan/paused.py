@@ -37,20 +37,25 @@ def _denies(fact: Fact) -> bool:
     return no or bool(plan_names(fact) & {"skipped", "except"})
 
 
-def paused(told: Told, said: Said) -> None:
-    """The sets that the clause means with the stops it tells; of which movement is asked where several are planned."""
+def paused(told: Told, said: Said) -> bool:
+    """The sets that the clause means with the stops it tells; of which movement is asked where several are planned.
+
+    Whether it says no more than that some had none.
+    """
     flags = {str(fact.value) for fact in said.clause.facts if fact.kind == "flag"}
     stops = tuple(place for place in PLACES if f"pause_{place}" in flags)
     without = NO_PAUSE in flags
     if not without and (not stops or "pause_pause" not in flags):
-        return
+        return False
     targets = said.clause.targets or told.sticky
     targets = targets or [at for at, row in enumerate(told.rows) if row.part != "warm_up" and row.hold_s is None]
+    targets = [at for at in targets if told.rows[at].pauses] if without else targets
     if len({told.rows[at].movement for at in targets}) > 1:
         told.ask("sets", said.clause)
-        return
-    targets = [at for at in targets if told.rows[at].pauses] if without else targets
+        return False
     for at in pick(told.rows, targets, said.scoped[-1].value) if said.scoped else targets:
         held = set() if without else {*told.rows[at].pauses, *stops}
         told.rows[at].pauses = tuple(place for place in PLACES if place in held)
-
+    if without:
+        told.everything = told.everything or not any(told.keep.values())
+    return without and not said.values

@@ -128,7 +128,7 @@ def sets_by_load(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
         return list(facts)
     many = [int(one.value) for one in counts]
     if sum(many) != len(main) or min(many) < 1:
-        return [Fact("ask", told[0].start, told[-1].end, "sets", {"outcome": True})]
+        return [Fact("ask", told[0].start, told[-1].end, "sets", {"outcome": True, "whole": True})]
     done = 0
     where: dict[int, tuple[int, ...]] = {}
     for one, n in zip(counts, many, strict=True):

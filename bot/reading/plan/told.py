@@ -59,6 +59,9 @@ def take(told: Told, clause: Clause) -> None:
         return
     if _stopped_there(told, said):
         return
+    if paused(told, said):
+        kept_whole(told, said)
+        return
     _point(told, said)
     if of_added(told, said) or sets_more_or_fewer(told, said) or left_out(told, said) or first_only(told, said):
         return
@@ -66,7 +69,6 @@ def take(told: Told, clause: Clause) -> None:
     if said.scoped and not said.values and said.scoped[-1].value != "all":
         told.scope_at = said.scoped[-1], clause.sentence
     kept_whole(told, said)
-    paused(told, said)
     if other_thing(told, said) or other_work(told, said):
         return
     if not said.values:
