@@ -52,9 +52,9 @@ def nothing_added(message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
         before, sep, fact = facts[at - 2 : at + 1]
         none = fact.kind == "load" and fact.note.get("none") and sep.kind == "sep"
         first = message.tokens[fact.start].text
-        if none and first in little("nothing") and message.tokens[before.start].text == first:
-            if plan_names(before) & {"done", "planned"}:
-                out[at] = Fact("word", fact.start, fact.end, None, {"noise": True})
+        alike = none and first in little("nothing") and message.tokens[before.start].text == first
+        if alike and plan_names(before) & {"done", "planned"}:
+            out[at] = Fact("word", fact.start, fact.end, None, {"noise": True})
     return out
 
 
