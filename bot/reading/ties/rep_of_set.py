@@ -6,8 +6,10 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.reading.facts import Fact
+from bot.reading.little import little
 from bot.reading.message import Message
 
+SENTENCE = 3  # the value of a mark that ends a sentence
 BESIDE = frozenset({"word", "plan", "scheme"})  # what may stand between the set, the repetition and the miss
 
 
@@ -16,6 +18,10 @@ def rep_of_set(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     for at, fact in enumerate(facts):
         if fact.kind != "fail" or fact.note.get("weak"):
             continue
+        after = _next_rep(message, facts, at)
+        if after is not None:
+            missed = replace(fact, value=_reps(facts[after]) + 1, note={**fact.note, "rep": True})
+            return [*facts[:after], missed, *facts[at + 1 :]]
         if isinstance(fact.value, int):
             behind = next((n for n in range(at + 1, len(facts)) if facts[n].kind not in BESIDE), None)
             if message.context.today and behind is not None and _is_set(message, facts[behind]):
@@ -32,6 +38,31 @@ def rep_of_set(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             missed = replace(fact, value=facts[reps[0]].value, note={**fact.note, "rep": True})
             return [missed if n == at else one for n, one in enumerate(facts) if n != reps[0]]
     return facts
+
+
+def _next_rep(message: Message, facts: Sequence[Fact], at: int) -> int | None:
+    """ "Last set only 2, failed the third": where the reps stand of the set that the miss behind a comma is of."""
+    reps = next((n for n in range(at - 1, -1, -1) if facts[n].kind in ("bare", "rows")), None)
+    if message.context.today or reps is None or reps < 1:
+        return None
+    between = [fact for fact in facts[reps + 1 : at] if fact.kind not in BESIDE]
+    nth = facts[at].value if facts[at].value is not None else between[-1].value if between else None
+    named = between[:-1] if facts[at].value is None else between
+    joined = len(named) == 1 and named[0].kind == "sep" and named[0].value < SENTENCE
+    scope = next((n for n in range(reps - 1, -1, -1) if facts[n].kind not in BESIDE), None)
+    words = {token.text for token in message.tokens[facts[reps].end : facts[at].start]}
+    if words & (little("before_scope") | little("on_lift")):
+        return None  # "four in the fourth, in the fifth one missed": a set
+    if not joined or scope is None or facts[scope].kind != "scope" or facts[scope].value == "all":
+        return None
+    return reps if isinstance(nth, int) and nth == _reps(facts[reps]) + 1 else None
+
+
+def _reps(fact: Fact) -> int:
+    """The reps of the one set that a fact tells; 0: of none."""
+    if fact.kind == "bare":
+        return int(fact.value)
+    return int(fact.value[0].reps or 0) if len(fact.value) == 1 else 0
 
 
 def _before(facts: Sequence[Fact], at: int) -> list[int]:
