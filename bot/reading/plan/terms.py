@@ -24,7 +24,7 @@ from bot.reading.plan.missed_reps import rep_of_a_set
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.reasons import without_reasons
 from bot.reading.plan.short import all_but_for, did_these, first_then_rest, less_on_a_side, minus_sets, one_short
-from bot.reading.plan.side_goes_on import side_goes_on
+from bot.reading.plan.side_goes_on import side_goes_on, side_of_miss
 from bot.reading.plan.singles import singles_named
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.value import MORE_REPS, SAME_KG, near_load, near_reps
@@ -462,7 +462,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (did_these, "scheme move"),
     (_no_numbers, "bare|scope"),
     (_names_joined, "word plan|scope|move"),
-    (side_goes_on, "side scope sep"),
+    (side_of_miss, "side fail"),
+    (side_goes_on, "side scope|bare sep"),
     (rep_of_a_set, "scope fail"),
     (singles_named, "rows"),
     (_the_sets_of, "bare word move"),
