@@ -70,7 +70,7 @@ def of_the_rings(message: Message, hits: Sequence[Hit], at: int) -> str | None:
     told = any(one.table == "fail" or (one.table == "plan" and one.name in TOLD) for one in beside)
     swapped = any(one.name == "instead" and one.end - one.start > 1 for one in beside)  # "instead of", and no "not"
     bare = not led - little("the") - little("and")
-    return min(planned) if numbered and bare or (told and not swapped) else None
+    return min(planned) if (numbered and bare) or (told and not swapped) else None
 
 
 def _clause(message: Message, hit: Hit) -> tuple[int, int]:

@@ -1,4 +1,4 @@
-"""A side that goes on to the next set of the sentence: "right the first yes, the second missed", "right, last set: 1"."""
+"""A side that goes on to the next set of the sentence: "right the first yes, the second missed"."""
 
 from __future__ import annotations
 
