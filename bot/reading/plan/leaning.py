@@ -27,6 +27,9 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     names = set().union(*(plan_names(fact) for fact in facts)) if facts else set()
     if "no_plan" in names:
         return False
+    scoped = any(f.kind == "scope" and isinstance(f.value, tuple) for f in facts)
+    if names & {"only"} and names & set(PARTS) and scoped:
+        return True  # "only warm-up and the first two sets of pull-ups"
     told = any(fact.kind in ("rows", "bare", "loads") or (fact.kind == "load" and fact.value) for fact in facts)
     if not told and not names & DONE and {"equipment", "away"} & set(wishes(message)):
         return False  # "a bar, no rings, no belt" leaves nothing of the plan out: it tells what there is
