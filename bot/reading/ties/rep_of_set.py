@@ -1,4 +1,7 @@
-"""Which repetition of which set did not go up: "im letzten Satz die zweite verkackt", "missed the third in set 2"."""
+"""Which repetition of which set did not go up: "im letzten Satz die zweite verkackt", "missed the third in set 2".
+
+So too the one that somebody went for: "on the last I went for a fourth and fell".
+"""
 
 from __future__ import annotations
 
@@ -11,6 +14,50 @@ from bot.reading.message import Message
 
 SENTENCE = 3  # the value of a mark that ends a sentence
 BESIDE = frozenset({"word", "plan", "scheme"})  # what may stand between the set, the repetition and the miss
+
+NEAR = 5  # tokens from the words of a try to the repetition
+REACH = 6  # facts from the repetition to what became of it
+
+
+def rep_gone_for(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts, with a miss in place of the repetition that was tried and of what became of it."""
+    for at, fact in enumerate(facts):
+        if fact.kind != "scope" or not isinstance(fact.value, int) or _names_set(message, fact):
+            continue
+        if not _led(message, fact):
+            continue
+        for n in range(at + 1, min(at + 1 + REACH, len(facts))):
+            one = facts[n]
+            missed = one.kind == "fail" and not one.note.get("weak") and one.value is None
+            if missed or (one.kind == "word" and message.tokens[one.start].text in little("fell")):
+                rep = Fact("fail", fact.start, fact.end, fact.value, {"rep": True})
+                between = facts[at + 1 : n]
+                own = [other for other in between if other.kind == "scope"]  # "a fourth on the last one, but missed"
+                rest = [other for other in between if other.kind != "scope"]
+                return [*_without(facts[:at], fact.value - 1), *own, rep, *rest, *facts[n + 1 :]]
+            if one.kind not in BESIDE and not (one.kind == "sep" and one.value == 1) and one.value != "last":
+                break
+    return facts
+
+
+def _without(facts: Sequence[Fact], reps: int) -> list[Fact]:
+    """The facts without the reps that name the set again: "on the 3 I went for a fourth"."""
+    for at in range(len(facts) - 1, -1, -1):
+        told = facts[at].kind in ("bare", "load") and facts[at].value == reps
+        if told and at and facts[at - 1].kind != "rows":
+            return [*facts[:at], *facts[at + 1 :]]
+        if facts[at].kind not in BESIDE and not (facts[at].kind == "bare" and facts[at].note.get("spelled")):
+            break
+    return list(facts)
+
+
+def _led(message: Message, fact: Fact) -> bool:
+    """Whether words of a try stand before a fact, with nothing but words between."""
+    low = max(0, fact.start - NEAR)
+    words = [token.text if token.kind == "word" else "," for token in message.tokens[low : fact.start]]
+    words = " ".join(words).rpartition(",")[2].split()
+    text = f" {' '.join(words)} "
+    return any(f" {lead} " in text for lead in little("went_for") | little("wanted_one"))
 
 
 def rep_of_set(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
