@@ -28,6 +28,9 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     names = set().union(*(plan_names(fact) for fact in facts)) if facts else set()
     if "no_plan" in names:
         return False
+    scoped = any(f.kind == "scope" and isinstance(f.value, tuple) for f in facts)
+    if names & {"only"} and names & set(PARTS) and scoped:
+        return True  # "only warm-up and the first two sets of pull-ups"
     told = any(fact.kind in ("rows", "bare", "loads") or (fact.kind == "load" and fact.value) for fact in facts)
     if not told and not names & DONE and {"equipment", "away"} & set(wishes(message)):
         return False  # "a bar, no rings, no belt" leaves nothing of the plan out: it tells what there is
@@ -45,7 +48,13 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         and facts[0].end > facts[0].start + 1
         and any(f.kind == "side" and f.value in ("left", "right") for f in facts)
     )
-    if "fine" in names and (one_set or one_side) and not any(f.kind == "rows" for f in facts) and alone(facts, 0):
+    missed_one = any(f.kind == "fail" and f.value is not None for f in facts)
+    if (
+        "fine" in names
+        and (one_set or one_side or missed_one)
+        and not any(f.kind == "rows" for f in facts)
+        and alone(facts, 0)
+    ):
         return True  # "all good today, last set of pull-ups only 3"
     if leans_by_form(facts, planned(message)):
         return True
@@ -74,7 +83,7 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True  # "pull-ups only 3 on the last set"
     if (
         not moves
-        and any(f.kind == "scope" and f.value not in ("over", "all") for f in facts)
+        and (missed_one or any(f.kind == "scope" and f.value not in ("over", "all") for f in facts))
         and any(f.kind in ("load", "at", "fail") for f in facts)
     ):
         return True
