@@ -24,6 +24,7 @@ from bot.reading.red_flags import signs_in
 NEAR = 3
 MOST_OF_OR = 2  # words between two days: "or on"
 LONG_AGO = 31  # days; nobody reports what was trained a month before
+FIRST_PICTURE = "\u2190"  # from the arrows on: no letter of the languages read
 QUESTIONS = ("plan_today", "plan_week", "why", "progress")
 
 
@@ -219,13 +220,13 @@ def _in_question(message: Message, day: Day) -> bool:
 
 
 def _clauses(message: Message, bounds: list[tuple[int, int]]) -> list[tuple[int, int]]:
-    """The parts of sentences between commas, in order."""
+    """The parts of sentences between commas and pictures, in order."""
     known: list[tuple[int, int]] | None = message.notes.get("clauses")
     if known is None:
         known = message.notes["clauses"] = []
         for start, end in bounds:
             for at in range(start, end):
-                if message.tokens[at].text in ",;":
+                if message.tokens[at].text in ",;" or message.tokens[at].text >= FIRST_PICTURE:
                     known.append((start, at))
                     start = at + 1
             known.append((start, end))

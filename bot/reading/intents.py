@@ -155,8 +155,10 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
             ]
     if "help" in found and "plan_today" in found:
         found["plan_today"] = [
-            hit for hit in found["plan_today"] if not any(hit.start == h.start for h in found["help"])
-        ] or ([])
+            hit
+            for hit in found["plan_today"]
+            if not any(_over(hit, h) or _same_question(message, hit, h) for h in found["help"])
+        ]
     if found.get("progress") and "plan_today" in found:
         found["plan_today"] = [hit for hit in found["plan_today"] if not any(_over(hit, p) for p in found["progress"])]
     if "for_coach" in found:
@@ -178,7 +180,7 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
     if "ill" in found:
         cues = Cues(message)
         found["ill"] = [hit for hit in found["ill"] if not cues.of_others(hit.start, (0, len(message.tokens)))]
-    for stronger, weaker in (("move", "resume"), ("missed", "plan_today")):
+    for stronger, weaker in (("move", "resume"), ("missed", "plan_today"), ("resume", "plan_today")):
         # "could Friday's session go on Sunday" goes on with nothing
         if stronger in found and weaker in found:
             found[weaker] = [hit for hit in found[weaker] if not any(_over(hit, s) for s in found[stronger])]

@@ -46,6 +46,7 @@ class Cues:
         self.tokens = message.tokens
         body = message.hits("body")
         self._sites = sorted({hit.start for hit in body if hit.table == "site"})
+        self._moments = _covered(hit for hit in body if hit.table == "when")
         self._places = {at for hit in body if hit.table in ("site", "side") for at in range(hit.start, hit.end)}
         self.hits: dict[str, list[Hit]] = {}
         # Of "if" only the plain cues count; the wordings in which it asks or tells are listed beside them.
@@ -64,6 +65,10 @@ class Cues:
 
     def covers(self, table: str, at: int) -> bool:
         return at in self._covered.get(table, ())
+
+    def in_moment(self, at: int) -> bool:
+        """Whether a word only says when: "cuando bajo" tells of no swelling that "bajó"."""
+        return at in self._moments
 
     def of_others(self, start: int, bounds: tuple[int, int], end: int = 0) -> bool:
         """Whether what stands at [start, end) is somebody else's; "someone sits on my chest" is one's own."""
@@ -145,6 +150,8 @@ def _denied(cues: Cues, sign: Hit, named: frozenset[int], bounds: tuple[int, int
 
 def _gone(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
     for hit in cues.within("gone", sign.end, bounds[1]):
+        if cues.in_moment(hit.start):
+            continue
         between = cues.tokens[sign.end - 1 : hit.start]  # a sign's last token may be a comma
         if len(between) <= 5 and not any(t.text in _stops() or t.value is not None for t in between):
             allowed = cues.within("allow", sign.end, hit.end) or cues.covers("allow", hit.start)

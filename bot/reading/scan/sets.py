@@ -104,7 +104,8 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return _times_each(s, i)
     if item.value is not None and item.value in range(1, 21) and s.at(i + 1).has("count"):
         reps = int(s.at(i + 1).name("count") or 1)
-        return [Fact("rows", item.start, s.at(i + 1).end, [Entry(reps) for _ in range(int(item.value))])], i + 2
+        end = i + 2 + (s.at(i + 2).name("count") == s.at(i + 1).name("count"))
+        return [Fact("rows", item.start, s.at(end - 1).end, [Entry(reps) for _ in range(int(item.value))])], end
     judged = s.at(i + 1).text in little("judging") or s.at(i + 1).text in little("how_it_went")
     if item.value is not None and judged and s.at(i + 2).has("count") and item.value <= MOST_TRIES:
         reps = int(s.at(i + 2).name("count") or 1)  # "3 heavy triples"
@@ -124,7 +125,7 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         other = chain(s, told[1] + 1) if s.at(told[1]).has("sep", "or") else None
         if other is not None:
             return [Fact("ask", item.start, s.at(other[1] - 1).end, "sets")], other[1]  # "3x8 or 4x8"
-        return told
+        return _or_so_many(s, told) or told
     if item.value is not None and s.at(i + 1).has("sets", "rounds"):
         return [Fact("rounds", item.start, s.at(i + 1).end, int(item.value))], i + 2
     if item.kind == "num":
@@ -136,6 +137,22 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if item.value is not None and item.has("sets") is False and s.at(i + 1).has("sets", "sets"):
         return [Fact("count", item.start, s.at(i + 1).end, int(item.value))], i + 2
     return None
+
+
+def _or_so_many(s: Scanner, told: tuple[list[Fact], int]) -> tuple[list[Fact], int] | None:
+    """ "3x6 or 7", "three sets of 6 or 7": so many sets, and nobody knows of how many."""
+    facts, end = told
+    other = s.at(end + 1)
+    rows = facts[-1]
+    if not s.at(end).has("sep", "or") or other.kind != "num" or not s.whole(other.value or 0.5):
+        return None
+    if len(facts) > 1 or rows.kind != "rows" or s.unit_at(end + 2) is not None or s.at(end + 2).has("times", "x"):
+        return None
+    if len({entry.reps for entry in rows.value}) > 1 or None in {entry.reps for entry in rows.value}:
+        return None
+    stop = end + 2 + s.at(end + 2).has("reps")
+    asked = [Entry(ask="reps") for _ in rows.value]
+    return [Fact("rows", rows.start, s.at(stop - 1).end, asked, rows.note)], stop
 
 
 def _so_often(s: Scanner, i: int) -> bool:
@@ -463,7 +480,8 @@ def _counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] |
         return [Fact("scope", item.start, s.at(i + 1).end, ("of_reps", which), {"text": item.text})], i + 2
     if item.has("count") and not item.has("times") and not (item.value is not None and s.at(i + 1).has("unit")):
         reps = int(item.name("count") or 1)
-        return [Fact("rows", item.start, item.end, [Entry(reps)], {"each_of": True, "word": True})], i + 1
+        end = i + 1 + (s.at(i + 1).name("count") == item.name("count"))  # "singles one at a time"
+        return [Fact("rows", item.start, s.at(end - 1).end, [Entry(reps)], {"each_of": True, "word": True})], end
     plural = s.at(i + 1).text.endswith(tuple(little("plural")))  # "a dobles" are no single one
     if item.text in little("a") and s.at(i + 1).has("count") and not plural:
         return [Fact("rows", item.start, s.at(i + 1).end, [Entry(int(s.at(i + 1).name("count") or 1))], {})], i + 2
@@ -486,7 +504,8 @@ def _counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] |
         and not s.at(i + 1).comma
     ):
         return [Fact("count", item.start, s.at(i + 1).end, int(s.at(i + 1).value or 0), {"only": True})], i + 2
-    if item.has("plan", "the") and s.at(i + 1).kind == "num" and s.at(i + 2).text in little("ending_of_these"):
+    these = item.has("plan", "the") or item.text in little("mine")
+    if these and s.at(i + 1).kind == "num" and s.at(i + 2).text in little("ending_of_these"):
         if s.at(i - 1).has("load", "at") and of_free_weight(s, i):
             kg = s.kg(s.at(i + 1).value or 0)  # "curls 3x12 with the 8s"
             return [Fact("load", item.start, s.at(i + 2).end, kg, {"how": "at"})], i + 3

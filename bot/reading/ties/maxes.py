@@ -77,15 +77,21 @@ def _other_work(fact: Fact) -> bool:
 
 
 def _tries(message: Message, facts: Sequence[Fact]) -> Iterator[_Try]:
-    """The loads in the order told, each with its verdict; of "35, 40, 45 fine" the word is of the last."""
+    """The loads in the order told, each with its verdict; of "35, 40, 45 fine" the word is of the last.
+
+    What stands behind a load and parted from it judges it too: "single with 50: missed", "50, no chance".
+    """
     start = 0
+    last: _Try | None = None
     for stop in range(len(facts) + 1):
         if stop < len(facts) and facts[stop].kind != "sep":
             continue
         clause = range(start, stop)
         told = [_Try(at, kg) for at in clause for kg in kgs_of(message, facts[at])]
-        if told:
-            told[-1].up = _verdict(message, [facts[at] for at in clause])
+        verdict = _verdict(message, [facts[at] for at in clause])
+        last = told[-1] if told else last
+        if last is not None and last.up is None:
+            last.up = verdict
         yield from told
         start = stop + 1
 
