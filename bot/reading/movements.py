@@ -443,6 +443,16 @@ def _then(message: Message, start: int, end: int) -> bool:
     return False
 
 
+def _exchanged(message: Message, rules: Combine, last: Mention, hit: Hit, features: set[str]) -> bool:
+    """ "Swapped the curls for hammer curls", "statt Curls Hammercurls": two movements, one in place of the other."""
+    grips = rules.far | rules.grips
+    if not last.movement or features <= grips or last.features <= grips or rules.resolve(features) is None:
+        return False
+    low, high = max(0, last.start - GLUE - 1), hit.end + GLUE
+    said = [at for at in range(low, min(high, len(message.tokens))) if message.tokens[at].text in little("exchanged")]
+    return any(not _breaks(message, min(at, last.start), max(at, hit.start), True) for at in said)
+
+
 def _joins(message: Message, rules: Combine, last: Mention, hit: Hit, features: set[str]) -> bool:
     """Whether a feature belongs to the movement named before it."""
     if features <= last.features and not features <= rules.far:
@@ -452,6 +462,8 @@ def _joins(message: Message, rules: Combine, last: Mention, hit: Hit, features: 
         return False
     if last.movement and rules.resolve(features) is not None and rules.resolve(union) is None:
         return False  # two whole movements: "the pull-ups for chins"
+    if _exchanged(message, rules, last, hit, features):
+        return False
     if last.features <= rules.far and not _breaks(message, last.end, hit.start, True):
         return rules.resolve(union) is not None and not _then(message, last.end, hit.start)
     after = max(end for _, end in last.spans)

@@ -23,6 +23,8 @@ def which_weekday(hits: DayHits, hit: Hit) -> Day | None:
 def weekday(hits: DayHits, hit: Hit, which: Hit | None) -> Day | None:
     if hit.table == "short" and which is None and (hits.no_weekday(hit) or not _strong(hits, hit)):
         return None
+    if hit.table == "short" and hits.no_weekday(hit) and hits.message.span(hit.start, hit.end).islower():
+        return None  # "der letzte so eine 9"
     start, end = (which.start if which else hit.start), hit.end
     of_day = hits.has("of_day", end)
     if of_day is not None:

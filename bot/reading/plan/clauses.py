@@ -56,6 +56,8 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             and _names_more(facts, at + 1)
         ):
             close()
+        if "rest" in plan_names(fact) and _says_of_named(current):
+            close()  # "the warm-up I skipped the rest I did"
         current.append(fact)
     close()
     clauses = _apart(rows, _join_exceptions(_join_sides(clauses)))
@@ -118,6 +120,12 @@ def _only_names(facts: Sequence[Fact]) -> bool:
     return named and all(fact.kind in silent and not plan_names(fact) & SAYING for fact in facts)
 
 
+def _says_of_named(facts: Sequence[Fact]) -> bool:
+    """Whether a clause so far names what is spoken of, and says what came of it."""
+    named = any(fact.kind == "move" or plan_names(fact) & set(PARTS) for fact in facts)
+    return named and any(plan_names(fact) & SAYING - {"except", "only"} for fact in facts)
+
+
 def _names_on(facts: Sequence[Fact], at: int) -> bool:
     """Whether the clause that begins here names more of the plan and tells no value."""
     own: list[Fact] = []
@@ -126,7 +134,9 @@ def _names_on(facts: Sequence[Fact], at: int) -> bool:
             break
         own.append(fact)
     named = any(fact.kind == "move" or plan_names(fact) & set(PARTS) for fact in own)
-    return named and not any(fact.kind in VALUED for fact in own)
+    names = {name for fact in own for name in plan_names(fact)}
+    rest = "rest" in names and bool(names & {"done", "planned", "skipped"})  # "the dips and the rest left out"
+    return (named or rest) and not any(fact.kind in VALUED for fact in own)
 
 
 def _join_exceptions(clauses: list[Clause]) -> list[Clause]:

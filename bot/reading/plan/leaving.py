@@ -17,6 +17,9 @@ from bot.reading.reading import Ask
 def left_out(told: Told, said: Said) -> bool:
     """Sets skipped: "all but the archers", "skipped the last two"; whether that is all that the clause says."""
     names, values, scoped, named, rows = said.names, said.values, said.scoped, said.named, told.rows
+    if told.leaving and _and_the_rest(told.message, said.clause):
+        told.ask("sets", said.clause)  # "skipped the pull-ups and the rest": what was before them?
+        return True
     bare = all(fact.kind in ("move", "plan", "scope") or _of(told.message, fact) for fact in said.clause.facts)
     goes_on = told.leaving and named and bare and not names & GLOBAL
     if not (names & {"skipped", "except"} or goes_on):
@@ -66,6 +69,16 @@ def left_out(told: Told, said: Said) -> bool:
     if named and "except" in names and not values:
         told.excepted = (said.clause.sentence, targets)
     return not ("rest" in names and not named)
+
+
+def _and_the_rest(message: Message, clause: Clause) -> bool:
+    """Whether a clause is no more than "… and the rest"."""
+    tokens, first, last = message.tokens, clause.facts[0].start, clause.facts[-1].end
+    if clause.names - {"the"} != {"rest"} or not first or tokens[first - 1].text not in little("and"):
+        return False
+    words = {token.text for token in tokens[first:last]}
+    closed = last == len(tokens) or tokens[last].kind in ("sym", "nl")
+    return closed and words.isdisjoint(little("all_of_it")) and all(plan_names(fact) for fact in clause.facts)
 
 
 def _of(message: Message, fact: Fact) -> bool:

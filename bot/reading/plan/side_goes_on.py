@@ -1,4 +1,4 @@
-"""A side that goes on to the next set of the sentence: "right the first yes, the second missed"."""
+"""A side that goes on to the next set of the sentence: "right the first yes, the second missed", "right: the first"."""
 
 from __future__ import annotations
 
@@ -24,6 +24,8 @@ def side_goes_on(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
             continue
         sides = [one for one in piece if one.kind == "side"][-1:]
         scoped = any(one.kind == "scope" and one.value != "all" for one in piece)
+        # "right arm: the first as planned, the second only one": the heading is each one's
+        scoped = scoped or (bool(sides) and len(piece) == 1 and fact is not None and fact.note.get("mark") == ":")
         if sides or any(one.kind == "move" for one in piece):
             side = sides[0] if sides and scoped and sides[0].value in ("left", "right") else None
         elif side is not None and scoped and any(one.kind in TOLD for one in piece):

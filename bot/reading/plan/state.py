@@ -7,8 +7,10 @@ from dataclasses import dataclass
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.fold.sets import Work
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.clauses import Clause
+from bot.reading.plan.ground import PARTS, plan_names
 from bot.reading.reading import Ask
 
 VALUES = frozenset("rows bare loads load at count effort effort_range efforts instead delta fail assist".split())
@@ -28,7 +30,11 @@ class Said:
         return cls(
             clause,
             [fact for fact in clause.facts if fact.kind in VALUES],
-            [fact for fact in clause.facts if fact.kind == "scope" and fact.value not in ("over", "rest")],
+            [
+                fact
+                for at, fact in enumerate(clause.facts)
+                if fact.kind == "scope" and fact.value not in ("over", "rest") and not _place_of(clause, at)
+            ],
         )
 
     @property
@@ -42,6 +48,13 @@ class Said:
     @property
     def sided(self) -> bool:
         return any(f.kind == "side" and f.value in ("left", "right") for f in self.clause.facts)
+
+
+def _place_of(clause: Clause, at: int) -> bool:
+    """ "The accessories at the end": where in the session what is named right before stands, and no set of it."""
+    before = clause.facts[at - 1] if at else None
+    last = clause.facts[at].note.get("text") in little("at_the_end")
+    return last and before is not None and (before.kind == "move" or bool(plan_names(before) & set(PARTS)))
 
 
 class Told:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from bot.reading.facts import FREE_WEIGHTS
 from bot.reading.fold.block import fold_block
 from bot.reading.fold.rows import Row
 from bot.reading.plan.adding import change_added
@@ -71,7 +72,7 @@ def swapped(told: Told, said: Said) -> bool:
         told.ask("movement", clause)
         return True
     if not any(fact.kind in ("rows", "bare") for fact in said.values):
-        put_in_place(told, move.value.movement, targets)
+        put_in_place(told, clause, move.value.movement, targets)
         clause.targets = targets
         return not said.values
     own = [f for f in clause.facts if f.kind != "move" or f is move]
@@ -104,11 +105,28 @@ def stands_for(told: Told, clause: Clause) -> bool:
     return spoken and not new.startswith("?") and movement(new).pattern in patterns
 
 
-def put_in_place(told: Told, new: str, where: list[int]) -> None:
-    """Another movement in place of the planned one; its load goes over to one of the same pattern only."""
+def put_in_place(told: Told, clause: Clause, new: str, where: list[int]) -> None:
+    """Another movement in place of the planned one; its load goes over to one of the same pattern only.
+
+    A dumbbell or a bar has always some weight: where nobody says that it was the same, it is asked.
+    """
+    free = new in FREE_WEIGHTS and any(told.rows[at].load_kg for at in where)
+    same = free and _same_said(told, clause)
     for at in where:
         row = told.rows[at]
-        if not goes_over(new, row):
-            row.load_kg = 0.0
+        if not goes_over(new, row) and not (same and row.load_kg):
+            row.load_kg, row.load_open = (None, True) if free else (0.0, row.load_open)
         row.movement = new
         told.keep[at] = True
+    loads = any(fact.kind in ("load", "loads", "at", "instead") for fact in clause.facts)
+    if not loads and any(told.rows[at].load_open for at in where):
+        told.ask("load_kg", clause)
+
+
+def _same_said(told: Told, clause: Clause) -> bool:
+    """ "Hammer curls instead of curls, same dumbbells": whether the sentence says that more stayed as it was."""
+    return any(
+        "same" in one.names or any(fact.kind == "load" and fact.note.get("same") for fact in one.facts)
+        for one in told.clauses
+        if one.sentence == clause.sentence
+    )

@@ -28,10 +28,11 @@ def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         while (s.at(j).kind == "word" and j < i + 3) or s.at(j).text in little("perhaps"):
             j += 1
         number = s.at(j)
-        if number.value is not None and number.value <= 5 and s.at(j + 1).has("effort", "more", "rir"):
-            last = s.at(j + 1)
-            return [Fact("effort", item.start, last.end, 10.0 - number.value)], j + 2
-        could = number.kind == "num" and any(word in little("would_have") for word in item.text.split())
+        would = any(word in little("would_have") for word in item.text.split())
+        k = j + 2 if would and s.at(j + 1).has("reps") else j + 1  # "hätte ich noch zwei Wiederholungen geschafft"
+        if number.value is not None and number.value <= 5 and s.at(k).has("effort", "more", "rir"):
+            return [Fact("effort", item.start, s.at(k).end, 10.0 - number.value)], k + 1
+        could = number.kind == "num" and would
         if could and s.at(j + 1).text in (".", ",", "!", ";", ")") and (s.at(i - 1).text in (",", ".", "(") or i == 0):
             # "3 at 37.5, could have done 4": no set, and no effort told
             return [Fact("word", item.start, number.end, None, {"noise": True})], j + 1

@@ -33,6 +33,8 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             break
         if item.spelled and item.value == 1 and numbers == [] and not s.at(j + 1).spelled:
             break
+        if item.text in little("a") and numbers == [] and s.at(j + 1).kind == "num":
+            break  # "eine neun von zehn"
         if item.spelled and item.value == 1 and s.at(j + 1).kind == "num" and not s.at(j + 1).spelled:
             break  # "one 20 and one 5"
         after = j + 1

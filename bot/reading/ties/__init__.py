@@ -36,7 +36,7 @@ from bot.reading.ties.full_range import full_range
 from bot.reading.ties.helped import helped_by, taken_off
 from bot.reading.ties.in_part import in_part
 from bot.reading.ties.instead_ahead import instead_ahead
-from bot.reading.ties.joined_on import instead_of, joined_on, went_for
+from bot.reading.ties.joined_on import in_place_of, instead_of, joined_on, went_for
 from bot.reading.ties.last_apart import last_apart
 from bot.reading.ties.left_out import not_so_many, sets_left_out
 from bot.reading.ties.load_heads import load_heads
@@ -78,6 +78,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (openings, "mend|plan mend|'just_over"),
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
     (instead_of, "rows =instead"),
+    (in_place_of, "move =instead"),
     (went_for, "bare scheme"),
     (load_heads, "bare|rows sep rows"),
     (tries_by_side, "scheme side"),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from bot.reading.facts import Entry, Fact
@@ -14,6 +14,7 @@ from bot.reading.ties.values import whole_number
 WORK = frozenset({"rows", "bare", "count", "rounds"})
 MOST_SETS = 12
 REACH = 6  # facts from a try to what it came to
+SENTENCE = 3  # the value of a mark that ends a sentence
 
 
 def joined_on(message: Message, facts: Sequence[Fact]) -> list[Fact]:
@@ -65,6 +66,34 @@ def instead_of(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         out.append(fact)
         told = told or fact.kind == "rows"
     return out
+
+
+def in_place_of(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Chin-ups instead of pull-ups 4x5" of no known plan: the movement behind was meant, and is not done."""
+    if message.context.today:
+        return facts
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        if fact.kind == "move" and _led_by_instead(out) and (_named(reversed(out)) or _named(facts[at + 1 :])):
+            fact = Fact("word", fact.start, fact.end, None, {"noise": True})
+        out.append(fact)
+    return out
+
+
+def _led_by_instead(before: Sequence[Fact]) -> bool:
+    """ "Instead of the regular …"."""
+    last = next((f for f in reversed(before) if f.kind != "word" and not plan_names(f) & {"the"}), None)
+    return last is not None and "instead" in plan_names(last) and "not_this" not in plan_names(last)
+
+
+def _named(facts: Iterable[Fact]) -> bool:
+    """Whether a movement is named before the sentence ends."""
+    for fact in facts:
+        if fact.kind == "move":
+            return True
+        if fact.kind == "sep" and fact.value == SENTENCE:
+            break
+    return False
 
 
 def went_for(message: Message, facts: Sequence[Fact]) -> list[Fact]:
