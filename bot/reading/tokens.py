@@ -27,6 +27,7 @@ PIECES = re.compile(
     r"|(?P<sym>\S)"
 )
 POINTED = re.compile(r"\d\.(?:25|5|75)(?!\d)")  # "12.5": who writes so has no decimal commas
+PARTS_OF_A_KILO = ("5", "25", "75")
 MOST_DIGITS = 9  # no number of the trade is longer; what is longer is no number to us
 
 
@@ -102,6 +103,13 @@ def _chain(tokens: list[Token], at: int) -> int:
     return count
 
 
+def _next_set(tokens: list[Token], at: int) -> bool:
+    """Whether a number begins a set rather than ends a load: the 3 of "3/3,3/2", the 2 of "at 15,2x4"; not "22,5x3"."""
+    behind = tokens[at + 1 : at + 3]
+    pair = len(behind) == 2 and behind[0].text in "x/" and behind[1].kind == "num" and _tight(tokens[at], behind[0])
+    return pair and tokens[at].text not in PARTS_OF_A_KILO
+
+
 def tokenize(text: str) -> list[Token]:
     """All tokens of a folded text, in order."""
     raw = _cut(text)
@@ -118,7 +126,7 @@ def tokenize(text: str) -> list[Token]:
                 tokens.append(replace(token, text=whole, end=last.end, value=float(whole.replace(",", "")), word=whole))
                 i += 3
                 continue
-            if chain == 2 and pointed and _tight(raw[i + 1], raw[i + 2]):
+            if chain == 2 and (pointed or _next_set(raw, i + 2)):
                 tokens.extend(raw[i : i + 3])
                 i += 3
                 continue

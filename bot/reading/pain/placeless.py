@@ -14,6 +14,8 @@ from bot.reading.reading import Ask
 MOST_HEDGED = 3  # of "no pain, maybe 1"
 SHORT = 8  # words of a message that says no more than that it hurts
 LEAST_LISTED = 3  # so many numbers alone are a list of sets
+HURTS = frozenset(("hurt", "soft", "injured", "word", "none"))
+IDLE = frozenset(("talk", "past", "where", "whole", "unreal", "times"))  # words that want nothing and tell of no set
 SETS = frozenset(("last", "first", *map(str, range(2, 7))))
 
 
@@ -96,15 +98,39 @@ def _side_said(message: Message, words: BodyWords, score: Score) -> str | None:
 
 def only_scores(message: Message, words: BodyWords, *, scaled: bool = False) -> bool:
     """Whether a message is nothing but scores, moments and small words: an answer to "how is the elbow?"."""
+    talk = _talk(message)
     return all(
         token.value is not None
         or token.kind in ("sym", "nl")
+        or at in talk
         or at in words.filler
         or in_moment(words, at)
         or any(start <= at < end for end, start in words.leads.items())
         or any(hit.start <= at < hit.end for hit in words.scales)
         for at, token in enumerate(message.tokens)
     ) and not _of_a_set(message, words, scaled=scaled)
+
+
+def _talk(message: Message) -> set[int]:
+    """What is said around a bare answer: "thanks, 2", "3. Going to bed now."; a sentence that speaks of no training."""
+    named = message.beginning("movements")
+    said = [hit for hit in message.hits("intents", "talk") if hit.name == "smalltalk"]
+    said = [hit for hit in said if not any(named[hit.start : hit.end])]  # "10/10 would hang again"
+    talk = {at for hit in said for at in range(hit.start, hit.end)}
+    talk |= {at for at, token in enumerate(message.tokens) if token.text in little("courtesy")}
+    body = {hit.start for hit in message.hits("body") if hit.table == "site" or hit.name in HURTS}
+    wants = {hit.start for hit in message.hits("intents") if hit.table not in IDLE}
+    for low, high in message.sentences:
+        spoken = any(
+            at in body
+            or at in wants
+            or named[at]
+            or any(hit.table not in IDLE for hit in message.beginning("grammar")[at])
+            for at in range(low, high)
+        )
+        if not spoken and not message.numbers_within(low, high):
+            talk |= set(range(low, high))
+    return talk
 
 
 def _of_a_set(message: Message, words: BodyWords, *, scaled: bool) -> bool:

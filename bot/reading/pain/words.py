@@ -89,6 +89,7 @@ def body_words(message: Message) -> BodyWords | None:
     fill |= {at for hit in body if hit.table == "side" for at in range(hit.start + 1, hit.end)}  # "left side"
     fill |= {at for start, (_, end) in of_all.items() for at in range(start, end)}
     effort = [hit for hit in body if hit.table == "session_rpe"]
+    greetings = [hit for hit in message.hits("intents", "talk") if hit.name == "smalltalk"]
     return BodyWords(
         tokens,
         sites,
@@ -97,7 +98,7 @@ def body_words(message: Message) -> BodyWords | None:
         [
             _reaching(message, hit)
             for hit in longest(h for h in body if h.table == "when")
-            if hit.name != "unsaid" and not _of_a_number(tokens, hit)
+            if hit.name != "unsaid" and not _of_a_number(tokens, hit) and not _greets(tokens, hit, greetings)
         ],
         [hit for hit in pain if hit.name in ("hurt", "soft", "injured") and hit.start not in free],
         none,
@@ -152,6 +153,13 @@ def _of_a_number(tokens: Sequence[Token], hit: Hit) -> bool:
     """The "bei" of "Ellbogen bei 3"."""
     lone = hit.end - hit.start == 1 and hit.end < len(tokens) and tokens[hit.start].text in little("before_score")
     return lone and tokens[hit.end].value is not None
+
+
+def _greets(tokens: Sequence[Token], hit: Hit, greetings: Sequence[Hit]) -> bool:
+    """The "morning" of "good morning coach" and "Morning!"."""
+    inside = any(one.start <= hit.start and hit.end <= one.end and one != hit for one in greetings)
+    longer = any(one.start < hit.start and hit.end <= one.end for one in greetings)
+    return longer or (inside and hit.end < len(tokens) and tokens[hit.end].text == "!")
 
 
 def _of_all(tokens: Sequence[Token], told: Sequence[Hit]) -> dict[int, tuple[str, int]]:
