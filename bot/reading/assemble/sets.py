@@ -16,7 +16,7 @@ from bot.reading.fold.sets import Work, put
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.movements import Mention
-from bot.reading.plan import fill_from_plan, in_terms, leans, read_bare, read_plan
+from bot.reading.plan import fill_from_plan, in_terms, leans, read_bare, read_part, read_plan
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import planned
 from bot.reading.plan.nicknames import as_planned
@@ -190,6 +190,9 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
                 rounds = fact.value
         own = [_same_load(fact, work) for fact in own]
         base = [row for row in planned(message) if row.movement == mention.movement] if message.context.today else []
+        if base and _told_of_plan(message, own, mention, move, work):
+            trained.add(mention.movement)
+            continue
         folded = fold_block(message, mention.movement, [weighed(fact, base) for fact in own], move, rounds)
         if not folded.rows and not folded.asks and work.sets and _the_same(own):
             work.asks.append(Ask("sets", message.span(own[0].start, own[-1].end).strip(" ,.;")))  # "dips the same"
@@ -237,6 +240,15 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
     rated = all_rated(blocks[-1][1], len(trained))
     if rated is not None:
         work.sets[:] = [one if one.rpe is not None else replace(one, rpe=rated) for one in work.sets]
+
+
+def _told_of_plan(message: Message, own: list[Fact], mention: Mention, move: Fact, work: Work) -> bool:
+    """Whether a block leans on the plan where others tell their sets in full; then it is read so."""
+    before = len(work.sets)
+    if not read_part(message, in_terms(message, own), mention.movement, work):
+        return False
+    work.places.append((before, move.start, move.end))
+    return True
 
 
 def _rates_again(work: Work, mention: Mention, effort: float) -> bool:

@@ -16,9 +16,9 @@ def _effort(body: BodyCues, at: int) -> tuple[float, int] | None:
     value = tokens[at].value
     if value is None or tokens[at].kind == "clock":
         return None
+    if tokens[at].spelled and value == 1:
+        return None  # "un disco de 20 y uno de 10", "ein Training"
     scale = body.starts("pain", "scale").get(at)
-    if scale is not None and tokens[at].spelled and value == 1:
-        return None  # "un disco de 20 y uno de 10"
     end = scale or at + 1
     if (
         scale is None

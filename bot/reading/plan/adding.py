@@ -9,6 +9,7 @@ from bot.reading.little import little
 from bot.reading.plan.change import change
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.clauses import Clause
+from bot.reading.plan.ground import plan_names
 from bot.reading.plan.state import Said, Told
 from bot.reading.reading import Ask
 
@@ -42,11 +43,11 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
     counted = next((f for f in said.values if f.kind == "count" and not f.note.get("of_plan")), None)
     if counted is not None and _missing(told, said):
         names.add("less")  # "all done, two sets of dips still missing"
-    elif counted is not None and (counted.note.get("more") or ("only" not in names and _on_top(told, counted))):
+    elif counted is not None and (counted.note.get("more") or ("only" not in names and _on_top(told, said, counted))):
         return more_sets(told, said, counted)
     if "only" in names and "except" in names:
         return False  # "everything but only 2 sets of push-ups"
-    count = None if counted is None else counted.value
+    count = counted.value if counted is not None else 1 if _one_extra(told, said) else None
     if count is None or said.scoped or len(said.values) > 1 or not names & {"less", "more", "except"}:
         return False
     if "less" not in names and "more" not in names and not said.named:
@@ -73,10 +74,25 @@ def _missing(told: Told, said: Said) -> bool:
     return any(token.text in little("missing") for token in told.message.tokens[facts[0].start : facts[-1].end + 1])
 
 
-def _on_top(told: Told, counted: Fact) -> bool:
-    """ "All done and another two sets of dips": on top of the plan, where all of it was told as done before."""
+def _on_top(told: Told, said: Said, counted: Fact) -> bool:
+    """ "All done and another two sets of dips", "all done + 1 set of dips": on top of a plan told as done before."""
     before = told.message.tokens[max(0, counted.start - 1) : counted.start + 1]
-    return told.everything and any(token.text in little("on_top") for token in before)
+    if said.clause.outside or not any(token.text in little("on_top") for token in before):
+        return False
+    led = said.clause.facts[0]
+    told.everything = told.everything or (led.end <= counted.start and bool(plan_names(led) & {"done", "planned"}))
+    return told.everything
+
+
+def _one_extra(told: Told, said: Said) -> bool:
+    """ "All done, an extra hang each side": one more set of a movement, after all that was planned."""
+    facts = said.clause.facts
+    more = next((at for at, fact in enumerate(facts) if plan_names(fact) & {"more"}), None)
+    if more is None or not told.everything or said.values or not said.named:
+        return False
+    led = {told.message.tokens[at].text for at in range(facts[0].start, facts[more].end)}
+    move = facts[more + 1].kind == "move" if more + 1 < len(facts) else False
+    return move and bool(led & little("an"))
 
 
 def more_sets(told: Told, said: Said, counted: Fact) -> bool:

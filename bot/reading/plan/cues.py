@@ -154,6 +154,17 @@ def _side_alone(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     return len(sided) == 1 and only and not worked and any(row.side for row in rows)
 
 
+def _missed_side(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "Missed the second right" of planned pairs."""
+    if any(fact.kind in WORK | {"move"} for fact in facts) or not any(row.side for row in rows):
+        return False
+    for clause in clauses(facts):
+        sided = any(fact.kind == "side" and fact.value in ("left", "right") for fact in clause)
+        if sided and any(fact.kind == "fail" and fact.value is not None for fact in clause):
+            return True
+    return False
+
+
 def _by_outcome(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
     """ "Missed the left, got the right": what `outcomes` has read."""
     return any(fact.note.get("outcome") for fact in facts)
@@ -181,6 +192,7 @@ FORMS = (
     _by_outcome,
     _each_exact,
     _side_alone,
+    _missed_side,
     _beside_parts,
     _of_one_side,
     _rated,

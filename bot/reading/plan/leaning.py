@@ -27,6 +27,9 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     names = set().union(*(plan_names(fact) for fact in facts)) if facts else set()
     if "no_plan" in names:
         return False
+    scoped = any(f.kind == "scope" and isinstance(f.value, tuple) for f in facts)
+    if names & {"only"} and names & set(PARTS) and scoped:
+        return True  # "only warm-up and the first two sets of pull-ups"
     told = any(fact.kind in ("rows", "bare", "loads") or (fact.kind == "load" and fact.value) for fact in facts)
     if not told and not names & DONE and {"equipment", "away"} & set(wishes(message)):
         return False  # "a bar, no rings, no belt" leaves nothing of the plan out: it tells what there is
@@ -88,7 +91,7 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return any(row.side for row in planned(message))
     if in_plan and _rep_missed(facts):
         return True
-    if _only_rated(facts, known):
+    if _only_rated(facts, known) or _only_unloaded(facts, known):
         return True
     if moves:
         worked = any(fact.kind in ("rows", "bare", "loads") for fact in facts)
@@ -164,6 +167,14 @@ def _only_rated(facts: Sequence[Fact], known: set[str | None]) -> bool:
     """ "Pull-ups were a 7 today": no more than how hard a movement of the plan was."""
     told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim", "scheme") and not plan_names(fact)]
     if [fact.kind for fact in told] != ["move", "effort"] or told[1].note.get("session"):
+        return False
+    return bool(set(members(told[0].value)) & known)
+
+
+def _only_unloaded(facts: Sequence[Fact], known: set[str | None]) -> bool:
+    """ "Dips without weight today": a movement of the plan, and no more than that its load was left off."""
+    told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim", "scheme") and not plan_names(fact)]
+    if [fact.kind for fact in told] != ["move", "load"] or not told[1].note.get("none"):
         return False
     return bool(set(members(told[0].value)) & known)
 

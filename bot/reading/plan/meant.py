@@ -27,7 +27,8 @@ def meant(told: Told, said: Said, efforts_only: bool) -> list[int]:
     if touched and ("rest" in said.names or any(f.kind == "scope" and f.value == "rest" for f in said.clause.facts)):
         first = rows[touched[0]].movement
         return [i for i, row in enumerate(rows) if row.movement == first and not row.touched]
-    if not said.named and any(f.kind == "load" and f.note.get("none") for f in values) and told.everything:
+    if not said.named and not one_set and any(f.kind == "load" and f.note.get("none") for f in values):
+        told.everything = told.everything or whole
         return [i for i, row in enumerate(rows) if row.load_kg and carried(row)]  # "as planned, but bodyweight only"
     if "all_lifts" in said.names and values[0].kind in ("bare", "load") and not one_set:
         own = [i for i, row in enumerate(rows) if row.part != "warm_up"]

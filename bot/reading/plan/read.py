@@ -10,11 +10,13 @@ from collections.abc import Sequence
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.fold.sets import Work, to_set
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.change import change
 from bot.reading.plan.choosing import best_rows, exact_rows, the_rows
 from bot.reading.plan.clauses import Clause, clauses_of
 from bot.reading.plan.ground import STRONG, ground, plan_names
+from bot.reading.plan.leaning import leans
 from bot.reading.plan.state import Told
 from bot.reading.plan.ticks import ticked
 from bot.reading.plan.told import take
@@ -47,6 +49,35 @@ def read_plan(message: Message, facts: list[Fact], work: Work) -> None:
         work.report = True
 
 
+def read_part(message: Message, facts: list[Fact], movement: str, work: Work) -> bool:
+    """One planned movement of a list that tells others in full, where it is told against the plan: "dips: last set 6".
+
+    Whether it is; the facts are in the plan's terms.
+    """
+    rows = [row for row in ground(message) if row.movement == movement]
+    if work.sets and _only_named(message, facts):
+        finish(message, rows, [], work)
+        return True
+    if any(fact.kind == "rows" and len(fact.value) > 1 for fact in facts) or not leans(message, facts):
+        return False
+    clauses = clauses_of(rows, facts)
+    told = Told(message, rows, clauses, work)
+    for clause in clauses:
+        take(told, clause)
+    if told.nothing:
+        return False
+    finish(message, told.chosen(), told.asks, work)
+    return True
+
+
+def _only_named(message: Message, facts: Sequence[Fact]) -> bool:
+    """ "…, then the dips", "dips were hard": no more than that they were done, and how they felt."""
+    words = [fact for fact in facts if fact.kind not in ("move", "sep") and plan_names(fact) != {"the"}]
+    texts = {message.tokens[at].text for fact in words for at in range(fact.start, fact.end)}
+    asks = any(token.text == "?" for token in message.tokens)
+    return not asks and all(fact.kind == "word" for fact in words) and texts <= little("felt_so") | set(little("feels"))
+
+
 def _asked(message: Message, facts: list[Fact], clauses: list[Clause]) -> Ask | None:
     """What must be asked before anything is taken from the plan: "as last time", a load mended."""
     for name in ("last_time", "most"):
@@ -56,6 +87,9 @@ def _asked(message: Message, facts: list[Fact], clauses: list[Clause]) -> Ask | 
         fact = next((f for clause in clauses for f in clause.facts if name in plan_names(f)), None)
         if fact is not None:
             return Ask("sets", message.span(fact.start, fact.end))
+    whole = next((f for f in facts if f.kind == "ask" and f.note.get("whole")), None)
+    if whole is not None:
+        return Ask(whole.value, message.span(whole.start, whole.end))
     again = next((f for f in facts if f.kind == "repeat" and f.value > 1), None)
     if again is not None and not any(f.kind in ("move", "rows", "bare", "load", "scope", "side") for f in facts):
         return Ask("sets", message.span(again.start, again.end))  # "did the plan twice"

@@ -59,7 +59,7 @@ from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.then_the_rest import then_the_rest
-from bot.reading.ties.tried import tried
+from bot.reading.ties.tried import all_missed, tried
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
     added,
@@ -72,6 +72,7 @@ from bot.reading.ties.unsure import (
     summed,
 )
 from bot.reading.ties.verdicts import verdicts
+from bot.reading.ties.went_and_not import went_and_not
 
 # Each with what must be told for it to change anything (`rules.py`); files with several rules have their own tables.
 RULES: tuple[tuple[Rule, str], ...] = (
@@ -81,8 +82,10 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (instead_of, "rows =instead"),
     (in_place_of, "move =instead"),
     (went_for, "bare scheme"),
+    (went_and_not, "load|rows bare|load sep"),
     (load_heads, "bare|rows sep rows"),
     (tries_by_side, "scheme side"),
+    (all_missed, "scheme bare|count sep"),
     (tried, "bare|rows fail|plan"),
     (singles_told, "rows sep scope|fail|bare"),
     (loads_ahead, "load rows sep"),
