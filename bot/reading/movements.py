@@ -497,8 +497,8 @@ def _joins(message: Message, rules: Combine, last: Mention, hit: Hit, features: 
         return False
     between = message.tokens[last.end : hit.start]
     joined = len(between) == 1 and between[0].text in little("and")
-    whole = {rules.resolve(last.features), rules.resolve(features)}
-    if joined and None not in whole and len(whole) > 1:
+    both = {rules.resolve(last.features), rules.resolve(features)}
+    if joined and None not in both and len(both) > 1:
         return False  # "squats and split squats"
     if last.movement and rules.resolve(features) is not None and rules.resolve(union) is None:
         return False  # two whole movements: "the pull-ups for chins"
