@@ -11,7 +11,7 @@ from itertools import pairwise
 from bot.reading.lexicon import WORDS, Hit
 from bot.reading.little import little
 from bot.reading.message import Message
-from bot.reading.on_rings import ring_headed, ringed
+from bot.reading.on_rings import of_the_rings, ring_headed, ringed
 from bot.reading.text import fold
 
 FAMILIES = ("front_lever", "planche")  # what "tuck" or "straddle" alone leans on
@@ -42,6 +42,10 @@ class Combine:
             if needed <= have <= allowed:
                 return movement
         return None
+
+    def needed(self, movement: str) -> frozenset[str]:
+        """The features that name a movement."""
+        return next(needed for name, needed, _ in self.rules if name == movement)
 
     def begins(self, features: Collection[str]) -> bool:
         """Whether some movement has all these features."""
@@ -194,6 +198,10 @@ def _found(message: Message, taken: Collection[int]) -> list[Mention]:
             mentions.append(Mention("!", [(start, hit.end)]))
             continue
         features = set(hit.name.split("+"))
+        of_rings = of_the_rings(message, hits, at) if features == RINGS and message.context.today else None
+        if of_rings is not None:
+            mentions.append(Mention(of_rings, [(hit.start, hit.end)], set(rules.needed(of_rings))))
+            continue
         last = mentions[-1] if mentions and mentions[-1].movement != "!" else None
         if last is not None and features <= HELP and _leads(message, rules, last, hits[at : at + 2]):
             loose.append(hit)

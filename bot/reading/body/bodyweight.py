@@ -238,7 +238,11 @@ def _of_others(body: BodyCues) -> dict[int, int]:
     cues = Cues(body.message)
     sentences = body.message.sentences
     bounds = {start: next(((a, b) for a, b in sentences if a <= start < b), (0, 0)) for start in told}
-    return {start: end for start, end in told.items() if cues.of_others(start, bounds[start], start + 1)}
+    return {
+        start: end
+        for start, end in told.items()
+        if cues.of_others(start, bounds[start], start + 1) and not _of_a_lift(body, start)
+    }
 
 
 def _weighed(body: BodyCues, taken: set[int], sentences: list[tuple[int, int]]) -> Iterable[Claim]:

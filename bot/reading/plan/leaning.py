@@ -47,7 +47,13 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         and facts[0].end > facts[0].start + 1
         and any(f.kind == "side" and f.value in ("left", "right") for f in facts)
     )
-    if "fine" in names and (one_set or one_side) and not any(f.kind == "rows" for f in facts) and alone(facts, 0):
+    missed_one = any(f.kind == "fail" and f.value is not None for f in facts)
+    if (
+        "fine" in names
+        and (one_set or one_side or missed_one)
+        and not any(f.kind == "rows" for f in facts)
+        and alone(facts, 0)
+    ):
         return True  # "all good today, last set of pull-ups only 3"
     if leans_by_form(facts, planned(message)):
         return True
@@ -76,7 +82,7 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True  # "pull-ups only 3 on the last set"
     if (
         not moves
-        and any(f.kind == "scope" and f.value not in ("over", "all") for f in facts)
+        and (missed_one or any(f.kind == "scope" and f.value not in ("over", "all") for f in facts))
         and any(f.kind in ("load", "at", "fail") for f in facts)
     ):
         return True

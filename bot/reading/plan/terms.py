@@ -33,7 +33,7 @@ from bot.reading.plan.short import (
     one_short,
     sets_by_load,
 )
-from bot.reading.plan.side_goes_on import side_goes_on
+from bot.reading.plan.side_goes_on import side_goes_on, side_of_miss
 from bot.reading.plan.singles import singles_named
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.value import MORE_REPS, SAME_KG, near_load, near_reps
@@ -505,7 +505,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (did_these, "scheme move"),
     (_no_numbers, "bare|scope"),
     (_names_joined, "word plan|scope|move"),
-    (side_goes_on, "side scope sep"),
+    (side_of_miss, "side fail"),
+    (side_goes_on, "side scope|bare sep"),
     (rep_of_a_set, "scope fail"),
     (singles_named, "rows"),
     (_the_sets_of, "bare word move"),

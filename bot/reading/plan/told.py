@@ -239,16 +239,28 @@ def _set_in_mind(told: Told, said: Said) -> None:
 
 
 def of_excepted(told: Told, said: Said) -> list[int]:
-    """ "All good apart from the dips, they felt heavy so I took 5 off": what was left out of the rest, and done."""
+    """ "All good apart from the dips, they felt heavy so I took 5 off": what was left out of the rest, and done.
+
+    So too "all but the last set, which I took to 27.5", where nothing says "those".
+    """
     if told.excepted is None or said.clause.sentence - told.excepted[0] not in (0, 1):
         return []
+    sentence, rows, by_scope = told.excepted
     tokens = told.message.tokens
     words = {tokens[at].text for fact in said.clause.facts if fact.kind == "word" for at in range(fact.start, fact.end)}
-    if words.isdisjoint(little("those_named")):
+    goes_on = by_scope and sentence == said.clause.sentence and _of_so_many(said, len(rows))
+    if not goes_on and words.isdisjoint(little("those_named")):
         return []
-    for at in told.excepted[1]:
+    for at in rows:
         told.keep[at] = True
-    return told.excepted[1]
+    return rows
+
+
+def _of_so_many(said: Said, many: int) -> bool:
+    """Whether a clause that names no set tells what so many sets were, and not how hard."""
+    if said.scoped or any(fact.kind == "rows" and len(fact.value) != many for fact in said.values):
+        return False
+    return any(fact.kind in ("bare", "load", "rows", "delta", "instead") for fact in said.values)
 
 
 def of_another(told: Told, said: Said) -> list[int]:
