@@ -503,6 +503,11 @@ def _joins(message: Message, rules: Combine, last: Mention, hit: Hit, features: 
     union = last.features | features
     if not rules.begins(union) or _traded(message, last.end, hit.start):
         return False
+    between = message.tokens[last.end : hit.start]
+    joined = len(between) == 1 and between[0].text in little("and")
+    both = {rules.resolve(last.features), rules.resolve(features)}
+    if joined and None not in both and len(both) > 1:
+        return False  # "squats and split squats"
     if last.movement and rules.resolve(features) is not None and rules.resolve(union) is None:
         return False  # two whole movements: "the pull-ups for chins"
     if _exchanged(message, rules, last, hit, features):

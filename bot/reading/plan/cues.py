@@ -148,10 +148,10 @@ def _each_exact(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
 
 def _side_alone(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     """ "Did only the right arm" of planned pairs."""
-    sided = [fact for fact in facts if fact.kind == "side" and fact.value in ("left", "right")]
-    only = any(plan_names(fact) & {"only"} for fact in facts)
+    own = next((one for one in clauses(facts) if any(plan_names(fact) & {"only"} for fact in one)), [])
+    sided = [fact for fact in own if fact.kind == "side" and fact.value in ("left", "right")]
     worked = any(fact.kind in WORK | {"move", "fail", "effort"} for fact in facts)
-    return len(sided) == 1 and only and not worked and any(row.side for row in rows)
+    return len(sided) == 1 and not worked and any(row.side for row in rows)
 
 
 def _missed_side(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:

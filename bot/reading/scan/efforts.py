@@ -97,7 +97,7 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
     if number.value is None or number.kind not in ("num", "known"):
         return None
     between = s.at(i - 1).has("effort", "between") or s.at(i + 1).has("effort", "between")
-    between = between or s.at(i).text.endswith(tuple(little("from_effort")))
+    between = between or any(f"{one} " in f"{s.at(i).text} " for one in little("from_effort"))
     between = between or (s.at(j - 1).text in little("from") and s.at(j + 1).text in little("changed_to"))
     between = between or _of_the_sets(s, i)
     low = high = number.value
