@@ -126,7 +126,7 @@ def order_in_words(order: Order, say: Wording) -> str:
     key = f"order-{order.kind}"
     if order.kind == "set_sets" and order.movement is not None:
         key = "order-set_sets-of"
-    elif order.kind == "unlock" and order.value is not None:
+    elif order.kind == "unlock" and isinstance(order.value, str):
         key = f"order-unlock-{order.value}"
     return say.say(
         key,

@@ -3,9 +3,9 @@ coach-joined = Hallo { $name }, dieser Bot gehört jetzt dir. „liste“ zeigt 
 coach-help =
     In Worten, mit dem Namen eines Athleten:
     · „mira“ – die Karte · „liste“ · „stufen“ – wie lange jede dauert · „übersicht“ – die Woche · „mira woche“ · „mira warum“
-    · „mira 4x3 mit 17,5 am donnerstag“ · „mira sperre 17,5 bis 1. märz“ · „mira halte stufe 3 wochen“ · „mira entsperre“
+    · „mira 4x3 mit 17,5 am donnerstag“ · „mira sperre 17,5 bis 1. märz“ · „mira halte stufe 3 wochen“ · „mira entsperre“, „mira entsperre stufe“
     · „mira deload“, „mira deload ab montag“ · „mira rückgängig“ – nimmt deine letzte Anweisung zurück
-    · „mira stufe archer_shoulder“ · „mira ohne muscle-ups“ · „mira regel block.loading_weeks 5“, „regel …“ für alle
+    · „mira stufe archer_shoulder“ · „mira ohne muscle-ups“, „mira wieder mit muscle-ups“ · „mira regel block.loading_weeks 5“, „regel …“ für alle
     · „bestätige mira“, „ablehnen mira“ · „gesehen mira“ für Videos, „mira neustart“ nach einem Stopp · „mira pause“, „mira weiter“
     · „mira verschiebe donnerstag auf freitag“ · „wer hat sich nicht gemeldet“ · „sag allen: …“
     · „sag mira: …“ · „mira notiz: …“ · „einladung mira“ · „nenne archer auf ellbogenhöhe ALR“
@@ -78,6 +78,7 @@ sets-not-sent = { $name }, { $day }: So wie es steht, werden diese Sätze nicht 
 sets-instead = Sie ersetzen die Einheit am { $day }, die ausfällt: 48 Stunden zwischen Zugtagen.
 sets-near = Beachte: { $days } liegt näher als 48 Stunden und bleibt wie geplant.
 load-rounded = { $given } sind { $load } mit den Scheiben von { $name }.
+load-between = Achtung: { $given } geben die Scheiben von { $name } nicht her; das Nächste darunter ist { $load }.
 lock-how = Die Last für { $name } habe ich nicht verstanden. „NAME sperre 17,5 bis 1. märz“
 locked = { $name }: Last gesperrt auf { $load } { $until }.
 held = { $name }: Stufe gehalten { $until }.

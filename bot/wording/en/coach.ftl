@@ -3,9 +3,9 @@ coach-joined = Hello { $name }, this bot is yours now. “roster” shows your a
 coach-help =
     In words, with an athlete's name:
     · “mira” – the card · “roster” · “rungs” – how long each takes · “summary” – the week · “mira week” · “mira why”
-    · “mira 4x3 at 17.5 on thursday” · “mira lock 17.5 until 1 march” · “mira hold rung 3 weeks” · “mira unlock”
+    · “mira 4x3 at 17.5 on thursday” · “mira lock 17.5 until 1 march” · “mira hold rung 3 weeks” · “mira unlock”, “mira unlock rung”
     · “mira deload”, “mira deload from monday” · “mira undo” – takes back your last order
-    · “mira rung archer_shoulder” · “mira exclude muscle-ups” · “mira rule block.loading_weeks 5”, “rule …” for all
+    · “mira rung archer_shoulder” · “mira exclude muscle-ups”, “mira include muscle-ups” · “mira rule block.loading_weeks 5”, “rule …” for all
     · “approve mira”, “decline mira” · “seen mira” for clips, “mira restart” after a stop · “mira pause”, “mira resume”
     · “mira move thursday to friday” · “who hasn't reported” · “tell everyone: …”
     · “tell mira: …” · “mira note: …” · “invite mira” · “call archers with low ring ALR”
@@ -78,6 +78,7 @@ sets-not-sent = { $name }, { $day }: as things stand, these sets will not be sen
 sets-instead = They stand in for the session of { $day }, which is left out: 48 hours between pulling days.
 sets-near = Mind that { $days } is nearer than 48 hours and stays as planned.
 load-rounded = { $given } is { $load } on { $name }’s plates.
+load-between = Mind that { $name }’s plates do not make { $given }: the next below is { $load }.
 lock-how = I did not get the load for { $name }. “NAME lock 17.5 until 1 march”
 locked = { $name }: load locked at { $load } { $until }.
 held = { $name }: rung held { $until }.

@@ -3,9 +3,9 @@ coach-joined = Hola, { $name }: este bot ya es tuyo. «lista» muestra a tus atl
 coach-help =
     Con palabras y el nombre de un atleta:
     · «mira» – la ficha · «lista» · «escalones» – cuánto dura cada uno · «resumen» – la semana · «mira semana» · «mira por qué»
-    · «mira 4x3 con 17,5 el jueves» · «mira bloquea 17,5 hasta el 1 de marzo» · «mira mantén escalón 3 semanas» · «mira desbloquea»
+    · «mira 4x3 con 17,5 el jueves» · «mira bloquea 17,5 hasta el 1 de marzo» · «mira mantén escalón 3 semanas» · «mira desbloquea», «mira desbloquea escalón»
     · «mira descarga», «mira descarga desde el lunes» · «mira deshacer» – deshace tu última orden
-    · «mira escalón archer_shoulder» · «mira sin muscle-ups» · «mira regla block.loading_weeks 5», «regla …» para todos
+    · «mira escalón archer_shoulder» · «mira sin muscle-ups», «mira incluye muscle-ups» · «mira regla block.loading_weeks 5», «regla …» para todos
     · «aprueba mira», «rechaza mira» · «visto mira» para clips, «mira reinicia» tras una parada · «mira pausa», «mira sigue»
     · «mira mueve jueves a viernes» · «quién no ha respondido» · «diles a todos: …»
     · «dile mira: …» · «mira nota: …» · «invitación mira» · «llama arqueras a la altura del codo ALR»
@@ -78,6 +78,7 @@ sets-not-sent = { $name }, { $day }: tal como está, estas series no se enviará
 sets-instead = Sustituyen a la sesión del { $day }, que se suprime: 48 horas entre días de tracción.
 sets-near = Ten en cuenta: { $days } queda a menos de 48 horas y sigue como estaba.
 load-rounded = { $given } son { $load } con los discos de { $name }.
+load-between = Ojo: los discos de { $name } no dan { $given }; lo más cercano por debajo es { $load }.
 lock-how = No entendí la carga de { $name }. «NOMBRE bloquea 17,5 hasta el 1 de marzo»
 locked = { $name }: carga bloqueada en { $load } { $until }.
 held = { $name }: mismo escalón { $until }.
