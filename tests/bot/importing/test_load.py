@@ -147,7 +147,8 @@ def test_the_preview_shows_each_day_in_words_and_counts_the_rest(athlete):
 def test_the_preview_has_a_sentence_for_every_reason(athlete, language):
     notes = (
         "log\n2026-11-04: dips 3x8\npull-ups 4x4 20\n2026-11-05\ndips 3x8\n\ngobbledigook foo 12\n11/9\n"
-        "dips 4x8\n2026-11-10\ndips 3x8\nFlobber 4x4 +10kg rpe 9\n2026-11-31\n11/20/2026\n12/11/2026\ndips 5x8\n2030-01-01: dips 3x8\n"
+        "dips 4x8\n2026-11-10\ndips 3x8\nFlobber 4x4 +10kg rpe 9\n2026-11-31\n"
+        "11/20/2026\n12/11/2026\ndips 5x8\n2030-01-01: dips 3x8\n"
     )
     entries = list(entries_from_notes(notes, "en"))
     outcome = understand(entries, athlete, (), lambda done, total: None, NOW)
