@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable
 from datetime import date, timedelta
 from functools import lru_cache
 from itertools import combinations
@@ -76,13 +76,21 @@ def _offsets(schedule: Weekly | Cycle, phase: int) -> tuple[int, ...]:
     return tuple(ahead for ahead in range(length) if (phase + ahead) % length in trains)
 
 
-def moved(moves: Mapping[date, Move], day: date) -> date:
-    """Where the session of `day` was moved to, moves of moves followed."""
-    seen = {day}
-    while day in moves and moves[day].moved_to not in seen:
-        day = moves[day].moved_to
-        seen.add(day)
-    return day
+def where_moved(moves: Iterable[Move]) -> dict[date, date]:
+    """Where the session of each day is that is no longer there, moves followed in the order in which they were said.
+
+    A later word of the day it was planned for, or of the day where it was by then, is about the same session: moved to
+    Friday and back, it stays where it was.
+    """
+    told, found = tuple(moves), dict[date, date]()
+    for planned in {move.moved_from for move in told}:
+        day = planned
+        for move in told:
+            if move.moved_from in (planned, day):
+                day = move.moved_to
+        if day != planned:
+            found[planned] = day
+    return found
 
 
 def slide(start: date, not_before: date, next_on: date, gap_days: int, taken: frozenset[date]) -> date | None:

@@ -146,7 +146,7 @@ OrderKind = Literal[
     "hold_rung",  # `ladder` (None: all), `until`
     "set_sets",  # `for_date`, `movement` (None: the main lift), `sets`, `reps`, `load_kg`
     "lock_load",  # `movement` (None: the main lift), `load_kg`, `until`
-    "unlock",  # every lock and hold ends
+    "unlock",  # every lock and hold ends; with `value` those of this kind, with `movement` those of it
     "exclude",  # `movement`, `until`
     "deload",  # from the first pulling day on or after `for_date`
     "restart",  # after a warning sign or a pain stop

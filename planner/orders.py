@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from datetime import date
 
-from planner.facts import Order, Record
+from planner.facts import Order, OrderKind, Record
 from planner.layout import GRIPS
 from planner.rules import Rules, RuleValue, default_rules, rules_of
 
@@ -15,17 +15,19 @@ class Orders:
 
     def __init__(self, orders: Sequence[Order]) -> None:
         self._orders = orders
-        unlocked = [order.on for order in orders if order.kind == "unlock"]
-        self._unlocked = max(unlocked, default=None)
-        self._unlock_at = max((at for at, order in enumerate(orders) if order.kind == "unlock"), default=-1)
+        self._unlocks = [(at, order) for at, order in enumerate(orders) if order.kind == "unlock"]
 
     def _acting(self, kind: str, day: date) -> Iterable[Order]:
         for at, order in enumerate(self._orders):
             if order.kind != kind or order.on > day or (order.until is not None and order.until < day):
                 continue
-            if at < self._unlock_at and (self._unlocked is None or self._unlocked <= day):
-                continue
-            yield order
+            if not any(at < later and lifts(unlock, order, day) for later, unlock in self._unlocks):
+                yield order
+
+    def acting(self, kinds: Iterable[OrderKind], day: date) -> list[Order]:
+        """The orders of these kinds that stand on `day`, as they were given."""
+        found = {id(order) for kind in kinds for order in self._acting(kind, day)}
+        return [order for order in self._orders if id(order) in found]
 
     def last(self, kind: str, day: date) -> Order | None:
         found = None
@@ -77,6 +79,12 @@ class Orders:
     def started_on(self, by: date) -> date | None:
         starts = [order.on for order in self._orders if order.kind == "start" and order.on <= by]
         return min(starts, default=None)
+
+
+def lifts(unlock: Order, order: Order, day: date) -> bool:
+    """Whether an unlock ends an order by `day`: all that stood before it, or what it names."""
+    named = unlock.value in (None, order.kind) and unlock.movement in (None, order.movement)
+    return unlock.on <= day and named
 
 
 def _from(order: Order) -> date:

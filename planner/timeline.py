@@ -40,7 +40,7 @@ class Timeline:
         self._early_loss = history.rules.number("block.early_deload_loss")
         start = first_day(history)
         if start is not None:
-            moves = {move.moved_from: move for move in history.record.moves if move.said_on <= history.on}
+            moves = calendar.where_moved(move for move in history.record.moves if move.said_on <= history.on)
             missed = {
                 fact.since + timedelta(ahead): fact.said_on
                 for fact in history.record.absences
@@ -184,7 +184,7 @@ class Timeline:
     def _place(self, slot: Slot, later: list[date], gap: int) -> None:
         """Put a slot on its day, or slide it, or drop it."""
         history, missed_days = self.history, self._course.missed
-        day = calendar.moved(self._course.moves, slot.planned_for)
+        day = self._course.moves.get(slot.planned_for, slot.planned_for)
         why = (
             Reason("session_moved", {"from_day": slot.planned_for, "to_day": day}) if day != slot.planned_for else None
         )
@@ -213,7 +213,7 @@ class Timeline:
             first = max(first, day + DAY, missed_days.get(day, day))
         if forgotten:  # a test without a word waits for the next free day, and is the session that came instead
             first = max(first, history.pulled_after(day) or history.on)
-        next_on = calendar.moved(self._course.moves, later[0]) if later else day + 7 * DAY
+        next_on = self._course.moves.get(later[0], later[0]) if later else day + 7 * DAY
         ahead = [first + number * DAY for number in range((next_on - first).days)]
         taken = frozenset([one for one in ahead if self._is_taken(one)])
         found = calendar.slide(first, not_before, next_on, gap, taken)

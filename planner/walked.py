@@ -14,7 +14,7 @@ from itertools import pairwise
 from typing import Any
 
 from planner.absence import Return
-from planner.facts import Move, Session
+from planner.facts import Session
 from planner.history import History
 from planner.main_done import Exposure
 from planner.plan import Reason
@@ -51,18 +51,19 @@ class Walked:
 
 @dataclass(frozen=True, slots=True)
 class Course:
-    """What a walk is given besides the record: its first day, the usual grip, moves, and days missed by when said."""
+    """What a walk is given besides the record: its first day, the usual grip, where sessions moved to, and days missed
+    by when said."""
 
     start: date
     usual: str
-    moves: Mapping[date, Move]
+    moves: Mapping[date, date]
     missed: Mapping[date, date]
 
     def reached(self, week_start: date, week_days: int) -> date:
         """The first day that the walk up to `week_start` never asked for: two weeks on, and behind what was moved."""
         found = week_start + 2 * week_days * DAY
         while True:
-            behind = max((move.moved_to for day, move in self.moves.items() if day < found), default=found - DAY) + DAY
+            behind = max((moved_to for day, moved_to in self.moves.items() if day < found), default=found - DAY) + DAY
             if behind <= found:
                 return found
             found = behind
@@ -123,7 +124,7 @@ def _looked_at(history: History, course: Course, reached: date, keeper: Session)
         [sent.get(one.on) for one in history.sessions[:count]],
         course.start,
         course.usual,
-        {day: move.moved_to for day, move in course.moves.items() if day < reached},
+        {day: moved_to for day, moved_to in course.moves.items() if day < reached},
         {day: said_on for day, said_on in course.missed.items() if day < reached},
         [away for away in history.aways if away.since < reached],
         sore,

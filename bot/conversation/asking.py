@@ -14,6 +14,7 @@ from bot.reading import complete, read
 from bot.reading.days import named_days
 from bot.reading.message import read_message
 from bot.reading.reading import Ask, Reading, SetRead
+from bot.wording import Wording
 from storage import facts, questions
 
 KIND = "ask"
@@ -35,15 +36,7 @@ WEIGHT = (
 def ask(desk: Desk, reading: Reading, text: str) -> tuple[str, Buttons]:
     """The one question and its buttons, noted as open; it falls to the coach after a day."""
     doubt = most_important(reading)
-    say = desk.say
-    key = f"ask-{doubt.about}"
-    if _beyond_belief(doubt):
-        key = f"ask-{doubt.about}-beyond"
-    elif doubt.about in EITHER and not _is_number(doubt.span):
-        key = f"ask-{doubt.about}-of"
-    elif _can_be_effort(doubt, reading):
-        key = "ask-at" if _is_led(doubt.span) else "ask-bare-of-set"
-    question = say.say(key if say.has(key) else "ask-other", span=doubt.span)
+    question = in_words(doubt, reading, desk.say)
     asked = questions.ask(
         desk.tx,
         desk.person,
@@ -57,6 +50,18 @@ def ask(desk: Desk, reading: Reading, text: str) -> tuple[str, Buttons]:
     )
     plant_expiry(desk)
     return question, [(label, f"q:{asked}:{words}") for label, words in _choices(desk, doubt, reading)]
+
+
+def in_words(doubt: Ask, reading: Reading, say: Wording) -> str:
+    """The question that settles a doubt."""
+    key = f"ask-{doubt.about}"
+    if _beyond_belief(doubt):
+        key = f"ask-{doubt.about}-beyond"
+    elif doubt.about in EITHER and not _is_number(doubt.span):
+        key = f"ask-{doubt.about}-of"
+    elif _can_be_effort(doubt, reading):
+        key = "ask-at" if _is_led(doubt.span) else "ask-bare-of-set"
+    return say.say(key if say.has(key) else "ask-other", span=doubt.span)
 
 
 def plant_expiry(desk: Desk) -> None:

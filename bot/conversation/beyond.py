@@ -17,7 +17,7 @@ def refusal(
 ) -> str | None:
     """Why sets or a lock are not taken; None where they can be meant. `movement`: None is the main lift."""
     say, name = desk.say_coach, desk.person.name
-    if scheme is not None and (scheme[0] > MOST_SETS or scheme[1] > MOST_REPS):
+    if scheme is not None and not (1 <= scheme[0] <= MOST_SETS and 1 <= scheme[1] <= MOST_REPS):
         return say.say("order-too-many", name=name, sets=scheme[0], reps=scheme[1])
     known = _strength(desk, movement)
     if known is None or load_kg is None or known.bodyweight_kg + load_kg <= SURELY * known.e1rm_kg:

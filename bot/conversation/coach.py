@@ -5,7 +5,16 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from bot.conversation import coach_decisions, coach_of_all, coach_of_one, coach_orders, coach_undo, coach_whom, what_if
+from bot.conversation import (
+    coach_decisions,
+    coach_moves,
+    coach_of_all,
+    coach_of_one,
+    coach_orders,
+    coach_undo,
+    coach_whom,
+    what_if,
+)
 from bot.conversation.coach_vocabulary import vocabulary, words_of
 from bot.conversation.coach_words import SCHEME, Command, behind_colon, parse
 from bot.conversation.desk import Desk, Mail
@@ -19,6 +28,9 @@ SHOWN = frozenset({"card", "week", "why", "roster", "rungs", "summary", "unheard
 EXACT = frozenset(
     "sets lock hold unlock approve decline restart pause resume seen move deload undo".split()
 )  # done only where every word was understood
+NAMING = frozenset(
+    {"exclude", "include", "rung"}
+)  # the words beside these name something; days beside them are no part of it
 OF_ONE_TOO = frozenset({"undo", "rule"})  # of all where no athlete is named
 FEWEST_WORDS = 2  # a single word is a slip, not an answer to pass on
 
@@ -74,9 +86,10 @@ def _said(office: Office, text: str) -> None:
     if command.verb in EXACT and command.odd and _asks(office, text):
         coach_of_one.card(office, command, desk)  # "when does mira deload"
         return
-    if command.verb in EXACT and command.odd:
+    odd = command.odd if command.verb in EXACT else command.left if command.verb in NAMING else ()
+    if odd:
         # An order with a condition, a question or a day that nobody understood is none: "restart when …".
-        office.answer("coach-not-done", words=" ".join(command.odd), name=desk.person.name, handle=desk.athlete.handle)
+        office.answer("coach-not-done", words=" ".join(odd), name=desk.person.name, handle=desk.athlete.handle)
         return
     OF_ONE.get(command.verb, _unknown)(office, command, desk)
 
@@ -190,11 +203,12 @@ OF_ONE: dict[str, Callable[[Office, Command, Desk], None]] = {
     "invite": coach_of_one.invite,
     "sets": coach_orders.sets,
     "lock": coach_orders.lock,
-    "move": coach_orders.move,
+    "move": coach_moves.move,
     "hold": coach_orders.hold,
     "rung": coach_orders.rung,
     "exclude": coach_orders.exclude,
     "unlock": coach_orders.unlock,
+    "include": coach_orders.include,
     "deload": coach_orders.deload,
     "pause": coach_orders.pause,
     "resume": coach_orders.resume,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from datetime import date, timedelta
 from functools import lru_cache
 
@@ -12,6 +13,8 @@ from bot.wording.catalogue import FALLBACK, languages
 SUNDAY = 6
 DAYS_OF = {"day": 1, "week": 7, "month": 30}
 ISO = re.compile(r"\d{4}-\d{2}-\d{2}")
+ORDINAL = re.compile(r"\d{1,2}(?:st|nd|rd|th|º)?")
+YEAR = re.compile(r"20\d\d")
 
 
 @lru_cache(maxsize=8)
@@ -53,29 +56,37 @@ def weekdays(language: str) -> dict[str, int]:
             for number, word in get_day_names(width, locale=name).items():
                 for written in (word.casefold().rstrip("."), plain(word).rstrip(".")):
                     found.setdefault(written, number)
+    for day, words in vocabulary(language, "days").items():
+        found.update(dict.fromkeys(words, int(day)))
     return found
 
 
 @lru_cache(maxsize=8)
-def months(language: str) -> frozenset[str]:
+def month_numbers(language: str) -> dict[str, int]:
     """Names and short names of months, of the language and of English."""
     from babel.dates import get_month_names
 
-    own = dict.fromkeys((language.split("-")[0], FALLBACK))
-    found = (
-        word
-        for name in own
-        for width in ("wide", "abbreviated")
-        for word in get_month_names(width, locale=name).values()
-    )
-    return frozenset(written for word in found for written in (word.casefold().rstrip("."), plain(word).rstrip(".")))
+    found: dict[str, int] = {}
+    for name in dict.fromkeys((language.split("-")[0], FALLBACK)):
+        for width in ("wide", "abbreviated"):
+            for number, word in get_month_names(width, locale=name).items():
+                for written in (word.casefold().rstrip("."), plain(word).rstrip(".")):
+                    found.setdefault(written, number)
+    return found
+
+
+def months(language: str) -> frozenset[str]:
+    return frozenset(month_numbers(language))
 
 
 def without_days(text: str, language: str) -> str:
     """The text without the numbers of days: "14 january", "march 1"."""
     named = "|".join(sorted(map(re.escape, months(language)), key=len, reverse=True))
     return re.sub(
-        rf"(?i)\b\d{{1,2}}(?:st|nd|rd|th|\.)?\s*(?:de\s+)?(?:{named})\b|\b(?:{named})\s+\d{{1,2}}\b", " ", text
+        rf"(?i)\b(?:\d{{1,2}}(?:st|nd|rd|th|\.)?\s*(?:de\s+)?(?:{named})|(?:{named})\s+\d{{1,2}}(?:st|nd|rd|th)?)\b"
+        r"(?:,?\s+(?:de\s+)?20\d\d\b)?",
+        " ",
+        text,
     )
 
 
@@ -109,50 +120,75 @@ def from_to(folded: str, today: date, language: str) -> tuple[date | None, date 
 
 def until_of(folded: str, today: date, language: str) -> date | None:
     span = spans(language).search(folded)
-    if span:
+    if span and int(span["count"]):
         days = next(days for unit, days in DAYS_OF.items() if span[unit])
         return today + timedelta(days=int(span["count"]) * days)
     marks = vocabulary(language, "words").get("until", [])
     for mark in marks:
         _, found, after = folded.partition(f" {mark} ")
         if found:
-            return day_of(f" {after}", today, language)
+            return day_of(f" {after}", today, language) or _month_of(after, today, language)
     return None
+
+
+def _month_of(after: str, today: date, language: str) -> date | None:
+    """ "until march": until it begins."""
+    word = after.split()[0] if after.strip() else ""
+    number = month_numbers(language).get(word)
+    return _next_of(date(today.year, number, 1), today) if number is not None else None
 
 
 def day_of(folded: str, today: date, language: str) -> date | None:
-    iso = ISO.search(folded)
-    if iso:
+    """The day that is named; of several, the one with a date before a weekday."""
+    named = days_named(folded, today, language)
+    return next((day for day, words in named if " " in words or ISO.fullmatch(words)), named[0][0] if named else None)
+
+
+def days_named(folded: str, today: date, language: str) -> list[tuple[date, str]]:
+    """Every day that is named, with its words; a weekday beside its own date is no other day."""
+    words, found, at = folded.split(), list[tuple[date, str]](), 0
+    while at < len(words):
+        day, count = _day_at(words, at, today, language)
+        if day is not None:
+            found.append((day, " ".join(words[at : at + count])))
+        at += count
+    dated = {day.weekday() for day, said in found if said.split()[0] not in weekdays(language)}
+    return [one for one in found if one[1] not in weekdays(language) or one[0].weekday() not in dated]
+
+
+def _day_at(words: Sequence[str], at: int, today: date, language: str) -> tuple[date | None, int]:
+    """The day that begins with a word, and how many words it has."""
+    word = words[at]
+    if ISO.fullmatch(word):
         try:
-            return date.fromisoformat(iso[0])
+            return date.fromisoformat(word), 1
         except ValueError:
-            return None
-    named = _named_day(folded, today, language)
-    if named is not None:
-        return named
-    for word in folded.split():
-        if word in weekdays(language):
-            return today + timedelta(days=(weekdays(language)[word] - today.weekday()) % 7)
-        if word in vocabulary(language, "words").get("today", []):
-            return today
-        if word in vocabulary(language, "words").get("tomorrow", []):
-            return today + timedelta(days=1)
-    return None
+            return None, 1
+    dated = _dated(words[at : at + 3], today, language)
+    if dated is not None:
+        return dated
+    if word in weekdays(language):
+        return today + timedelta(days=(weekdays(language)[word] - today.weekday()) % 7), 1
+    if word in vocabulary(language, "words").get("today", []):
+        return today, 1
+    if word in vocabulary(language, "words").get("tomorrow", []):
+        return today + timedelta(days=1), 1
+    return None, 1
 
 
-def _named_day(folded: str, today: date, language: str) -> date | None:
-    """ "1 march", "march 1"."""
+def _dated(words: Sequence[str], today: date, language: str) -> tuple[date | None, int] | None:
+    """ "1 march", "march 1", "1 de marzo", "1 march 2027"."""
     from bot.importing.entries import Headings
 
-    words = folded.split()
-    for at in range(len(words) - 1):
+    if not any(ORDINAL.fullmatch(word) for word in words[:2]) or not months(language) & set(words):
+        return None
+    for count in range(len(words), 1, -1):
         reader = Headings(language.split("-")[0], "DMY")
         reader.last = today
-        found = reader.at(" ".join(words[at : at + 3])) or reader.at(" ".join(words[at : at + 2]))
-        if found and not words[at].isdigit() | words[at + 1].isdigit():
-            continue
-        if found:
-            return _next_of(found[0], today)
+        found = reader.at(" ".join(words[:count]))
+        if found and found.on is not None:
+            with_year = YEAR.fullmatch(words[count - 1])
+            return found.on if with_year else _next_of(found.on, today), count
     return None
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import timedelta
 
 from bot.conversation import absences, beyond, gates_ahead, ordered_sets
@@ -12,11 +13,12 @@ from bot.conversation.movement_names import family_called
 from bot.conversation.office import Office
 from bot.conversation.reasons import ladder_name, order_in_words, rung_name, until_in_words
 from planner import ladders
-from planner.facts import Absence, Move, Order, Resume
+from planner.facts import Absence, Order, OrderKind, Resume
+from planner.orders import Orders, lifts
 from storage import facts, persons
 
 LOADS_UP_TO_KG = 200.0
-LIFTED = ("lock_load", "hold_rung", "exclude")  # what an unlock ends
+LIFTED: tuple[OrderKind, ...] = ("lock_load", "hold_rung", "exclude")  # what an unlock ends
 SEEN_AHEAD = 14  # days in which sets for one day may push others out
 
 
@@ -66,21 +68,6 @@ def lock(office: Office, command: Command, desk: Desk) -> None:
     office.confirm(desk, "locked", load=desk.say_coach.load(load), until=until)
 
 
-def move(office: Office, command: Command, desk: Desk) -> None:
-    """ "mira move thursday to friday"; "move mira to friday" is the next session."""
-    since = command.day or desk.review.next_training_on
-    if since is None or command.until is None or since == command.until or not desk.plan(since).sets:
-        office.answer("moved-how", name=desk.person.name)
-        return
-    desk.add(Move(desk.said_on, since, command.until))
-    say = desk.say
-    desk.tell(
-        say.say("told-moved", coach=office.coach.name, since=say.long_day(since), until=say.long_day(command.until))
-    )
-    shown = desk.say_coach
-    office.confirm(desk, "moved", since=shown.day(since), until=shown.day(command.until))
-
-
 def hold(office: Office, command: Command, desk: Desk) -> None:
     """ "mira hold rung 3 weeks"; of several ladders, "mira hold front lever 3 weeks" holds the one."""
     until = command.until or desk.said_on + timedelta(weeks=3)
@@ -107,28 +94,51 @@ def rung(office: Office, command: Command, desk: Desk) -> None:
 
 def exclude(office: Office, command: Command, desk: Desk) -> None:
     """ "mira no dips this week"; of a family, "no archers", all that it has."""
-    named = without_spans(command.rest, office.coach.language)
-    movement = office.movement(named)
-    meant = [movement] if movement is not None else family_called(named, desk.say_coach)
+    meant, named = _named(office, command, desk), without_spans(command.rest, office.coach.language)
     if not meant:
         office.answer("movement-unknown", movement=named)
         return
     for one in meant:
         desk.add(Order("exclude", desk.said_on, movement=one, until=command.until))
     until = until_in_words(command.until, desk.say_coach, desk.said_on)
-    shown = named if movement is None else desk.say_coach.movement(movement)
+    shown = desk.say_coach.movement(meant[0]) if len(meant) == 1 else named
     office.confirm(desk, "excluded", movement=shown, until=until)
 
 
-def unlock(office: Office, _command: Command, desk: Desk) -> None:
-    since = max((at for at, one in enumerate(desk.record.orders) if one.kind == "unlock"), default=-1) + 1
-    lifted = [
-        order_in_words(one, desk.say_coach)
-        for one in desk.record.orders[since:]
-        if one.kind in LIFTED and (one.until is None or one.until >= desk.said_on)
-    ]
-    desk.add(Order("unlock", desk.said_on))
-    office.confirm(desk, "unlocked-those" if lifted else "unlocked", what="; ".join(lifted))
+def _named(office: Office, command: Command, desk: Desk) -> list[str]:
+    """The movements that an order names: one, or all of a family."""
+    named = without_spans(command.rest, office.coach.language)
+    movement = office.movement(named)
+    return [movement] if movement is not None else family_called(named, desk.say_coach)
+
+
+def unlock(office: Office, command: Command, desk: Desk) -> None:
+    """ "mira unlock" lifts all, "mira unlock rung" the holds, "mira unlock load" the locks."""
+    _lift(office, desk, [Order("unlock", desk.said_on, value=command.of_kind)])
+
+
+def include(office: Office, command: Command, desk: Desk) -> None:
+    """ "mira include dips": what was left out may come again."""
+    meant = _named(office, command, desk)
+    if not meant:
+        office.answer("movement-unknown", movement=command.rest)
+        return
+    _lift(office, desk, [Order("unlock", desk.said_on, movement=one, value="exclude") for one in meant])
+
+
+def _lift(office: Office, desk: Desk, unlocks: Sequence[Order]) -> None:
+    """Add the unlocks that end something, and say what they have ended."""
+    stood = Orders(desk.record.orders).acting(LIFTED, desk.said_on)
+    lifted = list[Order]()
+    for one in unlocks:
+        if any(lifts(one, order, desk.said_on) for order in stood):
+            desk.add(one)
+            lifted += [order for order in stood if lifts(one, order, desk.said_on)]
+    if lifted:
+        what = "; ".join(dict.fromkeys(order_in_words(one, desk.say_coach) for one in lifted))
+        office.confirm(desk, "unlocked", what=what)
+    else:
+        office.answer("unlocked-nothing", name=desk.person.name)
 
 
 def deload(office: Office, command: Command, desk: Desk) -> None:

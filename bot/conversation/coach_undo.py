@@ -17,6 +17,9 @@ TOLD = frozenset({"approve", "restart"})  # orders of which the athlete was told
 def undo(office: Office, command: Command) -> None:
     """ "mira undo"; without a name, the newest order, be it about an athlete or for all."""
     named = office.desk(command.handle)
+    if named is not None and command.odd:
+        _of_a_day(office, command, named)
+        return
     desks = [named] if named is not None else office.desks()
     for_all = rules.last_cause_for_all(office.mail.tx, office.coach.id) if named is None and not command.odd else None
     causes = [(cause, desk) for desk in desks if (cause := facts.last_cause(office.mail.tx, desk.id, "coach"))]
@@ -29,6 +32,19 @@ def undo(office: Office, command: Command) -> None:
         return
     cause, desk = max(causes, key=lambda one: one[0])
     _take_back(office, desk, cause)
+
+
+def _of_a_day(office: Office, command: Command, desk: Desk) -> None:
+    """ "mira cancel thursday": the newest order, where it is one for that day; what is not named is not taken back."""
+    cause = facts.last_cause(office.mail.tx, desk.id, "coach")
+    brought = facts.caused_by(desk.tx, desk.id, cause) if cause is not None and command.only_day else []
+    for_day = {one.fact for one in desk.record.orders if one.for_date == command.day}
+    moved = {one.fact for one in desk.record.moves if command.day in (one.moved_from, one.moved_to)}
+    if cause is not None and any(fact in (moved if kind == "move" else for_day) for kind, fact in brought):
+        _take_back(office, desk, cause)
+        return
+    words = " ".join(command.odd)
+    office.answer("coach-not-done", words=words, name=desk.person.name, handle=desk.athlete.handle)
 
 
 def _take_back(office: Office, desk: Desk, cause: int) -> None:

@@ -15,6 +15,7 @@ from bot.conversation.coach_days import (
     ISO,
     SUNDAY,
     day_of,
+    days_named,
     from_to,
     in_figures,
     months,
@@ -33,8 +34,13 @@ NUMBER = re.compile(rf"[+@]?\s*(\d{{1,3}}(?:[.,]\d{{1,2}})?)\s*((?:{UNITS})(?!\w
 NO_LOAD = re.compile(
     rf"(?<=\s)(?:-\s*\d+(?:[.,]\d+)?|@\s*(?:10|[6-9](?:[.,]5)?)(?![\d.,]*\s*(?:{UNITS}))(?!\d))(?=\s)", re.IGNORECASE
 )
+FIGURES = re.compile(r"(?<![\w.,])[+@]?\d(?:[\d.,:]*\d)?")
 FIGURED = re.compile(r"[+@]?\d|[@+x×*]$")  # "5", "@12.5", and the signs of "5 x 3 @ 12.5"
 DAYLESS = frozenset({"undo", "unlock", "restart", "approve", "decline", "resume", "seen"})  # orders of now
+LASTING = frozenset(
+    {"lock", "hold", "exclude", "pause", "rung"}
+)  # orders from now on: they may have an end, no other day
+LOADED = frozenset({"sets", "lock"})
 LEFT_OUT = re.compile(r" (?:no|keine|kein|sin) ([^\d\W].*)")
 
 
@@ -53,7 +59,10 @@ class Command:
     over: tuple[str, ...] = ()  # words that are neither the verb nor the name, nor small
     movement: str | None = None  # of sets that are not the main lift's
     ladder: str | None = None  # of a hold, where one of several is named
+    of_kind: str | None = None  # of an unlock, where it is named what is lifted: the kind of the orders
     odd: tuple[str, ...] = ()  # what an order may not have beside it: words, numbers and days nobody understood
+    left: tuple[str, ...] = ()  # of these, the days
+    only_day: bool = False  # a day is all that is odd: "cancel thursday"
 
 
 def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: date) -> Command | None:
@@ -63,7 +72,7 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
         names: Handle and name of each of the coach's athletes.
         today: The coach's day, from which "thursday" and "3 weeks" count.
     """
-    stripped = text.strip().lstrip("/").strip()
+    stripped = _in_schemes(text.strip().lstrip("/").strip(), language)
     head, colon, after = stripped.partition(":")
     where = head if colon else stripped
     folded = f" {' '.join(words_of(where))} "
@@ -79,11 +88,11 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     ahead = next((words for words in vocabulary(language, "words")["next_week"] if f" {words} " in folded), None)
     plain = folded.replace(f" {week} ", " ", 1).replace(f" {ahead} ", " ", 1)
     verb, phrase = _verb(plain, language)  # "lock 12.5 this week" is a lock
-    if verb is None and (week is not None or ahead is not None):
-        verb, phrase = _verb(folded, language)
     scheme = SCHEME.search(where)
     if verb is None and scheme is not None and handle is not None:
         verb = "sets"
+    if verb is None and (week is not None or ahead is not None):
+        verb, phrase = _verb(folded, language)
     if verb is None:
         if handle is not None and after.strip():
             verb = "tell"
@@ -98,24 +107,35 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     if left_out is not None and folded.strip() != phrase:
         verb, rest = "exclude", left_out[1]  # "tom no dips this week"
     numbers = SCHEME.sub(" ", figures)
-    until = until_of(folded, today, language)
+    until, named = until_of(folded, today, language), days_named(folded, today, language)
     day = None if until is not None else day_of(folded, today, language)
-    if until is None and week is not None and verb != "week":
-        until, day = today + timedelta(days=SUNDAY - today.weekday()), None
+    sunday = today + timedelta(days=SUNDAY - today.weekday())
+    if until is None and week is not None and verb not in ("week", "sets"):
+        until, day = sunday, None
+    elif until is None and verb in LASTING and day == today:
+        until, day = today, None  # "no dips today"
     if verb == "move":
         day, until = from_to(folded, today, language)
     if verb == "deload" and ahead is not None:
         folded, day = folded.replace(f" {ahead} ", " ", 1), today + timedelta(days=7 - today.weekday())
     numbers = without_days(spans(language).sub(" ", ISO.sub(" ", numbers)), language)
-    load, unit = _load(numbers)
+    load, unit, figures_left = _load(numbers, verb in LOADED)
     odd = _odd(folded, phrase, language, numbers)
     if verb in ("move", "deload"):
         odd = tuple(word for word in odd if word not in marks(language, "from"))
+    left = [said for one, said in named if one not in used_by(verb, day, until)]
+    if verb == "sets" and (until is not None or (week is not None and (day is None or day > sunday))):
+        left.append(week or where.strip())  # sets are for one day
     beside = folded.replace(f" {phrase} ", " ", 1)
-    lost = until is None and day is None and names_a_day(beside, language)
+    lost = until is None and day is None and (names_a_day(beside, language) or spans(language).search(folded))
     dated = verb in DAYLESS and (day is not None or until is not None)
+    only_day = dated and until is None and not odd and len(named) == 1 and "?" not in where
     if "?" in where or lost or dated:
         odd = odd or (where.strip(),)
+    of_kind = None
+    if verb == "unlock":
+        of_kind, odd = _of_kind(beside, odd, language)
+    schemes = [found[0] for found in SCHEME.finditer(where)][1 if verb == "sets" else 0 :]
     return Command(
         verb,
         handle,
@@ -126,8 +146,26 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
         day,
         until,
         _over(folded, phrase, language),
-        odd=odd,
+        odd=tuple(dict.fromkeys((*odd, *schemes, *figures_left, *left))),
+        left=tuple(left),
+        of_kind=of_kind,
+        only_day=only_day,
     )
+
+
+def _of_kind(beside: str, odd: tuple[str, ...], language: str) -> tuple[str | None, tuple[str, ...]]:
+    """What an unlock names, "rung" or "load", and what is odd without it; both named are all."""
+    named = {kind: set(marks(language, kind)) for kind in ("hold_rung", "lock_load")}
+    found = [kind for kind, words in named.items() if words & set(beside.split())]
+    rest = tuple(word for word in odd if not any(word in words for words in named.values()))
+    return found[0] if len(found) == 1 else None, rest
+
+
+def used_by(verb: str, day: date | None, until: date | None) -> tuple[date | None, ...]:
+    """The days that an order takes; what else is named beside it nobody has understood."""
+    if verb in LASTING:
+        return (until,)
+    return (day,) if verb in ("sets", "deload") else (day, until)
 
 
 def behind_colon(text: str, names: Sequence[tuple[str, str]], language: str, today: date) -> Command | None:
@@ -209,10 +247,20 @@ def _after(where: str, phrase: str, handle: str | None, names: Sequence[tuple[st
     return " ".join(word for word in where.split() if word.strip(",.;!?").casefold() not in drop)
 
 
-def _load(text: str) -> tuple[float | None, str | None]:
+def _load(text: str, wanted: bool) -> tuple[float | None, str | None, list[str]]:
+    """The load and its unit, and the figures that are neither."""
     found = list(NUMBER.finditer(text))
-    if not found:
-        return None, None
-    best = next((match for match in found if match[2]), found[0])
+    best = next((match for match in found if match[2]), found[0] if found else None)
+    taken = best if wanted else None
+    rest = f"{text[: taken.start()]} {text[taken.end() :]}" if taken is not None else text
+    left = [match[0].strip() for match in FIGURES.finditer(rest)]
+    if best is None:
+        return None, None, left
     unit = None if best[2] is None else "lb" if best[2].casefold() in little("pounds") else "kg"
-    return float(best[1].replace(",", ".")), unit
+    return float(best[1].replace(",", ".")), unit, left
+
+
+def _in_schemes(text: str, language: str) -> str:
+    """ "3 sets of 4" as "3x4"."""
+    named = "|".join(sorted(map(re.escape, vocabulary(language, "words")["sets_of"]), key=len, reverse=True))
+    return re.sub(rf"(?i)(?<![\d.,])(\d{{1,2}})\s+(?:{named})\s+(\d{{1,2}})(?![\d.,]*\d)", r"\1x\2", text)

@@ -59,7 +59,11 @@ class Office:
 
     def confirm(self, desk: Desk, key: str, **values: object) -> None:
         """Say what was understood and the next session as it is now."""
-        desk.tell_coach(desk.say_coach.say(key, name=desk.person.name, **values) + "\n" + cards.next_session(desk))
+        self.confirmed(desk, desk.say_coach.say(key, name=desk.person.name, **values))
+
+    def confirmed(self, desk: Desk, text: str) -> None:
+        """As `confirm`, where the words are made already."""
+        desk.tell_coach(text + "\n" + cards.next_session(desk))
         self.effect(desk)
 
     def movement(self, name: str) -> str | None:
@@ -67,21 +71,29 @@ class Office:
 
     def load_kg(self, command: Command, desk: Desk) -> float | None:
         """The load ordered; one in another unit than the athlete's plates is what these can make of it."""
-        meant_kg, athlete = self._meant_kg(command, desk), desk.record.athlete
-        if meant_kg is None or (command.unit or desk.athlete.unit) == athlete.plate_unit:
+        meant_kg = self._meant_kg(command, desk)
+        if meant_kg is None or (command.unit or desk.athlete.unit) == desk.record.athlete.plate_unit:
             return meant_kg
-        return round_down_to_plates(meant_kg, athlete.plate_step, athlete.plate_unit)
+        return _on_plates(meant_kg, desk)
 
     def rounded(self, command: Command, desk: Desk) -> str | None:
-        """What became of a load that the athlete's plates cannot make; None where nothing had to."""
+        """What the athlete's plates make of a load that they cannot make; None where they can."""
         meant_kg, load_kg = self._meant_kg(command, desk), self.load_kg(command, desk)
-        if meant_kg is None or load_kg is None or abs(meant_kg - load_kg) < SAME_KG:
+        if meant_kg is None or load_kg is None:
+            return None
+        below_kg = _on_plates(meant_kg, desk)
+        if abs(meant_kg - below_kg) < SAME_KG:
             return None
         given = f"{command.load:g} {command.unit or desk.athlete.unit}"
-        return desk.say_coach.say("load-rounded", given=given, name=desk.person.name, load=desk.say_coach.load(load_kg))
+        key = "load-rounded" if abs(load_kg - below_kg) < SAME_KG else "load-between"
+        return desk.say_coach.say(key, given=given, name=desk.person.name, load=desk.say_coach.load(below_kg))
 
     @staticmethod
     def _meant_kg(command: Command, desk: Desk) -> float | None:
         if command.load is None:
             return None
         return kg_from_lb(command.load) if (command.unit or desk.athlete.unit) == "lb" else command.load
+
+
+def _on_plates(load_kg: float, desk: Desk) -> float:
+    return round_down_to_plates(load_kg, desk.record.athlete.plate_step, desk.record.athlete.plate_unit)

@@ -123,9 +123,13 @@ def order_in_words(order: Order, say: Wording) -> str:
             ladder=ladder_name(order.ladder, say),
             until=until_in_words(order.until, say, order.on),
         )
-    of_a_movement = order.kind == "set_sets" and order.movement is not None
+    key = f"order-{order.kind}"
+    if order.kind == "set_sets" and order.movement is not None:
+        key = "order-set_sets-of"
+    elif order.kind == "unlock" and isinstance(order.value, str):
+        key = f"order-unlock-{order.value}"
     return say.say(
-        "order-set_sets-of" if of_a_movement else f"order-{order.kind}",
+        key,
         rung=rung_name(order.rung or "", say),
         movement=say.movement(order.movement) if order.movement else "",
         until=until_in_words(order.until, say, order.on),

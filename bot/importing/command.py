@@ -8,15 +8,14 @@ from typing import Any
 
 from bot.clock import SystemClock
 from bot.importing.entries import DateOrder, Entry, Stray, entries_from_notes
-from bot.importing.load import Outcome, understand, write
-from bot.importing.table import entries_from_table
-from bot.wording import wording_for
+from bot.importing.load import understand, write
+from bot.importing.preview import told
+from bot.importing.table import columns_of, entries_from_table
+from bot.wording import Wording, wording_for
 from storage import persons
 from storage.persons import Athlete
 from storage.rules import nicknames_of
 from storage.store import Store
-
-MOST_SHOWN = 30
 
 
 class ImportFailed(ValueError):
@@ -27,24 +26,26 @@ def import_notes(store: Store, handle: str, file: Path, columns: dict[str, str],
     """Read a file of notes, or a table where `columns` are given; what to tell the person at the terminal.
 
     Raises:
-        ImportFailed: No such athlete, or a file that cannot be read.
+        ImportFailed: No such athlete, a file that cannot be read, or a table without `columns`.
         bot.importing.table.BadColumns: The columns do not fit the table.
     """
-    say: Any = wording_for("en").say
     with store.reading() as tx:
         found = [row for coach in persons.all_coaches(tx) for row in _of_coach(tx, coach.id, handle)]
         if len(found) != 1:
-            raise ImportFailed(say("import-who", handle=handle))
+            raise ImportFailed(wording_for("en").say("import-who", handle=handle))
         athlete = found[0]
         nicknames = nicknames_of(tx, athlete.coach_id)
-    entries = _entries(file, athlete, columns, order)
-    outcome = understand(entries, athlete, nicknames, _show_progress)
-    lines = _told(outcome, say)
+    # As the athlete is told of training: in the language of the notes, and in their unit.
+    say = wording_for(athlete.language, athlete.unit)
+    now = SystemClock().now()
+    entries = _entries(file, athlete, columns, order, say)
+    outcome = understand(entries, athlete, nicknames, _show_progress, now)
+    lines = told(outcome, entries, order, say)
     if not yes:
-        return "\n".join([*lines, say("import-how")])
+        return "\n".join([*lines, say.say("import-how")])
     with store.transaction() as tx:
-        written, there = write(tx, athlete, outcome, SystemClock().now())
-    return "\n".join([*lines, say("import-written", written=written, there=there)])
+        written, there = write(tx, athlete, outcome, now)
+    return "\n".join([*lines, say.say("import-written", written=written, there=there)])
 
 
 def _of_coach(tx: Any, coach_id: int | None, handle: str) -> list[Athlete]:
@@ -52,7 +53,9 @@ def _of_coach(tx: Any, coach_id: int | None, handle: str) -> list[Athlete]:
     return [found] if found is not None else []
 
 
-def _entries(file: Path, athlete: Athlete, columns: dict[str, str], order: DateOrder) -> list[Entry | Stray]:
+def _entries(
+    file: Path, athlete: Athlete, columns: dict[str, str], order: DateOrder, say: Wording
+) -> list[Entry | Stray]:
     try:
         text = file.read_text(encoding="utf-8-sig")
     except OSError as error:
@@ -62,27 +65,10 @@ def _entries(file: Path, athlete: Athlete, columns: dict[str, str], order: DateO
     language = athlete.language.split("-")[0]
     if columns:
         return list(entries_from_table(text, columns, athlete.unit, language, order))
+    table = columns_of(file, text)
+    if table:
+        raise ImportFailed(say.say("import-columns", names=", ".join(table), first=table[0]))
     return list(entries_from_notes(text, language, order))
-
-
-def _told(outcome: Outcome, say: Any) -> list[str]:
-    lines = [
-        say(
-            "import-counts",
-            days=len(outcome.understood),
-            sets=outcome.sets,
-            silent=len(outcome.silent),
-            strays=len(outcome.strays),
-        )
-    ]
-    for stray in outcome.strays[:MOST_SHOWN]:
-        lines.append(say("import-stray", line=stray.line, text=stray.text.strip()[:120]))
-    for one in outcome.doubtful[:MOST_SHOWN]:
-        lines.append(say("import-doubt", line=one.entry.line, day=one.entry.on, doubts="; ".join(one.doubts)[:300]))
-    more = max(0, len(outcome.strays) - MOST_SHOWN) + max(0, len(outcome.doubtful) - MOST_SHOWN)
-    if more:
-        lines.append(say("import-more", count=more))
-    return lines
 
 
 def _show_progress(done: int, total: int) -> None:

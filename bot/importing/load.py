@@ -10,7 +10,9 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session as Tx
 
+from bot.conversation.asking import without_doubtful_efforts
 from bot.conversation.reports import sessions_of
+from bot.importing.doubts import doubts_of
 from bot.importing.entries import Entry, Stray
 from bot.reading import read
 from bot.reading.reading import Context, Reading
@@ -24,16 +26,12 @@ Progress = Callable[[int, int], None]
 
 @dataclass(frozen=True)
 class Understood:
-    """An entry and what it says. `doubts`: words that were not read, with what they may be about."""
+    """An entry and what it says. `doubts`: what of it was not read, by its lines."""
 
     entry: Entry
     reading: Reading
     sessions: tuple[Session, ...]
-
-    @property
-    def doubts(self) -> tuple[str, ...]:
-        asked = tuple(f"{one.about}: {one.span}" for one in self.reading.ask)
-        return asked + tuple(f"not read: {piece}" for piece in self.reading.unread)
+    doubts: tuple[Stray, ...] = ()
 
     @property
     def says_something(self) -> bool:
@@ -42,7 +40,7 @@ class Understood:
 
 @dataclass
 class Outcome:
-    """All of a file: entries with facts, entries that say nothing of training, lines that belong to no day."""
+    """All of a file: entries with facts, entries that say nothing of training, lines that are left out."""
 
     understood: list[Understood] = field(default_factory=list)
     silent: list[Understood] = field(default_factory=list)
@@ -53,23 +51,34 @@ class Outcome:
         return sum(len(session.sets) for one in self.understood for session in one.sessions)
 
     @property
-    def doubtful(self) -> list[Understood]:
-        return [one for one in (*self.understood, *self.silent) if one.doubts]
+    def left_out(self) -> list[Stray]:
+        """Every line that is left out, whole or in part, as the file goes."""
+        doubts = [doubt for one in (*self.understood, *self.silent) for doubt in one.doubts]
+        return sorted([*self.strays, *doubts], key=lambda one: one.line)
 
 
 def understand(
-    entries: Iterable[Entry | Stray], athlete: Athlete, nicknames: tuple[tuple[str, str], ...], progress: Progress
+    entries: Iterable[Entry | Stray],
+    athlete: Athlete,
+    nicknames: tuple[tuple[str, str], ...],
+    progress: Progress,
+    now: datetime,
 ) -> Outcome:
-    """Read every entry as a message of its day."""
+    """Read every entry as a message of its day. A day after `now`, where the athlete is, is left out."""
     outcome = Outcome()
     known = list(entries)
     zone = ZoneInfo(athlete.timezone)
+    today = now.astimezone(zone).date()
     for done, entry in enumerate(known, 1):
         if isinstance(entry, Stray):
             outcome.strays.append(entry)
+        elif entry.on > today:
+            outcome.strays += [Stray(at, words, "future", {"day": entry.on}) for at, words in entry.numbered()]
         else:
-            reading = read(entry.text, _context(entry, athlete, zone, nicknames))
-            one = Understood(entry, reading, tuple(sessions_of(reading, entry.on)))
+            context = _context(entry, athlete, zone, nicknames)
+            reading = read(entry.text, context)
+            sessions = tuple(sessions_of(without_doubtful_efforts(reading), entry.on))
+            one = Understood(entry, reading, sessions, doubts_of(entry, reading, context))
             (outcome.understood if one.says_something else outcome.silent).append(one)
         progress(done, len(known))
     return outcome

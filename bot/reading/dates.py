@@ -22,6 +22,7 @@ from bot.reading.reading import Ask
 from bot.reading.red_flags import signs_in
 
 NEAR = 3
+MOST_OF_OR = 2  # words between two days: "or on"
 LONG_AGO = 31  # days; nobody reports what was trained a month before
 FIRST_PICTURE = "\u2190"  # from the arrows on: no letter of the languages read
 QUESTIONS = ("plan_today", "plan_week", "why", "progress")
@@ -62,6 +63,9 @@ def find_dates(message: Message) -> list[Claim]:
             claims.append(claim)
     trained = [claim for claim in claims if claim.kind == "day" and claim.value is not None]
     if len(trained) > 1:
+        claims = _one_or_other(message, claims, trained)
+        trained = [claim for claim in trained if any(claim is one for one in claims)]
+    if len(trained) > 1:
         back = {id(c) for c, after in pairwise(trained) if taken_back(message, c.end, after.start)}
         claims = [Claim(c.start, c.end, "noise", None) if id(c) in back else c for c in claims]
         trained = [c for c in trained if id(c) not in back]
@@ -81,6 +85,19 @@ def find_dates(message: Message) -> list[Claim]:
             if id(c) in plans and (c.value == message.today or _around(bounds, c.start) in beside)
         }
         claims = [Claim(c.start, c.end, "noise", None) if id(c) in plans else c for c in claims]
+    return claims
+
+
+def _one_or_other(message: Message, claims: list[Claim], trained: list[Claim]) -> list[Claim]:
+    """The claims, "either Monday or Tuesday" as one question."""
+    for one, other in pairwise(trained):
+        between = message.tokens[one.end : other.start]
+        if not between or between[0].text not in little("or") or len(between) > MOST_OF_OR:
+            continue
+        start = one.start - (one.start > 0 and message.tokens[one.start - 1].text in little("either"))
+        ask = Ask("performed_on", message.span(start, other.end))
+        claims = [claim for claim in claims if claim is not one and claim is not other]
+        claims.append(Claim(start, other.end, "day", None, ask))
     return claims
 
 
@@ -312,6 +329,7 @@ def _trained(
             and not any(t.text in little("and") for t in tokens[hit.end : day.start])  # "de dominadas y ayer 3x10"
             and not any(hit.end <= one.start < day.start for one in finder.days)  # "the sets from Tuesday today"
             and at > clause[0]
+            and not any(one.table == "plan" for one in message.beginning("grammar")[at])  # "as planned yesterday"
         ):
             return noise
     said = _said(message, finder, clause)

@@ -8,6 +8,7 @@ from bot.reading.lexicon import languages
 from bot.reading.spelling import own_words, spelled
 
 CLEARLY = 3  # words of another language than the hint's, and none of its own
+LEAST = 2  # of these, where every word of a message is of that language
 MOST_SLIPS = 12  # words of a message looked at for the language of its typing errors
 
 
@@ -15,7 +16,9 @@ def guess_language(words: Sequence[str], hint: str | None) -> str:
     """The language of a message: the hint, unless the words speak clearly for another; English where nothing does."""
     names = languages()
     base = hint.split("-")[0].lower() if hint else None
-    if base in names and sum(word not in own_words(base) for word in words[:200]) < CLEARLY:
+    if base in names and sum(word not in own_words(base) for word in words[:200]) < min(
+        CLEARLY, max(len(words) - 1, 1)
+    ):
         return base  # before the words of other languages are read
     counts = dict.fromkeys(names, 0)
     for word in words[:200]:
@@ -28,5 +31,6 @@ def guess_language(words: Sequence[str], hint: str | None) -> str:
     best = max(names, key=lambda name: counts[name])
     if base in names:
         assert base is not None
-        return best if counts[best] >= CLEARLY and counts[base] == 0 else base
+        whole = len(words) >= LEAST and all(word in own_words(best) for word in words)  # "heute krank"
+        return best if counts[base] == 0 and (counts[best] >= CLEARLY or (whole and counts[best] >= LEAST)) else base
     return best

@@ -11,7 +11,7 @@ from itertools import pairwise
 from bot.reading.lexicon import WORDS, Hit
 from bot.reading.little import little
 from bot.reading.message import Message
-from bot.reading.on_rings import ring_headed, ringed
+from bot.reading.on_rings import of_the_rings, ring_headed, ringed
 from bot.reading.text import fold
 
 FAMILIES = ("front_lever", "planche")  # what "tuck" or "straddle" alone leans on
@@ -22,6 +22,7 @@ PARTS = frozenset({",", ";", "."})
 BARE_AGAIN = frozenset({"no_band"})
 MARKS = frozenset({",", "/", "-"})  # between the numbers of a list
 MOST_TIMES = 2  # tokens of "5x" before the reps
+TRADED = 6  # tokens from "swapped" to "for"
 GLUE = 3  # words that may stand between a movement's name and what makes it another ("pull-ups on the rings")
 
 
@@ -41,6 +42,10 @@ class Combine:
             if needed <= have <= allowed:
                 return movement
         return None
+
+    def needed(self, movement: str) -> frozenset[str]:
+        """The features that name a movement."""
+        return next(needed for name, needed, _ in self.rules if name == movement)
 
     def begins(self, features: Collection[str]) -> bool:
         """Whether some movement has all these features."""
@@ -182,6 +187,10 @@ def _found(message: Message, taken: Collection[int]) -> list[Mention]:
             words_here = {token.word for token in tokens[hit.start : hit.end]}
             topic |= {"planche"} & words_here
             continue
+        if hit.table == "planned":
+            if _planned_here(message, hit):
+                mentions.append(Mention(hit.name, [(hit.start, hit.end)], {hit.name}))
+            continue
         if hit.table == "other":
             start = hit.start
             if mentions and mentions[-1].movement == "?one_arm" and mentions[-1].spans == [(mentions[-1].start, start)]:
@@ -189,6 +198,10 @@ def _found(message: Message, taken: Collection[int]) -> list[Mention]:
             mentions.append(Mention("!", [(start, hit.end)]))
             continue
         features = set(hit.name.split("+"))
+        of_rings = of_the_rings(message, hits, at) if features == RINGS and message.context.today else None
+        if of_rings is not None:
+            mentions.append(Mention(of_rings, [(hit.start, hit.end)], set(rules.needed(of_rings))))
+            continue
         last = mentions[-1] if mentions and mentions[-1].movement != "!" else None
         if last is not None and features <= HELP and _leads(message, rules, last, hits[at : at + 2]):
             loose.append(hit)
@@ -229,7 +242,8 @@ def _found(message: Message, taken: Collection[int]) -> list[Mention]:
             parts = set(waiting.name.split("+"))
             near = not _breaks(message, waiting.end, mention.start, False) and mention.start - waiting.end <= GLUE
             far = bool(parts & rules.far) and not _breaks(message, waiting.end, mention.start, True)
-            if (near or far) and rules.begins(mention.features | parts):
+            traded = _traded(message, waiting.end, mention.start)
+            if (near or far) and not traded and rules.begins(mention.features | parts):
                 mention.features |= parts
                 if near:
                     mention.spans[0] = (waiting.start, mention.spans[0][1])
@@ -433,6 +447,35 @@ def _work_after(message: Message, start: int) -> bool:
     return _work_between(message, start, min(start + 4, len(message.tokens)))
 
 
+def _planned_here(message: Message, hit: Hit) -> bool:
+    """ "Raises 8 8 9" on a day of leg raises: the short name of what is planned, with no other word before it."""
+    before = message.tokens[hit.start - 1] if hit.start else None
+    alone = before is None or before.kind != "word" or before.text in little("the") | little("and")
+    return alone and any(one.movement == hit.name for one in message.context.today or ())
+
+
+def _planned_apart(message: Message, rules: Combine, features: set[str], union: set[str], start: int, end: int) -> bool:
+    """ "Hand on biceps as planned, pull-ups 3x3" of a day that plans both: two movements, behind a comma."""
+    planned = {one.movement for one in message.context.today or ()}
+    both = {rules.resolve(features), rules.resolve(union)}
+    return both <= planned and any(token.text in PARTS for token in message.tokens[start:end])
+
+
+def _traded(message: Message, start: int, end: int) -> bool:
+    """ "Swapped the neutral grip for pull-ups", "pull-ups instead of neutral grip": one stands for the other."""
+    grammar = message.beginning("grammar")
+    if any(
+        (hit.table, hit.name) == ("plan", "instead") and hit.end <= end
+        for at in range(start, end)
+        for hit in grammar[at]
+    ):
+        return True
+    if not any(token.text in little("traded_for") for token in message.tokens[start:end]):
+        return False
+    before = range(max(0, start - TRADED), start)
+    return any((hit.table, hit.name) == ("plan", "swap") for at in before for hit in grammar[at])
+
+
 def _then(message: Message, start: int, end: int) -> bool:
     """Whether a number and, after it, a word like "then" stand between: two exercises, one after the other."""
     numbered = False
@@ -458,13 +501,20 @@ def _joins(message: Message, rules: Combine, last: Mention, hit: Hit, features: 
     if features <= last.features and not features <= rules.far:
         return False
     union = last.features | features
-    if not rules.begins(union):
+    if not rules.begins(union) or _traded(message, last.end, hit.start):
         return False
+    between = message.tokens[last.end : hit.start]
+    joined = len(between) == 1 and between[0].text in little("and")
+    both = {rules.resolve(last.features), rules.resolve(features)}
+    if joined and None not in both and len(both) > 1:
+        return False  # "squats and split squats"
     if last.movement and rules.resolve(features) is not None and rules.resolve(union) is None:
         return False  # two whole movements: "the pull-ups for chins"
     if _exchanged(message, rules, last, hit, features):
         return False
     if last.features <= rules.far and not _breaks(message, last.end, hit.start, True):
+        if _planned_apart(message, rules, features, union, last.end, hit.start):
+            return False
         return rules.resolve(union) is not None and not _then(message, last.end, hit.start)
     after = max(end for _, end in last.spans)
     if last.movement.startswith("?") and features <= rules.leaning and not _breaks(message, after, hit.start, True):

@@ -10,6 +10,8 @@ from bot.reading.message import Message
 
 RINGS, BAR = "ring", "bar"
 ENDS = frozenset({"\n", ".", ";", "!", "?"})
+PLANNED = frozenset({"ring_row", "ring_pull_up", "ring_dip", "ring_muscle_up"})
+TOLD = frozenset({"skipped", "except", "done", "fine", "planned", "same", "not_this"})  # what a plan's work was
 
 
 def ring_headed(message: Message, hits: Sequence[Hit]) -> list[tuple[int, int]]:
@@ -45,3 +47,35 @@ def ringed(
     if not any(low <= start < high for low, high in headed) or {RINGS, BAR} & features:
         return None
     return resolve(features | {RINGS})
+
+
+def of_the_rings(message: Message, hits: Sequence[Hit], at: int) -> str | None:
+    """ "Rings 8, 8, 7", "all but the rings": the one movement that the day's plan has on rings; None: no such thing.
+
+    "On the rings" says where, and beside another movement the word is part of its name.
+    """
+    planned = {one.movement for one in message.context.today or ()} & PLANNED
+    hit = hits[at]
+    if len(planned) != 1 or hit.end - hit.start > 1:
+        return None
+    low, high = _clause(message, hit)
+    if any(one is not hit and one.table != "none" and low <= one.start < high for one in hits):
+        return None
+    led = {token.text for token in message.tokens[low : hit.start]}
+    if led & (little("on_lift") | little("without")):
+        return None
+    follow = [token for token in message.tokens[hit.end : hit.end + 2] if token.text not in (":", "-")]
+    numbered = bool(follow) and follow[0].value is not None
+    beside = [one for n in range(low, high) for one in message.beginning("grammar")[n]]
+    told = any(one.table == "fail" or (one.table == "plan" and one.name in TOLD) for one in beside)
+    swapped = any(one.name == "instead" and one.end - one.start > 1 for one in beside)  # "instead of", and no "not"
+    bare = not led - little("the") - little("and")
+    return min(planned) if (numbered and bare) or (told and not swapped) else None
+
+
+def _clause(message: Message, hit: Hit) -> tuple[int, int]:
+    """The tokens around the rings up to the next comma, "and" or end of a sentence."""
+    tokens = message.tokens
+    parts = ENDS | {",", ":"} | little("and")
+    low = next((at + 1 for at in range(hit.start - 1, -1, -1) if tokens[at].text in parts), 0)
+    return low, next((at for at in range(hit.end + 1, len(tokens)) if tokens[at].text in parts), len(tokens))

@@ -78,6 +78,8 @@ class Cues:
             between = (other.end, start)
             if self._own(*between) or any(self.within(table, *between) for table in ("witness", "contrast")):
                 continue
+            if other.name == "possessive" and not self._person_before(other.start):
+                continue
             if other.name == "pronoun" and (
                 self._of_a_place(other.start) or self._of_one_ahead(other.start, bounds[1])
             ):
@@ -100,8 +102,11 @@ class Cues:
 
     def _of_a_place(self, at: int) -> bool:
         """Whether a pronoun is a place named before: "shoulder 4/10 and she is swollen", as German says it."""
-        persons = any(hit.name != "pronoun" for hit in self.within("others", 0, at))
-        return not persons and bool(self._sites) and self._sites[0] < at
+        return not self._person_before(at) and bool(self._sites) and self._sites[0] < at
+
+    def _person_before(self, at: int) -> bool:
+        """Whether somebody is named before: "in A&E with my husband, his finger is swollen"."""
+        return any(hit.name == "word" for hit in self.within("others", 0, at))
 
     def _of_one_ahead(self, at: int, end: int) -> bool:
         """Whether a pronoun is a place of one's own named later: "they are numb, my fingers"."""
@@ -130,7 +135,7 @@ def _denied(cues: Cues, sign: Hit, named: frozenset[int], bounds: tuple[int, int
     other = False  # words that are no list stand between
     for at in range(sign.start - 1, max(bounds[0], sign.start - 2 * FAR) - 1, -1):
         token = cues.tokens[at]
-        if cues.covers("deny", at) and not cues.covers("allow", at):
+        if cues.covers("deny", at) and (not cues.covers("allow", at) or _neither(cues, bounds[0], at)):
             return True
         if at in named:
             continue
@@ -145,6 +150,17 @@ def _denied(cues: Cues, sign: Hit, named: frozenset[int], bounds: tuple[int, int
             if only_list or sign.start - at > FAR:
                 return False
             other = True
+    return False
+
+
+def _neither(cues: Cues, low: int, at: int) -> bool:
+    """ "Weder geschwollen noch blau": whether a "nor", that elsewhere is a "still", has its "neither" before it."""
+    for place in range(at - 1, low - 1, -1):
+        text = cues.tokens[place].text
+        if text in little("neither"):
+            return True
+        if text in _stops() or cues.within("contrast", place, place + 1):
+            break
     return False
 
 

@@ -37,9 +37,9 @@ def drop_things(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 
 
 def _of_the_sets(facts: Sequence[Fact], at: int) -> bool:
-    """A number led by "with" or "at" right behind whole sets: their load, whatever word comes after it."""
+    """A number led by "with", "at" or "@" right behind whole sets: theirs, whatever word comes after it."""
     before = facts[at - 1] if at else None
-    led = facts[at].kind == "load" and facts[at].note.get("how") in ("at", "plus")
+    led = facts[at].kind == "at" or (facts[at].kind == "load" and facts[at].note.get("how") in ("at", "plus"))
     return led and before is not None and before.kind == "rows" and before.end == facts[at].start
 
 

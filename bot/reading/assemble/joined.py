@@ -1,6 +1,7 @@
 """Movements named together, their work told after them: "pull-ups and dips, 3x8 each", "dips, chins: 3x10 and 3x6".
 
-Where the words say that each did it all, or as many schemes follow as movements, each has its own; else it is asked.
+Where the words say that each did it all, or as many schemes follow as movements, or as many numbers as movements of a
+superset's rounds, each has its own; else it is asked.
 """
 
 from __future__ import annotations
@@ -8,16 +9,19 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.reading.facts import Fact
+from bot.reading.facts import Entry, Fact
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.reading import Ask
 
 WORK = frozenset({"rows", "bare", "count", "rounds"})
+MOST_ROUNDS, MOST_REPS = 15, 60
 NUMBERS = WORK | {"load", "loads", "at", "effort", "ask", "side", "scheme", "repeat"}
 
 
 def part_joined(message: Message, facts: list[Fact]) -> tuple[list[Fact], list[Ask]]:
     """The facts with the work of movements named together given to each of them, and what must be asked."""
+    facts = _paired(facts)
     moves = [at for at, fact in enumerate(facts) if fact.kind == "move"]
     out, asks, done = list(facts), list[Ask](), len(facts)
     for n in range(len(moves) - 1, 0, -1):
@@ -31,7 +35,8 @@ def part_joined(message: Message, facts: list[Fact]) -> tuple[list[Fact], list[A
         tail = facts[run[-1] + 1 : end]
         if not any(fact.kind in WORK for fact in tail) or _elsewhere(facts, run, end):
             continue
-        shares = _shares(tail, len(run))
+        led = _rounds_before(facts, run[0])
+        shares = _shares(tail, len(run), facts[led] if led is not None else None)
         if shares is None:
             asks.append(Ask("sets", message.span(facts[run[0]].start, tail[-1].end).strip(" ,.;")))
             out[run[-1] + 1 : end] = [fact for fact in tail if fact.kind not in NUMBERS]
@@ -40,7 +45,52 @@ def part_joined(message: Message, facts: list[Fact]) -> tuple[list[Fact], list[A
         for at, share in zip(run, shares, strict=True):
             given += [facts[at], *share, Fact("sep", facts[at].end, facts[at].end, 1, {"mark": ","})]
         out[run[0] : end] = given[:-1]
+        if led is not None:
+            del out[led]
+            done = led
     return out, asks
+
+
+def _paired(facts: list[Fact]) -> list[Fact]:
+    """ "Supersetted rows with push-ups", "rows superset push-ups": named together as by "and"."""
+    if not any(map(_superset, facts)):
+        return facts
+    out: list[Fact] = []
+    open_ = False  # whether this sentence has spoken of a superset
+    for at, fact in enumerate(facts):
+        if fact.kind == "sep" and fact.value == 3:
+            open_ = False
+        elif not open_:
+            end = next((n for n in range(at, len(facts)) if facts[n].kind == "sep" and facts[n].value == 3), len(facts))
+            open_ = any(map(_superset, facts[at:end]))
+        if open_ and fact.kind == "move" and len(out) > 1:
+            start = next((n + 1 for n in range(len(out) - 1, -1, -1) if out[n].kind == "move"), None)
+            between = out[start:] if start is not None else []
+            if between and all(map(_pairs, between)):
+                out[start:] = [Fact("sep", between[0].start, between[-1].end, 1, {"mark": "and"})]
+        out.append(fact)
+    return [
+        fact
+        for at, fact in enumerate(out)
+        if not (_superset(fact) and any(one.kind == "move" for one in (*out[at - 1 : at], *out[at + 1 : at + 2])))
+    ]
+
+
+def _superset(fact: Fact) -> bool:
+    return fact.kind == "scheme" and fact.value == "superset"
+
+
+def _pairs(fact: Fact) -> bool:
+    """Whether a fact between two movements says that they were done in turn."""
+    return _superset(fact) or (fact.kind == "word" and fact.value in little("with"))
+
+
+def _rounds_before(facts: Sequence[Fact], at: int) -> int | None:
+    """The place of the rounds that lead movements named together: "3 rounds of rows and push-ups"."""
+    led = at - 1
+    while led >= 0 and (facts[led].kind == "word" or _superset(facts[led])):
+        led -= 1
+    return led if led >= 0 and facts[led].kind == "rounds" else None
 
 
 def _ends(fact: Fact) -> bool:
@@ -82,8 +132,24 @@ def _of_each(fact: Fact) -> bool:
     return plain or "all_lifts" in fact.note.get("names", ())
 
 
-def _shares(tail: list[Fact], many: int) -> list[list[Fact]] | None:
+def _rounds_of(tail: Sequence[Fact], many: int, before: Fact | None) -> list[list[Fact]] | None:
+    """ "3 rounds, 10 and 12": of each movement so many sets as there were rounds."""
+    rounds = [fact for fact in (before, *tail) if fact is not None and fact.kind == "rounds"]
+    numbers = [fact for fact in tail if fact.kind == "bare"]
+    silent = all(fact.kind in ("word", "sep", "scheme", "bare", "rounds", "claim") for fact in tail)
+    if len(rounds) != 1 or len(numbers) != many or not silent or not 1 < rounds[0].value <= MOST_ROUNDS:
+        return None
+    if any(number.value != int(number.value) or not 0 < number.value <= MOST_REPS for number in numbers):
+        return None
+    made = [[Entry(int(number.value)) for _ in range(int(rounds[0].value))] for number in numbers]
+    return [[Fact("rows", one.start, one.end, rows, {"plain": True})] for one, rows in zip(numbers, made, strict=True)]
+
+
+def _shares(tail: list[Fact], many: int, before: Fact | None) -> list[list[Fact]] | None:
     """What each movement did; None where the words do not say."""
+    in_rounds = _rounds_of(tail, many, before)
+    if in_rounds is not None:
+        return in_rounds
     told = [at for at, fact in enumerate(tail) if fact.kind not in ("word", "sep")]
     marks = [at for at in (told[0], told[-1]) if _of_each(tail[at])]
     rows = [at for at, fact in enumerate(tail) if fact.kind == "rows" and not fact.note.get("one")]

@@ -96,7 +96,8 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
         if start in lone and start not in strong and (said is None or moved) and not (others and known):
             continue  # "now at 77.5 kg" beside a movement is its load
         other = stop + 1
-        if other < len(tokens) and tokens[stop].text in little("or") and tokens[other].value is not None:
+        either = other < len(tokens) and tokens[stop].text in little("or") and tokens[other].value is not None
+        if either and kg >= PLAUSIBLE_KG[0]:
             yield Claim(start, other + 1, "bodyweight", None, Ask("bodyweight_kg", message.span(at, other + 1)))
             return
         near = known is not None and abs(kg - known) <= CHANGE * known
@@ -106,8 +107,8 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 continue
             yield Claim(start, stop, "bodyweight", kg)
             return
-        if moved and start not in strong:
-            continue  # "with the weight 7.5 kg"
+        if start not in strong and (moved or start in lone):
+            continue  # "with the weight 7.5 kg", "statt 20 hab ich 22,5 Kilo drangehängt"
         alone = sum(1 for token in tokens if token.value is not None) == 1
         slip = value != int(value) and (alone or said is not None)  # "bodyweight 7.15": no count of repetitions
         if ((start in strong and value >= 25) or (slip and value < PLAUSIBLE_KG[0])) and not _is_load(body, start):
@@ -237,7 +238,11 @@ def _of_others(body: BodyCues) -> dict[int, int]:
     cues = Cues(body.message)
     sentences = body.message.sentences
     bounds = {start: next(((a, b) for a, b in sentences if a <= start < b), (0, 0)) for start in told}
-    return {start: end for start, end in told.items() if cues.of_others(start, bounds[start], start + 1)}
+    return {
+        start: end
+        for start, end in told.items()
+        if cues.of_others(start, bounds[start], start + 1) and not _of_a_lift(body, start)
+    }
 
 
 def _weighed(body: BodyCues, taken: set[int], sentences: list[tuple[int, int]]) -> Iterable[Claim]:

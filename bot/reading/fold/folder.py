@@ -195,6 +195,8 @@ class Folder(BareFacts):
             fact = next(f for f in self.block.facts if f.kind == "count")
             self.ask("reps", fact)
             self.rows = [Row(None, load_kg=self.load if self.load_said else None) for _ in range(min(self.count, 40))]
+        elif self.counted_ask is not None and not self.unsaid():
+            self.asks.remove(self.counted_ask)  # "4 sets, the last 6, the others 8"
         told = self.count if self.count is not None else self.expected
         counted = next((f for f in self.block.facts if f.kind == "count" and f.value == told), None)
         pending = self.count is not None and len(self.rows) < self.count

@@ -31,6 +31,18 @@ class MarkFacts(MissFacts):
         led = before is not None and fold(self.span(before.start, before.end)).text in little("load_for")
         return led and self.prev is not None and self.prev.kind in ("load", "rows", "effort", "at")
 
+    def _only_last_told(self, fact: Fact) -> bool:
+        """ "4 sets of pull-ups, the last only 3": how many the others had is not said."""
+        if self.rows or self.based or self.count is None or self.count < 2 or fact.value not in ("last", self.count):
+            return False
+        told = [one for one in self.block.facts if one.kind in ("rows", "bare", "loads", "efforts")]
+        others = [one for one in self.block.facts if "rest" in (one.value, *one.note.get("names", ()))]
+        if len(told) == 2 and others and told[0].end <= others[0].start:
+            told = told[:1]  # "the last 6, the others 8"
+        value = told[0].value[0] if len(told) == 1 and told[0].kind == "rows" else None
+        single = len(told) == 1 and (value is None or (len(told[0].value) == 1 and value.hold_s is None))
+        return single and told[0].kind in ("rows", "bare") and told[0].start >= fact.end
+
     def on_scope(self, fact: Fact) -> None:
         if fact.note.get("spent"):
             return
@@ -40,6 +52,11 @@ class MarkFacts(MissFacts):
             self.rows = [replace(group[0]) for _ in range(min(fact.value[1], MOST_FIRST))]
             return  # "5 reps at 15 kg for the first 3 sets"
         self.scope, self.scope_fact = fact.value, fact
+        if self._only_last_told(fact):
+            counted = next(one for one in self.block.facts if one.kind == "count")
+            self.ask("reps", counted)
+            self.counted_ask = self.asks[-1]
+            self.rows, self.count = [Row(None) for _ in range(min(self.count or 0, MOST_FIRST))], None
         if fact.value == "over":
             self.over = fact
             return
@@ -158,7 +175,11 @@ class MarkFacts(MissFacts):
             self.work_from = len(self.rows)
         if "extra_set" in fact.note.get("names", ()) or fact.value == "extra_set":
             self.one_more = bool(self.rows) and not self.based
-        if "rest" in fact.note.get("names", ()) and not self.based and any(row.touched for row in self.rows):
+        if (
+            "rest" in fact.note.get("names", ())
+            and not self.based
+            and (self.unsaid() or any(row.touched for row in self.rows))
+        ):
             self.scope = "rest" if self.next_is("load", "bare") else self.scope  # "first set 20 kg, rest 17.5"
         if self._same_with_another_load(fact):
             return

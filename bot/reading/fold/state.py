@@ -38,6 +38,7 @@ class FoldState:
         self.flags: set[str] = set()
         self.late: set[str] = set()
         self.count: int | None = None
+        self.counted_ask: Ask | None = None  # how many reps the sets have that were only counted
         self.expected: int | None = None  # so many sets were counted that are told one by one
         self.mend = False
         self.link: str | None = None
@@ -122,6 +123,10 @@ class FoldState:
     def last_group(self) -> list[Row]:
         return [row for row in self.rows if row.group == self.group] if self.rows else []
 
+    def unsaid(self) -> list[Row]:
+        """The sets of which neither reps nor seconds are told yet."""
+        return [row for row in self.rows if row.reps is None and row.hold_s is None]
+
     def scoped(self) -> list[Row]:
         """The rows that the scope said last points at; empty: none of them."""
         rows = self.rows
@@ -138,24 +143,20 @@ class FoldState:
             if name == "of_reps":
                 reps, nth = n
                 return [row for row in rows if row.reps == reps][nth - 1 : nth]
+            if name == "back":
+                backs = self._labelled("back")
+                return backs[-1:] if n < 0 else backs[n - 1 : n]
             if name == "these":
                 return [rows[at - (at > 0)] for at in n if -1 <= at <= len(rows) and at]
             return rows[:n] if name == "first" else rows[-n:]
         if scope == "rest":
-            return [row for row in rows if not row.touched]
+            return self.unsaid() or [row for row in rows if not row.touched]
         if scope == "last":
             return self.tail(rows)
         if scope == "first":
             return self.head(rows)
         if scope in ("top", "back"):
-            labelled = [row for row in rows if row.label == scope]
-            if not labelled and scope == "back" and any(row.label == "top" for row in rows):
-                labelled = [row for row in rows if row.label != "top"]
-            if not labelled and scope == "top":
-                heavy = max((row.load_kg or 0) for row in rows)
-                labelled = [row for row in rows if (row.load_kg or 0) == heavy]
-                labelled = labelled if len(labelled) == 1 else rows[:1]
-            return labelled
+            return self._labelled(scope)
         if isinstance(scope, int):
             sides = {row.side for row in rows}
             if {"left", "right"} <= sides:
@@ -163,6 +164,18 @@ class FoldState:
                 return pairs[scope - 1] if 0 < scope <= len(pairs) else []
             return [rows[scope - 1]] if 0 < scope <= len(rows) else []
         return []
+
+    def _labelled(self, scope: str) -> list[Row]:
+        """The top set, or the sets after it."""
+        rows = self.rows
+        labelled = [row for row in rows if row.label == scope]
+        if not labelled and scope == "back" and any(row.label == "top" for row in rows):
+            labelled = [row for row in rows if row.label != "top"]
+        if not labelled and scope == "top":
+            heavy = max((row.load_kg or 0) for row in rows)
+            labelled = [row for row in rows if (row.load_kg or 0) == heavy]
+            labelled = labelled if len(labelled) == 1 else rows[:1]
+        return labelled
 
     def tail(self, rows: list[Row]) -> list[Row]:
         if len(rows) >= 2 and {rows[-1].side, rows[-2].side} == {"left", "right"}:

@@ -13,6 +13,7 @@ ARROWS = frozenset({"-", ">", "=", "->", "→", "⇒", "=>"})  # "5x5 -> 5 5 4 4
 MOST_FURTHER = 20  # sets more than told before
 PAUSED = frozenset({"pause_pause", "pause_top", "pause_middle", "pause_bottom"})
 SOON = 4  # facts
+LEAST_SPELT_OUT = 3  # sets of a list that tells how a scheme came out
 MORE_THAN_ASKED = 3  # so many reps more than the scheme says are still its own sets
 
 
@@ -257,6 +258,10 @@ class WorkFacts(MarkFacts):
         if not fact.note.get("list") or fact.note.get("mark") == "+" or self.plain_at is None or self.based:
             return False
         between = [one for one in self.block.facts if self.plain_at.end <= one.start < fact.start]
+        if self._came_out_as(fact, entries, between):
+            for row, one in zip(group, entries, strict=True):
+                row.reps = one.reps
+            return True
         arrows = [one for one in between if self.span(one.start, one.end) in ARROWS]
         tied = ("sep", "move", "load", "effort", "at", "weighted")
         if any(one.kind not in tied for one in between if one not in arrows):
@@ -273,6 +278,25 @@ class WorkFacts(MarkFacts):
         for row, one in zip(group, entries, strict=True):
             row.reps, row.side = one.reps, one.side or row.side
         return True
+
+    def _came_out_as(self, fact: Fact, entries: list[Entry], between: list[Fact]) -> bool:
+        """ "4x6 with 8 kg, 6 6 6 5", "4x6, got 6 6 6 5": as many sets as the scheme has, none with more reps."""
+        group = self.last_group()
+        got = any(one.kind == "scheme" and one.value == "got" for one in between)
+        apart = [one for one in between if one.kind == "sep"]
+        if not (apart or got) or len(entries) != len(group) or len(group) < LEAST_SPELT_OUT or self.side is not None:
+            return False
+        if any(one.kind not in ("sep", "load", "effort", "at", "scheme", "claim") for one in between):
+            return False
+        if any(one.value == 2 or one.note.get("mark") in (":", "(", "and") for one in apart):
+            return False  # "4x6, then 6 6 6 5"
+        after = [one for one in self.block.facts[self.place(fact) + 1 :] if one.kind != "word"][:1]
+        if any(one.kind in ("load", "loads", "at", "scope") for one in after) or any(
+            one.side or one.hold_s for one in entries
+        ):
+            return False
+        reps, most = [one.reps or 0 for one in entries], max(row.reps or 0 for row in group)
+        return max(reps) <= most and (got or reps[0] == most)
 
     def _place(self, fact: Fact, entries: list[Entry], note: dict[str, Any]) -> None:
         """Reps or holds to new sets, with the count, the mend and the loads that waited for them."""

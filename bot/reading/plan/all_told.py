@@ -45,6 +45,33 @@ def all_told(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> li
     return out
 
 
+def nothing_added(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
+    """ "Nothing skipped and nothing added": no set more, and no word of the load."""
+    out = list(facts)
+    for at in range(2, len(facts)):
+        before, sep, fact = facts[at - 2 : at + 1]
+        none = fact.kind == "load" and fact.note.get("none") and sep.kind == "sep"
+        first = message.tokens[fact.start].text
+        alike = none and first in little("nothing") and message.tokens[before.start].text == first
+        if alike and plan_names(before) & {"done", "planned"}:
+            out[at] = Fact("word", fact.start, fact.end, None, {"noise": True})
+    return out
+
+
+def both_halves(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
+    """ "Half the sets before breakfast, the other half at lunch": all of them."""
+    half = next((at for at, fact in enumerate(facts) if "most" in plan_names(fact)), len(facts))
+    words = [token.text for token in message.tokens]
+    others = [at for at, fact in enumerate(facts) if at > half and fact.kind == "side" and fact.value == "other"]
+    others = [
+        at for at in others if words[facts[at].end : facts[at].end + 1] and words[facts[at].end] in little("half_of_it")
+    ]
+    if not others or little("half_of_it").isdisjoint(words[facts[half].start : facts[half].end]):
+        return facts
+    whole = Fact("plan", facts[half].start, facts[half].end, "done", {"names": ["done"]})
+    return [whole if at == half else fact for at, fact in enumerate(facts) if at not in others]
+
+
 def _named_behind(after: Sequence[Fact]) -> Sequence[Fact]:
     """The movement that a count leads: "only two rounds of archers"."""
     return after[1:] if after and after[0].kind == "word" else after[:1]

@@ -107,7 +107,8 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
     facts = [part for fact in facts for part in _missed_set(fact)]
     order = {"scope": 0, "side": 1}
     ordered = [f for f in facts if f.kind in order or f.kind in PLAIN | STRUCTURE | {"rows"}]
-    if len(ordered) < 3 or ordered[-1].kind == "scope":
+    closing_side = len(sides) == 1 and bool(ordered) and ordered[-1].kind == "side"  # "missed the second right"
+    if len(ordered) < 3 or closing_side or ordered[-1].kind == "scope":
         facts = sorted(facts, key=lambda f: order.get(f.kind, 2))  # "2 on the last": the scope leads
     folded = fold_block(message, movement, facts, None, None, base)
     asks += folded.asks

@@ -41,6 +41,8 @@ def _of_list(targets: list[T], scope: object) -> list[T]:
         return [targets[at - (at > 0)] for at in scope[1] if -1 <= at <= len(targets) and at]
     if isinstance(scope, tuple) and scope[0] == "from":
         return targets[scope[1] - 1 :]
+    if isinstance(scope, tuple) and scope[0] == "back":
+        return targets[1:][-1:] if scope[1] < 0 else targets[scope[1] : scope[1] + 1]
     if isinstance(scope, tuple):
         return targets[: scope[1]] if scope[0] == "first" else targets[-scope[1] :]
     if isinstance(scope, int):

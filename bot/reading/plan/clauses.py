@@ -51,7 +51,7 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
         leaves = plan_names(fact) & {"except", "skipped"} if fact.kind == "plan" else set()
         if (
             leaves
-            and any(f.kind in ("move", "plan") for f in current)
+            and any(f.kind in ("move", "plan") or (f.kind == "scope" and f.value == "all") for f in current)
             and not any(f.kind == "count" for f in current)  # "una serie menos de fondos"
             and _names_more(facts, at + 1)
         ):
@@ -192,7 +192,7 @@ def _denied(clause: Clause) -> None:
     last = next((f for f in reversed(clause.facts) if f.kind != "word"), None)
     if last is None:
         return
-    denies = (last.kind == "fail" and last.note.get("name") == "no") or bool(plan_names(last) & {"instead", "not"})
+    denies = (last.kind == "fail" and last.note.get("name") == "no") or bool(plan_names(last) & {"not_this", "not"})
     valued = any(f.kind in VALUED for f in clause.facts)
     if denies and not valued and len(clause.facts) > 1:
         clause.names.add("no_rest" if "rest" in clause.names and not clause.targets else "skipped")

@@ -148,10 +148,21 @@ def _each_exact(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
 
 def _side_alone(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     """ "Did only the right arm" of planned pairs."""
-    sided = [fact for fact in facts if fact.kind == "side" and fact.value in ("left", "right")]
-    only = any(plan_names(fact) & {"only"} for fact in facts)
+    own = next((one for one in clauses(facts) if any(plan_names(fact) & {"only"} for fact in one)), [])
+    sided = [fact for fact in own if fact.kind == "side" and fact.value in ("left", "right")]
     worked = any(fact.kind in WORK | {"move", "fail", "effort"} for fact in facts)
-    return len(sided) == 1 and only and not worked and any(row.side for row in rows)
+    return len(sided) == 1 and not worked and any(row.side for row in rows)
+
+
+def _missed_side(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "Missed the second right" of planned pairs."""
+    if any(fact.kind in WORK | {"move"} for fact in facts) or not any(row.side for row in rows):
+        return False
+    for clause in clauses(facts):
+        sided = any(fact.kind == "side" and fact.value in ("left", "right") for fact in clause)
+        if sided and any(fact.kind == "fail" and fact.value is not None for fact in clause):
+            return True
+    return False
 
 
 def _by_outcome(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
@@ -181,6 +192,7 @@ FORMS = (
     _by_outcome,
     _each_exact,
     _side_alone,
+    _missed_side,
     _beside_parts,
     _of_one_side,
     _rated,

@@ -1,4 +1,4 @@
-"""A movement named by less than its name, on a day that plans a kind of it: "hangs" for one-arm hangs."""
+"""A movement named by less than its name, on a day that plans a kind of it: "hangs", "curls" for hammer curls."""
 
 from __future__ import annotations
 
@@ -8,7 +8,8 @@ from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.movements import Mention
 
-KINDS = {"dead_hang": "one_arm_hang"}  # what a bare name means, and the kind that the plan may have of it
+# what a bare name means, and the kind that the plan may have of it
+KINDS = {"dead_hang": "one_arm_hang", "biceps_curl": "hammer_curl"}
 
 
 def of_planned_kind(message: Message, mentions: Sequence[Mention]) -> None:

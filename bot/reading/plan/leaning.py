@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.reading.facts import Fact
+from bot.reading.fold.rows import Row
 from bot.reading.intents import wishes
 from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows
@@ -27,6 +28,9 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     names = set().union(*(plan_names(fact) for fact in facts)) if facts else set()
     if "no_plan" in names:
         return False
+    scoped = any(f.kind == "scope" and isinstance(f.value, tuple) for f in facts)
+    if names & {"only"} and names & set(PARTS) and scoped:
+        return True  # "only warm-up and the first two sets of pull-ups"
     told = any(fact.kind in ("rows", "bare", "loads") or (fact.kind == "load" and fact.value) for fact in facts)
     if not told and not names & DONE and {"equipment", "away"} & set(wishes(message)):
         return False  # "a bar, no rings, no belt" leaves nothing of the plan out: it tells what there is
@@ -44,7 +48,13 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         and facts[0].end > facts[0].start + 1
         and any(f.kind == "side" and f.value in ("left", "right") for f in facts)
     )
-    if "fine" in names and (one_set or one_side) and not any(f.kind == "rows" for f in facts) and alone(facts, 0):
+    missed_one = any(f.kind == "fail" and f.value is not None for f in facts)
+    if (
+        "fine" in names
+        and (one_set or one_side or missed_one)
+        and not any(f.kind == "rows" for f in facts)
+        and alone(facts, 0)
+    ):
         return True  # "all good today, last set of pull-ups only 3"
     if leans_by_form(facts, planned(message)):
         return True
@@ -69,11 +79,11 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     in_plan = all(set(members(fact.value)) & known for fact in moves)
     if moves and in_plan and any(alone(facts, i) for i, fact in enumerate(facts) if "rest" in plan_names(fact)):
         return True  # "archers right only one, otherwise everything"
-    if (in_plan and _one_by_one(facts)) or (not moves and _only_load(message, facts)):
+    if (in_plan and _one_by_one(facts, planned(message))) or (not moves and _only_load(message, facts)):
         return True  # "pull-ups only 3 on the last set"
     if (
         not moves
-        and any(f.kind == "scope" and f.value not in ("over", "all") for f in facts)
+        and (missed_one or any(f.kind == "scope" and f.value not in ("over", "all") for f in facts))
         and any(f.kind in ("load", "at", "fail") for f in facts)
     ):
         return True
@@ -125,10 +135,13 @@ def _of_each_set(message: Message, facts: Sequence[Fact]) -> bool:
     return len(told) == 1 and told[0].kind in ("loads", "efforts") and len(told[0].value) == len(main_rows(rows)) > 1
 
 
-def _one_by_one(facts: Sequence[Fact]) -> bool:
+def _one_by_one(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     """Whether all that is told is told of planned sets: "last set only 4", "first set 6, rest 5", "all @8"."""
     told = [fact for fact in facts if fact.kind in ("rows", "bare", "effort", "at", "load")]
-    if not told or any(fact.kind == "count" or (fact.kind == "rows" and len(fact.value) > 1) for fact in facts):
+    counted = [fact for fact in facts if fact.kind == "count"]
+    if counted and not _as_many_planned(counted, facts, rows):
+        return False
+    if not told or any(fact.kind == "rows" and len(fact.value) > 1 for fact in facts):
         return False
     kinds = {fact.kind for fact in told}
     spoken = [clause for clause in clauses(facts) if any(fact.kind in kinds for fact in clause)]
@@ -148,6 +161,15 @@ def _one_by_one(facts: Sequence[Fact]) -> bool:
         if whole and any(clause[place].kind not in ("effort", "at") for place in values):
             return False
     return True
+
+
+def _as_many_planned(counted: Sequence[Fact], facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "4 sets of pull-ups, the last only 3", where the plan has four of them."""
+    moves = [fact for fact in facts if fact.kind == "move"]
+    if len(counted) != 1 or len(moves) != 1 or not 0 <= facts.index(moves[0]) - facts.index(counted[0]) <= NEAR:
+        return False
+    own = [row for row in rows if row.movement in members(moves[0].value)]
+    return len(own) == int(counted[0].value) * (2 if {row.side for row in own} == {"left", "right"} else 1)
 
 
 def _rep_missed(facts: Sequence[Fact]) -> bool:

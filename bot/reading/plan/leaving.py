@@ -66,8 +66,8 @@ def left_out(told: Told, said: Said) -> bool:
             continue  # "warm-up done … no pull-ups", of a day that warms up with them
         told.keep[at] = False
     told.leaving = True
-    if named and "except" in names and not values:
-        told.excepted = (said.clause.sentence, targets)
+    if (named or scoped) and "except" in names and not values:
+        told.excepted = (said.clause.sentence, targets, bool(scoped))
     return not ("rest" in names and not named)
 
 
@@ -90,11 +90,13 @@ def _of(message: Message, fact: Fact) -> bool:
 def first_only(told: Told, said: Said) -> bool:
     """ "The first two as planned", "only the first three sets": those, and not all."""
     did = any(fact.kind == "scheme" and fact.value == "got" for fact in said.clause.facts)
-    if said.values or not said.scoped:
+    values = [fact for fact in said.values if not (fact.kind == "load" and fact.note.get("same"))]
+    if values or not said.scoped:
         return False
     if not said.names & {"skipped", "except", "not"} and _beyond(told, said):
         return True
     closed = any("no_rest" in clause.names for clause in told.clauses)  # "warm-up and top set, nothing more"
+    closed = closed or told.exclusive  # "only the warm-up and the first two sets of pull-ups"
     if not did and not closed and not said.names & {"only", "planned", "done", "same", "quit"}:
         return False
     scope = said.scoped[-1].value

@@ -9,6 +9,7 @@ from bot.reading.facts import LOADED, Fact
 from bot.reading.message import Message
 from bot.reading.movements import Mention
 from bot.reading.plan.clauses import clause_around
+from bot.reading.plan.ground import plan_names
 
 ON_RINGS = {"row": "ring_row", "dip": "ring_dip", "pull_up": "ring_pull_up", "muscle_up": "ring_muscle_up"}
 ONE_ARMED = {"dead_hang": "one_arm_hang"}
@@ -36,10 +37,16 @@ def as_planned(message: Message, facts: Sequence[Fact]) -> list[Fact]:
         return list(facts)
     return [
         replace(fact, value=replace(fact.value, movement=meant[fact.value.movement]))
-        if fact.kind == "move" and fact.value.movement in meant and _short(fact)
+        if fact.kind == "move" and fact.value.movement in meant and _short(fact) and not _stands_for(facts, at)
         else fact
-        for fact in facts
+        for at, fact in enumerate(facts)
     ]
+
+
+def _stands_for(facts: Sequence[Fact], at: int) -> bool:
+    """ "Pull-ups instead of on the rings": it stands for the variant."""
+    clause = clause_around(facts, at)
+    return any(plan_names(fact) & {"instead"} and "not_this" not in plan_names(fact) for fact in clause)
 
 
 def _short(fact: Fact) -> bool:

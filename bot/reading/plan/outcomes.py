@@ -47,6 +47,8 @@ def _each(piece: list[Fact], singles: int) -> list[Fact]:
         return _pair(piece, pairs[0], singles)
     sides = [fact for fact in piece if fact.kind == "side"]
     told = [fact for fact in piece if fact.kind == "bare"]
+    if len(sides) == len(told) == 1 and told[0].value == singles and told[0].note.get("the") and piece[-1] is told[0]:
+        return [*piece[:-1], Fact("scope", told[0].start, told[0].end, "all", {"text": ""})]  # "la derecha las tres"
     if len(sides) != 1 or sides[0].value != "each" or len(told) != 1 or not 1 < told[0].value <= singles:
         return piece
     if any(fact is not told[0] and not _silent(fact) for fact in piece):
@@ -110,6 +112,9 @@ def _told(piece: Sequence[Fact], singles: int) -> tuple[str, bool] | None:
     if any(not _silent(fact) for fact in piece):
         return None
     fails = [fact for fact in piece if fact.kind == "fail"]
+    which = fails and (fails[0].value is not None or any(fact.kind == "scope" for fact in piece))
+    if singles and which:
+        return None  # "left failed the last": which one is told
     if fails:
         return sides[0], fails[0].note.get("name") == "yes"
     if plan_names(piece[-1]) & {"not", "not_this"}:

@@ -87,6 +87,9 @@ def _asked(message: Message, facts: list[Fact], clauses: list[Clause]) -> Ask | 
         fact = next((f for clause in clauses for f in clause.facts if name in plan_names(f)), None)
         if fact is not None:
             return Ask("sets", message.span(fact.start, fact.end))
+    whole = next((f for f in facts if f.kind == "ask" and f.note.get("whole")), None)
+    if whole is not None:
+        return Ask(whole.value, message.span(whole.start, whole.end))
     again = next((f for f in facts if f.kind == "repeat" and f.value > 1), None)
     if again is not None and not any(f.kind in ("move", "rows", "bare", "load", "scope", "side") for f in facts):
         return Ask("sets", message.span(again.start, again.end))  # "did the plan twice"

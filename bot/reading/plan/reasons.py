@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
 from bot.reading.plan.value import SAME_KG
@@ -29,11 +30,18 @@ def without_reasons(message: Message, facts: Sequence[Fact], rows: Sequence[Row]
         elif reason and (
             (fact.kind == "fail" and fact.value is None)
             or (fact.kind == "plan" and plan_names(fact) and plan_names(fact) <= SPOKEN)
+            or _named_thing(message, fact)
             or (_planned(fact, rows) and any(one.kind in ("bare", "load") for one in out))
         ):
             continue
         out.append(fact)
     return out
+
+
+def _named_thing(message: Message, fact: Fact) -> bool:
+    """ "Because of double rehearsal": a word for reps that is of what stands behind "of"."""
+    led = message.tokens[fact.start - 1].text if fact.start else ""
+    return fact.kind == "rows" and bool(fact.note.get("word")) and led in little("because_of")
 
 
 def _planned(fact: Fact, rows: Sequence[Row]) -> bool:

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
+from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import members, plan_names
 
 VALUES = frozenset({"rows", "bare", "loads", "load", "at", "count", "scope", "side", "delta", "instead", "fail"})
@@ -90,8 +91,9 @@ def minus_sets(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
 
 
 def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
-    """ "2 sets of 4 at 17.5, then the rest as planned": the first two."""
-    rest = next((at for at, fact in enumerate(facts) if "rest" in plan_names(fact)), None)
+    """ "2 sets of 4 at 17.5, then the rest as planned", "3 sets with 20 and the last 2 with 22.5": the first ones."""
+    ends = (at for at, fact in enumerate(facts) if "rest" in plan_names(fact) or _last_ones(fact))
+    rest = next(ends, None)
     told = [at for at in range(rest or 0) if facts[at].kind in ("rows", "count")]
     if rest is None or len(told) != 1 or any(fact.kind in ("scope", "move", "side", "bare") for fact in facts[:rest]):
         return list(facts)
@@ -102,8 +104,36 @@ def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
     alike = loaded if fact.kind == "count" else len({entry.reps for entry in fact.value}) == 1
     if not alike or not 0 < many < len(main) or any(row.side for row in main):
         return list(facts)
+    if _last_ones(facts[rest]) and many + facts[rest].value[1] != len(main):
+        return list(facts)
     out = [*facts[: told[0]], Fact("scope", fact.start, fact.start, ("first", many), {"text": "first"})]
     if fact.kind == "rows" and fact.value[0].reps:
         reps = float(fact.value[0].reps)
         out.append(Fact("bare", fact.start, fact.end, reps, {"kg": reps}))
     return [*out, *facts[told[0] + 1 :]]
+
+
+def _last_ones(fact: Fact) -> bool:
+    return fact.kind == "scope" and isinstance(fact.value, tuple) and fact.value[0] == "last"
+
+
+def sets_by_load(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "Three sets with 20 and two with 22.5" of five planned: the first three, and those after them."""
+    main = [rows[at] for at in main_rows(rows)]
+    told = [fact for fact in facts if fact.kind not in ("word", "sep", "scheme", "claim") and fact.value != "the"]
+    counts, loads = told[::2], told[1::2]
+    paired = len(counts) == len(loads) > 1 and counts[0].kind == "count"
+    paired = paired and all(one.kind in ("count", "bare") for one in counts)
+    if not paired or any(one.kind != "load" or not one.value for one in loads) or any(row.side for row in main):
+        return list(facts)
+    many = [int(one.value) for one in counts]
+    if sum(many) != len(main) or min(many) < 1:
+        return [Fact("ask", told[0].start, told[-1].end, "sets", {"outcome": True, "whole": True})]
+    done = 0
+    where: dict[int, tuple[int, ...]] = {}
+    for one, n in zip(counts, many, strict=True):
+        where[id(one)] = tuple(range(done + 1, done + n + 1))
+        done += n
+    return [
+        Fact("scope", fact.start, fact.end, ("these", where[id(fact)])) if id(fact) in where else fact for fact in facts
+    ]

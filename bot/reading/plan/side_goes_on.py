@@ -18,7 +18,7 @@ def side_goes_on(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
     out: list[Fact] = []
     piece: list[Fact] = []
     side: Fact | None = None
-    for fact in [*facts, None]:
+    for fact in [*_without_pauses(facts), None]:
         if fact is not None and fact.kind != "sep":
             piece.append(fact)
             continue
@@ -36,3 +36,51 @@ def side_goes_on(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
             out.append(fact)
             side = None if fact.value == 3 else side
     return out
+
+
+def _without_pauses(facts: Sequence[Fact]) -> list[Fact]:
+    """The facts without the comma behind a side that heads what follows: "on the right, in the last set, only 1"."""
+    out: list[Fact] = []
+    piece: list[Fact] = []
+    for at, fact in enumerate(facts):
+        if fact.kind != "sep":
+            piece.append(fact)
+        elif _heads(piece) and fact.note.get("mark") == "," and _goes_on(facts[at + 1 :]):
+            continue
+        else:
+            piece = []
+        out.append(fact)
+    return out
+
+
+def _heads(piece: Sequence[Fact]) -> bool:
+    """Whether a clause so far is a side, and at most which set."""
+    told = [fact for fact in piece if fact.kind != "word"]
+    one_side = bool(told) and told[0].kind == "side" and told[0].value in ("left", "right")
+    return one_side and all(fact.kind == "scope" and fact.value != "all" for fact in told[1:])
+
+
+def _goes_on(facts: Sequence[Fact]) -> bool:
+    """Whether the next clause tells of a set and names neither a side nor a movement."""
+    own = list(facts[: next((at for at, fact in enumerate(facts) if fact.kind == "sep"), len(facts))])
+    return any(fact.kind in {*TOLD, "scope"} for fact in own) and not any(f.kind in ("side", "move") for f in own)
+
+
+def side_of_miss(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "Failed the last one on the left": the side told behind a miss is the miss's, as if told before."""
+    out: list[Fact] = []
+    for fact in facts:
+        start = next((at + 1 for at in range(len(out) - 1, -1, -1) if out[at].kind == "sep"), 0)
+        own = out[start:]
+        missed = [one for one in own if one.kind == "fail" and one.value is not None]
+        alone = len(missed) == 1 and not any(one.kind in ("side", "rows", "move") or _number(one) for one in own)
+        if fact.kind == "side" and fact.value in ("left", "right") and alone:
+            out.insert(start, fact)
+        else:
+            out.append(fact)
+    return out
+
+
+def _number(fact: Fact) -> bool:
+    """Whether a fact is a bare number, and not the "one" of "the last one"."""
+    return fact.kind == "bare" and not (fact.note.get("spelled") and fact.value == 1)

@@ -83,7 +83,7 @@ class Told:
         self.stop_after: int | None = None
         self.exclusive = False  # "only the pull-ups, as planned": "as planned" is said of them alone
         self.named_some = False  # some clause before named what was done
-        self.excepted: tuple[int, list[int]] | None = None  # the sentence that leaves sets out, and these
+        self.excepted: tuple[int, list[int], bool] | None = None  # sentence that leaves sets out, these, told by scope
         self.leaving = False  # "without the archers, the dips": the next one named is left out too
 
     @property

@@ -10,7 +10,7 @@ from bot.reading.fold.rows import Row
 from bot.reading.plan.adding import change_added
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.clauses import Clause
-from bot.reading.plan.ground import GLOBAL
+from bot.reading.plan.ground import GLOBAL, plan_names
 from bot.reading.plan.state import Said, Told
 from bot.reading.reading import Ask
 from planner.movements import movement
@@ -22,7 +22,7 @@ LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_d
 def other_work(told: Told, said: Said) -> bool:
     """Work that the plan has not: another movement, one more set; whether that is all that the clause says."""
     clause, names, rows = said.clause, said.names, told.rows
-    if clause.outside and ("swap" in names or ("instead" in names and said.named)):
+    if clause.outside and ("swap" in names or ("instead" in names and (said.named or _in_place(told, said)))):
         return swapped(told, said)
     if "extra_set" in names:
         targets = clause.targets or main_rows(rows)
@@ -45,6 +45,18 @@ def other_work(told: Told, said: Said) -> bool:
         told.asks.append(Ask("movement", told.message.span(fact.start, fact.end)))
         return True
     return False
+
+
+def _in_place(told: Told, said: Said) -> bool:
+    """ "Pull-ups on the bar instead of on the rings": what it stands for is told by its place alone."""
+    facts = said.clause.facts
+    closes = max(at for at, fact in enumerate(facts) if fact.kind == "move") < max(
+        (at for at, fact in enumerate(facts) if plan_names(fact) & {"instead"}), default=-1
+    )
+    new = said.clause.outside[0].value.movement
+    if not closes or said.values or "not_this" in said.names or new.startswith("?"):
+        return False
+    return {movement(told.rows[at].movement or new).pattern for at in main_rows(told.rows)} == {movement(new).pattern}
 
 
 def other_thing(told: Told, said: Said) -> bool:

@@ -12,7 +12,7 @@ from bot.reading.fold.block import to_kg
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
-from bot.reading.plan.all_told import all_told
+from bot.reading.plan.all_told import all_told, both_halves, nothing_added
 from bot.reading.plan.besides import so_many_words, told_besides
 from bot.reading.plan.by_so_much import by_so_much
 from bot.reading.plan.choosing import counted_rows
@@ -22,9 +22,18 @@ from bot.reading.plan.in_place import in_place_of, parted_instead
 from bot.reading.plan.lacking import reps_lacked
 from bot.reading.plan.missed_reps import rep_of_a_set
 from bot.reading.plan.outcomes import by_outcome
+from bot.reading.plan.paused import stops_denied
 from bot.reading.plan.reasons import without_reasons
-from bot.reading.plan.short import all_but_for, did_these, first_then_rest, less_on_a_side, minus_sets, one_short
-from bot.reading.plan.side_goes_on import side_goes_on
+from bot.reading.plan.short import (
+    all_but_for,
+    did_these,
+    first_then_rest,
+    less_on_a_side,
+    minus_sets,
+    one_short,
+    sets_by_load,
+)
+from bot.reading.plan.side_goes_on import side_goes_on, side_of_miss
 from bot.reading.plan.singles import singles_named
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.value import MORE_REPS, SAME_KG, near_load, near_reps
@@ -189,9 +198,10 @@ def _ranges(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> li
     return out
 
 
-def _all_of_them(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+def _all_of_them(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "All 5 sets rpe 8" of five planned: all of them, not five of something."""
     out: list[Fact] = []
+    first = next((at for at, fact in enumerate(facts) if fact.kind in ("bare", "count", "rows", "load")), None)
     for at, fact in enumerate(facts):
         counted = fact.kind == "count" and not fact.note.get("of_plan") and out and out[-1].kind == "scope"
         led = bool(out) and bool(plan_names(out[-1]) & {"the"})
@@ -209,15 +219,36 @@ def _all_of_them(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
             out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": ""})  # "27,5 en las cuatro"
             continue
         ends = at + 1 == len(facts) or facts[at + 1].kind == "sep"
+        those = led and fact.kind == "bare" and fact.note.get("spelled") and ends and len(facts) > 2
+        if those and at == first and len(counted_rows(rows, int(fact.value))) == len(rows):
+            out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": "", "names": ["done"]})
+            continue  # "did the four and then a fifth"
         of_all = fact.kind == "bare" and ends and bool(out) and out[-1].kind == "scope" and out[-1].value == "all"
         of_all = of_all and any(one.kind in ("instead", "rows", "load") for one in out)
         if of_all and counted_rows(rows, int(fact.value)) and not any(row.reps == fact.value for row in rows):
             continue  # "doubles not triples, all 5"
-        if counted and out[-1].value == "all" and counted_rows(rows, int(fact.value)):
+        all_in = fact.kind == "bare" and bool(out) and out[-1].kind == "scope" and out[-1].value == "all"
+        behind = {token.text for token in message.tokens[fact.end : fact.end + 1]}
+        all_in = all_in and fact.start == out[-1].end and not behind.isdisjoint(little("all_in"))  # "all 4 in"
+        all_in = all_in and len(counted_rows(rows, int(fact.value))) == len(rows)
+        if (counted or all_in) and out[-1].value == "all" and counted_rows(rows, int(fact.value)):
             out[-1] = replace(out[-1], end=fact.end, note={**out[-1].note, "sets": int(fact.value), "names": ["done"]})
             continue
-        out.append(fact)
+        out.append(_all_sets(message, facts, at, rows))
     return out
+
+
+def _all_sets(message: Message, facts: Sequence[Fact], at: int, rows: Sequence[Row]) -> Fact:
+    """ "All five sets, but with 20" of five planned: they were done."""
+    fact = facts[at]
+    told = message.tokens[fact.end - 1] if fact.kind == "scope" and fact.value == "all" and fact.end else None
+    if told is None or not told.spelled or not told.value or len(counted_rows(rows, int(told.value))) != len(rows):
+        return fact
+    after = facts[at + 1] if at + 1 < len(facts) else None
+    sets = after is not None and after.kind == "word" and str(after.value) in little("sets_only")
+    if not sets and message.tokens[fact.end : fact.end + 1] and message.tokens[fact.end].text not in little("all_in"):
+        return fact
+    return replace(fact, note={**fact.note, "sets": int(told.value), "names": ["done"]})
 
 
 def _so_many_of(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
@@ -326,6 +357,14 @@ def _then_list(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         last = out[-3:]
+        ends = at + 1 == len(facts) or facts[at + 1].kind in ("sep", "word")
+        row = next((n for n in range(len(out) - 1, -1, -1) if out[n].kind != "sep"), None)
+        listed = row is not None and row < len(out) - 1 and out[-1].value == 2 and bool(out[row].note.get("values"))
+        if row is not None and listed and fact.kind == "bare" and ends and out[row].note.get("list"):
+            entries = [*out[row].value, Entry(int(fact.value))]
+            values = [*out[row].note["values"], fact.value]
+            out[row:] = [replace(out[row], end=fact.end, value=entries, note={**out[row].note, "values": values})]
+            continue  # "8, 8 and then 9"
         ends = at + 1 == len(facts) or facts[at + 1].kind == "sep"
         if (
             fact.kind == "bare"
@@ -441,6 +480,9 @@ def _lone_count(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) 
 
 # In their order, each with the facts without which it changes nothing.
 RULES: tuple[tuple[Rule, str], ...] = (
+    (both_halves, "=most side"),
+    (nothing_added, "=done|=planned load"),
+    (stops_denied, "flag fail|=skipped|=except"),
     (_reps_in_figures, "rows"),
     (reps_lacked, "rows|bare 'lacked"),
     (but_for, "=planned"),
@@ -454,7 +496,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (so_many_words, "rows load|delta"),
     (told_besides, "=done|=planned|=all_lifts rows load"),
     (minus_sets, "=minus count|bare =done|=planned"),
-    (first_then_rest, "=rest rows|count"),
+    (sets_by_load, "count load"),
+    (first_then_rest, "=rest|scope rows|count"),
     (parted_instead, "=instead bare scope|side|=every"),
     (less_on_a_side, "side =less|delta"),
     (one_short, "=less bare move"),
@@ -462,7 +505,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (did_these, "scheme move"),
     (_no_numbers, "bare|scope"),
     (_names_joined, "word plan|scope|move"),
-    (side_goes_on, "side scope sep"),
+    (side_of_miss, "side fail"),
+    (side_goes_on, "side scope|bare sep"),
     (rep_of_a_set, "scope fail"),
     (singles_named, "rows"),
     (_the_sets_of, "bare word move"),
@@ -475,10 +519,10 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (_holds, "=holds bare"),
     (_so_many_of, "bare|rows"),
     (_ranges, "rows|bare scope"),
-    (_all_of_them, "count|bare scope|=the"),
+    (_all_of_them, "scope|=the"),
     (_too_heavy, "bare|load word"),
     (in_place_of, "=instead rows"),
-    (_then_list, "bare sep scope"),
+    (_then_list, "bare sep scope|rows"),
     (_chosen, "rows"),
     (_sets_instead, "instead move"),
     (all_told, "rounds|count|bare|word|scope move|scope|plan"),

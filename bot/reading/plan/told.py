@@ -22,6 +22,7 @@ from bot.reading.plan.swapping import other_thing, other_work
 from bot.reading.plan.unclear import of_something_else, unclear
 from bot.reading.reading import Ask
 
+MOST_THERE = 1  # words beside "stopped": "stopped there"
 WEIGHT_NEAR = 2  # words from "more" to "weight"
 
 
@@ -56,6 +57,11 @@ def take(told: Told, clause: Clause) -> None:
         told.everything = told.everything or "except" in said.names  # "everything, but more weight on the dips"
         lighter(told, clause)
         return
+    if _stopped_there(told, said):
+        return
+    if paused(told, said):
+        kept_whole(told, said)
+        return
     _point(told, said)
     if of_added(told, said) or sets_more_or_fewer(told, said) or left_out(told, said) or first_only(told, said):
         return
@@ -63,7 +69,6 @@ def take(told: Told, clause: Clause) -> None:
     if said.scoped and not said.values and said.scoped[-1].value != "all":
         told.scope_at = said.scoped[-1], clause.sentence
     kept_whole(told, said)
-    paused(told, said)
     if other_thing(told, said) or other_work(told, said):
         return
     if not said.values:
@@ -127,6 +132,22 @@ def take(told: Told, clause: Clause) -> None:
         for at in range(min(targets)):
             told.keep.setdefault(at, True)  # "out after the third set of pull-ups": what comes before them was done
     alter(told, clause, targets)
+
+
+def _stopped_there(told: Told, said: Said) -> bool:
+    """ "Missed the last rep of set 4 and called it a day": none of the sets after it was done."""
+    if "quit" not in said.names or said.values or said.scoped or said.named or told.pointed is None:
+        return False
+    sentence, targets, those = told.pointed
+    words = sum(fact.kind == "word" for fact in said.clause.facts)
+    if sentence != said.clause.sentence or words > MOST_THERE or not those:
+        return False
+    for at in targets:
+        if at > max(those):
+            told.keep[at] = False
+    if len(told.anew.get(targets[0], ())) == len(targets):
+        told.anew[targets[0]] = told.anew[targets[0]][: targets.index(max(those)) + 1]
+    return True
 
 
 def _point(told: Told, said: Said) -> None:
@@ -218,16 +239,28 @@ def _set_in_mind(told: Told, said: Said) -> None:
 
 
 def of_excepted(told: Told, said: Said) -> list[int]:
-    """ "All good apart from the dips, they felt heavy so I took 5 off": what was left out of the rest, and done."""
+    """ "All good apart from the dips, they felt heavy so I took 5 off": what was left out of the rest, and done.
+
+    So too "all but the last set, which I took to 27.5", where nothing says "those".
+    """
     if told.excepted is None or said.clause.sentence - told.excepted[0] not in (0, 1):
         return []
+    sentence, rows, by_scope = told.excepted
     tokens = told.message.tokens
     words = {tokens[at].text for fact in said.clause.facts if fact.kind == "word" for at in range(fact.start, fact.end)}
-    if words.isdisjoint(little("those_named")):
+    goes_on = by_scope and sentence == said.clause.sentence and _of_so_many(said, len(rows))
+    if not goes_on and words.isdisjoint(little("those_named")):
         return []
-    for at in told.excepted[1]:
+    for at in rows:
         told.keep[at] = True
-    return told.excepted[1]
+    return rows
+
+
+def _of_so_many(said: Said, many: int) -> bool:
+    """Whether a clause that names no set tells what so many sets were, and not how hard."""
+    if said.scoped or any(fact.kind == "rows" and len(fact.value) != many for fact in said.values):
+        return False
+    return any(fact.kind in ("bare", "load", "rows", "delta", "instead") for fact in said.values)
 
 
 def of_another(told: Told, said: Said) -> list[int]:
@@ -346,6 +379,8 @@ def kept_before(told: Told, said: Said, targets: list[int]) -> None:
         over_plan(told, said, targets)
         if not told.everything and not told.rest:
             told.warmed_up(targets)
+    elif any(f.kind == "count" and f.note.get("only") for f in values) and said.named and not said.scoped:
+        over_plan(told, said, targets)  # "5 sets of dips rather than 4"
     elif any(f.kind in ("delta", "instead", "fail") for f in values) and not said.named and not told.sticky:
         told.everything = told.everything or not any(told.keep.values())
 

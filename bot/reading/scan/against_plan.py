@@ -151,7 +151,8 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         whole = item.text.endswith(tuple(little("one_set"))) and not s.at(j + 1).has("sets", "sets")  # "first set five"
         if n is not None and 2 <= n <= MOST_NAMED and n == int(n) and not whole:
             sets = s.at(j + 1).has("sets", "sets")
-            led = s.at(i - 1).has("plan", "the") and s.at(j + 1).has("load", "at")  # "die ersten 3 mit 22,5"
+            the = s.at(i - 1).has("plan", "the") or item.text.split()[0] in little("article")
+            led = the and s.at(j + 1).has("load", "at")  # "die ersten 3 mit 22,5"
             alone = item.text.startswith(tuple(little("of_one_set")))  # "im letzten sechs"
             rated = n > 1 and s.at(j + 1).has("effort", "rpe") and not alone  # "last 2 rpe 8"
             if sets or two or (nxt.spelled and not alone) or led or rated or _of_so_many(s, i, j + 1):
@@ -191,7 +192,6 @@ def _which(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         item.has("sets", "sets")
         and s.at(i - 1).value is None
         and nxt.kind == "num"
-        and not nxt.spelled
         and s.at(j + 1).has("sep", "and")
         and s.at(j + 2).kind == "num"
         and 0 < (nxt.value or 0) < (s.at(j + 2).value or 0) <= 20

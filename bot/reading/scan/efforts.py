@@ -97,8 +97,9 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
     if number.value is None or number.kind not in ("num", "known"):
         return None
     between = s.at(i - 1).has("effort", "between") or s.at(i + 1).has("effort", "between")
-    between = between or s.at(i).text.endswith(tuple(little("from_effort")))
+    between = between or any(f"{one} " in f"{s.at(i).text} " for one in little("from_effort"))
     between = between or (s.at(j - 1).text in little("from") and s.at(j + 1).text in little("changed_to"))
+    between = between or _of_the_sets(s, i)
     low = high = number.value
     end = j + 1
     ranged = False
@@ -132,6 +133,13 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
     if ranged:
         return [Fact("effort_range", start, stop, (low, high), {"between": between})], end
     return [Fact("effort", start, stop, low)], end
+
+
+def _of_the_sets(s: Scanner, i: int) -> bool:
+    """ "The sets were rpe 6 to 8": what follows is of several sets."""
+    sets = s.at(i - 2)
+    many = sets.has("sets", "sets") and sets.text.split()[-1] not in little("one_set")
+    return i > 1 and many and s.at(i - 1).text in little("feels")
 
 
 def _listed(s: Scanner, j: int, rir: bool) -> tuple[list[float], int]:
@@ -187,6 +195,8 @@ def effort_after(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         j += 2
     if s.at(j).text == "/" and s.at(j + 1).value == 10 and s.at(j + 2).has("effort", "after"):
         j += 2
+    if s.at(j).has("reps") and s.at(j + 1).has("effort", "rir"):
+        j += 1  # "two repetitions in reserve"
     mark = s.at(j)
     within = s.at(j + 1).has("times", "within", "of") and s.at(j + 2).kind == "move"
     moved = s.at(j + 1).kind == "move" or within

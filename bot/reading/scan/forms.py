@@ -83,7 +83,7 @@ THEN: tuple[tuple[Form, Beginning], ...] = (
         Beginning(
             _tables("ofsets sets load scheme times topcount count plan reps unit"),
             numbers=True,
-            words=("set_letter", "weight", "a", "one"),
+            words=("set_letter", "weight", "a", "one", "mine"),
         ),
     ),
     (_alone(load), Beginning(_tables("load"), numbers=True, signs="#", letters=True)),

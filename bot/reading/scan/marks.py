@@ -19,6 +19,8 @@ LEAST_REP_WORDS = 2
 MOST_RUNGS = 20  # of a ladder
 LEAST_TOP = 3  # the top of a ladder whose first rung is not told
 
+PLACES = {"first": 1, "last": -1}  # of a set among others
+
 
 def _paired(before: list[Fact]) -> bool:
     """Whether "2 left 2 right" has just been told: what follows, "x3", counts the pairs."""
@@ -296,6 +298,10 @@ def _scope(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int]:
     if name.isdigit() and item.kind == "known" and item.text.endswith(".") and s.at(j).has("sets", "sets"):
         j += 1  # "im 2. Satz 4"
     value: object = int(name) if name.isdigit() else name
+    behind = j + 1 + s.at(j + 1).has("sets")
+    if s.at(j).has("scope", "back") and (name in PLACES or name.isdigit()) and s.at(behind).has("effort", "rpe"):
+        # "last back-off rpe 8"
+        return [Fact("scope", item.start, s.at(behind - 1).end, ("back", PLACES.get(name) or int(name)))], behind
     if (
         name in ("first", "last")
         and s.at(j).value is not None

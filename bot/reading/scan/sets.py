@@ -107,9 +107,12 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         end = i + 2 + (s.at(i + 2).name("count") == s.at(i + 1).name("count"))
         return [Fact("rows", item.start, s.at(end - 1).end, [Entry(reps) for _ in range(int(item.value))])], end
     judged = s.at(i + 1).text in little("judging") or s.at(i + 1).text in little("how_it_went")
+    more = s.at(i + 1).has("plan", "more") and not s.planned  # "3 more singles"
+    judged = judged or more
     if item.value is not None and judged and s.at(i + 2).has("count") and item.value <= MOST_TRIES:
         reps = int(s.at(i + 2).name("count") or 1)  # "3 heavy triples"
-        return [Fact("rows", item.start, s.at(i + 2).end, [Entry(reps) for _ in range(int(item.value))])], i + 3
+        note = {"more": True} if more else {}
+        return [Fact("rows", item.start, s.at(i + 2).end, [Entry(reps) for _ in range(int(item.value))], note)], i + 3
     if s.at(i + 1).has("times", "x") and s.at(i + 2).text == "(" and s.at(i + 3).kind == "num" and item.value:
         return [Fact("rounds", item.start, s.at(i + 1).end, int(item.value), {"bracket": True})], i + 3
     told = (
@@ -504,7 +507,8 @@ def _counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] |
         and not s.at(i + 1).comma
     ):
         return [Fact("count", item.start, s.at(i + 1).end, int(s.at(i + 1).value or 0), {"only": True})], i + 2
-    if item.has("plan", "the") and s.at(i + 1).kind == "num" and s.at(i + 2).text in little("ending_of_these"):
+    these = item.has("plan", "the") or item.text in little("mine")
+    if these and s.at(i + 1).kind == "num" and s.at(i + 2).text in little("ending_of_these"):
         if s.at(i - 1).has("load", "at") and of_free_weight(s, i):
             kg = s.kg(s.at(i + 1).value or 0)  # "curls 3x12 with the 8s"
             return [Fact("load", item.start, s.at(i + 2).end, kg, {"how": "at"})], i + 3

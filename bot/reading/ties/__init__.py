@@ -52,13 +52,14 @@ from bot.reading.ties.paced import paced
 from bot.reading.ties.ramps import ramps
 from bot.reading.ties.rated_lifts import rated_lifts
 from bot.reading.ties.ratings import in_brackets, judged, listed_efforts, named_and_rated, rated, reckoned
-from bot.reading.ties.rep_of_set import rep_of_set
+from bot.reading.ties.rep_of_set import rep_gone_for, rep_of_set
 from bot.reading.ties.sections import sections
 from bot.reading.ties.shared_load import shared_load
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
+from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.then_the_rest import then_the_rest
-from bot.reading.ties.tried import tried
+from bot.reading.ties.tried import all_missed, tried
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
     added,
@@ -71,6 +72,7 @@ from bot.reading.ties.unsure import (
     summed,
 )
 from bot.reading.ties.verdicts import verdicts
+from bot.reading.ties.went_and_not import went_and_not
 
 # Each with what must be told for it to change anything (`rules.py`); files with several rules have their own tables.
 RULES: tuple[tuple[Rule, str], ...] = (
@@ -80,9 +82,12 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (instead_of, "rows =instead"),
     (in_place_of, "move =instead"),
     (went_for, "bare scheme"),
+    (went_and_not, "load|rows bare|load sep"),
     (load_heads, "bare|rows sep rows"),
     (tries_by_side, "scheme side"),
+    (all_missed, "scheme bare|count sep"),
     (tried, "bare|rows fail|plan"),
+    (singles_told, "rows sep scope|fail|bare"),
     (loads_ahead, "load rows sep"),
     (paced, "scheme rows"),
     (of_the_body, "claim plan"),
@@ -94,6 +99,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (instead_ahead, "instead rows scope"),
     (bands_apart, "move rows|bare sep"),
     (cut_short, "rows count|scope"),
+    (rep_gone_for, "scope fail|'fell"),
     (rep_of_set, "scope fail"),
     (denied_marks, "flag"),
     *spoken_of.RULES,

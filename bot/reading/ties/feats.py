@@ -41,8 +41,10 @@ def _then_another(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 
 def _one_more(message: Message, facts: Sequence[Fact], at: int) -> bool:
-    """Whether one repetition stands here, and "another" before it."""
+    """Whether one repetition stands here, and "another" before it, or so many "more"."""
     fact = facts[at]
+    if fact.kind == "rows" and fact.note.get("more") and all(one == Entry(1) for one in fact.value):
+        return True
     single = fact.kind == "rows" and fact.value == [Entry(1)]
     return (single or _is_one(fact)) and fact.start > 0 and message.tokens[fact.start - 1].text in little("another")
 

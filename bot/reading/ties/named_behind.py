@@ -8,10 +8,15 @@ from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
+THEN = 2  # of a separator: "then"
 
-def named_behind(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "left only 12 on the last", "got 1 on the last two": the sets that a bare number is of are told after it."""
-    out = list(facts)
+
+def named_behind(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "left only 12 on the last", "got 1 on the last two": the sets that a bare number is of are told after it.
+
+    So too where the sets after them follow: "12 on the first three, then 9 and 8".
+    """
+    out = _of_those_before(message, facts)
     for at in range(1, len(out) - 1):
         one, scope = out[at], out[at + 1]
         if one.kind != "bare" or scope.kind != "scope" or scope.value == "all" or one.end != scope.start:
@@ -26,3 +31,26 @@ def named_behind(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if closes and (led or fell or several) and scope.note.get("text", "").startswith(tuple(little("before_scope"))):
             out[at], out[at + 1] = scope, one
     return out
+
+
+def _of_those_before(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """The facts with "12 on the first three" before a "then" turned about: which sets, and then what they were."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        out.append(fact)
+        if fact.kind != "scope" or not isinstance(fact.value, tuple) or fact.value[0] != "first":
+            continue
+        follow = [one for one in facts[at + 1 : at + 4] if one.note.get("mark") != ","]
+        if len(follow) < 2 or follow[0].kind != "sep" or follow[0].value != THEN or follow[1].kind != "bare":
+            continue
+        led = next((n for n in range(len(out) - 2, -1, -1) if not _joins(message, out[n])), 0)
+        if out[led].kind == "bare":
+            out = [*out[:led], *out[led + 1 :], out[led]]
+    return out
+
+
+def _joins(message: Message, fact: Fact) -> bool:
+    """Whether a fact is a little word before a set: "on the", "en las"."""
+    words = {token.text for token in message.tokens[fact.start : fact.end]}
+    small = little("before_scope") | little("the") | little("on_lift")
+    return fact.kind in ("word", "plan") and bool(words) and words <= small

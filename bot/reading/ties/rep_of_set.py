@@ -1,4 +1,7 @@
-"""Which repetition of which set did not go up: "im letzten Satz die zweite verkackt", "missed the third in set 2"."""
+"""Which repetition of which set did not go up: "im letzten Satz die zweite verkackt", "missed the third in set 2".
+
+So too the one that somebody went for: "on the last I went for a fourth and fell".
+"""
 
 from __future__ import annotations
 
@@ -6,9 +9,55 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.reading.facts import Fact
+from bot.reading.little import little
 from bot.reading.message import Message
 
+SENTENCE = 3  # the value of a mark that ends a sentence
 BESIDE = frozenset({"word", "plan", "scheme"})  # what may stand between the set, the repetition and the miss
+
+NEAR = 5  # tokens from the words of a try to the repetition
+REACH = 6  # facts from the repetition to what became of it
+
+
+def rep_gone_for(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts, with a miss in place of the repetition that was tried and of what became of it."""
+    for at, fact in enumerate(facts):
+        if fact.kind != "scope" or not isinstance(fact.value, int) or _names_set(message, fact):
+            continue
+        if not _led(message, fact):
+            continue
+        for n in range(at + 1, min(at + 1 + REACH, len(facts))):
+            one = facts[n]
+            missed = one.kind == "fail" and not one.note.get("weak") and one.value is None
+            if missed or (one.kind == "word" and message.tokens[one.start].text in little("fell")):
+                rep = Fact("fail", fact.start, fact.end, fact.value, {"rep": True})
+                between = facts[at + 1 : n]
+                own = [other for other in between if other.kind == "scope"]  # "a fourth on the last one, but missed"
+                rest = [other for other in between if other.kind != "scope"]
+                return [*_without(facts[:at], fact.value - 1), *own, rep, *rest, *facts[n + 1 :]]
+            if one.kind not in BESIDE and not (one.kind == "sep" and one.value == 1) and one.value != "last":
+                break
+    return facts
+
+
+def _without(facts: Sequence[Fact], reps: int) -> list[Fact]:
+    """The facts without the reps that name the set again: "on the 3 I went for a fourth"."""
+    for at in range(len(facts) - 1, -1, -1):
+        told = facts[at].kind in ("bare", "load") and facts[at].value == reps
+        if told and at and facts[at - 1].kind != "rows":
+            return [*facts[:at], *facts[at + 1 :]]
+        if facts[at].kind not in BESIDE and not (facts[at].kind == "bare" and facts[at].note.get("spelled")):
+            break
+    return list(facts)
+
+
+def _led(message: Message, fact: Fact) -> bool:
+    """Whether words of a try stand before a fact, with nothing but words between."""
+    low = max(0, fact.start - NEAR)
+    words = [token.text if token.kind == "word" else "," for token in message.tokens[low : fact.start]]
+    words = " ".join(words).rpartition(",")[2].split()
+    text = f" {' '.join(words)} "
+    return any(f" {lead} " in text for lead in little("went_for") | little("wanted_one"))
 
 
 def rep_of_set(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -16,6 +65,10 @@ def rep_of_set(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     for at, fact in enumerate(facts):
         if fact.kind != "fail" or fact.note.get("weak"):
             continue
+        after = _next_rep(message, facts, at)
+        if after is not None:
+            missed = replace(fact, value=_reps(facts[after]) + 1, note={**fact.note, "rep": True})
+            return [*facts[:after], missed, *facts[at + 1 :]]
         if isinstance(fact.value, int):
             behind = next((n for n in range(at + 1, len(facts)) if facts[n].kind not in BESIDE), None)
             if message.context.today and behind is not None and _is_set(message, facts[behind]):
@@ -32,6 +85,31 @@ def rep_of_set(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             missed = replace(fact, value=facts[reps[0]].value, note={**fact.note, "rep": True})
             return [missed if n == at else one for n, one in enumerate(facts) if n != reps[0]]
     return facts
+
+
+def _next_rep(message: Message, facts: Sequence[Fact], at: int) -> int | None:
+    """ "Last set only 2, failed the third": where the reps stand of the set that the miss behind a comma is of."""
+    reps = next((n for n in range(at - 1, -1, -1) if facts[n].kind in ("bare", "rows")), None)
+    if message.context.today or reps is None or reps < 1:
+        return None
+    between = [fact for fact in facts[reps + 1 : at] if fact.kind not in BESIDE]
+    nth = facts[at].value if facts[at].value is not None else between[-1].value if between else None
+    named = between[:-1] if facts[at].value is None else between
+    joined = len(named) == 1 and named[0].kind == "sep" and named[0].value < SENTENCE
+    scope = next((n for n in range(reps - 1, -1, -1) if facts[n].kind not in BESIDE), None)
+    words = {token.text for token in message.tokens[facts[reps].end : facts[at].start]}
+    if words & (little("before_scope") | little("on_lift")):
+        return None  # "four in the fourth, in the fifth one missed": a set
+    if not joined or scope is None or facts[scope].kind != "scope" or facts[scope].value == "all":
+        return None
+    return reps if isinstance(nth, int) and nth == _reps(facts[reps]) + 1 else None
+
+
+def _reps(fact: Fact) -> int:
+    """The reps of the one set that a fact tells; 0: of none."""
+    if fact.kind == "bare":
+        return int(fact.value)
+    return int(fact.value[0].reps or 0) if len(fact.value) == 1 else 0
 
 
 def _before(facts: Sequence[Fact], at: int) -> list[int]:

@@ -10,6 +10,9 @@ from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
 
 OF_A_TRY = frozenset({"move", "load", "word", "sep", "scheme", "plan", "thing", "claim", "side"})
+TRY_SILENT = frozenset({"word", "side", "load", "move"})
+NUMBERED = frozenset({"rows", "bare", "count", "load"})
+MOST_TRIES = 9
 LONGEST_LEAD = 3  # words: "fui a por"
 
 
@@ -59,3 +62,36 @@ def _single(fact: Fact) -> bool:
 
 def _other(fact: Fact, single: Fact) -> bool:
     return fact is not single and fact.kind not in OF_A_TRY
+
+
+def all_missed(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Left arm two tries, both missed": so many sets without a rep."""
+    for at, fact in enumerate(facts):
+        if fact.kind != "scheme" or fact.value != "attempt":
+            continue
+        beside = [n for n in (at - 1, at + 1) if 0 <= n < len(facts) and facts[n].kind in ("bare", "count")]
+        many = [n for n in beside if facts[n].value in range(2, MOST_TRIES + 1)]
+        end = _none_went(message, facts, at)
+        if len(many) == 1 and end:
+            told, n = facts[many[0]], int(facts[many[0]].value)
+            note = {"values": [0.0] * n, "list": True, "reps": True}
+            missed = Fact("rows", told.start, told.end, [Entry(0) for _ in range(n)], note)
+            kept = [one for one in facts[max(many[0], at) + 1 : end] if one.kind in ("side", "load", "move")]
+            return [*facts[: min(many[0], at)], missed, *kept, *facts[end:]]
+    return facts
+
+
+def _none_went(message: Message, facts: Sequence[Fact], at: int) -> int:
+    """Where the words end that say of the tries told at `at` that none went up; 0: they do not."""
+    sep = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), None)
+    if sep is None or any(one.kind not in TRY_SILENT for one in facts[at + 1 : sep]):
+        return 0
+    stop = next((n for n in range(sep + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+    clause = facts[sep + 1 : stop]
+    if not clause or any(one.kind in NUMBERED for one in clause):
+        return 0
+    words = {token.text for token in message.tokens[clause[0].start : clause[-1].end]}
+    whole = any(plan_names(one) & {"all_lifts"} or (one.kind, one.value) == ("scope", "all") for one in clause)
+    failed = any(one.kind == "fail" and not one.note.get("weak") and one.value is None for one in clause)
+    none = bool(words & little("none_of_them")) and bool(words & (little("it_went") | little("went_up")))
+    return stop if (whole and failed) or none else 0

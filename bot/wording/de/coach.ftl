@@ -3,9 +3,9 @@ coach-joined = Hallo { $name }, dieser Bot gehört jetzt dir. „liste“ zeigt 
 coach-help =
     In Worten, mit dem Namen eines Athleten:
     · „mira“ – die Karte · „liste“ · „stufen“ – wie lange jede dauert · „übersicht“ – die Woche · „mira woche“ · „mira warum“
-    · „mira 4x3 mit 17,5 am donnerstag“ · „mira sperre 17,5 bis 1. märz“ · „mira halte stufe 3 wochen“ · „mira entsperre“
+    · „mira 4x3 mit 17,5 am donnerstag“ · „mira sperre 17,5 bis 1. märz“ · „mira halte stufe 3 wochen“ · „mira entsperre“, „mira entsperre stufe“
     · „mira deload“, „mira deload ab montag“ · „mira rückgängig“ – nimmt deine letzte Anweisung zurück
-    · „mira stufe archer_shoulder“ · „mira ohne muscle-ups“ · „mira regel block.loading_weeks 5“, „regel …“ für alle
+    · „mira stufe archer_shoulder“ · „mira ohne muscle-ups“, „mira wieder mit muscle-ups“ · „mira regel block.loading_weeks 5“, „regel …“ für alle
     · „bestätige mira“, „ablehnen mira“ · „gesehen mira“ für Videos, „mira neustart“ nach einem Stopp · „mira pause“, „mira weiter“
     · „mira verschiebe donnerstag auf freitag“ · „wer hat sich nicht gemeldet“ · „sag allen: …“
     · „sag mira: …“ · „mira notiz: …“ · „einladung mira“ · „nenne archer auf ellbogenhöhe ALR“
@@ -18,6 +18,9 @@ order-hard = Achtung: { $reps } Wiederholungen sind mehr als die { $possible }, 
 coach-not-done = Nichts ist geändert: „{ $words }“ gehört zu keiner Anweisung, die ich kenne. Bitte nur die Anweisung; Worte an { $name } gehen mit „sag { $handle }: …“.
 coach-only = Das war für mich nur eine Frage; von „{ $words }“ habe ich nichts verstanden, und nichts ist geändert.
 moved = { $name }: Die Einheit von { $since } ist jetzt { $until }.
+moved-no-room = { $name }: Die Einheit von { $since } passt nicht auf { $until } – eine Einheit am Tag, 48 Stunden zwischen Zugtagen. Nichts wurde verschoben.
+moved-too = Damit rückt die Einheit von { $since } auf { $until }.
+moved-gone = Damit fällt die Einheit von { $since } aus.
 moved-how = Welche Einheit von { $name } wohin soll, habe ich nicht verstanden. „NAME verschiebe donnerstag auf freitag“
 told-moved = { $coach } hat deine Einheit von { $since } auf { $until } verschoben.
 tell-all-what = Was soll ich allen sagen? „sag allen: Worte“
@@ -75,6 +78,7 @@ sets-not-sent = { $name }, { $day }: So wie es steht, werden diese Sätze nicht 
 sets-instead = Sie ersetzen die Einheit am { $day }, die ausfällt: 48 Stunden zwischen Zugtagen.
 sets-near = Beachte: { $days } liegt näher als 48 Stunden und bleibt wie geplant.
 load-rounded = { $given } sind { $load } mit den Scheiben von { $name }.
+load-between = Achtung: { $given } geben die Scheiben von { $name } nicht her; das Nächste darunter ist { $load }.
 lock-how = Die Last für { $name } habe ich nicht verstanden. „NAME sperre 17,5 bis 1. märz“
 locked = { $name }: Last gesperrt auf { $load } { $until }.
 held = { $name }: Stufe gehalten { $until }.
@@ -95,8 +99,8 @@ nickname-gone = „{ $nickname }“ ist kein Spitzname mehr
 rule-again = { $rule } ist wieder { $value }
 taken-back-nothing = Es gibt keine Anweisung von dir zurückzunehmen.
 told-taken-back = { $coach } hat zurückgenommen, was am { $day } entschieden wurde. „heute“ zeigt, was gilt.
-unlocked-those = { $name }, aufgehoben: { $what }.
-unlocked = { $name }: Alle Sperren sind aufgehoben, auch gehaltene Stufen.
+unlocked = { $name }, aufgehoben: { $what }.
+unlocked-nothing = { $name }: Nichts davon ist gesperrt, gehalten oder ausgelassen; nichts wurde geändert.
 paused = { $name } pausiert { $until }.
 until-day = bis { $day }
 until-lifted = bis auf Weiteres
@@ -158,6 +162,9 @@ order-set_sets-of = { $sets }×{ $reps } { $movement } { $load } am { $for_date 
 load-as-planned = mit der geplanten Last
 order-lock_load = Last gesperrt auf { $load } { $until }
 order-unlock = Sperren aufgehoben
+order-unlock-hold_rung = Stufe wieder frei
+order-unlock-lock_load = Last wieder frei
+order-unlock-exclude = wieder mit { $movement }
 order-exclude = ohne { $movement } { $until }
 order-deload = Deload ab { $for_date }
 order-restart = darf wieder trainieren

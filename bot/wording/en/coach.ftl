@@ -3,9 +3,9 @@ coach-joined = Hello { $name }, this bot is yours now. “roster” shows your a
 coach-help =
     In words, with an athlete's name:
     · “mira” – the card · “roster” · “rungs” – how long each takes · “summary” – the week · “mira week” · “mira why”
-    · “mira 4x3 at 17.5 on thursday” · “mira lock 17.5 until 1 march” · “mira hold rung 3 weeks” · “mira unlock”
+    · “mira 4x3 at 17.5 on thursday” · “mira lock 17.5 until 1 march” · “mira hold rung 3 weeks” · “mira unlock”, “mira unlock rung”
     · “mira deload”, “mira deload from monday” · “mira undo” – takes back your last order
-    · “mira rung archer_shoulder” · “mira exclude muscle-ups” · “mira rule block.loading_weeks 5”, “rule …” for all
+    · “mira rung archer_shoulder” · “mira exclude muscle-ups”, “mira include muscle-ups” · “mira rule block.loading_weeks 5”, “rule …” for all
     · “approve mira”, “decline mira” · “seen mira” for clips, “mira restart” after a stop · “mira pause”, “mira resume”
     · “mira move thursday to friday” · “who hasn't reported” · “tell everyone: …”
     · “tell mira: …” · “mira note: …” · “invite mira” · “call archers with low ring ALR”
@@ -18,6 +18,9 @@ order-hard = Mind that { $reps } reps are more than the { $possible } that { $na
 coach-not-done = Nothing is done: “{ $words }” is no part of an order I know. The order alone, please; words for { $name } go with “tell { $handle }: …”.
 coach-only = That was only a question to me; of “{ $words }” I understood nothing, and nothing was changed.
 moved = { $name }: the session of { $since } is on { $until }.
+moved-no-room = { $name }: the session of { $since } does not fit on { $until } – one session a day, 48 hours between pulling days. Nothing was moved.
+moved-too = With that, the session of { $since } goes to { $until }.
+moved-gone = With that, the session of { $since } is left out.
 moved-how = I did not get which session of { $name } goes where. “NAME move thursday to friday”
 told-moved = { $coach } moved your session of { $since } to { $until }.
 tell-all-what = What shall I tell everyone? “tell everyone: words”
@@ -75,6 +78,7 @@ sets-not-sent = { $name }, { $day }: as things stand, these sets will not be sen
 sets-instead = They stand in for the session of { $day }, which is left out: 48 hours between pulling days.
 sets-near = Mind that { $days } is nearer than 48 hours and stays as planned.
 load-rounded = { $given } is { $load } on { $name }’s plates.
+load-between = Mind that { $name }’s plates do not make { $given }: the next below is { $load }.
 lock-how = I did not get the load for { $name }. “NAME lock 17.5 until 1 march”
 locked = { $name }: load locked at { $load } { $until }.
 held = { $name }: rung held { $until }.
@@ -95,8 +99,8 @@ nickname-gone = “{ $nickname }” is no nickname any more
 rule-again = { $rule } is { $value } again
 taken-back-nothing = There is no order of yours to take back.
 told-taken-back = { $coach } took back what was decided on { $day }. “today” shows what stands.
-unlocked-those = { $name }, lifted: { $what }.
-unlocked = { $name }: all locks and holds are lifted.
+unlocked = { $name }, lifted: { $what }.
+unlocked-nothing = { $name }: nothing of that kind is locked, held or left out; nothing was changed.
 paused = { $name } is paused { $until }.
 until-day = until { $day }
 until-lifted = until further notice
@@ -158,6 +162,9 @@ order-set_sets-of = { $sets }×{ $reps } { $movement } { $load } on { $for_date 
 load-as-planned = at the planned load
 order-lock_load = load locked at { $load } { $until }
 order-unlock = locks and holds lifted
+order-unlock-hold_rung = holds of the rung lifted
+order-unlock-lock_load = locks of the load lifted
+order-unlock-exclude = { $movement } again
 order-exclude = without { $movement } { $until }
 order-deload = deload from { $for_date }
 order-restart = may train again

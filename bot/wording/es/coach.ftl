@@ -3,9 +3,9 @@ coach-joined = Hola, { $name }: este bot ya es tuyo. «lista» muestra a tus atl
 coach-help =
     Con palabras y el nombre de un atleta:
     · «mira» – la ficha · «lista» · «escalones» – cuánto dura cada uno · «resumen» – la semana · «mira semana» · «mira por qué»
-    · «mira 4x3 con 17,5 el jueves» · «mira bloquea 17,5 hasta el 1 de marzo» · «mira mantén escalón 3 semanas» · «mira desbloquea»
+    · «mira 4x3 con 17,5 el jueves» · «mira bloquea 17,5 hasta el 1 de marzo» · «mira mantén escalón 3 semanas» · «mira desbloquea», «mira desbloquea escalón»
     · «mira descarga», «mira descarga desde el lunes» · «mira deshacer» – deshace tu última orden
-    · «mira escalón archer_shoulder» · «mira sin muscle-ups» · «mira regla block.loading_weeks 5», «regla …» para todos
+    · «mira escalón archer_shoulder» · «mira sin muscle-ups», «mira incluye muscle-ups» · «mira regla block.loading_weeks 5», «regla …» para todos
     · «aprueba mira», «rechaza mira» · «visto mira» para clips, «mira reinicia» tras una parada · «mira pausa», «mira sigue»
     · «mira mueve jueves a viernes» · «quién no ha respondido» · «diles a todos: …»
     · «dile mira: …» · «mira nota: …» · «invitación mira» · «llama arqueras a la altura del codo ALR»
@@ -18,6 +18,9 @@ order-hard = Ojo: { $reps } repeticiones son más que las { $possible } de las q
 coach-not-done = No he cambiado nada: «{ $words }» no es parte de ninguna orden que conozca. Solo la orden, por favor; las palabras para { $name } van con «dile { $handle }: …».
 coach-only = Para mí eso era solo una pregunta; de «{ $words }» no entendí nada y nada ha cambiado.
 moved = { $name }: la sesión del { $since } pasa al { $until }.
+moved-no-room = { $name }: la sesión de { $since } no cabe en { $until }: una sesión al día, 48 horas entre días de tirón. No se ha movido nada.
+moved-too = Con eso, la sesión de { $since } pasa a { $until }.
+moved-gone = Con eso, la sesión de { $since } se queda fuera.
 moved-how = No entendí qué sesión de { $name } va a dónde. «NOMBRE mueve jueves a viernes»
 told-moved = { $coach } ha pasado tu sesión del { $since } al { $until }.
 tell-all-what = ¿Qué les digo a todos? «diles a todos: palabras»
@@ -75,6 +78,7 @@ sets-not-sent = { $name }, { $day }: tal como está, estas series no se enviará
 sets-instead = Sustituyen a la sesión del { $day }, que se suprime: 48 horas entre días de tracción.
 sets-near = Ten en cuenta: { $days } queda a menos de 48 horas y sigue como estaba.
 load-rounded = { $given } son { $load } con los discos de { $name }.
+load-between = Ojo: los discos de { $name } no dan { $given }; lo más cercano por debajo es { $load }.
 lock-how = No entendí la carga de { $name }. «NOMBRE bloquea 17,5 hasta el 1 de marzo»
 locked = { $name }: carga bloqueada en { $load } { $until }.
 held = { $name }: mismo escalón { $until }.
@@ -95,8 +99,8 @@ nickname-gone = «{ $nickname }» ya no es un apodo
 rule-again = { $rule } es otra vez { $value }
 taken-back-nothing = No hay ninguna orden tuya que deshacer.
 told-taken-back = { $coach } deshizo lo que se decidió el { $day }. «hoy» muestra lo que vale.
-unlocked-those = { $name }, queda sin efecto: { $what }.
-unlocked = { $name }: se quitan todos los bloqueos, también el del escalón.
+unlocked = { $name }, levantado: { $what }.
+unlocked-nothing = { $name }: nada de eso está bloqueado, retenido ni excluido; no se ha cambiado nada.
 paused = { $name } en pausa { $until }.
 until-day = hasta el { $day }
 until-lifted = hasta nuevo aviso
@@ -158,6 +162,9 @@ order-set_sets-of = { $sets }×{ $reps } { $movement } { $load } el { $for_date 
 load-as-planned = con la carga prevista
 order-lock_load = carga bloqueada en { $load } { $until }
 order-unlock = sin bloqueos
+order-unlock-hold_rung = escalón liberado
+order-unlock-lock_load = carga liberada
+order-unlock-exclude = de nuevo con { $movement }
 order-exclude = sin { $movement } { $until }
 order-deload = descarga desde el { $for_date }
 order-restart = puede volver a entrenar

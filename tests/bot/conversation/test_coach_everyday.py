@@ -109,7 +109,7 @@ def test_kilograms_for_plates_of_pounds_are_whole_pounds():
 
 
 def test_a_load_in_the_plates_own_unit_stays_as_it_was_ordered(chat):
-    assert "plates" not in chat.answer("coach", "mira 4x3 at 15.5 on thursday", "08:00")
+    assert "do not make 15.5 kg" in chat.answer("coach", "mira 4x3 at 15.5 on thursday", "08:00")
     assert [one.load_kg for one in orders(chat)] == [15.5]
 
 

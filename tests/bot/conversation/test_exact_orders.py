@@ -190,7 +190,7 @@ def test_a_pause_from_a_day_to_come_is_not_one_of_now():
     command = parse("mira pause from thursday until sunday", NAMES, "en", MONDAY)
 
     assert command is not None
-    assert command.odd == ("from",)
+    assert command.odd == ("from", "thursday")
 
 
 @pytest.mark.parametrize(

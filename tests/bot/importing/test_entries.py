@@ -1,9 +1,10 @@
 from datetime import date
+from pathlib import Path
 
 import pytest
 
 from bot.importing.entries import Entry, Stray, entries_from_notes
-from bot.importing.table import BadColumns, entries_from_table
+from bot.importing.table import BadColumns, columns_of, entries_from_table
 
 
 def days(text: str, language: str = "en", order: str = "DMY") -> list[tuple[date, str]]:
@@ -52,3 +53,65 @@ def test_a_table_becomes_the_sentences_an_athlete_would_send():
 def test_a_mapping_that_names_what_is_not_there_says_so():
     with pytest.raises(BadColumns, match="no column 'Datum'"):
         list(entries_from_table("Day,Text\n", {"date": "Datum", "text": "Text"}, "kg", "en"))
+
+
+def test_what_stands_under_a_day_that_cannot_be_is_not_of_the_day_before():
+    text = "2026-11-12\ndips 3x8\n2026-11-31\npull-ups 9x9\n2026-12-01\ndips 3x9\n"
+    assert days(text) == [(date(2026, 11, 12), "dips 3x8"), (date(2026, 12, 1), "dips 3x9")]
+
+
+@pytest.mark.parametrize(
+    ("text", "why"),
+    [
+        ("2026-11-05\na 1\n11/9\nb 2\n2026-11-12\nc 3\n", "two-days"),
+        ("2026-11-12\na 1\n11/9\nb 2\n2026-11-05\nc 3\n", "two-days"),  # the newest first
+        ("2026-11-05\na 1\n11/9\nb 2\n", "two-days"),
+        ("2026-11-05\na 1\n11/15\nb 2\n2026-11-19\nc 3\n", "other-order"),
+        ("2026-11-05\na 1\n11/15/2026\nb 2\n2026-11-19\nc 3\n", "other-order"),
+    ],
+)
+def test_a_day_that_is_in_order_only_with_day_and_month_changed_is_left_out(text, why):
+    strays = [e for e in entries_from_notes(text, "en") if isinstance(e, Stray)]
+    assert [(s.line, s.why) for s in strays] == [(3, why), (4, "no-date")]
+
+
+def test_day_and_month_in_order_are_read_as_they_stand():
+    text = "2026-08-30\na 1\n11/9\nb 2\n2026-11-12\nc 3\n3/12: d 4\n"
+    assert [day for day, _ in days(text)] == [
+        date(2026, 8, 30),
+        date(2026, 9, 11),
+        date(2026, 11, 12),
+        date(2026, 12, 3),
+    ]
+
+
+def test_a_day_and_a_month_with_two_points_need_no_year():
+    assert days("1.11.2026\nDips 3x8\n5.11. Klimmzüge 4x4\n", "de")[1] == (date(2026, 11, 5), "Klimmzüge 4x4")
+
+
+def test_three_sets_are_no_day_of_long_ago():
+    assert len(days("2026-11-05\n12/10/10 pull-ups\n")) == 1
+
+
+def test_each_line_of_an_entry_knows_where_it_stands():
+    (entry,) = entries_from_notes("2026-11-05\n\ndips 3x8\n\npull-ups 4x4\n\n", "en")
+    assert entry.numbered() == [(3, "dips 3x8"), (4, ""), (5, "pull-ups 4x4")]
+
+
+@pytest.mark.parametrize("columns", ["Day,Exercise,Reps", "Day;Exercise;Reps"])
+def test_a_table_is_known_by_its_head(columns):
+    row = "2026-11-05,Dip,5".replace(",", columns[3])
+    assert columns_of(Path("log.txt"), f"{columns}\n{row}\n") == ["Day", "Exercise", "Reps"]
+    assert columns_of(Path("log.CSV"), row) == row.split(columns[3])
+    assert not columns_of(Path("log.txt"), "my log, of dips, and more\n2026-11-05\ndips 5, 5, 4\n")
+
+
+@pytest.mark.parametrize(
+    ("kind", "cell"),
+    [("sets", "x"), ("reps", "abc"), ("load", "-15"), ("load", "heavy"), ("rpe", "12"), ("rpe", "hard"), ("hold", "l")],
+)
+def test_a_cell_that_is_not_what_its_column_holds_leaves_the_row_out(kind, cell):
+    cells = {"date": "2026-11-05", "movement": "Dip", "sets": "3", "reps": "5", kind: cell}
+    table = ",".join(cells) + "\n" + ",".join(cells.values()) + "\n"
+    (stray,) = entries_from_table(table, {name: name for name in cells}, "kg", "en")
+    assert (stray.line, stray.why, stray.text) == (2, "cell", cell)

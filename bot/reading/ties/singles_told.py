@@ -1,0 +1,71 @@
+"""Singles of one load and what became of each: "singles at 45: made the first, missed the second"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.little import little
+from bot.reading.message import Message
+
+MOST = 10  # tries told one by one
+SILENT = frozenset({"word", "claim", "scheme", "plan"})
+
+
+def singles_told(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts, with a set for each single that is told to have gone up or not."""
+    for at, fact in enumerate(facts):
+        if fact.kind != "rows" or fact.value != [Entry(1)] or not fact.note.get("each_of"):
+            continue
+        start = next((n for n in range(at + 1, len(facts)) if facts[n].kind not in ("load", "word")), len(facts))
+        if start >= len(facts) or facts[start].kind != "sep" or facts[start].value == 3:
+            continue
+        tries, end = _tries(message, facts, start)
+        if len(tries) > 1 and len(set(tries)) > 1:
+            rows = [Entry(1 if went else 0) for went in tries]
+            made = Fact("rows", fact.start, fact.end, rows, {"reps": True})
+            return [*facts[:at], made, *facts[at + 1 : start], *facts[end:]]
+    return facts
+
+
+def _tries(message: Message, facts: Sequence[Fact], start: int) -> tuple[list[bool], int]:
+    """Whether each try went up, in their order, and where the clauses end that tell it."""
+    tries: list[bool] = []
+    end = start
+    at = start + 1
+    while at < len(facts):
+        stop = next((n for n in range(at, len(facts)) if facts[n].kind == "sep"), len(facts))
+        told = _outcome(message, facts[at:stop], len(tries)) if stop > at else []
+        if told is None or len(tries) + len(told) > MOST:
+            break
+        tries += told
+        end = stop
+        if stop < len(facts) and facts[stop].value == 3:
+            break
+        at = stop + 1
+    return tries, end
+
+
+def _outcome(message: Message, clause: Sequence[Fact], before: int) -> list[bool] | None:
+    """What a clause tells of the next tries; None where it tells of something else."""
+    said = [fact for fact in clause if fact.kind not in SILENT]
+    places = [fact.value for fact in said if fact.kind in ("scope", "fail") and fact.value is not None]
+    many = [fact.value for fact in said if fact.kind == "bare"]
+    others = [fact for fact in said if fact.kind not in ("scope", "fail", "bare")]
+    if others or len(places) + len(many) != 1:
+        return None
+    if places and (1 if places[0] == "first" else places[0]) != before + 1:
+        return None
+    if many and (many[0] != int(many[0]) or not 0 < many[0] <= MOST):
+        return None
+    went = _went(message, clause)
+    return None if went is None else [went] * int(many[0] if many else 1)
+
+
+def _went(message: Message, clause: Sequence[Fact]) -> bool | None:
+    names = {name for fact in clause for name in fact.note.get("names", ())}
+    words = {token.text for token in message.tokens[clause[0].start : clause[-1].end]}
+    if any(fact.kind == "fail" for fact in clause) or names & {"not_this", "skipped"} or words & little("try_did_not"):
+        return False
+    got = any(fact.kind == "scheme" and fact.value == "got" for fact in clause)
+    return True if got or names & {"done", "by", "fine"} or words & little("try_went") else None
