@@ -117,13 +117,20 @@ def _is_led(span: str) -> bool:
 
 
 def without_doubtful_values(desk: Desk, reading: Reading, text: str) -> Reading:
-    """The reading without values that may as well be what is asked for: what "4x4 at 10" means is not noted before."""
+    """The reading without efforts and loads that may as well be what is asked for."""
+    kept = without_doubtful_efforts(reading)
+    if any(doubt.about == "load_kg" for doubt in kept.ask) and any(one.load_kg is not None for one in kept.sets):
+        alone = read(text, replace(context_of(desk, desk.said_at), today=None))
+        kept = replace(kept, sets=_with_loads_told(kept.sets, alone))
+    return kept
+
+
+def without_doubtful_efforts(reading: Reading) -> Reading:
+    """The reading without efforts that may as well be loads: what "4x4 at 10" means is asked, and not noted before."""
     loads = [doubt for doubt in reading.ask if doubt.about == "load_kg"]
     efforts = {float(number.replace(",", ".")) for one in loads if (number := _number_of(one.span))}
     sets = tuple(replace(one, rpe=None) if one.rpe in efforts else one for one in reading.sets)
-    if loads and any(one.load_kg is not None for one in sets):
-        sets = _with_loads_told(sets, read(text, replace(context_of(desk, desk.said_at), today=None)))
-    return replace(reading, sets=sets)
+    return replace(reading, sets=sets) if efforts else reading
 
 
 def _with_loads_told(sets: tuple[SetRead, ...], alone: Reading) -> tuple[SetRead, ...]:

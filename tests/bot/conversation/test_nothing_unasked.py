@@ -60,7 +60,7 @@ def test_what_is_told_beside_an_open_load_is_noted(chat):
 @pytest.mark.parametrize(
     ("language", "words", "answer"),
     [
-        ("en", "am i allowed to train?", "No, not yet"),
+        ("en", "am i allowed to train?", "no training"),
         ("en", "am I good to train", "No, not yet"),
         ("de", "darf ich wieder trainieren?", "Nein, noch nicht"),
         ("es", "puedo volver a entrenar?", "No, todavía no"),
