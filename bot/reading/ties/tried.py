@@ -122,7 +122,7 @@ def _none_went(message: Message, facts: Sequence[Fact], at: int, many: int) -> i
     if not clause or (numbers and not all_of_them):
         return 0
     words = {token.text for token in message.tokens[clause[0].start : clause[-1].end]}
-    whole = all_of_them or any(plan_names(one) & {"all_lifts"} or (one.kind, one.value) == ("scope", "all") for one in clause)
+    all_told = any(plan_names(one) & {"all_lifts"} or (one.kind, one.value) == ("scope", "all") for one in clause)
     failed = any(_missed(one) for one in clause)
     none = bool(words & little("none_of_them")) and bool(words & (little("it_went") | little("went_up")))
-    return stop if (whole and failed) or none else 0
+    return stop if ((all_told or all_of_them) and failed) or none else 0
