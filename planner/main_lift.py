@@ -46,7 +46,12 @@ def main_work(today: Today) -> Work:
 
 
 def plan_main(today: Today, draft: Draft) -> None:
-    work, slot = main_work(today), today.slot
+    plan_work(today, draft, main_work(today))
+
+
+def plan_work(today: Today, draft: Draft, work: Work) -> None:
+    """Sets, reps and ceiling of the main lift with the load that they are good for today."""
+    slot = today.slot
     name = _main_movement(today, draft)
     if name is None:
         draft.hold("no_equipment")
