@@ -28,7 +28,9 @@ def outcome(desk: Desk, day: date, before: Sequence[date]) -> list[str]:
     lines = [say.say("sets-set", name=name, day=say.day(day), work=short_plan(plan, say))]
     gone = [one for one in before if not desk.plan(one).sets]
     lines += [say.say("sets-instead", day=say.day(one)) for one in gone]
-    near = [] if day in before or not _pulls(plan) else [one for one in _within_gap(desk, day) if _pulls(desk.plan(one))]
+    near = (
+        [] if day in before or not _pulls(plan) else [one for one in _within_gap(desk, day) if _pulls(desk.plan(one))]
+    )
     if near:
         lines.append(say.say("sets-near", days=say.listed([say.day(one) for one in near])))
     return lines
