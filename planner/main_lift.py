@@ -199,6 +199,7 @@ def _loaded_main(today: Today, draft: Draft, name: str, work: Work, basis: Basis
     if last is not None:
         values["before_kg"] = last.added_kg
         values["before_reps"] = last.reps
+        values["before_on"] = last.on
     if made.limited_by == "ceiling":
         draft.decide("load", name, code, values)
     elif made.limited_by == "best_set":

@@ -70,7 +70,8 @@ class View:
             self._planned_ahead[day] = exposures_of(made.sets)
 
     def _as_sent(self, sent: SentPlan, fresh: DayPlan, day: date) -> DayPlan:
-        kept = DayPlan(sent.on, sent.block, sent.week, sent.kind, sent.sets, sent.holds, fresh.decisions)
+        decisions = tuple(one for one in fresh.decisions if _is_of(one, sent.sets))
+        kept = DayPlan(sent.on, sent.block, sent.week, sent.kind, sent.sets, sent.holds, decisions)
         if day < self.on:
             return kept
         same = sent.kind == fresh.kind and sent.holds == fresh.holds
@@ -332,6 +333,14 @@ def exposures_of(sets: tuple[PlannedSet, ...]) -> dict[Side, int]:
 
 def _covers(one: Absence, day: date) -> bool:
     return one.since <= day <= (one.until or one.since)
+
+
+def _is_of(decision: Decision, sets: tuple[PlannedSet, ...]) -> bool:
+    """Whether a decision can be of these sets: today's report moves strength, and a load made of it is not what was
+    asked."""
+    loads = {one.load_kg for one in sets if one.part == "main" and one.movement == decision.about}
+    told = [reason.values["load_kg"] for reason in decision.reasons if "load_kg" in reason.values]
+    return decision.kind != "load" or not loads or loads.issuperset(told)
 
 
 def _pulls(name: str | None) -> bool:
