@@ -1,7 +1,8 @@
 """Every code a `Reason` or an `Alert` may carry, and the names of its values: the wording has a sentence for each.
 
 Values in brackets of a sentence are optional: `before_kg`, `before_reps` and `before_on` (the day of the last session
-of the same kind, that a load is compared with) are missing where nothing comparable was done before, `side`, `score` and `until` may be None. Units are in the names; `percent` is of 100; days are dates.
+of the same kind, that a load is compared with) are missing where nothing comparable was done before, `side`, `score`
+and `until` may be None. Units are in the names; `percent` is of 100; days are dates.
 """
 
 from __future__ import annotations
