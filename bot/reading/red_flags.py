@@ -199,7 +199,10 @@ def _past(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
 
 
 def _feared(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
-    for hit in cues.within("feared", max(bounds[0], sign.start - FAR), sign.start):
+    # the words for a fear may have the first of the sign's own: "thought I'd feel a pop"
+    for hit in cues.within("feared", max(bounds[0], sign.start - FAR), sign.end):
+        if hit.start >= sign.start:
+            break
         between = (hit.end, sign.start)
         real = cues.covers("real", sign.start - 1) or cues.within("is", *between)
         if not real and not cues.within("contrast", *between):
