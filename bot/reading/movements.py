@@ -11,11 +11,13 @@ from itertools import pairwise
 from bot.reading.lexicon import WORDS, Hit
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.not_had import not_had
 from bot.reading.on_rings import of_the_rings, ring_headed, ringed
 from bot.reading.text import fold
 
 FAMILIES = ("front_lever", "planche")  # what "tuck" or "straddle" alone leans on
 HELP = frozenset({"band", "assisted", "band_assisted"})
+GEAR = frozenset({"pulley", "ring", "band", "bar"})
 RINGS, BAR = frozenset({"ring"}), frozenset({"bar"})
 MOST_SET_TOKENS = 4  # tokens of "3x8" before the name of another movement
 PARTS = frozenset({",", ";", "."})
@@ -198,6 +200,8 @@ def _found(message: Message, taken: Collection[int]) -> list[Mention]:
             mentions.append(Mention("!", [(start, hit.end)]))
             continue
         features = set(hit.name.split("+"))
+        if features <= GEAR and not_had(message, hit.start, hit.end):
+            continue
         of_rings = of_the_rings(message, hits, at) if features == RINGS and message.context.today else None
         if of_rings is not None:
             mentions.append(Mention(of_rings, [(hit.start, hit.end)], set(rules.needed(of_rings))))
