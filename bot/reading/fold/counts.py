@@ -71,6 +71,8 @@ class CountFacts(MarkFacts):
     def on_rounds(self, fact: Fact) -> None:
         if self.rows and fact.note.get("after"):
             self.flags, self.late = self.flags | self.late, set()  # "3 each side, lower half, x2"
+        if fact.note.get("pair") and not fact.note.get("after") and self._each_side_told(fact.value):
+            return  # "2 sets: left 2,2 right 2,1"
         if fact.note.get("pair") and self.rows:
             pair = self.tail(self.rows)
             self.rows += [replace(row) for _ in range(fact.value - 1) for row in pair]
@@ -80,3 +82,8 @@ class CountFacts(MarkFacts):
             self.rows = [replace(row, group=self.group + i) for i in range(fact.value) for row in self.rows]
         else:
             self.block.rounds = fact.value
+
+    def _each_side_told(self, often: int) -> bool:
+        """Whether so many sets of either side stand already."""
+        sides = [row.side for row in self.rows]
+        return often > 1 and sides.count("left") == sides.count("right") == often and len(sides) == 2 * often
