@@ -8,7 +8,7 @@ import pytest
 from typer.testing import CliRunner
 
 from bot.ladder_picture import draw
-from bot.main import app
+from bot.commands import app
 from planner import ladders, review
 from planner.facts import Athlete, Record, Session, WorkSet
 

@@ -104,8 +104,8 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
 
 def _everyday(message: Message, mention: Mention) -> bool:
     """Whether another language's exercise is a common word of this one: "all clean"."""
-    words = {message.tokens[at].word for start, end in mention.spans for at in range(start, end)}
-    return words <= everyday(message.language).keys()
+    words, common = message.tokens, everyday(message.language)
+    return all(words[at].word in common for start, end in mention.spans for at in range(start, end))
 
 
 def corrected(facts: list[Fact], correction: Correction | None) -> list[Fact]:
