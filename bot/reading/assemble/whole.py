@@ -21,7 +21,8 @@ from bot.reading.items import make_items
 from bot.reading.lexicon import languages
 from bot.reading.little import little
 from bot.reading.message import Claim, Message, read_message
-from bot.reading.movements import Mention, find_movements
+from bot.reading.movements import find_movements
+from bot.reading.movements.mention import Mention
 from bot.reading.pain.merging import merged
 from bot.reading.plan.kinds import of_planned_kind
 from bot.reading.prose import drop_prose

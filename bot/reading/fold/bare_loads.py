@@ -6,6 +6,7 @@ from bot.reading.facts import FREE_WEIGHTS, Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.fold.work import WorkFacts
 
+LEAST_OF_WORD = 12  # "a single 40" tells a load; a smaller number may be anything
 LEAST_TRIED = 15  # a maximum tried; a lower number is of reps
 MOST_REPS_OF_SCHEME = 12  # a higher number before a scheme is its load
 MOST_MENDED = 12  # a higher number that mends loaded sets is a load
@@ -98,6 +99,27 @@ class BareLoads(WorkFacts):
         after = [one for one in self.block.facts[at + 1 : at + 4] if one.kind != "move"][:2]
         colon = len(after) == 2 and after[0].kind == "sep" and after[0].note.get("mark") == ":"
         return colon and after[1].kind == "rows" and bool(after[1].note.get("plain"))
+
+    def _load_of_word(self, fact: Fact) -> bool:
+        """ "A heavy single 40": the load of the set that a word told."""
+        last = self.rows[-1] if self.rows else None
+        told = last is not None and self.word_row is last and last.load_kg is None
+        adjacent = self.prev is not None and self.prev.kind == "rows" and self.prev.end == fact.start
+        if last is None or not (told and adjacent) or fact.value < LEAST_OF_WORD or self.based or self.block.hold:
+            return False
+        last.load_kg = self._kg(fact)
+        return True
+
+    def _load_of_words(self, fact: Fact) -> bool:
+        """ "3 hard doubles 35": the load of sets that are counted by their word."""
+        before, group = self.prev, self.last_group()
+        worded = before is not None and before.kind == "rows" and not before.note and len(before.value) == len(group)
+        adjacent = before is not None and before.end == fact.start and fact.value >= LEAST_OF_WORD
+        if not (worded and adjacent) or self.based or self.block.hold or any(row.load_kg for row in group):
+            return False
+        for row in group:
+            row.load_kg = self._kg(fact)
+        return True
 
     def _load_of_rest(self, fact: Fact) -> bool:
         """ "First set 20 kg, rest 17.5", "3x4 with 22.5, on the last only 17.5": beside loads, no reps."""

@@ -6,7 +6,7 @@ from bot.reading.facts import Fact
 from bot.reading.fold.folder import Folder
 from bot.reading.fold.rows import Block, Folded, Row
 from bot.reading.message import Message
-from bot.reading.movements import combine
+from bot.reading.movements.combine import combine
 from planner import movements as catalogue
 from planner.units import KG_PER_LB
 

@@ -10,9 +10,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.reading.facts import Fact
-from bot.reading.fold.bares import BareFacts
 from bot.reading.fold.loads import MOST_EITHER
 from bot.reading.fold.plausible import MOST_REPS
+from bot.reading.fold.repeats import RepeatFacts
 from bot.reading.fold.rows import Folded, Row
 
 LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_dip muscle_up".split())
@@ -31,7 +31,7 @@ def loads_of(fact: Fact) -> bool:
     return "own_load" in fact.note
 
 
-class Folder(BareFacts):
+class Folder(RepeatFacts):
     """Walks the facts of one block; each kind of fact has its method."""
 
     def fold(self) -> Folded:
