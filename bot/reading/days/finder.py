@@ -36,6 +36,7 @@ DAY_TABLES = (
     "rough",
 )
 
+
 def _day(hits: DayHits, at: int) -> Day | None:
     token = hits.tokens[at]
     if token.kind == "date":
