@@ -59,7 +59,7 @@ from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.then_the_rest import then_the_rest
-from bot.reading.ties.tried import all_missed, tried
+from bot.reading.ties.tried import all_missed, misses_counted, tried
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
     added,
@@ -85,7 +85,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (went_and_not, "load|rows bare|load sep"),
     (load_heads, "bare|rows sep rows"),
     (tries_by_side, "scheme side"),
-    (all_missed, "scheme bare|count sep"),
+    (all_missed, "scheme bare|count sep|fail"),
+    (misses_counted, "bare 'a_miss"),
     (tried, "bare|rows fail|plan"),
     (singles_told, "rows sep scope|fail|bare"),
     (loads_ahead, "load rows sep"),
