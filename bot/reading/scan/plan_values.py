@@ -150,6 +150,7 @@ def valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         and s.at(i + 2).kind == "num"
         and (s.at(i + 2).value or 0) >= value
         and not s.at(i + 3).has("move")
+        and s.unit_at(i + 3) not in ("sec", "min")  # "3 of 8 seconds"
     ):
         whole = int(s.at(i + 2).value or 0)
         return [Fact("count", item.start, s.at(i + 2).end, int(value), {"of_plan": whole})], i + 3 + s.at(i + 3).has(

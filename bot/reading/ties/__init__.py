@@ -25,7 +25,7 @@ from bot.reading.ties import (
 from bot.reading.ties.after_each import after_each
 from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.circuits import circuits
-from bot.reading.ties.counted import counted_by_name, counted_with_load, told_one_by_one
+from bot.reading.ties.counted import counted_by_name, counted_with_load, holds_counted, told_one_by_one
 from bot.reading.ties.counted_through import counted_through
 from bot.reading.ties.crossed import crossed
 from bot.reading.ties.cut_short import cut_short
@@ -110,6 +110,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     *repeated.RULES,
     (told_one_by_one, "count bare effort"),
     (counted_by_name, "bare move rows"),
+    (holds_counted, "bare word rows"),
     (counted_with_load, "count load bare|rows"),
     (counted_through, "scope bare"),
     (narrated, "scope"),
