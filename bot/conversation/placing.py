@@ -63,9 +63,9 @@ def _placed(desk: Desk, text: str, context: Context, but_by: int | None) -> Plac
     if told:
         alone = read(text, replace(context, today=None))
         on = alone.performed_on
-        other = followups.told_on(desk, on, but_by) if on not in (None, told[0].on) and on is not None else []
-        if other:
-            return followups.beside(other, text, replace(context, today=_planned(desk, other[0].on)), alone)
+        named = followups.told_on(desk, on, but_by) if on is not None and on != told[0].on else []
+        if named:
+            return followups.beside(named, text, replace(context, today=_planned(desk, named[0].on)), alone)
         return followups.beside(told, text, context, alone)
     by_day = Placed(read(text, context), context)
     day = by_day.reading.performed_on
