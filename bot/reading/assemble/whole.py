@@ -21,6 +21,7 @@ from bot.reading.items import make_items
 from bot.reading.lexicon import languages
 from bot.reading.little import little
 from bot.reading.message import Claim, Message, read_message
+from bot.reading.minutes import join_minutes
 from bot.reading.movements import Mention, find_movements
 from bot.reading.pain.merging import merged
 from bot.reading.plan.kinds import of_planned_kind
@@ -71,7 +72,7 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
         if mention.spans[0][0] - 1 in message.doubts:
             # a typing error of several words right before it: "xrcher pull-ups"
             work.asks.append(Ask("movement", message.span(mention.spans[0][0] - 1, mention.spans[0][1])))
-    items = make_items(message, mentions, blocking)
+    items = join_minutes(message, make_items(message, mentions, blocking))
     context = message.context
     scanner = Scanner(items, context.unit, context.bodyweight_kg, planned=bool(context.today))
     facts = drop_list_marks(message, tie(message, scan(scanner)))
