@@ -81,7 +81,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
     (instead_of, "rows =instead"),
     (in_place_of, "move =instead"),
-    (went_for, "bare scheme"),
+    (went_for, "bare scheme|'went_for"),
     (went_and_not, "load|rows bare|load sep"),
     (load_heads, "bare|rows sep rows"),
     (tries_by_side, "scheme side"),
