@@ -80,7 +80,7 @@ class MissFacts(LoadFacts):
                     row.failed = True
                     if isinstance(ordinal, int):
                         row.reps = ordinal - 1
-                    elif singles and not self.based:
+                    elif row.reps == 1 and (singles or self.based):
                         row.reps = 0  # "5 singles at 40, single 4 failed"
                     elif row.reps and (self._of_last_rep() or (ordinal == "last" and fact.note.get("rep"))):
                         row.reps -= 1

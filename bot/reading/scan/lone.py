@@ -8,7 +8,6 @@ from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 
-
 def lone_number(s: Scanner, i: int, item: Item, value: float) -> tuple[list[Fact], int] | None:
     """A number that no scheme or list took: a hold, sets, reps, a range, or bare."""
     after = s.at(i + 1)

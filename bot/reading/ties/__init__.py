@@ -33,6 +33,7 @@ from bot.reading.ties.denied import denied_marks
 from bot.reading.ties.dropped import dropped_to
 from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
+from bot.reading.ties.halfway import ended_halfway
 from bot.reading.ties.helped import helped_by, taken_off
 from bot.reading.ties.in_part import in_part
 from bot.reading.ties.instead_ahead import instead_ahead
@@ -79,6 +80,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
     (openings, "mend|plan mend|'just_over"),
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
+    (ended_halfway, "flag scope 'gave_out"),
     (instead_of, "rows =instead"),
     (in_place_of, "move =instead"),
     (went_for, "bare scheme|'went_for"),

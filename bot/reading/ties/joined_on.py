@@ -106,14 +106,19 @@ def went_for(message: Message, facts: Sequence[Fact]) -> list[Fact]:
         if aim is None:
             continue
         told = next((n for n in range(max(aim, at) + 1, min(at + REACH, len(out))) if _whole_set(out[n])), None)
-        if told is None or not _got(out[max(aim, at) + 1 : told + 2]) or not _whole_set(out[told]) < _whole_set(out[aim]):
+        if (
+            told is None
+            or not _got(out[max(aim, at) + 1 : told + 2])
+            or not _whole_set(out[told]) < _whole_set(out[aim])
+        ):
             continue
         reps = _whole_set(out[told])
         done = Fact("rows", out[aim].start, out[aim].end, [Entry(reps)], {"one": True, "reps": True})
         said = [one for one in out[aim + 1 : told] if one.kind in ("move", "load", "side", "scope", "word")]
         after = told + 2 if _got(out[told + 1 : told + 2]) else told + 1
         missed: list[Fact] = []
-        if message.context.today:  # the set that is meant may be named before or behind
+        if message.context.today and not any(one.kind == "load" for one in said):
+            # the planned set that is meant may be named before or behind
             done = replace(done, kind="bare", value=float(reps), note={"kg": float(reps)})
         else:
             missed = [Fact("fail", out[told].start, out[told].end, reps + 1, {"rep": True})]
