@@ -17,6 +17,8 @@ REACH = 6  # so far from "after the second set" stands what changed
 MOST_CHANGE = 10  # more than this is no change of a load but a load
 MOST_MORE = 30  # nobody adds more to a load at once
 WHOLE_MESSAGE = 3  # items of "3 of 5"
+SWAP = 9  # items: "the 15 kg band for the 10 kg"
+LEAD_IN = 3  # items: "de la de 15"
 VERBS = 4  # items between an old value and the verb of the new one
 LEFT_OUT = 7  # how far "out" may stand from "left": "left the dips out"
 
@@ -44,6 +46,8 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         row = chain(s, i + 1)
         if row is not None:
             return [Fact("word", item.start, s.at(row[1] - 1).end, None, {"noise": True})], row[1]
+    if item.has("plan", "swap"):
+        return _swapped(s, i)
     if item.has("plan", "more_reps", "less_reps"):
         sign = 1 if item.has("plan", "more_reps") else -1
         return [Fact("delta", item.start, item.end, (1.0, "reps", sign))], i + 1
@@ -60,6 +64,28 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if told is not None:
             return told
     return _stopped(s, i) if item.has("plan", "stopped") else None
+
+
+def _swapped(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "Swapped the 15 kg band for the 10 kg one": the old value, what it was of, and the new one."""
+    values: list[tuple[float, str | None]] = []
+    j, parted = i + 1, False
+    while j < i + 1 + SWAP and len(values) < 2:
+        item = s.at(j)
+        if item.kind == "num" and item.value is not None and (parted or not values):
+            unit = s.unit_at(j + 1) if s.unit_at(j + 1) in ("kg", "lb", "sec") else None
+            values.append((item.value, unit))
+            j += unit is not None
+        elif item.text in little("swapped_for"):
+            parted = bool(values)
+        elif item.kind not in ("word", "known") or item.has("sep"):
+            return None
+        j += 1
+    if len(values) < 2 or s.at(j).has("times", "x") or s.at(j).has("sets") or s.at(j).kind == "num":
+        return None
+    j += s.at(j).text in little("such_a_one")
+    value = (values[1][0], values[0][0], values[1][1] or values[0][1])
+    return [Fact("instead", s.at(i).start, s.at(j - 1).end, value)], j
 
 
 def _old_first(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
@@ -311,6 +337,17 @@ def _of_reps(s: Scanner, i: int) -> bool:
     return of.has("times", "of") and not of.has("load", "at") and number.kind == "num" and s.unit_at(i + 2) is None
 
 
+def _lead_in(s: Scanner, k: int) -> int:
+    """Where the words end that lead the old value in: "statt mit 22,5", "instead of the 15", "en vez de la de 15"."""
+    for end in range(k + 1, k + 1 + LEAD_IN):
+        item = s.at(end)
+        if item.value is not None and item.kind == "num":
+            return end - 1
+        if not (item.has("load", "at") or item.has("plan", "the") or item.text in little("article_or_of")):
+            break
+    return k
+
+
 def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
     """A value told against the plan: "50 instead of 45", "2.5 less", "one more rep", "3 of the 5"."""
     item = s.at(i)
@@ -339,8 +376,8 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
                 break
             if between.value is not None or between.kind not in BETWEEN:
                 break
-    k += mark.has("plan", "instead") and s.at(k + 1).has("load", "at")  # "mit 20 gemacht statt mit 22,5"
-    if mark.has("plan", "instead") and s.at(k + 1).value is not None:
+    k = _lead_in(s, k) if mark.has("plan", "instead") else k
+    if mark.has("plan", "instead") and s.at(k + 1).value is not None and not s.at(k + 2).has("times", "x"):
         end = k + 2
         if s.unit_at(end) in ("kg", "lb", "sec"):
             unit, end = unit or s.unit_at(end), end + 1
@@ -348,6 +385,7 @@ def _valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
             unit, end = unit or "reps", end + 1
         if unit is None and s.at(end).has("sets", "sets"):
             unit, end = "sets", end + 1
+        end += s.at(end).text in little("such_a_one")  # "instead of the 15 one"
         moves = [s.at(at) for at in range(j, k) if s.at(at).kind == "move"]
         named = [Fact("move", one.start, one.end, one.mention) for one in moves]
         if unit == "sets" and value == int(value):
