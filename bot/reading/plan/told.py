@@ -17,6 +17,7 @@ from bot.reading.plan.ground import GLOBAL, PARTS, plan_names
 from bot.reading.plan.leaving import first_only, late_rest, left_out, one_side_only, put_off
 from bot.reading.plan.meant import meant
 from bot.reading.plan.paused import paused
+from bot.reading.plan.ranged import ranged
 from bot.reading.plan.state import Said, Told
 from bot.reading.plan.swapping import other_thing, other_work
 from bot.reading.plan.unclear import of_something_else, unclear
@@ -60,7 +61,7 @@ def take(told: Told, clause: Clause) -> None:
         return
     if _stopped_there(told, said):
         return
-    if paused(told, said):
+    if paused(told, said) or ranged(told, said):
         kept_whole(told, said)
         return
     _point(told, said)
