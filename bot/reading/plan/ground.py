@@ -7,7 +7,8 @@ from collections.abc import Sequence
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
-from bot.reading.movements import Mention, combine
+from bot.reading.movements.combine import combine
+from bot.reading.movements.mention import Mention
 
 STRONG = frozenset("done planned same skipped except swap extra_set stopped last_time".split())
 

@@ -25,7 +25,8 @@ def lone_number(s: Scanner, i: int, item: Item, value: float) -> tuple[list[Fact
             return None
         within = s.at(i - 1).has("times", "within")
         note = {"within": within, "more": after.has("sets", "more"), "names": _part(after)}
-        return [Fact("count", item.start, after.end, int(value), note)], i + 2
+        made = [Fact("count", item.start, after.end, int(value), note)]
+        return [*unloaded(after), *made], i + 2
     if after.has("reps") or (after.text in little("reps_glued") and not after.space and not s.one_sided):
         if s.whole(value):
             return [Fact("rows", item.start, after.end, [Entry(int(value))], {"one": True, "reps": True})], i + 2
@@ -73,7 +74,7 @@ def of_free_weight(s: Scanner, i: int) -> bool:
 
 
 def _timed(s: Scanner, i: int, item: Item, value: float, unit: str) -> tuple[list[Fact], int]:
-    """ "30 s", "2 min", "a minute": a hold, unless it is a stop at the top or a time since."""
+    """ "30 s", "a minute": a hold, unless it is a stop at the top or a time since."""
     if unit == "sec" and not s.at(i + 1).space and of_free_weight(s, i):
         return [Fact("load", item.start, s.at(i + 1).end, s.kg(value), {"how": "at"})], i + 2  # "rows with the 55s"
     seconds = value * (60 if unit == "min" else 1)
@@ -100,6 +101,12 @@ def _timed(s: Scanner, i: int, item: Item, value: float, unit: str) -> tuple[lis
     ):
         return [Fact("word", item.start, s.at(i + 1).end, None, {"noise": True})], i + 2
     return [Fact("rows", item.start, s.at(end - 1).end, [Entry(hold_s=seconds)], {"one": True, "unit": unit})], end
+
+
+def unloaded(item: Item) -> list[Fact]:
+    """The load of sets that have none: "two bodyweight sets"."""
+    bare = item.has("load", "none")
+    return [Fact("load", item.start, item.end, 0.0, {"none": True})] if bare else []
 
 
 def _part(item: Item) -> list[str]:
