@@ -7,31 +7,28 @@ from __future__ import annotations
 
 import os
 import sys
-from typing import Any
-
-import typer
-from typer.core import TyperGroup
+from collections.abc import Iterator
+from contextlib import contextmanager
 
 CLOSED_BY_READER = 0  # who reads had enough, as `head` does: nothing went wrong
 CANNOT = 2
 
 
-class Commands(TyperGroup):
-    """The commands, with one place for the errors of files, databases and pipes."""
-
-    def invoke(self, ctx: Any) -> Any:
-        try:
-            return super().invoke(ctx)
-        except BrokenPipeError as error:
-            # The interpreter writes out what is left as it ends, and must not meet the closed pipe again.
-            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-            raise typer.Exit(CLOSED_BY_READER) from error
-        except Exception as error:
-            sentence = told(error)
-            if sentence is None:
-                raise
-            typer.echo(sentence, err=True)
-            raise typer.Exit(CANNOT) from error
+@contextmanager
+def in_a_line() -> Iterator[None]:
+    """End the process with a sentence where a file, a database or a pipe made trouble."""
+    try:
+        yield
+    except BrokenPipeError:
+        # The interpreter writes out what is left as it ends, and must not meet the closed pipe again.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        sys.exit(CLOSED_BY_READER)
+    except Exception as error:
+        sentence = told(error)
+        if sentence is None:
+            raise
+        print(sentence, file=sys.stderr)
+        sys.exit(CANNOT)
 
 
 def told(error: Exception) -> str | None:

@@ -46,7 +46,12 @@ def main_work(today: Today) -> Work:
 
 
 def plan_main(today: Today, draft: Draft) -> None:
-    work, slot = main_work(today), today.slot
+    plan_work(today, draft, main_work(today))
+
+
+def plan_work(today: Today, draft: Draft, work: Work) -> None:
+    """Sets, reps and ceiling of the main lift with the load that they are good for today."""
+    slot = today.slot
     name = _main_movement(today, draft)
     if name is None:
         draft.hold("no_equipment")
@@ -194,6 +199,7 @@ def _loaded_main(today: Today, draft: Draft, name: str, work: Work, basis: Basis
     if last is not None:
         values["before_kg"] = last.added_kg
         values["before_reps"] = last.reps
+        values["before_on"] = last.on
     if made.limited_by == "ceiling":
         draft.decide("load", name, code, values)
     elif made.limited_by == "best_set":

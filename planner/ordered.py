@@ -7,7 +7,7 @@ from dataclasses import replace
 from planner.draft import Draft, Today
 from planner.facts import Order, PlannedSet, Side
 from planner.history import GRIPS, SIDES
-from planner.main_lift import basis_of
+from planner.main_lift import basis_of, main_work, plan_work
 from planner.movements import movement
 from planner.plan import Value
 from planner.repetitions import expected_reps_to_failure
@@ -58,13 +58,14 @@ def _locked(today: Today, one: PlannedSet, load_kg: float) -> PlannedSet:
 
 
 def _set_sets(today: Today, draft: Draft, order: Order) -> None:
-    main = draft.main[0] if draft.main else None
+    planned = draft.main or _as_planned(today, order)
+    main = planned[0] if planned else None
     name = order.movement or (main.movement if main else today.slot.main)
     if today.stopped(name):
         return
     found = movement(name)
     as_main = order.movement is None or main is None or main.movement == name
-    models = draft.main if as_main else [one for one in draft.skill if one.movement == name]
+    models = planned if as_main else [one for one in draft.skill if one.movement == name]
     model = models[0] if models else PlannedSet(name, "main" if not found.one_arm else "skill", None, rpe=8.0)
     one = replace(
         model,
@@ -86,6 +87,19 @@ def _set_sets(today: Today, draft: Draft, order: Order) -> None:
     draft.hold("set_sets", name, f"{count}x{one.reps}@{one.load_kg:g}")
     values: dict[str, Value] = {"movement": name, "sets": count, "reps": one.reps, "load_kg": one.load_kg}
     draft.decide("order", name, "sets_ordered", values)
+
+
+def _as_planned(today: Today, order: Order) -> list[PlannedSet]:
+    """The main lift on a day on which the block has none: as on a heavy day of the week it stands in, for the reps
+    ordered; none where the order is of another movement."""
+    at = today.timeline.slot_at(today.day)
+    if at is None or order.reps is None or order.movement not in (None, *GRIPS):
+        return []
+    as_heavy = replace(today, slot=at._replace(on=today.day, kind="deload" if at.is_deload else "heavy"))
+    work = main_work(as_heavy)
+    made = Draft(today.day, as_heavy.slot)
+    plan_work(as_heavy, made, replace(work, sets=order.sets or work.sets, reps=order.reps))
+    return made.main
 
 
 def _without_load_reason(draft: Draft) -> None:

@@ -1,7 +1,8 @@
 """Every code a `Reason` or an `Alert` may carry, and the names of its values: the wording has a sentence for each.
 
-Values in brackets of a sentence are optional: `before_kg` and `before_reps` are missing where nothing comparable was
-done before, `side`, `score` and `until` may be None. Units are in the names; `percent` is of 100; days are dates.
+Values in brackets of a sentence are optional: `before_kg`, `before_reps` and `before_on` (the day of the last session
+of the same kind, that a load is compared with) are missing where nothing comparable was done before, `side`, `score`
+and `until` may be None. Units are in the names; `percent` is of 100; days are dates.
 """
 
 from __future__ import annotations
@@ -9,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
-_LOAD = ("movement", "load_kg", "reps", "rpe", "before_kg", "before_reps")
+_LOAD = ("movement", "load_kg", "reps", "rpe", "before_kg", "before_reps", "before_on")
 _PAIN = ("site", "side", "score")
 
 REASONS: Mapping[str, tuple[str, ...]] = MappingProxyType(

@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 from planner.draft import Today
-from planner.facts import PlannedSet, Record, SentPlan, Side
+from planner.facts import Absence, PlannedSet, Record, SentPlan, Side
 from planner.forecast import gate_interval
 from planner.history import GRIPS, History
 from planner.ladders import Rung
@@ -70,7 +70,8 @@ class View:
             self._planned_ahead[day] = exposures_of(made.sets)
 
     def _as_sent(self, sent: SentPlan, fresh: DayPlan, day: date) -> DayPlan:
-        kept = DayPlan(sent.on, sent.block, sent.week, sent.kind, sent.sets, sent.holds, fresh.decisions)
+        decisions = tuple(one for one in fresh.decisions if _is_of(one, sent.sets))
+        kept = DayPlan(sent.on, sent.block, sent.week, sent.kind, sent.sets, sent.holds, decisions)
         if day < self.on:
             return kept
         same = sent.kind == fresh.kind and sent.holds == fresh.holds
@@ -115,11 +116,15 @@ class View:
 
     def _gives_way(self, slot: Slot, day: date) -> bool:
         """Whether a moved session falls within 48 hours of sets that the coach ordered for the day it was moved from:
-        they are in its stead."""
+        they are in its stead, as long as somebody trains that day."""
         gap, left = self.history.rules.whole("block.gap_days"), slot.planned_for
         if day in self.history.session_days or not 0 < abs((day - left).days) < gap or left in self.timeline.by_day:
             return False
-        return any(_pulls(order.movement) for order in self.history.orders.sets_for(left))
+        if not any(_pulls(order.movement) for order in self.history.orders.sets_for(left)):
+            return False
+        missed = any(one.kind == "missed" and _covers(one, left) for one in self.record.absences)
+        # Of a day gone by only a word is known, and silence is none: the sets may have been done.
+        return not missed and (left < self.on or bool(self._fresh(left).sets))
 
     def _no_session(self, day: date, block: int, week: int) -> DayPlan:
         """A day off: by the calendar, or because its session went elsewhere."""
@@ -324,6 +329,18 @@ def exposures_of(sets: tuple[PlannedSet, ...]) -> dict[Side, int]:
         if one.side is not None and one.reps and movement(one.movement).one_arm:
             total[one.side] += one.reps
     return total
+
+
+def _covers(one: Absence, day: date) -> bool:
+    return one.since <= day <= (one.until or one.since)
+
+
+def _is_of(decision: Decision, sets: tuple[PlannedSet, ...]) -> bool:
+    """Whether a decision can be of these sets: today's report moves strength, and a load made of it is not what was
+    asked."""
+    loads = {one.load_kg for one in sets if one.part == "main" and one.movement == decision.about}
+    told = [reason.values["load_kg"] for reason in decision.reasons if "load_kg" in reason.values]
+    return decision.kind != "load" or not loads or loads.issuperset(told)
 
 
 def _pulls(name: str | None) -> bool:

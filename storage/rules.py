@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
@@ -14,7 +15,11 @@ from storage.persons import touch_coach
 
 
 class RuleOverride(Row, table=True):
-    """A coach's value of a rule, for every athlete who has none of their own."""
+    """A coach's value of a rule, for every athlete who has none of their own.
+
+    `cause`: the message that set it, for as long as that can be undone, `before`: what stood before it; `earlier`: both
+    of each message that set it before, oldest first.
+    """
 
     __tablename__ = "rule_override"
     __table_args__ = (UniqueConstraint("coach_id", "rule"),)
@@ -22,12 +27,13 @@ class RuleOverride(Row, table=True):
     coach_id: int = Field(foreign_key="coach.id", sa_type=BigId)
     rule: str
     value: Any = Field(default=None, sa_type=Json)
-    cause: int | None = Field(default=None, sa_type=BigId)  # the message that set it, for as long as that can be undone
+    cause: int | None = Field(default=None, sa_type=BigId)
     before: Any = Field(default=None, sa_type=Json, nullable=True)
+    earlier: Any = Field(default=None, sa_type=Json, nullable=True)
 
 
 class Nickname(Row, table=True):
-    """A coach's own word for a movement, in lower case."""
+    """A coach's own word for a movement, in lower case. How it is undone: as a rule is."""
 
     __table_args__ = (UniqueConstraint("coach_id", "phrase"),)
 
@@ -36,6 +42,7 @@ class Nickname(Row, table=True):
     movement: str
     cause: int | None = Field(default=None, sa_type=BigId)
     before: str | None = None
+    earlier: Any = Field(default=None, sa_type=Json, nullable=True)
 
 
 rule_overrides = table_of(RuleOverride)
@@ -46,28 +53,60 @@ def set_coach_rule(
     tx: Session, coach_id: int, rule: str, value: float | str | bool | None, cause: int | None = None
 ) -> None:
     """None: the default is good again. `cause`: the message that says so, by which it can be taken back."""
-    touch_coach(tx, coach_id)
-    here = sa.and_(rule_overrides.c.coach_id == coach_id, rule_overrides.c.rule == rule)
-    if value is None:
-        run(tx, sa.delete(rule_overrides).where(here))
-        return
-    before = run(tx, sa.select(rule_overrides.c.value).where(here)).scalar()
-    told = {"value": value, "cause": cause, "before": before if cause is not None else None}
-    statement = conflict_insert(tx, rule_overrides).values(coach_id=coach_id, rule=rule, **told)
-    run(tx, statement.on_conflict_do_update(index_elements=["coach_id", "rule"], set_=told))
+    _set(tx, _RULES, coach_id, rule, value, cause)
 
 
 def set_nickname(tx: Session, coach_id: int, phrase: str, movement: str | None, cause: int | None = None) -> None:
     """None: the word means nothing special any more. `cause`: the message that says so."""
-    phrase = phrase.casefold().strip()
-    here = sa.and_(nicknames.c.coach_id == coach_id, nicknames.c.phrase == phrase)
-    if movement is None:
-        run(tx, sa.delete(nicknames).where(here))
+    _set(tx, _WORDS, coach_id, phrase.casefold().strip(), movement, cause)
+
+
+@dataclass(frozen=True)
+class _Kept:
+    """A table of what a coach set for all: the columns of what it is called and of what it is."""
+
+    kind: Literal["rule", "nickname"]
+    table: sa.Table
+    name: str
+    value: str
+
+    def of(self, coach_id: int, *more: sa.ColumnElement[bool]) -> sa.Select[Any]:
+        return sa.select(self.table).where(self.table.c.coach_id == coach_id, *more)
+
+
+_RULES = _Kept("rule", rule_overrides, "rule", "value")
+_WORDS = _Kept("nickname", nicknames, "phrase", "movement")
+KEPT = (_RULES, _WORDS)
+MOST_STEPS = 20  # that can be taken back, of one rule or word
+Step = tuple[int, Any]  # the message, and what stood before it
+
+
+def _set(tx: Session, kept: _Kept, coach_id: int, name: str, value: Any, cause: int | None) -> None:
+    row = run(tx, kept.of(coach_id, kept.table.c[kept.name] == name)).first()
+    steps = [] if row is None or cause is None else _steps(row)
+    if cause is not None:
+        steps.append((cause, None if row is None else getattr(row, kept.value)))
+    _put(tx, kept, coach_id, name, value, steps[-MOST_STEPS:])
+
+
+def _steps(row: Any) -> list[Step]:
+    """What can be taken back of a row, the newest last."""
+    return [
+        *((cause, before) for cause, before in row.earlier or ()),
+        *([(row.cause, row.before)] if row.cause else []),
+    ]
+
+
+def _put(tx: Session, kept: _Kept, coach_id: int, name: str, value: Any, steps: Sequence[Step]) -> None:
+    touch_coach(tx, coach_id)
+    table = kept.table
+    if value is None:
+        run(tx, sa.delete(table).where(table.c.coach_id == coach_id, table.c[kept.name] == name))
         return
-    before = run(tx, sa.select(nicknames.c.movement).where(here)).scalar()
-    told = {"movement": movement, "cause": cause, "before": before if cause is not None else None}
-    statement = conflict_insert(tx, nicknames).values(coach_id=coach_id, phrase=phrase, **told)
-    run(tx, statement.on_conflict_do_update(index_elements=["coach_id", "phrase"], set_=told))
+    cause, before = steps[-1] if steps else (None, None)
+    told = {kept.value: value, "cause": cause, "before": before, "earlier": [*map(list, steps[:-1])] or None}
+    statement = conflict_insert(tx, table).values(coach_id=coach_id, **{kept.name: name}, **told)
+    run(tx, statement.on_conflict_do_update(index_elements=["coach_id", kept.name], set_=told))
 
 
 @dataclass(frozen=True)
@@ -81,23 +120,19 @@ class TakenBack:
 
 def last_cause_for_all(tx: Session, coach_id: int) -> int | None:
     """The newest message that set a rule for all or a nickname, where that can still be taken back."""
-    tables = (rule_overrides, nicknames)
-    newest = [sa.select(sa.func.max(table.c.cause)).where(table.c.coach_id == coach_id) for table in tables]
+    newest = [sa.select(sa.func.max(kept.table.c.cause)).where(kept.table.c.coach_id == coach_id) for kept in KEPT]
     found = [cause for query in newest if (cause := run(tx, query).scalar()) is not None]
     return max(found, default=None)
 
 
 def take_back(tx: Session, coach_id: int, cause: int) -> list[TakenBack]:
-    """What a message set for all reads as before it."""
-    rules = sa.and_(rule_overrides.c.coach_id == coach_id, rule_overrides.c.cause == cause)
-    words = sa.and_(nicknames.c.coach_id == coach_id, nicknames.c.cause == cause)
-    back = [TakenBack("rule", row.rule, row.before) for row in run(tx, sa.select(rule_overrides).where(rules)).all()]
-    back += [TakenBack("nickname", row.phrase, row.before) for row in run(tx, sa.select(nicknames).where(words)).all()]
-    for one in back:
-        if one.kind == "rule":
-            set_coach_rule(tx, coach_id, one.name, one.value)
-        else:
-            set_nickname(tx, coach_id, one.name, one.value)
+    """What a message set for all, where nothing was set over it since, reads as before it."""
+    back = []
+    for kept in KEPT:
+        for row in run(tx, kept.of(coach_id, kept.table.c.cause == cause)).all():
+            name = getattr(row, kept.name)
+            _put(tx, kept, coach_id, name, row.before, _steps(row)[:-1])
+            back.append(TakenBack(kept.kind, name, row.before))
     return back
 
 

@@ -4,29 +4,33 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import timedelta
 
-from bot.conversation import asked_by_them
-from bot.conversation.desk import Desk
+from bot.conversation import asked_by_them, moves
+from bot.conversation.desk import Buttons, Desk
+from bot.conversation.moves import next_training
 from bot.conversation.placing import context_of
 from bot.conversation.reasons import reason_in_words, until_in_words
 from bot.conversation.words import phrases, starts
 from bot.reading import read
 from bot.reading.absences import days_spoken_of
 from bot.reading.reading import Reading
-from planner.facts import Absence, Equipment, Move, Resume
+from planner.facts import Absence, Equipment, Resume
 from planner.history import History
 from storage import due, facts, persons
 
 OF_TRAINING = ("plan", "pain_morning", "nudge")  # kinds of due rows that nothing is owed by once training stops
 
 
-def handle(desk: Desk, reading: Reading, text: str) -> list[str]:
-    """Facts and answers for every intent of this kind, in the order of their weight."""
-    answers = []
+def handle(desk: Desk, reading: Reading, text: str) -> tuple[list[str], Buttons]:
+    """Facts and answers for every intent of this kind, in the order of their weight, and the buttons of an offer."""
+    answers: list[str] = []
+    buttons: Buttons = []
     intents = set(reading.intents)
     if any(doubt.about == "dates" for doubt in reading.ask):
         intents -= {"missed", "move", "away"}  # which days is asked: until then none is written down
+    if asked_by_them.asks_for_advice(text):
+        intents -= {"missed", "away", "pause"} - _stated(desk, text)  # "should I skip Thursday?": nothing is decided
     if "stop" in intents:
         answers.append(_stop(desk))
     if "resume" in intents:
@@ -40,12 +44,13 @@ def handle(desk: Desk, reading: Reading, text: str) -> list[str]:
     elif "away" in intents:
         answers.append(_absent(desk, "away", reading))
     if "move" in intents:
-        answers.append(_move(desk, reading))
+        answer, buttons = moves.move(desk, reading, text)
+        answers.append(answer)
     elif "missed" in intents and "ill" not in intents:
-        answers.append(_missed(desk, reading))
+        answers.append(_missed(desk, reading, text))
     if "equipment" in intents:
         answers.append(_equipment(desk, reading, text))
-    return answers
+    return answers, buttons
 
 
 def _absent(desk: Desk, kind: str, reading: Reading) -> str:
@@ -55,12 +60,21 @@ def _absent(desk: Desk, kind: str, reading: Reading) -> str:
         # "Sick today, can we do Friday instead?": until the day to which the session moves.
         start, end = desk.said_on, end - timedelta(days=1) if end > desk.said_on else None
     fever = "fever" in reading.red_flags
-    begin(desk, Absence(kind, desk.said_on, start, end, fever))  # type: ignore[arg-type]
+    return note(desk, Absence(kind, desk.said_on, start, end, fever))  # type: ignore[arg-type]
+
+
+def note(desk: Desk, absence: Absence) -> str:
+    """Add an absence and say how it was understood."""
+    begin(desk, absence)
     say = desk.say
-    key = f"absence-{kind}-fever" if fever else f"absence-{kind}"
-    until = say.say("absence-until", day=say.day(end)) if end else say.say("absence-open")
-    answer = say.say(key, since=say.day(start), until=until)
-    return f"{answer} {_next(desk)}".strip()
+    if absence.kind == "missed":
+        key = "absence-missed" if absence.since <= desk.said_on else "absence-left-out"
+        told = say.say(key, day=say.day(absence.since))
+    else:
+        key = f"absence-{absence.kind}-fever" if absence.fever else f"absence-{absence.kind}"
+        until = say.say("absence-until", day=say.day(absence.until)) if absence.until else say.say("absence-open")
+        told = say.say(key, since=say.day(absence.since), until=until)
+    return f"{told} {next_training(desk)}".strip()
 
 
 def _moves(reading: Reading) -> bool:
@@ -74,7 +88,7 @@ def begin(desk: Desk, absence: Absence) -> None:
 
     What the return had ended is closed with the day before it, and the return is taken back.
     """
-    for back in desk.record.resumes:
+    for back in desk.record.resumes if absence.kind != "missed" else ():
         if back.on < desk.said_on or absence.since > desk.said_on or back.fact is None:
             continue
         for earlier in desk.record.absences:
@@ -90,29 +104,13 @@ def begin(desk: Desk, absence: Absence) -> None:
     desk.add(absence)
 
 
-def _missed(desk: Desk, reading: Reading) -> str:
+def _missed(desk: Desk, reading: Reading, text: str) -> str:
     start = reading.dates.start if reading.dates and reading.dates.start else desk.said_on
     end = reading.dates.end if reading.dates and reading.dates.end else start
-    desk.add(Absence("missed", desk.said_on, start, end))
-    return f"{desk.say.say('absence-missed', day=desk.say.day(start))} {_next(desk)}".strip()
-
-
-def _move(desk: Desk, reading: Reading) -> str:
-    say = desk.say
-    if reading.dates is None or reading.dates.start is None or reading.dates.end is None:
-        return say.say("move-unclear")
-    moved_from, moved_to = reading.dates.start, reading.dates.end
-    if not desk.plan(moved_from).sets and not _was_planned(desk, moved_from):
-        return say.say("move-nothing", day=say.day(moved_from))
-    desk.add(Move(desk.said_on, moved_from, moved_to))
-    if desk.plan(moved_to).sets:
-        return f"{say.say('move-done', since=say.day(moved_from), until=say.day(moved_to))} {_next(desk)}".strip()
-    return f"{say.say('move-no-room', day=say.day(moved_to))} {_next(desk)}".strip()
-
-
-def _was_planned(desk: Desk, day: date) -> bool:
-    sent = desk.record.sent_by_day.get(day)
-    return sent is not None and bool(sent.sets)
+    noted = note(desk, Absence("missed", desk.said_on, start, end))
+    if start < desk.said_on or not asked_by_them.asks(text):
+        return noted
+    return f"{desk.say.say('absence-granted')} {noted} {desk.say.say('can-be-undone')}"
 
 
 def _resume(desk: Desk, text: str) -> str:
@@ -127,13 +125,17 @@ def _resume(desk: Desk, text: str) -> str:
         # A warning sign is not talked away: who lifts the stop is the coach, and must hear that it may be over.
         desk.tell_coach(desk.say_coach.say("resume-stopped-for-coach", name=desk.person.name))
         return desk.say.say("resume-stopped", coach=desk.coach.name)
-    return f"{desk.say.say('resume')} {_next(desk)}".strip()
+    return f"{desk.say.say('resume')} {next_training(desk)}".strip()
 
 
 def _states_return(desk: Desk, text: str) -> bool:
     """Whether a message says that one is back or fine, and does not only ask for it."""
-    stated = asked_by_them.without_questions(text)
-    return stated == text.strip() or "resume" in read(stated, context_of(desk, desk.said_at)).intents
+    return asked_by_them.without_questions(text) == text.strip() or "resume" in _stated(desk, text)
+
+
+def _stated(desk: Desk, text: str) -> set[str]:
+    """The intents of what a message states beside what it asks."""
+    return set(read(asked_by_them.without_questions(text), context_of(desk, desk.said_at)).intents)
 
 
 def _call_off(desk: Desk) -> None:
@@ -189,11 +191,6 @@ def _what_is_left(now: frozenset[str], text: str) -> frozenset[str] | None:
             else:
                 has |= {kind}
     return has if found else None
-
-
-def _next(desk: Desk) -> str:
-    following = desk.review.next_training_on
-    return desk.say.say("next-training", day=desk.say.long_day(following)) if following else ""
 
 
 def plant_next_plan(desk: Desk) -> None:

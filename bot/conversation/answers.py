@@ -6,7 +6,18 @@ import re
 from dataclasses import dataclass, replace
 from datetime import date, time
 
-from bot.conversation import asking, open_sets, pain_anew, pain_compared, pain_none, pain_questions, said_instead, whose
+from bot.conversation import (
+    asking,
+    mind_changed,
+    moves,
+    open_sets,
+    pain_anew,
+    pain_compared,
+    pain_none,
+    pain_questions,
+    said_instead,
+    whose,
+)
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.followups import told_on
 from bot.conversation.placing import context_of, read_by_plan
@@ -26,6 +37,7 @@ NUDGED = {"done": "done as planned", "missed": "missed today", "tomorrow": "move
 EVENING = time(22)
 COMPLETE = {
     asking.KIND: asking.completed,
+    moves.KIND: moves.completed,
     open_sets.KIND: open_sets.completed,
     said_instead.KIND: said_instead.completed,
 }
@@ -48,6 +60,7 @@ class Understood:
     pain: Question | None
     completes: str | None = None  # the kind of question that these words answer
     asks: tuple[str, Buttons] | None = None  # what is asked back at once, nothing being sure
+    changes: mind_changed.Change | None = None  # what was agreed before, and is to be otherwise
 
 
 def number_alone(text: str) -> float | None:
@@ -102,6 +115,9 @@ def understood(desk: Desk, said: Said) -> Understood | None:
     else:
         if number is not None and alone is None:
             return None
+    changed = mind_changed.meant(desk, said.text) if said.to is None else None
+    if changed is not None:
+        return Understood(Reading(("move",)), said.text, None, changes=changed)
     anew = pain_anew.put_right(desk, said.text) if number is None and said.to is None else None
     if anew is not None:
         return Understood(anew, said.text, None)

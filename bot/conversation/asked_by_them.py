@@ -22,6 +22,19 @@ def is_question(text: str) -> bool:
     return not any(sign.isdigit() for sign in text) and any(re.match(rf"{re.escape(one)}\b", words) for one in begins)
 
 
+def asks(text: str) -> bool:
+    """Whether a clause of a message asks for something."""
+    return any(_asks(clause.strip()) for clause in CLAUSE.findall(text))
+
+
+def asks_for_advice(text: str) -> bool:
+    """Whether a clause asks what would be best: "should I move it?". Who asks so has decided nothing yet."""
+    clauses = [clause.casefold().strip(LEADING) for clause in CLAUSE.findall(text)]
+    return any(
+        re.match(rf"{re.escape(one)}\b", clause) for one in phrases("asks_advice")["begins"] for clause in clauses
+    )
+
+
 def _asks(clause: str) -> bool:
     return clause.endswith("?") or _begins(clause)
 

@@ -14,6 +14,7 @@ from bot.conversation import (
     asking,
     for_the_coach,
     mending,
+    mind_changed,
     open_sets,
     pain_questions,
     pain_sides,
@@ -142,8 +143,12 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     acknowledged = None if alarm else pains.acknowledge(desk, felt, before.pain)
     if acknowledged:
         parts.append(acknowledged)
-    if intents & ABSENT:
-        parts += absences.handle(desk, reading, text)
+    buttons: Buttons = []
+    if found.changes is not None:
+        parts.append(mind_changed.carry_out(desk, found.changes))
+    elif intents & ABSENT:
+        absent, buttons = absences.handle(desk, reading, text)
+        parts += absent
     if "for_coach" in intents:
         parts.append(passing_on.to_coach(desk, text))
     if asks_for_eccentrics(reading, text) and not reading.sets:
@@ -183,7 +188,6 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
             parts.append(say.say("smalltalk" if "smalltalk" in intents else "unknown"))
     if told_while_stopped:
         parts.append(passing_on.to_coach(desk, text))
-    buttons: Buttons = []
     if offered is not None:
         question, buttons = offered
         parts.append(question)

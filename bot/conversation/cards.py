@@ -3,19 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 
 from bot.conversation import progress
 from bot.conversation.alerts import alert_buttons, alert_in_words, proposal_buttons, proposal_in_words
 from bot.conversation.desk import Buttons, Desk
-from bot.conversation.reasons import order_in_words, place, reason_in_words
+from bot.conversation.reasons import order_in_words, place, reason_in_words, until_in_words
 from bot.wording.sets import done_in_words, short_plan
-from planner.facts import Order
+from planner.facts import Order, OrderKind
 from planner.gained import gain_of
 from planner.orders import Orders
 from storage import notes, questions
 
 NEWEST_SESSIONS = 3
 NEWEST_ORDERS = 3
+LASTING: tuple[OrderKind, ...] = ("hold_rung", "lock_load", "exclude", "swap")
 
 
 def next_session(desk: Desk) -> str:
@@ -57,8 +59,9 @@ def card(desk: Desk) -> tuple[str, Buttons]:
     for session in reversed(sessions):
         lines.append(say.say("card-session", day=say.day(session.on), work=done_in_words(session.sets, say)))
     lines.append(next_session(desk))
-    for order in _standing(desk.record.orders)[-NEWEST_ORDERS:]:
+    for order in _newest(desk.record.orders)[-NEWEST_ORDERS:]:
         lines.append(say.say("card-order", day=say.day(order.on), what=order_in_words(order, say)))
+    lines += _lasting(desk)
     doubt = questions.open_question(desk.tx, desk.person, "ask")
     if doubt is not None:
         lines.append(say.say("card-doubt", text=doubt.text[:200], span=doubt.span or ""))
@@ -66,8 +69,25 @@ def card(desk: Desk) -> tuple[str, Buttons]:
     return "\n".join(line for line in lines if line), buttons
 
 
-def _standing(given: Sequence[Order]) -> list[Order]:
-    """The orders without sets for a day that others have been ordered for since."""
+def _newest(given: Sequence[Order]) -> list[Order]:
+    """The orders of a moment or a day, without sets for a day that others have been ordered for since."""
     known = Orders(given)
     dated = {at: one.for_date for at, one in enumerate(given) if one.kind == "set_sets"}
-    return [one for at, one in enumerate(given) if (day := dated.get(at)) is None or one in known.sets_for(day)]
+    of_a_moment = [(at, one) for at, one in enumerate(given) if one.kind not in LASTING]
+    return [one for at, one in of_a_moment if (day := dated.get(at)) is None or one in known.sets_for(day)]
+
+
+def _lasting(desk: Desk) -> list[str]:
+    """A line for each order that acts until it is lifted or its time is over, however many came since; of those that
+    say the same thing the newest, and what one message left out together."""
+    say, acting = desk.say_coach, Orders(desk.record.orders).acting(LASTING, desk.today)
+    newest = {(one.kind, one.ladder, one.movement): one for one in acting}
+    left_out: dict[tuple[date, date | None], list[str]] = {}
+    for one in newest.values():
+        if one.kind == "exclude" and one.movement is not None:
+            left_out.setdefault((one.on, one.until), []).append(say.movement(one.movement))
+    told = [(one.on, order_in_words(one, say)) for one in newest.values() if one.kind != "exclude"]
+    for (on, until), names in left_out.items():
+        without = say.say("order-exclude", movement=say.listed(names), until=until_in_words(until, say, on))
+        told.append((on, without))
+    return [say.say("card-order", day=say.day(on), what=what) for on, what in told]

@@ -8,6 +8,8 @@ from datetime import date, timedelta
 from bot.conversation.desk import Desk
 from bot.conversation.reasons import decision_in_words
 from bot.wording.sets import short_plan
+from planner.layout import layout_of
+from planner.plan import DayPlan
 from planner.rules import rules_of
 
 
@@ -26,7 +28,9 @@ def outcome(desk: Desk, day: date, before: Sequence[date]) -> list[str]:
     lines = [say.say("sets-set", name=name, day=say.day(day), work=short_plan(plan, say))]
     gone = [one for one in before if not desk.plan(one).sets]
     lines += [say.say("sets-instead", day=say.day(one)) for one in gone]
-    near = [] if day in before else [one for one in _within_gap(desk, day) if desk.plan(one).sets]
+    near = (
+        [] if day in before or not _pulls(plan) else [one for one in _within_gap(desk, day) if _pulls(desk.plan(one))]
+    )
     if near:
         lines.append(say.say("sets-near", days=say.listed([say.day(one) for one in near])))
     return lines
@@ -37,3 +41,8 @@ def _within_gap(desk: Desk, day: date) -> list[date]:
     gap = rules_of(desk.record.athlete).whole("block.gap_days")
     around = (day + timedelta(days=away) for away in range(1 - gap, gap) if away)
     return [one for one in around if one >= desk.today]
+
+
+def _pulls(plan: DayPlan) -> bool:
+    """Whether a day's work is pulling; warm-ups and what is done beside it do not tire."""
+    return layout_of([one for one in plan.sets if one.part in ("skill", "main")]).pulls

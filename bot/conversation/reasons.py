@@ -55,6 +55,10 @@ def shown(values: Mapping[str, Any], say: Wording) -> dict[str, Any]:
         found["place"] = place(values["site"], values.get("side"), say)
     if "was_kg" in values and "now_kg" in values:
         found["change"] = "less" if values["now_kg"] < values["was_kg"] else "more"
+    if "before_kg" in values:
+        # The last session is often of another kind; plans of old do not say which one was compared with.
+        day = values.get("before_on")
+        found["before_when"] = say.say("compared-with-last" if day is None else "compared-with", day=day or "")
     if "reps_left" in values:
         found["shown"] = say.say("shown-sides", left=values["reps_left"], right=values["reps_right"])
     elif "on_day" in values:

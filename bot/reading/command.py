@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import json
-import sys
 from collections.abc import Callable, Mapping
 from datetime import datetime
 from typing import Any, TextIO, TypeVar
 from zoneinfo import ZoneInfo
 
+from bot import garbage, streams
 from bot.clock import UnknownZone, zone_named
 from bot.reading import read
 from bot.reading.reading import Context
@@ -192,6 +192,12 @@ def _object(line: str) -> dict[str, Any]:
     return data
 
 
+def run() -> None:
+    """The command: from standard input to standard output."""
+    garbage.look_seldom()  # a reading holds nothing that holds it
+    read_lines(*streams.json_lines())
+
+
 def read_lines(stdin: TextIO, stdout: TextIO) -> None:
     """Answer every line until the input ends; each answer is flushed."""
     for number, line in enumerate(stdin, 1):
@@ -201,4 +207,4 @@ def read_lines(stdin: TextIO, stdout: TextIO) -> None:
 
 
 if __name__ == "__main__":
-    read_lines(sys.stdin, sys.stdout)
+    run()

@@ -13,6 +13,8 @@ from bot.reading.prose import EVIDENCE, lone
 TALK = ("equipment", "away")
 SILENT = frozenset({"sep", "claim", "word"})  # facts that report nothing
 TOLD = EVIDENCE - {"move", "fail"}
+# The hour from which "this afternoon: 4x5" tells of what was done (common practice, no source); before, it is a plan.
+TO_COME_BEFORE = {"to_come_by_afternoon": 13, "to_come_by_evening": 17}
 LEANING = frozenset(
     "done planned same took turned_to skipped except swap extra_set stopped last_time instead rest quit".split()
 )
@@ -63,7 +65,7 @@ def _worked(facts: Sequence[Fact]) -> bool:
 
 def _intentions(message: Message) -> list[tuple[int, int]]:
     """The tokens behind words for an intention, to the end of the sentence or to what was done after all."""
-    said = message.hits("intents", "foretold")
+    said = [hit for hit in message.hits("intents", "foretold") if _to_come(message, hit.name)]
     if not said:
         return []
     tokens = message.tokens
@@ -72,3 +74,9 @@ def _intentions(message: Message) -> list[tuple[int, int]]:
     now = {hit.start for hit in own if hit.name == "now"}
     ends += [hit.start for hit in own if hit.name == "own" and hit.start not in now]
     return [(hit.start, min((at for at in ends if at >= hit.end), default=len(tokens))) for hit in said]
+
+
+def _to_come(message: Message, name: str) -> bool:
+    """Whether what a phrase announces still lies ahead when the message is sent."""
+    before = TO_COME_BEFORE.get(name)
+    return before is None or (not message.at_night and message.local.hour < before)

@@ -9,7 +9,7 @@ from typing import Literal
 from bot.reading.lexicon import FALLBACK, Hit
 from bot.reading.little import little
 from bot.reading.message import Claim, Message
-from bot.reading.movements import Mention
+from bot.reading.movements.mention import Mention
 from bot.reading.tokens import Token
 
 ItemKind = Literal["num", "clock", "word", "known", "sym", "nl", "move", "claim"]

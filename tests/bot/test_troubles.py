@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 from typer.testing import CliRunner
 
-from bot.main import app
+from bot.commands import app
 from tests.journeys.serving import ROSTER
 
 ROOT = Path(__file__).parents[2]

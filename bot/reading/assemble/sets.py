@@ -15,7 +15,7 @@ from bot.reading.fold.block import fold_block
 from bot.reading.fold.sets import Work, put
 from bot.reading.little import little
 from bot.reading.message import Message
-from bot.reading.movements import Mention
+from bot.reading.movements.mention import Mention
 from bot.reading.plan import fill_from_plan, in_terms, leans, read_bare, read_part, read_plan
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import planned

@@ -8,7 +8,7 @@ from bot.reading.facts import Fact
 from bot.reading.fold.plausible import most_reps, sided_beyond_belief, strong_beyond_belief, too_many_in_all
 from bot.reading.fold.rows import Folded, Row
 from bot.reading.message import Message
-from bot.reading.movements import combine
+from bot.reading.movements.combine import combine
 from bot.reading.reading import Ask, SetRead
 from planner.units import KG_PER_LB
 

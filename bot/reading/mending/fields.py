@@ -6,7 +6,7 @@ from typing import cast
 
 from bot.reading.little import little
 from bot.reading.mending.mend import MOST_SCORE, Mend, Value
-from bot.reading.movements import Mention
+from bot.reading.movements.mention import Mention
 from bot.reading.phrases import longest
 from planner.facts import Side
 from planner.units import KG_PER_LB

@@ -9,7 +9,8 @@ from functools import cached_property
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Message
-from bot.reading.movements import Mention, find_movements
+from bot.reading.movements import find_movements
+from bot.reading.movements.mention import Mention
 from bot.reading.phrases import longest
 from bot.reading.tokens import Token
 

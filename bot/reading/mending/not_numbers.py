@@ -9,7 +9,7 @@ from bot.reading.little import little
 from bot.reading.mending.fields import which_set
 from bot.reading.mending.mend import NEAR, Mend, mentions_in, only_little, opposed
 from bot.reading.message import Claim
-from bot.reading.movements import Mention
+from bot.reading.movements.mention import Mention
 from bot.reading.reading import Correction
 
 

@@ -10,7 +10,7 @@ from bot.reading.mending.claims import noise, of_values
 from bot.reading.mending.fields import NEAR_BODY, SETS, factor_of, side_of, which_set
 from bot.reading.mending.mend import MOST_SCORE, NEAR, Mend, Value, mentions_in, only_little
 from bot.reading.message import Claim
-from bot.reading.movements import Mention
+from bot.reading.movements.mention import Mention
 from bot.reading.reading import Ask, Correction
 
 

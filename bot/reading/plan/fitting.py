@@ -8,7 +8,7 @@ from dataclasses import replace
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Folded, Row
 from bot.reading.message import Message
-from bot.reading.movements import Mention
+from bot.reading.movements.mention import Mention
 from bot.reading.plan.ground import ground, members
 from bot.reading.plan.value import SAME_KG, near_load, near_reps
 

@@ -7,7 +7,8 @@ from collections.abc import Sequence
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
-from bot.reading.movements import Mention, combine
+from bot.reading.movements.combine import combine
+from bot.reading.movements.mention import Mention
 
 STRONG = frozenset("done planned same skipped except swap extra_set stopped last_time".split())
 
@@ -15,7 +16,14 @@ STRONG = frozenset("done planned same skipped except swap extra_set stopped last
 GLOBAL = frozenset("done planned same rest fine".split())
 
 
-PARTS = {"part_warm_up": "warm_up", "part_main": "main", "part_accessory": "accessory", "part_skill": "skill"}
+PARTS = {
+    "part_warm_up": "warm_up",
+    "part_main": "main",
+    "part_accessory": "accessory",
+    "part_skill": "skill",
+    "part_top": "top",  # no part in the plan's own words: `by_weight` says which sets these two are
+    "part_back": "back",
+}
 
 
 def ground(message: Message) -> list[Row]:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from bot.reading.little import little
 from bot.reading.message import Message
-from bot.reading.movements import Mention
+from bot.reading.movements.mention import Mention
 
 # what a bare name means, and the kind that the plan may have of it
 KINDS = {"dead_hang": "one_arm_hang", "biceps_curl": "hammer_curl"}

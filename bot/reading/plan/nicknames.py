@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from bot.reading.facts import LOADED, Fact
 from bot.reading.message import Message
-from bot.reading.movements import Mention
+from bot.reading.movements.mention import Mention
 from bot.reading.plan.clauses import clause_around
 from bot.reading.plan.ground import plan_names
 

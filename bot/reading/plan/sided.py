@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
-from bot.reading.movements import Mention
+from bot.reading.movements.mention import Mention
 from bot.reading.plan.ground import planned
 from bot.reading.reading import Ask
 

@@ -8,7 +8,7 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
-from bot.reading.movements import Mention
+from bot.reading.movements.mention import Mention
 
 ONE = [Entry(1)]
 LOADED = frozenset({"load", "loads", "at"})

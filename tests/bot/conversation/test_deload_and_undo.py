@@ -123,6 +123,17 @@ def test_undo_takes_back_a_rule_for_all(chat):
     said(chat, "rule block.loading_weeks 6", "09:01")
     assert "block.loading_weeks is 5 again" in said(chat, "undo", "09:02")
     assert chat.record().athlete.rules["block.loading_weeks"] == 5
+    assert "block.loading_weeks is 4 again" in said(chat, "undo", "09:03")
+    assert "block.loading_weeks" not in chat.record().athlete.rules
+
+
+def test_a_nickname_set_three_times_is_taken_back_step_by_step(chat):
+    chat.waits_until("08:00")
+    for at, movement in enumerate(("dips", "chin-ups", "push-ups")):
+        said(chat, f"call {movement} zaps", f"09:0{at}")
+    assert "“zaps” is chin-ups again" in said(chat, "undo", "09:04")
+    assert "“zaps” is dips again" in said(chat, "undo", "09:05")
+    assert "“zaps” is no nickname any more" in said(chat, "undo", "09:06")
 
 
 def test_a_rule_that_was_not_set_before_is_the_default_again(chat):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import datetime
 
 import pytest
 
@@ -42,11 +43,8 @@ def test_what_is_there_and_what_is_wanted_is_no_report(
 @pytest.mark.parametrize(
     ("text", "language"),
     [
-        ("tonight: 4x4 at 13.75", "en"),
         ("planning 4x4 at 12.5 tonight", "en"),
-        ("heute Abend: 4x4 mit 13,75", "de"),
         ("plane 4x4 mit 12,5 heute Abend", "de"),
-        ("esta noche: 4x4 con 13,75", "es"),
         ("pienso hacer 4x4 con 2,5 esta noche", "es"),
     ],
 )
@@ -54,6 +52,28 @@ def test_an_intention_is_no_report(reads: Callable[..., Reading], text: str, lan
     found = reads(text, language=language, today=TODAY)
     assert found.sets == ()
     assert "report" not in found.intents
+
+
+@pytest.mark.parametrize(
+    ("text", "language", "hours", "told"),
+    [
+        ("tonight: pull-ups 4x4 at 13.75", "en", ("08:00", "16:30"), False),
+        ("tonight: pull-ups 4x4 at 13.75", "en", ("18:00", "23:30", "01:15"), True),
+        ("Weighted chin-ups this evening: four sets of four with 17.5 kg", "en", ("19:30",), True),
+        ("pull ups this afternoon: 4x4", "en", ("11:00",), False),
+        ("pull ups this afternoon: 4x4", "en", ("15:00",), True),
+        ("heute Abend: Klimmzüge 4x4 mit 13,75", "de", ("09:00",), False),
+        ("heute Abend: Klimmzüge 4x4 mit 13,75", "de", ("21:00",), True),
+        ("esta noche: dominadas 4x4 con 13,75", "es", ("09:00",), False),
+        ("esta noche: dominadas 4x4 con 13,75", "es", ("22:00",), True),
+    ],
+)
+def test_the_hour_says_whether_this_evening_lies_ahead(
+    reads: Callable[..., Reading], text: str, language: str, hours: tuple[str, ...], told: bool
+):
+    for hour in hours:
+        sent_at = datetime.fromisoformat(f"2027-03-10T{hour}:00+00:00")
+        assert bool(reads(text, language=language, sent_at=sent_at).sets) == told
 
 
 @pytest.mark.parametrize(

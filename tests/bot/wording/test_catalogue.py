@@ -126,12 +126,12 @@ def test_every_alert_has_a_sentence_with_no_slot_left_open(language, code):
 @pytest.mark.parametrize("code", sorted(REASONS))
 def test_reasons_can_do_without_what_is_optional(code):
     # Missing or None by planner/reasons.py.
-    optional = {"before_kg", "before_reps", "side", "score", "until"}
+    optional = {"before_kg", "before_reps", "before_on", "side", "score", "until"}
     told_with = {name: _value(name) for name in REASONS[code]}
     missing = {"load_up", "load_same", "load_down", "load_block", "load_cut_effort", "load_hold_effort"}
     bare = {name: None if name in optional else value for name, value in told_with.items()}
     if code not in missing:  # these only come where something was done before
-        bare = {name: value for name, value in bare.items() if name not in ("before_kg", "before_reps")}
+        bare = {name: value for name, value in bare.items() if name not in ("before_kg", "before_reps", "before_on")}
 
     assert "{" not in reason_in_words(Reason(code, bare), Wording("en"))
 

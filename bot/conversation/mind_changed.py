@@ -1,0 +1,161 @@
+"""A change of mind about what was just agreed: "no, from saturday" after a journey, "leave it thursday" after a move.
+
+Taken for one only where every word is understood: days, words that turn a word around, and small ones beside them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+
+from bot.conversation import absences, moves
+from bot.conversation.desk import Desk
+from bot.conversation.placing import context_of
+from bot.conversation.words import phrases
+from bot.reading import read
+from bot.reading.days import Day, named_days
+from bot.reading.message import Message, read_message
+from bot.reading.text import fold
+from planner.facts import Absence, Move
+from storage import facts
+
+WITHIN = timedelta(days=1)
+MOST_CHARACTERS = 80
+BOUNDS = ("from", "until", "back", "since", "open")
+NO_WISH = frozenset({"unknown", "smalltalk"})
+
+
+@dataclass(frozen=True)
+class Change:
+    """What was agreed, and what is to stand instead; None: nothing, it stays as it was before.
+
+    `unclear`: a day is named, and nobody can say which of those agreed it is.
+    """
+
+    agreed: Move | Absence
+    now: Move | Absence | None
+    unclear: bool = False
+
+
+def meant(desk: Desk, text: str) -> Change | None:
+    """The change that a message makes to what the newest message brought; None where it is about something else."""
+    if len(text) > MOST_CHARACTERS:
+        return None
+    context = context_of(desk, desk.said_at)
+    message = read_message(text, context)
+    days = [day for day in named_days(message).days if day.kind not in ("vague", "bad", "rough")]
+    turned, keeps = _words(message, days)
+    if turned is None or not (days or keeps):
+        return None
+    bounded = bool(days) and all(day.link in BOUNDS or day.kind == "length" for day in days)
+    if not turned and not keeps and not (bounded and set(read(text, context).intents) <= NO_WISH):
+        return None
+    agreed = _newest(desk)
+    if agreed is None:
+        return None
+    if isinstance(agreed, Move):
+        return _of_a_move(agreed, days, keeps)
+    return _of_an_absence(desk, agreed, days, keeps)
+
+
+def carry_out(desk: Desk, change: Change) -> str:
+    """Put it in the place of what was agreed, and say so."""
+    agreed, now, say = change.agreed, change.now, desk.say
+    assert agreed.fact is not None
+    if change.unclear:
+        return say.say("absence-which-days")
+    facts.withdraw(desk.tx, "move" if isinstance(agreed, Move) else "absence", agreed.fact, desk.now)
+    desk.forget()
+    if isinstance(now, Move):
+        told = moves.carry_out(desk, now.moved_from, now.moved_to)
+    elif now is not None:
+        told = absences.note(desk, now)
+    elif isinstance(agreed, Move):
+        told = f"{say.say('move-stays', day=say.day(agreed.moved_from))} {moves.next_training(desk)}"
+    else:
+        told = f"{say.say('absence-called-off')} {moves.next_training(desk)}"
+    return f"{say.say('mind-changed')} {told}".strip()
+
+
+def _words(message: Message, days: Sequence[Day]) -> tuple[bool | None, bool]:
+    """Whether words turn something around, and whether some say that it stays as it was; None: others are in it."""
+    named = {at for day in days for at in range(day.start, day.end)}
+    words = [
+        token.text for at, token in enumerate(message.tokens) if at not in named and token.kind not in ("sym", "nl")
+    ]
+    known = {name: [fold(one).text for one in found] for name, found in phrases("mind_changed").items()}
+    said = f" {' '.join(words)} "
+    keeps = [one for one in known["keeps"] if f" {one} " in said]
+    for one in keeps:
+        said = said.replace(f" {one} ", " ")
+    left = said.split()
+    if not set(left) <= {*known["turns"], *known["small"]}:
+        return None, False
+    return bool(set(left) & set(known["turns"])), bool(keeps)
+
+
+def _newest(desk: Desk) -> Move | Absence | None:
+    """The move or the absence that the athlete's newest message with facts brought, of late."""
+    cause = facts.last_cause(desk.tx, desk.id)
+    if cause is None:
+        return None
+    brought = facts.caused_by(desk.tx, desk.id, cause)
+    agreed: list[Move | Absence] = [one for one in desk.record.moves if ("move", one.fact) in brought]
+    agreed += [one for one in desk.record.absences if ("absence", one.fact) in brought]
+    if not agreed or agreed[0].fact is None:
+        return None
+    told_at = facts.said_at(desk.tx, "move" if isinstance(agreed[0], Move) else "absence", agreed[0].fact)
+    return agreed[0] if told_at is not None and abs(desk.said_at - told_at) <= WITHIN else None
+
+
+def _of_a_move(agreed: Move, days: Sequence[Day], keeps: bool) -> Change | None:
+    named = [_nearest(day, agreed.moved_to) for day in days]
+    if not named:
+        return Change(agreed, None) if keeps else None
+    if len(named) > 2 or None in named:
+        return None
+    since, until = agreed.moved_from, named[-1]
+    if len(named) == 2 and named[0] is not None:
+        since = named[0]
+    elif days[0].link in ("from", "since", "open") and named[0] is not None:
+        since, until = named[0], agreed.moved_to
+    if until is None or (since, until) == (agreed.moved_from, agreed.moved_to):
+        return None
+    return Change(agreed, None if since == until else replace(agreed, moved_from=since, moved_to=until, fact=None))
+
+
+def _of_an_absence(desk: Desk, agreed: Absence, days: Sequence[Day], keeps: bool) -> Change | None:
+    if not days:
+        return Change(agreed, None) if keeps else None
+    since, until = agreed.since, agreed.until
+    for day in days:
+        first, last = _nearest(day, since), _nearest(day, until or since)
+        if day.kind == "length":
+            until = since + timedelta(days=day.days - 1)
+        elif first is None or last is None:
+            return None
+        elif day.kind in ("range", "week", "weekend") and day.ahead is not None:
+            since, until = day.ahead
+        elif day.link == "until":
+            until = last
+        elif day.link == "back":
+            until = last - timedelta(days=1)
+        elif day.link in BOUNDS or until is None:
+            since = first
+        elif since == until and len(days) == 1 and agreed.kind == "missed" and since <= desk.said_on < first:
+            return Change(agreed, Move(desk.said_on, since, first))  # "missed it": "actually friday": done then
+        elif since == until and len(days) == 1:
+            since = until = first
+        else:
+            return Change(agreed, None, unclear=True)  # "no, saturday": the first day or the last one
+    if until is not None and until < since:
+        return None
+    now = replace(agreed, said_on=desk.said_on, since=since, until=until, fact=None)
+    return None if (since, until) == (agreed.since, agreed.until) else Change(agreed, now)
+
+
+def _nearest(day: Day, to: date) -> date | None:
+    """The day of a name that is nearest to the one agreed."""
+    found = [one[0] for one in (day.back, day.ahead) if one is not None]
+    return min(found, key=lambda one: abs(one - to), default=None)

@@ -1,0 +1,39 @@
+"""A movement or part of the plan of which nothing was done: "dips nicht geschafft", "all done bar the pull-ups"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Fact
+from bot.reading.fold.rows import Row
+from bot.reading.message import Message
+from bot.reading.plan.ground import PARTS, plan_names
+from bot.reading.prose import not_managed
+
+
+def lift_not_managed(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "Pull-ups done, dips nicht geschafft": no set of theirs was done, where no set or repetition is named."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        if fact.kind == "fail" and fact.value is None and not fact.note.get("weak") and not_managed(message, fact):
+            low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
+            high = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+            clause = [one for one in facts[low:high] if one is not fact]
+            named = any(one.kind == "move" or plan_names(one) & set(PARTS) for one in clause)
+            if named and all(one.kind in ("move", "word", "plan", "claim") for one in clause):
+                fact = Fact("plan", fact.start, fact.end, "skipped", {"names": ["skipped"]})
+        out.append(fact)
+    return out
+
+
+def leaving_lifts(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "all done bar the pull-ups": "bar" there is no part of the movement's name."""
+    grammar = message.beginning("grammar")
+    out: list[Fact] = []
+    for fact in facts:
+        if fact.kind == "move" and out and plan_names(out[-1]) & {"done", "planned", "all_lifts"}:
+            start = min(first for first, _ in fact.value.spans)
+            if any(hit.table == "plan" and hit.name == "except" for hit in grammar[start]):
+                out.append(Fact("plan", start, start + 1, "except", {"names": ["except"]}))
+        out.append(fact)
+    return out

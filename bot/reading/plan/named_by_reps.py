@@ -1,0 +1,108 @@
+"""Planned sets named by their reps: "fives done at 15", "los de 5", "the last two were 1s", "the 3s went 3 3 2"."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.facts import Entry, Fact
+from bot.reading.fold.block import to_kg
+from bot.reading.fold.rows import Row
+from bot.reading.little import little
+from bot.reading.message import Message
+from bot.reading.plan.ground import plan_names
+from bot.reading.plan.value import near_load, near_reps
+from bot.reading.prose import not_managed
+
+FIGURE_S = re.compile(r"(\d+)s", re.IGNORECASE)
+
+
+def reps_in_figures(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """Reps that look like seconds or like the word for a set, each by what the plan has."""
+    out: list[Fact] = []
+    for fact in facts:
+        told = _of_reps(message, fact, rows)
+        if told.kind == "load" and fact.kind == "rows" and _begins_back(message, fact):
+            out.append(Fact("scope", fact.start, fact.start + 1, "back", {"text": ""}))  # "back-offs with 30"
+        out.append(told)
+    return out
+
+
+def _begins_back(message: Message, fact: Fact) -> bool:
+    return any((hit.table, hit.name) == ("scope", "back") for hit in message.beginning("grammar")[fact.start])
+
+
+def _of_reps(message: Message, fact: Fact, rows: Sequence[Row]) -> Fact:
+    """ "the last two were 1s": beside a plan of reps no seconds; "waren 2er" tells reps too."""
+    if fact.kind != "rows" or len(fact.value) != 1 or any(row.hold_s is not None for row in rows):
+        return fact
+    reps = fact.value[0].reps
+    if fact.note.get("each_of") and reps and not near_reps(reps, rows):
+        kg = to_kg(reps, message.context.unit)
+        if near_load(kg, rows):  # "the first two sets with 20" of planned fives
+            return Fact("load", fact.start, fact.end, kg, {"how": "at"})
+    figure = FIGURE_S.fullmatch(message.span(fact.start, fact.end).strip()) if fact.note.get("one") else None
+    if figure is None:
+        return fact
+    value = int(figure[1])
+    if any(row.reps == value for row in rows) and not any(row.side for row in rows):
+        return replace(fact, value=[Entry(value)], note={"the": True})
+    kg = to_kg(value, message.context.unit)
+    return Fact("bare", fact.start, fact.end, float(value), {"kg": kg, "figure": True})
+
+
+def named_by_reps(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "los de 5": the sets of five."""
+    out: list[Fact] = []
+    for fact in facts:
+        before = out[-2:]
+        if (
+            fact.kind == "bare"
+            and len(before) == 2
+            and plan_names(before[0]) & {"the"}
+            and before[1].kind == "word"
+            and before[1].end - before[1].start == 1
+            and any(row.reps == fact.value for row in rows)
+        ):
+            out[-2:] = [Fact("rows", before[0].start, fact.end, [Entry(int(fact.value))], {"the": True})]
+            continue
+        out.append(fact)
+    return out
+
+
+def sets_of_so_many(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
+    """ "fives done at 15", "Dreier erledigt, Fünfer nicht": the sets of so many, where nothing else is told."""
+    told = [fact for fact in facts if fact.kind in ("rows", "bare", "count")]
+    if not told or not all(_of_so_many(message, fact, rows, alone=len(told) == 1) for fact in told):
+        return facts
+    if len({fact.value[0].reps for fact in told}) != len(told):
+        return facts
+    out: list[Fact] = []
+    for fact in facts:
+        if any(fact is one for one in told):
+            fact = replace(fact, note={"the": True})
+        elif fact.kind == "fail" and fact.value is None and len(told) > 1 and not_managed(message, fact):
+            fact = Fact("plan", fact.start, fact.end, "skipped", {"names": ["skipped"]})
+        out.append(fact)
+    return out
+
+
+def _of_so_many(message: Message, fact: Fact, rows: Sequence[Row], *, alone: bool) -> bool:
+    """Whether a fact is a word for sets of so many, of which the plan has some; a lone one tells so by its form."""
+    if fact.kind != "rows" or not (fact.note.get("the") or (fact.note.get("word") and fact.note.get("each_of"))):
+        return False
+    if sum(row.reps == fact.value[0].reps for row in rows) < 2:
+        return False
+    if fact.note.get("the") or not alone:
+        led = message.tokens[fact.start - 1].text if fact.start else ""
+        return bool(fact.note.get("the")) or led not in little("a")
+    return message.span(fact.start, fact.end).lower().endswith(tuple(little("plural")))
+
+
+def named_only(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
+    """ "the 3s went 3 3 2": once a list tells them, "the 3s" only names them."""
+    lists = any(fact.kind == "rows" and fact.note.get("list") for fact in facts)
+    if not lists:
+        return facts
+    return [fact for fact in facts if not (fact.kind == "rows" and fact.note.get("the"))]

@@ -1,0 +1,54 @@
+"""Words that tell no number and no set: "tough one", "the L-sits first", the "+" of "warm-up + top set"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.facts import Fact
+from bot.reading.fold.rows import Row
+from bot.reading.little import little
+from bot.reading.message import Message
+from bot.reading.plan.ground import PARTS, plan_names
+
+
+def no_numbers(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """Without articles that look like a number, and without "first" where it tells the order."""
+    return [fact for at, fact in enumerate(facts) if not (_article(facts, at) or _at_first(facts, at))]
+
+
+def _article(facts: Sequence[Fact], at: int) -> bool:
+    """ "tough one", "the third one": no number."""
+    fact = facts[at]
+    if fact.kind != "bare" or not fact.note.get("spelled") or fact.value != 1:
+        return False
+    if at and facts[at - 1].kind == "scheme" and facts[at - 1].value == "got":
+        return False  # "con el izquierdo me salió una"
+    beside = [*facts[max(0, at - 1) : at], *facts[at + 1 : at + 2]]
+    return not any(one.kind == "side" or plan_names(one) & {"only"} for one in beside)
+
+
+def names_joined(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """With an "and" for each "+" between two names."""
+    return [_joining(facts, at) for at in range(len(facts))]
+
+
+def _joining(facts: Sequence[Fact], at: int) -> Fact:
+    """The "+" of "warm-up + top set only"."""
+    fact = facts[at]
+    if fact.kind != "word" or fact.value != "+":
+        return fact
+    beside = [one for one in (*facts[at - 1 : at], *facts[at + 1 : at + 2]) if one.kind in ("plan", "scope", "move")]
+    if len(beside) != 2:
+        return fact
+    return Fact("sep", fact.start, fact.end, 1, {"mark": "and"})
+
+
+def _at_first(facts: Sequence[Fact], at: int) -> bool:
+    """ "Did the L-sits first, then the levers": the order, not the first set."""
+    fact = facts[at]
+    if fact.kind != "scope" or fact.note.get("text") not in little("at_first"):
+        return False
+    before = facts[at - 1] if at else None
+    after = facts[at + 1] if at + 1 < len(facts) else None
+    named = before is not None and (before.kind == "move" or bool(plan_names(before) & set(PARTS)))
+    return named and (after is None or after.kind in ("sep", "claim"))
