@@ -257,6 +257,11 @@ def find_intents(message: Message, claims: Sequence[Claim] = ()) -> list[Claim]:
     flags = {claim.value for claim in claims if claim.kind == "red_flag"}
     if "fever" in flags and "ill" not in found:
         found["ill"] = [Hit(0, 0, "want", "ill")]
+    if flags and "resume" in found:
+        # "got lightheaded, sat down, fine now": over, and nobody comes back
+        well = [hit for hit in message.hits("intents", "past") if hit.name == "back_to_health"]
+        if all(any(_over(hit, one) for one in well) for hit in found["resume"]):
+            del found["resume"]
     if "correction" in said:
         for other in ("undo", "missed", "move", "why"):
             found.pop(other, None)
