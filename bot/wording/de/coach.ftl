@@ -36,6 +36,8 @@ coach-who = Wen meinst du? { $names }
 button-approve = Bestätigen
 button-hold = Halten
 button-train-on = Rückschritt aufheben
+button-settle = Keine Antwort nötig
+button-ask = Fragen, wie es läuft
 button-for = { $label }: { $name }
 not-screened = { $name } ist durch die Gesundheitsfragen noch nicht freigegeben. Kein Training, bevor du bestätigst.
 started = { $name } darf anfangen; der erste Block ist bestätigt.
@@ -47,6 +49,13 @@ proposal-promotion = { $name }: bereit für { $rung }. { $reasons }
 proposal-step_back = { $name }: eine Stufe zurück auf { $rung }? { $reasons }
 decided-approve = { $name }: { $rung } bestätigt.
 decided-decline = { $name }: { $rung } noch nicht.
+settled = { $name }: { $count ->
+    [one] eine Nachricht braucht keine Antwort.
+   *[other] { $count } Nachrichten brauchen keine Antwort.
+}
+asked = { $name } ist gefragt, wie es läuft.
+asked-already = { $name } wurde heute schon gefragt oder hat keinen offenen Chat mit diesem Bot.
+asked-by-coach = { $coach } fragt, wie es läuft: Von dir kam zuletzt nichts. Eine Zeile genügt – was du gemacht hast oder was dich abhält.
 decided-nothing = { $name }: Es gibt nichts mehr zu entscheiden.
 told-promotion = { $coach } hat deine nächste Stufe bestätigt: { $rung }. Sie kommt mit deinem nächsten Block.
 told-step_back = { $coach } nimmt dich für jetzt eine Stufe zurück, auf { $rung }.
@@ -134,8 +143,8 @@ summary-away-pause = pausiert { $until }
 summary-fine = Läuft ({ $count }) – Einheiten getan von geplant in vier Wochen, Stufe und Dosis, Maximum:
 summary-line = · { $name }: { $what }
 summary-unanswered = { $count ->
-    [one] Eine Nachricht wartet auf deine Antwort.
-   *[other] { $count } Nachrichten warten auf deine Antwort.
+    [one] schrieb am { $day }: { $words }
+   *[other] { $count } Nachrichten warten seit { $day } auf deine Antwort, zuletzt: { $words }
 }
 summary-stopped = Möchte keine Nachrichten mehr.
 summary-open-set = das Ergebnis eines offenen Satzes fehlt: { $span }.

@@ -36,6 +36,8 @@ coach-who = Whom do you mean? { $names }
 button-approve = Approve
 button-hold = Hold
 button-train-on = Lift the step back
+button-settle = No answer needed
+button-ask = Ask how it goes
 button-for = { $label }: { $name }
 not-screened = { $name } has not been cleared by the health questions. No training before you approve.
 started = { $name } may begin; the first block is approved.
@@ -47,6 +49,13 @@ proposal-promotion = { $name }: ready for { $rung }. { $reasons }
 proposal-step_back = { $name }: a step back to { $rung }? { $reasons }
 decided-approve = { $name }: { $rung } approved.
 decided-decline = { $name }: { $rung } held back.
+settled = { $name }: { $count ->
+    [one] one message needs no answer.
+   *[other] { $count } messages need no answer.
+}
+asked = Asked { $name } how it goes.
+asked-already = { $name } was asked today already, or has no open chat with this bot.
+asked-by-coach = { $coach } asks how it goes: there was no word from you of late. One line is enough – what you did, or what keeps you from it.
 decided-nothing = { $name }: there is nothing to decide any more.
 told-promotion = { $coach } has approved your next rung: { $rung }. It comes with your next block.
 told-step_back = { $coach } takes you a step back, to { $rung }, for now.
@@ -134,8 +143,8 @@ summary-away-pause = paused { $until }
 summary-fine = Fine ({ $count }) – sessions done of planned in four weeks, rung and dose, maximum:
 summary-line = · { $name }: { $what }
 summary-unanswered = { $count ->
-    [one] a message waits for your answer.
-   *[other] { $count } messages wait for your answer.
+    [one] wrote on { $day }: { $words }
+   *[other] { $count } messages wait for your answer since { $day }, last: { $words }
 }
 summary-stopped = asked for no more messages.
 summary-open-set = the result of an open set is missing: { $span }.

@@ -36,6 +36,8 @@ coach-who = ¿A quién te refieres? { $names }
 button-approve = Aprobar
 button-hold = Mantener
 button-train-on = Levantar el paso atrás
+button-settle = No hace falta responder
+button-ask = Preguntar cómo va
 button-for = { $label }: { $name }
 not-screened = { $name } aún no tiene el visto bueno de las preguntas de salud. No hay entreno hasta que lo apruebes.
 started = { $name } puede empezar; el primer bloque está aprobado.
@@ -47,6 +49,13 @@ proposal-promotion = { $name }: toca pasar a { $rung }. { $reasons }
 proposal-step_back = { $name }: ¿un paso atrás, a { $rung }? { $reasons }
 decided-approve = { $name }: { $rung }, aprobado.
 decided-decline = { $name }: { $rung }, todavía no.
+settled = { $name }: { $count ->
+    [one] un mensaje no necesita respuesta.
+   *[other] { $count } mensajes no necesitan respuesta.
+}
+asked = Se ha preguntado a { $name } cómo va.
+asked-already = A { $name } ya se le preguntó hoy, o no tiene un chat abierto con este bot.
+asked-by-coach = { $coach } pregunta cómo va: últimamente no hay noticias tuyas. Basta una línea: qué hiciste o qué te lo impide.
 decided-nothing = { $name }: ya no hay nada que decidir.
 told-promotion = { $coach } aprobó tu siguiente escalón: { $rung }. Llega con tu próximo bloque.
 told-step_back = { $coach } te baja un escalón por ahora: { $rung }.
@@ -134,8 +143,8 @@ summary-away-pause = en pausa { $until }
 summary-fine = Van bien ({ $count }) – sesiones hechas de las previstas en cuatro semanas, peldaño y dosis, máximo:
 summary-line = · { $name }: { $what }
 summary-unanswered = { $count ->
-    [one] Un mensaje espera tu respuesta.
-   *[other] { $count } mensajes esperan tu respuesta.
+    [one] escribió el { $day }: { $words }
+   *[other] { $count } mensajes esperan tu respuesta desde el { $day }; los últimos: { $words }
 }
 summary-stopped = Pidió no recibir más mensajes.
 summary-open-set = falta el resultado de una serie abierta: { $span }.
