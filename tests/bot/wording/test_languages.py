@@ -102,12 +102,12 @@ def test_one_is_said_otherwise_than_two(language):
         ("es", "roster-heading", "count", ("Un atleta:", "2 atletas:", "5 atletas:")),
         (
             "de",
-            "summary-unanswered",
+            "settled",
             "count",
             (
-                "Eine Nachricht wartet auf deine Antwort.",
-                "2 Nachrichten warten auf deine Antwort.",
-                "5 Nachrichten warten auf deine Antwort.",
+                "name: eine Nachricht braucht keine Antwort.",
+                "name: 2 Nachrichten brauchen keine Antwort.",
+                "name: 5 Nachrichten brauchen keine Antwort.",
             ),
         ),
     ],
