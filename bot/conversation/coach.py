@@ -11,6 +11,7 @@ from bot.conversation import (
     coach_of_all,
     coach_of_one,
     coach_orders,
+    coach_several,
     coach_undo,
     coach_whom,
     what_if,
@@ -60,6 +61,14 @@ def _said(office: Office, text: str) -> None:
     supposed = what_if.question(text)
     if supposed is not None:
         coach_of_all.suppose(office, supposed, what_if.about(supposed, names, office.coach.language, today))
+        return
+    several = coach_several.orders(text, names, office.coach.language)
+    if several:
+        # For all of them or for none: the first that is no whole order says what is odd.
+        whole = _whole(office)
+        odd = [order for handle, order in several if not whole(order, handle)]
+        for order in odd[:1] or [order for _, order in several]:
+            _said(office, order)
         return
     command = parse(text, names, office.coach.language, today)
     meant = _for_whom(office, command, text, names)
@@ -167,16 +176,20 @@ def _answered(office: Office, text: str) -> None:
     waiting = [row.handle for row in office.rows if row.id is not None and notes.unanswered(office.mail.tx, row.id)]
     desk = office.desk(waiting[0]) if len(waiting) == 1 else None
     if desk is None or len(text.split()) < FEWEST_WORDS or _meant_otherwise(office, text):
-        office.answer("coach-who" if waiting else "coach-unknown", names=", ".join(waiting))
+        who = bool(waiting) and not _names_one(office, text)
+        office.answer("coach-who" if who else "coach-unknown", names=", ".join(waiting))
         return
     office.pass_on(desk, text.strip())
 
 
 def _meant_otherwise(office: Office, text: str) -> bool:
     """Whether words look like an order, or are for somebody by name: "mria: …", "and mira deload please"."""
+    return ":" in text or SCHEME.search(text) is not None or _names_one(office, text)
+
+
+def _names_one(office: Office, text: str) -> bool:
     named = {word for row in office.rows for word in (row.handle, *row.name.casefold().split())}
-    words = {word.strip(",.;!?()").casefold() for word in text.split()}
-    return ":" in text or SCHEME.search(text) is not None or bool(words & named)
+    return not named.isdisjoint(words_of(text))
 
 
 def _unknown(office: Office, _command: Command, _desk: Desk) -> None:

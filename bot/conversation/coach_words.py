@@ -61,7 +61,7 @@ class Command:
     ladder: str | None = None  # of a hold, where one of several is named
     of_kind: str | None = None  # of an unlock, where it is named what is lifted: the kind of the orders
     odd: tuple[str, ...] = ()  # what an order may not have beside it: words, numbers and days nobody understood
-    left: tuple[str, ...] = ()  # of these, the days
+    left: tuple[str, ...] = ()  # of these, the days, and what stands before "no dips"
     only_day: bool = False  # a day is all that is odd: "cancel thursday"
 
 
@@ -76,7 +76,7 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     head, colon, after = stripped.partition(":")
     where = head if colon else stripped
     folded = f" {' '.join(words_of(where))} "
-    handle = _handle(folded, names)
+    handle = _addressed(folded, names, language) or _handle(folded, names)
     if handle is not None:
         for word in {handle, *(name.casefold() for own, name in names if own == handle)}:
             folded = folded.replace(f" {word} ", " ", 1)
@@ -103,9 +103,11 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
         else:
             return None
     rest = after.strip() if colon else _after(where, phrase, handle, names)
+    unknown: tuple[str, ...] = ()
     left_out = LEFT_OUT.search(folded) if handle is not None and verb in ("decline", "week") else None
     if left_out is not None and folded.strip() != phrase:
         verb, rest = "exclude", left_out[1]  # "tom no dips this week"
+        unknown = _odd(folded[: left_out.start() + 1], "", language, "")
     numbers = SCHEME.sub(" ", figures)
     until, named = until_of(folded, today, language), days_named(folded, today, language)
     day = None if until is not None else day_of(folded, today, language)
@@ -123,7 +125,7 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     odd = _odd(folded, phrase, language, numbers)
     if verb in ("move", "deload"):
         odd = tuple(word for word in odd if word not in marks(language, "from"))
-    left = [said for one, said in named if one not in used_by(verb, day, until)]
+    left = [*unknown, *(said for one, said in named if one not in used_by(verb, day, until))]
     if verb == "sets" and (until is not None or (week is not None and (day is None or day > sunday))):
         left.append(week or where.strip())  # sets are for one day
     beside = folded.replace(f" {phrase} ", " ", 1)
@@ -227,6 +229,14 @@ def _handle(folded: str, names: Sequence[tuple[str, str]]) -> str | None:
         if not any(start <= at and at + length <= start + long and long > length for start, long, _ in found)
     }
     return meant.pop() if len(meant) == 1 else None
+
+
+def _addressed(folded: str, names: Sequence[tuple[str, str]], language: str) -> str | None:
+    """The one who is told something, "tell mira that tom is away": the name right behind the word."""
+    head = _told(folded, language)
+    rest = "" if head is None else folded.removeprefix(f" {head}")
+    first = max((word for own in names for word in own if rest.startswith(f" {word.casefold()} ")), key=len, default="")
+    return _handle(f" {first.casefold()} ", names) if first else None
 
 
 def _verb(folded: str, language: str) -> tuple[str | None, str]:
