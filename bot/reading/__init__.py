@@ -14,9 +14,9 @@ One message followed through it, "Chins 3x5 +20, last @9, elbow 2/10":
    `ties` lets neighbours say what a fact is, one part of the message at a time; `strangers` sends exercises that no
    book knows to `unread`. `unreal` and `prose` take out wishes, tales, questions and talk. `blocks.split` gives each
    movement its facts.
-6. `fold` folds a block's facts to rows (`fold.folder`): the load goes to the three sets, the effort to the last; then
-   `fold.sets` checks what is plausible. Where a message leans on the plan ("all but the dips"), `plan` starts from the
-   planned sets and lets each clause change them (`plan.told`).
+6. `fold` folds a block's facts to rows (`fold.folder` gives each kind to its function): the load goes to the three
+   sets, the effort to the last; then `fold.sets` checks what is plausible. Where a message leans on the plan ("all but
+   the dips"), `plan` starts from the planned sets and lets each clause change them (`plan.told`).
 7. `assemble.whole` makes one `Reading`. Whatever reads two ways is in `ask`, its value None.
 
 All words are data: words/<language>/*.toml, found by `lexicon` (plain), `phrases` (with turns) and `little`.

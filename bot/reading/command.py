@@ -9,6 +9,7 @@ from datetime import datetime
 from typing import Any, TextIO
 from zoneinfo import ZoneInfo
 
+from bot import garbage
 from bot.reading import read
 from bot.reading.reading import Context
 from planner.facts import PlannedSet
@@ -74,6 +75,12 @@ def answer(line: str) -> dict[str, Any]:
         return {"id": key, "error": str(error)}
 
 
+def run() -> None:
+    """The command: from standard input to standard output."""
+    garbage.look_seldom()  # a reading holds nothing that holds it
+    read_lines(sys.stdin, sys.stdout)
+
+
 def read_lines(stdin: TextIO, stdout: TextIO) -> None:
     """Answer every line until the input ends; each answer is flushed."""
     for line in stdin:
@@ -93,4 +100,4 @@ def _id_of(line: str) -> Any:
 
 
 if __name__ == "__main__":
-    read_lines(sys.stdin, sys.stdout)
+    run()

@@ -14,16 +14,30 @@ from importlib.resources import files
 from bot.reading.text import fold_word
 
 
+class Everyday:
+    """The folded words of a language's list, and how often each was counted; of no words where there is no list."""
+
+    def __init__(self, counts: dict[str, int]) -> None:
+        self._whole = sum(counts.values())
+        accented = [word for word in counts if not word.isascii()]
+        text = "\n".join(accented)
+        for letter in set(text):
+            text = text.replace(letter, fold_word(letter))  # for so many words, far less than each by itself
+        for word, folded in zip(accented, text.split("\n") if text else (), strict=True):
+            counts[folded] = counts.get(folded, 0) + counts.pop(word)
+        self._counts = counts
+
+    def __contains__(self, word: str) -> bool:
+        return word in self._counts
+
+    def share(self, word: str) -> float:
+        """What a word is of all that is written."""
+        count = self._counts.get(word)
+        return count / self._whole if count else 0.0
+
+
 @lru_cache(maxsize=8)
-def everyday(language: str) -> dict[str, float]:
-    """The folded words of a language's list with their share of all that is written; empty where there is none."""
+def everyday(language: str) -> Everyday:
+    """A language's list."""
     source = files("spellchecker") / "resources" / f"{language}.json.gz"
-    if not source.is_file():
-        return {}
-    counts: dict[str, int] = json.loads(gzip.decompress(source.read_bytes()))
-    whole = sum(counts.values())
-    shares: dict[str, float] = {}
-    for word, count in counts.items():
-        folded = word if word.isascii() else fold_word(word)
-        shares[folded] = shares.get(folded, 0.0) + count / whole
-    return shares
+    return Everyday(json.loads(gzip.decompress(source.read_bytes())) if source.is_file() else {})

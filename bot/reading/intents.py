@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bot.reading.days import named_days
+from bot.reading.days import Day, named_days
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Claim, Message
@@ -30,7 +30,7 @@ def wishes(message: Message) -> dict[str, list[Hit]]:
 
 
 def _wishes(message: Message) -> dict[str, list[Hit]]:
-    hits = message.hits("intents", "want", "not")
+    hits = message.hits("intents", "want", "not", "passing")
     barred: dict[str, list[Hit]] = {}
     for hit in hits:
         if hit.table == "not":
@@ -44,7 +44,7 @@ def _wishes(message: Message) -> dict[str, list[Hit]]:
             found.setdefault(hit.name, []).append(hit)
             whole = True
     for hit in hits:
-        if hit.table == "want" and not any(_over(no, hit) for no in barred.get(hit.name, ())):
+        if hit.table != "not" and not any(_over(no, hit) for no in barred.get(hit.name, ())):
             found.setdefault(hit.name, []).append(hit)
     starts = {start for start, _ in message.sentences}
     wanted = bool(found)
@@ -57,6 +57,12 @@ def _wishes(message: Message) -> dict[str, list[Hit]]:
     if not found.keys() & {*ABSENCES, "plan_week", "plan_today"}:
         found.update(_elsewhere(message))
     return _settled(message, found)
+
+
+def in_passing(message: Message, wish: str) -> bool:
+    """Whether a wish is told only by words for where one trained: "on the road, hotel gym: pull-ups 4x6"."""
+    hits = wishes(message).get(wish, ())
+    return bool(hits) and all(hit.table == "passing" for hit in hits)
 
 
 def _elsewhere(message: Message) -> dict[str, list[Hit]]:
@@ -196,9 +202,22 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
                 0 <= hit.start - end < NEAR_SITE and _one_clause(message.tokens, end, hit.start) for end in sites
             )
         ]
+    if "ill" in found and "away" in found:
+        # "sick since Sunday, back on the 24th": the last day of the illness
+        ends = [day for day in named_days(message).days if day.link == "back" and _to_come(message, day)]
+        found["away"] = [hit for hit in found["away"] if not any(_reaches(hit, day) for day in ends)]
     if "resume" in found and found.get("away"):
         found["away"] = [hit for hit in found["away"] if not any(_over(hit, r) for r in found["resume"])]
     return {name: hits for name, hits in found.items() if hits}
+
+
+def _to_come(message: Message, day: Day) -> bool:
+    return day.ahead is not None and day.ahead[0] > message.today
+
+
+def _reaches(hit: Hit, day: Day) -> bool:
+    """Whether words for coming back have the day in them, or stand right before it."""
+    return hit.start < day.end and day.start - 1 <= hit.end
 
 
 def _gives_reason(message: Message, hit: Hit) -> bool:

@@ -14,7 +14,7 @@ LONGEST = 40  # letters; nothing that names one day needs more
 
 @lru_cache(maxsize=4096)
 def parsed(span: str, language: str, today: date) -> date | None:
-    """The day that "3 march 2026" or "vor 2 wochen" names, seen from `today`; None where it names none."""
+    """The day that "3 march 2026" names, seen from `today`; None where it names none."""
     if len(span) > LONGEST:
         return None
     import dateparser  # 0.3 s and 15 MB, for messages that need it only

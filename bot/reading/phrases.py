@@ -3,15 +3,18 @@
 A phrase is words with spaces between. `(a|b c|)` is one of several, also none; `stem*` any word that begins so; `#` a
 number; `...` up to three words, not across the end of a sentence; `{name}` a list of the file's `[classes]`. German
 words with umlauts are also found as people type them without ("müde", "muede").
+
+A phrase is known by the words that it may begin with (`_heads`); only one whose word a message has is compiled.
 """
 
 from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Sequence
-from functools import lru_cache
+from functools import cached_property, lru_cache
+from typing import Any
 
-from bot.reading.lexicon import FALLBACK, GAP, Hit, table
+from bot.reading.lexicon import GAP, Hit, sources, table
 from bot.reading.little import little
 from bot.reading.text import fold
 from bot.reading.tokens import Token, tokenize
@@ -19,6 +22,7 @@ from bot.reading.tokens import Token, tokenize
 SUBJECTS = ("intents", "flags", "signs", "body", "dates", "mends")  # the files of phrases
 CLASSES = "classes"
 TURNS = re.compile(r"[|(){]")
+PIECES = re.compile(r"[|()]|\{[^}]*\}|[^|(){}\s]+")
 SENTENCE_ENDS = frozenset(".!?;\n")
 WEIGHTS = frozenset({"kg", "lb", "lbs"})
 DATED = re.compile(r"\d{1,2}\.\d{1,2}$")
@@ -39,10 +43,14 @@ class _Place:
     __slots__ = ("ends", "gaps", "names", "next", "stems")
 
     def __init__(self, start: _Node) -> None:
-        self.next: dict[str, list[_Node]] = {}
-        self.stems: dict[str, list[_Node]] = {}
-        self.gaps: list[_Node] = []
-        self.names: list[Name] = []
+        self.next, self.stems, self.gaps, self.names = start.next, start.stems, start.gaps, start.names
+        if start.free or start.gaps:
+            self._reach(start)
+        self.ends = not self.next and not self.stems and not self.gaps
+
+    def _reach(self, start: _Node) -> None:
+        """Take in all that is reached without a word."""
+        self.next, self.stems, self.gaps, self.names = {}, {}, [], []
         reach, seen = [start], {id(start)}
         while reach:
             one = reach.pop()
@@ -57,7 +65,6 @@ class _Place:
                 if id(free) not in seen:
                     seen.add(id(free))
                     reach.append(free)
-        self.ends = not self.next and not self.stems and not self.gaps
 
 
 class _Node:
@@ -123,6 +130,32 @@ def _grow(phrase: str, at: int, start: _Node, classes: dict[str, list[str]]) -> 
     return join, at
 
 
+def _heads(phrase: str, classes: dict[str, list[str]]) -> Iterator[str]:
+    """The words that a phrase may begin with, stems with their star."""
+    brackets: list[tuple[bool, bool]] = []  # around here: whether the phrase may begin in it, and behind it too
+    begins = True
+    for piece in PIECES.findall(phrase):
+        if piece == "(":
+            brackets.append((begins, False))
+        elif piece in "|)":
+            if not brackets:
+                raise BadPhrase(f"{piece!r} outside brackets in {phrase!r}")
+            before, behind = brackets.pop()
+            behind = behind or begins
+            if piece == "|":
+                brackets.append((before, behind))
+            begins = before if piece == "|" else behind
+        elif begins and piece[0] == "{":
+            for row in classes.get(piece[1:-1], ()):
+                yield from _heads(row, classes)
+            begins = False
+        elif begins:
+            yield from next(_elements(piece))
+            begins = False
+        if not begins and not brackets:
+            return
+
+
 def _elements(row: str) -> Iterator[tuple[str, ...]]:
     """The words of a row, each with the other way it is typed."""
     for piece in row.split():
@@ -181,6 +214,7 @@ class _State:
     def led_by(self, token: Token) -> Iterator[Way]:
         """The ways on by a token."""
         goes_on = token.text not in SENTENCE_ENDS
+        words = _words(token)
         for rank, place, left in self.ways:
             if left:
                 if goes_on:
@@ -188,9 +222,12 @@ class _State:
                     if left > 1:
                         yield rank, place, left - 1
                 continue
-            nodes = [node for word in _words(token) for node in place.next.get(word, ())]
-            nodes += _by_stem(place.stems, token.word)
-            yield from ((rank, node.place, 0) for node in nodes)
+            for word in words:
+                for node in place.next.get(word, ()):
+                    yield rank, node.place, 0
+            for stem in _stems_of(token.word, place.stems):
+                for node in place.stems[stem]:
+                    yield rank, node.place, 0
             for gap in place.gaps if goes_on else ():
                 yield rank, gap.place, 0
                 yield rank, gap.place, GAP - 1
@@ -202,25 +239,51 @@ def _words(token: Token) -> tuple[str, ...]:
     return words if token.value is None else (*words, "#")
 
 
-def _by_stem(stems: dict[str, list[_Node]], word: str) -> list[_Node]:
-    """Where the stems that a word begins with lead, in the order of the file."""
+def _stems_of(word: str, stems: dict[str, Any]) -> list[str]:
+    """The stems that a word begins with, in the order of the file."""
     if not stems:
         return []
     begun = [stem for end in range(1, len(word) + 1) if (stem := word[:end]) in stems]
     if len(begun) > 1:
         begun.sort(key=list(stems).index)
-    return [node for stem in begun for node in stems[stem]]
+    return begun
+
+
+class Phrase:
+    """A phrase of a word file; `heads`: what it may begin with. Its graph is grown when a message first has one."""
+
+    def __init__(self, name: Name, text: str, classes: dict[str, list[str]]) -> None:
+        self.name = name
+        self.heads = tuple(dict.fromkeys(_heads(text, classes)))
+        self._text, self._classes = text, classes
+
+    @cached_property
+    def first(self) -> _Place:
+        """Where it begins."""
+        start = _Node()
+        end, stop = _grow(self._text, 0, start, self._classes)
+        if stop != len(self._text):
+            raise BadPhrase(f"a closing bracket too many in {self._text!r}")
+        end.names.append(self.name)
+        first = start.place
+        if first.names or first.gaps:
+            raise BadPhrase(f"{self._text!r} can begin with nothing")
+        return first
 
 
 class Phrases:
-    """The compiled phrases of one or more files.
+    """The phrases of one or more files.
 
     What a message's words lead to is remembered, so that words met before are one look each.
     """
 
-    def __init__(self) -> None:
-        self._next: dict[str, list[_Node]] = {}
-        self._stems: dict[str, list[_Node]] = {}
+    def __init__(self, phrases: Iterable[Phrase]) -> None:
+        self._next: dict[str, list[Phrase]] = {}
+        self._stems: dict[str, list[Phrase]] = {}
+        for phrase in phrases:
+            for head in phrase.heads:
+                stem = len(head) > 1 and head.endswith("*")
+                (self._stems if stem else self._next).setdefault(head[:-1] if stem else head, []).append(phrase)
         self._forget()
 
     def _forget(self) -> None:
@@ -228,33 +291,15 @@ class Phrases:
         self._states: dict[tuple[Way, ...], _State] = {}
         self._remembered = 0
 
-    def add(self, name: Name, phrase: str, classes: dict[str, list[str]]) -> None:
-        start = _Node()
-        end, stop = _grow(phrase, 0, start, classes)
-        if stop != len(phrase):
-            raise BadPhrase(f"a closing bracket too many in {phrase!r}")
-        end.names.append(name)
-        first = start.place
-        if first.names or first.gaps:
-            raise BadPhrase(f"{phrase!r} can begin with nothing")
-        for word, nodes in first.next.items():
-            self._next.setdefault(word, []).extend(nodes)
-        for stem, nodes in first.stems.items():
-            self._stems.setdefault(stem, []).extend(nodes)
-
-    def join(self, other: Phrases) -> None:
-        """Take in the phrases of another book; its graph is shared, not copied."""
-        for mine, theirs in ((self._next, other._next), (self._stems, other._stems)):
-            for word, nodes in theirs.items():
-                mine.setdefault(word, []).extend(nodes)
-        self._forget()
-
     def _begun_by(self, token: Token) -> Iterator[Way]:
         """The ways into the phrases that a token begins."""
         nodes: list[_Node] = []
         for word in _words(token):
-            nodes += self._next.get(word, ())
-            nodes += _by_stem(self._stems, word)
+            for phrase in self._next.get(word, ()):
+                nodes += phrase.first.next[word]
+            for stem in _stems_of(word, self._stems):
+                for phrase in self._stems[stem]:
+                    nodes += phrase.first.stems[stem]
         return ((rank, node.place, 0) for rank, node in enumerate(nodes))
 
     def _begun(self, token: Token) -> _State | None:
@@ -316,40 +361,34 @@ class Phrases:
 
 
 @lru_cache(maxsize=64)
-def phrases_of(name: str, language: str, *tables: str) -> Phrases:
-    """The phrases of words/<language>/<name>.toml alone, only those of `tables` where named."""
-    made = Phrases()
+def phrases_of(name: str, language: str) -> tuple[Phrase, ...]:
+    """The phrases of words/<language>/<name>.toml, in its order."""
+    made: list[Phrase] = []
     data = table(language, name)
     classes = data.get(CLASSES, {})
     for of, entries in data.items():
-        if of == CLASSES or not isinstance(entries, dict) or (tables and of not in tables):
+        if of == CLASSES or not isinstance(entries, dict):
             continue
         for key, rows in entries.items():
-            for row in rows:
-                try:
-                    made.add((name, of, key), row, classes)
-                except BadPhrase as fault:
-                    raise BadPhrase(f"words/{language}/{name}.toml, [{of}] {key}: {fault}") from fault
-    return made
+            try:
+                made += [Phrase((name, of, key), row, classes) for row in rows]
+            except BadPhrase as fault:
+                raise BadPhrase(f"words/{language}/{name}.toml, [{of}] {key}: {fault}") from fault
+    return tuple(made)
 
 
 @lru_cache(maxsize=8)
 def joined_phrases(language: str, *books: tuple[str, ...]) -> Phrases:
     """The phrases of several files of a language as one book; of each its name and the tables wanted."""
-    made = Phrases()
-    for name, *tables in books:
-        made.join(phrases_of(name, language, *tables))
-    return made
+    return Phrases(
+        phrase for name, *tables in books for phrase in phrases_of(name, language) if phrase.name[1] in tables
+    )
 
 
 @lru_cache(maxsize=8)
 def phrases(language: str) -> Phrases:
     """The phrases of all files of a language, and of their English sisters."""
-    made = Phrases()
-    for name in SUBJECTS:
-        for source in dict.fromkeys((language, FALLBACK)):
-            made.join(phrases_of(name, source))
-    return made
+    return Phrases(phrase for name in SUBJECTS for source in sources(language) for phrase in phrases_of(name, source))
 
 
 def longest(hits: Iterable[Hit]) -> list[Hit]:

@@ -284,20 +284,18 @@ def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
 def drop_questions(message: Message, facts: list[Fact]) -> list[Fact]:
     """A question reports nothing: not its last clause, nor the whole sentence when it begins as a question does."""
     asking = message.book("prose")
-    if not any(fact.kind == "sep" and fact.note.get("mark") == "?" for fact in facts):
-        asks_why = bool(message.tokens) and any(hit.name == "reason" for hit in asking.at(message.tokens, 0))
-        second = message.tokens[1].text if len(message.tokens) > 1 else ""
-        inverted = second in little("asks_with")  # "why did my archers get cut to singles"
-        if not asks_why or (not inverted and any(fact.kind in ("move", "sep") for fact in facts)):
-            return facts
-        facts = [*facts, Fact("sep", len(message.tokens), len(message.tokens), 3, {"mark": "?"})]  # "why only 3 sets"
+    marked = any(fact.kind == "sep" and fact.note.get("mark") == "?" for fact in facts)
+    if not marked and not any(asking.at(message.tokens, at) for at in _openings(message)):
+        return facts
     out: list[Fact] = []
     sentence: list[Fact] = []
-    for fact in facts:
+    begins = 0
+    for fact in [*facts, Fact("sep", len(message.tokens), len(message.tokens), 3, {"end": True})]:
         if fact.kind == "sep" and fact.value == 3:
-            if fact.note.get("mark") == "?" and sentence:
+            whole = _asks_why(message, begins, sentence, at_end="end" in fact.note)
+            if (fact.note.get("mark") == "?" or whole) and sentence:
                 first = sentence[0].start
-                opens = any(hit.name in ("question", "reason") for hit in asking.at(message.tokens, first))
+                opens = whole or any(hit.name in ("question", "reason") for hit in asking.at(message.tokens, first))
                 last = max((i for i, one in enumerate(sentence) if one.kind == "sep"), default=-1)
                 for i, one in enumerate(sentence):
                     if (opens or i > last) and one.kind in NUMBERS | {"plan", "scope", "delta", "fail"}:
@@ -305,8 +303,29 @@ def drop_questions(message: Message, facts: list[Fact]) -> list[Fact]:
                     out.append(one)
             else:
                 out += sentence
-            out.append(fact)
-            sentence = []
+            out += [] if "end" in fact.note else [fact]
+            sentence, begins = [], fact.end
         else:
             sentence.append(fact)
-    return out + sentence
+    return out
+
+
+def _openings(message: Message) -> list[int]:
+    """Where the sentences begin, an "and" left out."""
+    joins = little("and") | little("so_then")
+    return [low + (message.tokens[low].text in joins) for low, high in message.sentences if low + 1 < high]
+
+
+def _asks_why(message: Message, begins: int, sentence: Sequence[Fact], at_end: bool) -> bool:
+    """Whether a sentence asks for a reason, though no mark says so: "how come dips went from 45 to 40"."""
+    if not at_end:
+        return False
+    opening = next((at for at in _openings(message) if at >= begins), None)
+    found = message.book("prose").at(message.tokens, opening) if opening is not None else []
+    reason = next((hit for hit in found if hit.name == "reason"), None)
+    if reason is None:
+        return False
+    after = message.tokens[reason.end].text if reason.end < len(message.tokens) else ""
+    if reason.end - reason.start > 1 or after in little("asks_with"):
+        return True  # "why did my archers get cut to singles"
+    return not any(fact.kind in ("move", "sep") for fact in sentence)  # "why only 3 sets"

@@ -24,7 +24,7 @@ CUES = ("deny", "allow", "gone", "break", "own", "past", "now", "feared", "if", 
 MORE_CUES = ("contrast", "filler", "is", "felt_by", "real", "it")
 FAR = 8  # tokens that a "no" or "afraid" may stand before its sign
 NEAR = 5
-FEVER_C = (37.0, 42.5)
+FEVER = ((37.0, 42.5), (99.5, 107.5))  # degrees Celsius, and Fahrenheit
 DEGREES_NEAR = 4
 
 
@@ -199,7 +199,10 @@ def _past(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
 
 
 def _feared(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
-    for hit in cues.within("feared", max(bounds[0], sign.start - FAR), sign.start):
+    # the words for a fear may have the first of the sign's own: "thought I'd feel a pop"
+    for hit in cues.within("feared", max(bounds[0], sign.start - FAR), sign.end):
+        if hit.start >= sign.start:
+            break
         between = (hit.end, sign.start)
         real = cues.covers("real", sign.start - 1) or cues.within("is", *between)
         if not real and not cues.within("contrast", *between):
@@ -306,15 +309,19 @@ def _idiom(sign: Hit, hits: Sequence[Hit]) -> bool:
     return any(hit.start < sign.start or hit.end > sign.end or hit[:2] == sign[:2] for hit in beside)
 
 
+def _of_fever(degrees: float) -> bool:
+    return any(low <= degrees <= high for low, high in FEVER)
+
+
 def _temperature(tokens: Sequence[Token], start: int, end: int) -> tuple[int, int]:
     """A fever's words with the degrees beside them."""
     for at in range(end, min(end + DEGREES_NEAR, len(tokens))):
         value = tokens[at].value
-        if value is not None and FEVER_C[0] <= value <= FEVER_C[1]:
+        if value is not None and _of_fever(value):
             return start, at + 1
     for at in range(start - 1, max(start - DEGREES_NEAR - 1, -1), -1):
         value = tokens[at].value
-        if value is not None and FEVER_C[0] <= value <= FEVER_C[1]:
+        if value is not None and _of_fever(value):
             return at, end
     return start, end
 

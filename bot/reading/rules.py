@@ -29,6 +29,8 @@ class Rules:
         self._plan_words = {name[1:]: name for name in names if name.startswith("=")}
         self._lists = {name[1:]: name for name in names if name.startswith("'")}
         self._names = frozenset(names)
+        self._bit = {name: 1 << at for at, name in enumerate(sorted(names))}
+        self._needed_bits = [[sum(map(self._bit.__getitem__, one)) for one in needs] for _, needs in self.needing]
         self._fitting = lru_cache(maxsize=MOST_REMEMBERED)(self._fitting_to)
 
     def apply(self, message: Message, facts: Sequence[Fact], *given: object) -> list[Fact]:
@@ -68,6 +70,5 @@ class Rules:
 
     def _fitting_to(self, told: frozenset[str]) -> tuple[int, ...]:
         """The places of the rules that may change something."""
-        return tuple(
-            at for at, (_, needs) in enumerate(self.needing) if not any(told.isdisjoint(names) for names in needs)
-        )
+        told_bits = sum(map(self._bit.__getitem__, told))
+        return tuple(at for at, needed in enumerate(self._needed_bits) if all(map(told_bits.__and__, needed)))

@@ -96,7 +96,7 @@ def _of_the_trade(word: str, language: str) -> tuple[str, ...]:
         if (hit[0][0] == word[0] or sorted(hit[0][:2]) == sorted(word[:2]))
         and (hit[1] < 2 or (len(hit[0]) >= 6 and hit[0] not in signs))
     ]
-    if not hits or everyday(language).get(word, 0.0) > HARDLY_EVER or _plural_of_everyday(word, language, wanted):
+    if not hits or everyday(language).share(word) > HARDLY_EVER or _plural_of_everyday(word, language, wanted):
         return ()
     best = min(distance for _, distance, _ in hits)
     found = sorted(candidate for candidate, distance, _ in hits if distance == best)
@@ -124,18 +124,24 @@ def _plural_of_everyday(word: str, language: str, wanted: tuple[str, ...]) -> bo
 
 def _likely(word: str, language: str) -> dict[str, float]:
     """The everyday words that are one slip away, by how likely they are meant: "beacuse", "twetny", "inisde"."""
-    shares, known_here = everyday(language), own_words(language) | set(_spellings(language)[1])
     if len(word) < LEAST_OF_A_PLAIN_WORD or not word.isascii():
         return {}
-    share = shares.get(word, 0.0)
+    common, known_here = everyday(language), _known_here(language)
+    share = common.share(word)
     if share > RARE:
         return {}
     likely: dict[str, float] = {}
     for meant, weight in _slips(word):
-        known = shares.get(meant, 0.0) + (KNOWN_HERE if meant in known_here else 0.0)
+        known = common.share(meant) + (KNOWN_HERE if meant in known_here else 0.0)
         if known * weight > max(LEAST, RARELY * share):
             likely[meant] = max(likely.get(meant, 0.0), weight * known)
     return likely
+
+
+@lru_cache(maxsize=8)
+def _known_here(language: str) -> frozenset[str]:
+    """The words of the reader's own books."""
+    return own_words(language).union(_spellings(language)[1])
 
 
 def _slips(word: str) -> Iterator[tuple[str, float]]:

@@ -16,7 +16,7 @@ NUMBERS = frozenset(
     {"rows", "bare", "loads", "count", "load", "at", "left", "percent", "effort", "side", "instead", "ask", "scope"}
 )
 WATCHED = 3  # words from a person to what that one did beside
-UNREAL = ("wanted", "others", "past", "when", "till_then", "ahead")
+UNREAL = ("wanted", "others", "past", "when", "till_then", "ahead", "feared")
 NEED_AN_END = ("when", "ahead")  # tales only where the athlete says elsewhere what they did
 WISHES = ("wanted", "ahead")
 OWN_SUBJECT = {"when": 2}  # "letzte Woche hab ich 5x3 geschafft, heute …": the tale's own "I" does not end it
@@ -63,7 +63,8 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
             watched = any(hit.start < one.start <= hit.end + WATCHED for one in named.get("watched", ()))
             if name == "others" and (watched or _beside_me(message, hit.start) or _belonging(message, hit.end)):
                 continue  # "my mate counted: 12", "with my brother: 5x3", "no plates at my mom's place so dips 3x5"
-            dead_of.append((name, (hit.end, places.end_of(name, hit.end))))
+            end = places.end_of(name, hit.end)
+            dead_of.append((name, (hit.end, places.reply_end(end) if name == "feared" else end)))
     dead += [span for _, span in dead_of]
     dead += [(places.clause_start(hit.start), hit.end) for hit in named.get("planned", ()) if places.fell_short(hit)]
     dead += [(places.clause_start(at), places.end_of("past", at)) for at in years]  # "5x5 at 30 in 2019"
@@ -71,11 +72,14 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
         return facts
     gone = _covered(dead, len(message.tokens))
     wanted = _covered([span for name, span in dead_of if name in WISHES], len(message.tokens))
-    past = _covered([span for name, span in dead_of if name == "past"], len(message.tokens))
+    told_of = _covered([span for name, span in dead_of if name in ("past", "others")], len(message.tokens))
+    feared = _covered([span for name, span in dead_of if name == "feared"], len(message.tokens))
     # "meant to do 5x3, stopped after three sets": three sets of it were done
     kept = [fact for fact in facts if fact.note.get("cut") or not (fact.kind in NUMBERS and gone[fact.start])]
     kept = _same_as(kept, [fact for fact in facts if fact.kind == "load" and fact.value and gone[fact.start]])
-    kept = [fact for fact in kept if not (is_day(fact) and past[fact.start])]  # "up from 4x5 on Monday"
+    # "up from 4x5 on Monday", "my buddy tore his biceps Saturday"
+    kept = [fact for fact in kept if not (is_day(fact) and told_of[fact.start])]
+    kept = [fact for fact in kept if not (fact.kind == "fail" and feared[fact.start])]  # "thought I'd miss the last"
     loads = [fact for fact in facts if fact.kind == "load" and fact.value and wanted[fact.start]]
     if len(loads) == 1 and not message.context.today:
         sets = max((len(f.value) for f in facts if f.kind == "rows" and wanted[f.start]), default=0)
@@ -214,9 +218,18 @@ class _Places:
             return told  # "my dad, 63, did 8, I did 12"
         return min(sentence, told, self._next(self._commas, at), self._turn(name, at))
 
+    def reply_end(self, at: int) -> int:
+        """ "Was scared it would go on the single but nope": a "no" to what was feared is of the fear."""
+        end = at
+        while end < self._last and (self._tokens[end].text == "," or self._tokens[end].text in little("but")):
+            end += 1
+        return end + 1 if end < self._last and self._tokens[end].text in little("did_not") else at
+
     def _turn(self, name: str, at: int) -> int:
         """ "The plan said 20 but from the third on 22.5": a wish with its number ends at the "but" of another one."""
-        turn = self._next(self._turns, at) if name in WISHES else self._last
+        turn = self._next(self._turns, at) if name in (*WISHES, "feared") else self._last
+        if name == "feared":
+            return turn
         wished, done = self._next(self._numbers, at), self._next(self._numbers, turn)
         return turn if wished < turn and done < self._next(self._sentences, turn) else self._last
 

@@ -3,7 +3,7 @@
 import pytest
 from typer.testing import CliRunner
 
-from bot.main import app
+from bot.commands import app
 from tests.journeys.serving import ROSTER
 
 

@@ -7,7 +7,7 @@ from datetime import UTC, datetime
 import pytest
 from typer.testing import CliRunner
 
-from bot.main import app
+from bot.commands import app
 from storage import inbox
 from storage.store import Store
 from tests.journeys.serving import ROSTER, codes_in

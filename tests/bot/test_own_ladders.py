@@ -7,8 +7,8 @@ from xml.etree import ElementTree
 import pytest
 from typer.testing import CliRunner
 
+from bot.commands import app
 from bot.ladder_picture import draw
-from bot.main import app
 from planner import ladders, review
 from planner.facts import Athlete, Record, Session, WorkSet
 

@@ -7,7 +7,7 @@ import pytest
 import sqlalchemy as sa
 from typer.testing import CliRunner
 
-from bot.main import app
+from bot.commands import app
 from storage import health, moving, notes, outbox, persons, tables, upgrade
 from storage.database import writing_engine
 from storage.errors import NoSuchDatabase

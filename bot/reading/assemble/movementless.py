@@ -6,6 +6,7 @@ from bot.reading.assemble.by_days import cut_by_days
 from bot.reading.facts import Fact
 from bot.reading.fold.block import fold_block
 from bot.reading.fold.sets import Work, to_set
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.reading import Ask
 
@@ -47,6 +48,12 @@ def _is_all(message: Message, fact: Fact) -> bool:
     )
 
 
+def _of_no_count(message: Message, fact: Fact) -> bool:
+    """ "Hit the triples with 50", "did the 3s": sets of so many, and nobody knows how many sets."""
+    plural = message.tokens[fact.end - 1].text.endswith(tuple(little("plural")))
+    return len(fact.value) == 1 and plural and bool(fact.note.get("each_of") or fact.note.get("the"))
+
+
 def _held(fact: Fact, efforts: list[Fact]) -> bool:
     """Whether seconds are a set: "hold 30s rpe 8" has an effort of its own."""
     return bool(efforts) and fact.note.get("unit") == "sec"
@@ -81,7 +88,9 @@ def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
     told = [fact for fact in facts if fact.kind == "rows" and not (fact.note.get("one") and not _held(fact, efforts))]
     loads = [fact for fact in facts if fact.kind in ("load", "at", "loads") and not fact.note.get("none")]
     if told and (len(told) > 1 or loads or not told[0].note.get("list") or len(told[0].value) > 2) and told:
-        for part in cut_by_days(facts):
+        uncounted = all(_of_no_count(message, fact) for fact in told)
+        uncounted = uncounted and not any(fact.kind in ("count", "rounds", "repeat", "scope") for fact in facts)
+        for part in [] if uncounted else cut_by_days(facts):
             folded = fold_block(message, None, part, None)
             start = next((fact.start for fact in part if fact.kind == "rows"), told[0].start)
             work.places.append((len(work.sets), start, start))

@@ -17,6 +17,7 @@ from bot.reading.everyday import everyday
 from bot.reading.facts import Fact
 from bot.reading.fold.sets import Work
 from bot.reading.foretold import drop_foretold
+from bot.reading.intents import in_passing
 from bot.reading.items import make_items
 from bot.reading.lexicon import languages
 from bot.reading.little import little
@@ -105,8 +106,8 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
 
 def _everyday(message: Message, mention: Mention) -> bool:
     """Whether another language's exercise is a common word of this one: "all clean"."""
-    words = {message.tokens[at].word for start, end in mention.spans for at in range(start, end)}
-    return words <= everyday(message.language).keys()
+    words, common = message.tokens, everyday(message.language)
+    return all(words[at].word in common for start, end in mention.spans for at in range(start, end))
 
 
 def corrected(facts: list[Fact], correction: Correction | None) -> list[Fact]:
@@ -147,7 +148,7 @@ def _only_heads(message: Message, wish: str) -> bool:
     tokens = message.tokens
     if wish not in ("plan_today", "plan_week") or any(token.text == "?" for token in tokens):
         return False
-    ends = [hit.end for hit in message.hits("intents") if hit.name == wish]
+    ends = [hit.end for hit in message.hits("intents", "want") if hit.name == wish]
     return bool(ends) and all(_work_next(message, end) for end in ends)
 
 
@@ -187,6 +188,11 @@ def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: S
     if work.sets and "missed" in wishes and spans == [Span(message.today, message.today)]:
         # "left the dips out today": what was trained was not missed
         wishes, spans = [wish for wish in wishes if wish != "missed"], []
+    if work.sets and spans in ([], [Span(message.today, None)]):
+        # "hotel gym, pull-ups 5x3": where one trained, no absence and no plan for the days to come
+        here = [wish for wish in wishes if wish in ("away", "equipment") and in_passing(message, wish)]
+        wishes = [wish for wish in wishes if wish not in here]
+        spans = [] if "away" in here else spans
     report = trained or duration is not None or session is not None
     report = report or any(c.kind in ("sleep", "duration", "session_rpe") and c.ask for c in claims)
     if sleep is not None and not wishes and not pain and bodyweight is None:

@@ -35,7 +35,6 @@ class DayHits:
         self.at: dict[int, list[Hit]] = {}
         for hit in self.hits:
             self.at.setdefault(hit.start, []).append(hit)
-        self.handed_over = 0
         self.short_or_named = [hit for hit in self.hits if hit.table in ("short", "weekday")]
         self.starts_of_days = {hit.start for hit in self.short_or_named}
         self.ends_of_days = {hit.end for hit in self.short_or_named}

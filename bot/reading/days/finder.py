@@ -1,7 +1,7 @@
 """All the days that a message names, whatever they are for.
 
-The common ones are worked out here, where dateparser is wrong ("the 20th", "am Dienstag", a weekday on that weekday).
-Full dates with a year and relative spans ("vor 3 Wochen") go to dateparser as short cut-out spans (`parsed`).
+The common ones are worked out here, where dateparser is wrong ("the 20th", "am Dienstag", a weekday on that weekday) or
+would make a message wait ("vor 3 Wochen"). Full dates with a year go to it as short cut-out spans (`parsed`).
 """
 
 from __future__ import annotations
@@ -12,7 +12,7 @@ from functools import cached_property
 from bot.reading.days.dates import dotted, dotted_range, slashed, worded
 from bot.reading.days.day import Day, DayHits
 from bot.reading.days.nearest import of_month
-from bot.reading.days.relative import FARTHEST, end_of, relative, weekend, weekend_if
+from bot.reading.days.relative import DAYS_OF, FARTHEST, end_of, relative, weekend, weekend_if
 from bot.reading.days.spans import joined, linked
 from bot.reading.days.weekdays import weekday, which_weekday
 from bot.reading.lexicon import Hit
@@ -35,9 +35,6 @@ DAY_TABLES = (
     "end_of",
     "rough",
 )
-
-
-DAYS_OF = {"day": 1, "pair": 1, "week": 7, "fortnight": 14, "month": 30}
 
 
 def _day(hits: DayHits, at: int) -> Day | None:

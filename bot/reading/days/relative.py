@@ -3,30 +3,39 @@
 from __future__ import annotations
 
 import calendar
+import math
 from datetime import date, timedelta
 
 from bot.reading.days.day import Day, DayHits
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
-from bot.reading.parsed import parsed
 
 FARTHEST = 400  # days
-MOST_HANDED_OVER = 12  # relative days a message may have worked out
+DAYS_OF = {"day": 1, "pair": 1, "week": 7, "fortnight": 14, "month": 30}
+MONTHS_OF = {"month": 1, "year": 12}
 
 
 def relative(hits: DayHits, hit: Hit) -> Day | None:
-    """ "three weeks ago", "in 10 Tagen", "hace dos meses": dateparser's, as long as the way round is right."""
-    hits.handed_over += 1
-    if hits.handed_over > MOST_HANDED_OVER:
-        return Day(hit.start, hit.end, "vague", None, None)
-    words = [f"{t.value:g}" if t.value is not None else t.text for t in hits.tokens[hit.start : hit.end]]
-    found = parsed(" ".join(words), hits.message.language, hits.today)
-    ahead = hit.table == "ahead"
-    if found is not None and abs((found - hits.today).days) > FARTHEST:
+    """ "three weeks ago", "in 10 Tagen", "hace dos meses"."""
+    count = next((t.value for t in hits.tokens[hit.start : hit.end] if t.value is not None), 1.0)
+    if count * DAYS_OF.get(hit.name, 365) > FARTHEST:
         return None  # "three years ago" is a tale
-    if found is None or (found < hits.today if ahead else found > hits.today):
+    ahead = hit.table == "ahead"
+    found = _away(hits.today, count if ahead else -count, hit.name)
+    if found is None:
         return Day(hit.start, hit.end, "bad", None, None)
     return hits.both(hit, "date" if ahead else "ago", found, found)
+
+
+def _away(today: date, count: float, unit: str) -> date | None:
+    """The day so many of a unit away; of months and years only whole ones name a day, of the last the last there is."""
+    if unit not in MONTHS_OF:
+        return today + timedelta(days=math.ceil(count * DAYS_OF[unit]))
+    if count % 1:
+        return None
+    month = today.year * 12 + today.month - 1 + int(count) * MONTHS_OF[unit]
+    year, month = month // 12, month % 12 + 1
+    return date(year, month, min(today.day, calendar.monthrange(year, month)[1]))
 
 
 def weekend(hits: DayHits, which: int) -> tuple[date, date]:

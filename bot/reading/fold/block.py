@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from bot.reading.facts import Fact
-from bot.reading.fold.folder import Folder
+from bot.reading.fold.folder import fold_facts
 from bot.reading.fold.rows import Block, Folded, Row
+from bot.reading.fold.state import FoldState
 from bot.reading.message import Message
 from bot.reading.movements.combine import combine
 from planner import movements as catalogue
@@ -60,7 +61,7 @@ def fold_block(
                 if back >= 0 and facts[back].kind == "bare":
                     facts[back].note["before_move"] = True
     unit = message.context.unit
-    return Folder(block, message.span, lambda value, said=None: to_kg(value, said or unit)).fold()
+    return fold_facts(FoldState(block, message.span, lambda value, said=None: to_kg(value, said or unit)))
 
 
 def to_kg(value: float, unit: str) -> float:

@@ -23,10 +23,12 @@ from bot.reading.movements.helped import HELP, after_own_work, of_some_sets, of_
 from bot.reading.movements.joins import is_traded, joins
 from bot.reading.movements.mention import Mention
 from bot.reading.movements.nicknames import by_nickname
+from bot.reading.movements.not_had import not_had
 from bot.reading.movements.on_rings import of_the_rings, ring_headed, ringed
 from bot.reading.movements.one_arm import whole_arms
 
 FAMILIES = ("front_lever", "planche")  # what "tuck" or "straddle" alone leans on
+GEAR = frozenset({"pulley", "ring", "band", "bar"})
 RINGS, BAR = frozenset({"ring"}), frozenset({"bar"})
 BARE_AGAIN = frozenset({"no_band"})
 
@@ -88,6 +90,8 @@ def _found(message: Message, taken: Collection[int]) -> list[Mention]:
             mentions.append(Mention("!", [(start, hit.end)]))
             continue
         features = set(hit.name.split("+"))
+        if features <= GEAR and not_had(message, hit.start, hit.end):
+            continue
         of_rings = of_the_rings(message, hits, at) if features == RINGS and message.context.today else None
         if of_rings is not None:
             mentions.append(Mention(of_rings, [(hit.start, hit.end)], set(rules.needed(of_rings))))

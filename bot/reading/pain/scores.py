@@ -199,7 +199,8 @@ def _bare(words: BodyWords, at: int, end: int, value: float) -> bool:
         return False
     if end < len(tokens):
         after = tokens[end]
-        if end in words.rep_like and not (end in words.sides or any(hit.start == end for hit in words.moments)):
+        told = end in words.sides or end in words.filler or any(hit.start == end for hit in words.moments)
+        if end in words.rep_like and not told:  # "3 left", not "a 3 right now"
             return False
         if after.kind == "word" and not after.space and after.text not in little("score_ending"):
             return False

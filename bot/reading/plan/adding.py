@@ -9,6 +9,7 @@ from bot.reading.little import little
 from bot.reading.plan.change import change
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.clauses import Clause
+from bot.reading.plan.each_lift import each_lift
 from bot.reading.plan.ground import plan_names
 from bot.reading.plan.state import Said, Told
 from bot.reading.reading import Ask
@@ -52,13 +53,14 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
         return False
     if "less" not in names and "more" not in names and not said.named:
         return False
-    targets = said.clause.targets or main_rows(rows)
+    each = each_lift(told, said)
+    targets = [at for own in each for at in own] or said.clause.targets or main_rows(rows)
     if "except" in names and "less" not in names:
         told.everything = True  # "all but one set of dips"
     if names & {"less", "except"}:
-        step = told.step(targets[-1])
-        for at in targets[-count * step :]:
-            told.keep[at] = False
+        for own in each or [targets]:
+            for at in own[-count * told.step(own[-1]) :]:
+                told.keep[at] = False
     elif count == 1:
         told.added[targets[-1]] = [replace(rows[at]) for at in targets[-told.step(targets[-1]) :]]
     else:

@@ -9,6 +9,7 @@ from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows, pick, the_rows
 from bot.reading.plan.clauses import Clause
+from bot.reading.plan.each_lift import each_lift
 from bot.reading.plan.ground import GLOBAL, plan_names
 from bot.reading.plan.state import Said, Told
 from bot.reading.reading import Ask
@@ -43,14 +44,18 @@ def left_out(told: Told, said: Said) -> bool:
     if scoped and told_anew:
         targets = []
     elif scoped:
-        targets = pick(rows, targets or main_rows(rows), scoped[-1].value)
+        each = each_lift(told, said) or [targets or main_rows(rows)]
+        targets = [at for own in each for at in pick(rows, own, scoped[-1].value)]
         if not named and not told.several:
             told.everything = True  # "skipped the last two": the others were done
     if said.sided and targets:
         side = next(f.value for f in said.clause.facts if f.kind == "side" and f.value in ("left", "right"))
         targets = [at for at in targets if rows[at].side == side]
     fewer = next((f.value for f in values if f.kind == "count" and not f.note.get("of_plan")), None)
-    if fewer and targets and "skipped" in names and not scoped:
+    each = each_lift(told, said) if fewer and not scoped else []
+    if fewer and each:
+        targets = [at for own in each for at in own[-fewer * told.step(own[-1]) :]]  # "all but one set of each"
+    elif fewer and targets and "skipped" in names and not scoped:
         # "dropped one set of dips": the last
         targets = targets[-fewer * told.step(targets[-1]) :]
     unknown = "except" in names or ("skipped" in names and any("rest" in one.names for one in told.clauses))

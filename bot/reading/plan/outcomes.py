@@ -113,7 +113,7 @@ def _told(piece: Sequence[Fact], singles: int) -> tuple[str, bool] | None:
         return None
     fails = [fact for fact in piece if fact.kind == "fail"]
     which = fails and (fails[0].value is not None or any(fact.kind == "scope" for fact in piece))
-    if singles and which:
+    if which:
         return None  # "left failed the last": which one is told
     if fails:
         return sides[0], fails[0].note.get("name") == "yes"

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
@@ -25,7 +25,7 @@ def without_reasons(message: Message, facts: Sequence[Fact], rows: Sequence[Row]
     for at, fact in enumerate(facts):
         if fact.kind == "sep":
             reason = reason and fact.value == 1 and fact.note.get("mark") == "and"
-        elif fact.kind == "word" and any(token.text in because for token in message.tokens[fact.start : fact.end]):
+        elif fact.kind == "word" and _because(message, fact, because):
             reason = any(one.kind not in ("word", "sep") for one in facts[:at])
         elif reason and (
             (fact.kind == "fail" and fact.value is None)
@@ -36,6 +36,17 @@ def without_reasons(message: Message, facts: Sequence[Fact], rows: Sequence[Row]
             continue
         out.append(fact)
     return out
+
+
+def _because(message: Message, fact: Fact, because: Collection[str]) -> bool:
+    """Whether a reason begins: "because", or behind a comma what elsewhere is another word, "que me dejé la goma"."""
+    tokens = message.tokens
+    if any(token.text in because for token in tokens[fact.start : fact.end]):
+        return True
+    if not fact.start or tokens[fact.start - 1].text != ",":
+        return False
+    words = [token.text for token in tokens[fact.start : fact.start + 3]]
+    return any(" ".join(words[:many]) in little("because_led") for many in (2, 3))
 
 
 def _named_thing(message: Message, fact: Fact) -> bool:

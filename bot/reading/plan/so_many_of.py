@@ -31,6 +31,9 @@ def sets_of_plan(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
             continue
         if closes and _all_there_were(out, fact, rows):
             continue
+        if _total_with_extra(out, fact, rows):
+            del out[-1]
+            continue
         if closes and _completes(out, fact, named):
             continue
         many = _as_planned(message, out, fact, named or rows) if closes else 0
@@ -55,6 +58,13 @@ def _all_there_were(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> 
     more = next((one for one in reversed(before) if one.kind in ("count", "sep")), None)
     told = more is not None and more.kind == "count" and bool(more.note.get("more"))
     return told and fact.kind == "bare" and bool(fact.note.get("the")) and bool(counted_rows(rows, int(fact.value)))
+
+
+def _total_with_extra(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
+    """ "One more set, so 5 in total" of four planned: no more than was told."""
+    told = before[-1] if before and fact.kind == "scheme" and fact.value == "total" else None
+    more = any("extra_set" in plan_names(one) or one.value == "extra_set" for one in before)
+    return told is not None and told.kind == "bare" and more and bool(counted_rows(rows, int(told.value) - 1))
 
 
 def _as_planned(message: Message, before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> int:

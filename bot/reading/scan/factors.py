@@ -22,6 +22,7 @@ class Factor:
     comma: bool = False
     spelled: bool = False
     plus: bool = False
+    unloaded: bool = False  # "two bodyweight sets"
 
 
 def _near(low: float, high: Item) -> bool:
@@ -70,7 +71,7 @@ def factor(s: Scanner, i: int) -> Factor | None:
     elif unit == "min" and value <= 10:
         made.value, made.role, made.end = value * 60, "hold", made.end + 1
     elif after.has("sets") and not (after.has("sets", "rounds")) and value == int(value):
-        made.role, made.end = "sets", made.end + 1
+        made.role, made.end, made.unloaded = "sets", made.end + 1, after.has("load", "none")
     elif after.has("plan", "holds") and s.at(made.end + 1).has("times") and s.unit_at(made.end + 3) == "sec":
         made.role, made.end = "sets", made.end + 1  # "4 holds of 8 sec"
     elif after.has("reps") or (after.text in little("reps_glued") and not after.space and not s.one_sided):

@@ -7,8 +7,6 @@ from bot.reading.items import Item
 from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
-LEAST_CLOSING_SECONDS = 10  # of "1 minute 20"; fewer may be reps
-
 
 def lone_number(s: Scanner, i: int, item: Item, value: float) -> tuple[list[Fact], int] | None:
     """A number that no scheme or list took: a hold, sets, reps, a range, or bare."""
@@ -27,7 +25,8 @@ def lone_number(s: Scanner, i: int, item: Item, value: float) -> tuple[list[Fact
             return None
         within = s.at(i - 1).has("times", "within")
         note = {"within": within, "more": after.has("sets", "more"), "names": _part(after)}
-        return [Fact("count", item.start, after.end, int(value), note)], i + 2
+        made = [Fact("count", item.start, after.end, int(value), note)]
+        return [*unloaded(after), *made], i + 2
     if after.has("reps") or (after.text in little("reps_glued") and not after.space and not s.one_sided):
         if s.whole(value):
             return [Fact("rows", item.start, after.end, [Entry(int(value))], {"one": True, "reps": True})], i + 2
@@ -75,30 +74,11 @@ def of_free_weight(s: Scanner, i: int) -> bool:
 
 
 def _timed(s: Scanner, i: int, item: Item, value: float, unit: str) -> tuple[list[Fact], int]:
-    """ "30 s", "1 min 20", "a minute": a hold, unless it is a stop at the top or a time since."""
+    """ "30 s", "a minute": a hold, unless it is a stop at the top or a time since."""
     if unit == "sec" and not s.at(i + 1).space and of_free_weight(s, i):
         return [Fact("load", item.start, s.at(i + 1).end, s.kg(value), {"how": "at"})], i + 2  # "rows with the 55s"
     seconds = value * (60 if unit == "min" else 1)
     end = i + 2
-    if unit == "min" and s.at(end).has("sep", "and") and s.at(end + 1).kind == "num":
-        extra = s.at(end + 1).value or 0
-        if extra < 60:
-            seconds, end = seconds + extra, end + 2
-            if s.unit_at(end) == "sec":
-                end += 1
-    elif (
-        unit == "min"
-        and s.at(end).kind == "num"
-        and (s.at(end).value or 0) < 60
-        and (
-            s.unit_at(end + 1) == "sec"
-            or not s.at(end).space
-            or (item.spelled and s.at(end).spelled)
-            or _closes_time(s, end)
-        )
-    ):
-        seconds += s.at(end).value or 0
-        end += 2 if s.unit_at(end + 1) == "sec" else 1
     if unit == "min" and value == 1 and s.at(i - 1).text in little("half_a"):
         seconds = 30  # "half a minute"
     if unit == "min" and s.at(end).has("unit", "half"):
@@ -123,11 +103,10 @@ def _timed(s: Scanner, i: int, item: Item, value: float, unit: str) -> tuple[lis
     return [Fact("rows", item.start, s.at(end - 1).end, [Entry(hold_s=seconds)], {"one": True, "unit": unit})], end
 
 
-def _closes_time(s: Scanner, i: int) -> bool:
-    """ "1 Minute 20", "2 min 05,": seconds with no word, where nothing else follows in the clause."""
-    seconds, after = s.at(i), s.at(i + 1)
-    plain = not seconds.spelled and (seconds.value or 0) >= LEAST_CLOSING_SECONDS
-    return plain and (after.kind in ("end", "nl") or after.text in (",", ".", ";", "/") or after.has("sep", "and"))
+def unloaded(item: Item) -> list[Fact]:
+    """The load of sets that have none: "two bodyweight sets"."""
+    bare = item.has("load", "none")
+    return [Fact("load", item.start, item.end, 0.0, {"none": True})] if bare else []
 
 
 def _part(item: Item) -> list[str]:

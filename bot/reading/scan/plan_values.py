@@ -20,6 +20,17 @@ def _of_reps(s: Scanner, i: int) -> bool:
     return of.has("times", "of") and not of.has("load", "at") and number.kind == "num" and s.unit_at(i + 2) is None
 
 
+def _of_the(s: Scanner, j: int) -> int | None:
+    """Where the number of "of the 5" stands."""
+    of, the, number = s.at(j), s.at(j + 1), s.at(j + 2)
+    if of.text in little("of_the"):
+        return j + 1 if the.value is not None and s.at(j + 2).has("sets") else None  # "3 der 5 Sätze"
+    if not (of.has("times", "of") or of.text in little("out_of")) or of.has("load", "at"):
+        return None
+    article = the.has("plan", "the") or the.text in little("the")
+    return j + 2 if article and number.value is not None and s.unit_at(j + 3) is None else None
+
+
 def valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
     """A value told against the plan: "50 instead of 45", "2.5 less", "one more rep", "3 of the 5"."""
     item = s.at(i)
@@ -72,6 +83,11 @@ def valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         end = j + 2 + s.at(j + 2).has("sets")
         note = {"of_plan": int(s.at(j + 1).value or 0)}  # "3 sets out of 4"
         return [Fact("count", item.start, s.at(end - 1).end, int(value), note)], end
+    of_the = _of_the(s, j) if unit in (None, "sets") else None
+    if of_the is not None and (s.at(of_the).value or 0) >= value:
+        end = of_the + 1 + s.at(of_the + 1).has("sets")
+        note = {"of_plan": int(s.at(of_the).value or 0)}  # "2 of the 5", "2 sets of the 5"
+        return [Fact("count", item.start, s.at(of_the).end, int(value), note)], end
     if mark.has("plan", "more_reps", "less_reps") and unit in (None, "reps") and value <= 10:
         sign = 1 if mark.has("plan", "more_reps") else -1
         return [Fact("delta", item.start, mark.end, (value, "reps", sign))], j + 1
@@ -117,10 +133,6 @@ def valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         note = {"of_plan": int(s.at(i + 2).value or 0)}  # "4/5 sets"
         return [Fact("count", item.start, s.at(i + 3).end, int(value), note)], i + 4
     of = s.at(i + 1).has("times", "of") and not s.at(i + 1).has("load", "at")
-    if of and s.at(i + 2).has("plan", "the") and s.at(i + 3).value is not None:
-        return [
-            Fact("count", item.start, s.at(i + 3).end, int(value), {"of_plan": int(s.at(i + 3).value or 0)})
-        ], i + 4 + s.at(i + 4).has("sets")
     if s.at(i + 1).has("plan", "out_of") and s.at(i + 2).value is not None and (s.at(i + 2).value or 0) >= value:
         end = i + 3 + s.at(i + 3).has("sets")
         note = {"of_plan": int(s.at(i + 2).value or 0)}
@@ -138,6 +150,7 @@ def valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         and s.at(i + 2).kind == "num"
         and (s.at(i + 2).value or 0) >= value
         and not s.at(i + 3).has("move")
+        and s.unit_at(i + 3) not in ("sec", "min")  # "3 of 8 seconds"
     ):
         whole = int(s.at(i + 2).value or 0)
         return [Fact("count", item.start, s.at(i + 2).end, int(value), {"of_plan": whole})], i + 3 + s.at(i + 3).has(

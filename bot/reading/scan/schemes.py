@@ -32,10 +32,12 @@ def _joint(s: Scanner, i: int, before: Factor) -> int | None:
         told = told or _sets_of_reps(s, i, before)
         return i + 1 if told and s.at(i + 1).kind == "num" and not s.at(i + 2).has("sets") else None
     if before.role in ("sets", "reps") and item.has("times", "of"):
-        if item.has("load", "at"):
+        if item.has("load", "at") and not before.unloaded:
             # "4 sets with 20": reps only when they are called so
             ahead = factor(s, i + 1)
             return i + 1 if ahead is not None and ahead.role in ("reps", "hold") else None
+        return i + 1
+    if before.unloaded and item.text == ":" and s.at(i + 1).kind == "num" and s.at(i + 2).text not in (",", "/", "-"):
         return i + 1
     if before.role == "sets" and item.text in (",", ":") and s.at(i + 1).kind == "num":
         ahead = factor(s, i + 1)
@@ -226,6 +228,6 @@ def _resolve(s: Scanner, i: int, factors: list[Factor]) -> list[Fact]:
         for entry in made:
             entry.reps, entry.ask = None, "reps"
     facts = [Fact("rows", start, end, made, note)]
-    if loads:
-        note["own_load"] = loads[0].kg
+    if loads or any(f.unloaded for f in sets):
+        note["own_load"] = loads[0].kg if loads else 0.0
     return facts

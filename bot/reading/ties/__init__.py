@@ -25,7 +25,7 @@ from bot.reading.ties import (
 from bot.reading.ties.after_each import after_each
 from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.circuits import circuits
-from bot.reading.ties.counted import counted_by_name, counted_with_load, told_one_by_one
+from bot.reading.ties.counted import counted_by_name, counted_with_load, holds_counted, told_one_by_one
 from bot.reading.ties.counted_through import counted_through
 from bot.reading.ties.crossed import crossed
 from bot.reading.ties.cut_short import cut_short
@@ -59,7 +59,7 @@ from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.then_the_rest import then_the_rest
-from bot.reading.ties.tried import all_missed, tried
+from bot.reading.ties.tried import all_missed, misses_counted, tried
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
     added,
@@ -85,7 +85,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (went_and_not, "load|rows bare|load sep"),
     (load_heads, "bare|rows sep rows"),
     (tries_by_side, "scheme side"),
-    (all_missed, "scheme bare|count sep"),
+    (all_missed, "scheme bare|count sep|fail"),
+    (misses_counted, "bare 'a_miss"),
     (tried, "bare|rows fail|plan"),
     (singles_told, "rows sep scope|fail|bare"),
     (loads_ahead, "load rows sep"),
@@ -109,6 +110,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     *repeated.RULES,
     (told_one_by_one, "count bare effort"),
     (counted_by_name, "bare move rows"),
+    (holds_counted, "bare word rows"),
     (counted_with_load, "count load bare|rows"),
     (counted_through, "scope bare"),
     (narrated, "scope"),

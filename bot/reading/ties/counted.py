@@ -26,6 +26,18 @@ def told_one_by_one(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
+def holds_counted(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "3 de 8s", "3 of 8 seconds": so many holds."""
+    for at in range(len(facts) - 2):
+        many, of, hold = facts[at : at + 3]
+        one = many.kind == "bare" and many.value in range(LEAST, MOST + 1) and hold.kind == "rows"
+        held = one and len(hold.value) == 1 and hold.value[0].hold_s is not None and hold.value[0].reps is None
+        if held and of.end - of.start == 1 and message.tokens[of.start].text in little("of_seconds"):
+            rows = Fact("rows", many.start, hold.end, hold.value * int(many.value), hold.note)
+            return [*facts[:at], rows, *facts[at + 3 :]]
+    return facts
+
+
 def counted_with_load(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Then 3 sets at 25 of 4": the load stands between the sets and their reps."""
     for at in range(len(facts) - 2):

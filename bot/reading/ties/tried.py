@@ -71,27 +71,58 @@ def all_missed(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             continue
         beside = [n for n in (at - 1, at + 1) if 0 <= n < len(facts) and facts[n].kind in ("bare", "count")]
         many = [n for n in beside if facts[n].value in range(2, MOST_TRIES + 1)]
-        end = _none_went(message, facts, at)
-        if len(many) == 1 and end:
-            told, n = facts[many[0]], int(facts[many[0]].value)
-            note = {"values": [0.0] * n, "list": True, "reps": True}
-            missed = Fact("rows", told.start, told.end, [Entry(0) for _ in range(n)], note)
+        if len(many) != 1:
+            continue
+        told, n = facts[many[0]], int(facts[many[0]].value)
+        end = _none_went(message, facts, at, n)
+        if end:
+            missed = _so_many_missed(told.start, told.end, n)
             kept = [one for one in facts[max(many[0], at) + 1 : end] if one.kind in ("side", "load", "move")]
             return [*facts[: min(many[0], at)], missed, *kept, *facts[end:]]
     return facts
 
 
-def _none_went(message: Message, facts: Sequence[Fact], at: int) -> int:
+def misses_counted(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Muscle-up: 2 failed attempts" or behind the sets that went up: so many sets without a rep."""
+    for at, fact in enumerate(facts[:-1]):
+        after = facts[at + 1]
+        if fact.kind != "bare" or fact.value not in range(1, MOST_TRIES + 1) or after.kind not in ("fail", "word"):
+            continue
+        before = next((one for one in reversed(facts[:at]) if one.kind not in ("sep", "word")), None)
+        tries = facts[at + 2 : at + 3] if at + 2 < len(facts) and facts[at + 2].value == "attempt" else []
+        said = " ".join(token.text for token in message.tokens[after.start : (tries or [after])[-1].end])
+        if said in little("a_miss") and before is not None and before.kind in ("move", "side", "rows", "load"):
+            missed = _so_many_missed(fact.start, after.end, int(fact.value))
+            if before.kind == "load" and before.value:
+                missed.note["own_load"] = float(before.value)  # "3x1 at 40, then 2 failed attempts"
+            return [*facts[:at], missed, *facts[at + 2 + len(tries) :]]
+    return facts
+
+
+def _so_many_missed(start: int, end: int, many: int) -> Fact:
+    note = {"values": [0.0] * many, "list": True, "reps": True}
+    return Fact("rows", start, end, [Entry(0) for _ in range(many)], note)
+
+
+def _missed(fact: Fact) -> bool:
+    return fact.kind == "fail" and not fact.note.get("weak") and fact.value is None
+
+
+def _none_went(message: Message, facts: Sequence[Fact], at: int, many: int) -> int:
     """Where the words end that say of the tries told at `at` that none went up; 0: they do not."""
+    if at + 1 < len(facts) and _missed(facts[at + 1]):
+        return at + 2  # "dos intentos fallidos"
     sep = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), None)
     if sep is None or any(one.kind not in TRY_SILENT for one in facts[at + 1 : sep]):
         return 0
     stop = next((n for n in range(sep + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
     clause = facts[sep + 1 : stop]
-    if not clause or any(one.kind in NUMBERED for one in clause):
+    numbers = [one for one in clause if one.kind in NUMBERED]
+    all_of_them = len(numbers) == 1 and (numbers[0].kind, numbers[0].value) == ("bare", many)  # "fallé los tres"
+    if not clause or (numbers and not all_of_them):
         return 0
     words = {token.text for token in message.tokens[clause[0].start : clause[-1].end]}
-    whole = any(plan_names(one) & {"all_lifts"} or (one.kind, one.value) == ("scope", "all") for one in clause)
-    failed = any(one.kind == "fail" and not one.note.get("weak") and one.value is None for one in clause)
+    all_told = any(plan_names(one) & {"all_lifts"} or (one.kind, one.value) == ("scope", "all") for one in clause)
+    failed = any(_missed(one) for one in clause)
     none = bool(words & little("none_of_them")) and bool(words & (little("it_went") | little("went_up")))
-    return stop if (whole and failed) or none else 0
+    return stop if ((all_told or all_of_them) and failed) or none else 0

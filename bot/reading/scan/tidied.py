@@ -1,0 +1,113 @@
+"""Items as the forms of the set grammar look for them, where people put the same words otherwise.
+
+"1 min 20 sec" is one time, as "80 sec" is; "two bodyweight sets of 8" are two sets of 8 with no weight.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.items import END, Item
+from bot.reading.little import little
+
+UNLOADED = ("load", "none")
+MINUTE, MOST_MINUTES = 60, 10
+LEAST_CLOSING_SECONDS = 10  # of "1 minute 20"; fewer may be reps
+
+
+def tidied(items: Sequence[Item]) -> Sequence[Item]:
+    """The same items, with a time in one number, and sets that say of themselves that they have no weight."""
+    labels = {label for item in items for label in item.labels}
+    if ("unit", "min") in labels or (("unit", "sec") in labels and any(item.text in ("m", "'") for item in items)):
+        items = _times_in_one(items)
+    if any(item.kind == "word" and item.text in little("counted_off") for item in items):
+        items = _counted_off(items)
+    if UNLOADED in labels and any(item.has("sets", "sets") for item in items):
+        items = _unloaded_sets(items)
+    return items
+
+
+def _at(items: Sequence[Item], i: int) -> Item:
+    return items[i] if 0 <= i < len(items) else END
+
+
+def _times_in_one(items: Sequence[Item]) -> list[Item]:
+    """ "1 min 20 sec", "one minute and 15 seconds", "1m20s": the seconds of it all."""
+    out: list[Item] = []
+    i = 0
+    while i < len(items):
+        end = _end_of_time(items, i)
+        if end is None:
+            out.append(items[i])
+            i += 1
+            continue
+        item, last = items[i], items[end - 1]
+        seconds = last if last.value is not None else items[end - 2]
+        value = _minutes(items, i) * MINUTE + (seconds.value or 0)
+        out.append(replace(item, kind="num", end=seconds.end, value=value, comma=False, labels=()))
+        unit = last if last is not seconds else replace(items[i + 1], start=seconds.end, end=seconds.end)
+        out.append(replace(unit, kind="known", text="s", labels=(("unit", "sec"),)))
+        i = end
+    return out
+
+
+def _counted_off(items: Sequence[Item]) -> list[Item]:
+    """ "A 2 count pause", "a three-count negative": seconds."""
+    out: list[Item] = []
+    for i, item in enumerate(items):
+        after = _at(items, i + 1)
+        slow = after.has("pause") or after.has("flag", "eccentric") or after.has("noise", "down")
+        if item.kind == "word" and item.text in little("counted_off") and (slow or after.text in little("lowered")):
+            if out and out[-1].text == "-" and _at(out, len(out) - 2).value is not None:
+                out.pop()
+            if out and out[-1].value is not None:
+                item = replace(item, kind="known", text="s", labels=(("unit", "sec"),))
+        out.append(item)
+    return out
+
+
+def _minutes(items: Sequence[Item], i: int) -> float:
+    item = _at(items, i)
+    one = item.text in little("a") or item.text in little("one")
+    return 1.0 if one and item.value is None else (item.value if item.value is not None else 0.0)
+
+
+def _end_of_time(items: Sequence[Item], i: int) -> int | None:
+    """The place after minutes and their seconds, where both stand at `i`."""
+    unit, j = _at(items, i + 1), i + 2
+    short = unit.text in ("m", "'") and not unit.space
+    minutes = _minutes(items, i)
+    if not (unit.has("unit", "min") or short) or not 0 < minutes <= MOST_MINUTES or minutes != int(minutes):
+        return None
+    joined = _at(items, j).has("sep", "and")
+    j += joined
+    seconds, after = _at(items, j), _at(items, j + 1)
+    if seconds.value is None or not 0 < seconds.value < MINUTE or seconds.value != int(seconds.value):
+        return None
+    if after.has("unit", "sec") or (unit.text == "'" and after.text == "'"):
+        return j + 2
+    tight = not seconds.space
+    spelled = _at(items, i).kind != "num" or _at(items, i).spelled
+    alike = spelled and seconds.spelled
+    return j + 1 if not short and (joined or tight or alike or _closes(seconds, after)) else None
+
+
+def _closes(seconds: Item, after: Item) -> bool:
+    """ "1 Minute 20", "2 min 05,": seconds with no word, where nothing else follows in the clause."""
+    plain = not seconds.spelled and (seconds.value or 0) >= LEAST_CLOSING_SECONDS
+    return plain and (after.kind in ("end", "nl") or after.text in (",", ".", ";", "/") or after.has("sep", "and"))
+
+
+def _unloaded_sets(items: Sequence[Item]) -> list[Item]:
+    """ "One bodyweight set of 11", "two sets without weight of 8": the set says that it has no weight."""
+    out: list[Item] = []
+    for item in items:
+        before, counted = (_at(out, len(out) - 1), _at(out, len(out) - 2).value is not None)
+        if counted and before.has("load", "none") and item.has("sets", "sets"):
+            out[-1] = replace(item, start=before.start, labels=(*item.labels, UNLOADED))
+        elif counted and before.has("sets", "sets") and item.has("load", "none"):
+            out[-1] = replace(before, end=item.end, labels=(*before.labels, UNLOADED))
+        else:
+            out.append(item)
+    return out
