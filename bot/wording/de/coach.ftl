@@ -4,6 +4,7 @@ coach-help =
     In Worten, mit dem Namen eines Athleten:
     · „mira“ – die Karte · „liste“ · „stufen“ – wie lange jede dauert · „übersicht“ – die Woche · „mira woche“ · „mira warum“
     · „mira 4x3 mit 17,5 am donnerstag“ · „mira sperre 17,5 bis 1. märz“ · „mira halte stufe 3 wochen“ · „mira entsperre“, „mira entsperre stufe“
+    · „mira +1,25“, „mira ein Satz mehr“, „mira 4x3 mit 10 jeden Montag“ – auch mit mehreren Namen: mira und jon …
     · „mira deload“, „mira deload ab montag“ · „mira rückgängig“ – nimmt deine letzte Anweisung zurück
     · „mira stufe archer_shoulder“ · „mira ohne muscle-ups“, „mira wieder mit muscle-ups“ · „mira regel block.loading_weeks 5“, „regel …“ für alle
     · „bestätige mira“, „ablehnen mira“ · „gesehen mira“ für Videos, „mira neustart“ nach einem Stopp · „mira pause“, „mira weiter“
@@ -14,6 +15,14 @@ coach-edit-not-read = Änderungen an Nachrichten lese ich nicht: Es gilt, was zu
 coach-unknown = Das habe ich nicht verstanden. „hilfe“ zeigt, was ich kenne.
 order-too-many = { $sets }×{ $reps } für { $name }: Das kann nicht gemeint sein, also ist nichts gesetzt.
 order-beyond = { $name } hat ein Maximum von etwa { $most }: { $load } liegt weit darüber, also ist nichts gesetzt.
+order-one-arm = { $name } steht bei { $rung }, und von { $movement } wurde nie eine saubere Wiederholung gemeldet{ $gate }. Noch ist nichts gesetzt.
+button-all-the-same = Trotzdem setzen
+order-replaced = Das tritt an die Stelle deiner Anweisung vom { $day }: { $what }.
+order-aside = Für diesen Tag geht es deiner Anweisung vom { $day } vor: { $what }.
+order-stands = Achtung: Daneben gilt weiter deine Anweisung vom { $day }: { $what }.
+step-how = { $name }, { $day }: Da ist nichts geplant, worauf so ein Schritt passt. „NAME 4x3 mit 17,5 am Donnerstag“ sagt es ganz.
+sets-every = Dasselbe am { $days }.
+sets-every-block = Dasselbe am { $days }: so weit die Belastungswochen des Blocks reichen. „bis 1. März“ nennt ein anderes Ende.
 order-hard = Achtung: { $reps } Wiederholungen sind mehr als die { $possible }, von denen die Meldungen von { $name } bei dieser Last sprechen.
 coach-not-done = Nichts ist geändert: „{ $words }“ gehört zu keiner Anweisung, die ich kenne. Bitte nur die Anweisung; Worte an { $name } gehen mit „sag { $handle }: …“.
 coach-only = Das war für mich nur eine Frage; von „{ $words }“ habe ich nichts verstanden, und nichts ist geändert.
