@@ -60,7 +60,13 @@ def _wishes(message: Message) -> dict[str, list[Hit]]:
 
 
 def in_passing(message: Message, wish: str) -> bool:
-    """Whether a wish is told only by words for where one trained: "on the road, hotel gym: pull-ups 4x6"."""
+    """Whether a wish beside sets of the day is none: where one trained, or what was not there for them.
+
+    "On the road, hotel gym: pull-ups 4x6"; "forgot the belt, so 4x5 without". What lasts is told as lasting: "the belt
+    broke", "no rings until Friday", "the hotel only has a pulldown".
+    """
+    if wish == "equipment":
+        return not message.hits("intents", "lasting")
     hits = wishes(message).get(wish, ())
     return bool(hits) and all(hit.table == "passing" for hit in hits)
 

@@ -25,7 +25,13 @@ from bot.reading.ties import (
 from bot.reading.ties.after_each import after_each
 from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.circuits import circuits
-from bot.reading.ties.counted import counted_by_name, counted_with_load, holds_counted, told_one_by_one
+from bot.reading.ties.counted import (
+    counted_and_listed,
+    counted_by_name,
+    counted_with_load,
+    holds_counted,
+    told_one_by_one,
+)
 from bot.reading.ties.counted_through import counted_through
 from bot.reading.ties.crossed import crossed
 from bot.reading.ties.cut_short import cut_short
@@ -118,6 +124,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (sets_left_out, "count bare word move"),
     *repeated.RULES,
     (told_one_by_one, "count bare effort"),
+    (counted_and_listed, "count move bare sep"),
     (counted_by_name, "bare move rows"),
     (holds_counted, "bare word rows"),
     (counted_with_load, "count load bare|rows"),
