@@ -43,6 +43,7 @@ FRAMES = {
         "my mate was there, {}",
         "no pain in the wrist but {}",
         "pull-ups 4x4\n{}\nslept 7 h",
+        "without any warning, {}",
     ),
     "de": (
         "heute trainiert und {}",
@@ -70,6 +71,8 @@ FRAMES = {
         "mein Kumpel war dabei, {}",
         "kein Schmerz im Handgelenk, aber {}",
         "Klimmzüge 4x4\n{}\n7 h geschlafen",
+        "aus dem Nichts: {}",
+        "ohne Vorwarnung, {}",
     ),
     "es": (
         "hoy he entrenado y {}",
@@ -97,6 +100,7 @@ FRAMES = {
         "mi amigo estaba ahí, {}",
         "sin dolor en la muñeca pero {}",
         "dominadas 4x4\n{}\ndormí 7 h",
+        "de la nada, {}",
     ),
 }
 
