@@ -64,5 +64,11 @@ def unanswered(tx: Session, athlete_id: int) -> list[PassedOn]:
     return loose_all(PassedOn, run(tx, sa.select(passed).where(_waiting(athlete_id)).order_by(passed.c.id)).all())
 
 
+def settle(tx: Session, athlete_id: int, newest: int, now: datetime) -> int:
+    """The athlete's words up to the one with the id `newest` need no answer; how many they were."""
+    known = sa.and_(_waiting(athlete_id), passed.c.id <= newest)
+    return int(run(tx, sa.update(passed).where(known), {"answered_at": now}).rowcount)
+
+
 def _waiting(athlete_id: int) -> sa.ColumnElement[bool]:
     return sa.and_(passed.c.athlete_id == athlete_id, passed.c.direction == "to_coach", passed.c.answered_at.is_(None))

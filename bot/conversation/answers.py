@@ -16,11 +16,13 @@ from bot.conversation import (
     pain_none,
     pain_questions,
     said_instead,
+    swap_wishes,
     whose,
 )
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.followups import told_on
 from bot.conversation.placing import context_of, read_by_plan
+from bot.reading import read
 from bot.reading.mending.value_alone import ValueAlone, value_alone
 from bot.reading.reading import Reading
 from storage import questions
@@ -61,6 +63,7 @@ class Understood:
     completes: str | None = None  # the kind of question that these words answer
     asks: tuple[str, Buttons] | None = None  # what is asked back at once, nothing being sure
     changes: mind_changed.Change | None = None  # what was agreed before, and is to be otherwise
+    swaps: bool = False  # one movement is wished for in the place of another
 
 
 def number_alone(text: str) -> float | None:
@@ -81,6 +84,8 @@ def understood(desk: Desk, said: Said) -> Understood | None:
     """
     if said.to is None and (told := whose.asked(desk, said.text)) is not None:
         return Understood(told, said.text, None)
+    if said.to is None and swap_wishes.is_one(desk, said.text):
+        return _swap(desk, said.text)
     pain = said.to if said.to is not None and said.to.kind == PAIN else pain_questions.open_question(desk)
     context = context_of(desk, desk.said_at)
     open_ones = questions.stood_open(desk.tx, desk.person, desk.said_at) if said.to is None else [said.to]
@@ -133,6 +138,14 @@ def understood(desk: Desk, said: Said) -> Understood | None:
     if pain is None and len(said.text.split()) == 1 and any(one.site is None and one.score for one in reading.pain):
         return None  # a number in letters
     return Understood(reading, said.text, pain)
+
+
+def _swap(desk: Desk, text: str) -> Understood:
+    """A wish for other movements, and what is told beside it of what there is to train with and of pain."""
+    told = read(text, replace(context_of(desk, desk.said_at), today=None))
+    intents = ("for_coach", *(one for one in told.intents if one in ("equipment", "pain")))
+    beside = replace(told, intents=intents, sets=(), dates=None, correction=None, ask=(), unread=())
+    return Understood(beside, text, None, swaps=True)
 
 
 def _can_be_score(alone: ValueAlone) -> bool:

@@ -208,9 +208,11 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
         whole = complete(question.text, earlier.reading, doubt, answer, earlier.context)
     if whole is None:
         return None
+    told = followups.told_on(desk, whole.performed_on, question.cause) if whole.performed_on is not None else []
+    otherwise = followups.told_otherwise(told, whole, question.text, earlier.context)
     _answered(desk, question)
     desk.said_at = sent_at
-    return earlier.again(whole).reading, question.text
+    return (otherwise or earlier.again(whole)).reading, question.text
 
 
 def _names_other_work(desk: Desk, answer: str) -> bool:

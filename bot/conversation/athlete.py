@@ -16,6 +16,7 @@ from bot.conversation import (
     mending,
     mind_changed,
     open_sets,
+    own_settings,
     pain_questions,
     pain_sides,
     pains,
@@ -24,6 +25,7 @@ from bot.conversation import (
     privacy,
     progress,
     reports,
+    taken_out,
     told_back,
 )
 from bot.conversation.answers import Said, Understood
@@ -87,6 +89,12 @@ def _text(desk: Desk, said: Said, quiet: bool = False) -> None:
     if said.to is None and not quiet and told_back.is_of_the_next(said.text):
         desk.tell(plans.following(desk))
         return
+    if said.to is None and not quiet:
+        for carried_out in (own_settings.carried_out, taken_out.carried_out):
+            answer = carried_out(desk, said.text)
+            if answer is not None:
+                desk.tell(answer)
+                return
     found = answers.understood(desk, said)
     if found is None:
         desk.tell(desk.say.say("number-alone", number=answers.number_in(said.text)))
@@ -151,6 +159,8 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
         parts += absent
     if "for_coach" in intents:
         parts.append(passing_on.to_coach(desk, text))
+    if found.swaps:
+        parts.append(say.say("swap-passed-on", coach=desk.coach.name))
     if asks_for_eccentrics(reading, text) and not reading.sets:
         parts.append(refuse(desk, text))
     stopped = desk.review.stopped

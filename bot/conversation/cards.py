@@ -16,6 +16,7 @@ from planner.orders import Orders
 from storage import notes, questions
 
 NEWEST_SESSIONS = 3
+SEEN_AHEAD = 14  # days
 NEWEST_ORDERS = 3
 LASTING: tuple[OrderKind, ...] = ("hold_rung", "lock_load", "exclude", "swap")
 
@@ -23,6 +24,8 @@ LASTING: tuple[OrderKind, ...] = ("hold_rung", "lock_load", "exclude", "swap")
 def next_session(desk: Desk) -> str:
     """The next session in one line: what a decision has led to."""
     say, following = desk.say_coach, desk.review.next_training_on
+    if following is None:  # stopped now; a pause with an end is followed by sessions
+        following = next((plan.on for plan in desk.week_ahead(SEEN_AHEAD) if plan.sets), None)
     if following is None:
         return say.say("effect-none")
     work = short_plan(desk.plan(following), say)

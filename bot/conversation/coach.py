@@ -11,6 +11,8 @@ from bot.conversation import (
     coach_of_all,
     coach_of_one,
     coach_orders,
+    coach_sets,
+    coach_several,
     coach_undo,
     coach_whom,
     what_if,
@@ -18,8 +20,10 @@ from bot.conversation import (
 from bot.conversation.coach_vocabulary import vocabulary, words_of
 from bot.conversation.coach_words import SCHEME, Command, behind_colon, parse
 from bot.conversation.desk import Desk, Mail
+from bot.conversation.movement_names import family_called
 from bot.conversation.office import Office
 from bot.conversation.reasons import ladder_name
+from planner import ladders
 from storage import notes
 from storage.inbox import Incoming
 from storage.persons import Person
@@ -55,11 +59,19 @@ def _said(office: Office, text: str) -> None:
     if not text.strip():
         office.answer("coach-help")
         return
-    today = office.said_on
+    office.order, today = text, office.said_on
     names = [(row.handle, row.name) for row in office.rows]
     supposed = what_if.question(text)
     if supposed is not None:
         coach_of_all.suppose(office, supposed, what_if.about(supposed, names, office.coach.language, today))
+        return
+    several = coach_several.orders(text, names, office.coach.language)
+    if several:
+        # For all of them or for none: the first that is no whole order says what is odd.
+        whole = _whole(office)
+        refused = [order for handle, order in several if not whole(order, handle)]
+        for order in refused[:1] or [order for _, order in several]:
+            _said(office, order)
         return
     command = parse(text, names, office.coach.language, today)
     meant = _for_whom(office, command, text, names)
@@ -132,11 +144,25 @@ def _ordered(office: Office, behind: Command | None, desk: Desk) -> Command | No
 
 def _of_a_movement(office: Office, command: Command, desk: Desk) -> Command:
     """ "mira dips 5x3 at 20": sets of the movement that is named, in another grip too; the main lift's name adds
-    nothing."""
-    named = office.movement(" ".join(command.odd)) if command.verb == "sets" and command.odd else None
+    nothing. A bare family, "archers", is what her rung has of it."""
+    if command.verb != "sets" or not command.odd:
+        return command
+    name = _as_written(command)
+    named = office.movement(name)
+    if named is None:
+        rungs = [ladders.get(one.ladder).by_id[one.rung].movement for one in desk.review.ladders]
+        of_rung = set(family_called(name, desk.say_coach)).intersection(rungs)
+        named = of_rung.pop() if len(of_rung) == 1 else None
     if named is None:
         return command
     return replace(command, odd=(), movement=None if named == desk.review.main_lift else named)
+
+
+def _as_written(command: Command) -> str:
+    """The words that nobody has understood with the small ones between them: "hand on shoulder"."""
+    words = words_of(command.rest)
+    places = [at for at, word in enumerate(words) if word in command.odd]
+    return " ".join(words[places[0] : places[-1] + 1]) if places else " ".join(command.odd)
 
 
 def _of_a_ladder(command: Command, desk: Desk) -> Command:
@@ -167,16 +193,20 @@ def _answered(office: Office, text: str) -> None:
     waiting = [row.handle for row in office.rows if row.id is not None and notes.unanswered(office.mail.tx, row.id)]
     desk = office.desk(waiting[0]) if len(waiting) == 1 else None
     if desk is None or len(text.split()) < FEWEST_WORDS or _meant_otherwise(office, text):
-        office.answer("coach-who" if waiting else "coach-unknown", names=", ".join(waiting))
+        who = bool(waiting) and not _names_one(office, text)
+        office.answer("coach-who" if who else "coach-unknown", names=", ".join(waiting))
         return
     office.pass_on(desk, text.strip())
 
 
 def _meant_otherwise(office: Office, text: str) -> bool:
     """Whether words look like an order, or are for somebody by name: "mria: …", "and mira deload please"."""
+    return ":" in text or SCHEME.search(text) is not None or _names_one(office, text)
+
+
+def _names_one(office: Office, text: str) -> bool:
     named = {word for row in office.rows for word in (row.handle, *row.name.casefold().split())}
-    words = {word.strip(",.;!?()").casefold() for word in text.split()}
-    return ":" in text or SCHEME.search(text) is not None or bool(words & named)
+    return not named.isdisjoint(words_of(text))
 
 
 def _unknown(office: Office, _command: Command, _desk: Desk) -> None:
@@ -201,7 +231,7 @@ OF_ONE: dict[str, Callable[[Office, Command, Desk], None]] = {
     "tell": coach_of_one.tell,
     "note": coach_of_one.note,
     "invite": coach_of_one.invite,
-    "sets": coach_orders.sets,
+    "sets": coach_sets.sets,
     "lock": coach_orders.lock,
     "move": coach_moves.move,
     "hold": coach_orders.hold,

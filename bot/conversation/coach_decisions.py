@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import structlog
 
-from bot.conversation import absences, alerts, cards
+from bot.conversation import absences, alerts, cards, coach_waiting
 from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk
 from bot.conversation.office import Office
@@ -30,6 +30,10 @@ def pressed(office: Office, data: str) -> None:
         _see(office, desk, rung)
     elif kind == "b":
         _train_on(office, desk, rung)
+    elif kind == coach_waiting.SETTLE:
+        coach_waiting.settle(office, desk, rung)
+    elif kind == coach_waiting.ASK:
+        coach_waiting.ask(office, desk)
     elif kind == "r" and any(alert.code in alerts.RESTARTABLE for alert in desk.review.alerts):
         _restart(office, desk)
     elif kind == "r":

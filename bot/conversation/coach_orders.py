@@ -1,11 +1,12 @@
-"""What a coach orders for one athlete: sets, loads, days, rungs. It shows at once where it acts."""
+"""What a coach orders for one athlete: loads, rungs, movements left out, deloads, pauses. It shows at once where it
+acts."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import timedelta
 
-from bot.conversation import absences, beyond, gates_ahead, ordered_sets
+from bot.conversation import absences, beyond, coach_conflicts, gates_ahead
 from bot.conversation.coach_days import without_spans
 from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk
@@ -17,66 +18,43 @@ from planner.facts import Absence, Order, OrderKind, Resume
 from planner.orders import Orders, lifts
 from storage import facts, persons
 
-LOADS_UP_TO_KG = 200.0
 LIFTED: tuple[OrderKind, ...] = ("lock_load", "hold_rung", "exclude")  # what an unlock ends
 SEEN_AHEAD = 14  # days in which sets for one day may push others out
 
 
-def sets(office: Office, command: Command, desk: Desk) -> None:
-    load = office.load_kg(command, desk)
-    if command.scheme is None or (load is not None and load > LOADS_UP_TO_KG):
-        office.answer("sets-how", name=desk.person.name)
-        return
-    refused = beyond.refusal(desk, command.scheme, load, command.movement)
-    if refused is not None:
-        desk.tell_coach(refused)
-        return
-    day = command.day or desk.review.next_training_on or desk.today
-    before = [plan.on for plan in desk.week_ahead(SEEN_AHEAD) if plan.sets]
-    desk.add(
-        Order(
-            "set_sets",
-            desk.said_on,
-            movement=command.movement,
-            for_date=day,
-            sets=command.scheme[0],
-            reps=command.scheme[1],
-            load_kg=load,
-        )
-    )
-    hard = beyond.warning(desk, command.scheme[1], load, command.movement)
-    rounded = office.rounded(command, desk)
-    told = [*ordered_sets.outcome(desk, day, before), *([rounded] if rounded else []), *([hard] if hard else [])]
-    desk.tell_coach("\n".join(told))
-    office.effect(desk)
-
-
 def lock(office: Office, command: Command, desk: Desk) -> None:
     load = office.load_kg(command, desk)
-    if load is None or load > LOADS_UP_TO_KG:
+    if load is None or load > beyond.LOADS_UP_TO_KG:
         office.answer("lock-how", name=desk.person.name)
         return
     refused = beyond.refusal(desk, None, load)
     if refused is not None:
         desk.tell_coach(refused)
         return
-    desk.add(Order("lock_load", desk.said_on, load_kg=load, until=command.until))
+    met = _add(desk, Order("lock_load", desk.said_on, load_kg=load, until=command.until))
     until = until_in_words(command.until, desk.say_coach, desk.said_on)
     rounded = office.rounded(command, desk)
     if rounded is not None:
         desk.tell_coach(rounded)
-    office.confirm(desk, "locked", load=desk.say_coach.load(load), until=until)
+    office.confirm(desk, "locked", met, load=desk.say_coach.load(load), until=until)
+
+
+def _add(desk: Desk, order: Order) -> list[str]:
+    """Add an order; what it does to those that stand already."""
+    met = coach_conflicts.lines(desk, order)
+    desk.add(order)
+    return met
 
 
 def hold(office: Office, command: Command, desk: Desk) -> None:
     """ "mira hold rung 3 weeks"; of several ladders, "mira hold front lever 3 weeks" holds the one."""
     until = command.until or desk.said_on + timedelta(weeks=3)
-    desk.add(Order("hold_rung", desk.said_on, ladder=command.ladder, until=until))
+    met = _add(desk, Order("hold_rung", desk.said_on, ladder=command.ladder, until=until))
     shown = until_in_words(until, desk.say_coach, desk.said_on)
     if command.ladder is None:
-        office.confirm(desk, "held", until=shown)
+        office.confirm(desk, "held", met, until=shown)
     else:
-        office.confirm(desk, "held-ladder", ladder=ladder_name(command.ladder, desk.say_coach), until=shown)
+        office.confirm(desk, "held-ladder", met, ladder=ladder_name(command.ladder, desk.say_coach), until=shown)
 
 
 def rung(office: Office, command: Command, desk: Desk) -> None:
@@ -86,8 +64,8 @@ def rung(office: Office, command: Command, desk: Desk) -> None:
         known += ladders.get(ladder_id).by_id
         if wanted in ladders.get(ladder_id).by_id:
             short = gates_ahead.unmet(desk, ladder_id, wanted)
-            desk.add(Order("set_rung", desk.said_on, ladder=ladder_id, rung=wanted))
-            office.confirm(desk, "rung-set", rung=" ".join([rung_name(wanted, desk.say_coach), *short]))
+            met = _add(desk, Order("set_rung", desk.said_on, ladder=ladder_id, rung=wanted))
+            office.confirm(desk, "rung-set", met, rung=" ".join([rung_name(wanted, desk.say_coach), *short]))
             return
     office.answer("rung-unknown", rung=command.rest, rungs=", ".join(known))
 
@@ -98,11 +76,12 @@ def exclude(office: Office, command: Command, desk: Desk) -> None:
     if not meant:
         office.answer("movement-unknown", movement=named)
         return
+    met = list[str]()
     for one in meant:
-        desk.add(Order("exclude", desk.said_on, movement=one, until=command.until))
+        met += _add(desk, Order("exclude", desk.said_on, movement=one, until=command.until))
     until = until_in_words(command.until, desk.say_coach, desk.said_on)
     shown = desk.say_coach.movement(meant[0]) if len(meant) == 1 else named
-    office.confirm(desk, "excluded", movement=shown, until=until)
+    office.confirm(desk, "excluded", met, movement=shown, until=until)
 
 
 def _named(office: Office, command: Command, desk: Desk) -> list[str]:
@@ -148,14 +127,15 @@ def deload(office: Office, command: Command, desk: Desk) -> None:
     if block is not None and block.deload and day == desk.said_on:
         office.answer("deload-stands", name=desk.person.name)
         return
-    fact = desk.add(Order("deload", desk.said_on, for_date=day))
+    order = Order("deload", desk.said_on, for_date=day)
+    met, fact = coach_conflicts.lines(desk, order), desk.add(order)
     light = [plan.on for plan in desk.week_ahead(SEEN_AHEAD) if plan.on >= day and plan.kind in ("deload", "test")]
     if not light:
         facts.withdraw(desk.tx, "order", fact, desk.now)
         desk.forget()
         office.answer("deload-none", name=desk.person.name, day=shown.day(day))
         return
-    office.confirm(desk, "deload-ordered", day=shown.day(light[0]))
+    office.confirm(desk, "deload-ordered", met, day=shown.day(light[0]))
 
 
 def pause(office: Office, command: Command, desk: Desk) -> None:

@@ -30,8 +30,10 @@ def undo(office: Office, command: Command) -> None:
     if not causes or (command.odd and named is None):
         office.answer("taken-back-nothing")
         return
-    cause, desk = max(causes, key=lambda one: one[0])
-    _take_back(office, desk, cause)
+    newest = max(cause for cause, _ in causes)
+    for cause, desk in causes:
+        if cause == newest:  # one order can be for several
+            _take_back(office, desk, cause)
 
 
 def _of_a_day(office: Office, command: Command, desk: Desk) -> None:

@@ -1,4 +1,5 @@
-"""An order for nobody we know, "mria 4x3 at 20": whom it is for is asked, with a button for each who can be meant."""
+"""Orders that wait for a press: whom "mria 4x3 at 20" is for, with a button for each who can be meant, or whether an
+order is wanted all the same."""
 
 from __future__ import annotations
 
@@ -8,7 +9,7 @@ from datetime import timedelta
 from rapidfuzz.distance import OSA
 
 from bot.conversation.coach_vocabulary import words_of
-from bot.conversation.desk import Buttons
+from bot.conversation.desk import Buttons, Desk
 from bot.conversation.office import Office
 from storage import questions
 
@@ -50,6 +51,20 @@ def ask(office: Office, orders: Sequence[tuple[str, str]]) -> None:
     office.mail.post(office.coach, office.say.say("coach-whom"), buttons=buttons)
 
 
+def ask_whether(office: Office, desk: Desk, doubt: str) -> None:
+    """The doubt about the order that is carried out just now, with the button that gives it all the same."""
+    asked = questions.ask(
+        office.mail.tx,
+        office.coach,
+        KIND,
+        office.mail.now,
+        text=office.order,
+        data={"orders": {desk.athlete.handle: office.order}, "sure": True},
+    )
+    buttons: Buttons = [(desk.say_coach.say("button-all-the-same"), f"{PRESS}:{desk.id}:{asked}")]
+    desk.tell_coach(doubt, buttons=buttons)
+
+
 def everyone(office: Office, text: str) -> list[tuple[str, str]]:
     """An order that names nobody, for each of a small roster; none where they are too many for buttons."""
     if len(office.rows) > MOST_SHOWN:
@@ -67,6 +82,7 @@ def pressed(office: Office, data: str) -> str | None:
     if office.mail.now - asked.asked_at > ANSWERABLE:
         return None
     questions.close(office.mail.tx, asked.id, office.mail.now)
+    office.sure = bool(asked.data.get("sure"))
     order: str | None = asked.data["orders"].get(row.handle)
     return order
 

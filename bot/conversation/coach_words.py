@@ -25,6 +25,8 @@ from bot.conversation.coach_days import (
     weekdays,
     without_days,
 )
+from bot.conversation.coach_every import every_of
+from bot.conversation.coach_steps import Step, step_of
 from bot.conversation.coach_vocabulary import marks, vocabulary, words_of
 from bot.reading.little import little
 
@@ -61,8 +63,10 @@ class Command:
     ladder: str | None = None  # of a hold, where one of several is named
     of_kind: str | None = None  # of an unlock, where it is named what is lifted: the kind of the orders
     odd: tuple[str, ...] = ()  # what an order may not have beside it: words, numbers and days nobody understood
-    left: tuple[str, ...] = ()  # of these, the days
+    left: tuple[str, ...] = ()  # of these, the days, and what stands before "no dips"
     only_day: bool = False  # a day is all that is odd: "cancel thursday"
+    step: Step | None = None  # of sets: on from what is planned
+    every: frozenset[int] = frozenset()  # of sets: the weekdays (Monday 0) of each week
 
 
 def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: date) -> Command | None:
@@ -76,21 +80,29 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     head, colon, after = stripped.partition(":")
     where = head if colon else stripped
     folded = f" {' '.join(words_of(where))} "
-    handle = _handle(folded, names)
-    if handle is not None:
-        for word in {handle, *(name.casefold() for own, name in names if own == handle)}:
-            folded = folded.replace(f" {word} ", " ", 1)
+    handle = _addressed(folded, names, language) or _handle(folded, names)
+    folded = _without_name(folded, handle, names)
     told = _told(folded, language) if handle is not None else None
     if told is not None:
         return Command("tell", handle, after.strip() if colon else _after(where, told, handle, names))
+    step = None
+    if handle is not None and SCHEME.search(where) is None:
+        step, rest_of = step_of(where, language)
+        beside = _without_name(f" {' '.join(words_of(rest_of))} ", handle, names)
+        if step is not None and _verb(beside, language)[0] in (None, "sets"):
+            where, folded = rest_of, beside
+        else:
+            step = None  # "lock +5" is a load
+    every, folded = every_of(folded, language)
     folded, figures = in_figures(folded, language), in_figures(where, language)
     week = next((words for words in vocabulary(language, "words")["this_week"] if f" {words} " in folded), None)
     ahead = next((words for words in vocabulary(language, "words")["next_week"] if f" {words} " in folded), None)
     plain = folded.replace(f" {week} ", " ", 1).replace(f" {ahead} ", " ", 1)
     verb, phrase = _verb(plain, language)  # "lock 12.5 this week" is a lock
     scheme = SCHEME.search(where)
-    if verb is None and scheme is not None and handle is not None:
-        verb = "sets"
+    if step is not None or (verb in (None, "card") and scheme is not None and handle is not None):
+        # "hand on shoulder 2x1" names a movement and shows no card.
+        verb, phrase = "sets", phrase if verb == "sets" else ""
     if verb is None and (week is not None or ahead is not None):
         verb, phrase = _verb(folded, language)
     if verb is None:
@@ -103,9 +115,11 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
         else:
             return None
     rest = after.strip() if colon else _after(where, phrase, handle, names)
+    unknown: tuple[str, ...] = ()
     left_out = LEFT_OUT.search(folded) if handle is not None and verb in ("decline", "week") else None
     if left_out is not None and folded.strip() != phrase:
         verb, rest = "exclude", left_out[1]  # "tom no dips this week"
+        unknown = _odd(folded[: left_out.start() + 1], "", language, "")
     numbers = SCHEME.sub(" ", figures)
     until, named = until_of(folded, today, language), days_named(folded, today, language)
     day = None if until is not None else day_of(folded, today, language)
@@ -123,8 +137,11 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     odd = _odd(folded, phrase, language, numbers)
     if verb in ("move", "deload"):
         odd = tuple(word for word in odd if word not in marks(language, "from"))
-    left = [said for one, said in named if one not in used_by(verb, day, until)]
-    if verb == "sets" and (until is not None or (week is not None and (day is None or day > sunday))):
+    used = (day, until) if every else used_by(verb, day, until)
+    left = [*unknown, *(said for one, said in named if one not in used)]
+    if every and (verb != "sets" or step is not None or day is not None):
+        left.append(where.strip())
+    elif verb == "sets" and not every and (until is not None or (week and (day is None or day > sunday))):
         left.append(week or where.strip())  # sets are for one day
     beside = folded.replace(f" {phrase} ", " ", 1)
     lost = until is None and day is None and (names_a_day(beside, language) or spans(language).search(folded))
@@ -150,7 +167,15 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
         left=tuple(left),
         of_kind=of_kind,
         only_day=only_day,
+        step=step,
+        every=every,
     )
+
+
+def _without_name(folded: str, handle: str | None, names: Sequence[tuple[str, str]]) -> str:
+    for word in {word for own, name in names if own == handle for word in (own, name.casefold())}:
+        folded = folded.replace(f" {word} ", " ", 1)
+    return folded
 
 
 def _of_kind(beside: str, odd: tuple[str, ...], language: str) -> tuple[str | None, tuple[str, ...]]:
@@ -227,6 +252,14 @@ def _handle(folded: str, names: Sequence[tuple[str, str]]) -> str | None:
         if not any(start <= at and at + length <= start + long and long > length for start, long, _ in found)
     }
     return meant.pop() if len(meant) == 1 else None
+
+
+def _addressed(folded: str, names: Sequence[tuple[str, str]], language: str) -> str | None:
+    """The one who is told something, "tell mira that tom is away": the name right behind the word."""
+    head = _told(folded, language)
+    rest = "" if head is None else folded.removeprefix(f" {head}")
+    first = max((word for own in names for word in own if rest.startswith(f" {word.casefold()} ")), key=len, default="")
+    return _handle(f" {first.casefold()} ", names) if first else None
 
 
 def _verb(folded: str, language: str) -> tuple[str | None, str]:

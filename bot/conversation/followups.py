@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass, fields, replace
 from datetime import date
@@ -9,10 +10,11 @@ from datetime import date
 from bot.conversation.desk import Desk
 from bot.conversation.words import phrases
 from bot.reading import read
+from bot.reading.days import named_days
 from bot.reading.little import little
 from bot.reading.mending.fields import NEAR_BODY
 from bot.reading.mending.value_alone import value_alone
-from bot.reading.message import read_message
+from bot.reading.message import Message, read_message
 from bot.reading.movements import find_movements
 from bot.reading.reading import Context, Reading, SetRead
 from planner.facts import Part, PlannedSet, Session, WorkSet
@@ -21,6 +23,7 @@ from storage import facts
 MENDS = {"correction", "undo"}
 LEAST_EFFORT, MOST_EFFORT = 6, 10  # what "@" without a unit can be, as in the contract of reading
 MOST_WORDS = 6  # of a load told alone
+WORD = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)?")
 
 
 @dataclass(frozen=True)
@@ -50,19 +53,21 @@ def told_on(desk: Desk, day: date, but_by: int | None = None) -> list[Session]:
     return sorted((one for one in told if one.fact not in own), key=lambda one: one.fact or 0)
 
 
-def beside(told: list[Session], text: str, context: Context) -> Placed:
+def beside(told: list[Session], text: str, context: Context, alone: Reading | None = None) -> Placed:
     """A message on a day that was told of: its plan is answered, and must not be answered twice.
 
     Args:
         told: The day's reports, not empty.
         context: With the day's plan.
+        alone: The message read without the plan, where that is known.
     """
-    alone = read(text, replace(context, today=None))
+    alone = alone or read(text, replace(context, today=None))
     if MENDS & set(alone.intents):
         return Placed(alone, replace(context, today=None))
     if (alone.sets or alone.session_rpe is not None) and not alone.ask:
         one = _of_one_movement(told, alone, text, context) if len(alone.sets) < 2 else None
-        return one or _with_its_load(alone, told, text, context)
+        whole = _with_its_load(alone, told, text, context)
+        return one or told_otherwise(told, whole.reading, text, context) or whole
     mended = (
         _of_one_movement(told, alone, text, context)
         or _load_alone(told, alone, text, context)
@@ -159,7 +164,7 @@ def _of_one_movement(told: list[Session], alone: Reading, text: str, context: Co
     start, end = named[0].spans[0]
     while start > 0 and message.tokens[start - 1].text in little("before_site"):
         start -= 1
-    words = text.replace(message.span(start, end), "", 1)
+    words = _without_days(message, text.replace(message.span(start, end), "", 1))
     every = phrases("every_set")[alone.language][0]
     last = _last_of(told, named[0].movement)
     if last and not alone.sets and alone.session_rpe is not None:
@@ -167,7 +172,87 @@ def _of_one_movement(told: list[Session], alone: Reading, text: str, context: Co
     effort = _at_effort(alone)
     if last and effort is not None:
         return _with_effort(last, replace(alone, session_rpe=effort, ask=()), context)
-    return _against(last, words, context) or _against(last, f"{every} {words}", context, same_reps=True)
+    changed = _against(last, words, context) or _against(last, f"{every} {words}", context, same_reps=True)
+    if changed is None or not _has_reps_of(alone, changed.reading):
+        changed = _each_so(last, alone, text, context)
+    on = alone.performed_on
+    return changed.again(replace(changed.reading, performed_on=on)) if changed is not None else None
+
+
+def _without_days(message: Message, words: str) -> str:
+    """The words without the days in them, which are known already: "dips on monday were 12"."""
+    for day in named_days(message).days:
+        start = day.start - (day.start > 0 and message.tokens[day.start - 1].text in little("before_weekday"))
+        words = words.replace(message.span(start, day.end), "", 1)
+    return words
+
+
+def _has_reps_of(alone: Reading, changed: Reading) -> bool:
+    """Whether what is told as reps, read alone, is told as reps still: "it was 12 pull-ups" is no load."""
+    told = {one.reps for one in alone.sets if one.reps is not None and not (one.load_kg or one.failed)}
+    return not told or bool(told & {one.reps for one in changed.sets})
+
+
+def puts_right(text: str) -> bool:
+    """Whether words say that something was told wrong: "sorry", "it was"."""
+    return _says(text, "sure")
+
+
+def told_otherwise(told: list[Session], whole: Reading, text: str, context: Context) -> Placed | None:
+    """ "Sorry, pull-ups were 4x5", of sets that were told before: in their place; None where it is more of them."""
+    names = {one.movement for one in whole.sets}
+    known = {work.movement for session in told for work in session.sets}
+    if not names or whole.ask or not names <= known or not (puts_right(text) or _was(text, context)):
+        return None
+    if len(whole.sets) == 1:
+        return _each_so(_last_of(told, str(*names)), whole, text, context)
+    lighter = []
+    for name in names:
+        last = _last_of(told, str(name))
+        top, now = max(work.load_kg for work in last), [one.load_kg for one in whole.sets if one.movement == name]
+        lighter += [_as_said(work) for work in last if work.load_kg != top and set(now) == {top}]
+    anew = replace(whole, sets=(*lighter, *whole.sets))
+    return Placed(anew, replace(context, today=None), mends=True).again(anew)
+
+
+def _says(text: str, name: str) -> bool:
+    said = f" {' '.join(WORD.findall(text.casefold()))} "
+    return any(f" {one} " in said for one in phrases("puts_right")[name])
+
+
+def _was(text: str, context: Context) -> bool:
+    """Whether "was" stands right behind the movement, "dips were 12": said of what was told."""
+    message = read_message(text, context)
+    ends = {named.spans[-1][1] for named in find_movements(message)}
+    days = {day.end: day.start for day in named_days(message).days}
+    behind = {at for at in ends if at < len(message.tokens) and message.tokens[at].text in phrases("puts_right")["was"]}
+    return bool(behind) or any(
+        end < len(message.tokens) and message.tokens[end].text in phrases("puts_right")["was"] and start - 1 in ends
+        for end, start in days.items()
+    )
+
+
+def _each_so(last: Sequence[WorkSet], alone: Reading, text: str, context: Context) -> Placed | None:
+    """ "Only 20 s hollow hold", "sorry it was 12 dips", after several sets: each of them was so."""
+    if len(alone.sets) != 1 or alone.ask or not last:
+        return None
+    one, top = alone.sets[0], max(work.load_kg for work in last)
+    meant = [work for work in last if work.load_kg == top and one.side in (None, work.side)]
+    size = [work.hold_s if one.hold_s is not None else work.reps for work in meant]
+    now = one.hold_s if one.hold_s is not None else one.reps
+    less = now is not None and all(was is not None and now <= was for was in size)
+    if not size or now is None or None in size or one.load_kg not in (0.0, top):
+        return None
+    if not (puts_right(text) or _was(text, context) or (less and _says(text, "only"))):
+        return None
+    sets = tuple(
+        replace(_as_said(work), reps=one.reps, hold_s=one.hold_s, rpe=one.rpe or work.rpe)
+        if any(work is same for same in meant)
+        else _as_said(work)
+        for work in last
+    )
+    whole = replace(alone, sets=sets)
+    return Placed(whole, replace(context, today=None), mends=True).again(whole)
 
 
 def _more_of_the_last(told: list[Session], alone: Reading, text: str, context: Context) -> Placed | None:

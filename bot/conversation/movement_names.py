@@ -25,8 +25,11 @@ def movement_called(name: str, language: str, nicknames: tuple[tuple[str, str], 
         if phrase == folded:
             return movement
     context = Context(sent_at=_ANY_DAY, timezone=ZoneInfo("UTC"), language=language, nicknames=nicknames)
-    named = {one.movement for one in read(f"{folded} 2x5", context).sets}
-    found = named.pop() if len(named) == 1 else None
+    sets = read(f"{folded} 2x5", context).sets
+    named = {one.movement for one in sets}
+    # "Slow lowering one-arm pull-ups" are no one-arm pull-ups: what is said of the range or the way is not dropped.
+    whole = all(not one.eccentric and not one.pauses and one.rom in (None, "full") for one in sets)
+    found = named.pop() if len(named) == 1 and whole else None
     return found if found is not None and movements.is_known(found) else None
 
 

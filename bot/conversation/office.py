@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 from zoneinfo import ZoneInfo
 
@@ -26,6 +27,8 @@ class Office:
         self.mail, self.coach, self.incoming = mail, coach, incoming
         self.say: Wording = wording_for(coach.language)
         self.rows = persons.athletes_of(mail.tx, coach.id)
+        self.order = incoming.text  # the words that are carried out just now: those of a press were written before
+        self.sure = False  # whether the coach was warned of this order and wants it all the same
 
     @property
     def said_on(self) -> date:
@@ -57,9 +60,9 @@ class Office:
         plans.refresh(desk)
         alerts.send_new(desk)
 
-    def confirm(self, desk: Desk, key: str, **values: object) -> None:
-        """Say what was understood and the next session as it is now."""
-        self.confirmed(desk, desk.say_coach.say(key, name=desk.person.name, **values))
+    def confirm(self, desk: Desk, key: str, more: Sequence[str] = (), **values: object) -> None:
+        """Say what was understood, `more` of it, and the next session as it is now."""
+        self.confirmed(desk, "\n".join([desk.say_coach.say(key, name=desk.person.name, **values), *more]))
 
     def confirmed(self, desk: Desk, text: str) -> None:
         """As `confirm`, where the words are made already."""

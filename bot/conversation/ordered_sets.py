@@ -7,8 +7,9 @@ from datetime import date, timedelta
 
 from bot.conversation.desk import Desk
 from bot.conversation.reasons import decision_in_words
-from bot.wording.sets import short_plan
+from bot.wording.sets import in_a_line
 from planner.layout import layout_of
+from planner.orders import Orders
 from planner.plan import DayPlan
 from planner.rules import rules_of
 
@@ -25,7 +26,12 @@ def outcome(desk: Desk, day: date, before: Sequence[date]) -> list[str]:
     if not plan.sets:
         why = " ".join(decision_in_words(one, say) for one in plan.decisions if one.reasons)
         return [say.say("sets-not-sent", name=name, day=say.day(day), why=why).strip()]
-    lines = [say.say("sets-set", name=name, day=say.day(day), work=short_plan(plan, say))]
+    # What was ordered is shown, be it work beside the main lift.
+    ordered = {one.movement for one in Orders(desk.record.orders).sets_for(day)}
+    work = [
+        one for one in plan.sets if one.part in ("skill", "main") or (one.movement in ordered and one.part != "warm_up")
+    ]
+    lines = [say.say("sets-set", name=name, day=say.day(day), work=in_a_line(work, say))]
     gone = [one for one in before if not desk.plan(one).sets]
     lines += [say.say("sets-instead", day=say.day(one)) for one in gone]
     near = (

@@ -10,11 +10,15 @@ from bot.conversation.desk import Desk
 from bot.conversation.followups import Placed
 from bot.conversation.reports import trained
 from bot.reading import read
+from bot.reading.days import named_days
+from bot.reading.message import read_message
+from bot.reading.movements import find_movements
 from bot.reading.reading import Context, Reading
-from planner.facts import PlannedSet
+from planner.facts import PlannedSet, Session
 from storage.rules import nicknames_of
 
 SHORT, LATE_DAYS = 300, 3
+LATELY = timedelta(days=7)  # how long after a report its sets are put right without naming its day
 
 
 def context_of(desk: Desk, sent_at: datetime) -> Context:
@@ -53,8 +57,16 @@ def placed(desk: Desk, text: str, context: Context, but_by: int | None = None) -
 
 def _placed(desk: Desk, text: str, context: Context, but_by: int | None) -> Placed:
     told = followups.told_on(desk, day_of(desk, context.sent_at), but_by)
+    earlier = _of_an_earlier_day(desk, told, text, context, but_by)
+    if earlier is not None:
+        return earlier
     if told:
-        return followups.beside(told, text, context)
+        alone = read(text, replace(context, today=None))
+        on = alone.performed_on
+        named = followups.told_on(desk, on, but_by) if on is not None and on != told[0].on else []
+        if named:
+            return followups.beside(named, text, replace(context, today=_planned(desk, named[0].on)), alone)
+        return followups.beside(told, text, context, alone)
     by_day = Placed(read(text, context), context)
     day = by_day.reading.performed_on
     then = followups.told_on(desk, day, but_by) if day not in (None, day_of(desk, context.sent_at)) else []
@@ -69,6 +81,31 @@ def _placed(desk: Desk, text: str, context: Context, but_by: int | None) -> Plac
             late = Placed(read(text, replace(context, today=open_plan)), replace(context, today=open_plan))
             return late if late.reading.sets else by_day
     return by_day
+
+
+def _of_an_earlier_day(
+    desk: Desk, told: list[Session], text: str, context: Context, but_by: int | None
+) -> Placed | None:
+    """ "Sorry it was 12 dips", where today knows of none: the last report with dips is put right, if words say so."""
+    if len(text) > SHORT or not followups.puts_right(text):
+        return None
+    message = read_message(text, context)
+    named = {one.movement for one in find_movements(message)}
+    if len(named) != 1 or named_days(message).days:
+        return None
+    here = {work.movement for session in told for work in session.sets} | {one.movement for one in context.today or ()}
+    today = day_of(desk, context.sent_at)
+    had = [
+        one.on
+        for one in desk.record.sessions
+        if not one.is_test
+        and timedelta() < today - one.on <= LATELY
+        and any(work.movement in named for work in one.sets)
+    ]
+    if named & here or not had:
+        return None
+    then = followups.beside(followups.told_on(desk, max(had), but_by), text, replace(context, today=None))
+    return then.again(replace(then.reading, performed_on=max(had))) if then.mends else None
 
 
 def _not_told_of(desk: Desk, day: date) -> tuple[PlannedSet, ...] | None:

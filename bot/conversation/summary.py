@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from datetime import date, timedelta
 from zoneinfo import ZoneInfo
 
-from bot.conversation import open_sets
+from bot.conversation import coach_waiting, open_sets
 from bot.conversation.alerts import alert_buttons, proposal_buttons, proposal_in_words
 from bot.conversation.desk import Buttons, Mail
 from bot.conversation.reasons import dose_in_words, place, reason_in_words, rung_name, until_in_words
@@ -28,7 +28,6 @@ MOST_BUTTONS = 12
 FITS = 3800  # letters a message; a chat takes 4096 and counts some of them twice
 NEEDS = 2
 TOLD_FROM = 3  # the score from which loads hold
-SILENT = "silent"
 
 
 @dataclass
@@ -52,19 +51,19 @@ def compose(mail: Mail, coach: Person) -> list[tuple[str, Buttons]]:
     """Texts and buttons of the whole roster's week."""
     rows = persons.athletes_of(mail.tx, coach.id)
     known = records(mail.tx, [row.id for row in rows if row.id is not None])
-    entries = []
+    entries, zone = list[Entry](), ZoneInfo(coach.timezone)
     for row in rows:
         assert row.id is not None
         today = mail.now.astimezone(ZoneInfo(row.timezone)).date()
         say = wording_for(coach.language, row.unit)
-        entries.append(_entry(mail, row, known[row.id], review(known[row.id], today), say))
+        entries.append(_entry(mail, row, known[row.id], review(known[row.id], today), zone, say))
     say = wording_for(coach.language)
     needing = sorted(
         (one for one in entries if one.urgency >= NEEDS), key=lambda one: (-one.urgency, one.waits, one.name)
     )
     others = [one for one in entries if one.urgency < NEEDS]
     away, fine = ([one for one in others if one.away == wanted] for wanted in (True, False))
-    week_ends = mail.now.astimezone(ZoneInfo(coach.timezone)).date()
+    week_ends = mail.now.astimezone(zone).date()
     lines = [say.say("summary-heading", day=say.long_day(week_ends), count=len(rows))]
     if needing:
         lines += ["", say.say("summary-needing", count=len(needing)), *(one.line for one in needing)]
@@ -78,7 +77,8 @@ def compose(mail: Mail, coach: Person) -> list[tuple[str, Buttons]]:
     buttons = [button for one in needing for button in one.buttons][:MOST_BUTTONS]
     if sum(len(line) + 1 for line in lines + rest) <= FITS:
         return [("\n".join(lines + rest), buttons)]
-    return [("\n".join(lines), buttons), *((part, []) for part in _parts(rest))]
+    first, *more = _parts(lines)
+    return [(first, buttons), *((part, []) for part in [*more, *(_parts(rest) if rest else [])])]
 
 
 def _parts(lines: list[str]) -> list[str]:
@@ -95,26 +95,26 @@ def _parts(lines: list[str]) -> list[str]:
     return [*parts, "\n".join(current).strip()]
 
 
-def _entry(mail: Mail, row: Athlete, known: Record, seen: Review, say: Wording) -> Entry:
+def _entry(mail: Mail, row: Athlete, known: Record, seen: Review, zone: ZoneInfo, say: Wording) -> Entry:
     assert row.id is not None
-    urgency, needs, buttons = 0, [], []
+    urgency, needs, buttons = 0, list[str](), Buttons()
     for alert in sorted(seen.alerts, key=lambda one: -one.urgency):
         # Silence is quiet, but those who go silent are the ones that a coach loses.
-        urgency = max(urgency, NEEDS if alert.code == SILENT else alert.urgency)
-        if (alert.urgency >= NEEDS or alert.code == SILENT) and not alert.code.startswith("proposal"):
+        urgency = max(urgency, NEEDS if alert.code == coach_waiting.SILENT else alert.urgency)
+        if (alert.urgency >= NEEDS or alert.code == coach_waiting.SILENT) and not alert.code.startswith("proposal"):
             needs.append(reason_in_words(alert, say, "alert"))
-            for label, data in alert_buttons(row.id, alert, say):
-                buttons.append((say.say("button-for", label=label, name=row.name), data))
+            asked = [] if alert.code != coach_waiting.SILENT or row.silenced else coach_waiting.ask_button(row.id, say)
+            buttons += _named(row, alert_buttons(row.id, alert, say) + asked, say)
     for position in seen.ladders:
         if position.proposal is not None:
             urgency = max(urgency, NEEDS)
             needs.append(proposal_in_words("", position.proposal, say).lstrip(" :"))
-            for label, data in proposal_buttons(row.id, position.proposal, say):
-                buttons.append((say.say("button-for", label=label, name=row.name), data))
+            buttons += _named(row, proposal_buttons(row.id, position.proposal, say), say)
     waiting = notes.unanswered(mail.tx, row.id)
     if waiting:
         urgency = max(urgency, NEEDS)
-        needs.append(say.say("summary-unanswered", count=len(waiting)))
+        needs.append(coach_waiting.in_words(waiting, zone, say))
+        buttons += _named(row, coach_waiting.settle_button(row.id, waiting, say), say)
     week = mail.now - timedelta(days=7)
     for left in questions.lapsed_since(mail.tx, Who("athlete", row.id), open_sets.KIND, week):
         urgency = max(urgency, NEEDS)
@@ -128,13 +128,17 @@ def _entry(mail: Mail, row: Athlete, known: Record, seen: Review, say: Wording) 
     return Entry(urgency, row.name, line, away is not None, buttons, _waits(seen))
 
 
+def _named(row: Athlete, buttons: Buttons, say: Wording) -> Buttons:
+    return [(say.say("button-for", label=label, name=row.name), data) for label, data in buttons]
+
+
 def _waits(seen: Review) -> tuple[int, float]:
     """Stops and pain cannot wait, the worse the less; then silence, then proposals, then small things."""
     codes = {one.code for one in seen.alerts}
     scores = [float(str(one.values.get("score", 0))) for one in seen.alerts if one.code.startswith("pain")]
     if scores or "stopped_by_sign" in codes:
         return 0, -max(scores, default=10.0)
-    if SILENT in codes:
+    if coach_waiting.SILENT in codes:
         return 1, 0.0
     return (2 if any(position.proposal is not None for position in seen.ladders) else 3), 0.0
 
@@ -179,4 +183,4 @@ def _fine(known: Record, seen: Review, say: Wording) -> str:
 
 
 def _notes(alerts: tuple[Alert, ...]) -> list[Alert]:
-    return [one for one in alerts if one.urgency < NEEDS and one.code != SILENT][:1]
+    return [one for one in alerts if one.urgency < NEEDS and one.code != coach_waiting.SILENT][:1]

@@ -213,6 +213,11 @@ def _of_a_former_weight(message: Message, day: Day) -> bool:
     return any(hit.table == "bodyweight" and hit.name == "from" and hit.end == at for hit in body)
 
 
+def _done_then(message: Message, day: Day, clause: tuple[int, int]) -> bool:
+    """Whether a word for what was done follows a day in its clause."""
+    return any(message.tokens[at].text in little("done_then") for at in range(day.end, clause[1]))
+
+
 def _in_question(message: Message, day: Day) -> bool:
     """ "why is it only 15 when I did 20 last week": behind the words of a question, in its sentence."""
     starts = [hit.start for name in QUESTIONS for hit in wishes(message).get(name, ()) if hit.start < day.start]
@@ -345,9 +350,9 @@ def _trained(
         )
     if other and not said.told and not said.rows:
         return noise
-    if day.back is None:
-        return noise
-    if day.shift is not None and day.shift > 0:
+    if day.back is None or (day.shift is not None and day.shift > 0):
+        if said.rows and not other and not absent and _done_then(message, day, clause):  # "next Monday I did 4x4"
+            return Claim(day.start, day.end, "day", None, Ask("performed_on", message.span(day.start, day.end)))
         return noise
     when = day.back[1]
     if day.kind == "ago" and (message.today - when).days > LONG_AGO:

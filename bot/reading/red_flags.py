@@ -24,6 +24,7 @@ CUES = ("deny", "allow", "gone", "break", "own", "past", "now", "feared", "if", 
 MORE_CUES = ("contrast", "filler", "is", "felt_by", "real", "it")
 FAR = 8  # tokens that a "no" or "afraid" may stand before its sign
 NEAR = 5
+FIRST_YEAR = 1950
 FEVER = ((37.0, 42.5), (99.5, 107.5))  # degrees Celsius, and Fahrenheit
 DEGREES_NEAR = 4
 
@@ -52,6 +53,10 @@ class Cues:
         # Of "if" only the plain cues count; the wordings in which it asks or tells are listed beside them.
         for hit in message.hits("flags", *CUES, *MORE_CUES):
             self.hits.setdefault(f"not_{hit.table}" if hit.name == "not" else hit.table, []).append(hit)
+        years = [at for at, token in enumerate(message.tokens) if _gone_by(token, message.local.year)]
+        if years:  # "2019 Schulter ausgekugelt"
+            past = [*self.hits.get("past", ()), *(Hit(at, at + 1, "past", "word") for at in years)]
+            self.hits["past"] = sorted(past)
         self._starts = {table: [hit.start for hit in hits] for table, hits in self.hits.items()}
         self._covered = {table: _covered(hits) for table, hits in self.hits.items()}
 
@@ -119,6 +124,11 @@ class Cues:
         if comma is None or any(at not in self._places and not self.covers("is", at) for at in range(comma + 1, start)):
             return False
         return any(comma < site <= start + DEGREES_NEAR for site in self._sites)
+
+
+def _gone_by(token: Token, year: int) -> bool:
+    """Whether a token is a year gone by."""
+    return token.kind == "num" and len(token.text) == 4 and FIRST_YEAR <= (token.value or 0) < year
 
 
 @lru_cache(maxsize=1)
@@ -190,8 +200,8 @@ def _past(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
     if cues.within("now", start, end):
         return False
     for hit in cues.within("past", *bounds):
-        if sign.start < hit.start < sign.end:
-            continue  # "a dent where my biceps used to be"
+        if sign.start < hit.start < sign.end or cues.covers("not_past", hit.start):
+            continue  # "a dent where my biceps used to be", "hätte ich früher sagen sollen"
         low, high = min(hit.end, sign.end), max(hit.start, sign.start)
         if not cues.within("contrast", low, high):
             return True
@@ -205,16 +215,21 @@ def _feared(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
             break
         between = (hit.end, sign.start)
         real = cues.covers("real", sign.start - 1) or cues.within("is", *between)
-        if not real and not cues.within("contrast", *between):
+        if not real and not cues.within("contrast", *between) and not _now_begun(cues, *between):
             return True
     return False
+
+
+def _now_begun(cues: Cues, low: int, high: int) -> bool:
+    """Whether a comma and a "now" stand in [low, high): "was afraid of the test, now my elbow is swollen"."""
+    return any(cues.tokens[hit.start - 1].text in ",:-" for hit in cues.within("now", max(low, 1), high))
 
 
 def _supposed(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
     for hit in cues.within("if", max(bounds[0], sign.start - FAR), sign.start):
         if cues.covers("not_if", hit.start):
             continue
-        if not any(token.text == "," for token in cues.tokens[hit.end : sign.start]):
+        if not any(token.text in ",:" for token in cues.tokens[hit.end : sign.start]):
             return True
     return any(not cues.within("own", hit.end, sign.start) for hit in cues.within("ask_about", bounds[0], sign.start))
 
@@ -227,7 +242,7 @@ def _stands(hit: Hit, sites: Sequence[int], cues: Cues, bounds: tuple[int, int])
         return _temperature(cues.tokens, hit.start, hit.end) != (hit.start, hit.end)
     first = bisect_left(sites, max(bounds[0], hit.start - NEAR))
     near = first < len(sites) and sites[first] < min(bounds[1], hit.end + NEAR)
-    near = near or (bool(sites) and sites[0] < bounds[0] and bool(cues.within("it", hit.start - 3, hit.start)))
+    near = near or (bool(sites) and sites[0] < hit.start and bool(cues.within("it", hit.start - 3, hit.start)))
     # "something snapped in my forearm, now he is thick and blue", as German says it
     spoken_of = {token.text for token in cues.tokens[max(bounds[0], hit.start - NEAR) : hit.start]}
     near = near or (bool(sites) and sites[0] < hit.start and not spoken_of.isdisjoint(little("third_person")))

@@ -36,6 +36,7 @@ from bot.reading.ties import tie
 from bot.reading.unreal import drop_unreal, is_day
 
 DISCOUNTED = 6  # so far behind a set stands that it does not count
+LED = 5  # words of "did today's session" before its day
 SPAN = 80  # characters of a message quoted where no words of it stand for the doubt
 
 
@@ -57,6 +58,7 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     }
     work = Work()
     blocking = [claim for claim in claims if claim.end > claim.start and claim.kind != "intent"]
+    blocking = [claim for claim in blocking if claim.kind not in ("day", "noise") or not _of_done(message, claim)]
     corrections = [claim for claim in claims if claim.kind == "correction"]
     mentions = find_movements(message, taken)
     if not mentions and any(token.value is not None for token in message.tokens):
@@ -102,6 +104,16 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
         claims = [claim for claim in claims if id(claim) not in idle]
     dated(message, work, [claim for claim in claims if claim.kind == "day"])
     return finish(message, claims, work, corrections)
+
+
+def _of_done(message: Message, day: Claim) -> bool:
+    """Whether a day is part of words for the whole plan: "did today's session"."""
+    grammar = message.beginning("grammar")
+    return any(
+        hit.table == "plan" and hit.name == "done" and hit.end >= day.end
+        for at in range(max(0, day.start - LED), day.start)
+        for hit in grammar[at]
+    )
 
 
 def _everyday(message: Message, mention: Mention) -> bool:

@@ -22,6 +22,10 @@ def trained_days(message: Message, days: Sequence[Claim]) -> list[Claim]:
             idle.append(day)
     others = [day for day in days if day.value is not None and day.end > day.start and not _of_plan(message, day)]
     idle += [day for day in days if others and _of_plan(message, day)]
+    for day in days:
+        left = [one for one in others if one is not day and not any(one is known for known in idle)]
+        if left and day.start < day.end and (_of_reason(message, day) or _before_so(message, day, left)):
+            idle.append(day)
     return [day for day in days if not any(day is one for one in idle)]
 
 
@@ -36,6 +40,36 @@ def _of_plan(message: Message, day: Claim) -> bool:
     led = tokens[day.start - 1].text if day.start else ""
     whose = tokens[day.start - 2].text if day.start > 1 else ""
     return led in little("planned_for") or (led in little("of_another") and whose in little("plan_of"))
+
+
+def _clause(message: Message, at: int) -> int:
+    """Where the clause around a token begins."""
+    return next((n + 1 for n in range(at - 1, -1, -1) if message.tokens[n].kind in ("sym", "nl")), 0)
+
+
+def _of_reason(message: Message, day: Claim) -> bool:
+    """ "Did it yesterday because I'm working tonight": why, and no day of training."""
+    low = _clause(message, day.start)
+    because = message.book("prose").named("because")
+    led = next((n for n in range(day.start - 1, low - 1, -1) if message.tokens[n].text in because), None)
+    return led is not None and not _tells(message, led, day.start)
+
+
+def _before_so(message: Message, day: Claim, others: Sequence[Claim]) -> bool:
+    """ "On nights from tonight so I did it yesterday": what led to it, with no training told."""
+    tokens = message.tokens
+    if _tells(message, _clause(message, day.start), day.end):
+        return False
+    end = next((n for n in range(day.end, len(tokens)) if tokens[n].text in little("so_then")), None)
+    if end is None or any(token.text in ".!?" for token in tokens[day.end : end]) or _tells(message, day.end, end):
+        return False
+    return any(other.start >= end for other in others)
+
+
+def _tells(message: Message, start: int, end: int) -> bool:
+    """Whether a number or a movement stands between two places."""
+    movements = message.beginning("movements")
+    return bool(message.numbers_within(start, end)) or any(movements[at] for at in range(start, end))
 
 
 def _goes_on(message: Message, idle: Claim, day: Claim) -> bool:

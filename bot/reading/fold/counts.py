@@ -71,6 +71,8 @@ def _turned(fold: FoldState) -> bool:
 def on_rounds(fold: FoldState, fact: Fact) -> None:
     if fold.rows and fact.note.get("after"):
         fold.flags, fold.late = fold.flags | fold.late, set()  # "3 each side, lower half, x2"
+    if fact.note.get("pair") and not fact.note.get("after") and _each_side_told(fold, fact.value):
+        return  # "2 sets: left 2,2 right 2,1"
     if fact.note.get("pair") and fold.rows:
         pair = fold.tail(fold.rows)
         fold.rows += [replace(row) for _ in range(fact.value - 1) for row in pair]
@@ -80,3 +82,9 @@ def on_rounds(fold: FoldState, fact: Fact) -> None:
         fold.rows = [replace(row, group=fold.group + i) for i in range(fact.value) for row in fold.rows]
     else:
         fold.block.rounds = fact.value
+
+
+def _each_side_told(fold: FoldState, often: int) -> bool:
+    """Whether so many sets of either side stand already."""
+    sides = [row.side for row in fold.rows]
+    return often > 1 and sides.count("left") == sides.count("right") == often and len(sides) == 2 * often

@@ -77,7 +77,7 @@ def on_fail(fold: FoldState, fact: Fact) -> None:
                 row.failed = True
                 if isinstance(ordinal, int):
                     row.reps = ordinal - 1
-                elif singles and not fold.based:
+                elif row.reps == 1 and (singles or fold.based):
                     row.reps = 0  # "5 singles at 40, single 4 failed"
                 elif row.reps and (_of_last_rep(fold) or (ordinal == "last" and fact.note.get("rep"))):
                     row.reps -= 1

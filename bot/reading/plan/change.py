@@ -9,6 +9,7 @@ from bot.reading.facts import Fact
 from bot.reading.fold.block import fold_block
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
+from bot.reading.plan.by_weight import BY_WEIGHT
 from bot.reading.plan.choosing import addressed
 from bot.reading.plan.clauses import Clause
 from bot.reading.plan.fitting import fill, fit
@@ -27,7 +28,7 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
     """The target rows as the clause changes them."""
     base = [rows[at] for at in targets]
     singles = bool(base) and all(row.reps == 1 for row in base)
-    facts = [f for f in clause.facts if not (f.kind == "rows" and f.note.get("the"))]
+    facts = [f for f in clause.facts if not (f.kind == "rows" and (f.note.get("the") or _names_top(f, base)))]
     facts = [weighed(_rated(message, f, clause, base, asks), base) for f in facts]
     if singles:  # "the second not": of singles no rep but the set
         facts = [replace(f, note={**f.note, "rep": False}) if f.kind == "fail" else f for f in facts]
@@ -53,6 +54,18 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
         return []
     if _came_to(base, facts, scoped):
         return base
+    part = bool(clause.names & BY_WEIGHT.keys())  # "the top set", "the back-offs"
+    if part and len(base) == 1 and _missed_whole(facts):
+        base[0].failed = True
+        if base[0].reps is not None and base[0].reps > 1:
+            base[0].reps = None
+            asks.append(Ask("reps", message.span(clause.facts[0].start, clause.facts[-1].end)))
+        elif base[0].reps:
+            base[0].reps = 0
+        for fact in facts:
+            if fact.kind == "load":
+                apply(message, fact, base, clause, asks, verb=False, sure=True)
+        return base
     single = [f for f in facts if f.kind in PLAIN or (f.kind == "rows" and len(f.value) == 1 and not f.note.get("top"))]
     others = [f for f in facts if f.kind in STRUCTURE and f.value not in NO_SCHEME and f not in single]
     others += [f for f in stated if f not in single]
@@ -63,7 +76,7 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
             asks.append(Ask("sets", message.span(scoped[-1].start, scoped[-1].end)) if scoped else _all_of_it(message))
             return base
         verb = bool(drop) or "turned_to" in clause.names
-        sure = bool(scoped) or whole or (side is not None) or "rest" in clause.names
+        sure = bool(scoped) or whole or part or (side is not None) or "rest" in clause.names
         if apply(message, single[0], where, clause, asks, verb=verb, sure=sure):
             left = [f for f in facts if f is not single[0]]
             if scoped:
@@ -119,6 +132,21 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
     if missed is not None and any(row.failed and row.reps is None and row.hold_s is None for row in folded.rows):
         asks.append(Ask("reps", message.span(missed.start, missed.end)))
     return folded.rows
+
+
+def _names_top(fact: Fact, base: Sequence[Row]) -> bool:
+    """Whether "the top single" names the planned top set, and tells nothing of its reps."""
+    if not fact.note.get("top") or len(fact.value) != 1:
+        return False
+    return any(row.reps == fact.value[0].reps for row in addressed(base, "top", None))
+
+
+def _missed_whole(facts: Sequence[Fact]) -> bool:
+    """Whether a clause says that its set was missed, perhaps with its load, and no more."""
+    told = [fact for fact in facts if fact.kind in PLAIN | STRUCTURE | {"rows", "scope", "last_rep"}]
+    missed = [fact for fact in told if fact.kind == "fail"]
+    plain = all(fact.value is None and not fact.note.get("rep") for fact in missed)
+    return len(missed) == 1 and plain and all(fact.kind in ("fail", "load") for fact in told)
 
 
 def _load_and_reps(single: Sequence[Fact]) -> bool:

@@ -32,7 +32,22 @@ def pick(rows: Sequence[Row], targets: list[int], scope: object) -> list[int]:
         return targets[-step:]
     if scope == "first":
         return targets[:step]
+    if scope in ("top", "back"):
+        return _by_weight(rows, targets, scope == "top")
     return _of_list(targets, scope)
+
+
+def _by_weight(rows: Sequence[Row], targets: list[int], top: bool) -> list[int]:
+    """The top set, or the back-offs behind it; none where the plan's sets are all as heavy. An only set is the top."""
+    if len(targets) == 1:
+        return targets if top else []
+    loads = [(rows[at].load_kg or 0.0) - (rows[at].assist_kg or 0.0) for at in targets]
+    if not loads or min(loads) == max(loads):
+        return []
+    first = loads.index(max(loads))
+    if top:
+        return [at for at, load in zip(targets, loads, strict=True) if load == max(loads)]
+    return [at for at, load in zip(targets, loads, strict=True) if load < max(loads) and at > targets[first]]
 
 
 def _of_list(targets: list[T], scope: object) -> list[T]:

@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
+from bot.reading.plan.by_weight import of_weight
 from bot.reading.plan.choosing import exact_rows
 from bot.reading.plan.ground import PARTS, members, plan_names
 
@@ -89,6 +90,9 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             if name in clause.names:
                 clause.targets += [i for i, row in enumerate(rows) if row.part == part and i not in clause.targets]
                 clause.part = True
+        weighed = of_weight(rows, clause.names)
+        if weighed:
+            clause.targets, clause.part = weighed, True
         if "holds" in clause.names and not clause.targets:
             clause.targets = [i for i, row in enumerate(rows) if row.hold_s is not None]
     return clauses

@@ -16,7 +16,14 @@ STRONG = frozenset("done planned same skipped except swap extra_set stopped last
 GLOBAL = frozenset("done planned same rest fine".split())
 
 
-PARTS = {"part_warm_up": "warm_up", "part_main": "main", "part_accessory": "accessory", "part_skill": "skill"}
+PARTS = {
+    "part_warm_up": "warm_up",
+    "part_main": "main",
+    "part_accessory": "accessory",
+    "part_skill": "skill",
+    "part_top": "top",  # no part in the plan's own words: `by_weight` says which sets these two are
+    "part_back": "back",
+}
 
 
 def ground(message: Message) -> list[Row]:

@@ -58,6 +58,10 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True  # "all good today, last set of pull-ups only 3"
     if leans_by_form(facts, planned(message)):
         return True
+    if "only" in names and not told and any(f.kind == "scope" and f.value in ("top", "back") for f in facts):
+        return True  # "did the back-offs only"
+    if "rest" in names and not moves and any(_rest_fine(clause) for clause in clauses(facts)):
+        return True  # "top set only 2, rest fine"
     if names & STRONG or any(fact.kind in ("instead", "delta") for fact in facts):
         return True
     if any(fact.kind == "count" and (fact.note.get("of_plan") or fact.note.get("only")) for fact in facts):
@@ -216,6 +220,12 @@ def alone(facts: Sequence[Fact], at: int) -> bool:
         return False
     left = at == 0 or facts[at - 1].kind in ("sep", "claim")
     return left and (at + 1 == len(facts) or facts[at + 1].kind in ("sep", "claim"))
+
+
+def _rest_fine(clause: Sequence[Fact]) -> bool:
+    """Whether a clause is no more than "the rest fine"."""
+    names = [plan_names(fact) for fact in clause if fact.kind != "word"]
+    return bool(names) and all(names) and {"rest", "fine"} <= set().union(*names)
 
 
 def _fine(clause: Sequence[Fact], known: set[str | None]) -> bool:

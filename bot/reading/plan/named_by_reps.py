@@ -20,7 +20,17 @@ FIGURE_S = re.compile(r"(\d+)s", re.IGNORECASE)
 
 def reps_in_figures(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """Reps that look like seconds or like the word for a set, each by what the plan has."""
-    return [_of_reps(message, fact, rows) for fact in facts]
+    out: list[Fact] = []
+    for fact in facts:
+        told = _of_reps(message, fact, rows)
+        if told.kind == "load" and fact.kind == "rows" and _begins_back(message, fact):
+            out.append(Fact("scope", fact.start, fact.start + 1, "back", {"text": ""}))  # "back-offs with 30"
+        out.append(told)
+    return out
+
+
+def _begins_back(message: Message, fact: Fact) -> bool:
+    return any((hit.table, hit.name) == ("scope", "back") for hit in message.beginning("grammar")[fact.start])
 
 
 def _of_reps(message: Message, fact: Fact, rows: Sequence[Row]) -> Fact:

@@ -12,6 +12,7 @@ from bot.reading.fold.rows import Row
 from bot.reading.fold.sets import Work, to_set
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.plan.by_weight import parts_by_weight
 from bot.reading.plan.change import change
 from bot.reading.plan.choosing import best_rows, exact_rows, the_rows
 from bot.reading.plan.clauses import Clause, clauses_of
@@ -31,6 +32,7 @@ def read_plan(message: Message, facts: list[Fact], work: Work) -> None:
     if ticked(message):
         finish(message, rows, [], work)
         return
+    facts = parts_by_weight(facts, rows)
     clauses = clauses_of(rows, facts)
     asked = _asked(message, facts, clauses)
     if asked is not None:
@@ -60,7 +62,7 @@ def read_part(message: Message, facts: list[Fact], movement: str, work: Work) ->
         return True
     if any(fact.kind == "rows" and len(fact.value) > 1 for fact in facts) or not leans(message, facts):
         return False
-    clauses = clauses_of(rows, facts)
+    clauses = clauses_of(rows, parts_by_weight(facts, rows))
     told = Told(message, rows, clauses, work)
     for clause in clauses:
         take(told, clause)

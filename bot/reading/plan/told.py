@@ -17,12 +17,14 @@ from bot.reading.plan.ground import GLOBAL, PARTS, plan_names
 from bot.reading.plan.leaving import first_only, late_rest, left_out, one_side_only, put_off
 from bot.reading.plan.meant import meant
 from bot.reading.plan.paused import paused
+from bot.reading.plan.ranged import ranged
 from bot.reading.plan.state import Said, Told
 from bot.reading.plan.swapping import other_thing, other_work
 from bot.reading.plan.unclear import of_something_else, unclear
 from bot.reading.reading import Ask
 
 MOST_THERE = 1  # words beside "stopped": "stopped there"
+WENT_UP = {"by", "sure"}  # what "went up" is where it says by how much
 WEIGHT_NEAR = 2  # words from "more" to "weight"
 
 
@@ -59,7 +61,7 @@ def take(told: Told, clause: Clause) -> None:
         return
     if _stopped_there(told, said):
         return
-    if paused(told, said):
+    if paused(told, said) or ranged(told, said):
         kept_whole(told, said)
         return
     _point(told, said)
@@ -267,6 +269,9 @@ def of_another(told: Told, said: Said) -> list[int]:
     """ "2x3 archers ok, 4x2 with 30 ok": a scheme that another movement has to the letter, and not the one in mind."""
     stated = [fact for fact in said.values if fact.kind == "rows"]
     own = exact_rows(told.rows, stated[0]) if told.sticky and len(stated) == 1 else []
+    those = the_rows(told.rows, said.values) if told.sticky else []
+    if those and not set(those) & set(told.sticky):
+        return those  # "top single missed, the triples all there"
     return own if own and not exact_rows([told.rows[at] for at in told.sticky], stated[0]) else []
 
 
@@ -363,7 +368,7 @@ def only_named(told: Told, said: Said) -> None:
         told.exclusive = not told.everything
         for at in clause.targets:
             told.keep.setdefault(at, True)
-    elif not told.everything and not said.names - {*PARTS, "the"} and len(told.clauses) > 1:
+    elif not told.everything and not said.names - {*PARTS, "the"} - WENT_UP and len(told.clauses) > 1:
         for at in clause.targets:
             told.keep.setdefault(at, True)
 

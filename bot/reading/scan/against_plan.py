@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.reading.facts import Fact
 from bot.reading.little import little
-from bot.reading.scan.plan_values import valued
+from bot.reading.scan.plan_values import swapped, valued
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 from bot.reading.scan.shifts import more_sets, one_more, shifted
@@ -38,6 +38,8 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         row = chain(s, i + 1)
         if row is not None:
             return [Fact("word", item.start, s.at(row[1] - 1).end, None, {"noise": True})], row[1]
+    if item.has("plan", "swap"):
+        return swapped(s, i)
     if item.has("plan", "more_reps", "less_reps"):
         sign = 1 if item.has("plan", "more_reps") else -1
         return [Fact("delta", item.start, item.end, (1.0, "reps", sign))], i + 1

@@ -37,6 +37,8 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             break  # "eine neun von zehn"
         if item.spelled and item.value == 1 and s.at(j + 1).kind == "num" and not s.at(j + 1).spelled:
             break  # "one 20 and one 5"
+        if marks[-1:] == [" "] and item.text in little("such_a_one") and not numbers[-1][2].spelled:
+            break  # "the 15 one"
         after = j + 1
         unit = s.unit_at(after)
         if unit in ("kg", "lb", "sec") or unit == "min":

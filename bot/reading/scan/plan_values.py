@@ -10,6 +10,8 @@ from bot.reading.scan.shifts import one_more
 from bot.reading.scan.which_sets import MOST_NAMED, MOST_RANGE
 
 BETWEEN = ("word", "known", "claim", "move")  # what may stand between a value and "instead of"
+SWAP = 9  # items: "the 15 kg band for the 10 kg"
+LEAD_IN = 3  # items: "de la de 15"
 MOST_MORE = 30  # nobody adds more to a load at once
 WHOLE_MESSAGE = 3  # items of "3 of 5"
 
@@ -29,6 +31,39 @@ def _of_the(s: Scanner, j: int) -> int | None:
         return None
     article = the.has("plan", "the") or the.text in little("the")
     return j + 2 if article and number.value is not None and s.unit_at(j + 3) is None else None
+
+
+def _lead_in(s: Scanner, k: int) -> int:
+    """Where the words end that lead the old value in: "statt mit 22,5", "instead of the 15", "en vez de la de 15"."""
+    for end in range(k + 1, k + 1 + LEAD_IN):
+        item = s.at(end)
+        if item.value is not None and item.kind == "num":
+            return end - 1
+        if not (item.has("load", "at") or item.has("plan", "the") or item.text in little("article_or_of")):
+            break
+    return k
+
+
+def swapped(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "Swapped the 15 kg band for the 10 kg one": the old value, what it was of, and the new one."""
+    values: list[tuple[float, str | None]] = []
+    j, parted = i + 1, False
+    while j < i + 1 + SWAP and len(values) < 2:
+        item = s.at(j)
+        if item.kind == "num" and item.value is not None and (parted or not values):
+            unit = s.unit_at(j + 1) if s.unit_at(j + 1) in ("kg", "lb", "sec") else None
+            values.append((item.value, unit))
+            j += unit is not None
+        elif item.text in little("swapped_for"):
+            parted = bool(values)
+        elif item.kind not in ("word", "known") or item.has("sep"):
+            return None
+        j += 1
+    if len(values) < 2 or s.at(j).has("times", "x") or s.at(j).has("sets") or s.at(j).kind == "num":
+        return None
+    j += s.at(j).text in little("such_a_one")
+    value = (values[1][0], values[0][0], values[1][1] or values[0][1])
+    return [Fact("instead", s.at(i).start, s.at(j - 1).end, value)], j
 
 
 def valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
@@ -59,8 +94,8 @@ def valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
                 break
             if between.value is not None or between.kind not in BETWEEN:
                 break
-    k += mark.has("plan", "instead") and s.at(k + 1).has("load", "at")  # "mit 20 gemacht statt mit 22,5"
-    if mark.has("plan", "instead") and s.at(k + 1).value is not None:
+    k = _lead_in(s, k) if mark.has("plan", "instead") else k
+    if mark.has("plan", "instead") and s.at(k + 1).value is not None and not s.at(k + 2).has("times", "x"):
         end = k + 2
         if s.unit_at(end) in ("kg", "lb", "sec"):
             unit, end = unit or s.unit_at(end), end + 1
@@ -68,6 +103,7 @@ def valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
             unit, end = unit or "reps", end + 1
         if unit is None and s.at(end).has("sets", "sets"):
             unit, end = "sets", end + 1
+        end += s.at(end).text in little("such_a_one")  # "instead of the 15 one"
         moves = [s.at(at) for at in range(j, k) if s.at(at).kind == "move"]
         named = [Fact("move", one.start, one.end, one.mention) for one in moves]
         if unit == "sets" and value == int(value):

@@ -12,6 +12,8 @@ from bot.reading.items import END, Item
 from bot.reading.little import little
 
 UNLOADED = ("load", "none")
+SHORT = ("m", "'")  # minutes, with their seconds written on to them
+COUNTED = ("unit", "sets", "reps", "count", "times")
 MINUTE, MOST_MINUTES = 60, 10
 LEAST_CLOSING_SECONDS = 10  # of "1 minute 20"; fewer may be reps
 
@@ -19,7 +21,7 @@ LEAST_CLOSING_SECONDS = 10  # of "1 minute 20"; fewer may be reps
 def tidied(items: Sequence[Item]) -> Sequence[Item]:
     """The same items, with a time in one number, and sets that say of themselves that they have no weight."""
     labels = {label for item in items for label in item.labels}
-    if ("unit", "min") in labels or (("unit", "sec") in labels and any(item.text in ("m", "'") for item in items)):
+    if ("unit", "min") in labels or any(item.text in SHORT for item in items):
         items = _times_in_one(items)
     if any(item.kind == "word" and item.text in little("counted_off") for item in items):
         items = _counted_off(items)
@@ -76,7 +78,7 @@ def _minutes(items: Sequence[Item], i: int) -> float:
 def _end_of_time(items: Sequence[Item], i: int) -> int | None:
     """The place after minutes and their seconds, where both stand at `i`."""
     unit, j = _at(items, i + 1), i + 2
-    short = unit.text in ("m", "'") and not unit.space
+    short = unit.text in SHORT and not unit.space
     minutes = _minutes(items, i)
     if not (unit.has("unit", "min") or short) or not 0 < minutes <= MOST_MINUTES or minutes != int(minutes):
         return None
@@ -90,13 +92,22 @@ def _end_of_time(items: Sequence[Item], i: int) -> int | None:
     tight = not seconds.space
     spelled = _at(items, i).kind != "num" or _at(items, i).spelled
     alike = spelled and seconds.spelled
-    return j + 1 if not short and (joined or tight or alike or _closes(seconds, after)) else None
+    if short:
+        return j + 1 if tight and len(seconds.text) > 1 else None  # "1m20", "1'20"
+    closes = tight or joined or alike or _closes(seconds)
+    return j + 1 if closes and not _counted(after, _at(items, j + 3)) else None
 
 
-def _closes(seconds: Item, after: Item) -> bool:
-    """ "1 Minute 20", "2 min 05,": seconds with no word, where nothing else follows in the clause."""
-    plain = not seconds.spelled and (seconds.value or 0) >= LEAST_CLOSING_SECONDS
-    return plain and (after.kind in ("end", "nl") or after.text in (",", ".", ";", "/") or after.has("sep", "and"))
+def _closes(seconds: Item) -> bool:
+    """ "1 Minute 20", "2 min 05,": seconds with no word."""
+    return not seconds.spelled and (seconds.value or 0) >= LEAST_CLOSING_SECONDS
+
+
+def _counted(after: Item, beyond: Item) -> bool:
+    """Whether what follows is counted: "1 min and 20 push-ups"; not "1 min 20 after that", "1 min 30 x 2"."""
+    if after.has("times", "x"):
+        return beyond.kind == "move" or beyond.has("reps")
+    return after.kind in ("word", "num", "move") or any(after.has(table) for table in COUNTED)
 
 
 def _unloaded_sets(items: Sequence[Item]) -> list[Item]:

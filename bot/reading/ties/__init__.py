@@ -33,9 +33,11 @@ from bot.reading.ties.denied import denied_marks
 from bot.reading.ties.dropped import dropped_to
 from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
+from bot.reading.ties.halfway import ended_halfway
 from bot.reading.ties.helped import helped_by, taken_off
 from bot.reading.ties.in_part import in_part
 from bot.reading.ties.instead_ahead import instead_ahead
+from bot.reading.ties.instead_led import instead_behind, instead_led
 from bot.reading.ties.joined_on import in_place_of, instead_of, joined_on, went_for
 from bot.reading.ties.last_apart import last_apart
 from bot.reading.ties.left_out import not_so_many, sets_left_out
@@ -79,9 +81,12 @@ RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
     (openings, "mend|plan mend|'just_over"),
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
+    (ended_halfway, "flag scope 'gave_out"),
+    (instead_led, "=instead rows|count"),
+    (instead_behind, "=instead load"),
     (instead_of, "rows =instead"),
     (in_place_of, "move =instead"),
-    (went_for, "bare scheme"),
+    (went_for, "bare scheme|'went_for"),
     (went_and_not, "load|rows bare|load sep"),
     (load_heads, "bare|rows sep rows"),
     (tries_by_side, "scheme side"),

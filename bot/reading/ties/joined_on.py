@@ -13,7 +13,7 @@ from bot.reading.ties.values import whole_number
 
 WORK = frozenset({"rows", "bare", "count", "rounds"})
 MOST_SETS = 12
-REACH = 6  # facts from a try to what it came to
+REACH = 8  # facts from a try to what it came to
 SENTENCE = 3  # the value of a mark that ends a sentence
 
 
@@ -97,23 +97,71 @@ def _named(facts: Iterable[Fact]) -> bool:
 
 
 def went_for(message: Message, facts: Sequence[Fact]) -> list[Fact]:
-    """ "Went for 3 at 30 but only got 2", "tried 3 at 30 …": a try of one set, and what it came to."""
+    """ "Went for 3 pull-ups at 30 but only got 2", "3 mit 30 versucht, 2 geschafft": one set, and what it missed."""
     out = list(facts)
-    for at, fact in enumerate(facts[:-1]):
-        tried = fact.kind == "scheme" and fact.value == "attempt"
-        led = tried or message.span(fact.start, fact.end).lower() in little("went_for")
-        aimed = facts[at + 1]
-        if not led or aimed.kind != "bare" or aimed.value != int(aimed.value):
+    for at in range(len(facts) - 1, -1, -1):
+        if not _of_a_try(message, out[at]):
             continue
-        got = next((n for n in range(at + 2, min(at + REACH, len(facts))) if _got(facts[n])), None)
-        if got is None or any(one.kind in ("rows", "bare", "move") for one in facts[at + 2 : got]):
+        aim = at + 1 if at + 1 < len(out) and _whole_set(out[at + 1]) else _begins_clause(out, at)
+        if aim is None:
             continue
-        came_to = next((one for one in facts[got + 1 : got + 3] if one.kind == "bare"), None)
-        if came_to is not None and came_to.value < aimed.value:
-            out[at] = replace(fact, kind="scheme", value="attempt", note={"names": []})
-            out[at + 1] = Fact("rows", aimed.start, aimed.end, [Entry(int(aimed.value))], {"reps": True})
+        told = next((n for n in range(max(aim, at) + 1, min(at + REACH, len(out))) if _whole_set(out[n])), None)
+        if (
+            told is None
+            or not _got(out[max(aim, at) + 1 : told + 2])
+            or not _whole_set(out[told]) < _whole_set(out[aim])
+        ):
+            continue
+        reps = _whole_set(out[told])
+        done = Fact("rows", out[aim].start, out[aim].end, [Entry(reps)], {"one": True, "reps": True})
+        said = [one for one in out[aim + 1 : told] if one.kind in ("move", "load", "side", "scope", "word")]
+        after = told + 2 if _got(out[told + 1 : told + 2]) else told + 1
+        missed: list[Fact] = []
+        if message.context.today and not any(one.kind == "load" for one in said):
+            # the planned set that is meant may be named before or behind
+            done = replace(done, kind="bare", value=float(reps), note={"kg": float(reps)})
+        else:
+            missed = [Fact("fail", out[told].start, out[told].end, reps + 1, {"rep": True})]
+            after = _told_again(out, after, reps + 1)
+        out[min(at, aim) :] = [done, *said, *missed, *out[after:]]
     return out
 
 
-def _got(fact: Fact) -> bool:
-    return fact.kind == "scheme" and bool(fact.value == "got")
+def _of_a_try(message: Message, fact: Fact) -> bool:
+    """Whether a fact tells of a try, and not of a wish: "iba a por 3" is read with those."""
+    if fact.kind == "scheme":
+        return bool(fact.value == "attempt")
+    if message.span(fact.start, fact.end).lower() not in little("went_for"):
+        return False
+    return all(hit.table != "unreal" for hit in message.beginning("grammar")[fact.start])
+
+
+def _begins_clause(facts: Sequence[Fact], at: int) -> int | None:
+    """Where the one set stands that the words of a try at `at` close: "3 Klimmzüge mit 40 versucht"."""
+    low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
+    sets = [n for n in range(low, at) if _whole_set(facts[n])]
+    closes = at + 1 < len(facts) and facts[at + 1].kind == "sep"
+    own = all(fact.kind in ("move", "load", "word") for n, fact in enumerate(facts[low:at], low) if n not in sets)
+    return sets[0] if closes and own and len(sets) == 1 else None
+
+
+def _whole_set(fact: Fact) -> int:
+    """The reps of one set that a fact tells; 0: none."""
+    if fact.kind == "rows":
+        return (fact.value[0].reps or 0) if len(fact.value) == 1 else 0
+    return int(fact.value) if fact.kind == "bare" and fact.value == int(fact.value) else 0
+
+
+def _told_again(facts: Sequence[Fact], at: int, nth: int) -> int:
+    """Where the facts go on behind "… and the third died halfway", the miss that is told already; `at`: nothing."""
+    end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+    clause = facts[at + 1 : end] if facts[at : at + 1] and facts[at].kind == "sep" else []
+    named = any(fact.kind in ("scope", "fail") and fact.value == nth for fact in clause)
+    missed = any(fact.kind == "fail" and not fact.note.get("weak") for fact in clause)
+    more = any(fact.kind in WORK or fact.kind in ("load", "move") for fact in clause)
+    return end if named and missed and not more else at
+
+
+def _got(facts: Sequence[Fact]) -> bool:
+    """ "Got", "only", "geschafft"."""
+    return any((fact.kind == "scheme" and fact.value == "got") or plan_names(fact) & {"only"} for fact in facts)

@@ -4,6 +4,7 @@ coach-help =
     In Worten, mit dem Namen eines Athleten:
     · „mira“ – die Karte · „liste“ · „stufen“ – wie lange jede dauert · „übersicht“ – die Woche · „mira woche“ · „mira warum“
     · „mira 4x3 mit 17,5 am donnerstag“ · „mira sperre 17,5 bis 1. märz“ · „mira halte stufe 3 wochen“ · „mira entsperre“, „mira entsperre stufe“
+    · „mira +1,25“, „mira ein Satz mehr“, „mira 4x3 mit 10 jeden Montag“ – auch mit mehreren Namen: mira und jon …
     · „mira deload“, „mira deload ab montag“ · „mira rückgängig“ – nimmt deine letzte Anweisung zurück
     · „mira stufe archer_shoulder“ · „mira ohne muscle-ups“, „mira wieder mit muscle-ups“ · „mira regel block.loading_weeks 5“, „regel …“ für alle
     · „bestätige mira“, „ablehnen mira“ · „gesehen mira“ für Videos, „mira neustart“ nach einem Stopp · „mira pause“, „mira weiter“
@@ -14,6 +15,14 @@ coach-edit-not-read = Änderungen an Nachrichten lese ich nicht: Es gilt, was zu
 coach-unknown = Das habe ich nicht verstanden. „hilfe“ zeigt, was ich kenne.
 order-too-many = { $sets }×{ $reps } für { $name }: Das kann nicht gemeint sein, also ist nichts gesetzt.
 order-beyond = { $name } hat ein Maximum von etwa { $most }: { $load } liegt weit darüber, also ist nichts gesetzt.
+order-one-arm = { $name } steht bei { $rung }, und von { $movement } wurde nie eine saubere Wiederholung gemeldet{ $gate }. Noch ist nichts gesetzt.
+button-all-the-same = Trotzdem setzen
+order-replaced = Das tritt an die Stelle deiner Anweisung vom { $day }: { $what }.
+order-aside = Für diesen Tag geht es deiner Anweisung vom { $day } vor: { $what }.
+order-stands = Achtung: Daneben gilt weiter deine Anweisung vom { $day }: { $what }.
+step-how = { $name }, { $day }: Da ist nichts geplant, worauf so ein Schritt passt. „NAME 4x3 mit 17,5 am Donnerstag“ sagt es ganz.
+sets-every = Dasselbe am { $days }.
+sets-every-block = Dasselbe am { $days }: so weit die Belastungswochen des Blocks reichen. „bis 1. März“ nennt ein anderes Ende.
 order-hard = Achtung: { $reps } Wiederholungen sind mehr als die { $possible }, von denen die Meldungen von { $name } bei dieser Last sprechen.
 coach-not-done = Nichts ist geändert: „{ $words }“ gehört zu keiner Anweisung, die ich kenne. Bitte nur die Anweisung; Worte an { $name } gehen mit „sag { $handle }: …“.
 coach-only = Das war für mich nur eine Frage; von „{ $words }“ habe ich nichts verstanden, und nichts ist geändert.
@@ -36,6 +45,8 @@ coach-who = Wen meinst du? { $names }
 button-approve = Bestätigen
 button-hold = Halten
 button-train-on = Rückschritt aufheben
+button-settle = Keine Antwort nötig
+button-ask = Fragen, wie es läuft
 button-for = { $label }: { $name }
 not-screened = { $name } ist durch die Gesundheitsfragen noch nicht freigegeben. Kein Training, bevor du bestätigst.
 started = { $name } darf anfangen; der erste Block ist bestätigt.
@@ -47,6 +58,13 @@ proposal-promotion = { $name }: bereit für { $rung }. { $reasons }
 proposal-step_back = { $name }: eine Stufe zurück auf { $rung }? { $reasons }
 decided-approve = { $name }: { $rung } bestätigt.
 decided-decline = { $name }: { $rung } noch nicht.
+settled = { $name }: { $count ->
+    [one] eine Nachricht braucht keine Antwort.
+   *[other] { $count } Nachrichten brauchen keine Antwort.
+}
+asked = { $name } ist gefragt, wie es läuft.
+asked-already = { $name } wurde heute schon gefragt oder hat keinen offenen Chat mit diesem Bot.
+asked-by-coach = { $coach } fragt, wie es läuft: Von dir kam zuletzt nichts. Eine Zeile genügt – was du gemacht hast oder was dich abhält.
 decided-nothing = { $name }: Es gibt nichts mehr zu entscheiden.
 told-promotion = { $coach } hat deine nächste Stufe bestätigt: { $rung }. Sie kommt mit deinem nächsten Block.
 told-step_back = { $coach } nimmt dich für jetzt eine Stufe zurück, auf { $rung }.
@@ -134,8 +152,8 @@ summary-away-pause = pausiert { $until }
 summary-fine = Läuft ({ $count }) – Einheiten getan von geplant in vier Wochen, Stufe und Dosis, Maximum:
 summary-line = · { $name }: { $what }
 summary-unanswered = { $count ->
-    [one] Eine Nachricht wartet auf deine Antwort.
-   *[other] { $count } Nachrichten warten auf deine Antwort.
+    [one] schrieb am { $day }: { $words }
+   *[other] { $count } Nachrichten warten seit { $day } auf deine Antwort, zuletzt: { $words }
 }
 summary-stopped = Möchte keine Nachrichten mehr.
 summary-open-set = das Ergebnis eines offenen Satzes fehlt: { $span }.

@@ -29,3 +29,8 @@ quoted = „{ $text }“
 # Muster der Daten nach CLDR: „Mo 4. Jan“, „Montag, 4. Januar“.
 day-pattern = ccc d. LLL
 long-day-pattern = EEEE, d. MMMM
+swap-passed-on = Welche Übungen im Plan stehen, entscheidet { $coach }; bis du davon hörst, gilt er so. Machst du heute etwas anderes, sag mir, was du gemacht hast.
+unit-set-lb = Ab jetzt zeige ich dir Gewichte in Pfund und lese bloße Zahlen als Pfund.
+unit-set-kg = Ab jetzt zeige ich dir Gewichte in Kilogramm und lese bloße Zahlen als Kilogramm.
+plan-at-set = Ab jetzt kommt der Plan des Tages um { $at }.
+plan-at-odd = Den Plan des Tages kann ich zwischen { $earliest } und { $latest } schicken. Um welche Zeit? „Schick den Plan um 8“

@@ -4,6 +4,7 @@ coach-help =
     In words, with an athlete's name:
     · “mira” – the card · “roster” · “rungs” – how long each takes · “summary” – the week · “mira week” · “mira why”
     · “mira 4x3 at 17.5 on thursday” · “mira lock 17.5 until 1 march” · “mira hold rung 3 weeks” · “mira unlock”, “mira unlock rung”
+    · “mira +1.25”, “mira a set more”, “mira 4x3 at 10 every monday” – or with several names: mira and jon …
     · “mira deload”, “mira deload from monday” · “mira undo” – takes back your last order
     · “mira rung archer_shoulder” · “mira exclude muscle-ups”, “mira include muscle-ups” · “mira rule block.loading_weeks 5”, “rule …” for all
     · “approve mira”, “decline mira” · “seen mira” for clips, “mira restart” after a stop · “mira pause”, “mira resume”
@@ -14,6 +15,14 @@ coach-edit-not-read = I don't read edits: what you wrote first stands. Write the
 coach-unknown = I did not understand that. “help” shows what I know.
 order-too-many = { $sets }×{ $reps } for { $name }: that cannot be meant, so nothing was set.
 order-beyond = { $name } has a maximum of about { $most }: { $load } is far beyond it, so nothing was set.
+order-one-arm = { $name } stands at { $rung }, and no clean rep of { $movement } was ever told{ $gate }. Nothing is set yet.
+button-all-the-same = Set it all the same
+order-replaced = It takes the place of your order of { $day }: { $what }.
+order-aside = For that day it goes before your order of { $day }: { $what }.
+order-stands = Mind that your order of { $day } still stands beside it: { $what }.
+step-how = { $name }, { $day }: there are no sets that a step like that fits on. “NAME 4x3 at 17.5 on thursday” says them whole.
+sets-every = The same on { $days }.
+sets-every-block = The same on { $days }: as far as the loading weeks of the block go. “until 1 march” says another end.
 order-hard = Mind that { $reps } reps are more than the { $possible } that { $name }’s own reports speak of at that load.
 coach-not-done = Nothing is done: “{ $words }” is no part of an order I know. The order alone, please; words for { $name } go with “tell { $handle }: …”.
 coach-only = That was only a question to me; of “{ $words }” I understood nothing, and nothing was changed.
@@ -36,6 +45,8 @@ coach-who = Whom do you mean? { $names }
 button-approve = Approve
 button-hold = Hold
 button-train-on = Lift the step back
+button-settle = No answer needed
+button-ask = Ask how it goes
 button-for = { $label }: { $name }
 not-screened = { $name } has not been cleared by the health questions. No training before you approve.
 started = { $name } may begin; the first block is approved.
@@ -47,6 +58,13 @@ proposal-promotion = { $name }: ready for { $rung }. { $reasons }
 proposal-step_back = { $name }: a step back to { $rung }? { $reasons }
 decided-approve = { $name }: { $rung } approved.
 decided-decline = { $name }: { $rung } held back.
+settled = { $name }: { $count ->
+    [one] one message needs no answer.
+   *[other] { $count } messages need no answer.
+}
+asked = Asked { $name } how it goes.
+asked-already = { $name } was asked today already, or has no open chat with this bot.
+asked-by-coach = { $coach } asks how it goes: there was no word from you of late. One line is enough – what you did, or what keeps you from it.
 decided-nothing = { $name }: there is nothing to decide any more.
 told-promotion = { $coach } has approved your next rung: { $rung }. It comes with your next block.
 told-step_back = { $coach } takes you a step back, to { $rung }, for now.
@@ -134,8 +152,8 @@ summary-away-pause = paused { $until }
 summary-fine = Fine ({ $count }) – sessions done of planned in four weeks, rung and dose, maximum:
 summary-line = · { $name }: { $what }
 summary-unanswered = { $count ->
-    [one] a message waits for your answer.
-   *[other] { $count } messages wait for your answer.
+    [one] wrote on { $day }: { $words }
+   *[other] { $count } messages wait for your answer since { $day }, last: { $words }
 }
 summary-stopped = asked for no more messages.
 summary-open-set = the result of an open set is missing: { $span }.

@@ -29,3 +29,8 @@ quoted = “{ $text }”
 # Patterns of days by CLDR: “Mon 4 Jan”, “Monday 4 January”.
 day-pattern = EEE d MMM
 long-day-pattern = EEEE d MMMM
+swap-passed-on = Which movements are in the plan is { $coach }'s to decide; until you hear, it stands as it is. If you do something else today, tell me what you did.
+unit-set-lb = From now on I show your loads in pounds, and read bare numbers as pounds.
+unit-set-kg = From now on I show your loads in kilograms, and read bare numbers as kilograms.
+plan-at-set = From now on the day's plan comes at { $at }.
+plan-at-odd = I can send the day's plan between { $earliest } and { $latest }. Which hour shall it be? “Send the plan at 8”

@@ -4,6 +4,7 @@ coach-help =
     Con palabras y el nombre de un atleta:
     · «mira» – la ficha · «lista» · «escalones» – cuánto dura cada uno · «resumen» – la semana · «mira semana» · «mira por qué»
     · «mira 4x3 con 17,5 el jueves» · «mira bloquea 17,5 hasta el 1 de marzo» · «mira mantén escalón 3 semanas» · «mira desbloquea», «mira desbloquea escalón»
+    · «mira +1,25», «mira una serie más», «mira 4x3 con 10 cada lunes» – o con varios nombres: mira y jon …
     · «mira descarga», «mira descarga desde el lunes» · «mira deshacer» – deshace tu última orden
     · «mira escalón archer_shoulder» · «mira sin muscle-ups», «mira incluye muscle-ups» · «mira regla block.loading_weeks 5», «regla …» para todos
     · «aprueba mira», «rechaza mira» · «visto mira» para clips, «mira reinicia» tras una parada · «mira pausa», «mira sigue»
@@ -14,6 +15,14 @@ coach-edit-not-read = No leo mensajes editados: vale lo que escribiste primero. 
 coach-unknown = Eso no lo entendí. «ayuda» muestra lo que conozco.
 order-too-many = { $sets }×{ $reps } para { $name }: eso no puede ser, así que no he puesto nada.
 order-beyond = { $name } tiene un máximo de unos { $most }: { $load } queda muy por encima, así que no he puesto nada.
+order-one-arm = { $name } está en { $rung }, y nunca se ha contado una repetición limpia de { $movement }{ $gate }. Todavía no hay nada fijado.
+button-all-the-same = Fijarlo de todos modos
+order-replaced = Sustituye tu orden del { $day }: { $what }.
+order-aside = Ese día va por delante de tu orden del { $day }: { $what }.
+order-stands = Ojo: al lado sigue en pie tu orden del { $day }: { $what }.
+step-how = { $name }, { $day }: no hay nada previsto a lo que sumar un paso así. «NOMBRE 4x3 con 17,5 el jueves» lo dice entero.
+sets-every = Lo mismo el { $days }.
+sets-every-block = Lo mismo el { $days }: hasta donde llegan las semanas de carga del bloque. «hasta el 1 de marzo» pone otro final.
 order-hard = Ojo: { $reps } repeticiones son más que las { $possible } de las que hablan los reportes de { $name } con esa carga.
 coach-not-done = No he cambiado nada: «{ $words }» no es parte de ninguna orden que conozca. Solo la orden, por favor; las palabras para { $name } van con «dile { $handle }: …».
 coach-only = Para mí eso era solo una pregunta; de «{ $words }» no entendí nada y nada ha cambiado.
@@ -36,6 +45,8 @@ coach-who = ¿A quién te refieres? { $names }
 button-approve = Aprobar
 button-hold = Mantener
 button-train-on = Levantar el paso atrás
+button-settle = No hace falta responder
+button-ask = Preguntar cómo va
 button-for = { $label }: { $name }
 not-screened = { $name } aún no tiene el visto bueno de las preguntas de salud. No hay entreno hasta que lo apruebes.
 started = { $name } puede empezar; el primer bloque está aprobado.
@@ -47,6 +58,13 @@ proposal-promotion = { $name }: toca pasar a { $rung }. { $reasons }
 proposal-step_back = { $name }: ¿un paso atrás, a { $rung }? { $reasons }
 decided-approve = { $name }: { $rung }, aprobado.
 decided-decline = { $name }: { $rung }, todavía no.
+settled = { $name }: { $count ->
+    [one] un mensaje no necesita respuesta.
+   *[other] { $count } mensajes no necesitan respuesta.
+}
+asked = Se ha preguntado a { $name } cómo va.
+asked-already = A { $name } ya se le preguntó hoy, o no tiene un chat abierto con este bot.
+asked-by-coach = { $coach } pregunta cómo va: últimamente no hay noticias tuyas. Basta una línea: qué hiciste o qué te lo impide.
 decided-nothing = { $name }: ya no hay nada que decidir.
 told-promotion = { $coach } aprobó tu siguiente escalón: { $rung }. Llega con tu próximo bloque.
 told-step_back = { $coach } te baja un escalón por ahora: { $rung }.
@@ -134,8 +152,8 @@ summary-away-pause = en pausa { $until }
 summary-fine = Van bien ({ $count }) – sesiones hechas de las previstas en cuatro semanas, peldaño y dosis, máximo:
 summary-line = · { $name }: { $what }
 summary-unanswered = { $count ->
-    [one] Un mensaje espera tu respuesta.
-   *[other] { $count } mensajes esperan tu respuesta.
+    [one] escribió el { $day }: { $words }
+   *[other] { $count } mensajes esperan tu respuesta desde el { $day }; los últimos: { $words }
 }
 summary-stopped = Pidió no recibir más mensajes.
 summary-open-set = falta el resultado de una serie abierta: { $span }.

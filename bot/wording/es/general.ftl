@@ -29,3 +29,8 @@ quoted = «{ $text }»
 # Patrones de fecha según CLDR: «lun 4 ene», «lunes 4 de enero».
 day-pattern = EEE d MMM
 long-day-pattern = EEEE d 'de' MMMM
+swap-passed-on = Qué ejercicios van en el plan lo decide { $coach }; hasta que te diga algo, queda como está. Si hoy haces otra cosa, cuéntame qué hiciste.
+unit-set-lb = Desde ahora muestro tus cargas en libras y leo los números solos como libras.
+unit-set-kg = Desde ahora muestro tus cargas en kilos y leo los números solos como kilos.
+plan-at-set = Desde ahora el plan del día llega a las { $at }.
+plan-at-odd = Puedo mandar el plan del día entre las { $earliest } y las { $latest }. ¿A qué hora? «Manda el plan a las 8»

@@ -221,3 +221,105 @@ def test_a_later_report_takes_the_plans_load_like_a_first_one(chat):
     chat.answer("mira", "pull ups 4x4", "18:01")
 
     assert {one[2] for one in sets_of(chat) if one[0] == "pull_up"} == {11.25}
+
+
+OTHER_DAY = ("19:00", "2027-01-07")
+
+
+def reps_on(chat: Chat, day: str, movement: str) -> list[int | float | None]:
+    told = [work for one in chat.record().sessions if str(one.on) == day for work in one.sets]
+    return [work.hold_s or work.reps for work in told if work.movement == movement]
+
+
+@pytest.mark.parametrize(
+    ("language", "report", "later", "words"),
+    [
+        ("en", "pull-ups 4x4 +15, dips 3x10", "pull-ups 4x6 +10", "sorry it was 12 dips"),
+        ("en", "pull-ups 4x4 +15, dips 3x10", "pull-ups 4x6 +10", "on monday it was 12 dips"),
+        ("en", "pull-ups 4x4 +15, dips 3x10", "pull-ups 4x6 +10", "sorry, monday's dips were 3x12"),
+        ("de", "Klimmzüge 4x4 +15, Dips 3x10", "Klimmzüge 4x6 +10", "sorry es waren 12 Dips"),
+        ("de", "Klimmzüge 4x4 +15, Dips 3x10", "Klimmzüge 4x6 +10", "Dips am Montag waren 12"),
+        ("es", "dominadas 4x4 +15, fondos 3x10", "dominadas 4x6 +10", "perdón, eran 12 fondos"),
+    ],
+)
+def test_sets_of_another_day_are_put_right_and_not_added(of_language, language, report, later, words):
+    chat = of_language(language)
+    chat.answer("mira", report, "18:00")
+    chat.answer("mira", later, *OTHER_DAY)
+    chat.answer("mira", words, "19:05", "2027-01-07")
+
+    assert reps_on(chat, "2027-01-04", "dip") == [12, 12, 12]
+    assert reps_on(chat, "2027-01-07", "dip") == []
+
+
+@pytest.mark.parametrize(
+    ("language", "words"),
+    [
+        ("en", "only 20 s hollow hold"),
+        ("en", "hollow hold only 20 s"),
+        ("de", "nur 20 s Hollow Hold"),
+        ("es", "solo 20 s de hollow hold"),
+    ],
+)
+def test_less_of_each_set_told_is_no_further_set(of_language, language, words):
+    chat = of_language(language)
+    chat.answer("mira", "pull-ups 4x4 +15, hollow hold 2x30s", "18:00")
+    for at in ("18:05", "18:06"):
+        chat.answer("mira", words, at)
+
+    assert reps_on(chat, "2027-01-04", "hollow_hold") == [20, 20]
+
+
+@pytest.mark.parametrize("words", ["sorry, pull-ups were 4x5", "sorry it was 4x5 pull-ups"])
+def test_sets_told_otherwise_take_the_place_of_the_first_with_their_load(chat, words):
+    chat.answer("mira", "pull-ups 4x4 +15, dips 3x10", "18:00")
+    chat.answer("mira", words, "18:05")
+
+    assert [one for one in sets_of(chat) if one[0] == "pull_up"] == [("pull_up", 5, 15.0, None)] * 4
+
+
+def test_reps_of_told_sets_are_no_load(chat):
+    chat.answer("mira", "pull-ups 4x4 +11.25", "18:00")
+    chat.answer("mira", "sorry it was 12 pull-ups", "18:05")
+
+    assert sets_of(chat) == [("pull_up", 12, 11.25, None)] * 4
+
+
+def test_a_number_asked_for_of_told_sets_puts_them_right(chat):
+    chat.answer("mira", "pull-ups 4x4 +15, dips 3x10", "18:00")
+    chat.answer("mira", "dips were 12", "18:05")
+    chat.says("mira", None, "18:06", press="12 reps")
+
+    assert reps_on(chat, "2027-01-04", "dip") == [12, 12, 12]
+
+
+def test_more_of_another_day_s_movement_is_a_report(chat):
+    chat.answer("mira", "pull-ups 4x4 +15, dips 3x10", "18:00")
+    chat.answer("mira", "pull-ups 4x6 +10", *OTHER_DAY)
+    chat.answer("mira", "dips 3x12", "19:05", "2027-01-07")
+
+    assert reps_on(chat, "2027-01-07", "dip") == [12, 12, 12]
+
+
+def test_sets_by_side_behind_their_number_are_told_once(chat):
+    for at in ("18:00", "18:05"):
+        chat.answer("mira", "archers, ring at elbow height 2 sets: left 2,2 right 2,1", at)
+
+    assert reps_on(chat, "2027-01-04", "archer_ring_elbow") == [2, 2, 2, 1]
+
+
+@pytest.mark.parametrize(
+    ("language", "words"),
+    [
+        ("en", "next monday I did pull-ups 4x4 +15"),
+        ("de", "nächsten Montag hab ich Klimmzüge 4x4 +15 gemacht"),
+        ("es", "el próximo lunes hice dominadas 4x4 +15"),
+    ],
+)
+def test_what_was_done_on_a_day_to_come_is_asked(of_language, language, words):
+    chat = of_language(language)
+    before = len(chat.record().sessions)
+    chat.answer("mira", words, "18:00")
+
+    assert "?" in chat.heard[-1]["text"]
+    assert len(chat.record().sessions) == before

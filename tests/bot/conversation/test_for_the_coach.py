@@ -6,7 +6,7 @@ import pytest
 
 
 @pytest.mark.parametrize(
-    "words", ["chins instead of pull ups today ok?", "what grip should I use?", "is it ok to have a beer?"]
+    "words", ["what should I eat before it?", "what grip should I use?", "is it ok to have a beer?"]
 )
 def test_a_question_is_offered_to_the_coach_and_a_button_passes_it_on(chat, words):
     chat.waits_until("08:00")
@@ -38,7 +38,7 @@ def test_known_questions_are_answered(chat):
 
 def test_an_answer_that_names_no_day_takes_nobody_away(chat):
     chat.waits_until("08:00")
-    assert "which days" in chat.answer("mira", "can I swap the archers for something else, rings are away", "09:00")
+    assert "which days" in chat.answer("mira", "missed the last two sessions", "09:00")
     chat.answer("mira", "nope all good", "09:01")
     assert not chat.record().absences
     assert not chat.record().moves
@@ -47,3 +47,36 @@ def test_an_answer_that_names_no_day_takes_nobody_away(chat):
 def test_a_weight_beyond_belief_is_not_waved_through(chat):
     chat.waits_until("08:00")
     assert "71.8" in chat.answer("mira", "oh and 71.8 on the scale this morning", "09:00")
+
+
+@pytest.mark.parametrize(
+    ("language", "words", "said"),
+    [
+        ("en", "I want to swap the dips for pushups", "is Inês's to decide"),
+        ("en", "can I do chin-ups instead of pull-ups?", "is Inês's to decide"),
+        ("en", "chins instead of pull ups today ok?", "is Inês's to decide"),
+        ("en", "can I swap the archers for something else, rings are away", "is Inês's to decide"),
+        ("en", "I'd rather do chin-ups than pull-ups", "is Inês's to decide"),
+        ("de", "ich würde lieber Liegestütze statt Klimmzüge machen", "entscheidet Inês"),
+        ("de", "Klimmzüge bitte durch Chin-ups ersetzen", "entscheidet Inês"),
+        ("es", "quiero cambiar los fondos por flexiones", "lo decide Inês"),
+    ],
+)
+def test_a_wish_for_other_movements_is_the_coach_s(of_language, language, words, said):
+    chat = of_language(language)
+    chat.waits_until("08:00")
+    before = len(chat.record().sessions)
+
+    assert said in chat.answer("mira", words, "09:00")
+    assert words in chat.to_coach()[-1]["text"]
+    assert len(chat.record().sessions) == before
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["chin-ups 4x4 +10 instead of pull-ups", "did chin-ups instead of pull-ups", "can I do pull-ups on friday?"],
+)
+def test_what_was_done_or_moves_is_no_wish_for_other_movements(chat, words):
+    chat.waits_until("08:00")
+
+    assert "to decide" not in chat.answer("mira", words, "09:00")

@@ -61,6 +61,7 @@ def short(one: SetRead) -> str:
     help_ = f"-{one.assist_kg:g}" if one.assist_kg else ""
     effort = f" rpe {one.rpe:g}" if one.rpe is not None else ""
     marks = "".join(f" {name}" for name in ("eccentric", "failed", "linked") if getattr(one, name))
+    marks += "" if one.rom == "full" else f" {one.rom}"
     return f"{one.movement or '?'}{side} {work}{load}{help_}{effort}{marks}"
 
 
