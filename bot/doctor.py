@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import asyncio
+import os
 import re
 import shutil
 import stat
@@ -17,10 +18,10 @@ import sqlalchemy as sa
 from telegram.error import InvalidToken, TelegramError
 
 from bot.channels.telegram import make_bot
-from bot.settings import Settings
+from bot.settings import Settings, unknown
 from storage import backup, health, persons, rewriting, tombstones, upgrade
 from storage.database import reading_engine, writing_engine
-from storage.errors import StorageError
+from storage.errors import StorageError, no_database_yet, why
 from storage.migrations import HEAD
 from storage.store import Store, sqlite_path
 
@@ -38,7 +39,12 @@ FINE, WRONG = "·", "!"
 
 def examine(settings: Settings, now: datetime) -> tuple[bool, list[str]]:
     """(nothing is wrong, a sentence for each finding). What is wrong begins with "!", what is fine with "·"."""
-    findings = [*_settings(settings), *_service(settings, now), *_database(settings, now), *_disk(settings)]
+    findings: list[str] = []
+    for looked_at in (_settings(settings), _service(settings, now), _database(settings, now), _disk(settings)):
+        try:
+            findings.extend(looked_at)
+        except OSError as error:
+            findings.append(f"{WRONG} {error.filename}: {error.strerror}. Run this as the user of the service.")
     return not any(one.startswith(WRONG) for one in findings), findings
 
 
@@ -54,6 +60,8 @@ def _settings(settings: Settings) -> Iterator[str]:
         yield f"{WRONG} SLOWRUNG_WEBHOOK_URL must begin with https://: the service calls nothing else."
     if settings.replicas > 1 and settings.database.startswith("sqlite"):
         yield f"{WRONG} SLOWRUNG_REPLICAS is {settings.replicas}, but a SQLite file serves one: move to PostgreSQL."
+    for name, meant in unknown(os.environ):
+        yield f"{WRONG} {name} is no setting" + (f": {meant} is one." if meant else ".")
     yield f"{FINE} The words of handled messages are kept {settings.keep_messages_days} days."
 
 
@@ -111,7 +119,7 @@ def _clock_beside(date: str | None, now: datetime) -> Iterator[str]:
 def _database(settings: Settings, now: datetime) -> Iterator[str]:
     path = sqlite_path(settings.database)
     if path is not None and not path.exists():
-        yield f"{WRONG} There is no database {path} yet: slowrung roster load FILE"
+        yield f"{WRONG} {no_database_yet(path)}"
         return
     try:
         if path is not None:
@@ -129,8 +137,7 @@ def _database(settings: Settings, now: datetime) -> Iterator[str]:
         yield f"{WRONG} {error}"
         return
     except sa.exc.SQLAlchemyError as error:
-        why = str(getattr(error, "orig", error)).splitlines()[0]
-        yield f"{WRONG} The database does not open ({why}). Check SLOWRUNG_DATABASE_URL."
+        yield f"{WRONG} The database does not open ({why(error)}). Check SLOWRUNG_DATABASE_URL."
         return
     try:
         yield from _within(store, settings, now)

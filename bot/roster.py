@@ -13,6 +13,7 @@ from typing import Any, Literal, cast
 from bot.clock import UnknownZone, zone_named
 from bot.toml_lines import KeyPath, key_lines
 from planner import ladders, movements
+from planner.datafile import DataError, text_of
 from planner.facts import Cycle, Weekly
 from storage.roster import Roster, RosterAthlete, RosterCoach, RosterTest
 
@@ -35,6 +36,8 @@ _HANDLE = re.compile(r"[a-z0-9][a-z0-9_-]{0,31}")
 _LANGUAGE = re.compile(r"[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*")
 _MISSING = object()
 
+Problem = tuple[int, str]  # the line, and the sentence that names it
+
 
 class RosterError(ValueError):
     """A roster that cannot be used. Each of `problems` is a sentence that names file, line and key."""
@@ -51,11 +54,9 @@ def read_roster(path: Path) -> Roster:
         RosterError: The file is missing, no TOML, or has an unknown key, a bad value, or a handle or name twice.
     """
     try:
-        text = path.read_text(encoding="utf-8")
-    except OSError as error:
-        raise RosterError([f"{path}: {error.strerror or error}"]) from error
-    except UnicodeDecodeError as error:
-        raise RosterError([f"{path}: not UTF-8 text (byte {error.start})"]) from error
+        text = text_of(path)
+    except DataError as error:
+        raise RosterError([str(error)]) from error
     return parse_roster(text, path.name)
 
 
@@ -65,16 +66,17 @@ def parse_roster(text: str, name: str = "roster") -> Roster:
         data = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
         raise RosterError([f"{name}: {error}"]) from error
-    problems: list[str] = []
+    problems: list[Problem] = []
     root = _Table(data, (), name, key_lines(text), problems)
     root.only(["coach", "athlete"])
     coach = _coach(root.table("coach", COACH_KEYS))
     found = [(table, _athlete(table)) for table in root.tables("athlete", ATHLETE_KEYS)]
     if not found and not problems:
-        problems.append(f"{name}:1: athlete: no [[athlete]] is there")
+        root.wrong("athlete", "no [[athlete]] is there")
     _told_apart(found)
     if problems:
-        raise RosterError(problems)
+        # As the file goes: whoever mends it reads it from the top. What was asked for first is of no matter.
+        raise RosterError([sentence for _, sentence in sorted(problems, key=lambda problem: problem[0])])
     return Roster(coach, tuple(athlete for _, athlete in found))
 
 
@@ -101,14 +103,14 @@ class _Table:
     """One table of the file, that knows its lines and notes what is wrong."""
 
     def __init__(
-        self, data: Mapping[str, Any], path: KeyPath, name: str, lines: Mapping[KeyPath, int], problems: list[str]
+        self, data: Mapping[str, Any], path: KeyPath, name: str, lines: Mapping[KeyPath, int], problems: list[Problem]
     ) -> None:
         self.data, self._path, self._name, self._lines, self._problems = data, path, name, lines, problems
 
     def wrong(self, key: str, why: str) -> None:
         path = (*self._path, key)
         line = next((self._lines[path[:end]] for end in range(len(path), 0, -1) if path[:end] in self._lines), 1)
-        self._problems.append(f"{self._name}:{line}: {key}: {why}")
+        self._problems.append((line, f"{self._name}:{line}: {key}: {why}"))
 
     def only(self, known: list[str]) -> None:
         for key in self.data:

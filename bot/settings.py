@@ -2,18 +2,26 @@
 
 from __future__ import annotations
 
+import difflib
 import os
+from collections.abc import Iterable
 from pathlib import Path
 from typing import Self
 
-from pydantic import Field, SecretStr, field_validator, model_validator
+from pydantic import Field, SecretStr, ValidationError, field_validator, model_validator
 from pydantic_settings import BaseSettings, SettingsConfigDict
 
 DATABASE_FILE = "slowrung.sqlite3"
+PREFIX = "SLOWRUNG_"
+FOR_TESTS = f"{PREFIX}TEST_"  # the tests' own, of a shell in which somebody works on the house
 
 
 class MissingSetting(ValueError):
     """Something that has no default was not given; the sentence names it."""
+
+
+class WrongSetting(ValueError):
+    """Settings that are no good; a line for each, that names it."""
 
 
 def default_home() -> Path:
@@ -32,7 +40,7 @@ class Settings(BaseSettings):
     HOST:PORT for the webhook, /healthz, /readyz and /metrics; none: no HTTP at all.
     """
 
-    model_config = SettingsConfigDict(env_prefix="SLOWRUNG_", frozen=True, extra="ignore")
+    model_config = SettingsConfigDict(env_prefix=PREFIX, frozen=True, extra="ignore")
 
     telegram_token: SecretStr | None = None
     telegram_api_url: str = "https://api.telegram.org"
@@ -55,8 +63,14 @@ class Settings(BaseSettings):
     @field_validator("database_url")
     @classmethod
     def _known_database(cls, url: str | None) -> str | None:
-        if url is not None and not url.startswith(("sqlite:", "postgresql:")):
-            raise ValueError("must be sqlite:///PATH or postgresql://…")
+        from storage.database import address
+        from storage.errors import NoSuchDatabase
+
+        if url is not None:
+            try:
+                address(url)
+            except NoSuchDatabase as error:
+                raise ValueError("must be sqlite:///PATH or postgresql://USER@HOST/NAME") from error
         return url
 
     @field_validator("listen")
@@ -88,3 +102,29 @@ class Settings(BaseSettings):
                 "SLOWRUNG_TELEGRAM_TOKEN is not set. Ask the service's bot administration for a token and export it."
             )
         return self.telegram_token.get_secret_value()
+
+
+def from_environment() -> Settings:
+    """Raises WrongSetting."""
+    try:
+        return Settings()
+    except ValidationError as error:
+        wrong = error.errors(include_input=False)  # a secret may stand in it
+        raise WrongSetting("\n".join(_told(one["loc"], one["msg"]) for one in wrong)) from None
+
+
+def _told(where: tuple[str | int, ...], why: str) -> str:
+    said = why.removeprefix("Value error, ")
+    # What is wrong of several together names them itself.
+    return f"{PREFIX}{'_'.join(map(str, where)).upper()}: {said}" if where else said
+
+
+def unknown(names: Iterable[str]) -> list[tuple[str, str | None]]:
+    """Names in an environment that look like settings and are none, each with the setting that may be meant."""
+    known = [f"{PREFIX}{name.upper()}" for name in Settings.model_fields]
+    strange = sorted(
+        name
+        for name in names
+        if name.upper().startswith(PREFIX) and name.upper() not in known and not name.startswith(FOR_TESTS)
+    )
+    return [(name, next(iter(difflib.get_close_matches(name.upper(), known, 1, 0.8)), None)) for name in strange]

@@ -54,13 +54,27 @@ class DataFile:
         ]
 
 
+def text_of(path: Path) -> str:
+    """The text of a file that somebody wrote. Some editors put a mark before UTF-8; it is no part of the text.
+
+    Raises:
+        DataError: The file cannot be read, or is no text; the sentence names it.
+    """
+    try:
+        return path.read_text(encoding="utf-8-sig")
+    except OSError as error:
+        raise DataError(f"{path}: {error.strerror or error}") from error
+    except UnicodeDecodeError as error:
+        raise DataError(f"{path}: not UTF-8 text (byte {error.start})") from error
+
+
 def read(path: Path) -> DataFile:
     """Read one TOML file.
 
     Raises:
-        DataError: The file is no TOML; the text names the line.
+        DataError: The file cannot be read or is no TOML; the text names the line.
     """
-    text = path.read_text(encoding="utf-8")
+    text = text_of(path)
     try:
         return DataFile(path.name, text, tomllib.loads(text))
     except tomllib.TOMLDecodeError as error:

@@ -124,6 +124,9 @@ def copy_file(source: Path, target: Path) -> Path:
 
     Raises BackupFailed.
     """
+    if not source.is_file():
+        # To open it would make one, and a copy of nothing.
+        raise BackupFailed(f"There is no database {source}.")
     part = target.with_name(target.name + ".part")
     try:
         _own(part)
@@ -133,8 +136,11 @@ def copy_file(source: Path, target: Path) -> Path:
             # A copy in one file, readable from any place.
             new.execute("PRAGMA journal_mode = DELETE")
             found = new.execute("PRAGMA integrity_check(3)").fetchall()
+            ours = is_ours(new)
         if found != [("ok",)]:
             raise BackupFailed(f"The copy of {source} is damaged: {found[0][0]}. The database is likely so too.")
+        if not ours:
+            raise BackupFailed(f"{source} is no database of this program.")
         _to_disk(part)
         part.replace(target)
         _to_disk(target.parent)
@@ -143,6 +149,12 @@ def copy_file(source: Path, target: Path) -> Path:
     finally:
         _drop(part)
     return target
+
+
+def is_ours(connection: sqlite3.Connection) -> bool | None:
+    """Whether a SQLite file is a database of this program; None where it holds nothing at all yet."""
+    names = {row[0] for row in connection.execute("SELECT name FROM sqlite_master WHERE type = 'table'")}
+    return "alembic_version" in names if names else None
 
 
 def dump_postgres(url: str, target: Path) -> Path:
@@ -168,7 +180,7 @@ def dump_postgres(url: str, target: Path) -> Path:
     )
     if done.returncode:
         _drop(part)
-        raise BackupFailed(f"pg_dump failed: {done.stderr.strip()}")
+        raise BackupFailed(f"pg_dump failed: {' '.join(done.stderr.split())}")
     _to_disk(part)
     part.replace(target)
     return target

@@ -14,6 +14,7 @@ from sqlalchemy.pool import StaticPool
 from sqlmodel import Field, Session, SQLModel
 
 from storage.at_hand import forget_written
+from storage.errors import NoSuchDatabase
 
 # Before any model: without names Alembic can drop no constraint later.
 SQLModel.metadata.naming_convention = {
@@ -153,8 +154,25 @@ def on_postgres(tx: Session) -> bool:
     return tx.bind.dialect.name == "postgresql"
 
 
+def address(url: str) -> sa.URL:
+    """The parts of a database's URL.
+
+    Raises NoSuchDatabase where it names neither a SQLite file nor a PostgreSQL server. The sentence does not repeat
+    it: a password may stand in it.
+    """
+    try:
+        parsed = sa.make_url(url)
+    except (sa.exc.ArgumentError, ValueError):
+        parsed = None
+    if parsed is None or parsed.drivername not in ("sqlite", "postgresql"):
+        raise NoSuchDatabase(
+            "A database's URL is sqlite:///PATH or postgresql://USER@HOST/NAME; the one given is neither."
+        )
+    return parsed
+
+
 def in_memory(url: str) -> bool:
-    parsed = sa.make_url(url)
+    parsed = address(url)
     return parsed.get_backend_name() == "sqlite" and parsed.database in (None, "", ":memory:")
 
 
@@ -163,7 +181,7 @@ def writing_engine(url: str, *, foreign_keys: bool = True) -> sa.Engine:
 
     `foreign_keys` False is for migrations, which rebuild tables on SQLite.
     """
-    if sa.make_url(url).get_backend_name() != "sqlite":
+    if address(url).get_backend_name() != "sqlite":
         return sa.create_engine(url, pool_size=8, max_overflow=2, pool_pre_ping=True, **_QUIET)
     connect = {"check_same_thread": False, "timeout": BUSY_TIMEOUT_S}
     if in_memory(url):

@@ -18,9 +18,10 @@ from typing import Any, TypeVar
 import sqlalchemy as sa
 from sqlmodel import Session
 
-from storage import backup, numbers, rewriting, tables, tombstones
+from storage import backup, health, numbers, rewriting, tables, tombstones
 from storage.chats import chats
 from storage.database import reading_engine, run, writing_engine
+from storage.errors import BackupFailed
 from storage.fact_forms import FORMS
 from storage.inbox import incoming
 from storage.invites import invite_tries
@@ -89,9 +90,11 @@ def restore_copy(copy: Path, database: Path, now: datetime) -> Restored:
     """Put a copy in the database's place, with the bot stopped, without those who were erased since it was made. New
     rows are numbered on from those that were there.
 
-    Raises BackupFailed where the copy is damaged; then nothing was touched.
+    Raises BackupFailed where the copy is damaged or the service runs; then nothing was touched.
     """
     url = f"sqlite:///{database}"
+    if _read(url, lambda connection: _at_work(connection, now)):
+        raise BackupFailed("The service was at work less than a minute ago. Stop it, wait a minute, and restore then.")
     known, given = _tombstones_of(url), _numbers_of(url)
     former = backup.restore(copy, database)
     # The copy stays of the version that it is of; only people who must go are worth an upgrade here.
@@ -126,6 +129,10 @@ def _tombstones_of(url: str) -> list[dict[str, Any]] | None:
         return [dict(row) for row in connection.execute(sa.select(tombstones.tombstones)).mappings()]
 
     return _read(url, rows)
+
+
+def _at_work(connection: sa.Connection, now: datetime) -> bool:
+    return sa.inspect(connection).has_table(health.heartbeats.name) and health.at_work(connection, now)
 
 
 def _numbers_of(url: str) -> dict[str, int] | None:

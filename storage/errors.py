@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 
 class StorageError(Exception):
     """The database can't be used as it is."""
@@ -25,3 +27,14 @@ class BackupFailed(StorageError):
 
 class NoSuchPerson(StorageError):
     """No athlete or coach has that id."""
+
+
+def no_database_yet(path: Path) -> str:
+    """What to say where a command needs a database that is there."""
+    return f"There is no database {path} yet: slowrung roster load FILE"
+
+
+def why(error: Exception) -> str:
+    """The first line of what the database's own program said, without the statement and where to read on."""
+    said = str(getattr(error, "orig", None) or error).splitlines()
+    return said[0].strip() if said else type(error).__name__

@@ -14,6 +14,8 @@ from storage.due import dues
 from storage.inbox import failed, incoming, unreadable
 from storage.outbox import outgoing
 
+# A service that runs leaves a mark every ten seconds.
+STILL_RUNNING = timedelta(seconds=60)
 # Below this, two connections that write or checkpoint at once can, rarely, corrupt a file in WAL mode.
 SQLITE_WITHOUT_WAL_RESET_BUG = (3, 51, 3)
 
@@ -51,6 +53,12 @@ def beat(tx: Session, name: str, now: datetime) -> None:
     """Note that a task ran to its end."""
     statement = conflict_insert(tx, heartbeats).values(name=name, at=now)
     run(tx, statement.on_conflict_do_update(index_elements=["name"], set_={"at": now}))
+
+
+def at_work(connection: sa.Connection, now: datetime) -> bool:
+    """Whether a service runs on this database: what it writes while the database is carried away would be lost."""
+    beats = connection.execute(sa.select(heartbeats.c.at).where(heartbeats.c.name == "sweep"))
+    return any(timedelta(0) <= now - row.at < STILL_RUNNING for row in beats)
 
 
 def last_beat(tx: Session, name: str) -> datetime | None:

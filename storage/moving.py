@@ -7,22 +7,20 @@ import json
 from collections.abc import Iterator
 from contextlib import contextmanager, nullcontext
 from dataclasses import dataclass
-from datetime import UTC, date, datetime, time, timedelta
+from datetime import UTC, date, datetime, time
 from typing import Any
 
 import sqlalchemy as sa
 
 from storage import numbers, tables, upgrade
-from storage.database import in_memory, reading_engine, writing_engine
+from storage.database import address, in_memory, reading_engine, writing_engine
 from storage.errors import NoSuchDatabase, StorageError
-from storage.health import heartbeats
+from storage.health import at_work
 from storage.migrations import HEAD
 from storage.store import sqlite_path
 from storage.writing import WriterLock
 
 BATCH = 500
-# A service that runs leaves a mark every ten seconds; what it writes after the copy began would be lost.
-STILL_RUNNING = timedelta(seconds=60)
 
 
 @dataclass(frozen=True)
@@ -65,7 +63,7 @@ def move(source: str, target: str, now: datetime) -> tuple[Compared, ...]:
     for url, name in ((source, "source"), (target, "target")):
         if in_memory(url):
             raise NotMoved(f"The {name} is a database in memory. Name a file or a server.")
-    if sa.make_url(source) == sa.make_url(target):
+    if address(source) == address(target):
         raise NotMoved("Source and target are the same database.")
     with _source(source) as there:
         _is_fit(there, now)
@@ -130,9 +128,8 @@ def _is_fit(there: sa.Connection, now: datetime) -> None:
             f"The source's tables are at {found}, this version's at {HEAD}. Start this version on the source once, "
             "so that it is brought up to date, or move with the version that wrote it."
         )
-    for row in there.execute(sa.select(heartbeats.c.at).where(heartbeats.c.name == "sweep")):
-        if timedelta(0) <= now - row.at < STILL_RUNNING:
-            raise NotMoved("The service was at work less than a minute ago. Stop it, wait a minute, and move then.")
+    if at_work(there, now):
+        raise NotMoved("The service was at work less than a minute ago. Stop it, wait a minute, and move then.")
 
 
 def _is_empty(here: sa.Connection) -> None:

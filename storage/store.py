@@ -10,7 +10,7 @@ import sqlalchemy as sa
 from sqlmodel import Session
 
 from storage import tables, upgrade, vacuum
-from storage.database import in_memory, reading_engine, write_owed, writing_engine
+from storage.database import address, in_memory, reading_engine, write_owed, writing_engine
 from storage.record_cache import RecordCache
 from storage.records import standing
 from storage.writing import WriterLock
@@ -124,7 +124,7 @@ class Store:
 
 def sqlite_path(url: str) -> Path | None:
     """The file a URL names; None for a database in memory or on a server."""
-    parsed = sa.make_url(url)
+    parsed = address(url)
     if parsed.get_backend_name() != "sqlite" or in_memory(url):
         return None
     return Path(parsed.database or "")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
+from contextlib import closing
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -57,21 +58,22 @@ def bring_up_to_date(url: str, path: Path | None, backup_dir: Path | None, migra
 
 
 def check_file(path: Path) -> None:
-    """Raises DamagedDatabase, or NoSuchDatabase where the file is something else."""
+    """Raises DamagedDatabase, or NoSuchDatabase where the file is something else or cannot be read."""
     mend = "Stop the bot and restore the newest backup."
-    connection = sqlite3.connect(path, timeout=15)
     try:
-        found = [row[0] for row in connection.execute("PRAGMA quick_check(3)")]
-        names = {row[0] for row in connection.execute("SELECT name FROM sqlite_master WHERE type = 'table'")}
+        with closing(sqlite3.connect(path, timeout=15)) as connection:
+            found = [row[0] for row in connection.execute("PRAGMA quick_check(3)")]
+            ours = backup.is_ours(connection)
+    except sqlite3.OperationalError as error:
+        # A folder, no permission, a full disk, another program that keeps it: nothing is said of the pages in it.
+        raise NoSuchDatabase(f"{path} cannot be opened ({error}).") from error
     except sqlite3.DatabaseError as error:
         if "not a database" in str(error):
             raise NoSuchDatabase(f"{path} is not a database. Give the path of another file.") from error
         raise DamagedDatabase(f"{path} is damaged ({error}). {mend}") from error
-    finally:
-        connection.close()
     if found != ["ok"]:
         raise DamagedDatabase(f"{path} is damaged ({'; '.join(found)}). {mend}")
-    if names and "alembic_version" not in names:
+    if ours is False:
         raise NoSuchDatabase(f"{path} belongs to another program. Give the path of another file.")
 
 

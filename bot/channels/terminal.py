@@ -28,17 +28,30 @@ DEMO_FILE = "demo.sqlite3"
 SWEEP_S = 10
 
 
-def chat_here(settings: Settings, database: str | None, roster: Roster | None, fresh: bool) -> None:
-    """Talk until the end of input. Without `database` the demo's own file in the user's data folder is used."""
+class AnotherRoster(ValueError):
+    """The database has another coach's people; the sentence says what can be done."""
+
+
+def clear_demo(settings: Settings) -> None:
+    """Throw away what the demo wrote."""
+    for path in settings.home.glob(f"{DEMO_FILE}*"):
+        path.unlink()
+
+
+def chat_here(settings: Settings, database: str | None, roster: Roster | None) -> None:
+    """Talk until the end of input. Without `database` the demo's own file in the user's data folder is used, with the
+    demo's roster where it is new and no other is given.
+
+    Raises AnotherRoster; then nothing of `roster` was put in.
+    """
     demo = settings.home / DEMO_FILE
-    if fresh and database is None:
-        for path in demo.parent.glob(f"{DEMO_FILE}*"):
-            path.unlink()
-    store = Store.open(database or f"sqlite:///{demo}", settings.backups)
+    store = Store.open(f"sqlite:///{demo}" if database is None else database, settings.backups)
     try:
         terminal = Terminal(store, SystemClock())
-        terminal.begin(roster or (demo_roster(terminal.clock.now()) if database is None else None))
-        asyncio.run(terminal.run(None if database else demo))
+        if roster is None and database is None and not terminal.coaches():
+            roster = demo_roster(terminal.clock.now())
+        terminal.begin(roster)
+        asyncio.run(terminal.run(demo if database is None else None))
     finally:
         store.close()
 
@@ -56,15 +69,30 @@ class Terminal:
         self._count = 0
         self._shown_a_plan = False
 
+    def coaches(self) -> list[str]:
+        """The names of the coaches whose people are here."""
+        with self.store.reading() as tx:
+            return [coach.name for coach in persons.all_coaches(tx)]
+
     def begin(self, roster: Roster | None) -> None:
-        """Put the roster in where it isn't, and give everyone a place on this terminal."""
+        """Put the roster in, as it is loaded for the service, and give everyone a place on this terminal.
+
+        Raises AnotherRoster.
+        """
         now = self.clock.now()
+        there = self.coaches()
+        if roster is not None and there and roster.coach.name not in there:
+            raise AnotherRoster(
+                f"The people of {', '.join(there)} are in this database, and the roster is {roster.coach.name}'s. "
+                "Leave --roster out to go on with them, or give it another --database (the demo's: --fresh)."
+            )
         with self.store.transaction() as tx:
             fresh: list[int] = []
-            if roster is not None and not persons.all_coaches(tx):
+            if roster is not None:
                 loaded = loading.load_roster(tx, roster, now)
-                fresh = list(loaded.athlete_ids.values())
+                fresh = [loaded.athlete_ids[handle] for handle in loaded.added]
                 conversation.begin_coach(tx, loaded.coach_id, now)
+                conversation.at_new_hours(tx, loaded.moved, now)
             for coach in persons.all_coaches(tx):
                 assert coach.id is not None
                 chats.bind_chat(tx, CHANNEL, COACH, Who("coach", coach.id), now)

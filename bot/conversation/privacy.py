@@ -143,10 +143,9 @@ def carry_out(tx: Tx, row: Due, now: datetime) -> None:
 
 
 def hand_over(desk: Desk) -> None:
-    """A page to read, everything as JSON, and the tables as CSV in one archive."""
+    """What there is in numbers, then the files."""
     say = desk.say
     rows = export.everything(desk.tx, desk.id)
-    made = export.files(desk.tx, desk.id)
     sessions = [one for one in desk.record.sessions if one.sets]
     desk.tell(
         say.say(
@@ -159,13 +158,18 @@ def hand_over(desk: Desk) -> None:
             coach=desk.coach.name,
         )
     )
-    files = {
-        say.say("data-page-name"): page(desk, rows).encode(),
+    for name, content in files(desk, rows).items():
+        desk.tell(say.say("data-file", name=name), file=(name, content))
+
+
+def files(desk: Desk, rows: dict[str, list[dict[str, Any]]]) -> dict[str, bytes]:
+    """A page to read, everything as JSON, and the tables as CSV in one archive, by name."""
+    made = export.files(desk.tx, desk.id)
+    return {
+        desk.say.say("data-page-name"): page(desk, rows).encode(),
         "everything.json": made.pop("everything.json"),
         "tables.zip": _archive(made),
     }
-    for name, content in files.items():
-        desk.tell(say.say("data-file", name=name), file=(name, content))
 
 
 def page(desk: Desk, rows: dict[str, list[dict[str, Any]]]) -> str:

@@ -10,7 +10,7 @@ from __future__ import annotations
 import csv
 import io
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 from pathlib import Path
 
@@ -36,6 +36,23 @@ DECIMAL_COMMA = re.compile(r"(?<=\d),(?=\d{1,2}(?!\d))")
 
 class BadColumns(ValueError):
     """The mapping names what is not there, or lacks what is needed."""
+
+
+def columns_named(pairs: Iterable[str]) -> dict[str, str]:
+    """KIND=NAME pairs as a mapping.
+
+    Raises:
+        BadColumns: One is no pair, or a kind is named twice.
+    """
+    columns: dict[str, str] = {}
+    for pair in pairs:
+        kind, _, name = pair.partition("=")
+        if not kind or not name:
+            raise BadColumns(f"--column {pair!r} should be KIND=NAME, such as date=Day")
+        if kind in columns:
+            raise BadColumns(f"--column {kind} is given twice")
+        columns[kind] = name
+    return columns
 
 
 def entries_from_table(

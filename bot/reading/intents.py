@@ -60,7 +60,13 @@ def _wishes(message: Message) -> dict[str, list[Hit]]:
 
 
 def in_passing(message: Message, wish: str) -> bool:
-    """Whether a wish is told only by words for where one trained: "on the road, hotel gym: pull-ups 4x6"."""
+    """Whether a wish beside sets of the day is none: where one trained, or what was not there for them.
+
+    "On the road, hotel gym: pull-ups 4x6"; "forgot the belt, so 4x5 without". What lasts is told as lasting: "the belt
+    broke", "no rings until Friday", "the hotel only has a pulldown".
+    """
+    if wish == "equipment":
+        return not message.hits("intents", "lasting")
     hits = wishes(message).get(wish, ())
     return bool(hits) and all(hit.table == "passing" for hit in hits)
 
@@ -257,6 +263,11 @@ def find_intents(message: Message, claims: Sequence[Claim] = ()) -> list[Claim]:
     flags = {claim.value for claim in claims if claim.kind == "red_flag"}
     if "fever" in flags and "ill" not in found:
         found["ill"] = [Hit(0, 0, "want", "ill")]
+    if flags and "resume" in found:
+        # "got lightheaded, sat down, fine now": over, and nobody comes back
+        well = [hit for hit in message.hits("intents", "past") if hit.name == "back_to_health"]
+        if all(any(_over(hit, one) for one in well) for hit in found["resume"]):
+            del found["resume"]
     if "correction" in said:
         for other in ("undo", "missed", "move", "why"):
             found.pop(other, None)

@@ -14,6 +14,7 @@ from bot.reading.tokens import Token
 
 ItemKind = Literal["num", "clock", "word", "known", "sym", "nl", "move", "claim"]
 LEAST_LINE = 4
+NEAR_STOP = 5  # tokens from a stop to where it was made
 TIED = frozenset({"/", ",", "-", "+", "@", "x", "*"})
 
 
@@ -86,6 +87,18 @@ def _numbers_line(message: Message, at: int) -> bool:
     return (message.tokens[at].value or 0) >= LEAST_LINE and (led is None or led.text not in little("before_nth"))
 
 
+def _stops(message: Message, at: int) -> bool:
+    """Whether words for a stop, or a time held, stand right before a place: "with a pause at 90"."""
+    grammar = message.beginning("grammar")
+    for place in range(at, max(-1, at - NEAR_STOP), -1):
+        if message.tokens[place].text in (",", ".", ";"):
+            return False
+        stop = any(hit.table == "pause" and (place < at or hit.name == "pause") for hit in grammar[place])
+        if stop or any(hit.table == "unit" and hit.name == "sec" for hit in grammar[place]):
+            return True
+    return False
+
+
 def _meant(message: Message, at: int, limit: int, before: Item) -> list[Hit]:
     """The grammar's phrases at a token that end before what others have, those left out that mean something else."""
     tokens, grammar = message.tokens, message.beginning("grammar")
@@ -105,6 +118,8 @@ def _meant(message: Message, at: int, limit: int, before: Item) -> list[Hit]:
         bare = grammar[found[0].end - 1]  # "but no extra weight": the "no" is of the weight
         if any((hit.table, hit.name) == ("load", "none") and hit.end > found[0].end for hit in bare):
             found = [hit for hit in found if hit.end < found[0].end]
+    if found and found[0].table == "pause" and tokens[found[0].end - 1].kind == "num" and not _stops(message, at):
+        found = [hit for hit in found if hit.table != "pause"]  # "3x3 at 90": a load
     if found and found[0].end > at + 1 and tokens[found[0].end - 1].kind == "num":
         found = [hit for hit in found if not _measured(message, hit.end)]  # "a vest of 10 kg"
     return found

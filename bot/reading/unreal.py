@@ -60,6 +60,8 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
                 continue  # "did everything you wrote except …"
             if hit.start in taken or (name == "ahead" and not _number_next(message, hit.end)):
                 continue
+            if name == "others" and any(token.text in little("and") for token in message.tokens[hit.start : hit.end]):
+                continue  # "cracked my back and did pull-ups 5x3"
             watched = any(hit.start < one.start <= hit.end + WATCHED for one in named.get("watched", ()))
             if name == "others" and (watched or _beside_me(message, hit.start) or _belonging(message, hit.end)):
                 continue  # "my mate counted: 12", "with my brother: 5x3", "no plates at my mom's place so dips 3x5"

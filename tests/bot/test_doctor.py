@@ -262,3 +262,27 @@ def test_what_others_can_read(sound, name):
 def test_a_disk_that_is_nearly_full(sound, monkeypatch):
     monkeypatch.setattr(shutil, "disk_usage", lambda _place: shutil._ntuple_diskusage(10**9, 9 * 10**8, 10**8))
     assert "100 MB left, 500 are wanted" in wrong(sound)
+
+
+def test_a_setting_that_is_misspelt_is_named_with_the_one_that_is_meant(sound, monkeypatch):
+    monkeypatch.setenv("SLOWRUNG_WEBHOK_URL", "https://bot.example")
+    monkeypatch.setenv("SLOWRUNG_COLOUR", "red")
+    monkeypatch.setenv("SLOWRUNG_TEST_POSTGRES_URL", "of the tests")
+    said = wrong(sound)
+    assert "SLOWRUNG_WEBHOK_URL is no setting: SLOWRUNG_WEBHOOK_URL is one." in said
+    assert "SLOWRUNG_COLOUR is no setting." in said
+    assert "TEST" not in said
+
+
+def test_a_folder_in_place_of_the_database_is_a_finding_among_others(sound, tmp_path):
+    said = wrong(sound.model_copy(update={"database_url": f"sqlite:///{tmp_path}"}))
+    assert f"{tmp_path} cannot be opened" in said
+
+
+@pytest.mark.skipif(not hasattr(os, "geteuid") or os.geteuid() == 0, reason="nothing is closed to root")
+def test_a_home_that_is_closed_to_this_user_is_a_finding(sound):
+    sound.home.chmod(0)
+    try:
+        assert "Permission denied" in wrong(sound)
+    finally:
+        sound.home.chmod(0o700)

@@ -2,7 +2,9 @@
 
 import os
 import shutil
+import sqlite3
 import subprocess
+from contextlib import closing
 from datetime import timedelta
 
 import pytest
@@ -109,3 +111,25 @@ def test_other_peoples_files_in_the_folder_are_no_copies(file_store, tmp_path):
     for name in ("wiki.dump", "photos.sqlite3", "slowrung.sqlite3"):
         (folder / name).touch()
     assert set(backup.copies(folder)) == {copy, before}
+
+
+def test_where_there_is_no_database_nothing_is_copied_and_none_is_made(tmp_path):
+    with pytest.raises(BackupFailed, match="There is no database"):
+        backup.backup(f"sqlite:///{tmp_path}/none.sqlite3", tmp_path / "copies", NOW)
+    assert list(tmp_path.iterdir()) == []
+
+
+@pytest.mark.parametrize("table", ["", "CREATE TABLE theirs (id INTEGER)"])
+def test_a_file_that_is_no_database_of_ours_is_not_put_back(file_store, tmp_path, table):
+    mira = add_athlete(file_store)
+    with file_store.transaction() as tx:
+        notes.add_note(tx, mira, "kept", NOW)
+    file_store.close()
+    other = tmp_path / "other.sqlite3"
+    with closing(sqlite3.connect(other)) as connection:
+        connection.execute(table)
+        connection.commit()
+    other.touch()
+    with pytest.raises(BackupFailed, match="no database of this program"):
+        backup.restore(other, file_store.path)
+    assert notes_in(file_store.url, mira) == ["kept"]

@@ -1,10 +1,13 @@
 """A number is given once, also by a database that takes another's place."""
 
+from datetime import timedelta
+
 import pytest
 from alembic import command
 
-from storage import backup, erasure, inbox, outbox, upgrade
+from storage import backup, erasure, health, inbox, outbox, upgrade
 from storage.database import writing_engine
+from storage.errors import BackupFailed
 from storage.loading import load_roster
 from storage.store import Store, sqlite_path
 from tests.storage.sample import NOW, message, small_roster, update
@@ -45,3 +48,16 @@ def test_a_copy_of_an_older_version_that_is_put_back_stays_of_it(tmp_path):
         assert upgrade.current_revision(connection) == "0004"
     engine.dispose()
     Store.open(url).close()
+
+
+def test_no_copy_is_put_back_under_a_service_that_runs(tmp_path):
+    store = Store.open(f"sqlite:///{tmp_path}/slowrung.sqlite3")
+    copy = backup.backup(store.url, tmp_path / "copies", NOW)
+    with store.transaction() as tx:
+        health.beat(tx, "sweep", NOW)
+    store.close()
+    before = store.path.read_bytes()
+    with pytest.raises(BackupFailed, match="at work"):
+        erasure.restore_copy(copy, store.path, NOW + timedelta(seconds=30))
+    assert store.path.read_bytes() == before
+    erasure.restore_copy(copy, store.path, NOW + timedelta(seconds=61))

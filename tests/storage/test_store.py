@@ -216,3 +216,18 @@ def test_the_check_tells_what_waits(store, mira):
     assert later.oldest_unhandled == later.oldest_unsent == later.beats["sweep"] == NOW.replace(hour=7) - NOW
     assert later.oldest_overdue is None
     assert later.revision == HEAD
+
+
+@pytest.mark.parametrize(
+    "url",
+    ["", "x", "sqlite:", "sqlite:/x", "mysql://me:secret@x", "ftp://secret", "postgresql://a:secret@x:port/y"],
+)
+def test_a_url_that_is_none_of_ours_is_a_sentence_without_the_url(url):
+    with pytest.raises(NoSuchDatabase, match="sqlite:///PATH or postgresql://") as caught:
+        Store.open(url)
+    assert "secret" not in str(caught.value)
+
+
+def test_a_folder_in_place_of_a_file_is_named_and_not_called_damaged(tmp_path):
+    with pytest.raises(NoSuchDatabase, match=f"{tmp_path} cannot be opened"):
+        Store.open(f"sqlite:///{tmp_path}")

@@ -14,6 +14,7 @@ MOST_REPS_OF_SCHEME = 12  # a higher number before a scheme is its load
 MOST_MENDED = 12  # a higher number that mends loaded sets is a load
 SHARE_OF_TRY = 0.7  # who missed a load tries no less than so much of it
 MOST_EFFORT = 10
+LEAST_SHARE = 0.5  # of the load before, that a lower one has
 FEW = 5  # so many kilograms are no load that anyone mentions
 LEAST_RATED = 6  # an effort said as a bare number
 
@@ -139,6 +140,8 @@ def load_of_rest(fold: FoldState, fact: Fact) -> bool:
     most = max((row.reps or 0 for row in fold.rows), default=0)
     if not (named or fold.scope == "rest") or not loads or fact.value <= most + FEW or fold.block.hold:
         return False
+    if _kg(fact) < LEAST_SHARE * min(loads):
+        return False  # "dips 4x5 with 45 lb, last set 14": reps
     on_load(fold, Fact("load", fact.start, fact.end, _kg(fact), {"how": "at"}))
     return True
 

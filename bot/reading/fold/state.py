@@ -287,6 +287,7 @@ class FoldState:
                 row.hold_s = entry.hold_s if entry.hold_s is not None else float(entry.reps or 0)
             else:
                 row.reps = entry.reps
+            row.load_kg = row.load_kg if entry.load_kg is None else entry.load_kg
         self.scope = None
         self.side = None
 

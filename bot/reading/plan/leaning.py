@@ -31,8 +31,10 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     scoped = any(f.kind == "scope" and isinstance(f.value, tuple) for f in facts)
     if names & {"only"} and names & set(PARTS) and scoped:
         return True  # "only warm-up and the first two sets of pull-ups"
-    told = any(fact.kind in ("rows", "bare", "loads") or (fact.kind == "load" and fact.value) for fact in facts)
-    if not told and not names & DONE and {"equipment", "away"} & set(wishes(message)):
+    told = any(
+        fact.kind in ("rows", "bare", "loads") or (fact.kind in ("load", "count") and fact.value) for fact in facts
+    )
+    if not told and not names & (DONE | {"except"}) and {"equipment", "away"} & set(wishes(message)):
         return False  # "a bar, no rings, no belt" leaves nothing of the plan out: it tells what there is
     if ticked(message):
         return True

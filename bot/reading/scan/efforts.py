@@ -12,6 +12,7 @@ MOST_EFFORT = 10
 NAMED_SETS = frozenset({"first", "last", "2", "3", "4", "5", "6"})
 BETWEEN = (":", "=", "-")  # signs between a set and its effort
 MOST_LISTED = 60  # efforts; a longer row is no list of them
+MOST_SPREAD = 3  # words of "ranged from"
 MOST_LEFT = 6  # reps left; who has more left does not count them
 
 
@@ -51,7 +52,7 @@ def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         j = i + 1 if item.has("effort", "rpe") else i + 2
         while s.at(j).text in little("before_effort"):
             j += 1
-        return _of_named_set(s, i, j) or _of_named_side(s, j) or _effort_value(s, i, j, rir=False)
+        return _of_named_set(s, i, j) or _of_named_side(s, j) or _spread(s, i, j) or _effort_value(s, i, j, rir=False)
     if item.text in little("was") and s.at(i + 1).text in little("a") and 5 <= (s.at(i + 2).value or 0) <= 10:
         after = s.at(i + 3)
         if not after.has("reps") and not after.has("unit") and not after.has("sets") and after.text != "/":
@@ -99,7 +100,7 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
     between = s.at(i - 1).has("effort", "between") or s.at(i + 1).has("effort", "between")
     between = between or any(f"{one} " in f"{s.at(i).text} " for one in little("from_effort"))
     between = between or (s.at(j - 1).text in little("from") and s.at(j + 1).text in little("changed_to"))
-    between = between or _of_the_sets(s, i)
+    between = between or s.at(i - 1).text in little("from") or _of_the_sets(s, i)
     low = high = number.value
     end = j + 1
     ranged = False
@@ -133,6 +134,18 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
     if ranged:
         return [Fact("effort_range", start, stop, (low, high), {"between": between})], end
     return [Fact("effort", start, stop, low)], end
+
+
+def _spread(s: Scanner, i: int, j: int) -> tuple[list[Fact], int] | None:
+    """ "RPE ranged from 6 to 8", "rpe went 7 to 9": over the sets, and of none of them for certain."""
+    k = j
+    while k < j + MOST_SPREAD and s.at(k).text in little("ranged"):
+        k += 1
+    told = _effort_value(s, i, k, rir=False) if k > j else None
+    if told is None or told[0][0].kind != "effort_range":
+        return None
+    told[0][0].note["between"] = True
+    return told
 
 
 def _of_the_sets(s: Scanner, i: int) -> bool:

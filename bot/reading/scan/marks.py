@@ -305,7 +305,8 @@ def _scope(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int]:
     if (
         name in ("first", "last")
         and s.at(j).value is not None
-        and (s.at(j).value in (1, 2, 3, 4, 5, 6) and s.at(j).spelled)
+        and s.at(j).value in (1, 2, 3, 4, 5, 6)
+        and (s.at(j).spelled or (s.at(j + 1).text in little("were_all") and s.at(j + 2).value is not None))
         and not item.text.startswith(tuple(little("of_one_set")))
         and not item.text.endswith(tuple(little("one_set")))  # "first set five"
         and not s.at(j + 1).has("unit")

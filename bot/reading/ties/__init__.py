@@ -25,7 +25,13 @@ from bot.reading.ties import (
 from bot.reading.ties.after_each import after_each
 from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.circuits import circuits
-from bot.reading.ties.counted import counted_by_name, counted_with_load, holds_counted, told_one_by_one
+from bot.reading.ties.counted import (
+    counted_and_listed,
+    counted_by_name,
+    counted_with_load,
+    holds_counted,
+    told_one_by_one,
+)
 from bot.reading.ties.counted_through import counted_through
 from bot.reading.ties.crossed import crossed
 from bot.reading.ties.cut_short import cut_short
@@ -54,13 +60,14 @@ from bot.reading.ties.paced import paced
 from bot.reading.ties.ramps import ramps
 from bot.reading.ties.rated_lifts import rated_lifts
 from bot.reading.ties.ratings import in_brackets, judged, listed_efforts, named_and_rated, rated, reckoned
-from bot.reading.ties.rep_of_set import rep_gone_for, rep_of_set
+from bot.reading.ties.rep_of_set import rep_gone_for, rep_of_set, set_of_rep
 from bot.reading.ties.sections import sections
 from bot.reading.ties.shared_load import shared_load
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.then_the_rest import then_the_rest
+from bot.reading.ties.told_ahead import load_kept, misses_ahead, total_of_sides
 from bot.reading.ties.tried import all_missed, misses_counted, tried
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
@@ -90,6 +97,9 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (went_and_not, "load|rows bare|load sep"),
     (load_heads, "bare|rows sep rows"),
     (tries_by_side, "scheme side"),
+    (misses_ahead, "fail rows sep move"),
+    (load_kept, "bare move rows sep"),
+    (total_of_sides, "side bare move"),
     (all_missed, "scheme bare|count sep|fail"),
     (misses_counted, "bare 'a_miss"),
     (tried, "bare|rows fail|plan"),
@@ -106,14 +116,16 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (bands_apart, "move rows|bare sep"),
     (cut_short, "rows count|scope"),
     (rep_gone_for, "scope fail|'fell"),
+    (set_of_rep, "fail"),
     (rep_of_set, "scope fail"),
     (denied_marks, "flag"),
     *spoken_of.RULES,
     *left_open.RULES,
-    (last_apart, "scope effort|at|rows"),
+    (last_apart, "scope effort|at|rows|load"),
     (sets_left_out, "count bare word move"),
     *repeated.RULES,
     (told_one_by_one, "count bare effort"),
+    (counted_and_listed, "count move bare sep"),
     (counted_by_name, "bare move rows"),
     (holds_counted, "bare word rows"),
     (counted_with_load, "count load bare|rows"),

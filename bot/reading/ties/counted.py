@@ -66,6 +66,42 @@ def counted_by_name(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
+def counted_and_listed(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Two sets of dips eleven and nine": as many sets as numbers behind the movement, one each."""
+    for at in range(len(facts) - 3):
+        count = facts[at]
+        if count.kind != "count" or not LEAST <= count.value <= MOST:
+            continue
+        move = next((n for n in (at + 1, at + 2) if facts[n].kind == "move"), None)
+        if move is None or any(fact.kind != "word" for fact in facts[at + 1 : move]):
+            continue
+        numbers, end = _numbers(facts, move + 1)
+        follows = facts[end] if end < len(facts) else None
+        taken = follows is not None and follows.kind in ("move", "bare", "rows", "count", "flag", "fail")
+        if len(numbers) != count.value or taken or any(one.value != int(one.value) for one in numbers):
+            continue
+        values = [one.value for one in numbers]
+        note = {"list": True, "mark": ",", "values": values}
+        rows = Fact("rows", numbers[0].start, numbers[-1].end, [Entry(int(value)) for value in values], note)
+        return counted_and_listed(_, [*facts[:at], facts[move], rows, *facts[end:]])
+    return facts
+
+
+def _numbers(facts: Sequence[Fact], at: int) -> tuple[list[Fact], int]:
+    """The bare numbers that commas and "and" join from a place on, and where they end."""
+    found: list[Fact] = []
+    if facts[at : at + 1] and facts[at].note.get("mark") in (":", ","):
+        at += 1
+    while at < len(facts) and facts[at].kind == "bare":
+        found.append(facts[at])
+        at += 1
+        joined = at + 1 < len(facts) and facts[at].kind == "sep" and facts[at].note.get("mark") in (",", "and")
+        if not joined or facts[at + 1].kind != "bare":
+            break
+        at += 1
+    return found, at
+
+
 def _of(fact: Fact) -> bool:
     each = fact.kind == "side" and bool(fact.note.get("plain"))
     return each or (fact.kind == "word" and str(fact.value) in little("so_many_each"))

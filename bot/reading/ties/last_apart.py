@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bot.reading.facts import Fact
+from bot.reading.facts import Entry, Fact
+from bot.reading.little import little
 from bot.reading.message import Message
 
 
@@ -18,7 +19,27 @@ def last_apart(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         closes = at + 3 >= len(out) or out[at + 3].kind in ("sep", "word")
         if last and whole and closes:
             out[at + 1], out[at + 2] = reps, effort
-    return _one_more(_named_behind(out))
+    return _one_more(_named_behind(_unloaded(out)))
+
+
+def _unloaded(facts: Sequence[Fact]) -> list[Fact]:
+    """ "4x5 +20, last set bodyweight 14", "last one 14 no weight": the reps of that set, and no weight on it."""
+    out = list(facts)
+    for at in range(1, len(out) - 2):
+        scope, two = out[at], sorted(out[at + 1 : at + 3], key=lambda one: one.kind)
+        if scope.kind != "scope" or scope.value != "last" or [one.kind for one in two] != ["bare", "load"]:
+            continue
+        reps, load = two
+        whole = reps.value == int(reps.value) and not reps.note.get("comma")
+        before = next((fact for fact in reversed(out[:at]) if fact.kind in ("rows", "bare", "count")), None)
+        closing = scope.note.get("text") in little("at_the_end")
+        if before is None or not before.note.get("plain") or closing:
+            continue  # "8 7 7 and the last one 10 without": one more
+        if load.note.get("none") and whole and (at + 3 >= len(out) or out[at + 3].kind in ("sep", "effort", "word")):
+            entry = Entry(int(reps.value), load_kg=0.0)
+            told = Fact("rows", out[at + 1].start, out[at + 2].end, [entry], {"one": True, "reps": True})
+            out[at + 1 : at + 3] = [told]
+    return out
 
 
 def _one_more(facts: list[Fact]) -> list[Fact]:

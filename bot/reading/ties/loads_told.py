@@ -127,7 +127,8 @@ def _scope_behind(facts: Sequence[Fact], at: int, most: int, least: int = LEAST_
     value = facts[at]
     if value.kind == "bare":
         kg = float(value.note.get("kg", value.value))
-        if kg <= most + 1 or (kg < least and kg == int(kg)) or value.note.get("spelled"):
+        whole = value.value == int(value.value)  # as told: pounds are whole in no other unit
+        if value.value <= most + 1 or (kg < least and whole) or value.note.get("spelled"):
             return None
     elif value.kind not in OF_KILOGRAMS or not value.value:
         return None

@@ -8,6 +8,8 @@ from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
+BETWEEN = frozenset({"sep", "scheme", "load", "at", "effort", "word", "move", "flag"})  # of a scheme and its last set
+LEAST_EFFORT = 6  # more than the sets had, it may be how hard the last one was
 THEN = 2  # of a separator: "then"
 
 
@@ -28,9 +30,32 @@ def named_behind(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         several = isinstance(scope.value, tuple) and before.kind == "scheme" and before.value == "got"
         if fell and closes:
             out[at - 1] = Fact("word", before.start, before.end, None, {"noise": True})
-        if closes and (led or fell or several) and scope.note.get("text", "").startswith(tuple(little("before_scope"))):
+        last = scope.value == "last" and _of_scheme(out, at)
+        closes = closes or (last and out[at + 2].kind == "word")  # "4 on the last cuz why not"
+        if (
+            closes
+            and (led or fell or several or last)
+            and scope.note.get("text", "").startswith(tuple(little("before_scope")))
+        ):
             out[at], out[at + 1] = scope, one
     return out
+
+
+def _of_scheme(facts: Sequence[Fact], at: int) -> bool:
+    """ "4x8, 6 on the last one", "5x3 @ 40 but only 2 on the last": of the sets told by their number right before."""
+    bare = facts[at]
+    if bare.note.get("comma") or bare.value != int(bare.value):
+        return False
+    parted = False
+    for fact in reversed(facts[:at]):
+        if fact.kind == "rows":
+            held = "list" not in fact.note and fact.value[0].hold_s is not None
+            effort = bare.value >= LEAST_EFFORT and bare.value > (fact.value[0].reps or 0) and not held
+            return parted and (held or bool(fact.note.get("plain"))) and len(fact.value) > 1 and not effort
+        parted = parted or fact.kind == "sep" or (fact.kind == "scheme" and fact.value == "got")
+        if fact.kind not in BETWEEN or (fact.kind == "sep" and fact.value == THEN):
+            return False
+    return False
 
 
 def _of_those_before(message: Message, facts: Sequence[Fact]) -> list[Fact]:

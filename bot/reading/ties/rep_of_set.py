@@ -87,6 +87,53 @@ def rep_of_set(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
+def set_of_rep(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """The facts with the set before the repetition missed in it: "missed the last rep on set 4", "missed a rep on the
+    last set". A plan's own rules know which set is meant."""
+    if message.context.today:
+        return facts
+    out: list[Fact] = list(facts)
+    for at, fact in enumerate(facts):
+        if fact.kind != "fail" or fact.note.get("weak"):
+            continue
+        if fact.value == "last" and not fact.note.get("rep") and _one_rep(message, fact.start + 1, fact.end):
+            named = Fact("scope", fact.end, fact.end, "last", {"text": ""})
+            out[at : at + 1] = [named, replace(fact, value="last", note={**fact.note, "rep": True})]
+            return out
+        scope = at + 1
+        many: int | None = None
+        while scope < len(facts) and (facts[scope].kind == "word" or (many is None and _so_many_reps(facts[scope]))):
+            many = many if facts[scope].kind == "word" else facts[scope].value[0].reps
+            scope += 1
+        of_set = scope < len(facts) and facts[scope].kind == "scope" and _names_set(message, facts[scope])
+        if fact.value is None and of_set and _one_rep(message, fact.end, facts[scope].start):
+            many = 1
+        nth = fact.value if fact.note.get("rep") else _nth(out[:at], many) if fact.value is None else None
+        if of_set and nth is not None:
+            missed = replace(fact, value=nth, note={**fact.note, "rep": True})
+            return [*facts[:at], facts[scope], missed, *facts[scope + 1 :]]
+    return facts
+
+
+def _so_many_reps(fact: Fact) -> bool:
+    return fact.kind == "rows" and bool(fact.note.get("reps")) and len(fact.value) == 1
+
+
+def _nth(before: Sequence[Fact], many: int | None) -> int | str | None:
+    """Which repetition was the first one missed, where so many were."""
+    if many is None or many == 1:
+        return "last" if many else None
+    rows = next((fact for fact in reversed(before) if fact.kind == "rows"), None)
+    left = (rows.value[-1].reps or 0) - many if rows is not None else 0
+    return left + 1 if left > 0 else None
+
+
+def _one_rep(message: Message, start: int, end: int) -> bool:
+    """ "a rep", "one": one repetition, whichever."""
+    first = message.tokens[start] if start < end else None
+    return first is not None and (first.text in little("a") | little("one") or first.value == 1)
+
+
 def _next_rep(message: Message, facts: Sequence[Fact], at: int) -> int | None:
     """ "Last set only 2, failed the third": where the reps stand of the set that the miss behind a comma is of."""
     reps = next((n for n in range(at - 1, -1, -1) if facts[n].kind in ("bare", "rows")), None)

@@ -1,5 +1,4 @@
 # Alte Notizen.
-import-who = Mit dem Kürzel „{ $handle }“ gibt es nicht genau einen Athleten. Lade zuerst eine Liste: slowrung roster load DATEI
 import-columns =
     Das ist eine Tabelle mit den Spalten { $names }. Sag, was worin steht, je einmal: --column date={ $first } --column movement=NAME.
     Es gibt: date, movement, sets, reps, load, hold, side, rpe, bodyweight, notes; oder text statt movement.

@@ -1,5 +1,4 @@
 # Old notes.
-import-who = There is no one athlete with the handle “{ $handle }”. Load a roster first: slowrung roster load FILE
 import-columns =
     This is a table with the columns { $names }. Say which holds what, once for each: --column date={ $first } --column movement=NAME.
     There are: date, movement, sets, reps, load, hold, side, rpe, bodyweight, notes; or text instead of movement.

@@ -1,5 +1,4 @@
 # Notas antiguas.
-import-who = No hay exactamente un atleta con el alias «{ $handle }». Carga antes una lista: slowrung roster load ARCHIVO
 import-columns =
     Es una tabla con las columnas { $names }. Di qué contiene cada una: --column date={ $first } --column movement=NOMBRE.
     Hay: date, movement, sets, reps, load, hold, side, rpe, bodyweight, notes; o text en lugar de movement.

@@ -87,3 +87,40 @@ def test_the_hour_says_whether_this_evening_lies_ahead(
 )
 def test_what_was_done_all_the_same_is_a_report(reads: Callable[..., Reading], text: str, language: str, sets: int):
     assert len(reads(text, language=language, today=TODAY).sets) == sets
+
+
+@pytest.mark.parametrize(
+    ("text", "language", "asks_for_another_plan"),
+    [
+        ("forgot the belt, so pull-ups 4x5 without", "en", False),
+        ("no belt at my mum's, pull-ups 3x8 bodyweight", "en", False),
+        ("planche lean 5x6s in the hotel gym", "en", False),
+        ("my belt broke so pull-ups 4x8 with nothing", "en", True),
+        ("pull-ups 4x4 +15. No rings until Friday", "en", True),
+        ("pull-ups 3x10. The hotel only has a bar, no rings", "en", True),
+        ("Dipgürtel vergessen, also Klimmzüge 4x5 ohne Gewicht", "de", False),
+        ("Klimmzüge 4x5, der Gürtel ist gerissen", "de", True),
+        ("me dejé el cinturón en casa, así que dominadas 3x8 sin lastre", "es", False),
+        ("dominadas 3x8, se rompió el cinturón", "es", True),
+    ],
+)
+def test_what_was_not_there_for_the_sets_told_is_no_wish(
+    reads: Callable[..., Reading], text: str, language: str, asks_for_another_plan: bool
+):
+    found = reads(text, language=language)
+    assert found.sets
+    assert ("equipment" in found.intents) == asks_for_another_plan
+
+
+@pytest.mark.parametrize(
+    ("text", "language"),
+    [
+        ("cut it after 2 sets, gym lost power", "en"),
+        ("nach 2 Sätzen war Schluss, Strom weg im Studio", "de"),
+        ("all but the pull-ups, somebody took the bar", "en"),
+        ("todo menos las dominadas, alguien se llevó la barra", "es"),
+    ],
+)
+def test_a_reason_in_the_gym_leaves_the_plan_told(reads: Callable[..., Reading], text: str, language: str):
+    found = reads(text, language=language, today=TODAY)
+    assert 0 < len(found.sets) < len(TODAY)

@@ -100,6 +100,11 @@ def test_what_is_said_in_plain_words_is_read(line):
         ("tried max pull-ups: 80, 90, 100 all good", [80, 90, 100]),
         ("pull-ups 4x3 at 50, then dropped 20 and did 6", [50, 50, 50, 50, 30]),
         ("pull-ups 3x5, plus 2 dead hangs of 20s", [0, 0, 0, 0, 0]),
+        ("pullups 3x3 at 90", [90, 90, 90]),
+        ("pullups 2 singles at 100, 1 double at 90, 2 triples at 80", [100, 100, 90, 80, 80]),
+        ("pull ups 3x2 at 30, 9 on the last", [30, 30, 30]),
+        ("dips 3x5 +45, last set 14", [45, 45, 45]),
+        ("chins w/ 25 lb: 6, 6, 5. then one bodyweight set of 11", [25, 25, 25, 0]),
     ],
 )
 def test_loads_in_a_row_are_in_the_athletes_unit(text, pounds):
