@@ -31,6 +31,7 @@ def named_behind(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if fell and closes:
             out[at - 1] = Fact("word", before.start, before.end, None, {"noise": True})
         last = scope.value == "last" and _of_scheme(out, at)
+        closes = closes or (last and out[at + 2].kind == "word")  # "4 on the last cuz why not"
         if (
             closes
             and (led or fell or several or last)

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
-from bot.reading.facts import Fact
+from bot.reading.facts import LOADED, Fact
+from bot.reading.little import little
 from bot.reading.message import Message
 
 OF_A_MISS = frozenset({"fail", "scope", "word", "last_rep"})
+LEAST_LOAD, CHANGE = 13, 3  # the facts of "upped dips to"
 TIED = frozenset({"load", "at", "effort", "effort_range", "flag"})
 
 
@@ -53,3 +56,31 @@ def total_of_sides(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if len(before) == 1 and facts[before[0]].kind == "bare" and facts[before[0]].value == 2 * each.value:
             return [fact for n, fact in enumerate(facts) if n != before[0]]
     return facts
+
+
+def load_kept(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Stayed at 45 for dips, 4x6", "upped dips to 75, got 4 sets of 4": the load of the sets behind."""
+    if message.context.today:
+        return facts
+    for at in range(1, len(facts) - 1):
+        fact = facts[at]
+        if fact.kind != "bare" or fact.value < LEAST_LOAD or fact.note.get("spelled") or fact.note.get("comma"):
+            continue
+        end = next((n for n in range(at, len(facts)) if facts[n].kind == "sep"), len(facts))
+        start = next((n + 1 for n in range(at, -1, -1) if facts[n].kind == "sep"), 0)
+        lifts = [one for one in facts[start:end] if one.kind == "move" and one.value.movement in LOADED]
+        named = {name for one in facts[at - 1 : at] for name in one.note.get("names", ())}
+        turned = at > 1 and _turned_to(message, facts[max(start, at - CHANGE) : at])
+        rows = next((one for one in facts[end:] if one.kind in ("rows", "bare", "load", "move")), None)
+        if len(lifts) == 1 and ("took" in named or turned) and rows is not None and rows.kind == "rows":
+            load = replace(fact, kind="load", value=float(fact.note.get("kg", fact.value)), note={"how": "at"})
+            return [*facts[:at], load, *facts[at + 1 :]]
+    return facts
+
+
+def _turned_to(message: Message, led: Sequence[Fact]) -> bool:
+    """ "Upped dips to": a word for a change, the lift, and "to" right before the number."""
+    if len(led) != CHANGE or led[1].kind != "move" or led[0].kind != "word" or led[2].kind != "word":
+        return False
+    change, to = message.tokens[led[0].end - 1].text, message.tokens[led[2].end - 1].text
+    return change in little("turned") and to in little("turned_to_word")
