@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from planner.draft import Draft, Today
 from planner.facts import Order, PlannedSet, Side
+from planner.first_rungs import plan_volume
 from planner.history import GRIPS, SIDES
 from planner.main_lift import basis_of, main_work, plan_work
 from planner.movements import movement
@@ -96,8 +97,12 @@ def _as_planned(today: Today, order: Order) -> list[PlannedSet]:
     if at is None or order.reps is None or order.movement not in (None, *GRIPS):
         return []
     as_heavy = replace(today, slot=at._replace(on=today.day, kind="deload" if at.is_deload else "heavy"))
-    work = main_work(as_heavy)
     made = Draft(today.day, as_heavy.slot)
+    climb = next((one for one in today.climbs if one.position.ladder.main_rung is not None), None)
+    if order.movement is None and climb is not None and climb.position.rung.work == "volume":
+        plan_volume(as_heavy, made, climb, climb.position.rung)
+        return made.main
+    work = main_work(as_heavy)
     plan_work(as_heavy, made, replace(work, sets=order.sets or work.sets, reps=order.reps))
     return made.main
 

@@ -123,6 +123,7 @@ class View:
         if not any(_pulls(order.movement) for order in self.history.orders.sets_for(left)):
             return False
         missed = any(one.kind == "missed" and _covers(one, left) for one in self.record.absences)
+        missed = missed or any(away.covers(left) for away in self.history.aways)
         # Of a day gone by only a word is known, and silence is none: the sets may have been done.
         return not missed and (left < self.on or bool(self._fresh(left).sets))
 

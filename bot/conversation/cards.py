@@ -4,19 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from zoneinfo import ZoneInfo
 
-from bot.conversation import progress
+from bot.conversation import coach_waiting, progress
 from bot.conversation.alerts import alert_buttons, alert_in_words, proposal_buttons, proposal_in_words
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.reasons import order_in_words, place, reason_in_words, until_in_words
 from bot.wording.sets import done_in_words, short_plan
-from planner.facts import Order, OrderKind
+from planner.facts import Order, OrderKind, SentPlan, Session, WorkSet
 from planner.gained import gain_of
 from planner.orders import Orders
 from storage import notes, questions
 
 NEWEST_SESSIONS = 3
 SEEN_AHEAD = 14  # days
+STOPPED = frozenset({"stopped_by_sign", "screening_open"})
 NEWEST_ORDERS = 3
 LASTING: tuple[OrderKind, ...] = ("hold_rung", "lock_load", "exclude", "swap")
 
@@ -38,10 +40,14 @@ def card(desk: Desk) -> tuple[str, Buttons]:
     say, review = desk.say_coach, desk.review
     lines = [say.say("card-heading", name=desk.person.name, day=say.long_day(desk.today))]
     buttons: Buttons = []
-    if review.stopped is not None:
-        lines.append(reason_in_words(review.stopped, say))
+    if review.stopped is not None and not any(one.code in STOPPED for one in review.alerts):
+        lines.append(reason_in_words(review.stopped, say))  # a pause; of other stops the alert speaks
     lines += [alert_in_words("", one, say).lstrip(" :") for one in review.alerts if not one.code.startswith("proposal")]
     buttons += [button for alert in review.alerts for button in alert_buttons(desk.id, alert, say)]
+    waiting = notes.unanswered(desk.tx, desk.id)
+    if waiting:
+        lines.append(coach_waiting.in_words(waiting, ZoneInfo(desk.coach.timezone), say))
+        buttons += coach_waiting.settle_button(desk.id, waiting, say)
     for position in review.ladders:
         if position.proposal is not None:
             lines.append(proposal_in_words(desk.person.name, position.proposal, say))
@@ -60,7 +66,8 @@ def card(desk: Desk) -> tuple[str, Buttons]:
         )
     sessions = [one for one in desk.record.sessions if one.sets and not one.is_test][-NEWEST_SESSIONS:]
     for session in reversed(sessions):
-        lines.append(say.say("card-session", day=say.day(session.on), work=done_in_words(session.sets, say)))
+        work = done_in_words(_worked(session, desk.record.sent_by_day.get(session.on)), say)
+        lines.append(say.say("card-session", day=say.day(session.on), work=work))
     lines.append(next_session(desk))
     for order in _newest(desk.record.orders)[-NEWEST_ORDERS:]:
         lines.append(say.say("card-order", day=say.day(order.on), what=order_in_words(order, say)))
@@ -70,6 +77,18 @@ def card(desk: Desk) -> tuple[str, Buttons]:
         lines.append(say.say("card-doubt", text=doubt.text[:200], span=doubt.span or ""))
     lines += [say.say("card-note", text=note.text) for note in notes.notes_of(desk.tx, desk.id)[-3:]]
     return "\n".join(line for line in lines if line), buttons
+
+
+def _worked(session: Session, sent: SentPlan | None) -> Sequence[WorkSet]:
+    """The sets done without the warm-up that the plan of the day asked for."""
+    warm_up = [(one.movement, one.reps, one.load_kg) for one in sent.sets if one.part == "warm_up"] if sent else []
+    worked = []
+    for one in session.sets:
+        if (one.movement, one.reps, one.load_kg) in warm_up:
+            warm_up.remove((one.movement, one.reps, one.load_kg))
+        else:
+            worked.append(one)
+    return worked or session.sets
 
 
 def _newest(given: Sequence[Order]) -> list[Order]:

@@ -131,6 +131,8 @@ def week(desk: Desk, say: Wording) -> str:
         lines.append(say.say("week-empty"))
         if desk.review.stopped is not None:
             lines.append(reason_in_words(desk.review.stopped, say))
+        elif desk.review.next_training_on is not None:  # a session with nothing in it: what hurts, mostly
+            lines += decisions_in_words(unusual(desk.plan(desk.review.next_training_on).decisions), say)[:MOST_REASONS]
     return "\n".join(lines)
 
 

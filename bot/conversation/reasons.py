@@ -26,7 +26,8 @@ WEIGHT = ("stop", "order", "absence", "deload", "start", "pain", "rung", "grip",
 
 
 def reason_in_words(reason: Reason | Alert, say: Wording, prefix: str = "reason") -> str:
-    return say.say(f"{prefix}-{reason.code}", **shown(reason.values, say))
+    values = {"since": reason.since, **reason.values} if isinstance(reason, Alert) else reason.values
+    return say.say(f"{prefix}-{reason.code}", **shown(values, say))
 
 
 def decision_in_words(decision: Decision, say: Wording) -> str:

@@ -47,6 +47,8 @@ def _numbered(facts: Sequence[Fact]) -> list[tuple[int, Fact]]:
 
 def _worked(facts: Sequence[Fact]) -> bool:
     """Whether a sentence tells of work: sets, several numbers, a word for done."""
+    if any(fact.kind == "count" and not fact.value for fact in facts):
+        return False  # "gym shut, zero sets"
     bares = sum(fact.kind == "bare" for fact in facts)
     # "squats with 75, couldn't find the small plates"
     lifted = any(one.kind == "move" and two.kind == "load" and two.value for one, two in pairwise(facts))

@@ -41,6 +41,9 @@ def moved(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tu
     named = [day for day in days if day.kind in NAMED and (day.ahead or day.back)]
     # "moving house on Saturday, can I do Saturday's on Monday?": a day named twice is one
     named = [day for n, day in enumerate(named) if not any(same_day(day, other) for other in named[:n])]
+    spans = [day.ahead for day in named if day.kind == "range" and day.ahead]
+    # "a wedding on Friday, can we move Friday's session to Sunday?"
+    named = [day for day in named if day.kind == "range" or all(span[0] != ahead(day)[0] for span in spans)]
     back = {
         id(day)
         for day, after in pairwise(named)

@@ -204,6 +204,13 @@ def test_sets_without_a_load_get_one_on_a_day_off_too():
     assert all(12.5 <= one.load_kg <= 15.0 for one in main)
 
 
+def test_sets_on_a_day_off_are_of_the_first_rungs_work_where_that_is_trained():
+    order = Order("set_sets", START, for_date=day(2), sets=4, reps=3)
+    row = with_tests(WorkSet("ring_row", 10, rpe=9.0))
+    plan = plan_for(Record(athlete("ring_row"), sessions=(row,), orders=(order,)), START, day(2))
+    assert {(one.movement, one.reps) for one in plan.sets if one.part == "main"} == {("ring_row", 3)}
+
+
 def test_without_a_bar_the_closest_movement_is_asked_for():
     travel = Equipment(START, frozenset({"rings"}), day(6))
     plan = plan_for(Record(athlete(), sessions=(with_tests(),), equipment=(travel,)), START, START)
@@ -388,6 +395,14 @@ def test_sets_ordered_for_a_day_on_which_nobody_trains_take_no_other_session_awa
     record = Record(athlete(), sessions=(with_tests(),), moves=moved, orders=(order,), absences=(gone,))
     week = week_ahead(record, START)
     assert day(4) in [plan.on for plan in week if any(one.part == "main" for one in plan.sets)]
+
+
+def test_an_absence_told_afterwards_gives_the_moved_session_back():
+    moved = (Move(START, day(3), day(4)),)
+    order = Order("set_sets", START, for_date=day(3), sets=4, reps=3, load_kg=17.5)
+    ill = Absence("ill", day(4), day(3), day(3))
+    record = Record(athlete(), sessions=(with_tests(),), moves=moved, orders=(order,), absences=(ill,))
+    assert any(one.part == "main" for one in plan_for(record, day(4), day(4)).sets)
 
 
 def test_ordered_dips_leave_the_moved_session():

@@ -30,7 +30,8 @@ def weekday(hits: DayHits, hit: Hit, which: Hit | None) -> Day | None:
     if of_day is not None:
         end = of_day.end
     name = which.name if which else None
-    behind = None if hits.has("other_week", end) else hits.has("which", end)
+    whose = hits.tokens[end - 1].text.endswith("'s")  # "Monday's last set"
+    behind = None if whose or hits.has("other_week", end) else hits.has("which", end)
     if behind is not None and name is None and hits.has("weekday", behind.end) is None:
         name, end = behind.name, behind.end
     number, today = int(hit.name), hits.today

@@ -131,6 +131,10 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
             row.reps = 0  # a single missed has no rep
     if missed is not None and any(row.failed and row.reps is None and row.hold_s is None for row in folded.rows):
         asks.append(Ask("reps", message.span(missed.start, missed.end)))
+    for fact in stated:
+        for entry in fact.value[:1]:
+            if entry.ask and not folded.asks and any(row.reps is None and row.hold_s is None for row in folded.rows):
+                asks.append(Ask(entry.ask, message.span(fact.start, fact.end)))  # "the last set was 3 or 4"
     return folded.rows
 
 

@@ -42,7 +42,7 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
 
     for at, fact in enumerate(facts):
         if fact.kind == "sep" and fact.note.get("mark") not in ("(", ")"):
-            if fact.note.get("mark") == ":" and _only_names(current):
+            if fact.note.get("mark") == ":" and (_only_names(current) or [one.kind for one in current] == ["side"]):
                 continue  # "dips: skipped", "dips: 10 10 9"
             if fact.note.get("mark") == "and" and _only_names(current) and _names_on(facts, at + 1):
                 continue  # "warm-up and skill as planned"

@@ -14,6 +14,8 @@ from bot.reading.plan.ground import plan_names
 RANGE = re.compile(r"(\d+) ?[-–] ?(\d+)")
 LATELY = 60  # facts back; farther away stands nothing that is gone on with
 
+SENTENCE = 3  # the value of a mark that ends a sentence
+
 
 def ranges_of_sets(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "Sets 1-3 rpe 7, 4-5 rpe 8": the second range is of sets too."""
@@ -74,21 +76,18 @@ def then_list(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) ->
 
 
 def listed_of_side(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
-    """ "left 3 and 3": two sets of one side."""
+    """ "left 3 and 3", "right: 3, then 2": two sets of one side."""
     out: list[Fact] = []
     for fact in facts:
-        last = out[-3:]
-        if (
-            fact.kind == "bare"
-            and len(last) == 3
-            and last[2].kind == "sep"
-            and last[2].note.get("mark") in ("and", ",")
-            and last[1].kind == "bare"
-            and (last[0].kind == "side" or plan_names(last[0]) & {"only"})
-            and any(one.kind == "side" for one in out[-4:])
-        ):
-            entries = [Entry(int(last[1].value)), Entry(int(fact.value))]
-            out[-2:] = [Fact("rows", last[1].start, fact.end, entries, {"list": True, "mark": "and"})]
-            continue
+        told = [one for one in out[-5:] if one.kind != "sep" or one.value == SENTENCE]
+        marks = next((n for n in range(len(out), 0, -1) if out[n - 1].kind != "sep"), 0)
+        joined = 0 < marks < len(out) and all(one.value != SENTENCE for one in out[marks:])
+        if fact.kind == "bare" and joined and out[marks - 1].kind == "bare" and len(told) > 1:
+            led = told[-2].kind == "side" or bool(plan_names(told[-2]) & {"only"})
+            if led and any(one.kind == "side" for one in told):
+                first = out[marks - 1]
+                entries = [Entry(int(first.value)), Entry(int(fact.value))]
+                out[marks - 1 :] = [Fact("rows", first.start, fact.end, entries, {"list": True, "mark": "and"})]
+                continue
         out.append(fact)
     return out

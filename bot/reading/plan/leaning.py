@@ -6,7 +6,6 @@ from collections.abc import Sequence
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
-from bot.reading.intents import wishes
 from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.cues import clauses, leans_by_form
@@ -15,7 +14,6 @@ from bot.reading.plan.ticks import ticked
 from bot.reading.plan.value import near_load
 
 SILENT = frozenset({"word", "sep", "claim"})
-DONE = frozenset({"done", "planned", "same", "last_time", "fine"})
 UNSURE = ("over", "top", "back")
 FEW_WORDS = 3  # so many plain words may stand beside a value and its set
 NEAR = 3  # facts between a value and the words for its set
@@ -31,11 +29,6 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     scoped = any(f.kind == "scope" and isinstance(f.value, tuple) for f in facts)
     if names & {"only"} and names & set(PARTS) and scoped:
         return True  # "only warm-up and the first two sets of pull-ups"
-    told = any(
-        fact.kind in ("rows", "bare", "loads") or (fact.kind in ("load", "count") and fact.value) for fact in facts
-    )
-    if not told and not names & (DONE | {"except"}) and {"equipment", "away"} & set(wishes(message)):
-        return False  # "a bar, no rings, no belt" leaves nothing of the plan out: it tells what there is
     if ticked(message):
         return True
     if not names and all(fact.kind in SILENT for fact in facts):

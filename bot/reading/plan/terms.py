@@ -23,6 +23,7 @@ from bot.reading.plan.no_numbers import names_joined, no_numbers
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.paused import stops_denied
 from bot.reading.plan.quoted import quoted_pieces
+from bot.reading.plan.rated_instead import rated_instead
 from bot.reading.plan.reasons import without_reasons
 from bot.reading.plan.short import (
     all_but_for,
@@ -68,6 +69,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (sets_by_load, "count load"),
     (first_then_rest, "=rest|scope rows|count"),
     (parted_instead, "=instead bare scope|side|=every"),
+    (rated_instead, "effort =instead|=every"),
     (less_on_a_side, "side =less|delta"),
     (one_short, "=less bare move"),
     (all_but_for, "=only =done|=planned|=all_lifts scope|side|load"),

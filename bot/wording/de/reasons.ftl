@@ -95,8 +95,8 @@ reason-warning_sign = Das Training ruht seit { $since }. Grund: { $sign }. Dein 
 # Was der Coach hört.
 alert-stopped_by_sign = gestoppt seit { $since }, Grund: { $sign }. Nur du kannst den Plan wieder starten.
 alert-screening_open = die Gesundheitsfragen sind nicht freigegeben; kein Training, bis du bestätigst.
-alert-pain_stop = Schmerz, { $place } { $score }/10: Was die Stelle belastet, ist gestoppt, bis du „neustart“ sagst.
-alert-pain_step_down = Schmerz, { $place } { $score }/10: eine Woche keine Skill-Sätze, Hauptübung 10 % leichter.
+alert-pain_stop = Schmerz, { $place } { $score }/10 seit { $since }: Was die Stelle belastet, ist gestoppt, bis du „neustart“ sagst.
+alert-pain_step_down = Schmerz, { $place } { $score }/10 seit { $since }: eine Woche keine Skill-Sätze, Hauptübung 10 % leichter.
 alert-pain_step_back = Schmerz, { $place } { $score }/10, drei Einheiten in Folge: eine Stufe zurück, bis zwei Wochen ruhig sind.
 alert-proposal_waiting = ein Schritt wartet auf deine Entscheidung: { $rung }.
 alert-silent = seit { $sessions ->

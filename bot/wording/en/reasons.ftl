@@ -95,8 +95,8 @@ reason-warning_sign = Training is stopped since { $since } because of { $sign }.
 # What the coach hears.
 alert-stopped_by_sign = stopped since { $since } by { $sign }. Only you can start the plan again.
 alert-screening_open = the health questions are not cleared; no training until you approve.
-alert-pain_stop = pain, { $place } { $score }/10: what loads it is stopped until you say “restart”.
-alert-pain_step_down = pain, { $place } { $score }/10: skill sets out for a week, main lift 10 % lighter.
+alert-pain_stop = pain, { $place } { $score }/10 since { $since }: what loads it is stopped until you say “restart”.
+alert-pain_step_down = pain, { $place } { $score }/10 since { $since }: skill sets out for a week, main lift 10 % lighter.
 alert-pain_step_back = pain, { $place } { $score }/10 in three sessions in a row: one rung back until two quiet weeks.
 alert-proposal_waiting = a step waits for your decision: { $rung }.
 alert-silent = no word for { $sessions } sessions.

@@ -95,8 +95,8 @@ reason-warning_sign = El entreno está parado desde el { $since }. Motivo: { $si
 # Lo que oye el coach.
 alert-stopped_by_sign = parado desde el { $since }; motivo: { $sign }. Solo tú puedes reactivar el plan.
 alert-screening_open = faltan las preguntas de salud; sin entreno hasta que lo apruebes.
-alert-pain_stop = dolor, { $place } { $score }/10: lo que carga esa zona está parado hasta que digas «reinicia».
-alert-pain_step_down = dolor, { $place } { $score }/10: una semana sin series de skill, principal un 10 % más ligero.
+alert-pain_stop = dolor, { $place } { $score }/10 desde el { $since }: lo que carga esa zona está parado hasta que digas «reinicia».
+alert-pain_step_down = dolor, { $place } { $score }/10 desde el { $since }: una semana sin series de skill, principal un 10 % más ligero.
 alert-pain_step_back = dolor, { $place } { $score }/10 en tres sesiones seguidas: un escalón atrás hasta tener dos semanas tranquilas.
 alert-proposal_waiting = un paso espera tu decisión: { $rung }.
 alert-silent = sin noticias desde hace { $sessions ->

@@ -1,0 +1,27 @@
+"""A move whose day the message has named before: "a wedding on Friday, can we move Friday's session to Sunday?"."""
+
+from datetime import date, datetime
+from zoneinfo import ZoneInfo
+
+import pytest
+
+from bot.reading import read
+from bot.reading.reading import Context, Span
+
+ZONE = ZoneInfo("Europe/Berlin")
+WEDNESDAY = datetime(2027, 6, 16, 18, 30, tzinfo=ZONE)
+
+
+@pytest.mark.parametrize(
+    ("text", "moved", "to"),
+    [
+        ("two wedding cakes on friday, can we move friday's session to sunday?", 18, 20),
+        ("friday is full, move friday's session to saturday please", 18, 19),
+        ("exam on Monday, could I do Monday's session on Tuesday", 21, 22),
+        ("can we move friday's session to sunday?", 18, 20),
+    ],
+)
+def test_the_day_named_twice_is_the_one_moved(text: str, moved: int, to: int) -> None:
+    reading = read(text, Context(WEDNESDAY, ZONE, "kg", "en", 72.0, None))
+    assert reading.intents == ("move",)
+    assert reading.dates == Span(date(2027, 6, moved), date(2027, 6, to))
