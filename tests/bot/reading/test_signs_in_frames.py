@@ -31,6 +31,8 @@ FRAMES = {
         "didn't train today: {}",
         "{}, getting better though",
         "{} and it won't go away",
+        "out of nowhere {}",
+        "without any warning, {}",
     ),
     "de": (
         "heute trainiert und {}",
@@ -46,6 +48,8 @@ FRAMES = {
         "heute nicht trainiert: {}",
         "{}, wird aber schon besser",
         "{} und es geht nicht weg",
+        "aus dem Nichts: {}",
+        "ohne Vorwarnung, {}",
     ),
     "es": (
         "hoy he entrenado y {}",
@@ -61,6 +65,8 @@ FRAMES = {
         "hoy no entrené: {}",
         "{}, aunque ya va mejor",
         "{} y no se me pasa",
+        "de la nada, {}",
+        "sin previo aviso {}",
     ),
 }
 
