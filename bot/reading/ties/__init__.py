@@ -67,7 +67,7 @@ from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.then_the_rest import then_the_rest
-from bot.reading.ties.told_ahead import load_kept, misses_ahead, total_of_sides
+from bot.reading.ties.told_ahead import load_kept, misses_ahead, sets_ahead, total_of_sides
 from bot.reading.ties.tried import all_missed, misses_counted, tried
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
@@ -98,6 +98,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (load_heads, "bare|rows sep rows"),
     (tries_by_side, "scheme side"),
     (misses_ahead, "fail rows sep move"),
+    (sets_ahead, "scope rows sep bare"),
     (load_kept, "bare move rows sep"),
     (total_of_sides, "side bare move"),
     (all_missed, "scheme bare|count sep|fail"),
