@@ -194,7 +194,7 @@ def _object(line: str) -> dict[str, Any]:
 
 def run() -> None:
     """The command: from standard input to standard output."""
-    garbage.look_seldom()  # a reading holds nothing that holds it
+    garbage.look_hardly_ever()
     read_lines(*streams.json_lines())
 
 
