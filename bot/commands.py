@@ -64,7 +64,9 @@ def slowrung(
 @app.command()
 def chat(
     database: Annotated[str | None, typer.Option(help="Database URL; a demo of its own where left out.")] = None,
-    roster: Annotated[Path | None, typer.Option(help="A roster to begin with instead of the demo.")] = None,
+    roster: Annotated[
+        Path | None, typer.Option(help="A roster in place of the demo's, put in as by `roster load`.")
+    ] = None,
     fresh: Annotated[bool, typer.Option("--fresh", help="Throw the demo's data away and begin again.")] = False,
 ) -> None:
     """Talk with the bot in this terminal, as an athlete or as the coach."""
@@ -115,13 +117,13 @@ def rehearse(
 def serve() -> None:
     """Run the Telegram bot. Settings come from the environment (SLOWRUNG_TELEGRAM_TOKEN and others)."""
     from bot.serve import serve as run_service
-    from bot.settings import MissingSetting
+    from bot.settings import MissingSetting, WrongSetting
 
     settings = _settings()
     _own_ladders()
     try:
         run_service(settings)
-    except MissingSetting as error:
+    except (MissingSetting, WrongSetting) as error:
         _stop(str(error))
 
 

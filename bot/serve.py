@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import contextlib
+import os
 import signal
 from collections.abc import Callable, Coroutine
 from concurrent.futures import ThreadPoolExecutor
@@ -30,7 +31,7 @@ from bot.channels.telegram import (
 from bot.clock import Clock, SystemClock
 from bot.delivery import Delivery
 from bot.logs import set_up_logs, why_away
-from bot.settings import MissingSetting, Settings
+from bot.settings import MissingSetting, Settings, unknown
 from storage import erasure, inbox, outbox
 from storage.store import Store
 
@@ -51,9 +52,12 @@ def serve(settings: Settings) -> None:
 
     Raises:
         MissingSetting: There is no token, or the service does not know it.
+        WrongSetting: Nothing can be served at `listen`.
     """
     token = settings.token()
     set_up_logs(token, *([settings.webhook_secret.get_secret_value()] if settings.webhook_secret else []))
+    for name, meant in unknown(os.environ):
+        log.warning("no such setting", name=name, meant=meant)
     settings.home.mkdir(parents=True, exist_ok=True)
     store = Store.open(settings.database, settings.backups)
     garbage.look_seldom()
@@ -93,15 +97,36 @@ class Service:
                 loop.add_signal_handler(name, self.stop)
         if self.settings.database.startswith("sqlite"):
             await self.in_thread(self._take_over)
-        await self._greet()
+        try:
+            await self._greet()
+            if not self._stop.is_set():  # as it is where somebody stops what waits for a service that is away
+                await self._work()
+        finally:
+            self._threads.shutdown(wait=True)
+            with contextlib.suppress(TelegramError):
+                await self.bot.shutdown()
+        log.info("stopped")
+
+    async def _work(self) -> None:
+        """Everything at once, until told to stop."""
+        http = web.server(self) if self.settings.listen else None
+        # First of all: where another has the port, nothing is begun.
+        door = web.door(self.settings) if http is not None else None
         scheduler = AsyncIOScheduler()
         # Late is better than never, once is enough, and never two at a time.
         scheduler.add_job(
-            self._sweep, "interval", seconds=SWEEP_S, misfire_grace_time=None, coalesce=True, max_instances=1
+            _until_stopped,
+            "interval",
+            [self._sweep],
+            seconds=SWEEP_S,
+            misfire_grace_time=None,
+            coalesce=True,
+            max_instances=1,
         )
         scheduler.add_job(
-            self._let_go_of_copies,
+            _until_stopped,
             "interval",
+            [self._let_go_of_copies],
             hours=COPIES_H,
             next_run_time=self.clock.now(),
             misfire_grace_time=None,
@@ -111,9 +136,8 @@ class Service:
         loops = [self._forever(self._handle), self._forever(self.delivery.step)]
         if self.settings.webhook_url is None:
             loops.append(self._forever(self._receive))
-        http = web.server(self) if self.settings.listen else None
-        if http is not None:
-            loops.append(http.serve())
+        if http is not None and door is not None:
+            loops.append(http.serve([door]))
         tasks = [asyncio.create_task(one) for one in loops]
         log.info("serving", database=self.settings.database.split(":")[0], replicas=self.settings.replicas)
         await self._stop.wait()
@@ -126,10 +150,6 @@ class Service:
         for task in tasks:
             task.cancel()
         await asyncio.gather(*tasks, return_exceptions=True)
-        self._threads.shutdown(wait=True)
-        with contextlib.suppress(TelegramError):
-            await self.bot.shutdown()
-        log.info("stopped")
 
     def stop(self) -> None:
         self._stop.set()
@@ -257,6 +277,13 @@ class Service:
         gone = await self.in_thread(lambda: erasure.let_go_of_copies(url, {folder}, self.clock.now()))
         if gone:
             log.info("copies let go", count=len(gone))
+
+
+async def _until_stopped(job: Callable[[], Coroutine[Any, Any, None]]) -> None:
+    """Run a job that the scheduler cuts off as it shuts down. That is no error to log: what a job does is transactions,
+    and what was not done is due after the next start."""
+    with contextlib.suppress(asyncio.CancelledError):
+        await job()
 
 
 async def _wait(event: asyncio.Event, most_s: float) -> None:

@@ -6,6 +6,7 @@ import asyncio
 import contextlib
 import hmac
 import json
+import socket
 from collections.abc import Iterator
 from datetime import timedelta
 from typing import TYPE_CHECKING
@@ -18,6 +19,7 @@ from starlette.responses import PlainTextResponse, Response
 from starlette.routing import Route
 
 from bot import metrics
+from bot.settings import Settings, WrongSetting
 from storage import health
 from storage.migrations import HEAD
 
@@ -27,6 +29,7 @@ if TYPE_CHECKING:
 WEBHOOK_PATH = "/telegram"
 SECRET_HEADER = "x-telegram-bot-api-secret-token"  # noqa: S105  the header's name
 LONGEST_BODY = 1_000_000
+WAITING_AT_MOST = 2048  # connections that nobody has taken up yet; the server's own number
 RETRY_AFTER_S = "5"
 SWEEP_LATE = timedelta(minutes=2)
 # A morning's plans for many take some minutes; what is due for longer than this is stuck.
@@ -103,14 +106,25 @@ class Server(uvicorn.Server):
         yield
 
 
+def door(settings: Settings) -> socket.socket:
+    """The socket of `SLOWRUNG_LISTEN`.
+
+    Raises WrongSetting where it cannot be had.
+    """
+    assert settings.listen is not None
+    host, _, port = settings.listen.rpartition(":")
+    name = host.strip("[]") or "127.0.0.1"
+    family = socket.AF_INET6 if ":" in name else socket.AF_INET
+    try:
+        return socket.create_server((name, int(port)), family=family, backlog=WAITING_AT_MOST)
+    except (OSError, OverflowError) as error:
+        raise WrongSetting(f"SLOWRUNG_LISTEN: nothing can be served at {settings.listen} ({error}).") from error
+
+
 def server(service: Service) -> Server:
-    """A server on `SLOWRUNG_LISTEN`, not yet started."""
-    assert service.settings.listen is not None
-    host, _, port = service.settings.listen.rpartition(":")
+    """A server for that socket, not yet started."""
     config = uvicorn.Config(
         application(service),
-        host=host.strip("[]") or "127.0.0.1",
-        port=int(port),
         log_config=None,
         access_log=False,
         lifespan="off",

@@ -11,24 +11,14 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
 from pathlib import Path
-from typing import Any, Literal, cast, get_args
+from typing import Any
 
 from planner.datafile import DataError, DataFile, read
 from planner.facts import Pause, Rom
+from planner.ladder_kinds import LADDER, RUNG, GateKind, Work, misfits
 from planner.movements import movement
 
 Number = float | str  # a value, or the name of a rule
-Work = Literal["volume", "main", "skill", "hold"]
-GateKind = Literal[
-    "sets_shown",  # `sets` sets of `movement` with `want` reps each in one session
-    "reps_shown",  # one set of `movement` with `want` reps at bodyweight
-    "hold_shown",  # one hold of `movement` of `want` seconds
-    "relative_added",  # relative added 1RM of the main lift
-    "held",  # the rung before done at `sets` x `want` (or harder) within its ceiling
-    "shown_either",  # `want` reps a side in one of the movements `of`
-]
-Joint = Literal["elbow", "shoulder", "wrist"]
-
 SHIPPED = Path(__file__).parent / "ladders"
 
 
@@ -138,13 +128,6 @@ class Ladder:
         return None
 
 
-_LADDER_KEYS = frozenset({"id", "pattern", "joints", "doses", "variants", "rung"})
-_RUNG_KEYS = frozenset(
-    "id work movement rom roms one_sided alternative next proof gates doses variants other_day".split()
-)
-_PATTERNS = frozenset({"pull", "push", "lever", "legs", "trunk"})
-
-
 def load(path: Path) -> Ladder:
     """Read one ladder file.
 
@@ -247,13 +230,11 @@ def _gate(raw: Mapping[str, Any]) -> GateRule:
 
 def _errors(file: DataFile) -> list[str]:
     data = file.data
-    errors = file.unknown_keys(data, _LADDER_KEYS)
+    errors = file.unknown_keys(data, LADDER)
     errors += [f"{file.where(key)}: missing" for key in ("id", "pattern", "joints", "rung") if key not in data]
+    errors += [f"{file.where(key)}: {why}" for key, why in misfits(data, LADDER)]
     if errors:
         return errors
-    if data["pattern"] not in _PATTERNS:
-        errors.append(f"{file.where('pattern')}: {data['pattern']!r} is none of {', '.join(sorted(_PATTERNS))}")
-    errors += [f"{file.where('joints')}: unknown joint {j!r}" for j in data["joints"] if j not in get_args(Joint)]
     ids = [raw.get("id") for raw in data["rung"]]
     for index, raw in enumerate(data["rung"]):
         errors += _rung_errors(file, raw, index, ids)
@@ -264,31 +245,14 @@ def _rung_errors(file: DataFile, raw: Mapping[str, Any], index: int, ids: list[A
     def at(key: str | None) -> str:
         return file.where(key, "rung", index)
 
-    errors = file.unknown_keys(raw, _RUNG_KEYS, "rung", index)
+    errors = file.unknown_keys(raw, RUNG, "rung", index)
     errors += [f"{at(key)}: missing" for key in ("id", "work", "movement") if key not in raw]
+    errors += [f"{at(key)}: {why}" for key, why in misfits(raw, RUNG)]
     if errors:
         return errors
     if ids.count(raw["id"]) > 1:
         errors.append(f"{at('id')}: {raw['id']!r} is given twice")
-    if raw["work"] not in get_args(Work):
-        errors.append(f"{at('work')}: {raw['work']!r} is none of {', '.join(get_args(Work))}")
-    for rom in raw.get("roms", [raw.get("rom", "full")]):
-        if rom not in get_args(Rom):
-            errors.append(f"{at('rom')}: {rom!r} is none of {', '.join(get_args(Rom))}")
     errors += [f"{at('next')}: no rung {name!r} in this file" for name in raw.get("next", ()) if name not in ids]
-    for gate in raw.get("gates", ()):
-        if gate.get("kind") not in get_args(GateKind):
-            errors.append(f"{at('gates')}: kind {gate.get('kind')!r} is none of {', '.join(get_args(GateKind))}")
-        elif not isinstance(gate.get("want"), (int, float, str)):
-            errors.append(f"{at('gates')}: {gate['kind']} says no `want`")
-    for dose in raw.get("doses", ()):
-        if len(dose) != 2 or not all(isinstance(n, int) and 0 <= n <= 30 for n in dose):
-            errors.append(f"{at('doses')}: {dose!r} is no [sets, reps]")
-    for variant in raw.get("variants", ()):
-        if not set(variant) <= {"pauses", "load_kg"} or not set(variant.get("pauses", ())) <= set(get_args(Pause)):
-            errors.append(f"{at('variants')}: {variant!r} has more than `pauses` and `load_kg`")
-    unknown = set(cast(dict[str, Any], raw.get("proof", {}))) - {"reps", "hold_s", "smallest_plate", "max_assist_share"}
-    errors += [f"{at('proof')}: unknown key {key!r}" for key in sorted(unknown)]
     return errors
 
 

@@ -20,6 +20,7 @@ Claims of one reader must not overlap each other. Claims may have start == end =
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime, timedelta
 from functools import cached_property, lru_cache
@@ -96,10 +97,21 @@ class Message:
         """What a reader has worked out that another asks for too; by its own key."""
         return {}
 
-    def hits(self, name: str, *tables: str) -> list[Hit]:
+    @cached_property
+    def _hits_of_tables(self) -> dict[tuple[str, str], list[Hit]]:
+        by_table: dict[tuple[str, str], list[Hit]] = {}
+        for name, found in self._hits.items():
+            for hit in found:
+                by_table.setdefault((name, hit.table), []).append(hit)
+        return by_table
+
+    def hits(self, name: str, *tables: str) -> Sequence[Hit]:
         """Every phrase (`phrases.py`) of words/<language>/<name>.toml in the message; only of `tables` where named."""
-        found = self._hits.get(name, [])
-        return [hit for hit in found if hit.table in tables] if tables else found
+        if not tables:
+            return self._hits.get(name, ())
+        if len(tables) == 1:
+            return self._hits_of_tables.get((name, tables[0]), ())
+        return [hit for hit in self._hits.get(name, ()) if hit.table in tables]
 
     @cached_property
     def sentences(self) -> list[tuple[int, int]]:

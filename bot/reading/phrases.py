@@ -12,6 +12,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator, Sequence
 from functools import cached_property, lru_cache
+from operator import itemgetter
 from typing import Any
 
 from bot.reading.lexicon import GAP, Hit, sources, table
@@ -202,10 +203,11 @@ class _State:
         self._words = frozenset[str]().union(*(place.next for place in at_words))
         self._stems = tuple(stem for place in at_words for stem in place.stems)
         self.next: dict[object, _State | None] = {}
-        self.complete: dict[Name, int] = {}
+        complete: dict[Name, int] = {}
         for rank, place, left in reached:
             for name in () if left else place.names:
-                self.complete[name] = min(rank, self.complete.get(name, rank))
+                complete[name] = min(rank, complete.get(name, rank))
+        self.complete = dict(sorted(complete.items(), key=itemgetter(1)))  # the first of the book first
 
     def stranger(self, token: Token) -> bool:
         """Whether a token is no word of the phrases here: all such lead on alike, those that end a sentence apart."""
@@ -347,17 +349,25 @@ class Phrases:
     ) -> Iterable[tuple[Name, int]]:
         """The phrases whose first word stands before `end`, and where they end."""
         state: _State | None = first
-        found: dict[Name, tuple[int, int]] = {}
+        ends: list[tuple[_State, int]] = []
         while state is not None:
-            for name, rank in state.complete.items():
-                found[name] = (-end, min(rank, found[name][1]) if name in found else rank)
+            if state.complete:
+                ends.append((state, end))
             if not state.ways or end == len(keys):
                 break
             key = keys[end]
             state = state.next[key] if key in state.next else self._led(state, tokens[end])
             end += 1
-        ordered = sorted(found, key=found.__getitem__) if len(found) > 1 else found
-        return [(name, -found[name][0]) for name in ordered]
+        if not ends:
+            return ()
+        if len(ends) == 1:
+            state, end = ends[0]
+            return [(name, end) for name in state.complete]
+        found: dict[Name, tuple[int, int]] = {}
+        for state, end in ends:
+            for name, rank in state.complete.items():
+                found[name] = (-end, min(rank, found[name][1]) if name in found else rank)
+        return [(name, -found[name][0]) for name in sorted(found, key=found.__getitem__)]
 
 
 @lru_cache(maxsize=64)

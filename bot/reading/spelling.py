@@ -87,14 +87,14 @@ def _of_the_trade(word: str, language: str) -> tuple[str, ...]:
     if len(word) == 4:
         # so short a word is only taken when two letters changed places
         swapped = sorted(word)
-        near = [w for w in wanted if len(w) == 4 and sorted(w) == swapped and OSA.distance(w, word) == 1]
+        alike = (one for one in _begun_alike(word, language) if len(one) == 4 and sorted(one) == swapped)
+        near = sorted(one for one in alike if OSA.distance(one, word) == 1)
         return () if near and word in everyday(language) else tuple(near)
     slips = 2 if len(word) >= 7 else 1
     hits = [
         hit
-        for hit in process.extract(word, wanted, scorer=OSA.distance, score_cutoff=slips, limit=8)
-        if (hit[0][0] == word[0] or sorted(hit[0][:2]) == sorted(word[:2]))
-        and (hit[1] < 2 or (len(hit[0]) >= 6 and hit[0] not in signs))
+        for hit in process.extract(word, _begun_alike(word, language), scorer=OSA.distance, score_cutoff=slips, limit=8)
+        if hit[1] < 2 or (len(hit[0]) >= 6 and hit[0] not in signs)
     ]
     if not hits or everyday(language).share(word) > HARDLY_EVER or _plural_of_everyday(word, language, wanted):
         return ()
@@ -102,6 +102,22 @@ def _of_the_trade(word: str, language: str) -> tuple[str, ...]:
     found = sorted(candidate for candidate, distance, _ in hits if distance == best)
     # "pullup" and "pullups" are one answer
     return _likeliest(word, tuple(one for one in found if one + "s" not in found), language)
+
+
+def _begun_alike(word: str, language: str) -> list[str]:
+    """The words that one may be corrected to, of those with its first letter, or with its first two changed about."""
+    begun = _by_first_letter(language)
+    swapped = word[1::-1]
+    turned = (one for one in begun.get(swapped[0], ()) if one.startswith(swapped))
+    return [*begun.get(word[0], ()), *(turned if swapped[0] != swapped[1] else ())]
+
+
+@lru_cache(maxsize=8)
+def _by_first_letter(language: str) -> dict[str, list[str]]:
+    begun: dict[str, list[str]] = {}
+    for word in _spellings(language)[1]:
+        begun.setdefault(word[0], []).append(word)
+    return begun
 
 
 def _likeliest(word: str, found: tuple[str, ...], language: str) -> tuple[str, ...]:
@@ -130,10 +146,11 @@ def _likely(word: str, language: str) -> dict[str, float]:
     share = common.share(word)
     if share > RARE:
         return {}
+    least = max(LEAST, RARELY * share)
     likely: dict[str, float] = {}
     for meant, weight in _slips(word):
         known = common.share(meant) + (KNOWN_HERE if meant in known_here else 0.0)
-        if known * weight > max(LEAST, RARELY * share):
+        if known * weight > least:
             likely[meant] = max(likely.get(meant, 0.0), weight * known)
     return likely
 

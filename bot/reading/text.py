@@ -70,12 +70,12 @@ class _Letters(dict[int, str]):
 
     def __init__(self) -> None:
         super().__init__()
-        self.uneven: set[str] = set()  # those that do not fold to just one character
+        self.uneven: set[str] = set()  # those that do not fold to just one character, or to one that would fold again
 
     def __missing__(self, code: int) -> str:
         char = chr(code)
         piece = self[code] = _fold_char(char)
-        if len(piece) != 1:
+        if len(piece) != 1 or _fold_char(piece) != piece:
             self.uneven.add(char)
         return piece
 
@@ -88,8 +88,13 @@ def fold(text: str) -> Folded:
     if text.isascii() and text.replace("\n", " ").isprintable():
         return Folded(text, text.lower(), None, None)
     if FRACTIONS.keys().isdisjoint(text) and max(text, default="") < LETTERS_END:
-        whole = text.translate(LETTERS)
-        if LETTERS.uneven.isdisjoint(text):
+        letters = set(text)
+        folded = [(letter, LETTERS[ord(letter)]) for letter in letters]
+        if LETTERS.uneven.isdisjoint(letters):
+            whole = text
+            for letter, piece in folded:
+                if letter != piece:
+                    whole = whole.replace(letter, piece)  # few differ: a fraction of what each by itself would take
             return Folded(text, whole, None, None)
     out: list[str] = []
     starts: list[int] = []

@@ -76,7 +76,7 @@ class _Words:
     def everyday(self, facts: Sequence[Fact], at: int, told: bool) -> bool:
         fact = facts[at]
         first, end = self._number(fact)
-        if first is None:
+        if first is None or self._so_much(first, end):
             return False
         if self._named(first, end) or self._year(first) or self._age(first, end):
             return True
@@ -90,6 +90,11 @@ class _Words:
             or self._the_others(facts, at)
             or self._of_then(facts, at)
         )
+
+    def _so_much(self, first: int, end: int) -> bool:
+        """Whether a number is a change of the load: "Gewicht um 5 reduziert"."""
+        led = first > 0 and self.tokens[first - 1].text in little("by_so_much")
+        return led and end < len(self.tokens) and self.tokens[end].text in little("step_up") | little("step_down")
 
     def surely(self, fact: Fact) -> bool:
         """Whether a listed word, or the form of a year, says that the number is everyday."""

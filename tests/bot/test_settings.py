@@ -1,5 +1,7 @@
 """Settings from the environment, and that they reach what they set."""
 
+import re
+from pathlib import Path
 from types import SimpleNamespace
 
 import pytest
@@ -8,7 +10,7 @@ from pydantic import ValidationError
 from bot import schedule, serve
 from bot.channels.telegram import make_bot
 from bot.clock import SystemClock
-from bot.settings import Settings
+from bot.settings import Settings, unknown
 from storage.store import Store
 
 
@@ -46,3 +48,10 @@ def test_secrets_hide_wherever_settings_are_shown():
     settings = Settings(telegram_token="7:hidden", webhook_secret="hidden")
     shown = f"{settings!r} {settings} {settings.model_dump()} {SimpleNamespace(s=settings)}"
     assert "hidden" not in shown
+
+
+def test_the_sample_names_every_setting_and_none_that_there_is_not():
+    sample = (Path(__file__).parents[2] / "deploy" / "slowrung.env.sample").read_text(encoding="utf-8")
+    named = set(re.findall(r"SLOWRUNG_[A-Z_]+", sample))
+    assert named == {f"SLOWRUNG_{name.upper()}" for name in Settings.model_fields}
+    assert unknown(named) == []

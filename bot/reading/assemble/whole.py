@@ -43,7 +43,9 @@ SPAN = 80  # characters of a message quoted where no words of it stand for the d
 def read(text: str, context: Context) -> Reading:
     """What a message says. Any text at all is good; nothing is raised, nothing is changed."""
     message = read_message(text, context)
-    return assemble(message, settle(message, find_claims(message)))
+    reading = assemble(message, settle(message, find_claims(message)))
+    message.notes.clear()  # they hold the message: so all of it is let go at once, without a search for such rings
+    return reading
 
 
 def assemble(message: Message, claims: Sequence[Claim]) -> Reading:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections import defaultdict
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from bot.reading.better import withdrawn
@@ -51,20 +52,22 @@ class BodyWords:
 
 def body_words(message: Message) -> BodyWords | None:
     tokens = message.tokens
-    body = message.hits("body")
-    places = longest(hit for hit in message.hits("body") if hit.table in ("site", "not_site"))
-    pain = [hit for hit in body if hit.table == "pain"]
-    none = longest([hit for hit in pain if hit.name == "none"])
-    free = {at for hit in none for at in range(hit.start, hit.end)}
-    scales = [hit for hit in pain if hit.name == "scale"]
+    pain = _named(message.hits("body", "pain"))
+    units = _named(message.hits("body", "unit"))
+    effort = _named(message.hits("body", "session_rpe"))
+    side_words = message.hits("body", "side")
+    places = longest(message.hits("body", "site", "not_site"))
+    none = longest(pain["none"])
+    free = _within(none)
+    scales = pain["scale"]
     sites = [hit for hit in places if hit.table == "site"]
     sides: dict[int, str] = {}
-    told = [hit.start for hit in body if hit.table == "side"]
-    counted = [at for at in told if at and tokens[at - 1].value is not None]  # "2 left, 1 right"
-    barred = {at for hit in (hit for hit in body if hit.table == "not_side") for at in range(hit.start, hit.end)}
-    inside = {at for hit in sites for at in range(hit.start, hit.end)}
+    counted = [hit.start for hit in side_words if hit.start and tokens[hit.start - 1].value is not None]  # "2 left, …"
+    barred = _within(message.hits("body", "not_side"))
+    inside = _within(sites)
     ends = {hit.end - 1 for hit in sites}  # "elbow, right, the inner bit"
-    for hit in longest(hit for hit in body if hit.table == "side"):
+    whole_sides = longest(side_words)
+    for hit in whole_sides:
         behind_score = any(scale.end == hit.start for scale in scales)
         opposed = hit.start in counted and any(tokens[at].text != tokens[hit.start].text for at in counted)
         of_site = hit.start - 1 in ends or (hit.start - 2 in ends and tokens[hit.start - 1].text == ",")
@@ -79,16 +82,13 @@ def body_words(message: Message) -> BodyWords | None:
             or not barred & set(range(hit.start, hit.end))
         ):
             sides[hit.start] = hit.name
-    of_all = _of_all(tokens, longest(hit for hit in body if hit.table == "side"))
+    of_all = _of_all(tokens, whole_sides)
     for start, (_, end) in of_all.items():
         for at in range(start, end):
             sides.pop(at, None)
-    fill = {
-        at for hit in pain if hit.name in ("more", "hurt", "soft", "word", "none") for at in range(hit.start, hit.end)
-    } | withdrawn(message)
-    fill |= {at for hit in body if hit.table == "side" for at in range(hit.start + 1, hit.end)}  # "left side"
+    fill = _within([*pain["more"], *pain["hurt"], *pain["soft"], *pain["word"], *pain["none"]]) | withdrawn(message)
+    fill |= {at for hit in side_words for at in range(hit.start + 1, hit.end)}  # "left side"
     fill |= {at for start, (_, end) in of_all.items() for at in range(start, end)}
-    effort = [hit for hit in body if hit.table == "session_rpe"]
     greetings = [hit for hit in message.hits("intents", "talk") if hit.name == "smalltalk"]
     return BodyWords(
         tokens,
@@ -97,42 +97,68 @@ def body_words(message: Message) -> BodyWords | None:
         of_all,
         [
             _reaching(message, hit)
-            for hit in longest(h for h in body if h.table == "when")
+            for hit in longest(message.hits("body", "when"))
             if hit.name != "unsaid" and not _of_a_number(tokens, hit) and not _greets(tokens, hit, greetings)
         ],
-        [hit for hit in pain if hit.name in ("hurt", "soft", "injured") and hit.start not in free],
+        [
+            hit
+            for hit in message.hits("body", "pain")
+            if hit.name in ("hurt", "soft", "injured") and hit.start not in free
+        ],
         none,
-        [hit for hit in pain if hit.name == "word" and hit.start not in free],
+        [hit for hit in pain["word"] if hit.start not in free],
         scales,
         fill,
-        {hit.start for hit in (hit for hit in body if hit.table == "unit") if hit.name == "rep_like"},
-        {at for hit in effort if hit.name in ("cue", "effort", "whole") for at in range(hit.start, hit.end)},
-        {hit.start for hit in pain if hit.name == "limb"},
-        {hit.end - 1 for hit in pain if hit.name == "woken"},
-        {at: hit.name for hit in pain if hit.name in ("inner", "outer") for at in range(hit.start, hit.end)},
-        {hit.end: hit.start for hit in pain if hit.name == "lead"},
-        {hit.start for hit in pain if hit.name == "follows"},
-        [hit for hit in pain if hit.name == "nil"],
-        {at for hit in pain if hit.name == "link" for at in range(hit.start, hit.end)},
-        {hit.start for hit in body if hit.table == "unit" and hit.name in ("hour", "minute")},
-        {hit.start for hit in pain if hit.name == "now"},
-        {at for hit in pain if hit.name == "earlier" for at in range(hit.start, hit.end)},
-        {at for hit in pain if hit.name == "former" for at in range(hit.start, hit.end)},
-        _numbers_of_sets(tokens, body)
+        _starts(units["rep_like"]),
+        _within([*effort["cue"], *effort["effort"], *effort["whole"]]),
+        _starts(pain["limb"]),
+        {hit.end - 1 for hit in pain["woken"]},
+        {
+            at: hit.name
+            for hit in message.hits("body", "pain")
+            if hit.name in ("inner", "outer")
+            for at in range(hit.start, hit.end)
+        },
+        {hit.end: hit.start for hit in pain["lead"]},
+        _starts(pain["follows"]),
+        pain["nil"],
+        _within(pain["link"]),
+        _starts([*units["hour"], *units["minute"]]),
+        _starts(pain["now"]),
+        _within(pain["earlier"]),
+        _within(pain["former"]),
+        _numbers_of_sets(tokens, message)
         | withdrawn(message)
         | hours_of_waking(message)
-        | {hit.start for hit in pain if hit.name == "unscored"}
+        | _starts(pain["unscored"])
         | {
             at
             for at, token in enumerate(tokens)
             if at and token.spelled and tokens[at - 1].text in little("before_one")
         }
-        | {at for hit in body if hit.table == "side" for at in range(hit.start, hit.end)},  # "los dos"
-        {hit.start for hit in pain if hit.name == "inside"},
-        {hit.start: hit.end for hit in pain if hit.name == "mine"},
+        | _within(side_words),  # "los dos"
+        _starts(pain["inside"]),
+        {hit.start: hit.end for hit in pain["mine"]},
         diary_heads(message),
-        {at for hit in pain if hit.name == "asked" for at in range(hit.start, hit.end)},
+        _within(pain["asked"]),
     )
+
+
+def _named(hits: Iterable[Hit]) -> defaultdict[str, list[Hit]]:
+    """The hits of a table by name."""
+    by_name: defaultdict[str, list[Hit]] = defaultdict(list)
+    for hit in hits:
+        by_name[hit.name].append(hit)
+    return by_name
+
+
+def _within(hits: Iterable[Hit]) -> set[int]:
+    """The places of all tokens of the hits."""
+    return {at for hit in hits for at in range(hit.start, hit.end)}
+
+
+def _starts(hits: Iterable[Hit]) -> set[int]:
+    return {hit.start for hit in hits}
 
 
 def _reaching(message: Message, hit: Hit) -> Hit:
@@ -175,18 +201,17 @@ def _of_all(tokens: Sequence[Token], told: Sequence[Hit]) -> dict[int, tuple[str
     return found
 
 
-def _numbers_of_sets(tokens: Sequence[Token], body: Sequence[Hit]) -> set[int]:
+def _numbers_of_sets(tokens: Sequence[Token], message: Message) -> set[int]:
     """Where a number says which set it was ("on set 3"); "in the last set 3" has a score."""
+    numbers = [hit for hit in message.hits("body", "pain") if hit.name == "nth"]
+    if not numbers:
+        return set()
     ordinal = {
         hit.end - 1
-        for hit in body
-        if hit.table == "when" and hit.end - hit.start > 2 and tokens[hit.end - 2].text not in little("before_site")
+        for hit in message.hits("body", "when")
+        if hit.end - hit.start > 2 and tokens[hit.end - 2].text not in little("before_site")
     }
-    return {
-        hit.end - 1
-        for hit in body
-        if hit.table == "pain" and hit.name == "nth" and hit.start not in ordinal and tokens[hit.end - 1].space
-    }
+    return {hit.end - 1 for hit in numbers if hit.start not in ordinal and tokens[hit.end - 1].space}
 
 
 def moment_in(words: BodyWords, start: int, end: int) -> str | None:

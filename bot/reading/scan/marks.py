@@ -142,6 +142,8 @@ def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | No
             if s.at(i - 1).kind == "word":
                 return [Fact("word", item.start, s.at(j).end, None, {"noise": True})], j + 1  # "meeting number 5"
             return [Fact("scope", item.start, s.at(j).end, int(s.at(j).value or 0), {"numbered": True})], j + 1
+    if item.has("sep", "then") and little("subject").intersection(s.at(i - 1).text.split()[-1:]):
+        return [Fact("word", item.start, item.end, item.text)], i + 1  # "Klimmzüge hab ich dann ausgelassen"
     if item.has("sep", "then"):
         return [Fact("sep", item.start, item.end, 2)], i + 1
     if item.has("sep", "but"):
