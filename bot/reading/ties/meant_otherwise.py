@@ -11,7 +11,7 @@ from bot.reading.message import Message
 SENTENCE = 3  # the value of a mark that ends a sentence
 
 
-def meant_otherwise(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+def meant_otherwise(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with the sets done sure to be told as they were, and without the load of those that were meant."""
     if not any("meant" in fact.note for fact in facts):
         return facts
