@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.assemble.movementless import other_training
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.fold.sets import Work, to_set
@@ -32,6 +33,9 @@ def read_plan(message: Message, facts: list[Fact], work: Work) -> None:
     if ticked(message):
         finish(message, rows, [], work)
         return
+    for fact in facts:
+        if fact.kind == "move" and fact.value.movement == "!":
+            other_training(message, fact, facts, work)  # "plan done, then a 5k run"
     facts = parts_by_weight(facts, rows)
     clauses = clauses_of(rows, facts)
     asked = _asked(message, facts, clauses)
