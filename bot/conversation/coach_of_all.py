@@ -11,6 +11,7 @@ from storage import outbox
 from storage.rules import set_coach_rule, set_nickname
 
 MOST_REHEARSED = 4
+LONGEST_NICKNAME = 40  # characters; a word to type, and it stands in an index
 
 
 def show_roster(office: Office, _command: Command) -> None:
@@ -61,6 +62,9 @@ def set_a_nickname(office: Office, command: Command) -> None:
     movement = office.movement(" ".join(phrase))
     if movement is None:
         office.answer("nickname-unclear")
+        return
+    if len(nickname) > LONGEST_NICKNAME:
+        office.answer("nickname-too-long", most=LONGEST_NICKNAME)
         return
     set_nickname(office.mail.tx, office.coach.id, nickname, movement, office.incoming.id)
     office.answer("nickname-set", nickname=nickname, movement=office.say.movement(movement))
