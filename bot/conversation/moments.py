@@ -169,4 +169,5 @@ def _summary(mail: Mail, row: Due) -> None:
     assert row.coach_id is not None
     coach = persons.coach(mail.tx, row.coach_id)
     next_due.plant_summary(mail.tx, coach, row.for_date, mail.now)
-    summary.send(mail, persons.person_of(coach))
+    ids = [row.id for row in persons.athletes_of(mail.tx, row.coach_id) if row.id is not None]
+    summary.send(mail, persons.person_of(coach), Desk.of_all(mail, ids, said_by="bot"))
