@@ -251,7 +251,10 @@ def new_stamp() -> int:
 
 
 def try_lock(tx: Session, who: Someone) -> bool:
-    """As `lock`, but False at once where another transaction works on this person."""
+    """Have this person to ourselves until the transaction ends; False at once where another works on them.
+
+    On SQLite, which has one writer, they always are ours.
+    """
     if not on_postgres(tx):
         return True
     return run(tx, _locking(who).with_for_update(key_share=True, skip_locked=True)).first() is not None
