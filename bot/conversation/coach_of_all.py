@@ -15,15 +15,15 @@ LONGEST_NICKNAME = 40  # characters; a word to type, and it stands in an index
 
 
 def show_roster(office: Office, _command: Command) -> None:
-    office.mail.post(office.coach, roster_page.roster(office.mail, office.coach))
+    office.mail.post(office.coach, roster_page.roster(office.desks(), office.say))
 
 
 def show_rungs(office: Office, _command: Command) -> None:
-    office.mail.post(office.coach, roster_page.rungs(office.mail, office.coach))
+    office.mail.post(office.coach, roster_page.rungs(office.desks(), office.say))
 
 
 def show_summary(office: Office, _command: Command) -> None:
-    summary.send(office.mail, office.coach, outbox.REPLY)
+    summary.send(office.mail, office.coach, office.desks(), outbox.REPLY)
 
 
 def suppose(office: Office, said: str, command: Command | None) -> None:

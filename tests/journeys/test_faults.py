@@ -157,6 +157,12 @@ def _room_on_disk(store, pages):
 
 async def test_a_full_disk_leaves_messages_at_the_service_and_is_said(tmp_path, monkeypatch, capfd):
     monkeypatch.setattr(serve, "TROUBLE_S", 0.1)
+    logged: list[str] = []
+
+    def full() -> bool:
+        logged.append(capfd.readouterr().err)
+        return "SQLITE_FULL" in "".join(logged)
+
     async with town(tmp_path) as here:
         set_up_logs(here.api.token)
         async with here.running() as service:
@@ -165,13 +171,12 @@ async def test_a_full_disk_leaves_messages_at_the_service_and_is_said(tmp_path, 
             await service.in_thread(lambda: _room_on_disk(service.store, 0))
             for number in range(20):  # more than what is free within the file
                 here.api.says(MIRA, f"{REPORT} {'and it felt good ' * 200}{number}")
-            await asyncio.sleep(1)
+            await until(full)
             assert len(here.api.waiting()) == 20  # not confirmed, so not lost
             await service.in_thread(lambda: _room_on_disk(service.store, 10_000))
             await until(lambda: not here.api.waiting())
             here.api.says(MIRA, REPORT)
             await until(lambda: here.reports_of("mira"), 60)
-    assert "SQLITE_FULL" in capfd.readouterr().err
 
 
 async def test_an_update_that_nobody_can_read_is_set_aside_and_the_others_are_answered(tmp_path):

@@ -11,6 +11,7 @@ from bot.reading.plan.ground import plan_names
 
 SILENT = frozenset({"word", "scheme", "plan", "side", "fail", "move", "scope"})
 GOT = frozenset({"done", "fine", "only"})
+WENT_UP = frozenset({"by", "sure"})
 PAIR = {"left", "right"}
 
 
@@ -120,6 +121,7 @@ def _told(piece: Sequence[Fact], singles: int) -> tuple[str, bool] | None:
     if plan_names(piece[-1]) & {"not", "not_this"}:
         return sides[0], False  # "rechts nicht"
     got = any((fact.kind == "scheme" and fact.value == "got") or plan_names(fact) & GOT for fact in piece)
+    got = got or any(plan_names(fact) and plan_names(fact) <= WENT_UP for fact in piece)  # "left went up"
     return (sides[0], True) if got else None
 
 
