@@ -115,7 +115,7 @@ def _load_of_day(message: Message, facts: Sequence[Fact]) -> bool:
     said = [fact for fact in facts if fact.kind not in ("sep", "claim", "word")]
     said = [fact for fact in said if fact.value != "fine" and fact.value != "got"]
     few = len(said) == 1 and sum(fact.kind == "word" for fact in facts) < BRIEF
-    first = next((fact for fact in facts if fact.kind not in ("claim", "sep")), None)
+    first = next((one for one in facts if one.kind not in ("claim", "sep") and not one.note.get("noise")), None)
     if not few or first is not said[0] or first.kind != "load" or not first.value:
         return False  # "see you at 18"
     return any(
