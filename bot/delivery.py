@@ -17,7 +17,6 @@ from datetime import datetime, timedelta
 from typing import Any, TypeVar
 
 import structlog
-from sqlalchemy.exc import OperationalError
 from sqlmodel import Session
 
 from bot import conversation, metrics
@@ -26,6 +25,7 @@ from bot.clock import Clock
 from bot.logs import why_away
 from bot.pacing import LONGEST_REST, Outage, Window
 from storage import chats, outbox, pace
+from storage.away import again, is_away
 from storage.outbox import Outgoing
 from storage.store import Store
 
@@ -287,7 +287,9 @@ class Delivery:
                 batch = list(self._outcomes)
                 try:
                     await self._in_thread(lambda: self._mark(batch))  # noqa: B023  awaited before it changes
-                except OperationalError as error:
+                except Exception as error:
+                    if not is_away(error):
+                        raise
                     log.error("database away", why=why_away(error))
                     # What was sent must not be forgotten: it would be sent again.
                     if await self._stopped_within(TROUBLE_S):
@@ -297,13 +299,16 @@ class Delivery:
         self.owed.set()  # each chat whose message is marked is free for its next
 
     def _mark(self, batch: list[Outcome]) -> None:
-        try:
+        def note() -> None:
             with self.store.transaction() as tx:
                 for outcome in batch:
                     outcome.note(tx, self.clock.now())
-        except OperationalError:
-            raise
-        except Exception:
+
+        try:
+            again(note)
+        except Exception as error:
+            if is_away(error):
+                raise
             # All of them were rolled back; one by one it shows whose fault it was.
             for outcome in batch:
                 self._mark_alone(outcome)
@@ -311,13 +316,16 @@ class Delivery:
     def _mark_alone(self, outcome: Outcome) -> None:
         for note in (outcome.note, _again_or_never(outcome.message, "outcome not noted")):
             try:
-                with self.store.transaction() as tx:
-                    note(tx, self.clock.now())
+                again(lambda: self._note_alone(note))  # noqa: B023  called before it changes
                 return
-            except OperationalError:
-                raise
             except Exception as error:
+                if is_away(error):
+                    raise
                 log.error("outcome not noted", outgoing=outcome.message.id, error=type(error).__name__)
+
+    def _note_alone(self, note: Note) -> None:
+        with self.store.transaction() as tx:
+            note(tx, self.clock.now())
 
 
 def _again_or_never(message: Outgoing, why: str) -> Note:

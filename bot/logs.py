@@ -8,7 +8,6 @@ from collections.abc import MutableMapping, Sequence
 from typing import Any
 
 import structlog
-from sqlalchemy.exc import OperationalError
 
 
 class Redacting(logging.Formatter):
@@ -28,9 +27,9 @@ def _without(text: str, secrets: Sequence[str]) -> str:
     return text
 
 
-def why_away(error: OperationalError) -> str:
+def why_away(error: BaseException) -> str:
     """What the database's own code says (SQLITE_FULL, SQLITE_BUSY, 57P01 …): its words could quote somebody."""
-    cause = error.orig
+    cause = getattr(error, "orig", None) or error
     code = getattr(cause, "sqlite_errorname", None) or getattr(cause, "sqlstate", None)
     return str(code or type(cause).__name__)
 

@@ -6,11 +6,11 @@ from collections.abc import Sequence
 from datetime import datetime, timedelta
 
 import structlog
-from sqlalchemy.exc import OperationalError
 
 from bot import conversation, metrics
 from bot.conversation import privacy
 from storage import due, health, retention, rewriting
+from storage.away import again, is_away
 from storage.due import Due
 from storage.errors import StorageError
 from storage.store import Store
@@ -30,7 +30,7 @@ def sweep(store: Store, now: datetime, limit: int = AT_ONCE) -> int:
     replica has in its hands are left to it and not counted.
 
     Raises:
-        sqlalchemy.exc.OperationalError: The database is away.
+        Exception: Of the database, which is away (`storage/away.py`).
     """
     with store.reading() as tx:
         found = due.due_now(tx, now, limit)
@@ -39,10 +39,10 @@ def sweep(store: Store, now: datetime, limit: int = AT_ONCE) -> int:
     for start in range(0, len(others), BATCH):
         batch = others[start : start + BATCH]
         try:
-            taken += _together(store, batch, now)
-        except OperationalError:
-            raise
-        except Exception:
+            taken += again(lambda: _together(store, batch, now))  # noqa: B023  called before it changes
+        except Exception as error:
+            if is_away(error):
+                raise
             # All of them were rolled back; one by one it shows whose fault it was.
             taken += sum(_alone(store, row, now) for row in batch)
     _rewrite_where_owed(store, now)
@@ -53,19 +53,23 @@ def _erase(store: Store, rows: Sequence[Due], now: datetime) -> int:
     """Let athletes go who asked for it; how many rows were taken."""
     taken = 0
     for row in rows:
-        assert row.id is not None
         try:
-            with store.transaction() as tx:
-                mine = due.take(tx, row.id, now)
-                if mine is not None:
-                    privacy.carry_out(tx, mine, now)
-            taken += mine is not None
-        except OperationalError:
-            raise
+            taken += again(lambda: _erase_one(store, row, now))  # noqa: B023  called before it changes
         except Exception as error:
+            if is_away(error):
+                raise
             _failed(store, row, error, now)
             taken += 1
     return taken
+
+
+def _erase_one(store: Store, row: Due, now: datetime) -> bool:
+    assert row.id is not None
+    with store.transaction() as tx:
+        mine = due.take(tx, row.id, now)
+        if mine is not None:
+            privacy.carry_out(tx, mine, now)
+    return mine is not None
 
 
 def _rewrite_where_owed(store: Store, now: datetime) -> None:
@@ -93,28 +97,43 @@ def _together(store: Store, batch: Sequence[Due], now: datetime) -> int:
 
 
 def _alone(store: Store, row: Due, now: datetime) -> bool:
-    assert row.id is not None
     try:
-        with store.transaction() as tx:
-            mine = due.take(tx, row.id, now)
-            if mine is not None:
-                conversation.handle_due(tx, mine, now)
-                due.finish(tx, row.id, now)
-        if mine is not None:
-            metrics.DUE.labels(mine.kind).inc()
-        return mine is not None
-    except OperationalError:
-        raise
+        return again(lambda: _handle_one(store, row, now))
     except Exception as error:
+        if is_away(error):
+            raise
         _failed(store, row, error, now)
         return True
 
 
-def _failed(store: Store, row: Due, error: Exception, now: datetime) -> None:
+def _handle_one(store: Store, row: Due, now: datetime) -> bool:
     assert row.id is not None
-    log.error("due row failed", due=row.id, kind=row.kind, error=type(error).__name__)
     with store.transaction() as tx:
-        if due.note_failure(tx, row.id, type(error).__name__, now):
+        mine = due.take(tx, row.id, now)
+        if mine is not None:
+            conversation.handle_due(tx, mine, now)
+            due.finish(tx, row.id, now)
+    if mine is not None:
+        metrics.DUE.labels(mine.kind).inc()
+    return mine is not None
+
+
+def _failed(store: Store, row: Due, error: Exception, now: datetime) -> None:
+    log.error("due row failed", due=row.id, kind=row.kind, error=type(error).__name__)
+    try:
+        again(lambda: _note_failure(store, row, error, now, go_on=True))
+    except Exception as second:
+        if is_away(second):
+            raise
+        # It must be counted whatever else fails, or it would be in the way of all others for ever.
+        log.error("due row not gone on from", due=row.id, kind=row.kind, error=type(second).__name__)
+        again(lambda: _note_failure(store, row, error, now, go_on=False))
+
+
+def _note_failure(store: Store, row: Due, error: Exception, now: datetime, *, go_on: bool) -> None:
+    assert row.id is not None
+    with store.transaction() as tx:
+        if due.note_failure(tx, row.id, type(error).__name__, now) and go_on:
             conversation.go_on(tx, row, now)
 
 

@@ -12,7 +12,6 @@ from typing import Any, TypeVar
 
 import structlog
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
-from sqlalchemy.exc import OperationalError
 from telegram import Bot
 from telegram.error import InvalidToken, NetworkError, RetryAfter, TelegramError
 
@@ -33,6 +32,7 @@ from bot.delivery import Delivery
 from bot.logs import set_up_logs, why_away
 from bot.settings import MissingSetting, Settings, unknown
 from storage import erasure, inbox, outbox
+from storage.away import is_away
 from storage.store import Store
 
 log = structlog.get_logger(__name__)
@@ -145,8 +145,10 @@ class Service:
             http.should_exit = True
         scheduler.shutdown(wait=False)
         # What is being sent is sent and marked: cut off in between, it would go out twice after the next start.
-        with contextlib.suppress(OperationalError):
+        try:
             await self.delivery.finish(GRACE_S)
+        except Exception as error:
+            _log_trouble("finish", error)
         for task in tasks:
             task.cancel()
         await asyncio.gather(*tasks, return_exceptions=True)
@@ -196,14 +198,11 @@ class Service:
                 await step()
             except asyncio.CancelledError:
                 raise
-            except OperationalError as error:
-                log.error("database away", why=why_away(error))
-                await asyncio.sleep(TROUBLE_S)
             except (NetworkError, RetryAfter) as error:
                 log.warning("service away", error=type(error).__name__)
                 await asyncio.sleep(TROUBLE_S)
             except Exception as error:
-                log.error("step failed", step=step.__name__, error=type(error).__name__)
+                _log_trouble(step.__name__, error)
                 await asyncio.sleep(TROUBLE_S)
 
     async def _receive(self) -> None:
@@ -264,9 +263,9 @@ class Service:
                 swept = await self.in_thread(
                     lambda: schedule.sweep_and_beat(self.store, self.clock.now(), slice_, keep)
                 )
-            except OperationalError as error:
-                log.error("database away", why=why_away(error))
-                return
+            except Exception as error:
+                _log_trouble("_sweep", error)
+                return  # the next sweep begins with what is due then
             if swept:
                 self.delivery.owed.set()
             more = swept > 0
@@ -277,6 +276,13 @@ class Service:
         gone = await self.in_thread(lambda: erasure.let_go_of_copies(url, {folder}, self.clock.now()))
         if gone:
             log.info("copies let go", count=len(gone))
+
+
+def _log_trouble(step: str, error: Exception) -> None:
+    if is_away(error):
+        log.error("database away", why=why_away(error))
+    else:
+        log.error("step failed", step=step, error=type(error).__name__)
 
 
 async def _until_stopped(job: Callable[[], Coroutine[Any, Any, None]]) -> None:

@@ -12,7 +12,6 @@ from datetime import timedelta
 from typing import TYPE_CHECKING
 
 import uvicorn
-from sqlalchemy.exc import OperationalError
 from starlette.applications import Starlette
 from starlette.requests import ClientDisconnect, Request
 from starlette.responses import PlainTextResponse, Response
@@ -21,6 +20,7 @@ from starlette.routing import Route
 from bot import metrics
 from bot.settings import Settings, WrongSetting
 from storage import health
+from storage.away import is_away
 from storage.migrations import HEAD
 
 if TYPE_CHECKING:
@@ -61,7 +61,9 @@ def application(service: Service) -> Starlette:
         try:
             # What is JSON and yet no update that we understand is taken, and set aside: it would only come again.
             await service.accept([update])
-        except OperationalError:
+        except Exception as error:
+            if not is_away(error):
+                raise
             return Response(status_code=503, headers={"Retry-After": RETRY_AFTER_S})
         return Response(status_code=200)
 
@@ -84,7 +86,9 @@ def application(service: Service) -> Starlette:
     async def counted(_request: Request) -> Response:
         try:
             seen = await service.in_thread(lambda: _look(service))
-        except OperationalError:
+        except Exception as error:
+            if not is_away(error):
+                raise
             return PlainTextResponse("the database is away\n", 503)
         return Response(metrics.exposition(seen), media_type="text/plain; version=0.0.4")
 

@@ -5,11 +5,11 @@ from __future__ import annotations
 from datetime import datetime
 
 import structlog
-from sqlalchemy.exc import OperationalError
 from sqlmodel import Session
 
 from bot import conversation, metrics
 from storage import chats, inbox, outbox, questions
+from storage.away import again, is_away
 from storage.persons import Person
 from storage.store import Store
 
@@ -26,10 +26,12 @@ def handle_next(store: Store, now: datetime) -> bool:
     again; what keeps failing is set aside, and the person and the coach are told.
 
     Raises:
-        sqlalchemy.exc.OperationalError: The database is away; nothing is lost and nothing counted.
+        Exception: Of the database, which is away (`storage/away.py`); nothing is lost and nothing counted.
     """
     row: inbox.Incoming | None = None
-    try:
+
+    def handle() -> bool:
+        nonlocal row
         with store.transaction() as tx:
             row = inbox.next_unhandled(tx, now)
             if row is None:
@@ -41,14 +43,18 @@ def handle_next(store: Store, now: datetime) -> bool:
             else:
                 conversation.handle(tx, row, person, now)
             inbox.mark_handled(tx, row.id, now)
-        metrics.HANDLED.labels("done").inc()
-    except OperationalError:
-        raise
+            return True
+
+    try:
+        handled = again(handle)
     except Exception as error:
-        if row is None:
+        if row is None or is_away(error):
             raise
         _failed(store, row, error, now)
-    return True
+        return True
+    if handled:
+        metrics.HANDLED.labels("done").inc()
+    return handled
 
 
 def _handle_one_of_many(tx: Session, row: inbox.Incoming, person: Person, now: datetime) -> None:
@@ -88,14 +94,26 @@ def handle_all(store: Store, now: datetime, most: int = 1000) -> int:
 
 
 def _failed(store: Store, row: inbox.Incoming, error: Exception, now: datetime) -> None:
-    assert row.id is not None
     # The type and place of an error say enough; its text could quote the message.
     log.error("message failed", incoming=row.id, error=type(error).__name__, where=_place(error))
+    try:
+        set_aside = again(lambda: _note_failure(store, row, error, now, tell=True))
+    except Exception as second:
+        if is_away(second):
+            raise
+        # It must be counted whatever else fails, or it would be in the way of all others for ever.
+        log.error("nobody told of it", incoming=row.id, error=type(second).__name__, where=_place(second))
+        set_aside = again(lambda: _note_failure(store, row, error, now, tell=False))
+    metrics.HANDLED.labels("set aside" if set_aside else "failed").inc()
+
+
+def _note_failure(store: Store, row: inbox.Incoming, error: Exception, now: datetime, *, tell: bool) -> bool:
+    assert row.id is not None
     with store.transaction() as tx:
         set_aside = inbox.note_failure(tx, row.id, type(error).__name__, now)
-        if set_aside:
+        if set_aside and tell:
             conversation.tell_set_aside(tx, row, chats.person_at(tx, row.channel, row.address), now)
-    metrics.HANDLED.labels("set aside" if set_aside else "failed").inc()
+    return set_aside
 
 
 def _place(error: BaseException) -> str:

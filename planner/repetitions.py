@@ -10,14 +10,6 @@ import math
 MAX_REPS_AS_EVIDENCE = 12
 
 
-class NoEvidence(ValueError):
-    """The set is too far from a maximum (or no rep at all) to say anything of it."""
-
-    def __init__(self, reps_to_failure: float) -> None:
-        super().__init__(f"{reps_to_failure:g} reps to failure say nothing of a maximum")
-        self.reps_to_failure = reps_to_failure
-
-
 def reps_to_failure(reps: float, rpe: float) -> float:
     """Reps that the load would have allowed.
 
@@ -58,27 +50,6 @@ def log_factor(n: float) -> float:
     """The natural log of `one_rep_max_factor`, which is not called for speed: a trend of years asks for thousands."""
     by_brzycki, by_epley = 36.0 / (37.0 - n), 1.0 + n / 30.0
     return math.log(by_brzycki if by_brzycki <= by_epley else by_epley)
-
-
-def one_rep_max_kg(system_load_kg: float, reps: float, rpe: float, most: float = MAX_REPS_AS_EVIDENCE) -> float:
-    """Estimate the one-rep maximum of the system load [kg] from one set.
-
-    Args:
-        system_load_kg: Bodyweight + added load - assistance [kg], above 0.
-        reps: Repetitions completed, at least 1.
-        rpe: Effort, 0 to 10; 10 leaves nothing in reserve.
-        most: Reps to failure beyond which a set is no evidence.
-
-    Raises:
-        NoEvidence: No rep completed, or more than `most` reps to failure.
-
-    Sources:
-        Brzycki 1993, Epley 1985; RIR = 10 - RPE: Zourdos et al. 2016.
-    """
-    n = reps_to_failure(reps, rpe)
-    if reps < 1 or n > most:
-        raise NoEvidence(n)
-    return system_load_kg * one_rep_max_factor(n)
 
 
 def load_ratio(n_evidence: float, n_wanted: float, steepness: float = 1.0) -> float:

@@ -48,8 +48,3 @@ def still_there(stays: Iterable[Stay]) -> tuple[Step, ...]:
 def weeks_until(steps: Iterable[Step], gone: float) -> float | None:
     """The first time at which that share (0 to 1) or more has left; None while fewer have."""
     return next((step.weeks for step in steps if step.share <= 1.0 - gone + 1e-12), None)
-
-
-def median_weeks(steps: Iterable[Step]) -> float | None:
-    """The first time at which half or fewer are still there; None while more than half are."""
-    return weeks_until(steps, 0.5)

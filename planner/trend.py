@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections import deque
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date
 from statistics import NormalDist
@@ -272,28 +272,3 @@ def follow(measurements: Iterable[Measurement], model: Model, errors: Errors | N
     follower = Follower(model, errors)
     deque(follower.through(measurements), maxlen=0)
     return follower.trend()
-
-
-def theil_sen(days: Sequence[float], values: Sequence[float]) -> tuple[float, float]:
-    """Slope and intercept by the median of all pairs' slopes: for charts, where one bad day must not tilt a line.
-
-    Raises:
-        ValueError: Fewer than two different days.
-
-    Source: Theil 1950, Sen 1968.
-    """
-    slopes = sorted(
-        (values[j] - values[i]) / (days[j] - days[i])
-        for i in range(len(days))
-        for j in range(i + 1, len(days))
-        if days[j] != days[i]
-    )
-    if not slopes:
-        raise ValueError("a slope needs two different days")
-    slope = _median(slopes)
-    return slope, _median(sorted(values)) - slope * _median(sorted(days))
-
-
-def _median(ordered: Sequence[float]) -> float:
-    middle = len(ordered) // 2
-    return ordered[middle] if len(ordered) % 2 else (ordered[middle - 1] + ordered[middle]) / 2.0

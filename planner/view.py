@@ -102,7 +102,7 @@ class View:
             gone = Decision(day, "absence", "session", (Reason("session_dropped", {"day": day}),))
             return _rest(day, slot.block, slot.week, ("session_dropped:ordered",), (gone,))
         today = Today(
-            self.history, self.timeline, self._climbs_at(day), slot, day, self.history.pain.at(day), self._planned_ahead
+            self.history, self.timeline, self.climbs(day), slot, day, self.history.pain.at(day), self._planned_ahead
         )
         draft = fill(today)
         sore = today.pain_of(slot.main) if slot.kind == "test" else None
@@ -137,13 +137,10 @@ class View:
         return _rest(day, block, week, (hold,), (Decision(day, "absence", "session", (why,)),))
 
     def _of_day(self, day: date) -> list[Decision]:
-        return [one for climb in self._climbs_at(day) for one in climb.decisions if one.on == day]
+        return [one for climb in self.climbs(day) for one in climb.decisions if one.on == day]
 
     def climbs(self, day: date) -> tuple[Climb, ...]:
         """The athlete's ladders as climbed up to `day`."""
-        return self._climbs_at(day)
-
-    def _climbs_at(self, day: date) -> tuple[Climb, ...]:
         if day not in self._climbs:
             self._climbs[day] = climbs(self.history, self.timeline, day)
         return self._climbs[day]
@@ -173,7 +170,7 @@ class View:
         at = timeline.slot_at(on)
         stopped = self.stopped(on)
         now = history.pain.at(on)
-        positions = tuple(self._position(climb) for climb in self._climbs_at(on))
+        positions = tuple(self._position(climb) for climb in self.climbs(on))
         done, planned = self._adherence()
         silent = self._silent_sessions()
         slot = at if at is not None and at.planned_for <= on else None
@@ -196,7 +193,7 @@ class View:
         )
 
     def _main_lift(self, slot: Slot | None) -> str | None:
-        if not any(climb.position.ladder.main_rung for climb in self._climbs_at(self.on)):
+        if not any(climb.position.ladder.main_rung for climb in self.climbs(self.on)):
             return None
         return slot.main if slot is not None else (self.timeline.slots[0].main if self.timeline.slots else None)
 
@@ -270,7 +267,7 @@ class View:
 
     def _decisions(self, today: DayPlan) -> tuple[Decision, ...]:
         since = self.on - REVIEW_DAYS * DAY
-        found = [one for climb in self._climbs_at(self.on) for one in climb.decisions]
+        found = [one for climb in self.climbs(self.on) for one in climb.decisions]
         found += [Decision(one.on, "deload", "block", (one.reason,)) for one in self.timeline.early]
         kept = [one for one in found if since <= one.on <= self.on]
         kept += [one for one in today.decisions if one not in kept]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime
 from typing import Any, Literal
 
@@ -107,18 +108,27 @@ def withdraw_caused_by(tx: Session, athlete_id: int, cause: int, at: datetime) -
 
 def last_cause(tx: Session, athlete_id: int, said_by: SaidBy = "athlete") -> int | None:
     """The newest message of the athlete (or of the coach about them) with a fact that still stands; no old note."""
-    imported = sa.select(incoming.c.id).where(incoming.c.athlete_id == athlete_id, incoming.c.channel == IMPORTED)
+    return last_causes(tx, [athlete_id], said_by).get(athlete_id)
+
+
+def last_causes(tx: Session, athlete_ids: Sequence[int], said_by: SaidBy = "athlete") -> dict[int, int]:
+    """As `last_cause`, of several athletes; who has none is left out."""
+    imported = sa.select(incoming.c.id).where(incoming.c.athlete_id.in_(athlete_ids), incoming.c.channel == IMPORTED)
     newest = [
-        sa.select(sa.func.max(form.table.c.cause).label("cause")).where(
-            form.table.c.athlete_id == athlete_id,
+        sa.select(form.table.c.athlete_id, sa.func.max(form.table.c.cause).label("cause"))
+        .where(
+            form.table.c.athlete_id.in_(athlete_ids),
             form.table.c.said_by == said_by,
             form.table.c.withdrawn_at.is_(None),
             form.table.c.cause.notin_(imported),
         )
+        .group_by(form.table.c.athlete_id)
         for form in FORMS
     ]
-    found: int | None = run(tx, sa.select(sa.func.max(sa.union_all(*newest).subquery().c.cause))).scalar()
-    return found
+    found = sa.union_all(*newest).subquery()
+    latest = sa.select(found.c.athlete_id, sa.func.max(found.c.cause).label("cause")).group_by(found.c.athlete_id)
+    # A fact that no message brought has no cause.
+    return {row.athlete_id: row.cause for row in run(tx, latest) if row.cause is not None}
 
 
 def replace_session(

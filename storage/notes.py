@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime
 from typing import Literal
 
@@ -38,6 +39,10 @@ class PassedOn(Row, table=True):
 
 coach_notes = table_of(CoachNote)
 passed = table_of(PassedOn)
+_open = sa.and_(passed.c.direction == "to_coach", passed.c.answered_at.is_(None))
+_UNANSWERED = (
+    sa.select(passed).where(passed.c.athlete_id.in_(sa.bindparam("ids", expanding=True)), _open).order_by(passed.c.id)
+)
 
 
 def add_note(tx: Session, athlete_id: int, text: str, now: datetime) -> int:
@@ -59,9 +64,12 @@ def pass_on(
     return insert_row(tx, PassedOn(athlete_id=athlete_id, direction=direction, text=text, passed_at=now, cause=cause))
 
 
-def unanswered(tx: Session, athlete_id: int) -> list[PassedOn]:
-    """The athlete's words that the coach has not answered, oldest first."""
-    return loose_all(PassedOn, run(tx, sa.select(passed).where(_waiting(athlete_id)).order_by(passed.c.id)).all())
+def unanswered(tx: Session, athlete_ids: Sequence[int]) -> dict[int, list[PassedOn]]:
+    """The words of each athlete that the coach has not answered, oldest first; who waits for nothing is left out."""
+    found: dict[int, list[PassedOn]] = {}
+    for one in loose_all(PassedOn, run(tx, _UNANSWERED, {"ids": list(athlete_ids)}).all()):
+        found.setdefault(one.athlete_id, []).append(one)
+    return found
 
 
 def settle(tx: Session, athlete_id: int, newest: int, now: datetime) -> int:
@@ -71,4 +79,4 @@ def settle(tx: Session, athlete_id: int, newest: int, now: datetime) -> int:
 
 
 def _waiting(athlete_id: int) -> sa.ColumnElement[bool]:
-    return sa.and_(passed.c.athlete_id == athlete_id, passed.c.direction == "to_coach", passed.c.answered_at.is_(None))
+    return sa.and_(passed.c.athlete_id == athlete_id, _open)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime, timedelta
 from functools import cache
 from typing import Any
@@ -112,11 +113,16 @@ def find(tx: Session, who: Someone, question_id: int) -> Question | None:
     return found[0] if found else None
 
 
-def lapsed_since(tx: Session, who: Someone, kind: str, since: datetime) -> list[Question]:
-    """Questions of a kind that nobody answered and that lapsed at or after `since`, oldest first."""
-    here = sa.select(questions).where(owned_by(questions, who), questions.c.kind == kind)
+def lapsed_since(tx: Session, athlete_ids: Sequence[int], kind: str, since: datetime) -> dict[int, list[Question]]:
+    """Questions of a kind that these athletes did not answer and that lapsed at or after `since`, oldest first; who let
+    none lapse is left out."""
+    here = sa.select(questions).where(questions.c.athlete_id.in_(athlete_ids), questions.c.kind == kind)
     late = here.where(questions.c.answered_at.is_(None), questions.c.expired_at >= since)
-    return loose_all(Question, run(tx, late.order_by(questions.c.id)).all())
+    found: dict[int, list[Question]] = {}
+    for one in loose_all(Question, run(tx, late.order_by(questions.c.id)).all()):
+        if one.athlete_id is not None:
+            found.setdefault(one.athlete_id, []).append(one)
+    return found
 
 
 @cache  # building it takes longer than running it

@@ -15,8 +15,10 @@ from bot.conversation.words import phrases, starts
 from bot.reading import read
 from bot.reading.absences import days_spoken_of
 from bot.reading.reading import Reading
+from planner.absence import Away, return_after
 from planner.facts import Absence, Equipment, Resume
 from planner.history import History
+from planner.rules import rules_of
 from storage import due, facts, persons
 
 OF_TRAINING = ("plan", "pain_morning", "nudge")  # kinds of due rows that nothing is owed by once training stops
@@ -74,7 +76,14 @@ def note(desk: Desk, absence: Absence) -> str:
         key = f"absence-{absence.kind}-fever" if absence.fever else f"absence-{absence.kind}"
         until = say.say("absence-until", day=say.day(absence.until)) if absence.until else say.say("absence-open")
         told = say.say(key, since=say.day(absence.since), until=until)
+        if _lightens(desk, absence):
+            told += f" {say.say('absence-lighter')}"
     return f"{told} {next_training(desk)}".strip()
+
+
+def _lightens(desk: Desk, absence: Absence) -> bool:
+    """Whether the absence is so long that training starts again with less, as the planner will have it."""
+    return return_after(Away("away", absence.since, absence.until), rules_of(desk.record.athlete)) is not None
 
 
 def _moves(reading: Reading) -> bool:

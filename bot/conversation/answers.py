@@ -123,6 +123,9 @@ def understood(desk: Desk, said: Said) -> Understood | None:
     changed = mind_changed.meant(desk, said.text) if said.to is None else None
     if changed is not None:
         return Understood(Reading(("move",)), said.text, None, changes=changed)
+    dated = mind_changed.other_day(desk, said.text) if said.to is None else None
+    if dated is not None:
+        return Understood(dated, said.text, None)
     anew = pain_anew.put_right(desk, said.text) if number is None and said.to is None else None
     if anew is not None:
         return Understood(anew, said.text, None)

@@ -17,9 +17,14 @@ def without_questions(text: str) -> str:
 
 def is_question(text: str) -> bool:
     """Whether a message without figures begins as a question: "15?" may be a shy answer."""
+    return not any(sign.isdigit() for sign in text) and begins_as_question(text)
+
+
+def begins_as_question(text: str) -> bool:
+    """Whether a message begins as a question, a question mark behind it or not."""
     words = text.casefold().strip(LEADING)
     begins = (*phrases("asks_leave")["begins"], *phrases("asks")["begins"])
-    return not any(sign.isdigit() for sign in text) and any(re.match(rf"{re.escape(one)}\b", words) for one in begins)
+    return any(re.match(rf"{re.escape(one)}\b", words) for one in begins)
 
 
 def asks(text: str) -> bool:

@@ -121,6 +121,7 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     before = reports.Snapshot(desk, reading)
     if found.completes == open_sets.KIND or open_sets.settle(desk, reading):
         before.forget()
+    was_stopped = desk.review.stopped is not None
     parts: list[str] = []
     offered: tuple[str, Buttons] | None = None
     plan: DayPlan | None = None
@@ -170,7 +171,7 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
         parts.append(say.say("medical-passed-on", coach=desk.coach.name))
         reading = replace(reading, ask=())
     told = not parts and not reading.ask and not felt and not quiet and len(text.split()) >= FEWEST_WORDS
-    told_while_stopped = stopped is not None and (
+    told_while_stopped = was_stopped and (
         (told and intents <= {"unknown"}) or (bool(intents & {"pause", "away", "ill"}) and "for_coach" not in intents)
     )  # "the doctor says one week off": what a stop turns on, and the coach alone ends it
     if "plan_today" in intents:

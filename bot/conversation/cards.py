@@ -44,7 +44,7 @@ def card(desk: Desk) -> tuple[str, Buttons]:
         lines.append(reason_in_words(review.stopped, say))  # a pause; of other stops the alert speaks
     lines += [alert_in_words("", one, say).lstrip(" :") for one in review.alerts if not one.code.startswith("proposal")]
     buttons += [button for alert in review.alerts for button in alert_buttons(desk.id, alert, say)]
-    waiting = notes.unanswered(desk.tx, desk.id)
+    waiting = notes.unanswered(desk.tx, [desk.id]).get(desk.id)
     if waiting:
         lines.append(coach_waiting.in_words(waiting, ZoneInfo(desk.coach.timezone), say))
         buttons += coach_waiting.settle_button(desk.id, waiting, say)

@@ -118,7 +118,10 @@ def _for_whom(
     talk = SCHEME.search(text) is None if command is None else command.verb in GENERAL
     if near or talk:
         return near
-    return [one for one in coach_whom.everyone(office, text) if whole(one[1], one[0])]
+    everyone = coach_whom.everyone(office, text)
+    if everyone:
+        office.desks()  # at hand at once: whether an order is whole is asked of each
+    return [one for one in everyone if whole(one[1], one[0])]
 
 
 def _whole(office: Office) -> Callable[[str, str], bool]:
@@ -190,7 +193,8 @@ def _answered(office: Office, text: str) -> None:
     if " ".join(words_of(text)) in vocabulary(office.coach.language, "words")["greeting"]:
         office.answer("smalltalk")
         return
-    waiting = [row.handle for row in office.rows if row.id is not None and notes.unanswered(office.mail.tx, row.id)]
+    unanswered = notes.unanswered(office.mail.tx, [row.id for row in office.rows if row.id is not None])
+    waiting = [row.handle for row in office.rows if row.id in unanswered]
     desk = office.desk(waiting[0]) if len(waiting) == 1 else None
     if desk is None or len(text.split()) < FEWEST_WORDS or _meant_otherwise(office, text):
         who = bool(waiting) and not _names_one(office, text)

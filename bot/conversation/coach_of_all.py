@@ -11,18 +11,19 @@ from storage import outbox
 from storage.rules import set_coach_rule, set_nickname
 
 MOST_REHEARSED = 4
+LONGEST_NICKNAME = 40  # characters; a word to type, and it stands in an index
 
 
 def show_roster(office: Office, _command: Command) -> None:
-    office.mail.post(office.coach, roster_page.roster(office.mail, office.coach))
+    office.mail.post(office.coach, roster_page.roster(office.desks(), office.say))
 
 
 def show_rungs(office: Office, _command: Command) -> None:
-    office.mail.post(office.coach, roster_page.rungs(office.mail, office.coach))
+    office.mail.post(office.coach, roster_page.rungs(office.desks(), office.say))
 
 
 def show_summary(office: Office, _command: Command) -> None:
-    summary.send(office.mail, office.coach, outbox.REPLY)
+    summary.send(office.mail, office.coach, office.desks(), outbox.REPLY)
 
 
 def suppose(office: Office, said: str, command: Command | None) -> None:
@@ -61,6 +62,9 @@ def set_a_nickname(office: Office, command: Command) -> None:
     movement = office.movement(" ".join(phrase))
     if movement is None:
         office.answer("nickname-unclear")
+        return
+    if len(nickname) > LONGEST_NICKNAME:
+        office.answer("nickname-too-long", most=LONGEST_NICKNAME)
         return
     set_nickname(office.mail.tx, office.coach.id, nickname, movement, office.incoming.id)
     office.answer("nickname-set", nickname=nickname, movement=office.say.movement(movement))

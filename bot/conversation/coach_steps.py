@@ -11,7 +11,7 @@ from typing import Literal
 from bot.conversation.coach_vocabulary import vocabulary
 from bot.reading.little import little
 from planner.facts import PlannedSet
-from planner.units import KG_PER_LB
+from planner.units import lb_from_kg
 
 # A larger step is a load or a scheme that was meant otherwise; common practice, no source.
 MOST = {"set": 3.0, "rep": 5.0, "kg": 5.0, "lb": 10.0}
@@ -65,7 +65,7 @@ def stepped(step: Step, sets: Iterable[PlannedSet], unit: Literal["kg", "lb"]) -
     if step.what == "load":
         if first.assist_kg:
             return None
-        load = round((first.load_kg / KG_PER_LB if unit == "lb" else first.load_kg) + step.by, 2)
+        load = round((lb_from_kg(first.load_kg) if unit == "lb" else first.load_kg) + step.by, 2)
     return Stepped(count, reps, load, unit) if count >= 1 and reps >= 1 and (load or 0.0) >= 0.0 else None
 
 

@@ -22,7 +22,8 @@ def undo(office: Office, command: Command) -> None:
         return
     desks = [named] if named is not None else office.desks()
     for_all = rules.last_cause_for_all(office.mail.tx, office.coach.id) if named is None and not command.odd else None
-    causes = [(cause, desk) for desk in desks if (cause := facts.last_cause(office.mail.tx, desk.id, "coach"))]
+    newest_of = facts.last_causes(office.mail.tx, [desk.id for desk in desks], "coach")
+    causes = [(newest_of[desk.id], desk) for desk in desks if desk.id in newest_of]
     if for_all is not None and all(cause < for_all for cause, _ in causes):
         back = rules.take_back(office.mail.tx, office.coach.id, for_all)
         office.answer("taken-back-for-all", what="; ".join(_for_all_in_words(one, office.say) for one in back))

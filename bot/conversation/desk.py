@@ -126,17 +126,25 @@ class Desk:
         known = records(tx, list(rows))
         chats.have_at_hand(tx, list(rows))
         mail = Mail(tx, now, "")
-        tx.info["desks"] = {
-            athlete_id: cls(
-                mail,
-                row,
-                persons.person_of(row),
-                persons.person_of(coaches[row.coach_id]),
-                now,
-                _record=known[athlete_id],
-            )
-            for athlete_id, row in rows.items()
-        }
+        ready: dict[int, Desk] = tx.info.setdefault("desks", {})
+        for athlete_id, row in rows.items():
+            if athlete_id not in ready:
+                coach = persons.person_of(coaches[row.coach_id])
+                ready[athlete_id] = cls(mail, row, persons.person_of(row), coach, now)
+            ready[athlete_id]._know(row, known[athlete_id])
+
+    @classmethod
+    def of_all(
+        cls,
+        mail: Mail,
+        athlete_ids: Sequence[int],
+        cause: int | None = None,
+        said_by: SaidBy = "athlete",
+        said_at: datetime | None = None,
+    ) -> list[Desk]:
+        """As `of`, of several athletes at once: as many queries for eighty as for one."""
+        cls.have_at_hand(mail.tx, athlete_ids, mail.now)
+        return [cls.of(mail, athlete_id, cause, said_by, said_at) for athlete_id in athlete_ids]
 
     @property
     def athlete(self) -> persons.Athlete:
@@ -229,6 +237,12 @@ class Desk:
         sent = SentPlan(plan.on, plan.block, plan.week, plan.kind, plan.sets, plan.holds)
         facts.add_sent(self.tx, self.id, sent, self.now, self.cause, plan.decisions)
         self._record = self._fold = None
+
+    def _know(self, row: persons.Athlete, known: Record) -> None:
+        """Settings and record as they are now; the fold of another record is of no use any more."""
+        if self._record is not known:
+            self._fold = None
+        self._athlete, self._record = row, known
 
     def forget(self) -> None:
         self._athlete = self._record = self._fold = None

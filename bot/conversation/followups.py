@@ -123,6 +123,13 @@ def _is_more_of(told: Sequence[WorkSet], again: Reading) -> bool:
     return same and len(now) > len(was) and now[: len(was)] == was
 
 
+def _is_fewer_of(told: Sequence[WorkSet], again: Reading) -> bool:
+    """Whether the first of the told sets stand as they were, and the others are gone: "only 3 sets of pull-ups"."""
+    was, now = [_amount(work) for work in told], [_amount(one) for one in again.sets]
+    same = {one.movement for one in again.sets} == {work.movement for work in told}
+    return same and 0 < len(now) < len(was) and now == was[: len(now)]
+
+
 def _differs(by_plan: Reading, done: set[str], plan: tuple[PlannedSet, ...]) -> bool:
     """Whether the words change sets that were told of already, and leave the others as they were planned."""
     told = [_amount(one) for one in by_plan.sets if one.movement in done]
@@ -325,7 +332,8 @@ def _against(last: tuple[WorkSet, ...], words: str, context: Context, *, same_re
     missed = [one.about for one in again.ask] == ["reps"] and any(one.failed for one in again.sets)
     if meant and missed and not same_reps and _is_change_of(meant, again):
         return Placed(again, beside, mends=True).again(again)  # "last one failed": with how many reps is asked
-    if not meant or again.ask or again.pain or not (_is_change_of(meant, again) or _is_more_of(meant, again)):
+    fewer = _is_fewer_of(meant, again) and _says(words, "only")
+    if not meant or again.ask or again.pain or not (fewer or _is_change_of(meant, again) or _is_more_of(meant, again)):
         return None
     if same_reps and [one.reps for one in again.sets] != [work.reps for work in meant]:
         return None

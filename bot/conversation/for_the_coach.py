@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.conversation import passing_on
+from bot.conversation import asked_by_them, passing_on
 from bot.conversation.answers import Said
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.words import phrases
@@ -13,7 +13,7 @@ FEWEST_WORDS = 3
 
 
 def is_one(text: str) -> bool:
-    return "?" in text and len(text.split()) >= FEWEST_WORDS
+    return len(text.split()) >= FEWEST_WORDS and ("?" in text or asked_by_them.begins_as_question(text))
 
 
 def offer(desk: Desk, text: str) -> tuple[str, Buttons]:

@@ -164,7 +164,7 @@ def _changed(session: Session, change: Correction | None, warmed: Set[int] = fro
     if change is None or change.now is None:
         return None
     if change.field == "sets":
-        return _recounted(session, change)
+        return _recounted(session, change, warmed)
     if change.field not in WorkSet.__dataclass_fields__:
         return None
     fits = [at for at, work in enumerate(session.sets) if _fits(work, change)]
@@ -195,9 +195,10 @@ def _warm_ups(desk: Desk, session: Session) -> set[int]:
 MOST_SETS = 20
 
 
-def _recounted(session: Session, change: Correction) -> tuple[WorkSet, ...] | None:
+def _recounted(session: Session, change: Correction, warmed: Set[int]) -> tuple[WorkSet, ...] | None:
     """ "4 sets, not 5": the last of them goes, or is there once more. None where the sets are not of one movement."""
-    own = [at for at, work in enumerate(session.sets) if change.movement in (None, work.movement)]
+    every = [at for at, work in enumerate(session.sets) if change.movement in (None, work.movement)]
+    own = [at for at in every if at not in warmed] or every  # "only 3 sets" counts none that warms up
     if not own or not isinstance(change.now, (int, float)) or not 1 <= change.now <= MOST_SETS:
         return None
     alike = len({(work.movement, work.side) for work in (session.sets[at] for at in own)}) == 1

@@ -16,6 +16,7 @@ from bot.conversation.words import phrases
 from bot.reading import read
 from bot.reading.days import Day, named_days
 from bot.reading.message import Message, read_message
+from bot.reading.reading import Correction, Reading
 from bot.reading.text import fold
 from planner.facts import Absence, Move
 from storage import facts
@@ -57,6 +58,24 @@ def meant(desk: Desk, text: str) -> Change | None:
     if isinstance(agreed, Move):
         return _of_a_move(agreed, days, keeps)
     return _of_an_absence(desk, agreed, days, keeps)
+
+
+def other_day(desk: Desk, text: str) -> Reading | None:
+    """ "No wait, that was Friday", of the report that the newest message brought: its day put right."""
+    if len(text) > MOST_CHARACTERS:
+        return None
+    message = read_message(text, context_of(desk, desk.said_at))
+    days = named_days(message).days
+    turned, _ = _words(message, days)
+    if not turned or len(days) != 1 or days[0].back is None or days[0].link in BOUNDS:
+        return None
+    cause = facts.last_cause(desk.tx, desk.id)
+    brought = facts.caused_by(desk.tx, desk.id, cause) if cause is not None else []
+    told = [one for one in desk.record.sessions if ("session", one.fact) in brought and one.sets]
+    if len(told) != 1 or told[0].on == days[0].back[1]:
+        return None
+    correction = Correction("performed_on", None, days[0].back[1].isoformat(), None, None, "all")
+    return Reading(("correction",), correction=correction, language=message.language)
 
 
 def carry_out(desk: Desk, change: Change) -> str:

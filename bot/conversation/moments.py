@@ -185,4 +185,5 @@ def _summary(mail: Mail, row: Due) -> None:
     last = max(mail.now, row.due_at.astimezone(UTC))
     moment = next_moment(last, zone, coach.summary_at, frozenset({coach.summary_day}))
     due.schedule(mail.tx, Who("coach", row.coach_id), SUMMARY, moment.astimezone(zone).date(), moment)
-    summary.send(mail, person)
+    ids = [row.id for row in persons.athletes_of(mail.tx, row.coach_id) if row.id is not None]
+    summary.send(mail, person, Desk.of_all(mail, ids, said_by="bot"))

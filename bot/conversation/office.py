@@ -45,7 +45,9 @@ class Office:
         return None
 
     def desks(self) -> list[Desk]:
-        return [desk for row in self.rows if (desk := self.desk(row.handle)) is not None]
+        """Of all their athletes, by handle."""
+        ids = [row.id for row in self.rows if row.id is not None]
+        return Desk.of_all(self.mail, ids, self.incoming.id, "coach", self.incoming.sent_at)
 
     def desk_of(self, athlete_id: str) -> Desk | None:
         row = next((row for row in self.rows if str(row.id) == athlete_id), None)

@@ -2,41 +2,35 @@
 
 from __future__ import annotations
 
-from datetime import date
-from zoneinfo import ZoneInfo
+from collections.abc import Sequence
 
-from bot.conversation.desk import Mail
+from bot.conversation.desk import Desk
 from bot.conversation.reasons import rung_name
-from bot.wording import Wording, wording_for
-from planner import ladders, review
-from planner.facts import Record
+from bot.wording import Wording
+from planner import ladders
 from planner.stays import RungTimes, across
 from planner.survival import weeks_until
-from storage import persons
-from storage.persons import Athlete, Person
-from storage.records import records
 
 MOST_RUNGS = 30
 
 
-def roster(mail: Mail, coach: Person) -> str:
+def roster(desks: Sequence[Desk], say: Wording) -> str:
     """Handle, rung, last and next session of each; who needs what stands in the summary."""
-    say = wording_for(coach.language)
-    lines = [say.say("roster-heading", count=len(persons.athletes_of(mail.tx, coach.id)))]
-    for row, record, today in _known(mail, coach):
-        seen = review(record, today)
-        done = [one.on for one in record.sessions if one.sets and not one.is_test]
+    lines = [say.say("roster-heading", count=len(desks))]
+    for desk in desks:
+        seen = desk.review
+        done = [one.on for one in desk.record.sessions if one.sets and not one.is_test]
         rungs = say.listed([rung_name(one.rung, say) for one in seen.ladders])
         last = say.day(max(done)) if done else say.say("roster-none")
         following = say.day(seen.next_training_on) if seen.next_training_on else say.say("roster-none")
-        lines.append(say.say("roster-line", handle=row.handle, rungs=rungs, last=last, next=following))
+        lines.append(say.say("roster-line", handle=desk.athlete.handle, rungs=rungs, last=last, next=following))
+        desk.leave()
     return "\n".join(lines)
 
 
-def rungs(mail: Mail, coach: Person) -> str:
+def rungs(desks: Sequence[Desk], say: Wording) -> str:
     """Median and quartiles of the weeks on each rung, in the ladders' order."""
-    say = wording_for(coach.language)
-    found = across((record, today) for _, record, today in _known(mail, coach))
+    found = across((desk.record, desk.today) for desk in desks)
     if not found:
         return say.say("rungs-none")
     known = ladders.known()
@@ -53,9 +47,3 @@ def _line(times: RungTimes, say: Wording) -> str:
         return say.say("rungs-open", **values, weeks=say.number(longest, 0))
     shown = [say.say("rungs-unknown") if one is None else say.number(one, 0) for one in (early, late)]
     return say.say("rungs-line", **values, median=say.number(median, 0), early=shown[0], late=shown[1])
-
-
-def _known(mail: Mail, coach: Person) -> list[tuple[Athlete, Record, date]]:
-    rows = persons.athletes_of(mail.tx, coach.id)
-    of = records(mail.tx, [row.id for row in rows if row.id is not None])
-    return [(row, of[row.id], mail.now.astimezone(ZoneInfo(row.timezone)).date()) for row in rows if row.id is not None]

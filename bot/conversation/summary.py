@@ -6,23 +6,24 @@ One message where it fits in one; else those in need come first, with the button
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date, timedelta
 from zoneinfo import ZoneInfo
 
 from bot.conversation import coach_waiting, open_sets
 from bot.conversation.alerts import alert_buttons, proposal_buttons, proposal_in_words
-from bot.conversation.desk import Buttons, Mail
+from bot.conversation.desk import Buttons, Desk, Mail
 from bot.conversation.reasons import dose_in_words, place, reason_in_words, rung_name, until_in_words
 from bot.wording import Wording, wording_for
-from planner import review
 from planner.absence import absences
 from planner.facts import Record
 from planner.plan import Alert, Review
 from planner.rules import rules_of
-from storage import notes, outbox, persons, questions
-from storage.persons import Athlete, Person, Who
-from storage.records import records
+from storage import notes, outbox, questions
+from storage.notes import PassedOn
+from storage.persons import Person
+from storage.questions import Question
 
 MOST_BUTTONS = 12
 FITS = 3800  # letters a message; a chat takes 4096 and counts some of them twice
@@ -42,29 +43,28 @@ class Entry:
     waits: tuple[int, float] = (0, 0.0)  # how long it can wait among those of the same urgency
 
 
-def send(mail: Mail, coach: Person, importance: int = outbox.SUMMARY) -> None:
-    for text, buttons in compose(mail, coach):
+def send(mail: Mail, coach: Person, desks: Sequence[Desk], importance: int = outbox.SUMMARY) -> None:
+    """Owe the coach the week of all their athletes."""
+    for text, buttons in compose(mail, coach, desks):
         mail.post(coach, text, buttons=buttons, importance=importance)
 
 
-def compose(mail: Mail, coach: Person) -> list[tuple[str, Buttons]]:
+def compose(mail: Mail, coach: Person, desks: Sequence[Desk]) -> list[tuple[str, Buttons]]:
     """Texts and buttons of the whole roster's week."""
-    rows = persons.athletes_of(mail.tx, coach.id)
-    known = records(mail.tx, [row.id for row in rows if row.id is not None])
-    entries, zone = list[Entry](), ZoneInfo(coach.timezone)
-    for row in rows:
-        assert row.id is not None
-        today = mail.now.astimezone(ZoneInfo(row.timezone)).date()
-        say = wording_for(coach.language, row.unit)
-        entries.append(_entry(mail, row, known[row.id], review(known[row.id], today), zone, say))
+    ids, week = [desk.id for desk in desks], mail.now - timedelta(days=7)
+    waiting, lapsed = notes.unanswered(mail.tx, ids), questions.lapsed_since(mail.tx, ids, open_sets.KIND, week)
+    entries = []
+    for desk in desks:
+        entries.append(_entry(desk, waiting.get(desk.id, []), lapsed.get(desk.id, [])))
+        desk.leave()
     say = wording_for(coach.language)
     needing = sorted(
         (one for one in entries if one.urgency >= NEEDS), key=lambda one: (-one.urgency, one.waits, one.name)
     )
     others = [one for one in entries if one.urgency < NEEDS]
     away, fine = ([one for one in others if one.away == wanted] for wanted in (True, False))
-    week_ends = mail.now.astimezone(zone).date()
-    lines = [say.say("summary-heading", day=say.long_day(week_ends), count=len(rows))]
+    week_ends = mail.now.astimezone(ZoneInfo(coach.timezone)).date()
+    lines = [say.say("summary-heading", day=say.long_day(week_ends), count=len(desks))]
     if needing:
         lines += ["", say.say("summary-needing", count=len(needing)), *(one.line for one in needing)]
     else:
@@ -95,41 +95,47 @@ def _parts(lines: list[str]) -> list[str]:
     return [*parts, "\n".join(current).strip()]
 
 
-def _entry(mail: Mail, row: Athlete, known: Record, seen: Review, zone: ZoneInfo, say: Wording) -> Entry:
-    assert row.id is not None
+def _entry(desk: Desk, waiting: Sequence[PassedOn], lapsed: Sequence[Question]) -> Entry:
+    """What the coach should know of one athlete.
+
+    Args:
+        waiting: The athlete's words that no one has answered.
+        lapsed: The open sets of the week that they never told of.
+    """
+    known, seen, say = desk.record, desk.review, desk.say_coach
     urgency, needs, buttons = 0, list[str](), Buttons()
     for alert in sorted(seen.alerts, key=lambda one: -one.urgency):
         # Silence is quiet, but those who go silent are the ones that a coach loses.
         urgency = max(urgency, NEEDS if alert.code == coach_waiting.SILENT else alert.urgency)
         if (alert.urgency >= NEEDS or alert.code == coach_waiting.SILENT) and not alert.code.startswith("proposal"):
             needs.append(reason_in_words(alert, say, "alert"))
-            asked = [] if alert.code != coach_waiting.SILENT or row.silenced else coach_waiting.ask_button(row.id, say)
-            buttons += _named(row, alert_buttons(row.id, alert, say) + asked, say)
+            askable = alert.code == coach_waiting.SILENT and not desk.athlete.silenced
+            asked = coach_waiting.ask_button(desk.id, say) if askable else []
+            buttons += _named(desk, alert_buttons(desk.id, alert, say) + asked)
     for position in seen.ladders:
         if position.proposal is not None:
             urgency = max(urgency, NEEDS)
             needs.append(proposal_in_words("", position.proposal, say).lstrip(" :"))
-            buttons += _named(row, proposal_buttons(row.id, position.proposal, say), say)
-    waiting = notes.unanswered(mail.tx, row.id)
+            buttons += _named(desk, proposal_buttons(desk.id, position.proposal, say))
     if waiting:
         urgency = max(urgency, NEEDS)
-        needs.append(coach_waiting.in_words(waiting, zone, say))
-        buttons += _named(row, coach_waiting.settle_button(row.id, waiting, say), say)
-    week = mail.now - timedelta(days=7)
-    for left in questions.lapsed_since(mail.tx, Who("athlete", row.id), open_sets.KIND, week):
+        needs.append(coach_waiting.in_words(waiting, ZoneInfo(desk.coach.timezone), say))
+        buttons += _named(desk, coach_waiting.settle_button(desk.id, waiting, say))
+    for left in lapsed:
         urgency = max(urgency, NEEDS)
         needs.append(say.say("summary-open-set", span=open_sets.in_words(left, say)))
-    if row.silenced:
+    if desk.athlete.silenced:
         urgency = max(urgency, NEEDS)
         needs.append(say.say("summary-stopped"))
     away = _away(known, seen.on, say)
     what = " ".join([*needs, *([away] if away else [])]) if needs or away else _fine(known, seen, say)
-    line = say.say("summary-line", name=row.name, what=what)
-    return Entry(urgency, row.name, line, away is not None, buttons, _waits(seen))
+    line = say.say("summary-line", name=desk.person.name, what=what)
+    return Entry(urgency, desk.person.name, line, away is not None, buttons, _waits(seen))
 
 
-def _named(row: Athlete, buttons: Buttons, say: Wording) -> Buttons:
-    return [(say.say("button-for", label=label, name=row.name), data) for label, data in buttons]
+def _named(desk: Desk, buttons: Buttons) -> Buttons:
+    """The buttons with the athlete's name on them: they stand under a message about many."""
+    return [(desk.say_coach.say("button-for", label=label, name=desk.person.name), data) for label, data in buttons]
 
 
 def _waits(seen: Review) -> tuple[int, float]:

@@ -1,9 +1,9 @@
-"""A movement is taken out of what was told: "delete the push-ups"."""
+"""A movement is taken out of what was told: "delete the push-ups", "didn't do the hollow hold"."""
 
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import timedelta
+from datetime import date, timedelta
 
 from bot.conversation.desk import Desk
 from bot.conversation.placing import context_of
@@ -25,19 +25,27 @@ def carried_out(desk: Desk, text: str) -> str | None:
         return None
     message = read_message(text, context_of(desk, desk.said_at))
     named, days = find_movements(message), named_days(message).days
-    known = {name: {fold(one).text for one in found} for name, found in phrases("take_out").items()}
+    known = {name: [fold(one).text for one in found] for name, found in phrases("take_out").items()}
     spoken = [*[span for one in named for span in one.spans], *[(day.start, day.end) for day in days]]
     inside = {at for start, end in spoken for at in range(start, end)}
     left = [one.text for at, one in enumerate(message.tokens) if at not in inside and one.kind not in ("sym", "nl")]
-    if len({one.movement for one in named}) != 1 or not set(left) <= known["verbs"] | known["small"]:
+    said = f" {' '.join(left)} "
+    deleted = [one for one in known["verbs"] if f" {one} " in said]
+    denied = [one for one in known["not_done"] if f" {one} " in said]
+    for one in (*deleted, *denied):
+        said = said.replace(f" {one} ", " ")
+    if len({one.movement for one in named}) != 1 or not set(said.split()) <= set(known["small"]):
         return None
-    if not set(left) & known["verbs"] or len(days) > 1:
+    if not (deleted or denied) or len(days) > 1:
         return None
-    on = days[0].back[1] if days and days[0].back is not None else None
-    return _take_out(desk, str(named[0].movement), on) if bool(days) == (on is not None) else None
+    if days and days[0].back is None:
+        return None
+    # Who did not do it speaks of today, and what is to be deleted can be of any day.
+    on = days[0].back[1] if days and days[0].back is not None else desk.said_on if denied else None
+    return _take_out(desk, str(named[0].movement), on)
 
 
-def _take_out(desk: Desk, movement: str, on: object) -> str | None:
+def _take_out(desk: Desk, movement: str, on: date | None) -> str | None:
     say = desk.say
     reports = [
         one

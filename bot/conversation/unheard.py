@@ -17,4 +17,6 @@ def in_words(desks: Iterable[Desk], say: Wording) -> str:
 
 def _waits(desk: Desk) -> bool:
     told = any(session.on == desk.today and trained(session) for session in desk.record.sessions)
-    return bool(desk.review.today.sets) and not told
+    planned = bool(desk.review.today.sets)
+    desk.leave()
+    return planned and not told

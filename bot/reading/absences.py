@@ -121,12 +121,13 @@ def _of_the_clause(message: Message, days: list[Day], hits: list[Hit]) -> list[D
     with them; days told before are of other things."""
     if len(days) < 2:
         return days
-    clauses = _clauses(message)
+    clauses = _reasoned(message, days, _clauses(message))
     own = {clause for clause in clauses for hit in hits if hit.start < clause[1] and clause[0] < hit.end}
     plain = [day for day in days if day.link not in LINKED and day.kind not in ("length", "vague")]
     first = next((day.start for day in plain if any(a <= day.start < b for a, b in own)), None)
     if first is None:
-        return days
+        bound = any(day.link in LINKED and any(a <= day.start < b for a, b in own) for day in days)
+        return [day for day in days if day not in plain or not bound or (day.shift or 0) >= 0]
     low = min(a for a, _ in own)
     kept = [day for day in days if day.start >= low or day.link in LINKED or _nothing_else(message, day, days, clauses)]
     later = [day for day in kept if day.start > first]
@@ -135,7 +136,7 @@ def _of_the_clause(message: Message, days: list[Day], hits: list[Hit]) -> list[D
         day
         for day in kept
         if day not in later
-        or not alone
+        or not (alone or (day.shift is not None and day.shift < 0))
         or day.link in LINKED
         or any(a <= day.start < b for a, b in own)
         or _nothing_else(message, day, days, clauses)
@@ -145,6 +146,18 @@ def _of_the_clause(message: Message, days: list[Day], hits: list[Hit]) -> list[D
 def _clauses(message: Message) -> list[tuple[int, int]]:
     cuts = [at for at, token in enumerate(message.tokens) if token.text in CLAUSE_ENDS]
     return [*zip([0, *(at + 1 for at in cuts)], [*cuts, len(message.tokens)], strict=True)]
+
+
+def _reasoned(message: Message, days: list[Day], clauses: list[tuple[int, int]]) -> list[tuple[int, int]]:
+    """The clauses, cut where a reason begins or what came of it: "did it yesterday since I'm travelling today"."""
+    joins = {*message.book("prose").named("because"), *little("so_then")}
+    named = {at for day in days for at in range(day.start, day.end)}
+    cuts = [at for at, token in enumerate(message.tokens) if token.text in joins and at not in named]
+    out: list[tuple[int, int]] = []
+    for low, high in clauses:
+        ends = [at for at in cuts if low < at < high]
+        out += zip([low, *ends], [*ends, high], strict=True)
+    return out
 
 
 def _nothing_else(message: Message, day: Day, days: list[Day], clauses: list[tuple[int, int]]) -> bool:

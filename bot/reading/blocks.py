@@ -88,11 +88,10 @@ def split(facts: Sequence[Fact]) -> tuple[list[Fact], list[tuple[Fact, list[Fact
         cut = len(between)
         last = n + 1 == len(moves)
         if not last:
-            cut = _cut(
-                taken,
-                between,
-                list(facts[follow + 1 : moves[n + 2] if n + 2 < len(moves) else len(facts)]),
-            )
+            after = moves[n + 2] if n + 2 < len(moves) else len(facts)
+            cut = _cut(taken, between, list(facts[follow + 1 : after]))
+            if cut == len(between) and _counts_next(between, facts[follow], list(facts[follow + 1 : after + 1])):
+                cut -= 1
             opens = _titled(taken, facts[at], between)
             if opens is None:
                 opens = _of_the_sentence(taken, facts[at], between, list(facts[follow + 1 :]))
@@ -201,6 +200,22 @@ def _cut(head: list[Fact], between: list[Fact], after: list[Fact]) -> int:
         if has_work(rest) and (has_work(between[:begin]) or has_work(head)) and not has_work(_until_sep(after)):
             return begin
     return start
+
+
+def _counts_next(between: list[Fact], follows: Fact, after: list[Fact]) -> bool:
+    """Whether a number right before a movement is of that, not of the one before: "dead hang 1 min 10 pull ups".
+
+    So it is where the one before has its sets and the next has no others: "l-sit 20 s 10 dips 5 chins".
+    """
+    number = between[-1] if between else None
+    if number is None or number.kind != "bare" or number.end != follows.start or follows.value.movement == "!":
+        return False
+    if any(fact.kind == "sep" for fact in between) or not any(fact.kind == "rows" for fact in between[:-1]):
+        return False
+    own = _until_sep(after)
+    if len(own) > 1 and own[-1].kind == "move" and own[-2].kind in ("bare", "rows"):
+        own = own[:-2]
+    return not has_work(own)
 
 
 def nxt_is_other_first(between: list[Fact]) -> bool:

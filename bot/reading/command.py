@@ -21,6 +21,7 @@ WORDS = ("movement", "part", "side", "rom", "rung")
 WHOLE = ("reps",)
 NUMBERS = ("hold_s", "load_kg", "assist_kg", "rpe")
 BEYOND = 1e9  # of kilograms, seconds and repetitions; NaN and infinity are no smaller
+LONGEST = 100_000  # characters of a text; what takes minutes would keep the lines behind it waiting
 YEARS = range(2, 9999)  # at the ends of the calendar there is no day before or after
 
 
@@ -108,6 +109,12 @@ def _text(value: Any) -> str:
     return value
 
 
+def _message(value: Any) -> str:
+    if len(text := _text(value)) > LONGEST:
+        raise BadLine(f"{len(text)} characters are no message; {LONGEST} at most are read")
+    return text
+
+
 def _number(value: Any) -> float:
     if isinstance(value, bool) or not isinstance(value, (int, float)) or not abs(value) < BEYOND:
         raise BadLine(_should(value, "a number"))
@@ -169,7 +176,7 @@ def answer(line: str, number: int = 1) -> dict[str, Any]:
     try:
         data = _object(line)
         key = data.get("id")
-        return {"id": key, "reading": read(_needed(data, "text", _text), context_of(data)).to_json()}
+        return {"id": key, "reading": read(_needed(data, "text", _message), context_of(data)).to_json()}
     except BadLine as error:
         return {"id": key, "error": f"line {number}: {error}"}
     except Exception as error:  # a fault of ours in one message must not lose the answers to the next

@@ -10,7 +10,7 @@ from bot.reading.little import little
 from bot.reading.mending.claims import of_values
 from bot.reading.mending.mend import Mend, Value, mentions_in, only_little
 from bot.reading.mending.not_numbers import nothing_else, of_days, of_movements, of_sides
-from bot.reading.mending.one_value import of_bare_value, of_no_load, of_one_value
+from bot.reading.mending.one_value import of_a_day_gone, of_bare_value, of_no_load, of_one_value
 from bot.reading.mending.two_lists import of_lists
 from bot.reading.mending.two_values import pair_of
 from bot.reading.message import Claim, Message
@@ -46,7 +46,8 @@ def find_corrections(message: Message) -> list[Claim]:
     if listed:
         return listed
     pair = pair_of(mend)
-    if message.context.today and not strong and not (pair is not None and _looks_back(mend, pair[0])):
+    looks_back = (pair is not None and _looks_back(mend, pair[0])) or of_a_day_gone(mend)
+    if message.context.today and not strong and not looks_back:
         return []
     if pair is not None:
         now, was, start, end = pair

@@ -13,7 +13,7 @@ from babel.dates import format_date, format_time
 from babel.numbers import format_decimal
 from fluent.runtime import FluentBundle, FluentResource
 
-from planner.units import KG_PER_LB
+from planner.units import lb_from_kg
 
 CATALOGUES = Path(__file__).parent
 FALLBACK = "en"
@@ -75,12 +75,12 @@ class Wording:
 
     def load(self, kg: float) -> str:
         """A load in the person's unit, with the unit."""
-        value = kg / KG_PER_LB if self.unit == "lb" else kg
+        value = lb_from_kg(kg) if self.unit == "lb" else kg
         return f"{self.number(value, 1 if self.unit == 'lb' else 2)} {self.unit}"
 
     def about(self, kg: float) -> str:
         """An estimate, without a precision that it has not."""
-        value = kg / KG_PER_LB if self.unit == "lb" else kg
+        value = lb_from_kg(kg) if self.unit == "lb" else kg
         return f"{self.number(round(value), 0)} {self.unit}"
 
     def day(self, day: date) -> str:

@@ -2,6 +2,7 @@ import asyncio
 from datetime import UTC, datetime, timedelta
 
 import pytest
+from psycopg.errors import DeadlockDetected, ProgramLimitExceeded
 from sqlalchemy.exc import OperationalError
 
 from bot import delivery, metrics
@@ -363,6 +364,36 @@ async def test_what_was_sent_is_marked_though_the_database_was_away_for_a_while(
     await post.delivery.deliver_once()
     assert post.owed() is None
     assert len(post.phone.took) == 1
+
+
+async def test_an_outcome_that_the_database_will_not_take_holds_up_no_other(post, monkeypatch):
+    def refused(*_):
+        raise OperationalError("update", {}, ProgramLimitExceeded("made here"))
+
+    post.owe("mira", "m")
+    post.owe("tomas", "t")
+    real = outbox.mark_sent
+    monkeypatch.setattr(outbox, "mark_sent", lambda tx, row, *more: refused() if row == 1 else real(tx, row, *more))
+    await post.delivery.deliver_once()
+    monkeypatch.undo()
+    with post.store.reading() as tx:
+        rows = {one.address: (one.sent_at, one.attempts) for one in outbox.posted_since(tx, 0, "c1", 2)}
+    assert rows["mira"] == (None, 1)
+    assert sorted(post.phone.took) == [("mira", "m"), ("tomas", "t")]
+
+
+async def test_an_outcome_that_met_another_in_the_database_is_noted_at_once(post, monkeypatch):
+    real, meetings = outbox.mark_sent, iter([True, False])
+
+    def meets(tx, row, *more):
+        real(tx, row, *more)
+        if next(meetings):
+            raise OperationalError("update", {}, DeadlockDetected("made here"))
+
+    monkeypatch.setattr(outbox, "mark_sent", meets)
+    post.owe("mira", "m")
+    await post.delivery.deliver_once()
+    assert post.owed() is None
 
 
 async def test_what_cannot_be_noted_is_not_sent_for_ever_and_the_rest_is_noted(post, monkeypatch):

@@ -2,6 +2,7 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 import sqlalchemy as sa
+from psycopg.errors import DeadlockDetected, ProgramLimitExceeded
 from sqlalchemy.exc import OperationalError
 
 from bot import conversation, schedule, worker
@@ -99,6 +100,61 @@ def test_a_database_that_is_away_counts_as_nobodys_failure(store, monkeypatch):
     monkeypatch.undo()
     assert worker.handle_next(store, NOW)
     assert [who for who, _ in told(store, NOW)] == ["mira"]
+
+
+def refused_by_the_database(kind):
+    return OperationalError("insert", {}, kind("made here"))
+
+
+def test_a_message_that_the_database_will_not_take_is_counted_and_holds_up_nobody(store, monkeypatch):
+    real = conversation.handle
+
+    def too_much(tx, row, person, now):
+        if row.text == "poison":
+            raise refused_by_the_database(ProgramLimitExceeded)
+        real(tx, row, person, now)
+
+    monkeypatch.setattr(conversation, "handle", too_much)
+    hear(store, "mira", "poison", "1")
+    hear(store, "tomas", "help", "2")
+    for minute in range(MAX_ATTEMPTS + 1):
+        worker.handle_all(store, NOW + timedelta(minutes=minute))
+    with store.reading() as tx:
+        assert [row.set_aside_because for row in inbox.set_aside(tx)] == ["OperationalError"]
+    assert {who for who, _ in told(store, NOW + timedelta(hours=1))} == {"mira", "tomas", "coach"}
+
+
+def test_two_that_met_in_the_database_are_no_failure_of_the_message(store, monkeypatch):
+    real, meetings = conversation.handle, iter([True, True, False])
+
+    def meets(tx, row, person, now):
+        real(tx, row, person, now)
+        if next(meetings):
+            raise refused_by_the_database(DeadlockDetected)
+
+    monkeypatch.setattr(conversation, "handle", meets)
+    hear(store, "mira", "help", "1")
+    assert worker.handle_next(store, NOW)
+    with store.reading() as tx:
+        row = inbox.by_key(tx, "phone", "1")
+    assert (row.attempts, row.handled_at) == (0, NOW)
+    assert [who for who, _ in told(store, NOW)] == ["mira"]
+
+
+def test_a_due_row_that_the_database_will_not_take_stops_no_other(store, monkeypatch):
+    done = []
+
+    def sometimes(tx, row, now):
+        if row.kind == "bad":
+            raise refused_by_the_database(ProgramLimitExceeded)
+        done.append(row.kind)
+
+    monkeypatch.setattr(conversation, "handle_due", sometimes)
+    with store.transaction() as tx:
+        for minute, kind in enumerate(("bad", "good", "better")):
+            due.schedule(tx, Who("athlete", 1), kind, NOW.date(), NOW + timedelta(minutes=minute))
+    assert schedule.sweep(store, NOW + timedelta(minutes=5)) == 3
+    assert done == ["good", "better"]
 
 
 def test_a_flood_from_one_lets_everybody_else_in_between(store, monkeypatch):

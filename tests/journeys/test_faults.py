@@ -3,7 +3,9 @@
 import asyncio
 import contextlib
 import os
+import random
 import sqlite3
+import string
 from datetime import UTC, datetime, timedelta
 
 import httpx
@@ -16,7 +18,7 @@ from bot import conversation, schedule, serve, web, worker
 from bot.clock import SystemClock
 from bot.logs import set_up_logs
 from bot.roster import parse_roster
-from storage import chats, database, due, inbox, outbox
+from storage import chats, database, due, inbox, outbox, rules
 from storage.fact_tables import Report
 from storage.inbox import IncomingUpdate
 from storage.loading import load_roster
@@ -155,6 +157,12 @@ def _room_on_disk(store, pages):
 
 async def test_a_full_disk_leaves_messages_at_the_service_and_is_said(tmp_path, monkeypatch, capfd):
     monkeypatch.setattr(serve, "TROUBLE_S", 0.1)
+    logged: list[str] = []
+
+    def full() -> bool:
+        logged.append(capfd.readouterr().err)
+        return "SQLITE_FULL" in "".join(logged)
+
     async with town(tmp_path) as here:
         set_up_logs(here.api.token)
         async with here.running() as service:
@@ -163,13 +171,12 @@ async def test_a_full_disk_leaves_messages_at_the_service_and_is_said(tmp_path, 
             await service.in_thread(lambda: _room_on_disk(service.store, 0))
             for number in range(20):  # more than what is free within the file
                 here.api.says(MIRA, f"{REPORT} {'and it felt good ' * 200}{number}")
-            await asyncio.sleep(1)
+            await until(full)
             assert len(here.api.waiting()) == 20  # not confirmed, so not lost
             await service.in_thread(lambda: _room_on_disk(service.store, 10_000))
             await until(lambda: not here.api.waiting())
             here.api.says(MIRA, REPORT)
             await until(lambda: here.reports_of("mira"), 60)
-    assert "SQLITE_FULL" in capfd.readouterr().err
 
 
 async def test_an_update_that_nobody_can_read_is_set_aside_and_the_others_are_answered(tmp_path):
@@ -268,6 +275,42 @@ async def test_a_service_whose_postgresql_is_gone_for_a_while_waits_and_goes_on(
                 await client.aclose()
     finally:
         await asyncio.to_thread(at_server, f"DROP DATABASE {name} WITH (FORCE)")
+        engine.dispose()
+
+
+async def test_what_postgresql_will_not_take_is_set_aside_and_the_next_is_heard(monkeypatch):
+    server = os.environ.get("SLOWRUNG_TEST_POSTGRES_URL")
+    if not server:
+        pytest.skip("no PostgreSQL: SLOWRUNG_TEST_POSTGRES_URL is not set")
+    name = f"slowrung_limit_{os.getpid()}"
+    engine = sa.create_engine(server, isolation_level="AUTOCOMMIT")
+    with engine.connect() as connection:
+        connection.execute(sa.text(f"CREATE DATABASE {name}"))
+    try:
+        store = opened(sa.make_url(server).set(database=name).render_as_string(hide_password=False))
+        real, chance = conversation.handle, random.Random(7)
+        # More than a third of a page, and chance cannot be packed: more than an index takes.
+        phrase = "".join(chance.choices(string.ascii_letters, k=9000))
+
+        def handle(tx, row, person, now):
+            if row.text == "poison":
+                rules.set_nickname(tx, 1, phrase, "pull_up")
+            real(tx, row, person, now)
+
+        monkeypatch.setattr(conversation, "handle", handle)
+        hear(store, "poison", "1")
+        hear(store, REPORT, "2")
+        for minute in range(inbox.MAX_ATTEMPTS + 1):
+            worker.handle_all(store, NOW + timedelta(minutes=minute))
+        with store.reading() as tx:
+            assert [(row.text, row.set_aside_because) for row in inbox.set_aside(tx)] == [
+                ("poison", "OperationalError")
+            ]
+        assert count(store, col(Report.id), col(Report.cause).is_not(None)) == 1
+        store.close()
+    finally:
+        with engine.connect() as connection:
+            connection.execute(sa.text(f"DROP DATABASE {name} WITH (FORCE)"))
         engine.dispose()
 
 

@@ -1,6 +1,6 @@
 import pytest
 
-from planner.survival import Stay, median_weeks, still_there
+from planner.survival import Stay, still_there, weeks_until
 
 
 def test_nobody_left_is_no_step():
@@ -17,5 +17,5 @@ def test_those_still_there_count_until_they_are_last_known():
 
 
 def test_the_median_is_where_half_have_left_or_unknown():
-    assert median_weeks(still_there([Stay(4, True), Stay(6, True), Stay(8, False)])) == 6
-    assert median_weeks(still_there([Stay(4, True), Stay(6, False), Stay(8, False)])) is None
+    assert weeks_until(still_there([Stay(4, True), Stay(6, True), Stay(8, False)]), 0.5) == 6
+    assert weeks_until(still_there([Stay(4, True), Stay(6, False), Stay(8, False)]), 0.5) is None

@@ -10,9 +10,8 @@ import numpy as np
 import pytest
 from sklearn.datasets import load_linnerud
 
-from planner.evidence import errors_of, measure
+from planner.evidence import Measurement, errors_of, measure
 from planner.facts import Session, WorkSet
-from planner.repetitions import NoEvidence, one_rep_max_kg
 from planner.rules import default_rules
 from planner.units import kg_from_lb
 
@@ -34,25 +33,20 @@ def test_pounds_become_kilograms_without_changing_what_goes_with_what():
 
 
 def test_thirteen_count_as_evidence_and_seven_do_not():
-    estimates = []
-    for chins, pounds in zip(CHINS, POUNDS, strict=True):
-        kg = kg_from_lb(float(pounds))
-        try:
-            estimates.append((kg, one_rep_max_kg(kg, int(chins), 10)))
-        except NoEvidence:
-            continue
+    bodies_kg = [kg_from_lb(float(pounds)) for pounds in POUNDS]
+    found = [_measured(int(chins), kg) for chins, kg in zip(CHINS, bodies_kg, strict=True)]
 
+    estimates = [(kg, one) for kg, one in zip(bodies_kg, found, strict=True) if one.kind != "floor"]
     assert (len(estimates), len(CHINS) - len(estimates)) == (13, 7)
-    assert all(one >= kg for kg, one in estimates)
+    assert all(math.exp(one.log_e1rm) >= kg - 1e-9 for kg, one in estimates)
+
+
+def _measured(chins: int, bodyweight_kg: float) -> Measurement:
+    session = Session(date(1998, 1, 1), (WorkSet("chin_up", chins, rpe=10),))
+    return measure(session, bodyweight_kg, errors_of(default_rules()))["chin_up", None]
 
 
 def test_the_seven_are_floors_of_twelve():
-    errors = errors_of(default_rules())
-    found = [
-        measure(Session(date(1998, 1, 1), (WorkSet("chin_up", int(chins), rpe=10),)), 80.0, errors)["chin_up", None]
-        for chins in CHINS
-    ]
-
-    floors = [one for one in found if one.kind == "floor"]
+    floors = [one for chins in CHINS if (one := _measured(int(chins), 80.0)).kind == "floor"]
     assert len(floors) == 7
     assert all(math.exp(one.log_e1rm) == pytest.approx(80.0 * 1.4) for one in floors)

@@ -14,7 +14,6 @@ from planner.repetitions import (
     expected_reps_to_failure,
     load_ratio,
     one_rep_max_factor,
-    one_rep_max_kg,
     reps_to_failure,
 )
 
@@ -81,7 +80,7 @@ def test_a_maximum_below_bodyweight_works():
 
 def test_the_trades_check_at_75_kg():
     # 8 clean at 75 kg leave 7 reps to failure at 77.5 kg by the lower curve, six at RPE 9: common practice.
-    after_eight = one_rep_max_kg(75.0, 8, 10)
+    after_eight = 75.0 * one_rep_max_factor(8)
 
     assert after_eight / one_rep_max_factor(7) - 75.0 == pytest.approx(2.59, abs=0.005)
     assert after_eight / one_rep_max_factor(6) - 75.0 == pytest.approx(5.17, abs=0.005)
@@ -89,7 +88,7 @@ def test_the_trades_check_at_75_kg():
 
 def test_the_pair_rule_gives_the_trades_six_with_two_and_a_half_at_full_effort():
     # The shyer equation of the pair (8, 6) leaves 4.17 kg at nothing in reserve: +2.5 on plates of 2.5 kg.
-    basis = Basis(one_rep_max_kg(75.0, 8, 10), (8, 8))
+    basis = Basis(75.0 * one_rep_max_factor(8), (8, 8))
 
     assert prescribe(basis, 6, 10, 75.0, Plates(2.5)).load_kg == 2.5
 

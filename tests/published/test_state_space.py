@@ -11,7 +11,7 @@ import pytest
 import statsmodels.api as sm
 
 from planner.state_space import Model, State, advance, update
-from planner.trend import Estimate, theil_sen
+from planner.trend import Estimate
 
 IRREGULAR, LEVEL, SLOPE = 4e-4, 1e-5, 1e-6
 LOADS = [90, 91, 90.5, 92, 93.5, 92.5, 94, 95]
@@ -92,11 +92,3 @@ def test_the_nile_ends_where_the_published_example_ends():
     assert advance(state, 1.0, model).var_level == pytest.approx(5501.258, abs=1e-3)
     assert advance(state, 1.0, model).var_level + 15099 == pytest.approx(20600.258, abs=1e-3)
     assert advance(state, 10.0, model).var_level + 15099 == pytest.approx(33822.158, abs=1e-3)
-
-
-def test_the_line_of_charts_matches_scipys():
-    # Theil 1950, Sen 1968; figures computed with scipy 1.17.1.
-    slope, intercept = theil_sen([0, 7, 14, 21, 28, 35, 42], [90, 91, 90.5, 97, 92.5, 93, 94])
-
-    assert slope == pytest.approx(0.0892857, abs=5e-8)
-    assert intercept == pytest.approx(90.625, abs=5e-4)

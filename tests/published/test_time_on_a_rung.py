@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 from statsmodels.duration.survfunc import SurvfuncRight
 
-from planner.survival import Stay, median_weeks, still_there
+from planner.survival import Stay, still_there, weeks_until
 
 
 @pytest.mark.parametrize("seed", range(8))
@@ -20,4 +20,4 @@ def test_the_curve_and_its_errors_match_the_reference(seed):
     assert [step.share for step in steps] == pytest.approx(list(reference.surv_prob))
     alive = [(step.se, float(se)) for step, se in zip(steps, reference.surv_prob_se, strict=True) if step.share > 0]
     assert [ours for ours, _ in alive] == pytest.approx([theirs for _, theirs in alive])
-    assert median_weeks(steps) == pytest.approx(reference.quantile(0.5))
+    assert weeks_until(steps, 0.5) == pytest.approx(reference.quantile(0.5))

@@ -147,9 +147,9 @@ def test_words_to_the_athlete_answer_what_waits(store, mira):
     with store.transaction() as tx:
         notes.add_note(tx, mira.id, "Films from the wrong side.", NOW)
         notes.pass_on(tx, mira.id, "to_coach", "May I swim?", NOW, cause=3)
-        assert [row.text for row in notes.unanswered(tx, mira.id)] == ["May I swim?"]
+        assert [row.text for row in notes.unanswered(tx, [mira.id])[mira.id]] == ["May I swim?"]
         notes.pass_on(tx, mira.id, "to_athlete", "Yes.", NOW)
-        assert notes.unanswered(tx, mira.id) == []
+        assert notes.unanswered(tx, [mira.id]) == {}
         assert [row.text for row in run(tx, sa.select(notes.passed))] == ["May I swim?", "Yes."]
         assert [row.text for row in notes.notes_of(tx, mira.id)] == ["Films from the wrong side."]
 

@@ -32,3 +32,14 @@ def test_what_was_answered_is_open_to_no_other_answer(store, mira):
     with store.transaction() as tx:
         questions.close(tx, questions.ask(tx, mira, "pain", NOW), NOW + HOUR)
         assert questions.stood_open(tx, mira, NOW) == []
+
+
+def test_what_lapsed_is_told_of_each_who_let_it_lapse(store, mira):
+    with store.transaction() as tx:
+        first = questions.ask(tx, mira, "open_sets", NOW)
+        questions.expire(tx, mira, "open_sets", NOW + HOUR)
+        questions.ask(tx, mira, "open_sets", NOW + 2 * HOUR)
+
+        lapsed = questions.lapsed_since(tx, [mira.id, mira.id + 1], "open_sets", NOW)
+        assert {who: [one.id for one in found] for who, found in lapsed.items()} == {mira.id: [first]}
+        assert questions.lapsed_since(tx, [mira.id], "open_sets", NOW + 2 * HOUR) == {}

@@ -14,6 +14,8 @@ MOST_FURTHER = 20  # sets more than told before
 
 def on_count(fold: FoldState, fact: Fact) -> None:
     value = fact.value
+    if fact.note.get("spent"):
+        return
     if fact.note.get("bare") and fold.scope not in (None, "all") and (rows := fold.scoped()):
         fold.override(rows, Entry(value))  # "in the fourth I was done after 4"
         return

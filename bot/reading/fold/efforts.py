@@ -148,7 +148,22 @@ def on_effort_range(fold: FoldState, fact: Fact) -> None:
         or fold.scope in ("over", "all")
         or (fold.next_is("scope") and fold.next is not None and fold.next.value in ("over", "all"))
     )
-    if whole or fact.note.get("between"):
+    if whole or fact.note.get("between") or over_all_told(fold, fact):
         fold.ask("rpe", fact)
         return
     on_effort(fold, Fact("effort", fact.start, fact.end, (low + high) / 2))
+
+
+def over_all_told(fold: FoldState, fact: Fact) -> bool:
+    """ "4x6, rpe 6-8 over the four sets", "rpe 7-9 in all 3": as many sets as were told, the number told once more."""
+    after = fold.block.facts[fold.place(fact) + 1 :]
+    told = next((one for one in after if one.kind not in ("word", "plan")), None)
+    if told is None or len(fold.last_group()) < 2:
+        return False
+    if told.kind == "scope":
+        return told.value in ("over", "all")
+    those = told.kind == "bare" and "the" in str(fold.block.facts[fold.place(told) - 1].value).split()  # "in the three"
+    if told.value != len(fold.last_group()) or not (told.kind == "count" or those):
+        return False
+    told.note["spent"] = True
+    return True

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.reading.facts import Fact
-from bot.reading.fold.efforts import on_effort
+from bot.reading.fold.efforts import on_effort, over_all_told
 from bot.reading.fold.rows import change, shift
 from bot.reading.fold.state import FoldState
 from bot.reading.little import little
@@ -259,6 +259,9 @@ def on_at(fold: FoldState, fact: Fact) -> None:
     has_load = has_load or fold.assist is not None  # "on the pulley, 12.5 off, 3x2 all @7.5"
     hold = bool(group) and group[-1].hold_s is not None
     free = not fold.block.loadable
+    if fact.note.get("range") and over_all_told(fold, fact):
+        fold.ask("rpe", fact)
+        return
     if has_load or hold or free or fact.note.get("range"):
         on_effort(fold, Fact("effort", fact.start, fact.end, number))
         return

@@ -83,6 +83,9 @@ def on_fail(fold: FoldState, fact: Fact) -> None:
                     row.reps -= 1
                 elif row.reps is not None and fold.based:
                     row.reps = None
+                elif ordinal is None and _of_last_ones(fold) and _one_like_the_others(rows, fold.last_group()):
+                    _miss_whole(fold, fact, rows)
+                    break
             fold.scope = None
             return
         if fold.scope == (newest.reps or 0) + 1 and fold.scope > len(fold.rows) + 1:
@@ -131,6 +134,9 @@ def on_fail(fold: FoldState, fact: Fact) -> None:
     group = fold.last_group()
     if ordinal == "last" and fact.note.get("rep") and last.reps:
         last.failed, last.reps = True, last.reps - 1
+        return
+    if ordinal == "last" and not last.failed and _one_like_the_others([last], group):
+        _miss_whole(fold, fact, [_of_side_behind(fold, fact, last)])
         return
     if isinstance(ordinal, int):
         if fact.note.get("rep") or (
@@ -193,6 +199,30 @@ def on_fail(fold: FoldState, fact: Fact) -> None:
     fold.rows.append(new)
 
 
+def _of_last_ones(fold: FoldState) -> bool:
+    return fold.scope == "last" or (isinstance(fold.scope, tuple) and fold.scope[0] == "last")
+
+
+def _one_like_the_others(rows: list[Row], group: list[Row]) -> bool:
+    """Whether sets were told by the scheme of all, so that their own reps are not said: those of "5x3"."""
+    return len(group) > len(rows) and bool(group[0].reps) and len({one.reps for one in (*group, *rows)}) == 1
+
+
+def _miss_whole(fold: FoldState, fact: Fact, rows: list[Row]) -> None:
+    """ "5x3, missed the last set": how many of it went up is not said; of a single none."""
+    if any(row.reps != 1 for row in rows):
+        fold.ask("reps", fact)
+    for row in rows:
+        row.reps, row.failed = 0 if row.reps == 1 else None, True
+
+
+def _of_side_behind(fold: FoldState, fact: Fact, last: Row) -> Row:
+    """ "Missed the last on the left": the last of the side that is named behind."""
+    after = next((one for one in fold.block.facts[fold.place(fact) + 1 :] if one.kind != "word"), None)
+    named = after.value if after is not None and after.kind == "side" else None
+    return next((row for row in reversed(fold.rows) if row.side == named), last) if named else last
+
+
 def _rep_of_side(fold: FoldState, fact: Fact, newest: Row) -> bool:
     """ "Left 2, right 1 and stuck on the second", "left 1, right failed at the second": which rep of that side."""
     nth = fold.scope
@@ -241,7 +271,8 @@ def _missed_after(fold: FoldState, fact: Fact) -> bool:
     """ "4x3, tried a fifth but failed at 2": so many reps of one more set."""
     at, last = fold.next, fold.rows[-1] if fold.rows else None
     small = at is not None and at.kind == "load" and at.note.get("how") == "at" and not at.note.get("unit")
-    if not small or at is None or last is None or not last.reps or fold.based or fact.value is not None:
+    whole = fact.value == "last" and not fact.note.get("rep")  # "4x4, failed the last set at 2"
+    if not small or at is None or last is None or not last.reps or fold.based or not (whole or fact.value is None):
         return False
     facts, place = fold.block.facts, fold.place(at)
     behind = facts[place + 1] if place + 1 < len(facts) else None
@@ -250,6 +281,7 @@ def _missed_after(fold: FoldState, fact: Fact) -> bool:
         behind.note["spent"] = True
     further = fold.scope == len(fold.rows) + 1  # "two sets of five, third set failed at four"
     named = fold.scoped() if isinstance(fold.scope, int) or fold.scope in ("last", "first") else []
+    named = [last] if whole else named
     if not 0 < at.value < last.reps or at.value != int(at.value):
         return False
     if len(named) == 1 and len(fold.rows) > 1:
@@ -272,12 +304,17 @@ def _rep_of_last(fold: FoldState, fact: Fact) -> bool:
     after = next((one for one in facts[at + 1 : at + 3] if one.kind != "word"), None)
     if isinstance(fact.value, int) and after is not None and after.kind == "scope":
         told = [fact.value, after.value]
+    if fact.value == "last" and after is None:  # "failed the last set on rep 2"
+        words = facts[at + 1 : at + 3]
+        after = facts[at + 3] if at + 3 < len(facts) and any(one.value == "rep" for one in words) else None
+        told = ["last", int(after.value)] if after is not None and after.kind == "bare" else told
+    of_based = fold.based and fact.value != "last"
     nth = next((value for value in told if isinstance(value, int)), 0)
     last = fold.rows[-1] if fold.rows else None
-    if "last" not in told or not nth or last is None or fold.based or not last.reps or nth > last.reps:
+    if "last" not in told or not nth or last is None or of_based or not last.reps or nth > last.reps:
         return False
     last.failed, last.reps, fold.scope = True, nth - 1, None
-    if after is not None and after.kind == "scope":
+    if after is not None and after.kind in ("scope", "bare"):
         after.note["spent"] = True
     return True
 

@@ -81,8 +81,8 @@ def to_set(message: Message, movement: str | None, row: Row, asks: list[Ask], mo
     assist: float | None = row.assist_kg if row.assist_kg is not None else 0.0
     if row.load_open and row.load_kg is None:
         load = None
-    if movement in ASSISTED and load and row.assist_kg is None:
-        assist, load = load, 0.0
+    if movement in ASSISTED and load:
+        assist, load = load, 0.0  # kilograms said of help, also in place of those that are planned
     elif movement in ASSISTED and row.load_open:
         assist, load = None, 0.0
     elif movement == "pull_up" and row.assist_kg and not load:

@@ -47,14 +47,16 @@ def of_one_value(mend: Mend) -> list[Claim]:
         return []
     (now,) = values
     tokens = mend.tokens
-    if any(token.text == "?" for token in tokens) or named_days(mend.message).days:
+    of_a_set = bool(mend.hits.get("which")) and bool(mend.hits.get("put_right"))
+    if any(token.text == "?" for token in tokens) or not (
+        (of_a_set and of_a_day_gone(mend)) or not named_days(mend.message).days
+    ):
         return []
     changed = any(
         hit.end <= now.start
         and any(only_little(tokens, to.end, now.start) for to in mend.between("to", hit.end, now.start))
         for hit in mend.hits.get("change", ())
     )
-    of_a_set = bool(mend.hits.get("which")) and bool(mend.hits.get("put_right"))
     mentions = mentions_in(mend.message, {now.start})
     unit = bool(mend.between("field", now.end, min(len(tokens), now.end + 1)))
     if (
@@ -66,6 +68,15 @@ def of_one_value(mend: Mend) -> list[Claim]:
     (claim, *more) = of_values(mend, now, now, now.start, now.end)
     made = claim.value
     return [Claim(claim.start, claim.end, "correction", replace(made, was=None), claim.ask), *more]
+
+
+def of_a_day_gone(mend: Mend) -> bool:
+    """ "Last set yesterday was actually 3 reps": only days gone by are named, so it is of what was told of them."""
+    days, today = named_days(mend.message).days, mend.message.local.date()
+    if not days or not all(day.back is not None and day.back[1] < today for day in days):
+        return False
+    values = mend.values()
+    return bool(values) and all(token.text not in ",;.!" for token in mend.tokens[days[-1].end : values[0].start])
 
 
 def of_bare_value(mend: Mend) -> list[Claim]:

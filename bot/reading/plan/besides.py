@@ -31,12 +31,19 @@ def told_besides(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) 
         leads = leads or (plus and _whole_plan(out) and fact.kind in ("plan", "sep"))
         leads = leads or (_another(message, facts, at) and _whole_plan(_without_end(out)))
         clause = _clause(facts, at + 1)
+        leads = leads or (fact.kind == "sep" and _is_drop(clause) and _whole_plan(out))
         if leads and _own_work(clause):
             out = list(_without_end(out))
             out += [Fact("sep", fact.start, fact.start, 1, {"mark": ","}), _mark(fact)]
             continue
         out.append(fact)
     return out
+
+
+def _is_drop(clause: Sequence[Fact]) -> bool:
+    """Whether "a drop set with 15, 10 reps" begins a clause: a set straight after the last."""
+    first = next((fact for fact in clause if fact.kind != "word"), None)
+    return first is not None and first.kind == "link" and first.value == "drop"
 
 
 def _another(message: Message, facts: Sequence[Fact], at: int) -> bool:
@@ -63,7 +70,10 @@ def beside_plan(told: Told, said: Said) -> bool:
     movement = told.rows[targets[0]].movement if targets else None
     folded = fold_block(told.message, movement, said.clause.facts, None)
     told.asks += folded.asks
-    told.extra += [replace(row, movement=movement) for row in folded.rows]
+    linked = _is_drop([fact for fact in said.clause.facts if fact.kind != "plan"])
+    told.extra += [
+        replace(row, movement=movement, linked=row.linked or (linked and at == 0)) for at, row in enumerate(folded.rows)
+    ]
     told.everything = told.everything or not any(told.keep.values())
     return True
 
@@ -99,7 +109,8 @@ def _amount(message: Message, fact: Fact) -> int | None:
 
 def _whole_plan(before: Sequence[Fact]) -> bool:
     """Whether the plan was told as done, and nothing of its sets."""
-    told = any(fact.kind in ("rows", "bare", "load", "at", "loads", "count", "scope") for fact in before)
+    valued = ("rows", "bare", "load", "at", "loads", "count")
+    told = any(fact.kind in valued or (fact.kind == "scope" and fact.value != "all") for fact in before)
     return not told and any(plan_names(fact) & DONE for fact in before)
 
 

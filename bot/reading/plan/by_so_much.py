@@ -36,6 +36,8 @@ def _amount(message: Message, fact: Fact, sign: int, rows: Sequence[Row]) -> boo
     if fact.start and message.tokens[fact.start - 1].text in little("changed_to"):
         return False  # "dropped to 10 kg"
     named = fact.kind == "load" and fact.note.get("unit") and not fact.note.get("how")
+    if named and sign > 0 and fact.end < len(message.tokens) and _put_on(message, fact):
+        return True  # "5 kg draufgelegt"
     return bool(named) and sign < 0 and not near_load(fact.value, rows)
 
 
@@ -46,3 +48,9 @@ def _sign(message: Message, facts: Sequence[Fact], at: int) -> int:
     words = {token.text for token in message.tokens[facts[low].start : facts[high - 1].end]}
     more, less = bool(words & little("step_up")), bool(words & little("step_down"))
     return more - less
+
+
+def _put_on(message: Message, fact: Fact) -> bool:
+    """Whether the word right behind a load says that it was put on top of what hung there."""
+    text = message.tokens[fact.end].text
+    return text in little("put_on") and text in little("step_up")

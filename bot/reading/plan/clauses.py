@@ -12,6 +12,7 @@ from bot.reading.plan.by_weight import of_weight
 from bot.reading.plan.choosing import exact_rows
 from bot.reading.plan.ground import PARTS, members, plan_names
 
+HELPED = "band_pull_up"
 VALUED = frozenset("rows bare load loads at instead delta count assist".split())
 TOLD = frozenset("rows bare loads count load at efforts effort instead delta scope".split())
 SAYING = frozenset("done planned same fine skipped except only instead not".split())
@@ -93,6 +94,8 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
         weighed = of_weight(rows, clause.names)
         if weighed:
             clause.targets, clause.part = weighed, True
+        if "band" in clause.names and not clause.targets:
+            clause.targets = [i for i, row in enumerate(rows) if row.movement == HELPED]
         if "holds" in clause.names and not clause.targets:
             clause.targets = [i for i, row in enumerate(rows) if row.hold_s is not None]
     return clauses

@@ -32,7 +32,8 @@ def fit(new: list[Row], base: list[Row], stated: list[Fact]) -> list[Row]:
             for row in new
             for _ in range(planned_n if row.label == "the" and row.reps == planned_n else 1)
         ]
-    if fact.note.get("plain") and len({row.reps for row in new}) == 1 and not sided:
+    turns = fact.note.get("plain") and not fact.note.get("as_told")
+    if turns and len({row.reps for row in new}) == 1 and not sided:
         n, reps = len(new), new[0].reps
         if reps is not None and model.reps == n and planned_n == reps and n != reps:
             new = [replace(new[0], reps=n) for _ in range(reps)]

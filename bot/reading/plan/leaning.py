@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
-from bot.reading.plan.choosing import main_rows
+from bot.reading.plan.choosing import exact_rows, main_rows
 from bot.reading.plan.cues import clauses, leans_by_form
 from bot.reading.plan.ground import PARTS, STRONG, members, plan_names, planned
 from bot.reading.plan.ticks import ticked
@@ -57,12 +57,14 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True  # "did the back-offs only"
     if "rest" in names and not moves and any(_rest_fine(clause) for clause in clauses(facts)):
         return True  # "top set only 2, rest fine"
-    if names & STRONG or any(fact.kind in ("instead", "delta") for fact in facts):
+    if names & STRONG or any(fact.kind in ("instead", "delta") or fact.note.get("shift") for fact in facts):
         return True
     if any(fact.kind == "count" and (fact.note.get("of_plan") or fact.note.get("only")) for fact in facts):
         return True
     loaded = any(f.kind in ("load", "bare") for f in facts) and not moves and not any(f.kind == "rows" for f in facts)
-    if "turned_to" in names and any(f.kind == "load" for f in facts) and not told:
+    loads = [f for f in facts if f.kind == "load" or (f.kind == "bare" and near_load(f.value, planned(message)))]
+    numbers = sum(f.kind in ("rows", "bare", "loads") for f in facts)
+    if "turned_to" in names and loads and numbers == sum(f.kind == "bare" for f in loads):
         return True  # "took the pull-ups down to 20 from set 3 on"
     if loaded and (names & {"took", "turned_to"} or any(f.kind == "scope" and f.value == "all" for f in facts)):
         return True
@@ -78,6 +80,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     in_plan = all(set(members(fact.value)) & known for fact in moves)
     if moves and in_plan and any(alone(facts, i) for i, fact in enumerate(facts) if "rest" in plan_names(fact)):
         return True  # "archers right only one, otherwise everything"
+    if not moves and _planned_but(facts, planned(message)):
+        return True  # "4x5, dropped to 25 for the last two"
     if (in_plan and _one_by_one(facts, planned(message))) or (not moves and _only_load(message, facts)):
         return True  # "pull-ups only 3 on the last set"
     if (
@@ -160,6 +164,26 @@ def _one_by_one(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
         if whole and any(clause[place].kind not in ("effort", "at") for place in values):
             return False
     return True
+
+
+def _planned_but(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """The plan's own scheme told again without a load, and then a load for some of its sets."""
+    stated = [fact for fact in facts if fact.kind == "rows"]
+    if len(stated) != 1 or not stated[0].note.get("plain") or not exact_rows(rows, stated[0]):
+        return False
+    first, *more = [clause for clause in clauses(facts) if any(fact.kind != "word" for fact in clause)]
+    if stated[0] not in first or any(fact.kind in ("load", "bare", "scope") for fact in first):
+        return False
+    told = [[fact for fact in clause if fact.kind in ("bare", "load", "scope", "at")] for clause in more]
+    told = [clause for clause in told if clause]
+    return bool(told) and all(_load_of_some(clause, rows) for clause in told)
+
+
+def _load_of_some(told: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """Whether a clause tells a load like the planned one, and for which sets."""
+    loads = [fact for fact in told if fact.kind in ("bare", "load") and fact.value]
+    scopes = [fact for fact in told if fact.kind == "scope" and fact.value not in (*UNSURE, "all")]
+    return len(loads) == len(scopes) == 1 and len(told) == 2 and near_load(loads[0].value, rows)
 
 
 def _as_many_planned(counted: Sequence[Fact], facts: Sequence[Fact], rows: Sequence[Row]) -> bool:

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.assemble.movementless import other_training
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.fold.sets import Work, to_set
@@ -32,6 +33,9 @@ def read_plan(message: Message, facts: list[Fact], work: Work) -> None:
     if ticked(message):
         finish(message, rows, [], work)
         return
+    for fact in facts:
+        if fact.kind == "move" and fact.value.movement == "!":
+            other_training(message, fact, facts, work)  # "plan done, then a 5k run"
     facts = parts_by_weight(facts, rows)
     clauses = clauses_of(rows, facts)
     asked = _asked(message, facts, clauses)
@@ -76,8 +80,9 @@ def _only_named(message: Message, facts: Sequence[Fact]) -> bool:
     """ "…, then the dips", "dips were hard": no more than that they were done, and how they felt."""
     words = [fact for fact in facts if fact.kind not in ("move", "sep") and plan_names(fact) != {"the"}]
     texts = {message.tokens[at].text for fact in words for at in range(fact.start, fact.end)}
-    asks = any(token.text == "?" for token in message.tokens)
-    return not asks and all(fact.kind == "word" for fact in words) and texts <= little("felt_so") | set(little("feels"))
+    if any(fact.kind != "word" for fact in words) or not texts <= little("felt_so") | little("feels"):
+        return False
+    return not any(token.text == "?" for token in message.tokens)
 
 
 def _asked(message: Message, facts: list[Fact], clauses: list[Clause]) -> Ask | None:

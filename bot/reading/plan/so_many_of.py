@@ -79,8 +79,10 @@ def _part_of_all(message: Message, before: Sequence[Fact], fact: Fact, rows: Seq
 def _total_with_extra(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
     """ "One more set, so 5 in total" of four planned: no more than was told."""
     told = before[-1] if before and fact.kind == "scheme" and fact.value == "total" else None
+    if told is None or told.kind != "bare":
+        return False
     more = any("extra_set" in plan_names(one) or one.value == "extra_set" for one in before)
-    return told is not None and told.kind == "bare" and more and bool(counted_rows(rows, int(told.value) - 1))
+    return more and bool(counted_rows(rows, int(told.value) - 1))
 
 
 def _as_planned(message: Message, before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> int:
@@ -125,15 +127,17 @@ def _plural_of_reps(message: Message, fact: Fact) -> bool:
 def _completes(out: list[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
     """ "3 3 3 and the last two 2" of five planned sets: the list goes on; whether that is what is said."""
     reps = fact.value if fact.kind == "bare" else fact.value[0].reps if _one(fact) else None
-    at = next((n for n in range(len(out) - 1, -1, -1) if out[n].kind == "rows" and out[n].note.get("list")), None)
-    between = (
-        [one for one in out[at + 1 :] if one.kind not in ("word", "sep") and plan_names(one) not in ({"the"}, {"only"})]
-        if at
-        else []
-    )
+    at, between = len(out) - 1, list[Fact]()
+    while at > 0 and len(between) < 2 and not (out[at].kind == "rows" and out[at].note.get("list")):
+        one = out[at]
+        if one.kind == "sep" and one.value == 3:
+            return False
+        if one.kind not in ("word", "sep") and plan_names(one) not in ({"the"}, {"only"}):
+            between.append(one)
+        at -= 1
     scope = between[0].value if len(between) == 1 and between[0].kind == "scope" else None
     many = scope[1] if isinstance(scope, tuple) and scope[0] == "last" else 1 if scope == "last" else 0
-    if at is None or not many or not reps or any(one.kind == "sep" and one.value == 3 for one in out[at:]):
+    if at < 1 or not many or not reps:
         return False
     told = out[at]
     own = [row for row in rows if row.part != "warm_up"]

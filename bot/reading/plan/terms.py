@@ -12,6 +12,7 @@ from bot.reading.plan.besides import so_many_words, told_besides
 from bot.reading.plan.by_so_much import by_so_much
 from bot.reading.plan.counted import holds_counted, lone_count, sets_instead, so_many_done, the_sets_of
 from bot.reading.plan.departures import but_for, last_of_lift, missed_once, nth_go, nth_rep, stopped_after, taken_off
+from bot.reading.plan.dropped_lift import lift_dropped_to
 from bot.reading.plan.going_on import listed_of_side, ranges_of_sets, then_list
 from bot.reading.plan.ground import planned
 from bot.reading.plan.in_place import in_place_of, parted_instead
@@ -58,6 +59,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (but_for, "=planned"),
     (nth_rep, "scope word"),
     (last_of_lift, "scope move"),
+    (lift_dropped_to, "=skipped move bare|load|count"),
     (nth_go, "scheme scope bare"),
     (by_so_much, "bare|load"),
     (taken_off, "=off bare|load"),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.reading.little import little
+from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import plan_names
 from bot.reading.plan.state import Said, Told
 from bot.reading.reading import Ask
@@ -14,7 +15,7 @@ def unclear(told: Told, said: Said) -> bool:
     if asked is None:
         return _one_more(told, said)
     told.asks.append(Ask(asked.value, told.message.span(asked.start, asked.end)))
-    targets = said.clause.targets
+    targets = said.clause.targets or (main_rows(told.rows) if asked.note.get("shift") else [])
     if asked.note.get("outcome"):  # "missed the single on the left" of several a side
         targets = targets or [at for at, row in enumerate(told.rows) if row.side is not None]
     for at in targets:

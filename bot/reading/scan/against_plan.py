@@ -37,7 +37,12 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             return turned
         row = chain(s, i + 1)
         if row is not None:
-            return [Fact("word", item.start, s.at(row[1] - 1).end, None, {"noise": True})], row[1]
+            return _meant(s, i, row)
+    the = s.at(i + 1).has("plan", "the") or s.at(i + 1).text in little("the")
+    if item.has("plan", "instead") and the and s.at(i + 2).value is not None:
+        row = chain(s, i + 2)
+        if row is not None and not item.has("fail"):
+            return _meant(s, i, row)
     if item.has("plan", "swap"):
         return swapped(s, i)
     if item.has("plan", "more_reps", "less_reps"):
@@ -75,6 +80,12 @@ def _old_first(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     after += unit is not None
     value = (new.value, s.at(i + 1).value, unit or old_unit)
     return [Fact("instead", s.at(i).start, s.at(after - 1).end, value)], after
+
+
+def _meant(s: Scanner, i: int, row: tuple[list[Fact], int]) -> tuple[list[Fact], int]:
+    """ "Instead of 5x3": no sets of anybody's; what they were is kept for those that were done."""
+    meant = row[0][0].value if row[0][0].kind == "rows" else None
+    return [Fact("word", s.at(i).start, s.at(row[1] - 1).end, None, {"noise": True, "meant": meant})], row[1]
 
 
 def _closes(s: Scanner, i: int) -> bool:

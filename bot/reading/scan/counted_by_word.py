@@ -22,6 +22,13 @@ def _names_one(s: Scanner, i: int) -> bool:
     return any(many is not None and (number.value or 0) <= many for many in counted)
 
 
+def _counts_drops(s: Scanner, i: int) -> bool:
+    """Whether a number says how many drop sets there were: it is small, and begins what is told."""
+    before = s.at(i - 1)
+    begins = before.start < 0 or before.has("sep") or before.text in {",", ":"} | little("on_top") | little("and")
+    return begins and s.at(i).value in (1, 2, 3) and not s.at(i + 1).text.endswith(tuple(little("changed_to")))
+
+
 def counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] | None:
     """ "a top single", "doubles", "a triple", "the 3s", "with the 22s"."""
     if item.has("topcount"):
@@ -36,6 +43,11 @@ def counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] | 
             Fact("count", item.start, mark.end, int(item.value)),
             Fact("link", mark.start, mark.end, "cluster"),
         ], i + 2
+    if item.value is not None and s.at(i + 1).has("link", "drop") and _counts_drops(s, i):
+        mark = s.at(i + 1)
+        link = Fact("link", mark.start, mark.end, "drop")
+        # "1 drop set at 45 for 10" is the one that is told
+        return ([Fact("count", item.start, mark.end, int(item.value))] if item.value > 1 else []) + [link], i + 2
     if item.value is not None and s.at(i + 1).has("scheme", "ladder") and 1 < item.value <= 20:
         mark = s.at(i + 1)
         return [

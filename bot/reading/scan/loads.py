@@ -54,6 +54,8 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if number.kind != "num" or number.value is None or (number.spelled and number.value == 1):
         return None
     value, end = number.value, j + 1
+    if how == "plus" and s.at(end).has("link", "drop"):
+        return None  # "+ 1 drop set": one more
     if how == "at" and s.at(end).has("load", "none") and s.whole(value):
         return None  # "warmed up with 5 bw"
     part = _part_of_bodyweight(s, i, j)

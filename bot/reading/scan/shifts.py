@@ -6,6 +6,7 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
+LEAST_PLATE = 2.5  # less than this may be so many reps
 MOST_CHANGE = 10  # more than this is no change of a load but a load
 
 
@@ -29,7 +30,12 @@ def shifted(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item, j = s.at(i), i + 2
     value = s.at(i + 1).value or 0
     unit = s.unit_at(j) if s.unit_at(j) in ("kg", "lb", "sec") else "reps" if s.at(j).has("reps") else None
-    surely = item.text in little("went_by") or (item.has("plan", "sure") and value != int(value))  # "added 2.5 to them"
+    each = any(s.at(k).has("scope") or s.at(k).has("plan", "every", "all_lifts") for k in (j, j + 1, j + 2))
+    if unit is None and s.planned and each and item.has("plan", "sure") and value < LEAST_PLATE:
+        # "added 2 to every set": kilograms or reps
+        return [Fact("ask", item.start, s.at(i + 1).end, "load_kg", {"shift": True})], j
+    told = item.has("plan", "sure") and (each or value != int(value))  # "added 5 to every set", "added 2.5 to them"
+    surely = told or item.text in little("went_by")
     if unit is None and s.planned and surely and value <= MOST_CHANGE:
         sign = -1 if item.has("plan", "minus") else 1
         return [Fact("delta", item.start, s.at(i + 1).end, (s.kg(value), "load", sign))], j  # "went up 2.5 on the dips"

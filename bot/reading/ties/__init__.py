@@ -40,7 +40,7 @@ from bot.reading.ties.dropped import dropped_to
 from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
 from bot.reading.ties.halfway import ended_halfway
-from bot.reading.ties.helped import helped_by, taken_off
+from bot.reading.ties.helped import helped_by, of_the_band, taken_off
 from bot.reading.ties.in_part import in_part
 from bot.reading.ties.instead_ahead import instead_ahead
 from bot.reading.ties.instead_led import instead_behind, instead_led
@@ -51,6 +51,7 @@ from bot.reading.ties.load_heads import load_heads
 from bot.reading.ties.loads_ahead import loads_ahead
 from bot.reading.ties.loads_taken import felt_heavier, in_turn, loads_before, taken
 from bot.reading.ties.maxes import maxes, to_the_utmost
+from bot.reading.ties.meant_otherwise import meant_otherwise
 from bot.reading.ties.named_behind import named_behind
 from bot.reading.ties.narrated import narrated
 from bot.reading.ties.of_the_body import body_alone, of_the_body
@@ -67,7 +68,7 @@ from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.then_the_rest import then_the_rest
-from bot.reading.ties.told_ahead import load_kept, misses_ahead, total_of_sides
+from bot.reading.ties.told_ahead import load_kept, misses_ahead, sets_ahead, total_of_sides
 from bot.reading.ties.tried import all_missed, misses_counted, tried
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
@@ -89,6 +90,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (openings, "mend|plan mend|'just_over"),
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
     (ended_halfway, "flag scope 'gave_out"),
+    (meant_otherwise, "rows word"),
     (instead_led, "=instead rows|count"),
     (instead_behind, "=instead load"),
     (instead_of, "rows =instead"),
@@ -98,6 +100,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (load_heads, "bare|rows sep rows"),
     (tries_by_side, "scheme side"),
     (misses_ahead, "fail rows sep move"),
+    (sets_ahead, "scope rows sep bare"),
     (load_kept, "bare move rows sep"),
     (total_of_sides, "side bare move"),
     (all_missed, "scheme bare|count sep|fail"),
@@ -152,6 +155,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (after_each, "move rows scope word"),
     # help, totals and sides
     (helped_by, "load plan"),
+    (of_the_band, "load|bare|instead"),
     (dropped_to, "link"),
     (summed, "rows scheme"),
     (held_in_total, "rows scheme"),

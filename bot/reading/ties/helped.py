@@ -10,6 +10,7 @@ from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
+BAND = "band_pull_up"
 HELPED = frozenset({"one_arm_counterweight", "band_pull_up"})
 
 
@@ -24,6 +25,27 @@ def helped_by(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             out[at] = replace(load, kind="assist")
             out[at + 1] = Fact("word", off.start, off.end, None, {"noise": True})
     return out
+
+
+def of_the_band(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "All done, with the 10 kg band": of a plan with a band among others, the sets that are done with it."""
+    helped = {one.movement == BAND for one in message.context.today or ()}
+    if len(helped) < 2:
+        return facts
+    out: list[Fact] = []
+    for fact in facts:
+        if fact.kind in ("load", "bare", "instead") and _names_band(message, fact):
+            if out and out[-1].kind == "plan":  # "all done with the 10 kg band": all, and those with it
+                out.append(Fact("sep", fact.start, fact.start, 1, {"mark": ","}))
+            fact = replace(fact, note={**fact.note, "names": ["band"]})
+        out.append(fact)
+    return out
+
+
+def _names_band(message: Message, fact: Fact) -> bool:
+    """Whether a band is named within a fact, or right behind it."""
+    names = message.beginning("movements")
+    return any(hit.name == "band" for at in range(fact.start, min(fact.end + 1, len(names))) for hit in names[at])
 
 
 def taken_off(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:

@@ -17,7 +17,7 @@ def paired(facts: Sequence[Fact]) -> Sequence[Fact]:
     sides = {fact.value for fact in facts if fact.kind == "side"}
     if not {"left", "right"} <= sides:
         return facts
-    return _so_often(_pairs_again(_each_in_turn(_numbered(facts))))
+    return _so_often(_pairs_again(_each_in_turn(_numbered(_each_told(facts)))))
 
 
 def singles(fact: Fact) -> list[Entry]:
@@ -159,6 +159,22 @@ def _so_often(facts: Sequence[Fact]) -> Sequence[Fact]:
         return facts
     rounds = Fact("rounds", tail[0].start, tail[1].end, int(tail[0].value), {"after": True, "pair": True})
     return [*facts[:at], Fact("sep", tail[0].start, tail[0].start, 1, {"mark": ","}), rounds]
+
+
+def _each_told(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "3 sets, each set left 3 right 2": so many pairs; "each" says nothing new."""
+    ends = _pair_ends(facts)
+    if len(ends) != 1 or not any(fact.kind == "count" for fact in facts):
+        return facts
+    first = next((start for _, start, end in _couples(facts) if end <= ends[0][0]), 0)
+    each = facts[first - 1] if first else None
+    said = each is not None and ((each.kind == "scope" and each.value == "all") or each.value == "each")
+    counted = next((fact for fact in facts[:first] if fact.kind == "count"), None)
+    if not said or counted is None:
+        return facts
+    rounds = Fact("rounds", counted.start, counted.end, int(counted.value), {"after": True, "pair": True})
+    end = ends[0][0]
+    return [*(fact for fact in facts[:end] if fact is not each and fact is not counted), rounds, *facts[end:]]
 
 
 def _numbered(facts: Sequence[Fact]) -> Sequence[Fact]:

@@ -11,6 +11,8 @@ from bot.reading.ties.side_pairs import paired
 
 LEAST_JUDGED = 6
 BESIDE = 5  # facts within which the effort of the other side follows
+ONE_ARM = "?one_arm"
+SIDED = frozenset("?archer archer_pull_up archer_ring_elbow archer_ring_shoulder one_arm_counterweight".split())
 LIST = 3  # numbers that are a list whatever stands in the other
 
 
@@ -18,7 +20,23 @@ def sided(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with what their sides make of them."""
     if not any(fact.kind == "side" for fact in facts):
         return facts
-    return paired(lists_of_sides(rounds_of_sides(leading_side(facts))))
+    return paired(lists_of_sides(rounds_of_sides(leading_side(one_arm_or_other(facts)))))
+
+
+def one_arm_or_other(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Archers, one arm 4 and the other arm 3": a side that is not said, and no movement of its own."""
+    moves = [fact for fact in facts if fact.kind == "move"]
+    if len(moves) < 2 or moves[0].value.movement not in SIDED:
+        return facts
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        other = any(one.kind == "side" and one.value == "other" for one in facts[at : at + BESIDE])
+        if fact.kind == "move" and fact.value.movement == ONE_ARM and fact is not moves[0] and other:
+            if out and out[-1].kind == "word":
+                out.pop()  # "4 on one arm"
+            fact = Fact("side", fact.start, fact.end, "unclear")
+        out.append(fact)
+    return out
 
 
 def lists_of_sides(facts: Sequence[Fact]) -> Sequence[Fact]:

@@ -10,6 +10,7 @@ from bot.reading.little import little
 from bot.reading.message import Message
 
 OF_A_MISS = frozenset({"fail", "scope", "word", "last_rep"})
+OF_SETS_APART = frozenset({"scope", "word", "bare", "move", "scheme"})
 LEAST_LOAD, CHANGE = 13, 3  # the facts of "upped dips to"
 TIED = frozenset({"load", "at", "effort", "effort_range", "flag"})
 
@@ -39,6 +40,34 @@ def misses_ahead(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     after = behind[stop:]
     closing = [mark] if after and after[0].kind != "sep" else []
     return [*moves, *behind[:stop], mark, *told, *closing, *after]
+
+
+def sets_ahead(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Last two sets I only got 5, 4x6": the facts with the sets told apart behind the scheme that they are of."""
+    headed = len(facts) > 1 and facts[0].kind == "move" and facts[1].note.get("mark") == ":"
+    start = 2 if headed else 0  # "pull-ups: last two sets only 5, 4x6"
+    end = next((n for n, fact in enumerate(facts) if fact.kind == "sep" and n >= start), len(facts))
+    ahead, behind = [*facts[: start // 2], *facts[start:end]], facts[end + 1 :]
+    scopes = [fact.value for fact in ahead if fact.kind == "scope"]
+    reps = [fact.value for fact in ahead if fact.kind == "bare" and not fact.note.get("comma")]
+    silent = all(fact.kind in OF_SETS_APART or fact.value in ("the", "only") for fact in ahead)
+    moves = [fact for fact in (*ahead, *behind[:2]) if fact.kind == "move"]
+    if len(scopes) != 1 or len(reps) != 1 or not silent or len(moves) > 1:
+        return facts
+    at = next((n for n, fact in enumerate(behind[:2]) if fact.kind == "rows"), None)
+    if at is None or any(fact.kind != "move" for fact in behind[:at]):
+        return facts
+    scheme, own = behind[at], scopes[0]
+    many = 1 if own == "last" else own[1] if isinstance(own, tuple) and own[0] == "last" else len(scheme.value)
+    if not scheme.note.get("plain") or len(scheme.value) <= many or reps[0] > (scheme.value[0].reps or 0):
+        return facts
+    stop = at + 1
+    while stop < len(behind) and behind[stop].kind in TIED | {"move"}:
+        stop += 1
+    mark = Fact("sep", facts[end].start, facts[end].end, 1, {"mark": ","})
+    led = [fact for fact in ahead if fact.kind == "move"]
+    told = [fact for fact in ahead if fact.kind != "move"]
+    return [*led, *behind[:stop], mark, *told, *behind[stop:]]
 
 
 def _of_one_set(ahead: Sequence[Fact], missed: Fact) -> bool:

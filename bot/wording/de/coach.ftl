@@ -126,6 +126,7 @@ effect = Als Nächstes, { $day }: { $work }
 effect-none = Kein Training in Sicht.
 resumed = Für { $name } geht es weiter.
 nickname-set = „{ $nickname }“ heißt ab jetzt { $movement }.
+nickname-too-long = Ein Spitzname kann höchstens { $most } Zeichen haben. Dieser gilt nicht.
 nickname-unclear = Welche Übung soll das sein? „nenne ÜBUNG SPITZNAME“
 rule-how = „regel NAME WERT“, zum Beispiel „regel block.loading_weeks 5“
 rule-unknown = Die Regel „{ $rule }“ gibt es nicht.

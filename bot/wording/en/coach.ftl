@@ -126,6 +126,7 @@ effect = Next, { $day }: { $work }
 effect-none = No training in sight.
 resumed = { $name } goes on.
 nickname-set = “{ $nickname }” is { $movement } from now on.
+nickname-too-long = A nickname can have { $most } characters at most. This one is not set.
 nickname-unclear = Which movement shall that be? “call MOVEMENT NICKNAME”
 rule-how = “rule NAME VALUE”, such as “rule block.loading_weeks 5”
 rule-unknown = There is no rule “{ $rule }”.

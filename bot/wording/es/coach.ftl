@@ -126,6 +126,7 @@ effect = Lo siguiente, { $day }: { $work }
 effect-none = No hay entreno a la vista.
 resumed = { $name } sigue adelante.
 nickname-set = Desde ahora «{ $nickname }» es { $movement }.
+nickname-too-long = Un apodo puede tener como máximo { $most } caracteres. Este no vale.
 nickname-unclear = ¿Qué ejercicio será ese? «llama EJERCICIO APODO»
 rule-how = «regla NOMBRE VALOR», por ejemplo «regla block.loading_weeks 5»
 rule-unknown = No existe la regla «{ $rule }».

@@ -69,6 +69,12 @@ def test_a_coachs_nickname_is_read_in_the_athletes_reports(chat):
     assert {one.movement for one in chat.record().sessions[-1].sets} == {"archer_ring_elbow"}
 
 
+def test_a_nickname_has_a_greatest_length(chat):
+    too_long = chat.answer("coach", f"call archers with low ring {'x' * 41}", "07:10")
+    assert too_long == "A nickname can have 40 characters at most. This one is not set."
+    assert "from now on" in chat.answer("coach", f"call archers with low ring {'x' * 40}", "07:11")
+
+
 def test_words_for_the_coach_are_passed_on_and_the_answer_comes_back(chat):
     chat.answer("mira", "tell the coach my grip feels weak", "09:00")
     answers = chat.says("coach", "Reply to Mira: do more hangs", "09:05")

@@ -69,6 +69,15 @@ def test_nothing_is_sent_while_away_and_the_return_is_lighter(chat):
     assert "days away" in [one["text"] for one in chat.heard if one["plan"]][-1]
 
 
+@pytest.mark.parametrize(
+    ("until", "lighter"), [("12 jan", False), ("16 jan", False), ("17 jan", True), ("24 jan", True)]
+)
+def test_only_an_absence_of_eight_days_and_more_is_said_to_be_followed_by_less(chat, until, lighter):
+    answer = chat.answer("mira", f"away from 10 jan to {until}", "09:00", "2027-01-08")
+
+    assert ("lighter" in answer) == lighter
+
+
 def test_after_stop_nothing_more_is_sent_until_the_athlete_is_back(chat):
     chat.answer("mira", "stop messaging me", "09:00")
     quiet = [one for one in chat.waits_until("23:00", "2027-01-08") if one["to"] == "mira"]

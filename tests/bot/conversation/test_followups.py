@@ -323,3 +323,37 @@ def test_what_was_done_on_a_day_to_come_is_asked(of_language, language, words):
 
     assert "?" in chat.heard[-1]["text"]
     assert len(chat.record().sessions) == before
+
+
+@pytest.mark.parametrize(
+    ("language", "report", "words"),
+    [
+        ("en", "done", "actually only 3 sets of pull-ups"),
+        ("de", "alles gemacht", "doch nur 3 Sätze Klimmzüge"),
+        ("es", "todo hecho", "en realidad solo 3 series de dominadas"),
+    ],
+)
+def test_fewer_sets_are_those_of_the_work_and_none_that_warm_up(of_language, language, report, words):
+    chat = of_language(language)
+    chat.waits_until("08:00")
+    chat.answer("mira", report, "18:00")
+    chat.answer("mira", words, "18:05")
+
+    assert reps_on(chat, "2027-01-04", "pull_up") == [3, 4, 4, 4]
+
+
+@pytest.mark.parametrize(
+    ("language", "report", "words"),
+    [
+        ("en", "on saturday I did 3x5 pull-ups +10", "no wait that was friday"),
+        ("de", "am Samstag Klimmzüge 3x5 +10", "Moment, das war Freitag"),
+        ("es", "el sábado hice dominadas 3x5 +10", "perdón, fue el viernes"),
+    ],
+)
+def test_a_report_goes_to_the_day_that_is_named_then(of_language, language, report, words):
+    chat = of_language(language)
+    chat.answer("mira", report, "18:00")
+    chat.answer("mira", words, "18:05")
+
+    assert reps_on(chat, "2027-01-01", "pull_up") == [5, 5, 5]
+    assert reps_on(chat, "2027-01-02", "pull_up") == [5]  # the test of the roster

@@ -80,3 +80,27 @@ def test_what_was_done_or_moves_is_no_wish_for_other_movements(chat, words):
     chat.waits_until("08:00")
 
     assert "to decide" not in chat.answer("mira", words, "09:00")
+
+
+@pytest.mark.parametrize(
+    ("language", "words"),
+    [
+        ("en", "how much should I rest between sets"),
+        ("en", "can you make it lighter next time"),
+        ("de", "wie atme ich dabei richtig"),
+        ("es", "cuánto descanso entre series"),
+    ],
+)
+def test_a_question_needs_no_question_mark(of_language, language, words):
+    chat = of_language(language)
+    chat.waits_until("08:00")
+    chat.answer("mira", words, "09:00")
+
+    assert chat.heard[-1]["buttons"]
+
+
+def test_who_pauses_is_not_passed_on(chat):
+    chat.waits_until("08:00")
+
+    assert "Passed on" not in chat.answer("mira", "pausing for a week", "09:00")
+    assert not chat.to_coach()

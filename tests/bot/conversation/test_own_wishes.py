@@ -100,3 +100,32 @@ def test_other_words_set_nothing(chat: Chat, words: str) -> None:
     chat.waits_until("08:00")
 
     assert "From now on" not in chat.answer("mira", words, "18:00")
+
+
+@pytest.mark.parametrize(
+    ("language", "report", "words"),
+    [
+        ("en", "done", "forgot the hollow hold, didn't do it"),
+        ("en", "done", "skipped the hollow hold"),
+        ("de", "alles gemacht", "Hollow Hold hab ich nicht gemacht"),
+        ("es", "todo hecho", "no hice el hollow hold"),
+    ],
+)
+def test_what_was_not_done_after_all_is_taken_out_of_today(
+    of_language: Callable[[str], Chat], language: str, report: str, words: str
+) -> None:
+    chat = of_language(language)
+    chat.waits_until("08:00")
+    chat.answer("mira", report, "18:00")
+    assert "hollow_hold" in movements(chat)
+    chat.answer("mira", words, "18:05")
+
+    assert "hollow_hold" not in movements(chat)
+    assert "pull_up" in movements(chat)
+
+
+def test_what_was_not_done_today_stays_in_the_report_of_another_day(chat: Chat) -> None:
+    chat.answer("mira", "pull-ups 4x4 +15, dips 3x8", "18:00")
+    chat.answer("mira", "skipped the dips", "18:00", "2027-01-07")
+
+    assert movements(chat) == {"pull_up", "dip"}

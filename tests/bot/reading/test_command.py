@@ -50,6 +50,7 @@ def test_a_planned_set_may_leave_fields_out():
     [
         ({"text": None}, "text: missing"),
         ({"text": 3}, "text: 3 should be a string"),
+        ({"text": "pull-ups " * 20_000}, "text: 180000 characters"),
         ({"sent_at": None}, "sent_at: missing"),
         ({"sent_at": "soon"}, 'sent_at: "soon" should be a moment'),
         ({"sent_at": "2027-01-11T18:42:00"}, "sent_at: needs an offset"),
