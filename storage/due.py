@@ -126,6 +126,14 @@ def open_for(tx: Session, who: Someone, kind: str | None = None) -> list[Due]:
     return loose_all(Due, run(tx, query.order_by(dues.c.due_at, dues.c.id)).all())
 
 
+def newest_day(tx: Session, who: Someone, kind: str) -> date | None:
+    """The latest day a row of this kind stands for, done or open; None: there is none."""
+    found: date | None = run(
+        tx, sa.select(sa.func.max(dues.c.for_date)).where(owned_by(dues, who), dues.c.kind == kind)
+    ).scalar()
+    return found
+
+
 def finish_all(tx: Session, due_ids: Sequence[int], now: datetime) -> None:
     run(tx, sa.update(dues).where(dues.c.id.in_(_IDS)).values(done_at=now), {"ids": list(due_ids)})
 

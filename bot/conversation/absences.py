@@ -6,7 +6,7 @@ import re
 from dataclasses import replace
 from datetime import timedelta
 
-from bot.conversation import asked_by_them, moves
+from bot.conversation import asked_by_them, moves, next_due
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.moves import next_training
 from bot.conversation.placing import context_of
@@ -204,5 +204,4 @@ def _what_is_left(now: frozenset[str], text: str) -> frozenset[str] | None:
 
 def plant_next_plan(desk: Desk) -> None:
     """The next day's plan falls due at the athlete's hour, whatever was planted before."""
-    day = desk.today + timedelta(days=1)
-    desk.plant("plan", day, desk.moment(day, desk.athlete.plan_at))
+    next_due.plant_plan(desk.tx, desk.athlete, desk.today, desk.now)

@@ -46,37 +46,42 @@ ABSENT = {"move", "missed", "away", "ill", "pause", "resume", "stop", "equipment
 
 
 def handle(desk: Desk, incoming: Incoming) -> None:
-    """Answer one message of an athlete."""
+    """Answer one message of an athlete; what it changed of today's plan, and for the coach, goes out after it."""
+    if _answered(desk, incoming):
+        plans.refresh(desk)
+        alerts.send_new(desk)
+
+
+def _answered(desk: Desk, incoming: Incoming) -> bool:
+    """Answer it. False: nothing was told of training."""
     if incoming.kind == "clip":
         desk.tell(passing_on.clip(desk, incoming.text, incoming.data.get("media")))
         if incoming.text.strip():
             _text(desk, Said(incoming.text), quiet=True)
-        alerts.send_new(desk)
-        return
+        return True
     pressed = str(incoming.data.get("data", "")) if incoming.kind == "press" else None
     if privacy.handle(desk, incoming.text, pressed):
-        return
+        return False
     said = Said(incoming.text)
     if pressed is not None:
         found = answers.pressed(desk, pressed)
         if found is None:
             log.warning("press refused", incoming=incoming.id, athlete=desk.id)
             desk.tell(desk.say.say("press-unknown"))
-            return
+            return False
         said = found
     if said.to is not None and said.text == pain_questions.MORE:
         pain_questions.ask_more(desk, said.to)
-        return
+        return False
     if not said.text.strip():
         desk.tell(desk.say.say("empty"))
-        return
+        return False
     passed_on = for_the_coach.taken_up(desk, said)
     if passed_on is not None:
         desk.tell(passed_on)
-        return
+        return False
     _text(desk, said)
-    plans.refresh(desk)
-    alerts.send_new(desk)
+    return True
 
 
 def _text(desk: Desk, said: Said, quiet: bool = False) -> None:

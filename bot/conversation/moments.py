@@ -3,24 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import UTC, date, datetime, time, timedelta
-from zoneinfo import ZoneInfo
+from datetime import date, datetime, time, timedelta
 
 from sqlmodel import Session as Tx
 
-from bot.clock import next_moment
-from bot.conversation import alerts, open_sets, pain_questions, plans, privacy, reports, summary
+from bot.conversation import alerts, next_due, open_sets, pain_questions, plans, privacy, reports, summary
 from bot.conversation.answers import COMPLETE, NUDGED
 from bot.conversation.asking import EXPIRED
 from bot.conversation.desk import Desk, Mail
+from bot.conversation.next_due import PLAN, SUMMARY
 from planner.facts import Record, Session
 from planner.rules import rules_of
 from storage import due, notes, outbox, persons, questions
 from storage.due import Due
-from storage.persons import Person, Who
 
 MORNING_LASTS = timedelta(hours=16)
-PLAN, PAIN_MORNING, NUDGE, SUMMARY = "plan", "pain_morning", "nudge", "summary"
+PAIN_MORNING, NUDGE = "pain_morning", "nudge"
 
 
 def begin(tx: Tx, athlete_id: int, now: datetime) -> None:
@@ -49,13 +47,8 @@ def at_new_hours(tx: Tx, athlete_ids: Sequence[int], now: datetime) -> None:
 
 
 def begin_coach(tx: Tx, coach_id: int, now: datetime) -> None:
-    """A coach starts: the next weekly summary falls due."""
-    coach = persons.coach(tx, coach_id)
-    if coach.summary_day is None or coach.summary_at is None:
-        return
-    zone = ZoneInfo(coach.timezone)
-    moment = next_moment(now, zone, coach.summary_at, frozenset({coach.summary_day}))
-    due.schedule(tx, Who("coach", coach_id), SUMMARY, moment.astimezone(zone).date(), moment)
+    """A coach starts, or comes with other settings: the next weekly summary falls due."""
+    next_due.plant_summary_anew(tx, persons.coach(tx, coach_id), now)
 
 
 def have_at_hand(tx: Tx, rows: Sequence[Due], now: datetime) -> None:
@@ -86,7 +79,6 @@ def handle_due(tx: Tx, row: Due, now: datetime) -> None:
         _nudge(desk)
 
 
-AGAIN_AFTER = {PLAN: timedelta(days=1), SUMMARY: timedelta(weeks=1)}
 ERASE_AGAIN_AFTER = timedelta(hours=1)
 
 
@@ -94,9 +86,10 @@ def go_on(tx: Tx, row: Due, now: datetime) -> None:
     """What follows a moment that had to be given up: the next plan, the next summary, an erasure that was promised."""
     if row.kind == privacy.ERASE:
         due.schedule(tx, row.who, row.kind, row.for_date + timedelta(days=1), now + ERASE_AGAIN_AFTER)
-    elif row.kind in AGAIN_AFTER:
-        step = AGAIN_AFTER[row.kind]
-        due.schedule(tx, row.who, row.kind, row.for_date + step, row.due_at + step)
+    elif row.kind == PLAN:
+        next_due.plant_plan(tx, persons.athlete(tx, row.who.id), row.for_date, now)
+    elif row.kind == SUMMARY:
+        next_due.plant_summary(tx, persons.coach(tx, row.who.id), row.for_date, now)
 
 
 def plant_after_report(desk: Desk, sessions: list[Session]) -> None:
@@ -115,10 +108,7 @@ def plant_after_report(desk: Desk, sessions: list[Session]) -> None:
 def _plan(desk: Desk, row: Due) -> None:
     if desk.athlete.silenced:
         return
-    following = max(row.for_date, desk.today - timedelta(days=1)) + timedelta(days=1)
-    if row.for_date >= desk.today:
-        following = row.for_date + timedelta(days=1)
-    desk.plant(PLAN, following, desk.moment(following, desk.athlete.plan_at))
+    next_due.plant_plan(desk.tx, desk.athlete, row.for_date, desk.now)
     if row.for_date != desk.today:
         return
     record, review = desk.record, desk.review
@@ -178,12 +168,6 @@ def _expired(desk: Desk) -> None:
 def _summary(mail: Mail, row: Due) -> None:
     assert row.coach_id is not None
     coach = persons.coach(mail.tx, row.coach_id)
-    person: Person = persons.person_of(coach)
-    zone = ZoneInfo(coach.timezone)
-    assert coach.summary_day is not None
-    assert coach.summary_at is not None
-    last = max(mail.now, row.due_at.astimezone(UTC))
-    moment = next_moment(last, zone, coach.summary_at, frozenset({coach.summary_day}))
-    due.schedule(mail.tx, Who("coach", row.coach_id), SUMMARY, moment.astimezone(zone).date(), moment)
+    next_due.plant_summary(mail.tx, coach, row.for_date, mail.now)
     ids = [row.id for row in persons.athletes_of(mail.tx, row.coach_id) if row.id is not None]
-    summary.send(mail, person, Desk.of_all(mail, ids, said_by="bot"))
+    summary.send(mail, persons.person_of(coach), Desk.of_all(mail, ids, said_by="bot"))

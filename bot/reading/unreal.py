@@ -62,6 +62,8 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
                 continue
             if name == "others" and any(token.text in little("and") for token in message.tokens[hit.start : hit.end]):
                 continue  # "cracked my back and did pull-ups 5x3"
+            if name == "others" and any(token.text in SENTENCE_ENDS for token in message.tokens[hit.start : hit.end]):
+                continue  # "that was my evening. I did dips 3x10"
             watched = any(hit.start < one.start <= hit.end + WATCHED for one in named.get("watched", ()))
             if name == "others" and (watched or _beside_me(message, hit.start) or _belonging(message, hit.end)):
                 continue  # "my mate counted: 12", "with my brother: 5x3", "no plates at my mom's place so dips 3x5"

@@ -20,7 +20,8 @@ from sqlmodel import Session as Tx
 
 from bot import schedule
 from bot.channels.telegram import CHANNEL
-from bot.conversation.moments import NUDGE, PLAN
+from bot.conversation.moments import NUDGE
+from bot.conversation.next_due import PLAN
 from planner.facts import PlannedSet, Session, Weekly, WorkSet
 from storage import chats, due, facts
 from storage.database import run, writing_engine

@@ -71,6 +71,20 @@ def _of_sides(facts: list[Fact]) -> list[Fact]:
     return sorted([*marks, *numbers], key=lambda fact: fact.start)
 
 
+def _was_done(facts: list[Fact], vague: Fact) -> bool:
+    """Whether a word for done stands right beside what was done."""
+    at = next(n for n, fact in enumerate(facts) if fact is vague)
+    beside = [*facts[max(0, at - 1) : at], *facts[at + 1 : at + 2]]
+    return any(
+        (fact.kind == "scheme" and fact.value == "got") or (fact.kind == "plan" and "done" in _names(fact))
+        for fact in beside
+    )
+
+
+def _names(fact: Fact) -> set[str]:
+    return {str(fact.value), *fact.note.get("names", ())}
+
+
 def so_many_only(facts: list[Fact]) -> list[Fact]:
     """ "Only did 3 today", "solo hice tres": sets or reps of what was planned; a bare "only 3" may be a score."""
     told = [fact for fact in facts if fact.kind not in ("claim", "sep")]
@@ -108,6 +122,11 @@ def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
     unclear = next((fact for fact in facts if fact.kind == "ask" and fact.value == "sets"), None)
     if unclear is not None and not told:
         work.asks.append(Ask("movement", message.span(unclear.start, unclear.end)))  # "only negatives: 5 reps of 10 s"
+        work.report = True
+        return
+    vague = next((fact for fact in facts if fact.kind == "vague"), None)
+    if vague is not None and not told and _was_done(facts, vague):
+        work.asks.append(Ask("sets", message.span(vague.start, vague.end)))  # "got a few sets in before closing time"
         work.report = True
         return
     so_many = so_many_only(facts)

@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
+from bot.reading.little import little
 from bot.reading.plan.choosing import exact_rows, main_rows
 from bot.reading.plan.ground import PARTS, members, plan_names
 from bot.reading.plan.value import near_load, near_reps
@@ -40,7 +41,19 @@ def _first_ones(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
     """ "Did the first three sets, then stopped": some of the planned sets, and nothing of their reps."""
     if any(fact.kind in WORK for fact in facts) or not _did(facts):
         return False
+    lifts = little("lift")
+    if any(
+        one.value in ("first", "last") and after.value in lifts
+        for one, after in pairwise(facts)
+        if after.kind == "word"
+    ):
+        return True  # "only did the last exercise"
     return any(f.kind == "scope" and isinstance(f.value, tuple) and f.value[0] == "first" for f in facts)
+
+
+def _some(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
+    """ "Got a few sets in before closing time": some of the planned sets, and nobody knows which."""
+    return any(fact.kind == "vague" for fact in facts) and _did(facts) and not any(fact.kind in WORK for fact in facts)
 
 
 def _beside_parts(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
@@ -199,6 +212,7 @@ FORMS = (
     _each_rated,
     _loads_on,
     _first_ones,
+    _some,
     _fewer,
     _unfinished,
 )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.reading.little import little
+from bot.reading.plan.ground import plan_names
 from bot.reading.plan.state import Said, Told
 
 
@@ -17,8 +18,32 @@ def each_lift(told: Told, said: Said) -> list[list[int]]:
     alike = all(row.side for row in rows)
     if said.clause.targets or not (lift or "all_lifts" in said.names or (plain and not alike)):
         return []
+    lifts = _lifts(told)
+    return lifts if len(lifts) > 1 else []
+
+
+def lifts_pointed_at(told: Told, said: Said) -> list[int] | None:
+    """ "Did the first two exercises": the sets of whole lifts; None where the scope is of sets, or beyond the plan."""
+    facts = said.clause.facts
+    at = next(n for n, fact in enumerate(facts) if fact is said.scoped[-1])
+    after = facts[at + 1] if at + 1 < len(facts) else facts[at]
+    words = {token.text for token in told.message.tokens[facts[at].start : after.end]}
+    if words.isdisjoint(little("lift")) or said.clause.targets:
+        return None
+    lifts, scope = _lifts(told), said.scoped[-1].value
+    both = "all_lifts" in plan_names(after)  # "die ersten beiden Übungen"
+    many = scope[1] if isinstance(scope, tuple) else 2 if both else 1
+    if not isinstance(many, int) or many > len(lifts):
+        return None
+    which = scope[0] if isinstance(scope, tuple) else scope
+    chosen = lifts[:many] if which == "first" else lifts[-many:] if which == "last" else None
+    return [at for own in chosen for at in own] if chosen is not None else None
+
+
+def _lifts(told: Told) -> list[list[int]]:
+    """The sets of each lift, in the plan's order, the warm-up aside."""
     lifts: dict[str | None, list[int]] = {}
-    for at, row in enumerate(rows):
+    for at, row in enumerate(told.rows):
         if row.part != "warm_up":
             lifts.setdefault(row.movement, []).append(at)
-    return list(lifts.values()) if len(lifts) > 1 else []
+    return list(lifts.values())

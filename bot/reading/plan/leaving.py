@@ -9,7 +9,7 @@ from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows, pick, the_rows
 from bot.reading.plan.clauses import Clause
-from bot.reading.plan.each_lift import each_lift
+from bot.reading.plan.each_lift import each_lift, lifts_pointed_at
 from bot.reading.plan.ground import GLOBAL, plan_names
 from bot.reading.plan.state import Said, Told
 from bot.reading.reading import Ask
@@ -45,7 +45,10 @@ def left_out(told: Told, said: Said) -> bool:
         targets = []
     elif scoped:
         each = each_lift(told, said) or [targets or main_rows(rows)]
+        whole_lifts = lifts_pointed_at(told, said)  # "everything but the last exercise"
         targets = [at for own in each for at in pick(rows, own, scoped[-1].value)]
+        targets = whole_lifts if whole_lifts is not None else targets
+        told.everything = told.everything or whole_lifts is not None
         if not named and not told.several:
             told.everything = True  # "skipped the last two": the others were done
     if said.sided and targets:
@@ -107,7 +110,8 @@ def first_only(told: Told, said: Said) -> bool:
     scope = said.scoped[-1].value
     if scope == "all" or (scope == "last" and not said.names & {"only"}):
         return False
-    targets = pick(told.rows, said.clause.targets or main_rows(told.rows), scope)
+    whole = lifts_pointed_at(told, said)
+    targets = whole if whole is not None else pick(told.rows, said.clause.targets or main_rows(told.rows), scope)
     if not targets:
         told.asks.append(Ask("sets", told.message.span(said.scoped[-1].start, said.scoped[-1].end)))
         return True

@@ -100,8 +100,21 @@ def _asked(message: Message, facts: list[Fact], clauses: list[Clause]) -> Ask | 
     again = next((f for f in facts if f.kind == "repeat" and f.value > 1), None)
     if again is not None and not any(f.kind in ("move", "rows", "bare", "load", "scope", "side") for f in facts):
         return Ask("sets", message.span(again.start, again.end))  # "did the plan twice"
+    vague = _vague(facts, clauses)
+    if vague is not None:
+        return Ask("sets", message.span(vague.start, vague.end))
     mending = mended(message, facts)
     return Ask("load_kg", message.span(mending.start, mending.end)) if mending is not None else None
+
+
+def _vague(facts: Sequence[Fact], clauses: Sequence[Clause]) -> Fact | None:
+    """ "A few sets done, then the storm came": of the plan, and nobody knows which."""
+    vague = next((fact for fact in facts if fact.kind == "vague"), None)
+    if vague is None or any(fact.kind in ("rows", "bare", "load", "count", "scope") for fact in facts):
+        return None
+    others = [clause for clause in clauses if vague not in clause.facts]
+    named = any(fact.kind == "move" for clause in others for fact in clause.facts)
+    return None if named or any(clause.names & STRONG for clause in others) else vague
 
 
 def mended(message: Message, facts: Sequence[Fact]) -> Fact | None:

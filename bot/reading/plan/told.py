@@ -12,6 +12,7 @@ from bot.reading.plan.besides import beside_plan
 from bot.reading.plan.change import change
 from bot.reading.plan.choosing import addressed, exact_rows, main_rows, of_pair, per_side, pick, the_rows
 from bot.reading.plan.clauses import Clause
+from bot.reading.plan.each_lift import lifts_pointed_at
 from bot.reading.plan.fewer import so_many_each
 from bot.reading.plan.ground import GLOBAL, PARTS, plan_names
 from bot.reading.plan.leaving import first_only, late_rest, left_out, one_side_only, put_off
@@ -156,6 +157,8 @@ def _point(told: Told, said: Said) -> None:
     """ "The first three as planned, then down to 22.5": what follows is of those after them."""
     if said.values or not said.scoped or said.scoped[-1].value == "all" or not said.names & GLOBAL - {"rest"}:
         return
+    if lifts_pointed_at(told, said) is not None:
+        return  # "did the first two exercises", whole
     targets = said.clause.targets or main_rows(told.rows)
     told.pointed = (said.clause.sentence, targets, pick(told.rows, targets, said.scoped[-1].value))
 

@@ -114,6 +114,16 @@ def test_a_clip_goes_to_the_coach_and_is_marked_as_seen(chat):
     assert (clip.movement, clip.side, clip.seen_by_coach) == ("archer_ring_elbow", "left", True)
 
 
+def test_a_clips_caption_changes_the_plan_as_words_do(chat):
+    chat.waits_until("08:00")
+    chat.says("mira", "left elbow hurts 7/10", "09:00", video="clip-1")
+
+    plans = [one["plan"] for one in chat.heard if one["to"] == "mira" and one["plan"]]
+    assert len(plans) == 2
+    assert "archer_ring_elbow" in {work["movement"] for work in plans[0]["sets"]}
+    assert not {"pull_up", "archer_ring_elbow"} & {work["movement"] for work in plans[1]["sets"]}
+
+
 def test_the_weekly_summary_comes_at_the_coachs_hour(two):
     two.waits_until("19:30", "2027-01-10")
 
