@@ -6,6 +6,7 @@ import re
 import subprocess
 import sys
 import tomllib
+from importlib import import_module
 from pathlib import Path
 
 import pytest
@@ -34,6 +35,15 @@ def test_every_path_that_the_developers_guide_names_exists():
     named = set(re.findall(r"`((?:bot|planner|storage|tests|deploy)/[\w./-]*)`", text))
     assert named
     assert [path for path in sorted(named) if not (ROOT / path).exists()] == []
+
+
+def test_every_part_of_the_reader_that_its_guide_names_exists():
+    text = (ROOT / "bot" / "reading" / "__init__.py").read_text(encoding="utf-8")
+    named = re.findall(r"`([a-z_]+)\.([a-z_]+)`", text)
+    assert named
+    for module, name in named:
+        found = import_module(f"bot.reading.{module}")
+        assert hasattr(found, name) or import_module(f"bot.reading.{module}.{name}"), f"{module}.{name}"
 
 
 def test_every_data_file_can_be_read():
