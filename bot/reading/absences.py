@@ -62,7 +62,7 @@ def span_of(
     ):
         near = [*moved_before(message, days, only, bounds), *near]
     if "move" in absent:
-        near = of_move(near, absent["move"], bounds)
+        near = of_move(message, near, absent["move"], bounds)
     if message.at_night:
         asked = next((day for day in near if day.shift is not None and day.shift > 0), None)
         if asked is not None:
@@ -272,6 +272,9 @@ def _ill(message: Message, days: list[Day], resumed: bool) -> tuple[Span | None,
     over = any(hit.name == "back_to_health" for hit in message.hits("intents", "past"))
     over = over or _two_days_gone(message, days)
     taken: list[Day] = []
+    ends = [ahead(day)[1] for day in days if day.link == "until" and day.ahead]
+    # "bis zum 24. krank, ab dem 25. wieder da": no second illness
+    days = [day for day in days if not (ends and day.link == "from" and day.ahead and ahead(day)[0] > max(ends))]
     for day in days:
         if day.kind == "range" and (day.back or day.ahead):
             was = day.back if day.back and day.back[1] <= today else day.ahead or day.back

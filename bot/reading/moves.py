@@ -21,14 +21,31 @@ def said(message: Message, name: str) -> bool:
     return any(hit.name == name for hit in message.hits("intents", "past"))
 
 
-def of_move(near: list[Day], hits: list[Hit], bounds: list[tuple[int, int]]) -> list[Day]:
+def of_move(message: Message, near: list[Day], hits: list[Hit], bounds: list[tuple[int, int]]) -> list[Day]:
     """ "I move house on Saturday, can I do Saturday's on Monday?": the days of the wish, where it names two."""
     spoken = {b for b in bounds for hit in hits if b[0] <= hit.start < b[1]}
     own = [day for day in near if any(a < day.end and day.start < b for a, b in spoken)]
-    for days in ([day for day in own if any(hit.start <= day.start for hit in hits)], own):
-        if len({(day.back, day.ahead) for day in days if day.kind in NAMED}) > 1:
+    told = [day for day in own if any(hit.start <= day.start for hit in hits)]
+    before = own[: len(own) - len(told)][-1:]
+    if before and told and told[0].link == "to" and _beside(message, before[0], told[0]):
+        told = [*before, *told]  # "Mittwoch auf Freitag schieben, Sonntag bleibt"
+    for days in (told, own):
+        named = [day for day in days if day.kind in NAMED]
+        if len({(day.back, day.ahead) for day in named if day not in _replaced(message, named)}) > 1:
             return days
     return near
+
+
+def _beside(message: Message, day: Day, after: Day) -> bool:
+    """Whether no mark parts two days."""
+    return all(token.kind == "word" for token in message.tokens[day.end : after.start])
+
+
+def _replaced(message: Message, named: list[Day]) -> list[Day]:
+    """The days that are taken back for the next: the first of "to Saturday, no wait, Sunday"."""
+    return [
+        day for day, after in pairwise(named) if after.link != "instead" and taken_back(message, day.end, after.start)
+    ]
 
 
 def ahead(day: Day) -> tuple[date, date]:
@@ -44,12 +61,11 @@ def moved(message: Message, days: list[Day], absent: dict[str, list[Hit]]) -> tu
     spans = [day.ahead for day in named if day.kind == "range" and day.ahead]
     # "a wedding on Friday, can we move Friday's session to Sunday?"
     named = [day for day in named if day.kind == "range" or all(span[0] != ahead(day)[0] for span in spans)]
-    back = {
-        id(day)
-        for day, after in pairwise(named)
-        if after.link != "instead" and taken_back(message, day.end, after.start)
-    }
-    named = [day for day in named if id(day) not in back]  # "to Saturday, no wait, Sunday"
+    whole = named[0].ahead if len(named) == LEAST_OF_TWO and named[0].kind == "range" else None
+    if whole and taken_back(message, named[0].end, named[1].start):
+        return Span(whole[0], ahead(named[1])[0]), named  # "Friday's to Saturday please, actually Sunday"
+    replaced = _replaced(message, named)
+    named = [day for day in named if day not in replaced]
     today = message.today
     by = _by_days(message)
     if by and len(named) < LEAST_OF_TWO and not (named and named[0].kind == "range"):

@@ -115,7 +115,7 @@ def _load_of_day(message: Message, facts: Sequence[Fact]) -> bool:
     said = [fact for fact in facts if fact.kind not in ("sep", "claim", "word")]
     said = [fact for fact in said if fact.value != "fine" and fact.value != "got"]
     few = len(said) == 1 and sum(fact.kind == "word" for fact in facts) < BRIEF
-    first = next((fact for fact in facts if fact.kind not in ("claim", "sep")), None)
+    first = next((one for one in facts if one.kind not in ("claim", "sep") and not one.note.get("noise")), None)
     if not few or first is not said[0] or first.kind != "load" or not first.value:
         return False  # "see you at 18"
     return any(
@@ -276,9 +276,21 @@ def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
         fact.kind == "scheme" or (fact.kind == "plan" and set(fact.note.get("names", ())) & PLAN_WORDS)
         for fact in facts
     )
-    if evidence or (most == STRANGE_WORDS and strange(message, facts) < most):
+    if evidence or _so_much(message, facts) or (most == STRANGE_WORDS and strange(message, facts) < most):
         return facts
     return [fact for fact in facts if not lone(fact)]
+
+
+def _so_much(message: Message, facts: Sequence[Fact]) -> bool:
+    """Whether a clause changes a load of the plan by so much: "Gewicht um 5 reduziert", "peso aumentado en 2,5"."""
+    led = any(
+        fact.kind == "bare" and fact.start and message.tokens[fact.start - 1].text in little("by_so_much")
+        for fact in facts
+    )
+    if not led or not message.context.today:
+        return False
+    words = {token.text for token in message.tokens[facts[0].start : facts[-1].end]}
+    return bool(words & (little("step_up") | little("step_down")))
 
 
 def drop_questions(message: Message, facts: list[Fact]) -> list[Fact]:

@@ -25,6 +25,7 @@ from bot.reading.plan.so_many_of import sets_of_plan
 from bot.reading.plan.value import weighed
 from bot.reading.reading import Ask, SetRead
 
+COUNTED = frozenset({"move", "rows", "bare", "count", "loads"})
 MOST_OF_A_LOAD = 5  # tokens of a message that is a load and little else
 
 
@@ -47,7 +48,26 @@ def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
             work.report = True
 
 
+def _uncounted(message: Message, facts: list[Fact]) -> Ask | None:
+    """ "Hab ein paar Sätze geschafft", "hice unas cuantas series": work that nobody has counted is asked."""
+    vague = next((fact for fact in facts if fact.kind == "vague"), None)
+    if vague is None or any(fact.kind in COUNTED for fact in facts):
+        return None
+    did = any(fact.kind == "scheme" and fact.value == "got" for fact in facts)
+    did = did or message.tokens[vague.start].text in little("did_it")
+    grammar = message.beginning("grammar")[vague.start : vague.end + 1]
+    ends = [hit.end for found in grammar for hit in found if (hit.table, hit.name) == ("sets", "sets")]
+    if not did or not ends or any(token.text == "?" for token in message.tokens):
+        return None
+    return Ask("sets", message.span(vague.start, max(vague.end, *ends)))
+
+
 def _read(message: Message, facts: list[Fact], work: Work) -> None:
+    uncounted = _uncounted(message, facts)
+    if uncounted is not None:
+        work.asks.append(uncounted)
+        work.report = True
+        return
     in_plan = in_terms(message, facts) if message.context.today else facts
     if leans(message, in_plan):
         read_plan(message, in_plan, work)

@@ -22,6 +22,7 @@ STONES_TO_KILOS = 5  # tokens from stones to the kilograms they are
 PARTS = frozenset({"/", "|", ",", ";", "\n"})
 LEAST_LINE = 3  # tokens
 NEAR = 0.04  # an unnamed figure this near the last known bodyweight is one (common practice, no source)
+MOST_BY = 10  # a weight that changed by so much is one on the belt
 CHANGE = 0.15  # a bodyweight further than this from the last known one is asked about (common practice)
 
 
@@ -53,6 +54,8 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
         at = number_after(body, end, high, ("bodyweight", "at"), signs=SIGNS_BETWEEN)
         if at is None or at in taken or tokens[at].kind == "clock":
             continue
+        if tokens[at - 1].text in little("by_so_much") and (tokens[at].value or 0) <= MOST_BY:
+            continue  # "subí el peso en 2,5"
         metric = _with_grams(body, at)
         value, stop = metric or _with_tenths(body, at)
         unit: str = "kg" if metric else message.context.unit

@@ -11,6 +11,7 @@ from bot.reading.days.nearest import day_of_month, of_month
 from bot.reading.little import little
 
 LINK = 6  # tokens of the longest words that link a day: "back in the country on"
+ANEW = ("until", "range", "from", "since")  # words that begin a day of its own
 LEAST_APART = 3  # tokens between a week and its weekday
 LED = ("weekday", "rel", "date", "which", "link")  # behind "back" it is theirs: "off on Friday, back Monday"
 
@@ -38,7 +39,8 @@ def joined(hits: DayHits, days: list[Day]) -> list[Day]:
             continue
         if last is not None and last.kind == "weekday" and day.kind in ("dom", "date", "exact"):
             between = hits.tokens[last.end : day.start]
-            until = any(h.table == "link" and h.name in ("until", "range") for h in hits.at.get(day.start, ()))
+            # "krank bis Sonntag, ab dem 24. wieder da": another day
+            until = any(h.table == "link" and h.name in ANEW for h in hits.at.get(day.start, ()))
             if not until and (not between or (len(between) == 1 and between[0].text in little("after_weekday"))):
                 out[-1] = replace(day, start=last.start)  # "Monday the 1st"
                 continue
@@ -64,6 +66,10 @@ def joined(hits: DayHits, days: list[Day]) -> list[Day]:
                 out.append(day)  # "Sunday's to tomorrow": no span, a move
                 continue
             tight = _tight(hits, last, day)
+            begins = any(h.table == "link" and h.name in ANEW for h in hits.at.get(day.start, ()))
+            if begins and hits.tokens[last.end].text == ",":
+                out.append(day)  # "krank seit Sonntag, ab dem 24. wieder da"
+                continue
             if tight or (link is not None and hits.tokens[last.end].text not in little("no_range")):
                 ahead = back = None
                 if last.ahead and day.ahead:

@@ -9,6 +9,7 @@ from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
 
+PARTED = 2  # facts before the word: the reps, and the set
 MOST_LACKED = 3  # reps; of more it is said what was done
 
 
@@ -16,20 +17,40 @@ def reps_lacked(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
     """The facts with so many reps less in place of the number, where a set is named in the same clause."""
     out: list[Fact] = []
     for at, fact in enumerate(facts):
+        if _parted(message, out, fact):
+            start, many = out[-2].start, _so_many(out[-2])
+            out[-2:] = [out[-1], _lacked(start, fact.end, many, missed=fact.kind == "fail")]
+            continue
         pair = [out[-1], fact] if out and out[-1].end == fact.start else []
-        lack = [one for one in pair if _lacks(message, one)][:1]
+        led = bool(pair) and _missed(pair[0]) and _told_reps(pair[1])  # "failed one rep on set 4"
+        lack = pair[:1] if led else [one for one in pair if _lacks(message, one)][:1]
         number = [one for one in pair if one not in lack and _so_many(one)]
         if lack and number and (_told_reps(number[0]) or _set_named(out, facts[at + 1 :])):
-            start, end, many = pair[0].start, pair[1].end, _so_many(number[0])
-            missed = lack[0].kind == "fail" and many == 1
-            out[-1] = (
-                Fact("fail", start, end, "last", {"rep": True})
-                if missed
-                else Fact("delta", start, end, (float(many), "reps", -1), {"open": False})
-            )
+            missed = lack[0].kind == "fail"
+            out[-1] = _lacked(pair[0].start, pair[1].end, _so_many(number[0]), missed=missed)
             continue
         out.append(fact)
     return out
+
+
+def _parted(message: Message, before: Sequence[Fact], fact: Fact) -> bool:
+    """ "Eine Wdh im letzten Satz verfehlt": the set stands between the reps and the word for what they lacked."""
+    if len(before) < PARTED or not (_missed(fact) or _lacks(message, fact)):
+        return False
+    number, named = before[-PARTED:]
+    of_set = named.kind == "scope" and named.value != "all"
+    return of_set and _told_reps(number) and bool(_so_many(number))
+
+
+def _missed(fact: Fact) -> bool:
+    return fact.kind == "fail" and fact.value is None and not fact.note.get("weak")
+
+
+def _lacked(start: int, end: int, many: int, *, missed: bool) -> Fact:
+    """So many reps less; one that was missed is the last."""
+    if missed and many == 1:
+        return Fact("fail", start, end, "last", {"rep": True})
+    return Fact("delta", start, end, (float(many), "reps", -1), {"open": False})
 
 
 def _lacks(message: Message, fact: Fact) -> bool:

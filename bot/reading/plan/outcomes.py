@@ -6,16 +6,16 @@ from collections.abc import Sequence
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
 
 SILENT = frozenset({"word", "scheme", "plan", "side", "fail", "move", "scope"})
 GOT = frozenset({"done", "fine", "only"})
-WENT_UP = frozenset({"by", "sure"})
 PAIR = {"left", "right"}
 
 
-def by_outcome(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+def by_outcome(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """The facts with the reps of each side in place of how it went; of several planned sets a side that is asked."""
     sides = [row for row in rows if row.side in PAIR]
     singles = _several_singles(sides)
@@ -27,7 +27,7 @@ def by_outcome(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) ->
     pieces = [_each(piece, singles) if singles else piece for piece in _pieces(facts)]
     pieces = [part for piece in pieces for part in _two_sides(piece)]
     for at in range(len(pieces) - 2):
-        first, second = _told(pieces[at], singles), _told(pieces[at + 2], singles)
+        first, second = _told(message, pieces[at], singles), _told(message, pieces[at + 2], singles)
         if first is None or second is None or first[0] == second[0] or (first[1] and second[1]):
             continue
         around = [*pieces[at], *pieces[at + 2]]
@@ -99,11 +99,13 @@ def _two_sides(piece: list[Fact]) -> list[list[Fact]]:
     return [piece[:cut], [], piece[cut:]]
 
 
-def _told(piece: Sequence[Fact], singles: int) -> tuple[str, bool] | None:
+def _told(message: Message, piece: Sequence[Fact], singles: int) -> tuple[str, bool] | None:
     """Which side a clause speaks of, and whether it all went up; None: it says something else."""
     sides = [fact.value for fact in piece if fact.kind == "side"]
     if len(sides) != 1 or sides[0] not in PAIR:
         return None
+    up = _up(message, piece)
+    piece = [fact for fact in piece if fact.kind != "flag" or fact not in up]  # "links oben": no hold at the top
     many = [fact for fact in piece if fact.kind in ("bare", "count") or (fact.kind == "scope" and fact.value == "all")]
     if singles and len(many) == 1 and all(fact is many[0] or _silent(fact) for fact in piece):
         return sides[0], many[0].kind == "scope" or many[0].value >= singles
@@ -121,8 +123,13 @@ def _told(piece: Sequence[Fact], singles: int) -> tuple[str, bool] | None:
     if plan_names(piece[-1]) & {"not", "not_this"}:
         return sides[0], False  # "rechts nicht"
     got = any((fact.kind == "scheme" and fact.value == "got") or plan_names(fact) & GOT for fact in piece)
-    got = got or any(plan_names(fact) and plan_names(fact) <= WENT_UP for fact in piece)  # "left went up"
-    return (sides[0], True) if got else None
+    return (sides[0], True) if got or up else None
+
+
+def _up(message: Message, piece: Sequence[Fact]) -> list[Fact]:
+    """The facts that say that it went up: "rechts sauber hochgekommen", "izquierda arriba"."""
+    up = little("side_went_up")
+    return [fact for fact in piece if {token.text for token in message.tokens[fact.start : fact.end]} & up]
 
 
 def _silent(fact: Fact) -> bool:

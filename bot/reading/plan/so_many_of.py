@@ -29,6 +29,10 @@ def sets_of_plan(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
         if closes and _each_time(out, fact, named or rows):
             out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": ""})
             continue
+        if _part_of_all(message, out, fact, named or rows):
+            note = {"of_plan": fact.value[0].reps}
+            out.append(Fact("count", fact.start, fact.end, len(fact.value), note))
+            continue
         if closes and _all_there_were(out, fact, rows):
             continue
         if _total_with_extra(out, fact, rows):
@@ -58,6 +62,18 @@ def _all_there_were(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> 
     more = next((one for one in reversed(before) if one.kind in ("count", "sep")), None)
     told = more is not None and more.kind == "count" and bool(more.note.get("more"))
     return told and fact.kind == "bare" and bool(fact.note.get("the")) and bool(counted_rows(rows, int(fact.value)))
+
+
+def _part_of_all(message: Message, before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
+    """ "3 Sätze von 5", "solo 3 series de 5" of five planned sets of another number of reps."""
+    if fact.kind != "rows" or not fact.value or fact.note.get("own_load") is not None:
+        return False
+    reps, many = fact.value[0].reps, len(fact.value)
+    if not reps or many >= reps or any(reps == row.reps for row in rows) or not counted_rows(rows, reps):
+        return False
+    words = {token.text for token in message.tokens[fact.start : fact.end]}
+    only = bool(before) and "only" in plan_names(before[-1])
+    return bool(words & (little("part_of") | (little("out_of") if only else frozenset())))
 
 
 def _total_with_extra(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:

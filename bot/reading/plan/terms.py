@@ -55,7 +55,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (nothing_added, "=done|=planned load"),
     (stops_denied, "flag fail|=skipped|=except"),
     (reps_in_figures, "rows"),
-    (reps_lacked, "rows|bare 'lacked"),
+    (reps_lacked, "rows|bare 'lacked|fail"),
     (but_for, "=planned"),
     (nth_rep, "scope word"),
     (last_of_lift, "scope move"),

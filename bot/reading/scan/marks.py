@@ -123,6 +123,8 @@ def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | No
         return _fail(s, i, item, before)
     if (item.text in little("stuck") or item.has("plan", "the")) and (stuck := _stuck(s, i)) is not None:
         return stuck
+    if item.has("scope") and item.text in little("load_noun") and s.at(i + 1).text in little("by_so_much"):
+        return [Fact("word", item.start, item.end, item.text, {"noise": True})], i + 1  # "Last um 5 kg reduziert"
     if item.has("scope"):
         return _scope(s, i, item)
     if item.has("pause"):

@@ -17,6 +17,8 @@ def _before_is_number(s: Scanner, i: int) -> bool:
 def set_word(s: Scanner, i: int, plural: bool) -> tuple[list[Fact], int] | None:
     """ "sets of 5", "sets 2 and 3", "set 4:": so many a set, or which set."""
     item, j = s.at(i), i + 1
+    if item.has("times", "x") and not _before_is_number(s, i):
+        return [Fact("word", item.start, item.end, item.text, {"noise": True})], j  # "heute mal mit 15"
     loaded = s.at(j).has("load", "at") and s.unit_at(j + 2) in ("kg", "lb")  # "a back-off set with 10 kilos for 8"
     if s.at(j).has("times", "of") and s.at(j + 1).value is not None and not loaded:
         value, many = s.at(j + 1).value or 0, s.at(j + 3)

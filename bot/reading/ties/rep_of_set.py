@@ -16,6 +16,7 @@ SENTENCE = 3  # the value of a mark that ends a sentence
 BESIDE = frozenset({"word", "plan", "scheme"})  # what may stand between the set, the repetition and the miss
 
 NEAR = 5  # tokens from the words of a try to the repetition
+AHEAD = 3  # facts before a miss: the work, the reps missed, their set
 REACH = 6  # facts from the repetition to what became of it
 
 
@@ -71,7 +72,7 @@ def rep_of_set(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             return [*facts[:after], missed, *facts[at + 1 :]]
         if isinstance(fact.value, int):
             behind = next((n for n in range(at + 1, len(facts)) if facts[n].kind not in BESIDE), None)
-            if message.context.today and behind is not None and _is_set(message, facts[behind]):
+            if behind is not None and _is_set(message, facts[behind]):
                 missed = replace(fact, note={**fact.note, "rep": True})
                 return [*facts[:at], facts[behind], missed, *facts[at + 1 : behind], *facts[behind + 1 :]]
         if fact.value is not None:
@@ -96,6 +97,10 @@ def set_of_rep(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     for at, fact in enumerate(facts):
         if fact.kind != "fail" or fact.note.get("weak"):
             continue
+        nth = _told_ahead(message, facts, at) if fact.value is None else None
+        if nth is not None:
+            missed = replace(fact, value=nth, note={**fact.note, "rep": True})
+            return [*facts[: at - 2], facts[at - 1], missed, *facts[at + 1 :]]
         if fact.value == "last" and not fact.note.get("rep") and _one_rep(message, fact.start + 1, fact.end):
             named = Fact("scope", fact.end, fact.end, "last", {"text": ""})
             out[at : at + 1] = [named, replace(fact, value="last", note={**fact.note, "rep": True})]
@@ -113,6 +118,13 @@ def set_of_rep(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             missed = replace(fact, value=nth, note={**fact.note, "rep": True})
             return [*facts[:at], facts[scope], missed, *facts[scope + 1 :]]
     return facts
+
+
+def _told_ahead(message: Message, facts: Sequence[Fact], at: int) -> int | str | None:
+    """ "4x5, one rep in the last set missed": which repetition, where reps and set stand before the miss."""
+    if at < AHEAD or not _so_many_reps(facts[at - 2]) or not _is_set(message, facts[at - 1]):
+        return None
+    return _nth(facts[: at - 2], facts[at - 2].value[0].reps)
 
 
 def _so_many_reps(fact: Fact) -> bool:

@@ -25,3 +25,20 @@ def test_the_day_named_twice_is_the_one_moved(text: str, moved: int, to: int) ->
     reading = read(text, Context(WEDNESDAY, ZONE, "kg", "en", 72.0, None))
     assert reading.intents == ("move",)
     assert reading.dates == Span(date(2027, 6, moved), date(2027, 6, to))
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "first", "last"),
+    [
+        ("de", "Freitag auf Samstag schieben, nein, Sonntag", 18, 20),
+        ("de", "Mittwoch auf Freitag schieben, Sonntag bleibt", 16, 18),
+        ("en", "push Friday's session to Saturday please, actually Sunday", 18, 20),
+        ("es", "pasa el viernes al sábado, perdón, al domingo", 18, 20),
+        ("de", "krank seit Sonntag, ab dem 24. wieder da", 13, 23),
+        ("de", "bis zum 24. krank, ab dem 25. trainiere ich wieder", 16, 24),
+        ("en", "ill since Sunday, back from the 24th", 13, 23),
+    ],
+)
+def test_the_day_put_right_or_come_back_on(language: str, text: str, first: int, last: int) -> None:
+    reading = read(text, Context(WEDNESDAY, ZONE, "kg", language, 72.0, None))
+    assert reading.dates == Span(date(2027, 6, first), date(2027, 6, last))
