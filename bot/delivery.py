@@ -218,6 +218,7 @@ class Delivery:
             return self._later(turn, error)
         except Gone:
             metrics.SENT.labels("gone").inc()
+            log.warning("chat gone", outgoing=turn.id)
             return lambda tx, now: _gone(tx, message, now)
         except Moved as error:
             address = error.address
@@ -225,7 +226,9 @@ class Delivery:
         except Refused as error:
             why = f"refused: {error}"
             metrics.SENT.labels("refused").inc()
-            log.error("send refused", outgoing=turn.id)
+            log.error("send refused", outgoing=turn.id, clip=error.clip)
+            if error.clip:  # its words and buttons are worth as much without it
+                return lambda tx, _now: outbox.leave_out_clip(tx, turn.id)
             return lambda tx, now: outbox.give_up(tx, turn.id, why, now)
         except Exception as error:
             # Nobody has foreseen it: tried again, each time later, and in the end given up. Its text could quote the
@@ -343,9 +346,14 @@ def _deferring(outgoing_id: int, seconds: float) -> Note:
 
 def _gone(tx: Session, message: Outgoing, now: datetime) -> None:
     assert message.id is not None
-    outbox.give_up(tx, message.id, "unreachable", now)
-    conversation.tell_unreachable(tx, message, now)
     chats.set_blocked(tx, message.channel, message.address, True)
+    who = chats.who_at(tx, message.channel, message.address)
+    if who is not None and who.role == "coach":
+        outbox.let_go(tx, [message.id])  # kept until they can be reached: an alert must not be lost
+        outbox.hand_over(tx, who, now)
+    else:
+        outbox.give_up(tx, message.id, outbox.UNREACHABLE, now)
+    conversation.tell_unreachable(tx, message, now)
 
 
 def _moved(tx: Session, message: Outgoing, address: str, now: datetime) -> None:

@@ -27,6 +27,7 @@ from storage.store import Store, sqlite_path
 
 LATE = timedelta(minutes=2)
 OLD_BACKUP = timedelta(days=2)
+LOST_LATELY = timedelta(days=7)
 CLOCK_OFF = timedelta(seconds=30)
 # A message that waits for an answer of the service for longer is late anyway.
 ANSWER_S = 5.0
@@ -156,7 +157,8 @@ def _revision(url: str) -> str | None:
 
 def _within(store: Store, settings: Settings, now: datetime) -> Iterator[str]:
     with store.reading() as tx:
-        seen, counts, given_up = health.look(tx, now), health.rows(tx), health.given_up(tx)
+        seen, counts = health.look(tx, now), health.rows(tx)
+        given_up, unreachable = health.given_up(tx, now - LOST_LATELY), health.unreachable_coaches(tx)
         owed = rewriting.owed_since(tx)
         coaches = persons.all_coaches(tx)
         team = [row for one in coaches for row in persons.athletes_of(tx, one.id or 0)]
@@ -171,8 +173,14 @@ def _within(store: Store, settings: Settings, now: datetime) -> Iterator[str]:
     counted = ", ".join(f"{name} {count}" for name, count in sorted(counts.items()) if count)
     yield f"{FINE} Rows: {counted or 'none'}."
     yield from _queues(seen)
-    if given_up:
-        yield f"{FINE} {given_up} messages were given up: chats that are gone, or too late to be of use."
+    yield from _not_sent(given_up)
+    for coach in coaches:
+        if coach.id in unreachable:
+            yield (
+                f"{WRONG} {coach.name}, the coach, cannot be reached: they blocked the bot, or never joined. "
+                f"{unreachable[coach.id]} messages wait for them. To unblock it and write to it is enough; who never "
+                "joined needs the code that this prints: slowrung roster load FILE"
+            )
     if owed is not None and now - owed > LATE:
         yield (
             f"{WRONG} Somebody was erased {_age(now - owed)} ago, and the database's files were not rewritten since: "
@@ -199,6 +207,17 @@ def _zones(names: Iterable[str]) -> Iterator[str]:
         yield f"{WRONG} There is no time zone data for {', '.join(missing)}: install the tzdata package."
     else:
         yield f"{FINE} Time zone data is there for everyone."
+
+
+def _not_sent(given_up: health.GivenUp) -> Iterator[str]:
+    if given_up.expected:
+        yield f"{FINE} {given_up.expected} messages were given up: chats that are gone, or too late to be of use."
+    if given_up.lost:
+        counted = ", ".join(f"{kind} {count}" for kind, count in given_up.lost.items())
+        yield (
+            f"{WRONG} {sum(given_up.lost.values())} messages were lost in {LOST_LATELY.days} days ({counted}): "
+            "nobody got them. The log names each by its number."
+        )
 
 
 def _queues(seen: health.Health) -> Iterator[str]:

@@ -20,7 +20,7 @@ log = structlog.get_logger(__name__)
 AT_ONCE = 500
 # What a commit and a round of queries cost is shared by so many; a message that came in waits no longer than that.
 BATCH = 25
-KEEP_DAYS = 365
+KEEP = retention.Keep()
 
 
 def sweep(store: Store, now: datetime, limit: int = AT_ONCE) -> int:
@@ -137,16 +137,16 @@ def _note_failure(store: Store, row: Due, error: Exception, now: datetime, *, go
             conversation.go_on(tx, row, now)
 
 
-def sweep_and_beat(store: Store, now: datetime, limit: int = AT_ONCE, keep_days: int = KEEP_DAYS) -> int:
+def sweep_and_beat(store: Store, now: datetime, limit: int = AT_ONCE, keep: retention.Keep = KEEP) -> int:
     """A sweep that leaves a mark of when it was, so that a standstill can be seen.
 
-    Once a day the words of messages older than `keep_days` are let go, some with each sweep until all are.
+    Once a day what is kept no longer is let go of, some with each sweep until all is.
     """
     swept = sweep(store, now, limit)
     with store.transaction() as tx:
         health.beat(tx, "sweep", now)
         tidied = health.last_beat(tx, "tidy")
         untidy = tidied is None or now - tidied >= timedelta(days=1)
-        if untidy and retention.let_go_of_words(tx, now - timedelta(days=keep_days)) < retention.AT_ONCE:
+        if untidy and retention.tidy(tx, now, keep):
             health.beat(tx, "tidy", now)
     return swept

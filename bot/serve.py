@@ -31,7 +31,7 @@ from bot.clock import Clock, SystemClock
 from bot.delivery import Delivery
 from bot.logs import set_up_logs, why_away
 from bot.settings import MissingSetting, Settings, unknown
-from storage import erasure, inbox, outbox
+from storage import erasure, inbox, outbox, retention
 from storage.away import is_away
 from storage.store import Store
 
@@ -254,7 +254,8 @@ class Service:
 
         A slice of which nothing could be taken ends it, however much is due: another replica is at work on that.
         """
-        keep = self.settings.keep_messages_days
+        set_ = self.settings
+        keep = retention.Keep(set_.keep_messages_days, set_.keep_done_days, set_.keep_codes_days)
         # However much the others have in their hands, something of it is free.
         slice_ = SLICE * self.settings.replicas
         more = True

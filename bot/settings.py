@@ -36,8 +36,10 @@ class Settings(BaseSettings):
     `telegram_api_url`: the root of the Bot API server; calls go to /bot<token>/method below it. `home`: where
     everything is written but a database that is named elsewhere. `webhook_url`: the public address that the service
     calls; none: long polling. `replicas`: how many of these share one token and database, for the rates.
-    `keep_messages_days`: how long the words of a handled message are kept; its facts stay. `listen`:
-    HOST:PORT for the webhook, /healthz, /readyz and /metrics; none: no HTTP at all.
+    `keep_messages_days`: how long the words of a handled message are kept; its facts stay. `keep_done_days`: how long
+    what fell due and was asked is known once it is done and answered. `keep_codes_days`: how long codes that were used
+    or ran out, and who tried wrong ones. `listen`: HOST:PORT for the webhook, /healthz, /readyz and /metrics; none: no
+    HTTP at all.
     """
 
     model_config = SettingsConfigDict(env_prefix=PREFIX, frozen=True, extra="ignore")
@@ -49,6 +51,8 @@ class Settings(BaseSettings):
     messages_per_second: float = Field(default=25.0, gt=0, le=1000)
     replicas: int = Field(default=1, ge=1)
     keep_messages_days: int = Field(default=365, ge=7)
+    keep_done_days: int = Field(default=365, ge=30)
+    keep_codes_days: int = Field(default=30, ge=1)
     webhook_url: str | None = None
     webhook_secret: SecretStr | None = None
     listen: str | None = None

@@ -90,6 +90,23 @@ def _addresses(role: persons.Role, blocked: bool) -> sa.Select[Any]:
     return query.order_by(chats.c.bound_at.desc(), chats.c.id.desc())
 
 
+def numbers_of(tx: Session, who: Someone) -> dict[tuple[str, str], int]:
+    """The number of each of a person's chats, blocked ones too: it stays when the chat moves or is bound anew."""
+
+    def read() -> dict[tuple[str, str], int]:
+        return {(row.channel, row.address): row.id for row in run(tx, _numbers(who.role), {"wanted": who.id})}
+
+    return one_at_hand(tx, chats, (who.role, who.id, "numbers"), read)
+
+
+@cache
+def _numbers(role: persons.Role) -> sa.Select[Any]:
+    """Parameter: `wanted`, the person's id."""
+    column = chats.c.athlete_id if role == "athlete" else chats.c.coach_id
+    columns = (chats.c.id, chats.c.channel, chats.c.address)
+    return sa.select(*columns).where(column == sa.bindparam("wanted", type_=BigId))
+
+
 def bind_chat(tx: Session, channel: str, address: str, who: Someone, now: datetime) -> None:
     """From now on the address is that person's, whoever's it was before."""
     values = {**owner_columns(who), "blocked": False, "bound_at": now}
@@ -109,7 +126,7 @@ def set_blocked(tx: Session, channel: str, address: str, blocked: bool) -> None:
 
 def move_chat(tx: Session, channel: str, old: str, new: str, now: datetime) -> None:
     """The service gave a chat a new address (Telegram does when a group grows)."""
-    who = who_at(tx, channel, old)
-    if who is not None:
-        unbind_chat(tx, channel, old)
-        bind_chat(tx, channel, new, who, now)
+    if who_at(tx, channel, old) is not None:
+        unbind_chat(tx, channel, new)
+        here = sa.update(chats).where(chats.c.channel == channel, chats.c.address == old)
+        run(tx, here, {"address": new, "blocked": False, "bound_at": now})

@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 import sqlite3
+from collections import Counter
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 import sqlalchemy as sa
 from sqlmodel import Field, Session, SQLModel
 
+from storage.chats import chats
 from storage.database import Row, conflict_insert, on_postgres, run, table_of
 from storage.due import dues
 from storage.inbox import failed, incoming, unreadable
-from storage.outbox import outgoing
+from storage.outbox import UNREACHABLE, held, outgoing
+from storage.persons import athletes, coaches
 
 # A service that runs leaves a mark every ten seconds.
 STILL_RUNNING = timedelta(seconds=60)
@@ -86,7 +89,8 @@ def readiness(tx: Session, now: datetime) -> Readiness:
 def look(tx: Session, now: datetime) -> Health:
     """What waits, and what went wrong: by index, so that it may be asked every few seconds however much is kept."""
     unhandled, first_in = _waiting(tx, incoming.c.received_at, incoming.c.handled_at.is_(None))
-    still_owed = sa.and_(outgoing.c.sent_at.is_(None), outgoing.c.given_up_because.is_(None), outgoing.c.due_at <= now)
+    still_owed = sa.and_(outgoing.c.sent_at.is_(None), outgoing.c.given_up_because.is_(None), outgoing.c.due_at <= now,
+                         sa.not_(held()))  # fmt: skip
     unsent, first_out = _waiting(tx, outgoing.c.due_at, still_owed)
     overdue, first_due = _waiting(tx, dues.c.due_at, sa.and_(dues.c.done_at.is_(None), dues.c.due_at <= now))
     return Health(
@@ -110,9 +114,39 @@ def rows(tx: Session) -> dict[str, int]:
     return {table.name: _count(tx, table) for table in SQLModel.metadata.sorted_tables}
 
 
-def given_up(tx: Session) -> int:
-    """How many messages were not sent and will not be. Reads all of them."""
-    return _count(tx, outgoing, outgoing.c.given_up_because.is_not(None))
+@dataclass(frozen=True)
+class GivenUp:
+    """Messages that were not sent and will not be: `expected` are those to chats that are gone and those too late to be
+    of use; `lost` were refused or kept failing, and were given up since a moment."""
+
+    expected: int
+    lost: dict[str, int]
+
+
+EXPECTED = ("stale", UNREACHABLE)
+
+
+def given_up(tx: Session, since: datetime) -> GivenUp:
+    """What became of messages that were given up, by why. Reads all of them."""
+    why = outgoing.c.given_up_because
+    lost = sa.select(why).where(why.not_in(EXPECTED), outgoing.c.given_up_at >= since)
+    # "refused: Wrong file identifier": the first words say the kind.
+    kinds = Counter(str(row[0]).partition(":")[0] for row in run(tx, lost))
+    return GivenUp(_count(tx, outgoing, why.in_(EXPECTED)), dict(sorted(kinds.items())))
+
+
+def unreachable_coaches(tx: Session) -> dict[int, int]:
+    """Coaches who are written to and take no messages, by id: all of their chats are blocked, or they have none while
+    an athlete of theirs has; with how many messages wait for each."""
+    free = sa.exists().where(chats.c.coach_id == coaches.c.id, sa.not_(chats.c.blocked))
+    own = sa.exists().where(chats.c.coach_id == coaches.c.id)
+    of_athletes = sa.exists().where(chats.c.athlete_id == athletes.c.id, athletes.c.coach_id == coaches.c.id)
+    found = run(tx, sa.select(coaches.c.id).where(sa.not_(free), sa.or_(own, of_athletes)).order_by(coaches.c.id))
+    owed = sa.select(outgoing.c.coach_id, sa.func.count().label("many")).where(
+        outgoing.c.sent_at.is_(None), outgoing.c.given_up_because.is_(None), held()
+    )
+    waiting = {row.coach_id: row.many for row in run(tx, owed.group_by(outgoing.c.coach_id))}
+    return {row.id: waiting.get(row.id, 0) for row in found}
 
 
 def _count(tx: Session, table: sa.Table, where: sa.ColumnElement[bool] | None = None) -> int:

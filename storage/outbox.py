@@ -10,7 +10,7 @@ from typing import Any
 import sqlalchemy as sa
 from sqlmodel import Field, Index, Session, UniqueConstraint
 
-from storage.chats import chats
+from storage.chats import addresses_of, chats, numbers_of
 from storage.database import (
     NUMBERS_ONCE,
     BigId,
@@ -24,7 +24,7 @@ from storage.database import (
     run_later,
     table_of,
 )
-from storage.persons import athletes
+from storage.persons import Someone, athletes
 
 # A send may wait 25 s for the service; a claim that outlives this belongs to a process that died, and is to be taken
 # over within a minute.
@@ -41,6 +41,7 @@ _OPEN = "sent_at IS NULL AND given_up_because IS NULL"
 _WHOLE = "text <> '' OR address <> ''"
 
 ALERT, REPLY, PLAN, SUMMARY = range(4)
+UNREACHABLE = "unreachable"  # why a message was given up
 
 
 class Outgoing(Row, table=True):
@@ -48,7 +49,8 @@ class Outgoing(Row, table=True):
 
     `to`: a handle or "coach"; `about`: the handle a coach's message is about. `importance`: 0 alerts, 1 replies and
     questions, 2 plans, 3 summaries. `buttons`: rows of label and data. `cause` and `part` name what asked for it
-    ("incoming:17", 0). `athlete_id` and `coach_id` (whose it is and whom it is about) are found when it is posted.
+    ("incoming:17", 0); where others may ask by the same cause, `part` is the chat's number, below zero (`to_chat`).
+    `athlete_id` and `coach_id` (whose it is and whom it is about) are found when it is posted.
     `parts_sent`: how much of a long one the service took, while the rest is still owed.
     """
 
@@ -121,6 +123,11 @@ def _owing(postgres: bool) -> sa.Executable:
     return owing
 
 
+def to_chat(number: int) -> int:
+    """The `part` of a message that a cause asks for once a chat."""
+    return -number
+
+
 @cache  # building it takes longer than running it
 def _claimable(one_channel: bool, locking: bool, paced: bool) -> sa.Select[Any]:
     """Parameters: `now`, `most`, and `channel` if `one_channel`."""
@@ -146,6 +153,7 @@ def _claimable(one_channel: bool, locking: bool, paced: bool) -> sa.Select[Any]:
         sa.or_(outgoing.c.not_before.is_(None), outgoing.c.not_before <= now),
         sa.or_(outgoing.c.claimed_until.is_(None), outgoing.c.claimed_until <= now),
         sa.not_(ahead),
+        sa.not_(held()),
     )
     if one_channel:
         query = query.where(outgoing.c.channel == sa.bindparam("channel"))
@@ -153,6 +161,16 @@ def _claimable(one_channel: bool, locking: bool, paced: bool) -> sa.Select[Any]:
         query = query.where(_chat_is_free())
     query = query.order_by(outgoing.c.importance, outgoing.c.id).limit(sa.bindparam("most", type_=sa.Integer))
     return query.with_for_update(of=outgoing, skip_locked=True) if locking else query
+
+
+def held() -> sa.Exists:
+    """What is owed to a coach is kept while their chat is blocked: alerts are among it."""
+    return sa.exists().where(
+        chats.c.channel == outgoing.c.channel,
+        chats.c.address == outgoing.c.address,
+        chats.c.blocked,
+        chats.c.coach_id.is_not(None),
+    )
 
 
 def _moment(name: str) -> sa.BindParameter[datetime]:
@@ -241,6 +259,11 @@ def mark_part(tx: Session, outgoing_id: int, parts: int, now: datetime) -> None:
     run(tx, _ONE, {"which": outgoing_id, **values})
 
 
+def leave_out_clip(tx: Session, outgoing_id: int) -> None:
+    """The service does not take the clip: what is left of the message is owed as before."""
+    run(tx, _ONE, {"which": outgoing_id, "media": None, "claimed_until": None})
+
+
 def defer(tx: Session, outgoing_id: int, until: datetime) -> None:
     """Not now: try again at that moment. Counts as an attempt."""
     here = sa.update(outgoing).where(outgoing.c.id == outgoing_id)
@@ -262,7 +285,8 @@ def drop_stale(tx: Session, now: datetime) -> list[tuple[str, str]]:
     stale = sa.and_(outgoing.c.importance > ALERT, outgoing.c.stale_after <= now)
     not_in_flight = sa.or_(outgoing.c.claimed_until.is_(None), outgoing.c.claimed_until <= now)
     values = {"given_up_because": "stale", "given_up_at": now, "document": None}
-    dropped = sa.update(outgoing).where(_open, sa.or_(stale, too_old), not_in_flight)
+    unheld_and_old = sa.and_(too_old, sa.not_(held()))
+    dropped = sa.update(outgoing).where(_open, sa.or_(stale, unheld_and_old), not_in_flight)
     found = run(tx, dropped.values(values).returning(outgoing.c.channel, outgoing.c.address)).all()
     return sorted({(row.channel, row.address) for row in found})
 
@@ -341,10 +365,33 @@ def readdress(tx: Session, channel: str, old: str, new: str) -> None:
     run(tx, here, {"address": new})
 
 
+def hand_over(tx: Session, coach: Someone, now: datetime) -> None:
+    """What is owed to a coach at blocked chats goes to the newest that takes it; where none does, it waits.
+
+    What had to wait is due now: it did not grow old by anybody's choice.
+    """
+    reached, numbers = addresses_of(tx, coach), numbers_of(tx, coach)
+    if not reached:
+        return
+    channel, address = reached[0]
+    to_there, there = to_chat(numbers[channel, address]), outgoing.alias()
+    here = sa.and_(there.c.channel == channel, there.c.address == address, there.c.text == outgoing.c.text)
+    known = sa.exists().where(there.c.cause == outgoing.c.cause, sa.or_(here, there.c.part == to_there))
+    for old in numbers:
+        if old in reached:
+            continue
+        owed = sa.update(outgoing).where(_open, outgoing.c.channel == old[0], outgoing.c.address == old[1])
+        run(tx, owed.where(known), {"given_up_because": UNREACHABLE, "given_up_at": now, "document": None})
+        part = sa.case((outgoing.c.part == to_chat(numbers[old]), to_there), else_=outgoing.c.part)
+        run(tx, owed.values(channel=channel, address=address, part=part))
+    waited = sa.update(outgoing).where(_open, outgoing.c.channel == channel, outgoing.c.address == address)
+    run(tx, waited.where(outgoing.c.due_at < now), {"due_at": now})
+
+
 def next_open_at(tx: Session) -> datetime | None:
     """When the next message may be claimed; None: nothing is owed."""
     at = sa.func.coalesce(outgoing.c.not_before, outgoing.c.due_at)
-    query = sa.select(sa.func.min(at, type_=outgoing.c.due_at.type)).where(_open)
+    query = sa.select(sa.func.min(at, type_=outgoing.c.due_at.type)).where(_open, sa.not_(held()))
     found: datetime | None = run(tx, query).scalar()
     return found
 

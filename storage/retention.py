@@ -1,9 +1,10 @@
 """Words are let go after some time: what people wrote, pressed and filmed, what they were sent, and what quotes either;
-and with them where it came from and went. Facts stay."""
+and with them where it came from and went. What was done, answered and tried is deleted whole. Facts stay."""
 
 from __future__ import annotations
 
-from datetime import datetime
+from dataclasses import dataclass
+from datetime import datetime, timedelta
 from typing import Any
 
 import sqlalchemy as sa
@@ -11,6 +12,8 @@ from sqlmodel import Session
 
 from storage import inbox
 from storage.database import run
+from storage.due import dues
+from storage.invites import invite_tries, invites
 from storage.notes import passed
 from storage.outbox import outgoing, over_and_whole
 from storage.questions import questions
@@ -24,6 +27,41 @@ _CAUSE = sa.case((outgoing.c.cause.like(_HERE), sa.literal("over:") + sa.cast(ou
                  else_=outgoing.c.cause)  # fmt: skip
 _NOTHING: dict[str, Any] = {"text": "", "address": "", "cause": _CAUSE, "buttons": []}
 _NOTHING |= dict.fromkeys(("picture", "picture_alt", "media", "plan", "document_name"))
+
+
+@dataclass(frozen=True)
+class Keep:
+    """For how many days what is kept. `messages`: the words of what was handled and sent; `done`: what fell due and was
+    done, and questions that were answered or lapsed; `codes`: codes that were used or ran out, and who tried wrong
+    ones."""
+
+    messages: int = 365
+    done: int = 365
+    codes: int = 30
+
+
+def tidy(tx: Session, now: datetime, keep: Keep, most: int = AT_ONCE) -> bool:
+    """Let go of what is kept no longer, some of it at once. False: there is more, to be asked for again."""
+    words = let_go_of_words(tx, now - timedelta(days=keep.messages), most)
+    rows = let_go_of_rows(tx, now - timedelta(days=keep.done), now - timedelta(days=keep.codes), most)
+    return max(words, rows) < most
+
+
+def let_go_of_rows(tx: Session, done_before: datetime, codes_before: datetime, most: int = AT_ONCE) -> int:
+    """Delete what is over: due rows that are done, questions that no answer is waited for, codes and tries of them; at
+    most so many of each table, and how many of that which had the most."""
+    over = (
+        (dues, dues.c.done_at < done_before),
+        (questions, sa.or_(questions.c.answered_at < done_before, questions.c.expired_at < done_before)),
+        (invites, sa.or_(invites.c.used_at < codes_before, invites.c.expires_at < codes_before)),
+        (invite_tries, invite_tries.c.since < codes_before),
+    )
+    return max(_delete(tx, table, where, most) for table, where in over)
+
+
+def _delete(tx: Session, table: sa.Table, where: sa.ColumnElement[bool], most: int) -> int:
+    some = sa.select(table.c.id).where(where).limit(most)
+    return int(run(tx, sa.delete(table).where(table.c.id.in_(some))).rowcount)
 
 
 def let_go_of_words(tx: Session, before: datetime, most: int = AT_ONCE) -> int:

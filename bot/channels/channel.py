@@ -21,7 +21,11 @@ class Gone(Exception):
 
 
 class Refused(Exception):
-    """The service will never take this message."""
+    """The service will never take this message, or (`clip`) not the clip that goes before its words."""
+
+    def __init__(self, why: str, *, clip: bool = False) -> None:
+        super().__init__(why)
+        self.clip = clip
 
 
 class Moved(Exception):

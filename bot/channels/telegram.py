@@ -83,7 +83,7 @@ class Telegram:
         except BadRequest as error:  # a NetworkError by inheritance: must come first
             if any(sign in str(error).casefold() for sign in GONE):
                 raise Gone from error
-            raise Refused(str(error)) from error
+            raise Refused(str(error), clip=_is_clip(message)) from error
         except TimedOut as error:
             raise Later(None if "pool" in str(error).casefold() else AFTER_TIMEOUT_S) from error
         except TelegramError as error:
@@ -91,7 +91,7 @@ class Telegram:
 
     async def _call(self, message: Outgoing) -> Message:
         chat, at = int(message.address), message.parts_sent - bool(message.media)
-        if at < 0:
+        if _is_clip(message):
             return await self.bot.send_video(chat, str(message.media))
         if message.document:
             return await self.bot.send_document(
@@ -106,6 +106,11 @@ class Telegram:
     def calls(self, message: Outgoing) -> int:
         """A clip or a file and each part of the text are calls of their own."""
         return bool(message.media) + (1 if message.document else len(split(message.text)))
+
+
+def _is_clip(message: Outgoing) -> bool:
+    """Whether the clip is what is sent next."""
+    return bool(message.media) and message.parts_sent == 0
 
 
 class Receiver:

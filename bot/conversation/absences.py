@@ -133,7 +133,7 @@ def _resume(desk: Desk, text: str) -> str:
     if desk.review.stopped is not None:
         # A warning sign is not talked away: who lifts the stop is the coach, and must hear that it may be over.
         desk.tell_coach(desk.say_coach.say("resume-stopped-for-coach", name=desk.person.name))
-        return desk.say.say("resume-stopped", coach=desk.coach.name)
+        return desk.say.say("resume-stopped", coach=desk.coach.name, heard=desk.heard)
     return f"{desk.say.say('resume')} {next_training(desk)}".strip()
 
 
@@ -164,7 +164,7 @@ def _stop(desk: Desk) -> str:
         due.cancel(desk.tx, desk.person, kind)  # an erasure that was promised goes on
     desk.forget()
     desk.tell_coach(desk.say_coach.say("stopped-for-coach", name=desk.person.name))
-    return desk.say.say("stopped")
+    return desk.say.say("stopped", heard=desk.heard)
 
 
 def _equipment(desk: Desk, reading: Reading, text: str) -> str:
@@ -172,7 +172,7 @@ def _equipment(desk: Desk, reading: Reading, text: str) -> str:
     say = desk.say
     if has is None:
         desk.tell_coach(desk.say_coach.say("equipment-for-coach", name=desk.person.name, text=text))
-        return say.say("equipment-passed-on")
+        return say.say("equipment-passed-on", heard=desk.heard)
     spoken = reading.dates or days_spoken_of(text, context_of(desk, desk.said_at))
     since, until = (spoken.start or desk.said_on, spoken.end) if spoken is not None else (desk.said_on, None)
     if until is not None and until < desk.said_on:

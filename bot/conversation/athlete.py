@@ -145,7 +145,7 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
         parts.insert(0, alarm)
     if reading.past_flags:
         desk.tell_coach(desk.say_coach.say("history-for-coach", name=desk.person.name, text=text))
-        parts.append(say.say("history-noted"))
+        parts.append(say.say("history-noted", heard=desk.heard))
     left = open_sets.of(reading) if not quiet and not alarm else ()
     if sessions:
         parts.append(reports.read_back(desk, stored, before, whole=not left))
@@ -173,7 +173,7 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
     if stopped is None and not sessions and not quiet and not intents & {"for_coach"} and medical(text):
         # What a doctor said outranks the plan, and is the coach's to turn into one.
         passing_on.to_coach(desk, text)
-        parts.append(say.say("medical-passed-on", coach=desk.coach.name))
+        parts.append(say.say("medical-passed-on", coach=desk.coach.name, heard=desk.heard))
         reading = replace(reading, ask=())
     told = not parts and not reading.ask and not felt and not quiet and len(text.split()) >= FEWEST_WORDS
     told_while_stopped = was_stopped and (

@@ -52,10 +52,14 @@ class Mail:
         media: str | None = None,
         file: tuple[str, bytes] | None = None,
     ) -> bool:
-        """Owe `text` to every address of a person. False: they have none, or this cause has asked for it before."""
+        """Owe `text` to every chat of a person that is not blocked; to a coach's newest where all are, and it is kept
+        until they can be reached. By a `cause` of its own each chat gets it once, whoever asks and however often.
+
+        False: they have no such chat, or all were told before.
+        """
         posted = False
-        for place, (channel, address) in enumerate(chats.addresses_of(self.tx, who)):
-            part = place if cause else self._part
+        for channel, address in self._chats_of(who):
+            part = outbox.to_chat(chats.numbers_of(self.tx, who)[channel, address]) if cause else self._part
             self._part += 1
             message: dict[str, Any] = {
                 "channel": channel,
@@ -81,6 +85,10 @@ class Mail:
             else:
                 posted = outbox.post(self.tx, Outgoing(**message)) is not None or posted
         return posted
+
+    def _chats_of(self, who: Person) -> list[tuple[str, str]]:
+        free = chats.addresses_of(self.tx, who)
+        return free if free or who.role == "athlete" else chats.addresses_of(self.tx, who, blocked=True)[:1]
 
 
 @dataclass
@@ -254,6 +262,15 @@ class Desk:
 
     def tell_coach(self, text: str, **more: Any) -> bool:
         return self.mail.post(self.coach, text, about=self.athlete.handle, **more)
+
+    @property
+    def coach_is_reached(self) -> bool:
+        return bool(chats.addresses_of(self.tx, self.coach))
+
+    @property
+    def heard(self) -> str:
+        """For the athlete: that the coach knows of it, or that nobody could tell them."""
+        return self.say.say("coach-knows" if self.coach_is_reached else "coach-not-reached")
 
     def plant(self, kind: str, for_date: date, moment: datetime, who: Someone | None = None) -> None:
         due.schedule(self.tx, who or self.person, kind, for_date, moment)

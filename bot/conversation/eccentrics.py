@@ -31,7 +31,8 @@ def refuse(desk: Desk, text: str) -> str:
     say = desk.say
     desk.tell_coach(desk.say_coach.say("eccentrics-for-coach", name=desk.person.name, text=text))
     if main is None:
-        return say.say("eccentrics-no")
+        return say.say("eccentrics-no", heard=desk.heard)
     deficit = rules_of(desk.record.athlete).number("skill.bilateral_deficit")
     one_arm = main.e1rm_kg / (2 * (1 - deficit))
-    return say.say("eccentrics-no-numbers", one_arm=say.about(one_arm), bodyweight=say.about(review.bodyweight_kg))
+    values = {"one_arm": say.about(one_arm), "bodyweight": say.about(review.bodyweight_kg)}
+    return say.say("eccentrics-no-numbers", heard=desk.heard, **values)

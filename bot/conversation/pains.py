@@ -111,7 +111,7 @@ def alarm(desk: Desk, reading: Reading) -> str | None:
         importance=outbox.ALERT,
         buttons=[(to_coach.say("button-restart"), f"r:{desk.id}")],
     )
-    return say.say(key, signs=names)
+    return say.say(key, signs=names, heard=desk.heard)
 
 
 def acknowledge(desk: Desk, kept: list[PainAnswer], before: tuple[SitePain, ...]) -> str | None:
@@ -129,12 +129,12 @@ def acknowledge(desk: Desk, kept: list[PainAnswer], before: tuple[SitePain, ...]
         place_told = (one.site or UNNAMED, one.side)
         if place_told not in worst or (one.score or 0.0) > (worst[place_told].score or 0.0):
             worst[place_told] = one
-    lines = []
+    lines, heard = [], desk.heard
     for here, answer in worst.items():
         site = levels.get(here)
         where = place(answer.site, answer.side, say) if answer.site else say.say("pain-somewhere")
         key = f"pain-{site.level}" if site is not None else "pain-noted"
         if site is not None and site.level in SAID_ONCE and stood.get(here) == site.level:
             key = "pain-as-before"
-        lines.append(say.say(key, place=where, score=say.number(answer.score or 0.0)))
+        lines.append(say.say(key, place=where, score=say.number(answer.score or 0.0), heard=heard))
     return "\n".join(dict.fromkeys(lines))

@@ -23,7 +23,7 @@ def to_coach(desk: Desk, text: str) -> str:
     notes.pass_on(desk.tx, desk.id, "to_coach", text, desk.now, desk.cause)
     say = desk.say_coach
     desk.tell_coach(say.say("passed-to-coach", name=desk.person.name, handle=desk.athlete.handle, text=text))
-    return desk.say.say("passed-on")
+    return desk.say.say("passed-on") if desk.coach_is_reached else desk.heard
 
 
 def is_for_coach_by_name(desk: Desk, text: str) -> bool:
@@ -54,7 +54,7 @@ def clip(desk: Desk, caption: str, media: str | None) -> str:
         media=media,
         buttons=[(say.say("button-seen"), f"v:{desk.id}:{clip_id}")],
     )
-    return desk.say.say("clip-passed-on")
+    return desk.say.say("clip-passed-on") if desk.coach_is_reached else desk.heard
 
 
 def _shows(desk: Desk, caption: str) -> tuple[str | None, Side | None]:

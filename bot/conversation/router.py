@@ -20,8 +20,10 @@ def handle(tx: Session, incoming: Incoming, person: Person | None, now: datetime
     """Answer one message, press, clip, edit or change of membership, within the transaction `tx`."""
     mail = Mail(tx, now, f"incoming:{incoming.id}")
     if incoming.kind == "member":
-        _membership(incoming, person, tx)
+        _membership(mail, incoming, person)
         return
+    if person is not None and (incoming.channel, incoming.address) not in chats.addresses_of(tx, person):
+        _set_blocked(mail, incoming, person, False)  # whoever writes takes messages again
     if incoming.kind == "edit":
         _edited(mail, incoming, person)
         return
@@ -43,16 +45,28 @@ def tell_set_aside(tx: Session, incoming: Incoming, person: Person | None, now: 
     if person is None:
         return
     mail = Mail(tx, now, f"aside:{incoming.id}")
-    mail.post(person, wording_for(person.language).say("set-aside"))
-    if person.role == "athlete":
+    say = wording_for(person.language)
+    if person.role == "coach":
+        mail.post(person, say.say("set-aside"))
+    else:
         desk = Desk.of(mail, person.id)
+        desk.tell(f"{say.say('set-aside')} {desk.heard}")
         desk.tell_coach(desk.say_coach.say("set-aside-for-coach", name=person.name))
 
 
 def tell_unreachable(tx: Session, message: outbox.Outgoing, now: datetime) -> None:
-    """A chat takes no messages any more: its athlete's coach is told once a day at most."""
+    """A chat takes no messages any more: its athlete's coach is told once a day at most.
+
+    Where it is the coach's, and they have no other, the athlete whose words they should have heard is told.
+    """
     who = chats.person_at(tx, message.channel, message.address)
-    if who is None or who.role != "athlete":
+    if who is None:
+        return
+    if who.role == "coach":
+        if message.athlete_id is not None and message.cause.startswith("incoming:"):
+            athletes_desk = Desk.of(Mail(tx, now, f"unreached:{message.id}"), message.athlete_id)
+            if not athletes_desk.coach_is_reached:
+                athletes_desk.tell(athletes_desk.heard)
         return
     desk = Desk.of(Mail(tx, now, f"unreachable:{who.id}:{now.date()}"), who.id)
     desk.tell_coach(desk.say_coach.say("unreachable", name=who.name), importance=outbox.REPLY)
@@ -100,6 +114,7 @@ def _join(mail: Mail, incoming: Incoming, code: str, person: Person | None) -> N
     say = wording_for(joined.language)
     if joined.role == "coach":
         mail.post(joined, say.say("coach-joined", name=joined.name))
+        outbox.hand_over(mail.tx, joined, mail.now)
         moments.begin_coach(mail.tx, joined.id, mail.now)
         return
     desk = Desk.of(mail, joined.id, incoming.id)
@@ -130,6 +145,12 @@ def _edited(mail: Mail, incoming: Incoming, person: Person | None) -> None:
     mail.post(person, wording_for(person.language).say(key), cause=cause)
 
 
-def _membership(incoming: Incoming, person: Person | None, tx: Session) -> None:
+def _membership(mail: Mail, incoming: Incoming, person: Person | None) -> None:
     if person is not None:
-        chats.set_blocked(tx, incoming.channel, incoming.address, bool(incoming.data.get("blocked")))
+        _set_blocked(mail, incoming, person, bool(incoming.data.get("blocked")))
+
+
+def _set_blocked(mail: Mail, incoming: Incoming, person: Person, blocked: bool) -> None:
+    chats.set_blocked(mail.tx, incoming.channel, incoming.address, blocked)
+    if person.role == "coach":
+        outbox.hand_over(mail.tx, person, mail.now)

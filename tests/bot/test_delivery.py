@@ -64,10 +64,8 @@ class Post:
     def owe(self, address, text, **more):
         self._count += 1
         with self.store.transaction() as tx:
-            values = {"importance": outbox.REPLY, "due_at": NOW} | more
-            outbox.post(
-                tx, Outgoing(channel="phone", address=address, to=address, text=text, cause=f"c{self._count}", **values)
-            )
+            values = {"importance": outbox.REPLY, "due_at": NOW, "cause": f"c{self._count}"} | more
+            outbox.post(tx, Outgoing(channel="phone", address=address, to=address, text=text, **values))
 
     async def rounds(self, most=20):
         for _ in range(most):
@@ -245,6 +243,38 @@ async def test_a_message_that_is_refused_is_given_up_and_the_next_goes(post):
     await post.rounds()
     assert post.phone.took == [("mira", "m")]
     assert post.owed() is None
+
+
+async def test_a_clip_that_is_refused_lets_its_words_go(post):
+    post.phone.trouble["coach"] = [Refused("wrong file identifier", clip=True)]
+    post.owe("coach", "Mira sent a clip", media="f1", buttons=[["Seen", "v:1:1"]])
+    await post.rounds()
+    assert post.phone.took == [("coach", "Mira sent a clip")]
+    with post.store.reading() as tx:
+        (row,) = outbox.posted_since(tx, 0, "c1", None)
+    assert (row.media, row.given_up_because, row.attempts) == (None, None, 0)
+
+
+async def test_what_is_owed_to_a_coach_who_is_gone_waits_and_goes_when_they_are_back(post):
+    post.phone.trouble["coach"] = [Gone()]
+    post.owe("coach", "alert", importance=outbox.ALERT)
+    post.owe("coach", "reply")
+    await post.rounds()
+    assert (post.phone.took, post.owed()) == ([], None)
+    post.clock.move_to(NOW + timedelta(days=5))
+    await post.rounds()
+    with post.store.transaction() as tx:
+        chats.set_blocked(tx, "phone", "coach", False)
+        outbox.hand_over(tx, Who("coach", 1), post.clock.now())
+    await post.rounds()
+    assert post.phone.took == [("coach", "alert"), ("coach", "reply")]
+
+
+async def test_an_athlete_whose_words_found_the_coach_gone_is_told(post):
+    post.phone.trouble["coach"] = [Gone()]
+    post.owe("coach", "Mira: a pop", importance=outbox.ALERT, about="mira", cause="incoming:7")
+    await post.rounds()
+    assert [who for who, text in post.phone.took if "could not reach your coach" in text] == ["mira"]
 
 
 async def test_what_nobody_has_foreseen_is_counted_tried_again_and_in_the_end_given_up(post):

@@ -15,10 +15,11 @@ from pydantic import SecretStr
 
 from bot import doctor
 from bot.settings import Settings
-from storage import backup, erasure, health, inbox, persons
+from storage import backup, chats, erasure, health, inbox, outbox, persons
 from storage.database import run
 from storage.inbox import IncomingUpdate
 from storage.loading import load_roster
+from storage.persons import Who
 from storage.store import Store
 from tests.storage.sample import small_roster
 
@@ -208,6 +209,37 @@ def test_an_update_that_nobody_could_read_is_told_of_and_no_fault_for_ever(sound
     change(sound, lambda tx: inbox.keep_aside(tx, "telegram", "7", "unreadable: no chat", NOW))
     assert wrong(sound) == ""
     assert "1 updates could not be read" in "\n".join(doctor.examine(sound, NOW)[1])
+
+
+def owe(tx, address, **more):
+    values = {"channel": "terminal", "to": address, "text": "hi", "cause": f"c:{more}", "due_at": NOW} | more
+    return outbox.post(tx, outbox.Outgoing(address=address, **values))
+
+
+def test_messages_that_nobody_got_are_wrong_and_those_given_up_for_good_reason_are_not(sound):
+    def give_up(tx, why, at=NOW):
+        outbox.give_up(tx, owe(tx, "mira", cause=why), why, at)
+
+    change(sound, lambda tx: [give_up(tx, why) for why in ("stale", "unreachable")])
+    assert wrong(sound) == ""
+    assert "2 messages were given up" in "\n".join(doctor.examine(sound, NOW)[1])
+    change(sound, lambda tx: give_up(tx, "refused: long ago", NOW - timedelta(days=8)))
+    assert wrong(sound) == ""
+    for why in ("refused: Wrong file identifier", "refused: Message is too long", "failed: ValueError"):
+        change(sound, lambda tx, why=why: give_up(tx, why))
+    assert "3 messages were lost in 7 days (failed 1, refused 2)" in wrong(sound)
+
+
+def test_a_coach_who_cannot_be_reached_is_wrong(sound):
+    change(sound, lambda tx: chats.bind_chat(tx, "terminal", "mira", Who("athlete", 1), NOW))
+    assert "the coach, cannot be reached" in wrong(sound)
+    change(sound, lambda tx: chats.bind_chat(tx, "terminal", "coach", Who("coach", 1), NOW))
+    assert wrong(sound) == ""
+    change(sound, lambda tx: chats.set_blocked(tx, "terminal", "coach", True))
+    change(sound, lambda tx: owe(tx, "coach", due_at=NOW - timedelta(hours=5)))
+    said = wrong(sound)
+    assert "1 messages wait for them" in said
+    assert "wait to be sent" not in said
 
 
 def test_a_sweep_that_stopped(sound):

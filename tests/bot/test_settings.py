@@ -11,6 +11,7 @@ from bot import schedule, serve
 from bot.channels.telegram import make_bot
 from bot.clock import SystemClock
 from bot.settings import Settings, unknown
+from storage.retention import Keep
 from storage.store import Store
 
 
@@ -35,13 +36,15 @@ def test_words_are_kept_a_week_at_least_so_that_corrections_find_them(monkeypatc
 async def test_the_service_keeps_words_as_long_as_was_set(monkeypatch, tmp_path):
     asked = []
     monkeypatch.setattr(schedule, "sweep_and_beat", lambda _store, _now, _most, keep: asked.append(keep) or 0)
-    settings = Settings(telegram_token="7:t", keep_messages_days=30, database_url=f"sqlite:///{tmp_path}/a.sqlite3")
+    settings = Settings(
+        telegram_token="7:t", keep_messages_days=30, keep_codes_days=5, database_url=f"sqlite:///{tmp_path}/a.sqlite3"
+    )
     store = Store.open(settings.database)
     service = serve.Service(settings, store, make_bot("7:t", "http://127.0.0.1:1"), SystemClock())
     await service._sweep()
     service._threads.shutdown()
     store.close()
-    assert asked == [30]
+    assert asked == [Keep(messages=30, done=365, codes=5)]
 
 
 def test_secrets_hide_wherever_settings_are_shown():

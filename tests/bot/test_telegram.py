@@ -195,6 +195,23 @@ async def test_each_call_sends_the_part_that_comes_after_those_that_were_taken()
     assert phone.took == [(who, "f1", None), (who, "a" * 3000, None), (who, "b" * 3000, "OK")]
 
 
+async def test_a_clip_that_the_service_does_not_know_any_more_is_refused_alone():
+    class Phone:
+        async def send_video(self, *_):
+            raise BadRequest("Wrong file identifier/http url specified")
+
+        async def send_message(self, *_, **_more):
+            raise BadRequest("Message text is empty")
+
+    channel, clip = Telegram(Phone()), MESSAGE.model_copy(update={"media": "f1"})
+    refused = []
+    for parts in (0, 1):
+        with pytest.raises(Refused) as found:
+            await channel.send(clip.model_copy(update={"parts_sent": parts}))
+        refused.append(found.value.clip)
+    assert refused == [True, False]
+
+
 async def test_a_message_that_became_shorter_meanwhile_ends_with_its_last_part():
     class Phone:
         async def send_message(self, _chat, text, **_more):

@@ -5,7 +5,7 @@ from datetime import timedelta
 
 import sqlalchemy as sa
 
-from storage import inbox, notes, outbox, questions, retention
+from storage import due, inbox, invites, notes, outbox, questions, retention
 from storage.database import run
 from tests.storage.sample import NOW, message, update
 
@@ -64,6 +64,40 @@ def test_many_are_emptied_some_at_a_time_and_the_rest_when_all_messages_are(stor
             left.append(retention.let_go_of_words(tx, NOW + YEAR, most=2))
     assert left == [4, 4, 3, 0]
     assert words(store) == []
+
+
+def rows(store, *tables):
+    with store.reading() as tx:
+        return [run(tx, sa.select(sa.func.count()).select_from(one)).scalar() for one in tables]
+
+
+def test_what_is_done_answered_and_tried_is_deleted_after_its_days(store, mira):
+    tables = (due.dues, questions.questions, invites.invites, invites.invite_tries)
+    with store.transaction() as tx:
+        for n in range(5):
+            due.schedule(tx, mira, "plan", NOW.date() + timedelta(n), NOW)
+            questions.ask(tx, mira, f"kind {n}", NOW)
+            invites.redeem(tx, "wrong", "phone", f"stranger {n}", NOW)
+        due.finish_all(tx, [row.id for row in due.due_now(tx, NOW)][:4], NOW)
+        for n in range(4):
+            questions.close(tx, questions.open_question(tx, mira, f"kind {n}").id, NOW)
+        invites.redeem(tx, invites.new_invite(tx, mira, NOW), "phone", "mira", NOW)
+        invites.new_invite(tx, mira, NOW + YEAR)
+    assert rows(store, *tables) == [5, 5, 2, 5]
+
+    def tidied(days, most=100):
+        with store.transaction() as tx:
+            return retention.tidy(tx, NOW + timedelta(days=days), retention.Keep(done=90, codes=30), most)
+
+    assert tidied(30)
+    assert rows(store, *tables) == [5, 5, 2, 5]
+    assert tidied(31)
+    assert rows(store, *tables) == [5, 5, 1, 0]
+    assert not tidied(91, most=2)
+    assert rows(store, *tables) == [3, 3, 1, 0]
+    assert not tidied(91, most=2)
+    assert tidied(91, most=2)
+    assert rows(store, *tables) == [1, 1, 1, 0]
 
 
 def test_what_was_emptied_is_not_read_again(store):

@@ -124,6 +124,8 @@ def on_load(fold: FoldState, fact: Fact) -> None:
         listed = list_before(fold, fact) if len(open_rows) == len(group) else 0
         if _of_all_before(fold, fact):
             open_rows = [row for row in fold.rows if row.load_kg is None]
+        if group[-1].linked and all(row.load_kg is None for row in fold.rows):
+            open_rows = list(fold.rows)  # "5 5 4+1 at 25": a list, and what was done after a breath
         if listed >= LIST_OF_SETS or fold.by_ordinals:
             open_rows = [row for row in fold.rows if row.load_kg is None]
         elif listed == 2 and not fact.note.get("none") and fact.note.get("how") == "at":

@@ -215,8 +215,8 @@ class FoldState:
             if self.block.hold and row.hold_s is None and row.reps is not None and not fact.note.get("reps"):
                 row.hold_s, row.reps = float(row.reps), None
             row.side = entry.side or (self.side if self.side in ("left", "right") else None) or self.side_before
-            if own is not None:
-                row.load_kg = own
+            if own is not None or entry.load_kg is not None:
+                row.load_kg = own if own is not None else entry.load_kg
             elif self.attempt_load is not None and not self.load_said and len(entries) == 1 and entry.reps:
                 row.load_kg, self.attempt_load = self.attempt_load, None  # "hit 42.5 for a single"
             elif self.load_said:

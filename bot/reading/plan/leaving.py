@@ -14,6 +14,8 @@ from bot.reading.plan.ground import GLOBAL, plan_names
 from bot.reading.plan.state import Said, Told
 from bot.reading.reading import Ask
 
+LEAST_SAID = 2  # words of the plan before an exception
+
 
 def left_out(told: Told, said: Said) -> bool:
     """Sets skipped: "all but the archers", "skipped the last two"; whether that is all that the clause says."""
@@ -25,6 +27,11 @@ def left_out(told: Told, said: Said) -> bool:
     goes_on = told.leaving and named and bare and not names & GLOBAL
     if not (names & {"skipped", "except"} or goes_on):
         return False
+    if _nothing_done(said):
+        return True
+    if "skipped" in names and _but_some(said.clause):
+        told.ask("sets", said.clause)  # "skipped all of it but the dips"
+        return True
     if any("except" in plan_names(fact) for fact in said.clause.facts):
         told.everything = True
     whole = names & (GLOBAL - {"rest"}) or "all_lifts" in names or any(f.value == "all" for f in scoped)
@@ -46,6 +53,9 @@ def left_out(told: Told, said: Said) -> bool:
     elif scoped:
         each = each_lift(told, said) or [targets or main_rows(rows)]
         whole_lifts = lifts_pointed_at(told, said)  # "everything but the last exercise"
+        if "skipped" in names and "except" not in names and whole_lifts is None:
+            for at in targets:
+                told.keep.setdefault(at, True)  # "skipped the third set of dips": their others were done
         targets = [at for own in each for at in pick(rows, own, scoped[-1].value)]
         targets = whole_lifts if whole_lifts is not None else targets
         told.everything = told.everything or whole_lifts is not None
@@ -77,6 +87,21 @@ def left_out(told: Told, said: Said) -> bool:
     if (named or scoped) and "except" in names and not values:
         told.excepted = (said.clause.sentence, targets, bool(scoped))
     return not ("rest" in names and not named)
+
+
+def _nothing_done(said: Said) -> bool:
+    """ "Skipped it all", "alles ausgelassen": all that was planned, and nothing else is told of it."""
+    names = said.names - {"the", "every"}
+    whole = names & {"done", "all_lifts"} or any(f.value == "all" for f in said.scoped)
+    alone = not said.named and not said.values and all(f.value == "all" for f in said.scoped)
+    return alone and bool(whole) and names <= {"skipped", "done", "all_lifts"} and "skipped" in names
+
+
+def _but_some(clause: Clause) -> bool:
+    """Whether an exception is made to what was left out: "skipped all of it but …"."""
+    order = [plan_names(fact) & {"skipped", "done", "except"} for fact in clause.facts if plan_names(fact)]
+    told = [names for names in order if names]
+    return len(told) > LEAST_SAID and "skipped" in told[0] and "done" in told[1] and "except" in told[2]
 
 
 def _and_the_rest(message: Message, clause: Clause) -> bool:

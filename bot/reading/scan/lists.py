@@ -25,6 +25,9 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     marks: list[str] = []
     ends: list[int] = []
     side_first = s.at(i - 1).has("side") or (s.at(i - 1).text == ":" and s.at(i - 2).has("side"))
+    paused = _clusters(s, i)
+    if paused is not None:
+        return paused
     j = i
     reps_said = False
     while len(numbers) < MOST_LIST:
@@ -125,6 +128,8 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     if [number[0] for number in numbers] in FRACTIONS and s.at(i - 1).text in little("perhaps"):
         return [Fact("word", s.at(i).start, s.at(ends[-1] - 1).end, None, {"noise": True})], ends[-1]  # "about 3/4 up"
+    if marks == ["+"] and numbers[1][0] > max(numbers[0][0], MOST_PLUS):
+        return None  # "5+10": reps and their load; nobody does more after a breath
     if len(numbers) == 2 and marks == ["-"]:
         return None  # a range
     if "/" in marks and set(marks[0::2]) == {"/"} and len(numbers) % 2 == 0 and set(marks[1::2]) <= {",", "&", " "}:
@@ -172,6 +177,21 @@ def _alike(numbers: list[tuple[float, str | None, Item]], last: Item) -> bool:
     """ "10 10 12.5 12.5kg": numbers that may all be loads, as the last one is."""
     values = [value for value, _, _ in numbers]
     return len(values) > 1 and min(values) >= LEAST_ROW and (last.value or 0) <= 2 * min(values)
+
+
+def _clusters(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "4+1 4+1 3+2": each a set and what was done after a breath; None where it is not so at least twice."""
+    found: list[Fact] = []
+    j = end = i
+    while s.at(j).kind == "num" and (s.at(j).value or 0.5) % 1 == 0:
+        more = _plus(s, j + 1, int(s.at(j).value or 0))
+        if more is None:
+            break
+        rows = [Entry(int(s.at(j).value or 0)), *more[0][1].value]
+        found.append(Fact("rows", s.at(j).start, more[0][1].end, rows, {"list": True, "mark": "+"}))
+        end = more[1]
+        j = end + (s.at(end).text in (",", "/"))
+    return (found, end) if len(found) > 1 else None
 
 
 def _plus(s: Scanner, at: int, last: int) -> tuple[list[Fact], int] | None:

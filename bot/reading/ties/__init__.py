@@ -23,6 +23,7 @@ from bot.reading.ties import (
     spoken_of,
 )
 from bot.reading.ties.after_each import after_each
+from bot.reading.ties.back_offs import back_offs, top_by_load
 from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.circuits import circuits
 from bot.reading.ties.counted import (
@@ -37,6 +38,7 @@ from bot.reading.ties.crossed import crossed
 from bot.reading.ties.cut_short import cut_short
 from bot.reading.ties.denied import denied_marks
 from bot.reading.ties.dropped import dropped_to
+from bot.reading.ties.each_its_load import each_its_load
 from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
 from bot.reading.ties.halfway import ended_halfway
@@ -69,6 +71,7 @@ from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.then_the_rest import then_the_rest
 from bot.reading.ties.told_ahead import load_kept, misses_ahead, sets_ahead, total_of_sides
+from bot.reading.ties.told_twice import announced, named_once_more
 from bot.reading.ties.tried import all_missed, misses_counted, tried
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
@@ -90,6 +93,11 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (openings, "mend|plan mend|'just_over"),
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
     (ended_halfway, "flag scope 'gave_out"),
+    (top_by_load, "flag rows"),
+    (back_offs, "scope bare rows"),
+    (announced, "rows|bare load sep"),
+    (each_its_load, "bare load|at"),
+    (named_once_more, "scope rows effort|at"),
     (meant_otherwise, "rows word"),
     (instead_led, "=instead rows|count"),
     (instead_behind, "=instead load"),

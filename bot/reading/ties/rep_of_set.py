@@ -72,7 +72,7 @@ def rep_of_set(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             return [*facts[:after], missed, *facts[at + 1 :]]
         if isinstance(fact.value, int):
             behind = next((n for n in range(at + 1, len(facts)) if facts[n].kind not in BESIDE), None)
-            if message.context.today and behind is not None and _is_set(message, facts[behind]):
+            if behind is not None and _is_set(message, facts[behind]):
                 missed = replace(fact, note={**fact.note, "rep": True})
                 return [*facts[:at], facts[behind], missed, *facts[at + 1 : behind], *facts[behind + 1 :]]
         if fact.value is not None:

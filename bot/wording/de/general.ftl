@@ -1,4 +1,6 @@
 # Kurze Antworten, Hilfe, Fremde, Störungen.
+coach-knows = Dein Coach weiß Bescheid.
+coach-not-reached = Deinen Coach konnte ich nicht erreichen. Wenn es nicht warten kann, sag selbst Bescheid.
 passed-on = Habe ich an deinen Coach weitergegeben.
 from-coach = { $name }: { $text }
 clip-passed-on = Das Video liegt bei deinem Coach.
@@ -11,7 +13,7 @@ edit-not-read = Änderungen an Nachrichten lese ich nicht: Es gilt, was zuerst d
 press-unknown = Dieser Knopf gilt nicht mehr. Schreib es mir in Worten.
 one-at-a-time = Du schreibst schneller, als ich antworten kann. Ich lese und notiere jede Nachricht, eine nach der anderen; manche einfache Antwort lasse ich weg. Frag „Diese Woche?“, um zu sehen, wo du stehst.
 older-dropped = Ich konnte dich eine Weile nicht erreichen. Nachrichten, die inzwischen zu alt waren, sind weggefallen; was jetzt kommt, ist aktuell. Frag „Was steht heute an?“ nach dem Plan für heute.
-set-aside = Tut mir leid, mit deiner letzten Nachricht ist etwas schiefgegangen. Sie ist aufgehoben, und dein Coach weiß davon.
+set-aside = Tut mir leid, mit deiner letzten Nachricht ist etwas schiefgegangen. Sie ist aufgehoben.
 help =
     Schreib mir in deinen eigenen Worten:
     · was du gemacht hast – „Klimmzüge 5x3 +20, letzter @8“, „wie geplant“, „gleich, aber 2 im letzten“

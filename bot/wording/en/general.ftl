@@ -1,4 +1,6 @@
 # Short answers, help, strangers, trouble.
+coach-knows = Your coach knows.
+coach-not-reached = I could not reach your coach. If it cannot wait, tell them yourself.
 passed-on = Passed on to your coach.
 from-coach = { $name }: { $text }
 clip-passed-on = The clip is with your coach.
@@ -11,7 +13,7 @@ edit-not-read = I don't read edits: what you wrote first stands. Put it right in
 press-unknown = That button no longer means anything. Write it in words instead.
 one-at-a-time = You are writing faster than I can answer. I read and note every message, one after the other; plain answers to some of them are left out. Ask “this week?” to see where you stand.
 older-dropped = I could not reach you for a while. Messages that had grown too old in the meantime were dropped; what comes now is current. Ask “what's today?” for today's plan.
-set-aside = Sorry, something went wrong with your last message. It is kept, and your coach knows.
+set-aside = Sorry, something went wrong with your last message. It is kept.
 help =
     Tell me in your own words:
     · what you did – “pull-ups 5x3 +20, last @8”, “done as planned”, “same but 2 on the last”

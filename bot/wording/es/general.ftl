@@ -1,4 +1,6 @@
 # Respuestas cortas, ayuda, desconocidos, fallos.
+coach-knows = Tu coach lo sabe.
+coach-not-reached = No pude contactar con tu coach. Si no puede esperar, avísale tú.
 passed-on = Ya se lo pasé a tu coach.
 from-coach = { $name }: { $text }
 clip-passed-on = El clip ya lo tiene tu coach.
@@ -11,7 +13,7 @@ edit-not-read = No leo mensajes editados: vale lo que escribiste primero. Corrí
 press-unknown = Ese botón ya no vale. Escríbemelo con palabras.
 one-at-a-time = Escribes más rápido de lo que puedo responder. Leo y anoto cada mensaje, uno tras otro; algunas respuestas sencillas las dejo fuera. Pregunta «¿qué toca esta semana?» para ver cómo estás.
 older-dropped = No pude contactarte durante un tiempo. Los mensajes que entretanto quedaron viejos se descartaron; lo que llega ahora está al día. Pregunta «¿qué toca hoy?» para ver el plan de hoy.
-set-aside = Lo siento, algo falló con tu último mensaje. Está guardado y tu coach lo sabe.
+set-aside = Lo siento, algo falló con tu último mensaje. Está guardado.
 help =
     Cuéntame con tus palabras:
     · lo que hiciste – «dominadas 5x3 +20, última @8», «hecho según el plan», «igual pero 2 en la última»

@@ -13,6 +13,7 @@ from bot.conversation import privacy
 from storage import outbox, persons, tables
 from storage.notes import add_note
 from storage.persons import all_coaches
+from storage.retention import Keep
 from storage.store import Store
 from tests.bot.conversation.conftest import Chat, athlete
 
@@ -103,7 +104,7 @@ def test_a_button_of_yesterday_deletes_nothing(chat):
 def test_old_words_are_let_go_and_their_facts_stay(chat):
     chat.says("mira", "pull-ups 5,5,5 +15", "19:00")
     chat.says("mira", "bodyweight 61.4", "19:00", "2027-01-20")
-    schedule.sweep_and_beat(chat.store, datetime(2027, 1, 21, 20, tzinfo=UTC), keep_days=7)
+    schedule.sweep_and_beat(chat.store, datetime(2027, 1, 21, 20, tzinfo=UTC), keep=Keep(messages=7))
     with chat.store.reading() as tx:
         texts = [row.text for row in tx.execute(sa.select(tables.metadata.tables["incoming"].c.text)).all()]
 
@@ -136,7 +137,7 @@ def test_words_that_were_let_go_are_in_no_byte_of_the_file(tmp_path, monkeypatch
     chat = Chat()
     chat.says("mira", "pull-ups 5,5,5 +15 and saw a zebrafish", "19:00")
     chat.says("mira", "bodyweight 61.4, saw a quagga", "19:00", "2027-01-20")
-    schedule.sweep_and_beat(chat.store, datetime(2027, 1, 21, 20, tzinfo=UTC), keep_days=7)
+    schedule.sweep_and_beat(chat.store, datetime(2027, 1, 21, 20, tzinfo=UTC), keep=Keep(messages=7))
     chat.close()
     held = b"".join(one.read_bytes() for one in tmp_path.iterdir())
     assert b"quagga" in held
