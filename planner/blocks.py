@@ -81,15 +81,6 @@ def load(path: Path) -> Block:
     )
 
 
-def check(path: Path) -> list[str]:
-    """All that is wrong with a block file, each with file, line and key; empty when it can be used."""
-    try:
-        load(path)
-    except DataError as error:
-        return str(error).splitlines()
-    return []
-
-
 @lru_cache(maxsize=1)
 def shipped() -> Block:
     """The block that comes with the house."""

@@ -22,9 +22,6 @@ class Habits:
     reserve_bias: float = 0.0
 
 
-NEUTRAL = Habits()
-
-
 def believable(steepness: float, reserve_bias: float) -> Habits:
     """Habits within their limits."""
     return Habits(

@@ -53,9 +53,7 @@ class Strength:
     e1rm_kg: float
     cautious_kg: float
     sd_log: float
-    slope_log_per_week: float
     bodyweight_kg: float
-    last_evidence_on: date | None
 
     @property
     def added_e1rm_kg(self) -> float:

@@ -217,9 +217,7 @@ class View:
                     e1rm_kg=estimate.e1rm_kg,
                     cautious_kg=estimate.percentile_kg(percentile),
                     sd_log=estimate.sd_log,
-                    slope_log_per_week=estimate.slope_log,
                     bodyweight_kg=history.bodyweight.on(on) * movement(name).bodyweight_share,
-                    last_evidence_on=trend.on,
                 )
             )
         return tuple(found)

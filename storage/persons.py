@@ -12,7 +12,7 @@ import sqlalchemy as sa
 from sqlmodel import Field, Session, UniqueConstraint
 
 from planner.facts import Cycle, Weekly
-from storage.at_hand import at_hand, one_at_hand
+from storage.at_hand import at_hand, forget, one_at_hand
 from storage.database import (
     NUMBERS_ONCE,
     BigId,
@@ -254,10 +254,27 @@ def new_stamp() -> int:
 
 
 def try_lock(tx: Session, who: Someone) -> bool:
-    """As `lock`, but False at once where another transaction works on this person."""
+    """Have this person to ourselves until the transaction ends; False at once where another works on them.
+
+    On SQLite, which has one writer, they always are ours.
+    """
     if not on_postgres(tx):
         return True
     return run(tx, _locking(who).with_for_update(key_share=True, skip_locked=True)).first() is not None
+
+
+def lock(tx: Session, who: Someone) -> bool:
+    """As `try_lock`, but wait for the other transaction: what is read of this person from here on is as that left it.
+    False where there was nobody to wait for, as on SQLite.
+
+    For who has the coach and wants one of their athletes, and for nobody else: those who begin with an athlete, or have
+    many as the sweep has, wait for no person, so that no two wait for each other.
+    """
+    if not on_postgres(tx):
+        return False
+    run(tx, _locking(who).with_for_update(key_share=True))
+    forget(tx)
+    return True
 
 
 def try_lock_all(tx: Session, people: Collection[Who]) -> set[Who]:

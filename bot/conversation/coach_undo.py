@@ -32,8 +32,9 @@ def undo(office: Office, command: Command) -> None:
         office.answer("taken-back-nothing")
         return
     newest = max(cause for cause, _ in causes)
-    for cause, desk in causes:
-        if cause == newest:  # one order can be for several
+    for cause, looked_at in causes:
+        desk = office.desk(looked_at.person.handle) if cause == newest else None  # one order can be for several
+        if desk is not None:
             _take_back(office, desk, cause)
 
 

@@ -14,7 +14,7 @@ from bot.wording import Wording, wording_for
 from planner.units import kg_from_lb, round_down_to_plates
 from storage import persons
 from storage.inbox import Incoming
-from storage.persons import Person
+from storage.persons import Person, Who
 from storage.rules import nicknames_of
 
 SAME_KG = 0.01
@@ -29,6 +29,7 @@ class Office:
         self.rows = persons.athletes_of(mail.tx, coach.id)
         self.order = incoming.text  # the words that are carried out just now: those of a press were written before
         self.sure = False  # whether the coach was warned of this order and wants it all the same
+        self._ours = set[int]()  # the athletes who are locked
 
     @property
     def said_on(self) -> date:
@@ -39,13 +40,20 @@ class Office:
         self.mail.post(self.coach, self.say.say(key, **values))
 
     def desk(self, handle: str | None) -> Desk | None:
+        """The athlete's, who is ours from here on: what is decided is decided by all that they have told, and not
+        beside a message of theirs or the sweep."""
         for row in self.rows:
             if row.handle == handle and row.id is not None:
-                return Desk.of(self.mail, row.id, self.incoming.id, "coach", self.incoming.sent_at)
+                waited = row.id not in self._ours and persons.lock(self.mail.tx, Who("athlete", row.id))
+                self._ours.add(row.id)
+                desk = Desk.of(self.mail, row.id, self.incoming.id, "coach", self.incoming.sent_at)
+                if waited:
+                    desk.forget()
+                return desk
         return None
 
     def desks(self) -> list[Desk]:
-        """Of all their athletes, by handle."""
+        """Of all their athletes, by handle, to look at: nobody has to wait."""
         ids = [row.id for row in self.rows if row.id is not None]
         return Desk.of_all(self.mail, ids, self.incoming.id, "coach", self.incoming.sent_at)
 

@@ -22,6 +22,7 @@ from bot.wording import Wording
 from bot.wording.sets import done_in_words, in_a_line
 from storage import backup, due, erasure, export, outbox, persons, questions
 from storage.due import Due
+from storage.persons import Who
 
 WORDS = Path(__file__).with_name("privacy.toml")
 QUESTION = ERASE = "erase"
@@ -129,11 +130,16 @@ def _cause(athlete_id: int) -> str:
 
 
 def carry_out(tx: Tx, row: Due, now: datetime) -> None:
-    """Erase the athlete of a due row. While the last words are not out yet, the row waits on; a day at most."""
+    """Erase the athlete of a due row. While the last words are not out yet, the row waits on; a day at most.
+
+    It waits as well while a message of their coach is in work: that may wait for this athlete, and is cleaned of them.
+    """
     assert row.athlete_id is not None
     cause = _cause(row.athlete_id)
     waited = now.date() - row.for_date
-    if waited <= WAIT_AT_MOST and (outbox.is_owed(tx, cause) or outbox.is_owed(tx, f"{cause}:coach")):
+    owed = waited <= WAIT_AT_MOST and (outbox.is_owed(tx, cause) or outbox.is_owed(tx, f"{cause}:coach"))
+    coach = Who("coach", persons.athlete(tx, row.athlete_id).coach_id)
+    if owed or not persons.try_lock(tx, coach):
         due.schedule(tx, row.who, ERASE, row.for_date, now + TRY_AGAIN_AFTER)
     else:
         erasure.erase(tx, row.athlete_id, now)

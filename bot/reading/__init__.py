@@ -4,8 +4,8 @@ One message followed through it, "Chins 3x5 +20, last @9, elbow 2/10":
 
 1. `text.fold` folds case, accents and odd signs away, with the way back to the original, so that what is asked or left
    unread is quoted verbatim. `tokens.tokenize` cuts numbers, words and signs: chins · 3 · x · 5 · + · 20 · , · last · …
-2. `message.read_message` finds the language, mends typing errors (`lexicon.spelled`; what `everyday` knows is none) and
-   sees numbers said in words (`numbers`). Every reader gets the same frozen `Message`.
+2. `message.read_message` finds the language, mends typing errors (`spelling.spelled`; what `everyday` knows is none)
+   and sees numbers said in words (`numbers`). Every reader gets the same frozen `Message`.
 3. Readers that each see one kind of thing propose claims over tokens (`readers`): `pain` claims "elbow 2/10"; `dates`,
    `body`, `red_flags`, `corrections`, `intents` claim theirs. `assemble.conflicts` drops what contradicts itself.
 4. `movements.find_movements` names the movements from features ("one arm" + "pulley") by words/combine.toml.

@@ -31,12 +31,11 @@ DEGREES_NEAR = 4
 
 @dataclass(frozen=True)
 class Sign:
-    """A sign named at tokens [start, end) of the sentence `bounds`. `past`: told as history."""
+    """A sign named at tokens [start, end). `past`: told as history."""
 
     start: int
     end: int
     name: str
-    bounds: tuple[int, int]
     past: bool = False
 
 
@@ -313,7 +312,7 @@ def _named(message: Message, hits: Sequence[Hit], taken: frozenset[int]) -> tupl
             continue
         if _feared(cues, hit, bounds) or _supposed(cues, hit, bounds):
             continue
-        out.append(Sign(hit.start, hit.end, hit.name, bounds, _past(cues, hit, bounds)))
+        out.append(Sign(hit.start, hit.end, hit.name, _past(cues, hit, bounds)))
     return out, seen
 
 

@@ -4,7 +4,7 @@ import pytest
 
 from planner.evidence import errors_of, measure
 from planner.facts import Session, WorkSet
-from planner.habits import NEUTRAL
+from planner.habits import Habits
 from planner.repetitions import one_rep_max_factor
 from planner.rules import default_rules
 from planner.state_space import model_of
@@ -45,8 +45,8 @@ def test_little_is_learned_from_a_handful():
 def test_an_honest_athlete_by_the_book_stays_neutral():
     habits = learned([a_set(4, 8), a_set(9, 8), a_set(6, 10)] * 15)
 
-    assert habits.steepness == pytest.approx(NEUTRAL.steepness, abs=0.02)
-    assert habits.reserve_bias == pytest.approx(NEUTRAL.reserve_bias, abs=0.05)
+    assert habits.steepness == pytest.approx(Habits().steepness, abs=0.02)
+    assert habits.reserve_bias == pytest.approx(Habits().reserve_bias, abs=0.05)
 
 
 def test_reps_that_fall_faster_with_load_are_learned():

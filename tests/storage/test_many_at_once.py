@@ -5,12 +5,14 @@ from concurrent.futures import ThreadPoolExecutor
 import pytest
 import sqlalchemy as sa
 
-from bot import schedule
+from bot import schedule, worker
 from bot.conversation import privacy
 from planner import facts as f
 from storage import due, facts, health, inbox, outbox, records
 from storage.database import run
 from storage.health import heartbeats
+from storage.outbox import outgoing
+from storage.persons import try_lock
 from storage.store import Store
 from tests.storage.sample import NOW, TODAY, message, update
 
@@ -163,3 +165,35 @@ def test_a_due_row_waits_while_a_message_of_the_same_person_is_in_work(stores, m
             assert inbox.next_unhandled(second, NOW) is None
     with stores[1].transaction() as second:
         assert due.take(second, row.id, NOW) is not None
+
+
+def test_an_order_of_the_coach_waits_for_the_athletes_own_message_and_knows_what_it_told(stores, mira):
+    if stores[0].path is not None:
+        pytest.skip("SQLite has one writer: nothing is in work beside it")
+    with stores[0].transaction() as tx:
+        inbox.accept(tx, [update(1, "coach", "mira")], NOW)
+    with ThreadPoolExecutor(1) as pool:
+        with stores[0].transaction() as first:
+            assert try_lock(first, mira)
+            facts.add(first, mira.id, f.Session(TODAY, (f.WorkSet("pull_up", 5, load_kg=21.25),)), "athlete", NOW, None)
+            handled = pool.submit(worker.handle_next, stores[1], NOW)
+            with pytest.raises(TimeoutError):
+                handled.result(timeout=1)
+        assert handled.result(timeout=10)
+    with stores[0].transaction() as tx:
+        assert "21.25" in run(tx, sa.select(outgoing.c.text).order_by(outgoing.c.id.desc())).scalar()
+
+
+def test_nobody_is_erased_while_a_message_of_their_coach_is_in_work(stores, mira):
+    if stores[0].path is not None:
+        pytest.skip("SQLite has one writer: nothing is in work beside it")
+    with stores[0].transaction() as tx:
+        inbox.accept(tx, [update(1, "coach", "mira 4x5 at 20")], NOW)
+        due.schedule(tx, mira, privacy.ERASE, TODAY, NOW)
+    with stores[0].transaction() as first:
+        assert inbox.next_unhandled(first, NOW) is not None
+        schedule.sweep(stores[1], NOW)
+        assert records.record(first, mira.id)
+    schedule.sweep(stores[1], NOW + privacy.TRY_AGAIN_AFTER)
+    with stores[0].transaction() as tx:
+        assert records.records(tx, [mira.id]) == {}

@@ -21,7 +21,6 @@ class Factor:
     pair: float | None = None  # 5/5
     comma: bool = False
     spelled: bool = False
-    plus: bool = False
     unloaded: bool = False  # "two bodyweight sets"
 
 
@@ -42,7 +41,7 @@ def factor(s: Scanner, i: int) -> Factor | None:
             return None
     value = item.value
     assert value is not None
-    made = Factor(value, i + 1, comma=item.comma, spelled=item.spelled, plus=plus)
+    made = Factor(value, i + 1, comma=item.comma, spelled=item.spelled)
     after = s.at(i + 1)
     if after.text in ("-",) and s.at(i + 2).kind == "num" and s.at(i + 3).text != "-":
         high = s.at(i + 2)

@@ -8,7 +8,6 @@ from bot.reading.facts import Fact
 from bot.reading.message import Message
 
 SETS = frozenset({"rows", "bare", "loads", "load", "count"})
-NAMES = frozenset({"rest", "but"})
 
 
 def instead_ahead(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
