@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date, datetime
 from typing import Any
 from zoneinfo import ZoneInfo
@@ -29,12 +29,15 @@ from storage.persons import (
 )
 from storage.roster import Roster, RosterAthlete, RosterTest
 
+OWN_SETTINGS = ("unit", "plan_at")  # athletes set these by message, too
+
 
 @dataclass(frozen=True)
 class LoadedRoster:
     """`athlete_ids` by handle, in the roster's order. `added`: handles that are new. `absent`: handles of the same
     coach that the roster doesn't name; they stay as they were. `erased`: handles on the roster whose athlete had all
-    their data erased; they were not taken up. `moved`: ids of those whose zone or hour is another now."""
+    their data erased; they were not taken up. `moved`: ids of those whose zone or hour is another now. `own`: by
+    handle, what athletes set for themselves otherwise than the roster, and keep."""
 
     coach_id: int
     coach_added: bool
@@ -43,13 +46,15 @@ class LoadedRoster:
     absent: tuple[str, ...]
     erased: tuple[str, ...] = ()
     moved: tuple[int, ...] = ()
+    own: dict[str, dict[str, Any]] = field(default_factory=dict)
 
 
 def load_roster(tx: Session, roster: Roster, now: datetime, again: Collection[str] = ()) -> LoadedRoster:
     """Put a checked roster in. The coach is known by name, an athlete by handle.
 
     `now` dates the tests' entry and, in each new athlete's own zone, the day they started. Loading a roster again
-    changes settings and adds new tests; it touches no other fact and no start day. Who had all their data erased is
+    changes settings and adds new tests; it touches no other fact and no start day. What athletes set for themselves
+    stays until the roster says something else of it than it did. Who had all their data erased is
     left out, unless `again` has their handle.
     """
     coach_id, coach_added = _coach(tx, roster)
@@ -60,6 +65,7 @@ def load_roster(tx: Session, roster: Roster, now: datetime, again: Collection[st
     added: list[str] = []
     left_out: list[str] = []
     moved: list[int] = []
+    own: dict[str, dict[str, Any]] = {}
     for entry in roster.athletes:
         row, erased_at = known.get(entry.handle), erased.get(entry.handle)
         # Who is there all the same came back with an older copy, and is to be erased again before anything else.
@@ -75,12 +81,15 @@ def load_roster(tx: Session, roster: Roster, now: datetime, again: Collection[st
         else:
             assert row.id is not None
             ids[entry.handle] = row.id
-            if (row.timezone, row.plan_at) != (entry.timezone, entry.plan_at):
+            settings, kept = _settings(entry), _kept(row, entry)
+            if kept:
+                own[entry.handle] = kept
+            if (row.timezone, row.plan_at) != (entry.timezone, kept.get("plan_at", entry.plan_at)):
                 moved.append(row.id)
-            update_athlete(tx, row.id, _settings(entry))
+            update_athlete(tx, row.id, settings | kept)
         _add_tests(tx, ids[entry.handle], entry.tests, now)
     absent = tuple(handle for handle in known if handle not in ids)
-    return LoadedRoster(coach_id, coach_added, ids, tuple(added), absent, tuple(left_out), tuple(moved))
+    return LoadedRoster(coach_id, coach_added, ids, tuple(added), absent, tuple(left_out), tuple(moved), own)
 
 
 def _coach(tx: Session, roster: Roster) -> tuple[int, bool]:
@@ -113,8 +122,20 @@ def _settings(entry: RosterAthlete) -> dict[str, Any]:
         "plan_at": entry.plan_at,
         "ladders": [[entry.ladder, entry.rung], *([ladder, rung] for ladder, rung in entry.more_ladders)],
         "screened": entry.screened,
+        "roster_said": _said(entry),
         "stamp": new_stamp(),
     }
+
+
+def _kept(row: Athlete, entry: RosterAthlete) -> dict[str, Any]:
+    """What the athlete set otherwise than the roster, where that says no more than when it was loaded last."""
+    before, now = row.roster_said or {}, _said(entry)
+    kept = {name: getattr(row, name) for name in OWN_SETTINGS if before.get(name) == now[name]}
+    return {name: value for name, value in kept.items() if value != getattr(entry, name)}
+
+
+def _said(entry: RosterAthlete) -> dict[str, str]:
+    return {name: str(getattr(entry, name)) for name in OWN_SETTINGS}
 
 
 def _add_tests(tx: Session, athlete_id: int, tests: tuple[RosterTest, ...], now: datetime) -> None:

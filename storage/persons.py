@@ -51,6 +51,8 @@ class Athlete(Row, table=True):
     `equipment` a list, `schedule` as `schedule_to_json` makes it, `ladders` pairs of ladder and rung (None: to be
     placed), `rules` the coach's values for this athlete alone. `silenced`: asked to be left alone. `added_at`: None
     where nobody had noted it yet; later than any erasure of the handle before (`storage/tombstones.py`).
+    `roster_said`: what the roster last gave for the settings that are the athlete's too (`storage/loading.py`); None
+    where nobody had noted it yet.
     """
 
     # Handles are how a coach names an athlete; two of one name would get each other's orders. Numbers are given once:
@@ -75,6 +77,7 @@ class Athlete(Row, table=True):
     added_at: datetime | None = None
     silenced: bool = False
     rules: dict[str, Any] = Field(default_factory=dict, sa_type=Json)
+    roster_said: dict[str, Any] | None = Field(default=None, sa_type=Json)
     # A new number with every change of a setting or fact: what a cached record is known by. Not a counter: one that
     # was rolled back would come again for something else.
     stamp: int = Field(default=0, sa_type=BigId)

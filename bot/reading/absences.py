@@ -219,6 +219,8 @@ def _open(message: Message, days: list[Day]) -> tuple[Span | None, list[Day]]:
         elif day.kind in ("week", "weekend", "vague") and day.ahead:
             if start is None:
                 start, end = day.ahead
+                if day.link == "from" and any(one.kind == "length" for one in days):
+                    end = None  # "ab nächster Woche 10 Tage Urlaub"
         elif day.ahead:
             first = ahead(day)[0]
             if start is None:

@@ -41,3 +41,21 @@ def test_the_next_sessions_plan_comes_at_the_hour_of_its_day(begins_in, zone, at
     (sent,) = plans(heard)
     assert sent[0] == "2027-01-07"
     assert datetime.fromisoformat(sent[1]).astimezone(UTC).isoformat().startswith(came)
+
+
+def test_loading_the_roster_again_leaves_the_hour_that_the_athlete_set_and_says_so():
+    mira = athlete("mira")
+    chat = Chat(mira)
+    try:
+        chat.waits_until("09:00")
+        chat.says("mira", "send the plan at 9", "18:00")
+        chat.says("mira", "in pounds please", "18:01")
+        coach = RosterCoach("Inês", "Europe/Lisbon", summary_day=6, summary_at=time(18))
+        with chat.store.transaction() as tx:
+            told = joining.load(tx, Roster(coach, (mira, athlete("tom"))), datetime(2027, 1, 4, 18, tzinfo=UTC))
+        heard = chat.waits_until("23:00", "2027-01-07")
+    finally:
+        chat.close()
+
+    assert "mira (plan at 09:00), mira (loads in lb)" in told
+    assert [at[:16] for _, at in plans(heard)] == ["2027-01-07T08:00"]

@@ -2,7 +2,7 @@
 
 import string
 from dataclasses import replace
-from datetime import timedelta
+from datetime import time, timedelta
 
 import pytest
 import sqlalchemy as sa
@@ -37,6 +37,34 @@ def test_loading_a_roster_again_changes_settings_and_doubles_nothing(store, mira
     assert (record.athlete.plate_step, record.athlete.started_on, len(record.sessions)) == (2.5, TODAY, 1)
     assert record.athlete.schedule == Cycle(8, frozenset({1, 3}), TODAY)
     assert everyone == ["jonas", "lena", "mira"]
+
+
+def test_what_athletes_set_for_themselves_stays_until_the_roster_says_something_else(store, mira):
+    roster = small_roster("mira", "jonas")
+
+    def loaded_with(**settings):
+        with store.transaction() as tx:
+            entries = (replace(roster.athletes[0], **settings), roster.athletes[1])
+            loaded = loading.load_roster(tx, replace(roster, athletes=entries), NOW)
+            row = persons.athlete(tx, mira.id)
+        return row.unit, row.plan_at, loaded.own.get("mira", {}), mira.id in loaded.moved
+
+    with store.transaction() as tx:
+        persons.update_athlete(tx, mira.id, {"unit": "lb", "plan_at": time(9)})
+
+    both = {"unit": "lb", "plan_at": time(9)}
+    assert loaded_with() == ("lb", time(9), both, False)
+    assert loaded_with(plate_step=2.5) == ("lb", time(9), both, False)
+    assert loaded_with(plan_at=time(6)) == ("lb", time(6), {"unit": "lb"}, True)
+    assert loaded_with(plan_at=time(6), unit="lb") == ("lb", time(6), {}, False)
+    assert loaded_with(plan_at=time(6)) == ("kg", time(6), {}, False)
+
+
+def test_where_nobody_noted_what_the_roster_said_it_has_its_way(store, mira):
+    with store.transaction() as tx:
+        persons.update_athlete(tx, mira.id, {"unit": "lb", "roster_said": None})
+        loading.load_roster(tx, small_roster("mira"), NOW)
+        assert persons.athlete(tx, mira.id).unit == "kg"
 
 
 def test_tests_of_two_days_are_two_sessions(memory):

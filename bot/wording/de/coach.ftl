@@ -138,6 +138,9 @@ roster-loaded = { $count ->
 }
 roster-erased = Nicht aufgenommen, weil sie alle ihre Daten löschen ließen: { $names }. Nimm sie aus der Datei; oder lade sie, wenn sie selbst zurückkommen wollen, mit { $how }
 roster-absent = Nicht in der Datei, unverändert gelassen: { $names }
+roster-own = Von den Athleten selbst eingestellt; bleibt, bis die Datei etwas anderes sagt: { $settings }
+roster-own-plan-at = { $handle } (Plan um { $at })
+roster-own-unit = { $handle } (Lasten in { $unit })
 roster-code = Code für { $name }, einmalig, 30 Tage gültig: /start { $code }
 
 summary-heading = Woche bis { $day }: { $count ->

@@ -138,6 +138,9 @@ roster-loaded = { $count ->
 }
 roster-erased = Not taken up, as they had all their data deleted: { $names }. Take them out of the file; or, if they asked to come back, load it with { $how }
 roster-absent = Not in the file, left as they are: { $names }
+roster-own = Set by athletes themselves, and kept until the file says something else: { $settings }
+roster-own-plan-at = { $handle } (plan at { $at })
+roster-own-unit = { $handle } (loads in { $unit })
 roster-code = Code for { $name }, once, within 30 days: /start { $code }
 
 summary-heading = Week to { $day }: { $count ->

@@ -138,6 +138,9 @@ roster-loaded = { $count ->
 }
 roster-erased = No se incorporan, porque hicieron borrar todos sus datos: { $names }. Quítalos del archivo; o, si pidieron volver, cárgalo con { $how }
 roster-absent = No están en el archivo y quedan como estaban: { $names }
+roster-own = Lo han ajustado los propios atletas y se queda así hasta que el archivo diga otra cosa: { $settings }
+roster-own-plan-at = { $handle } (plan a las { $at })
+roster-own-unit = { $handle } (cargas en { $unit })
 roster-code = Código para { $name }, un solo uso, válido 30 días: /start { $code }
 
 summary-heading = Semana hasta el { $day }: { $count ->

@@ -36,6 +36,8 @@ def test_the_day_named_twice_is_the_one_moved(text: str, moved: int, to: int) ->
         ("es", "pasa el viernes al sábado, perdón, al domingo", 18, 20),
         ("de", "krank seit Sonntag, ab dem 24. wieder da", 13, 23),
         ("de", "bis zum 24. krank, ab dem 25. trainiere ich wieder", 16, 24),
+        ("de", "ab nächster Woche 10 Tage Urlaub", 21, 30),
+        ("en", "away from next week for 10 days", 21, 30),
         ("en", "ill since Sunday, back from the 24th", 13, 23),
     ],
 )
