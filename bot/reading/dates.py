@@ -341,7 +341,12 @@ def _trained(
     other = bool(said.other) and (said.other[0] < day.start or said.other[-1] >= day.end)
     if day.kind == "vague":
         named = any(one.back for one in finder.days if one.kind not in ("vague", "length"))
-        numbers = any(t.value is not None for t in (*tokens[sentence[0] : day.start], *tokens[day.end : sentence[1]]))
+        end = sentence[1]
+        if end < len(tokens) and tokens[end].text == ":":
+            end = next((high for low, high in bounds if low > end), end)  # "forgot to log this last week: dips 4x8"
+        numbers = any(t.value is not None for t in (*tokens[sentence[0] : day.start], *tokens[day.end : end]))
+        if other and any(tokens[n].value is not None for n in range(day.end, said.other[0])):
+            other = False  # "last week: dips 4x8, no weight"
         asked = (numbers or said.told) and not other and not absent and not named
         return (
             Claim(day.start, day.end, "day", None, Ask("performed_on", message.span(day.start, day.end)))

@@ -82,7 +82,10 @@ def _elsewhere(message: Message) -> dict[str, list[Hit]]:
     stays = {hit.end for hit in hits if hit.name == "stay"}
     ahead = [day for day in named_days(message).days if day.ahead and day.ahead[1] > message.today]
     spans = any(
-        day.link == "until" or (day.kind == "range" and day.ahead and day.ahead[0] > message.today) for day in ahead
+        day.link == "until"
+        or (day.link == "from" and stays)  # "ab dem 9. August bin ich in Norwegen"
+        or (day.kind == "range" and day.ahead and day.ahead[0] > message.today)
+        for day in ahead
     )
     weeks = any(day.kind in ("week", "weekend") for day in ahead)
     if not spans and not (weeks and stays):

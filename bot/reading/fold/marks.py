@@ -16,6 +16,7 @@ BOTH_ARMS = frozenset(
 )
 DUMBBELLS = frozenset({"biceps_curl", "hammer_curl"})  # done with one in each hand
 NEAR_A_SIDE = frozenset({"rows", "bare", "load", "fail", "flag", "effort", "at", "move"})
+NO_PAUSE = "no_pause"
 PARTS = frozenset({"upper_half", "lower_half", "full"})  # of the range of motion
 MOST_FIRST = 20
 LEAST_RUNGS = 3  # fewer sets are no ladder
@@ -219,6 +220,9 @@ def on_flag(fold: FoldState, fact: Fact) -> None:
         return
     if fold.rows and not fold.based and fold.scope not in (None, "all") and (rows := fold.scoped()):
         fold.scope_flags.setdefault(str(fold.scope), (rows, set()))[1].add(fact.value)  # "the last one with a pause"
+        return
+    if fact.value == NO_PAUSE and fold.rows:
+        fold.scope_flags.setdefault(NO_PAUSE, (fold.last_group(), set()))[1].add(NO_PAUSE)  # "then 2x8, no pauses"
         return
     closes = fold.prev is not None and fold.prev.kind in ("rows", "bare", "side", "load") and _flag_closes(fold, fact)
     named = fold.prev is not None and fold.prev.kind == "move" and len(fold.rows) == len(fold.bares) == 1

@@ -60,7 +60,8 @@ def counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] | 
     if item.has("count") and not item.has("times") and not (item.value is not None and s.at(i + 1).has("unit")):
         reps = int(item.name("count") or 1)
         end = i + 1 + (s.at(i + 1).name("count") == item.name("count"))  # "singles one at a time"
-        return [Fact("rows", item.start, s.at(end - 1).end, [Entry(reps)], {"each_of": True, "word": True})], end
+        note = {"each_of": True, "word": True, "the": s.at(i - 1).text in little("that")}
+        return [Fact("rows", item.start, s.at(end - 1).end, [Entry(reps)], {k: v for k, v in note.items() if v})], end
     plural = s.at(i + 1).text.endswith(tuple(little("plural")))  # "a dobles" are no single one
     if item.text in little("a") and s.at(i + 1).has("count") and not plural:
         return [Fact("rows", item.start, s.at(i + 1).end, [Entry(int(s.at(i + 1).name("count") or 1))], {})], i + 2

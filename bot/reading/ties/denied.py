@@ -47,6 +47,7 @@ def denied_marks(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             at = end
             continue
         scoped = paused and bool(out) and out[-1].kind == "scope" and out[-1].value != "all"
+        scoped = scoped or (paused and _of_own_sets([*out, facts[at], *facts[end:]], len(out)))
         span = facts[at].start, facts[end - 1].end
         out.append(Fact("flag", *span, NO_PAUSE) if scoped else Fact("word", *span, None, {"noise": True}))
         at = end
@@ -64,9 +65,19 @@ def _unpaused(facts: Sequence[Fact]) -> Sequence[Fact]:
         if fact.kind == "scope" and before.kind == "plan" and "except" in before.note.get("names", ()):
             if _is_pause(facts[at - 2]):
                 out[at - 1 : at + 1] = [fact, Fact("flag", before.start, before.end, NO_PAUSE)]
-        elif before.kind == "scope" and fact.kind == "link" and fact.value == "straight":
+        elif fact.kind != "link" or fact.value != "straight":
+            continue
+        elif before.kind == "scope" or _of_own_sets(facts, at):
             out[at] = Fact("flag", fact.start, fact.end, NO_PAUSE)
     return out
+
+
+def _of_own_sets(facts: Sequence[Fact], end: int) -> bool:
+    """ "3x4 mit Pause oben, danach 2x8 ohne Pause": the sets told since a pause have none, and are no superset."""
+    closes = end + 1 >= len(facts) or facts[end + 1].kind == "sep"
+    pause = max((n for n in range(end) if _is_pause(facts[n])), default=end)
+    since = {fact.kind for fact in facts[pause:end]}
+    return closes and "rows" in since and "move" not in since
 
 
 def _is_pause(fact: Fact) -> bool:

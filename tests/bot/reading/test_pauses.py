@@ -1,0 +1,28 @@
+"""Which sets were paused, where a pause is told of some and denied of others."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+
+from bot.reading.reading import Reading
+
+
+@pytest.mark.parametrize(
+    ("text", "language"),
+    [
+        ("pull-ups 3x4 +12.5 with a pause on top, then 2x8 no pauses", "en"),
+        ("pull-ups 3x4 +12.5 with a pause on top, then 2x8 without weight and without a pause", "en"),
+        ("Klimmzüge 3x4 +12,5 mit Pause oben, danach 2x8 ohne Gewicht und ohne Pause", "de"),
+        ("dominadas 3x4 +12,5 con pausa arriba, luego 2x8 sin pausa", "es"),
+    ],
+)
+def test_a_pause_that_later_sets_are_said_not_to_have_is_of_the_first_alone(
+    reads: Callable[..., Reading], text: str, language: str
+):
+    found = reads(text, language=language)
+    assert [(one.reps, one.pauses, one.linked) for one in found.sets] == [(4, ("top",), False)] * 3 + [
+        (8, (), False)
+    ] * 2
+    assert not found.ask
