@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 from typing import Any, Literal
 
 FREE_WEIGHTS = frozenset({"squat", "row", "lat_pulldown", "split_squat", "biceps_curl", "hammer_curl"})  # never without
+NO_PAUSE = "no_pause"  # a flag: these sets are said to have none
 # a belt is hung on these: a lone number may be its kilograms
 LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_dip muscle_up".split())
 

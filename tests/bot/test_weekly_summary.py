@@ -172,6 +172,24 @@ def test_a_zone_that_the_data_no_longer_have_ends_no_line(bot):
     assert [len(bot.rows(kind, done=False)) for kind in ("plan", "summary")] == [1, 1]
 
 
+def _lived(bot, kind, at, zone, late, fails):
+    """The days of the rows of a kind, each handled so late, those of `fails` given up after all tries."""
+    real, seen = conversation.handle_due, list[date]()
+    for number, delay in enumerate(late):
+        (row,) = bot.rows(kind, done=False)
+        seen.append(row.for_date)
+        assert row.due_at == moment_of(row.for_date, at, ZoneInfo(zone))
+        now = row.due_at + delay
+        try:
+            conversation.handle_due = _fails if number in fails else real
+            for _ in range(6 if number in fails else 1):
+                bot.sweep_at(now)
+                now += timedelta(minutes=10)
+        finally:
+            conversation.handle_due = real
+    return seen
+
+
 @settings(max_examples=12, deadline=None, phases=[Phase.generate], suppress_health_check=list(HealthCheck))
 @given(
     zone=st.sampled_from(ZONES),
@@ -185,19 +203,7 @@ def test_every_week_has_its_summary_once_at_the_local_hour(zone, day, at, week, 
     """However late each is handled, and whichever are given up; half a year holds every change of the clocks."""
     start = MONDAY + timedelta(weeks=week)
     bot = Bot(RosterCoach("Inês", zone, summary_day=day, summary_at=at), start)
-    real, seen = conversation.handle_due, list[date]()
-    for number in range(6):
-        (row,) = bot.rows("summary", done=False)
-        seen.append(row.for_date)
-        assert row.due_at == moment_of(row.for_date, at, ZoneInfo(zone))
-        now = row.due_at + timedelta(hours=late[number])
-        try:
-            conversation.handle_due = _fails if number in fails else real
-            for _ in range(6 if number in fails else 1):
-                bot.sweep_at(now)
-                now += timedelta(minutes=10)
-        finally:
-            conversation.handle_due = real
+    seen = _lived(bot, "summary", at, zone, [timedelta(hours=one) for one in late], fails)
     assert {one.weekday() for one in seen} == {day}
     assert [later - earlier for earlier, later in pairwise(seen)] == [timedelta(weeks=1)] * 5
     bot.store.close()
@@ -216,18 +222,6 @@ def test_every_day_has_its_plan_once_at_the_local_hour(zone, at, day, late, fail
     bot = Bot(RosterCoach("Inês", zone), start, plan_at=at)
     with bot.store.transaction() as tx:
         conversation.begin(tx, 1, start)
-    real, seen = conversation.handle_due, list[date]()
-    for number in range(5):
-        (row,) = bot.rows("plan", done=False)
-        seen.append(row.for_date)
-        assert row.due_at == moment_of(row.for_date, at, ZoneInfo(zone))
-        now = row.due_at + timedelta(minutes=late[number])
-        try:
-            conversation.handle_due = _fails if number in fails else real
-            for _ in range(6 if number in fails else 1):
-                bot.sweep_at(now)
-                now += timedelta(minutes=10)
-        finally:
-            conversation.handle_due = real
+    seen = _lived(bot, "plan", at, zone, [timedelta(minutes=one) for one in late], fails)
     assert [later - earlier for earlier, later in pairwise(seen)] == [timedelta(1)] * 4
     bot.store.close()

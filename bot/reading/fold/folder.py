@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from bot.reading.facts import Fact
+from bot.reading.facts import NO_PAUSE, Fact
 from bot.reading.fold.bares import on_bare
 from bot.reading.fold.counts import on_count, on_rounds
 from bot.reading.fold.efforts import on_effort, on_effort_range, on_efforts
@@ -407,5 +407,5 @@ def finish_flags(fold: FoldState) -> None:
         rows = fold.rows[fold.frozen :] if group is None else fold.last_group()
         fold.apply(rows, flags, paused)
     for rows, flags in fold.scope_flags.values():
-        for row in rows if "no_pause" in flags else ():
+        for row in rows if NO_PAUSE in flags else ():
             row.pauses = ()  # "1 s at the top, last set no hold"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.reading import text
-from bot.reading.facts import Entry, Fact
+from bot.reading.facts import NO_PAUSE, Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.fold.state import FoldState
 from bot.reading.little import little
@@ -16,7 +16,6 @@ BOTH_ARMS = frozenset(
 )
 DUMBBELLS = frozenset({"biceps_curl", "hammer_curl"})  # done with one in each hand
 NEAR_A_SIDE = frozenset({"rows", "bare", "load", "fail", "flag", "effort", "at", "move"})
-NO_PAUSE = "no_pause"
 PARTS = frozenset({"upper_half", "lower_half", "full"})  # of the range of motion
 MOST_FIRST = 20
 LEAST_RUNGS = 3  # fewer sets are no ladder

@@ -34,14 +34,15 @@ def named_again(fold: FoldState, fact: Fact, entries: list[Entry]) -> bool:
     """ "RPE 9 on the double", sentences after it was told: the effort is that set's."""
     rows = [row for row in fold.rows if row.reps == entries[0].reps]
     rated = len(rows) == 1 and _effort_soon(fold, fact)  # "5@25 3@45 1@65, the single was a true RPE 10"
-    rates = len(rows) == 1 and fold.prev is not None and fold.prev.kind == "effort"  # "nothing left on that double"
+    behind = fold.prev is not None and fold.prev.kind == "effort"
+    rates = behind and len(rows) == 1  # "nothing left on that double"
     told = fact.note.get("the") or (fact.note.get("word") and fold.after_sentence and rated)
     if not told or not (fold.after_sentence or rated or rates) or not rows or fold.based:
         return False
     if rated:
         fold.scope = fold.rows.index(rows[0]) + 1
         return True
-    if fold.prev is not None and fold.prev.kind == "effort":
+    if behind:
         for row in fold.effort_rows:
             row.rpe = None
         for row in rows:

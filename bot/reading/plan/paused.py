@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bot.reading.facts import Fact
+from bot.reading.facts import NO_PAUSE, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
 from bot.reading.plan.choosing import pick
@@ -12,7 +12,6 @@ from bot.reading.plan.ground import plan_names
 from bot.reading.plan.state import Said, Told
 
 PLACES = ("top", "middle", "bottom")
-NO_PAUSE = "no_pause"
 
 
 def stops_denied(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:

@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bot.reading.facts import Fact
+from bot.reading.facts import NO_PAUSE, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
 NEAR = 4  # tokens
-NO_PAUSE = "no_pause"
 BETWEEN = ("the",)  # "skipped the negatives"
 
 
