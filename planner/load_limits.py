@@ -60,7 +60,8 @@ def shown_kg_of(today: Today, name: str, work: Work, last: Exposure | None) -> f
     """The heaviest system load [kg] lately done for at least this work within this effort; None where not asked for.
 
     What was done so can be done so again: the cautious edge of the trend and the rounding down must not eat a plate
-    each week from an athlete who tells exactly the ceiling. Not where the last exposure was over it or short of its reps, or after a cut.
+    each week from an athlete who tells exactly the ceiling. Not where the last exposure was over it or short of its
+    reps, or after a cut.
     """
     strained = last is not None and ((last.over or 0.0) > 0 or last.short > 0)
     if today.slot.kind == "deload" or cut_of(today, name) > 0 or strained:

@@ -12,7 +12,6 @@ from planner.history import History
 from planner.layout import layout_of
 from planner.slots import Slot, ceiling_of
 
-
 SAME_LOAD_KG = 0.06  # loads told in pounds and kilograms differ by less
 
 
