@@ -28,6 +28,7 @@ coach-not-done = Nichts ist geändert: „{ $words }“ gehört zu keiner Anweis
 coach-only = Das war für mich nur eine Frage; von „{ $words }“ habe ich nichts verstanden, und nichts ist geändert.
 moved = { $name }: Die Einheit von { $since } ist jetzt { $until }.
 moved-no-room = { $name }: Die Einheit von { $since } passt nicht auf { $until } – eine Einheit am Tag, 48 Stunden zwischen Zugtagen. Nichts wurde verschoben.
+moved-done = { $name } hat die Einheit vom { $since } schon gemacht; nichts wurde verschoben.
 moved-too = Damit rückt die Einheit von { $since } auf { $until }.
 moved-gone = Damit fällt die Einheit von { $since } aus.
 moved-how = Welche Einheit von { $name } wohin soll, habe ich nicht verstanden. „NAME verschiebe donnerstag auf freitag“

@@ -28,6 +28,7 @@ coach-not-done = Nothing is done: “{ $words }” is no part of an order I know
 coach-only = That was only a question to me; of “{ $words }” I understood nothing, and nothing was changed.
 moved = { $name }: the session of { $since } is on { $until }.
 moved-no-room = { $name }: the session of { $since } does not fit on { $until } – one session a day, 48 hours between pulling days. Nothing was moved.
+moved-done = { $name } has done the session of { $since } already; nothing was moved.
 moved-too = With that, the session of { $since } goes to { $until }.
 moved-gone = With that, the session of { $since } is left out.
 moved-how = I did not get which session of { $name } goes where. “NAME move thursday to friday”

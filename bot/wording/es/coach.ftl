@@ -28,6 +28,7 @@ coach-not-done = No he cambiado nada: «{ $words }» no es parte de ninguna orde
 coach-only = Para mí eso era solo una pregunta; de «{ $words }» no entendí nada y nada ha cambiado.
 moved = { $name }: la sesión del { $since } pasa al { $until }.
 moved-no-room = { $name }: la sesión de { $since } no cabe en { $until }: una sesión al día, 48 horas entre días de tirón. No se ha movido nada.
+moved-done = { $name } ya hizo la sesión del { $since }; no se ha movido nada.
 moved-too = Con eso, la sesión de { $since } pasa a { $until }.
 moved-gone = Con eso, la sesión de { $since } se queda fuera.
 moved-how = No entendí qué sesión de { $name } va a dónde. «NOMBRE mueve jueves a viernes»
