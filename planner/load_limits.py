@@ -46,6 +46,9 @@ def ceilings(today: Today, name: str, body_kg: float, last: Exposure | None, dra
             found.append(("load_cut_effort", then_kg * (1.0 - rules.number("effort.cut"))))
         elif last.over >= rules.number("effort.hold_over"):
             found.append(("load_hold_effort", then_kg))
+    if last is not None and last.short:
+        # No effort was told, but a rep that is missing tells that there was hardly one left.
+        found.append(("load_hold_short", body_kg + last.added_kg))
     if pain is not None and pain.level in ("hold", "step_back"):
         done = last or next((one for one in reversed(late_exposures(today, 28)) if one.movement == name), None)
         if done is not None:
@@ -57,13 +60,15 @@ def shown_kg_of(today: Today, name: str, work: Work, last: Exposure | None) -> f
     """The heaviest system load [kg] lately done for at least this work within this effort; None where not asked for.
 
     What was done so can be done so again: the cautious edge of the trend and the rounding down must not eat a plate
-    each week from an athlete who tells exactly the ceiling. Not where the last exposure was over it, or after a cut.
+    each week from an athlete who tells exactly the ceiling. Not where the last exposure was over it or short of its
+    reps, or after a cut.
     """
-    if today.slot.kind == "deload" or cut_of(today, name) > 0 or (last is not None and (last.over or 0.0) > 0):
+    strained = last is not None and ((last.over or 0.0) > 0 or last.short > 0)
+    if today.slot.kind == "deload" or cut_of(today, name) > 0 or strained:
         return None
     history, wanted = today.history, work.reps + 10.0 - work.rpe
     body_kg = history.bodyweight.on(today.day) * movement(name).bodyweight_share
-    too_hard = [one.on + DAY for one in late_exposures(today, SHOWN_DAYS) if (one.over or 0.0) > 0]
+    too_hard = [one.on + DAY for one in late_exposures(today, SHOWN_DAYS) if (one.over or 0.0) > 0 or one.short]
     since = max([today.day - SHOWN_DAYS * DAY, *too_hard])  # a set over its ceiling withdraws what was shown before it
     shown = [
         body_kg + one.load_kg - one.assist_kg

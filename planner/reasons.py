@@ -46,6 +46,7 @@ REASONS: Mapping[str, tuple[str, ...]] = MappingProxyType(
         "load_deload": _LOAD,
         "load_cut_effort": _LOAD,  # last time two or more points over the ceiling
         "load_hold_effort": _LOAD,  # last time a point over the ceiling
+        "load_hold_short": _LOAD,  # last time fewer reps than asked, and no effort told
         "load_hold_pain": _LOAD,
         "load_pain_cut": (*_LOAD, "percent"),
         "load_absence": (*_LOAD, "percent"),

@@ -51,9 +51,11 @@ def live(
     tests: tuple[Session, ...] = (),
     over: Callable[[PlannedSet, date], float] = lambda one, on: 0.0,
     trains: Callable[[date], bool] = lambda on: True,
+    did: Callable[[WorkSet, date], WorkSet] = lambda done, on: done,
     **facts: tuple[Any, ...],
 ) -> Iterator[tuple[Review, Record]]:
-    """Day after day: the morning's review, then the session as it was asked for. Yields the review and its record."""
+    """Day after day: the morning's review, then the session as it was asked for, each set as `did` changes it. Yields
+    the review and its record."""
     sessions, sent = list(tests), list[SentPlan]()
     for number in range(days):
         on = who.started_on + timedelta(number)
@@ -65,7 +67,7 @@ def live(
         if plan.sets:
             sent.append(SentPlan(on, plan.block, plan.week, plan.kind, plan.sets, plan.holds))
             if trains(on):
-                sessions.append(Session(on, tuple(as_asked(one, over(one, on)) for one in plan.sets)))
+                sessions.append(Session(on, tuple(did(as_asked(one, over(one, on)), on) for one in plan.sets)))
 
 
 def _said(fact: Any) -> date:

@@ -75,6 +75,36 @@ def test_one_point_over_the_ceiling_holds_the_load():
     assert main_sets(seen[2])[0].load_kg <= main_sets(seen[0])[0].load_kg
 
 
+def _second_heavy_day(did):
+    """(first, second) heavy day of an athlete who does the first one's pull-ups as `did` says."""
+
+    def tells(done, on):
+        return did(done) if on == START and done.movement == "pull_up" else done
+
+    told = live(athlete(), 8, (with_tests(),), did=tells)
+    seen = [one for one, _ in told if one.today.sets]
+    return seen[0], seen[2]
+
+
+def test_a_rep_short_without_a_word_on_the_effort_holds_the_load():
+    first, second = _second_heavy_day(lambda done: replace(done, reps=done.reps - 1, rpe=None))
+    assert "load_hold_short" in codes(second)
+    assert main_sets(second)[0].load_kg == main_sets(first)[0].load_kg
+
+
+@pytest.mark.parametrize(
+    "did",
+    [
+        lambda done: replace(done, rpe=None),  # all the reps
+        lambda done: replace(done, reps=done.reps - 1, load_kg=done.load_kg + 5.0, rpe=None),  # with more weight
+        lambda done: replace(done, reps=done.reps - 1),  # the effort is known to have been fine
+    ],
+)
+def test_what_is_no_shortfall_does_not_hold_the_load(did):
+    _, second = _second_heavy_day(did)
+    assert "load_hold_short" not in codes(second)
+
+
 def test_two_sessions_far_over_bring_the_deload_early():
     hard = live(athlete(), 12, (with_tests(),), over=lambda one, on: 1.5)
     seen = [one for one, _ in hard if one.today.sets]

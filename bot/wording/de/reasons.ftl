@@ -15,6 +15,7 @@ reason-load_cut_effort = { $movement }: { $load_kg } nach { $before_kg }, weil {
 reason-load_hold_effort = { $movement }: { $load_kg }, gehalten, weil { $before_when } einen Punkt über der geplanten RPE lag.
 compared-with = die letzte Einheit dieser Art (am { $day })
 compared-with-last = das letzte Mal
+reason-load_hold_short = { $movement }: { $load_kg }, gehalten, weil { $before_when } weniger Wiederholungen hatte als geplant und nichts dazu, wie schwer sie waren.
 reason-load_hold_pain = { $movement }: { $load_kg }, gehalten, solange es weh tut.
 reason-load_after_gap = { $movement }: { $load_kg }, nicht mehr als zuletzt, denn aus den letzten vier Wochen gibt es nichts zum Vergleichen.
 reason-load_unknown = { $movement }: noch keine Sätze von dir, also so viele, wie bei RPE { $rpe } gehen; daraus mache ich den nächsten Plan.

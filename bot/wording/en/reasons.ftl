@@ -15,6 +15,7 @@ reason-load_cut_effort = { $movement }: { $load_kg } after { $before_kg }, becau
 reason-load_hold_effort = { $movement }: { $load_kg }, held because { $before_when } was a point over the asked effort.
 compared-with = the last session of this kind (on { $day })
 compared-with-last = last time
+reason-load_hold_short = { $movement }: { $load_kg }, held because { $before_when } had fewer reps than planned and no word on how hard they were.
 reason-load_hold_pain = { $movement }: { $load_kg }, held as long as it hurts.
 reason-load_after_gap = { $movement }: { $load_kg }, not above what you last did, for there is nothing to compare from the last four weeks.
 reason-load_unknown = { $movement }: no sets of yours to go by yet, so as many as RPE { $rpe } allows; the next plan is made from that.

@@ -15,6 +15,7 @@ reason-load_cut_effort = { $movement }: { $load_kg } después de { $before_kg },
 reason-load_hold_effort = { $movement }: { $load_kg }, se mantiene porque { $before_when } fue un punto por encima del esfuerzo pedido.
 compared-with = la última sesión de este tipo (la del { $day })
 compared-with-last = la última vez
+reason-load_hold_short = { $movement }: { $load_kg }, se mantiene porque { $before_when } hubo menos repeticiones de las previstas y nada sobre cuánto costaron.
 reason-load_hold_pain = { $movement }: { $load_kg }, se mantiene mientras duela.
 reason-load_after_gap = { $movement }: { $load_kg }, no más que lo último que hiciste, porque de las últimas cuatro semanas no hay con qué comparar.
 reason-load_unknown = { $movement }: aún no hay series tuyas, así que las que salgan a RPE { $rpe }; con eso hago el próximo plan.
