@@ -70,6 +70,7 @@ decided-nothing = { $name }: Es gibt nichts mehr zu entscheiden.
 told-promotion = { $coach } hat deine nächste Stufe bestätigt: { $rung }. Sie kommt mit deinem nächsten Block.
 told-step_back = { $coach } nimmt dich für jetzt eine Stufe zurück, auf { $rung }.
 alert = { $name }: { $what }
+of-athlete = { $name }: { $what }
 passed-to-coach = { $name } schreibt: „{ $text }“ – Antwort mit „sag { $handle }: …“
 clip-for-coach = { $name } schickt ein Video: „{ $text }“
 clip-for-coach-silent = { $name } schickt ein Video.

@@ -70,6 +70,7 @@ decided-nothing = { $name }: there is nothing to decide any more.
 told-promotion = { $coach } has approved your next rung: { $rung }. It comes with your next block.
 told-step_back = { $coach } takes you a step back, to { $rung }, for now.
 alert = { $name }: { $what }
+of-athlete = { $name }: { $what }
 passed-to-coach = { $name } writes: “{ $text }” – answer with “tell { $handle }: …”
 clip-for-coach = { $name } sends a clip: “{ $text }”
 clip-for-coach-silent = { $name } sends a clip.

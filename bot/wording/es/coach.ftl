@@ -70,6 +70,7 @@ decided-nothing = { $name }: ya no hay nada que decidir.
 told-promotion = { $coach } aprobó tu siguiente escalón: { $rung }. Llega con tu próximo bloque.
 told-step_back = { $coach } te baja un escalón por ahora: { $rung }.
 alert = { $name }: { $what }
+of-athlete = { $name }: { $what }
 passed-to-coach = { $name } escribe: «{ $text }» – responde con «dile { $handle }: …»
 clip-for-coach = { $name } manda un clip: «{ $text }»
 clip-for-coach-silent = { $name } manda un clip.
