@@ -87,7 +87,7 @@ def carry_out(desk: Desk, change: Change) -> str:
         return say.say("absence-which-days")
     if isinstance(now, Move) and not outcome(desk, now.moved_from, now.moved_to, agreed).fits:
         return say.say("mind-not-changed", day=say.day(now.moved_to))
-    facts.withdraw(desk.tx, "move" if isinstance(agreed, Move) else "absence", agreed.fact, desk.now)
+    facts.withdraw(desk.tx, "move" if isinstance(agreed, Move) else "absence", agreed.fact, desk.now, by=desk.cause)
     desk.forget()
     if isinstance(now, Move):
         told = moves.carry_out(desk, now.moved_from, now.moved_to)

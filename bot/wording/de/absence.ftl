@@ -27,6 +27,7 @@ absence-called-off = Ich plane, als hättest du es nicht gesagt.
 resume = Schön, dass du wieder da bist.
 stopped = Du bekommst keine Nachrichten mehr. Schreib „Ich bin wieder da“, wenn du wieder welche willst. { $heard }
 stopped-for-coach = { $name } möchte keine Nachrichten mehr.
+stopped-no-more-for-coach = { $name } will wieder Nachrichten.
 equipment-noted = Notiert: Du hast { $equipment } { $until }. Der Plan kommt damit aus.
 equipment-noted-from = Notiert: Ab { $since } hast du { $equipment } { $until }. Der Plan kommt damit aus.
 equipment-passed-on = Notiert. { $heard }

@@ -27,6 +27,7 @@ absence-called-off = I plan as if you had not said it.
 resume = Good to have you back.
 stopped = You get no more messages. Write “I'm back” whenever you want them again. { $heard }
 stopped-for-coach = { $name } asked for no more messages.
+stopped-no-more-for-coach = { $name } wants messages again.
 equipment-noted = Noted: you have { $equipment } { $until }. The plan makes do with that.
 equipment-noted-from = Noted: from { $since } you have { $equipment } { $until }. The plan makes do with that.
 equipment-passed-on = Noted. { $heard }

@@ -27,6 +27,7 @@ absence-called-off = Planifico como si no lo hubieras dicho.
 resume = Qué bueno tenerte de vuelta.
 stopped = No te llegarán más mensajes. Escribe «ya volví» cuando los quieras otra vez. { $heard }
 stopped-for-coach = { $name } pidió no recibir más mensajes.
+stopped-no-more-for-coach = { $name } quiere recibir mensajes otra vez.
 equipment-noted = Anotado: tienes { $equipment } { $until }. El plan se arregla con eso.
 equipment-noted-from = Anotado: desde el { $since } tienes { $equipment } { $until }. El plan se arregla con eso.
 equipment-passed-on = Anotado. { $heard }
