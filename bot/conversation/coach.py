@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from bot.conversation import (
+    block_asked,
     coach_decisions,
     coach_moves,
     coach_of_all,
@@ -18,7 +19,7 @@ from bot.conversation import (
     what_if,
 )
 from bot.conversation.coach_vocabulary import vocabulary, words_of
-from bot.conversation.coach_words import SCHEME, Command, behind_colon, parse
+from bot.conversation.coach_words import SCHEME, Command, behind_colon, names_of, parse, whom
 from bot.conversation.desk import Desk, Mail
 from bot.conversation.movement_names import family_called
 from bot.conversation.office import Office
@@ -64,6 +65,11 @@ def _said(office: Office, text: str) -> None:
     supposed = what_if.question(text)
     if supposed is not None:
         coach_of_all.suppose(office, supposed, what_if.about(supposed, names, office.coach.language, today))
+        return
+    asked = office.desk(whom(text, names))
+    what = block_asked.about(text, names_of(asked.athlete.handle, names)) if asked is not None else None
+    if asked is not None and what is not None:
+        coach_of_one.of_the_block(asked, what)
         return
     several = coach_several.orders(text, names, office.coach.language)
     if several:
