@@ -144,10 +144,13 @@ def _after_places(message: Message, facts: list[Fact]) -> list[Fact]:
 def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
     """Without "missed the bus": a miss counts where work stands before it in the sentence, or beside it."""
     out: list[Fact] = []
-    work = False
+    work = tried = False
     for at, fact in enumerate(facts):
         if fact.kind == "sep" and fact.value == 3:
-            work = fact.note.get("nl") is not None and work
+            # "tried 40. Nope. Got stuck halfway": a verdict is of what was tried right before
+            tried = tried and bool(facts[at + 1 : at + 2]) and facts[at + 1].kind == "fail"
+            work = (fact.note.get("nl") is not None and work) or tried
+        tried = tried or (fact.kind == "scheme" and fact.value == "attempt")
         if (
             fact.kind in ("rows", "bare", "load", "at", "side", "loads", "count")
             or (fact.kind == "scope" and fact.value != "all")

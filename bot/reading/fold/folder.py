@@ -369,6 +369,16 @@ def _finish_rows(fold: FoldState) -> None:
         if fold.assist is not None and row.assist_kg is None:
             row.assist_kg = fold.assist
     _help_of_all(fold)
+    _begin_drop(fold)
+
+
+def _begin_drop(fold: FoldState) -> None:
+    """ "3x5 +30, then a drop set: 5 with 30, 6 without": with no less weight than before it begins anew."""
+    if not 0 < fold.drop_head < len(fold.rows) - 1:
+        return
+    before, first = fold.rows[fold.drop_head - 1 : fold.drop_head + 1]
+    if before.load_kg and first.load_kg and first.load_kg >= before.load_kg:
+        first.linked = False
 
 
 def _help_of_all(fold: FoldState) -> None:

@@ -42,6 +42,7 @@ class FoldState:
         self.expected: int | None = None  # so many sets were counted that are told one by one
         self.mend = False
         self.link: str | None = None
+        self.drop_head = 0  # the place of the first set behind a word for a drop set
         self.one_way: int | None = None  # the reps that a ladder came back down to
         self.one_of_some = False  # the only set so far was told as one of several: "last set only 3"
         self.miss_next = False  # the set that comes next was missed
@@ -243,6 +244,7 @@ class FoldState:
         if (self.link in ("straight", "drop") or short_rest) and start:
             for row in self.rows[start:]:
                 row.linked = True
+            self.drop_head = self.drop_head or (start if self.link == "drop" else 0)
         if self.link == "straight":
             self.link = None
         if self.side in ("left", "right"):
