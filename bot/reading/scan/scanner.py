@@ -64,7 +64,7 @@ class Scanner:
         return value == int(value) and value <= 1000
 
     def or_other(self, i: int) -> int | None:
-        """Where the other number of "7 or 8", "7 or maybe 8", "7 maybe 8" stands, whose "or" is at `i`; None: no such."""
+        """Where the other number of "7 or 8", "7 or maybe 8", "7 maybe 8" stands; its "or" is at `i`. None: no such."""
         said = self.at(i).has("sep", "or")
         if not said and self.at(i).text not in little("hedge"):
             return None

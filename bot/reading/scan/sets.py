@@ -117,9 +117,9 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         or chain(s, i)
     )
     if told is not None:
-        other = chain(s, told[1] + 1) if s.at(told[1]).has("sep", "or") else None
-        if other is not None:
-            return [Fact("ask", item.start, s.at(other[1] - 1).end, "sets")], other[1]  # "3x8 or 4x8"
+        row = chain(s, told[1] + 1) if s.at(told[1]).has("sep", "or") else None
+        if row is not None:
+            return [Fact("ask", item.start, s.at(row[1] - 1).end, "sets")], row[1]  # "3x8 or 4x8"
         return _or_so_many(s, told) or told
     if item.value is not None and s.at(i + 1).has("sets", "rounds"):
         return [Fact("rounds", item.start, s.at(i + 1).end, int(item.value))], i + 2

@@ -41,10 +41,14 @@ def each_rated(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 def _closed(facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "20kg @7, 25kg @8, all triples": the reps named last, put first."""
     for at in range(len(facts)):
-        loads, _, end = _pairs(facts, at) if at == 0 or facts[at - 1].kind in ("move", "sep", "weighted") else ([], [], at)
+        loads, _, end = (
+            _pairs(facts, at) if at == 0 or facts[at - 1].kind in ("move", "sep", "weighted") else ([], [], at)
+        )
         if len(loads) < LEAST:
             continue
-        while end < len(facts) and (facts[end].kind == "sep" or (facts[end].kind, facts[end].value) == ("scope", "all")):
+        while end < len(facts) and (
+            facts[end].kind == "sep" or (facts[end].kind, facts[end].value) == ("scope", "all")
+        ):
             end += 1
         word = facts[end] if end < len(facts) else None
         closes = end + 1 >= len(facts) or (facts[end + 1].kind == "sep" and facts[end + 1].value > 1)
