@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date, datetime, timedelta
 from datetime import time as clock_time
@@ -18,7 +18,7 @@ from planner import plan_for
 from planner.facts import Record, SentPlan
 from planner.plan import DayPlan, Review
 from planner.view import View
-from storage import chats, due, facts, outbox, persons
+from storage import chats, due, facts, outbox, own_settings, persons
 from storage.fact_forms import Fact
 from storage.facts import SaidBy
 from storage.outbox import Outgoing
@@ -245,6 +245,11 @@ class Desk:
         sent = SentPlan(plan.on, plan.block, plan.week, plan.kind, plan.sets, plan.holds)
         facts.add_sent(self.tx, self.id, sent, self.now, self.cause, plan.decisions)
         self._record = self._fold = None
+
+    def set_own(self, changes: Mapping[str, Any]) -> None:
+        """Change settings that are the athlete's own, by column name; undone with the message that is handled."""
+        own_settings.set_own(self.tx, self.athlete, changes, self.cause)
+        self.forget()
 
     def _know(self, row: persons.Athlete, known: Record) -> None:
         """Settings and record as they are now; the fold of another record is of no use any more."""

@@ -11,6 +11,7 @@ from datetime import date, timedelta
 
 from bot.conversation import absences, moves
 from bot.conversation.desk import Desk
+from bot.conversation.outcomes import outcome
 from bot.conversation.placing import context_of
 from bot.conversation.words import phrases
 from bot.reading import read
@@ -84,7 +85,9 @@ def carry_out(desk: Desk, change: Change) -> str:
     assert agreed.fact is not None
     if change.unclear:
         return say.say("absence-which-days")
-    facts.withdraw(desk.tx, "move" if isinstance(agreed, Move) else "absence", agreed.fact, desk.now)
+    if isinstance(now, Move) and not outcome(desk, now.moved_from, now.moved_to, agreed).fits:
+        return say.say("mind-not-changed", day=say.day(now.moved_to))
+    facts.withdraw(desk.tx, "move" if isinstance(agreed, Move) else "absence", agreed.fact, desk.now, by=desk.cause)
     desk.forget()
     if isinstance(now, Move):
         told = moves.carry_out(desk, now.moved_from, now.moved_to)

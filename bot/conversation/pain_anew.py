@@ -56,7 +56,7 @@ def in_place_of(desk: Desk, fact: int, score: float) -> Reading | None:
     told = next((one for one in desk.record.pain if one.fact == fact), None)
     if told is None:
         return None
-    facts.withdraw(desk.tx, "pain", fact, desk.now)
+    facts.withdraw(desk.tx, "pain", fact, desk.now, by=desk.cause)
     desk.forget()
     entry = PainRead(told.site, told.side, score, told.when)
     return replace(Reading(("pain",)), pain=(entry,), performed_on=told.on, language=desk.athlete.language)

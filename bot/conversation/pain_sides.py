@@ -25,7 +25,7 @@ def put_right(desk: Desk, reading: Reading, text: str) -> Reading:
     last = max((one for one in desk.record.pain if one.on == desk.said_on), key=lambda one: one.fact or 0, default=None)
     if side is None or last is None or last.side in (None, side) or last.fact is None or _is_known(desk, last, side):
         return reading
-    facts.withdraw(desk.tx, "pain", last.fact, desk.now)
+    facts.withdraw(desk.tx, "pain", last.fact, desk.now, by=desk.cause)
     desk.forget()
     return replace(reading, intents=("pain",), pain=(PainRead(last.site, side, last.score, last.when),))
 

@@ -6,10 +6,11 @@ What is asked never tells who is coached beside the sender: a name of the squad 
 from __future__ import annotations
 
 import re
-import tomllib
 from dataclasses import replace
 from functools import cache
 from pathlib import Path
+
+import tomli
 
 from bot.conversation.coach_vocabulary import plain
 from bot.conversation.desk import Desk
@@ -128,10 +129,10 @@ def _is_another(desk: Desk, name: str) -> bool:
 
 @cache
 def _first_names() -> frozenset[str]:
-    tables = tomllib.loads(NAMES.read_text(encoding="utf-8"))["names"]
+    tables = tomli.loads(NAMES.read_text(encoding="utf-8"))["names"]
     return frozenset(name for names in tables.values() for name in names.split())
 
 
 @cache
 def _table(name: str) -> dict[str, frozenset[str]]:
-    return {key: frozenset(words) for key, words in tomllib.loads(NAMES.read_text(encoding="utf-8"))[name].items()}
+    return {key: frozenset(words) for key, words in tomli.loads(NAMES.read_text(encoding="utf-8"))[name].items()}

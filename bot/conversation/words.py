@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import re
-import tomllib
 from collections.abc import Iterable
 from functools import cache
 from pathlib import Path
+
+import tomli
 
 WORDS = Path(__file__).with_name("words.toml")
 
@@ -14,7 +15,7 @@ WORDS = Path(__file__).with_name("words.toml")
 @cache
 def phrases(table: str) -> dict[str, tuple[str, ...]]:
     """The beginnings of words of one table, by name."""
-    tables = tomllib.loads(WORDS.read_text(encoding="utf-8"))
+    tables = tomli.loads(WORDS.read_text(encoding="utf-8"))
     return {name: tuple(one.casefold() for one in found) for name, found in tables[table].items()}
 
 

@@ -350,7 +350,7 @@ def _asks_why(message: Message, begins: int, sentence: Sequence[Fact], at_end: b
     reason = next((hit for hit in found if hit.name == "reason"), None)
     if reason is None:
         return False
-    after = message.tokens[reason.end].text if reason.end < len(message.tokens) else ""
-    if reason.end - reason.start > 1 or after in little("asks_with"):
-        return True  # "why did my archers get cut to singles"
+    after = message.tokens[reason.end] if reason.end < len(message.tokens) else None
+    if reason.end - reason.start > 1 or (after and (after.text in little("asks_with") or after.value is not None)):
+        return True  # "why did my archers get cut to singles", "why 3 sets and not 4"
     return not any(fact.kind in ("move", "sep") for fact in sentence)  # "why only 3 sets"
