@@ -38,6 +38,7 @@ from bot.reading.plan.short import (
 )
 from bot.reading.plan.side_goes_on import side_goes_on, side_of_miss
 from bot.reading.plan.singles import singles_named
+from bot.reading.plan.so_many_more import said_once_more
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.too_heavy import too_heavy
 from bot.reading.plan.up_to import up_to
@@ -69,6 +70,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (taken_off, "=off bare|load"),
     (stopped_after, "=quit|=stopped|=skipped move scope|count"),
     (missed_once, "fail sep"),
+    (said_once_more, "delta rows|bare"),
     (so_many_words, "rows load|delta"),
     (told_besides, "=done|=planned|=all_lifts rows load"),
     (minus_sets, "=minus count|bare =done|=planned"),
