@@ -13,13 +13,12 @@ from typing import Any
 from bot.conversation import absences, moves
 from bot.conversation.desk import Desk
 from bot.conversation.outcomes import outcome
-from bot.conversation.placing import context_of
-from bot.conversation.words import phrases
+from bot.conversation.placing import message_of
+from bot.conversation.words import folded
 from bot.reading import read
 from bot.reading.days import Day, named_days
-from bot.reading.message import Message, read_message
+from bot.reading.message import Message
 from bot.reading.reading import Correction, Reading
-from bot.reading.text import fold
 from planner.facts import Absence, Equipment, Move
 from storage import facts
 
@@ -49,14 +48,13 @@ def meant(desk: Desk, text: str) -> Change | None:
     """The change that a message makes to what the newest message brought; None where it is about something else."""
     if len(text) > MOST_CHARACTERS:
         return None
-    context = context_of(desk, desk.said_at)
-    message = read_message(text, context)
+    message = message_of(desk, text)
     days = [day for day in named_days(message).days if day.kind not in ("vague", "bad", "rough")]
     turned, keeps = _words(message, days)
     if turned is None or not (days or keeps):
         return None
     bounded = bool(days) and all(day.link in BOUNDS or day.kind == "length" for day in days)
-    if not turned and not keeps and not (bounded and set(read(text, context).intents) <= NO_WISH):
+    if not turned and not keeps and not (bounded and set(read(text, message.context).intents) <= NO_WISH):
         return None
     agreed = _newest(desk)
     if agreed is None:
@@ -70,7 +68,7 @@ def other_day(desk: Desk, text: str) -> Reading | None:
     """ "No wait, that was Friday", of the report that the newest message brought: its day put right."""
     if len(text) > MOST_CHARACTERS:
         return None
-    message = read_message(text, context_of(desk, desk.said_at))
+    message = message_of(desk, text)
     days = named_days(message).days
     turned, _ = _words(message, days)
     if not turned or len(days) != 1 or days[0].back is None or days[0].link in BOUNDS:
@@ -114,7 +112,7 @@ def _words(message: Message, days: Sequence[Day]) -> tuple[bool | None, bool]:
     words = [
         token.text for at, token in enumerate(message.tokens) if at not in named and token.kind not in ("sym", "nl")
     ]
-    known = {name: [fold(one).text for one in found] for name, found in phrases("mind_changed").items()}
+    known = folded("mind_changed")
     said = f" {' '.join(words)} "
     keeps = [one for one in known["keeps"] if f" {one} " in said]
     for one in keeps:
@@ -131,8 +129,8 @@ def _newest(desk: Desk) -> Agreed | None:
     if cause is None:
         return None
     brought = facts.caused_by(desk.tx, desk.id, cause)
-    known = {Move: desk.record.moves, Absence: desk.record.absences, Equipment: desk.record.equipment}
-    agreed: list[Agreed] = [one for kind, told in known.items() for one in told if (KINDS[kind], one.fact) in brought]
+    known: tuple[Agreed, ...] = (*desk.record.moves, *desk.record.absences, *desk.record.equipment)
+    agreed = [one for one in known if (KINDS[type(one)], one.fact) in brought]
     if not agreed or agreed[0].fact is None:
         return None
     told_at = facts.said_at(desk.tx, KINDS[type(agreed[0])], agreed[0].fact)
