@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import re
-import tomllib
 import unicodedata
 from collections.abc import Mapping
 from datetime import date, datetime, time
 from pathlib import Path
 from typing import Any, Literal, cast
+
+import tomli
 
 from bot.clock import UnknownZone, zone_named
 from bot.toml_lines import KeyPath, key_lines
@@ -63,8 +64,8 @@ def read_roster(path: Path) -> Roster:
 def parse_roster(text: str, name: str = "roster") -> Roster:
     """The roster in `text`; `name` stands in the errors. Raises RosterError."""
     try:
-        data = tomllib.loads(text)
-    except tomllib.TOMLDecodeError as error:
+        data = tomli.loads(text)
+    except tomli.TOMLDecodeError as error:
         raise RosterError([f"{name}: {error}"]) from error
     problems: list[Problem] = []
     root = _Table(data, (), name, key_lines(text), problems)

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import re
-import tomllib
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
+
+import tomli
 
 
 class DataError(ValueError):
@@ -76,6 +77,6 @@ def read(path: Path) -> DataFile:
     """
     text = text_of(path)
     try:
-        return DataFile(path.name, text, tomllib.loads(text))
-    except tomllib.TOMLDecodeError as error:
+        return DataFile(path.name, text, tomli.loads(text))
+    except tomli.TOMLDecodeError as error:
         raise DataError(f"{path.name}: {error}") from error

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import re
-import tomllib
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from typing import Any
+
+import tomli
 
 CATALOGUE = Path(__file__).with_name("movements.toml")
 _KEYS: Mapping[str, type | tuple[type, ...]] = {
@@ -113,8 +114,8 @@ def read(text: str, file: str) -> tuple[dict[str, Movement], dict[str, str]]:
         MovementError: File, line, movement and key of the first thing that is wrong.
     """
     try:
-        data = tomllib.loads(text)
-    except tomllib.TOMLDecodeError as error:
+        data = tomli.loads(text)
+    except tomli.TOMLDecodeError as error:
         raise MovementError(f"{file}: {error}") from error
     joints = data.get("joint_of_site", {})
     found: dict[str, Movement] = {}

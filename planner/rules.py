@@ -7,11 +7,12 @@ from __future__ import annotations
 
 import math
 import re
-import tomllib
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
+
+import tomli
 
 from planner.facts import Athlete
 
@@ -154,8 +155,8 @@ def read(text: str, file: str) -> dict[str, Rule]:
         RuleError: File, line, rule and key of the first thing that is wrong.
     """
     try:
-        sections = tomllib.loads(text)
-    except tomllib.TOMLDecodeError as error:
+        sections = tomli.loads(text)
+    except tomli.TOMLDecodeError as error:
         raise RuleError(f"{file}: {error}") from error
     found = {}
     for section, tables in sections.items():

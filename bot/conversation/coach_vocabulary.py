@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-import tomllib
 import unicodedata
 from functools import lru_cache
 from pathlib import Path
+
+import tomli
 
 from bot.wording.catalogue import CATALOGUES, FALLBACK
 
@@ -17,7 +18,7 @@ def vocabulary(language: str, table: str = "verbs") -> dict[str, list[str]]:
     for name in dict.fromkeys((FALLBACK, language.split("-")[0])):
         path = Path(CATALOGUES) / name / "coach.toml"
         if path.is_file():
-            for verb, phrases in tomllib.loads(path.read_text(encoding="utf-8"))[table].items():
+            for verb, phrases in tomli.loads(path.read_text(encoding="utf-8"))[table].items():
                 found.setdefault(verb, []).extend(" ".join(words_of(phrase)) or phrase for phrase in phrases)
     return found
 

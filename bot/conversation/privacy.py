@@ -7,13 +7,13 @@ out; `carry_out` takes every row in one transaction, and the file is rewritten w
 from __future__ import annotations
 
 import io
-import tomllib
 import zipfile
 from datetime import datetime, timedelta
 from functools import cache
 from pathlib import Path
 from typing import Any
 
+import tomli
 from sqlmodel import Session as Tx
 
 from bot.conversation.desk import Desk
@@ -35,7 +35,7 @@ WAIT_AT_MOST = timedelta(days=1)
 @cache
 def _words() -> dict[str, Any]:
     """Case-folded, as messages are: "weißt" is "weisst" there."""
-    found = tomllib.loads(WORDS.read_text(encoding="utf-8"))
+    found = tomli.loads(WORDS.read_text(encoding="utf-8"))
     return {
         name: [one.casefold() for one in value] if isinstance(value, list) else value for name, value in found.items()
     }

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import re
-import tomllib
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 from functools import cache
 from pathlib import Path
 from typing import Any
+
+import tomli
 
 from bot.conversation.coach_words import Command, parse
 from bot.conversation.desk import Desk
@@ -28,7 +29,7 @@ HOLD = timedelta(weeks=3)
 
 @cache
 def _words() -> dict[str, Any]:
-    return tomllib.loads(WORDS.read_text(encoding="utf-8"))
+    return tomli.loads(WORDS.read_text(encoding="utf-8"))
 
 
 def question(text: str) -> str | None:

@@ -6,16 +6,16 @@ What is asked never tells who is coached beside the sender: a name of the squad 
 from __future__ import annotations
 
 import re
-import tomllib
 from dataclasses import replace
 from functools import cache
 from pathlib import Path
 
+import tomli
+
 from bot.conversation.coach_vocabulary import plain
 from bot.conversation.desk import Desk
-from bot.conversation.placing import context_of
+from bot.conversation.placing import context_of, message_of
 from bot.reading import read
-from bot.reading.message import read_message
 from bot.reading.movements import find_movements
 from bot.reading.reading import Ask, Reading
 from storage import persons, questions
@@ -113,7 +113,7 @@ def _is_told_of(desk: Desk, rest: str) -> bool:
 
 
 def _is_movement(desk: Desk, words: str) -> bool:
-    message = read_message(words, context_of(desk, desk.said_at))
+    message = message_of(desk, words)
     return any(one.spans[0][0] == 0 for one in find_movements(message))
 
 
@@ -128,10 +128,10 @@ def _is_another(desk: Desk, name: str) -> bool:
 
 @cache
 def _first_names() -> frozenset[str]:
-    tables = tomllib.loads(NAMES.read_text(encoding="utf-8"))["names"]
+    tables = tomli.loads(NAMES.read_text(encoding="utf-8"))["names"]
     return frozenset(name for names in tables.values() for name in names.split())
 
 
 @cache
 def _table(name: str) -> dict[str, frozenset[str]]:
-    return {key: frozenset(words) for key, words in tomllib.loads(NAMES.read_text(encoding="utf-8"))[name].items()}
+    return {key: frozenset(words) for key, words in tomli.loads(NAMES.read_text(encoding="utf-8"))[name].items()}

@@ -7,9 +7,10 @@ sides, places, words of pain. So a new way to say one part is heard with all way
 
 from __future__ import annotations
 
-import tomllib
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
+
+import tomli
 
 from bot.reading.lexicon import WORDS, Hit
 from bot.reading.little import little
@@ -23,7 +24,7 @@ Parts = dict[str, dict[int, set[int]]]  # by name: where parts start, and where 
 @lru_cache(maxsize=1)
 def _recipes() -> list[tuple[str, Recipe]]:
     with (WORDS / "composed.toml").open("rb") as file:
-        data: dict[str, dict[str, list[str]]] = tomllib.load(file)
+        data: dict[str, dict[str, list[str]]] = tomli.load(file)
     return [
         (sign, tuple(frozenset(part.split("|")) for part in row.split()))
         for sign, rows in data["sign"].items()

@@ -8,21 +8,22 @@ written as people write them. German and Spanish books also hold what the Englis
 from __future__ import annotations
 
 import re
-import tomllib
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cached_property, lru_cache
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from bot.reading.text import fold
+import tomli
+
+from bot.reading.text import fold_words
 from bot.reading.tokens import Token, tokenize
 
 WORDS = Path(__file__).parent / "words"
 FALLBACK = "en"
 FOREIGN = "foreign"
+MOVEMENTS = ("movements", "part")  # the table whose phrases are written as one word too
 WORD = re.compile(r"[^\W\d_]+")
-GAP = 3  # tokens that "..." may skip
 
 
 class Hit(NamedTuple):
@@ -34,49 +35,80 @@ class Hit(NamedTuple):
     name: str
 
 
-@dataclass
+GAP_SIGN = "..."
+GAP = 3  # tokens that it may skip
+
+
+def _pieces(phrase: str) -> list[str]:
+    """What white space parts in a folded phrase, its gaps apart."""
+    return (phrase.replace(GAP_SIGN, f" {GAP_SIGN} ") if GAP_SIGN in phrase else phrase).split()
+
+
+@lru_cache(maxsize=8192)
+def _cut(piece: str) -> tuple[str, ...]:
+    """The tokens of a piece of a phrase."""
+    return (piece,) if piece.isalpha() or piece == GAP_SIGN else tuple(token.text for token in tokenize(piece))
+
+
+def _keys(phrase: str) -> Iterator[str]:
+    """The tokens of a folded phrase, in order."""
+    for piece in _pieces(phrase):
+        yield from _cut(piece)
+
+
+def first_key(phrase: str) -> str:
+    """The token that a folded phrase begins with; a line end is one too."""
+    return next(_keys(phrase), phrase)
+
+
+@dataclass(slots=True)
 class _Node:
     next: dict[str, _Node]
     hits: list[tuple[str, str]]
 
 
 class Book:
-    """The phrases of one file (and of its English sister) as a trie."""
+    """The phrases of one file (and of its English sister) as a trie, grown from a word when a message first has it."""
 
     def __init__(self) -> None:
         self._root = _Node({}, [])
-        self.words: set[str] = set()
-        self.lists: dict[str, list[str]] = {}
+        self._begun: dict[str, list[tuple[str, str, str]]] = {}  # table, name and folded phrase by first token
+        self._lists: dict[str, list[str]] = {}
 
-    def add(self, table: str, name: str, phrase: str, joined: bool = False) -> None:
-        """Add a phrase; `joined`: also as one word ("ring rows" and "ringrows")."""
-        folded = fold(phrase).text
-        if joined and " " in phrase and "..." not in phrase and folded.replace(" ", "").isalpha():
-            self.add(table, name, phrase.replace(" ", ""))
-        self.lists.setdefault(name, []).append(folded)
-        node = self._root
-        marks = folded.replace("...", " \x01 ")
-        for piece in marks.split():
-            plain = piece.isalpha()
-            keys = ["..."] if piece == "\x01" else [piece] if plain else [t.text for t in tokenize(piece)]
-            for key in keys:
-                if plain or key.isalpha():
-                    self.words.add(key)
+    def add(self, table: str, name: str, phrase: str) -> None:
+        """Add a folded phrase."""
+        self._lists.setdefault(name, []).append(phrase)
+        self._begun.setdefault(first_key(phrase), []).append((table, name, phrase))
+
+    def named(self, name: str) -> list[str]:
+        """The plain phrases listed under a name."""
+        return self._lists.get(name, [])
+
+    @cached_property
+    def words(self) -> frozenset[str]:
+        """All words of the phrases."""
+        pieces = {piece for phrases in self._lists.values() for phrase in phrases for piece in _pieces(phrase)}
+        return frozenset(key for piece in pieces for key in _cut(piece) if piece.isalpha() or key.isalpha())
+
+    def _grow(self, first: str) -> None:
+        """Take the phrases that begin with a token into the trie."""
+        for table, name, phrase in self._begun.pop(first):
+            node = self._root
+            for key in _keys(phrase):
                 after = node.next.get(key)
                 if after is None:
                     after = node.next[key] = _Node({}, [])
                 node = after
-        if (table, name) not in node.hits:
-            node.hits.append((table, name))
-
-    def named(self, name: str) -> list[str]:
-        """The plain phrases listed under a name."""
-        return self.lists.get(name, [])
+            if (table, name) not in node.hits:
+                node.hits.append((table, name))
 
     def at(self, tokens: Sequence[Token], start: int) -> list[Hit]:
         """Every phrase that begins at tokens[start], longest first."""
         first = tokens[start]
-        if first.word not in self._root.next and first.text not in self._root.next and "..." not in self._root.next:
+        for word in (first.word, first.text):
+            if word in self._begun:
+                self._grow(word)
+        if first.word not in self._root.next and first.text not in self._root.next:
             return []
         found: list[Hit] = []
         self._walk(self._root, tokens, start, start, found)
@@ -89,7 +121,7 @@ class Book:
             found.append(Hit(start, at, table, name))
         if not node.next:
             return
-        gap = node.next.get("...")
+        gap = node.next.get(GAP_SIGN)
         if gap is not None:
             for skip in range(GAP + 1):
                 if at + skip <= len(tokens):
@@ -124,28 +156,38 @@ def table(language: str, name: str) -> dict[str, Any]:
     if not path.is_file():
         return {}
     with path.open("rb") as file:
-        return tomllib.load(file)
+        return tomli.load(file)
 
 
 def sources(language: str) -> tuple[str, ...]:
     return (language,) if language == FALLBACK else (language, FALLBACK)
 
 
+@lru_cache(maxsize=64)
+def rows(language: str, name: str) -> tuple[tuple[str, str, str], ...]:
+    """Every phrase of a file, folded, behind its table ("" where it stands in none) and its key."""
+    found: list[tuple[str, str, str]] = []
+    for of, entries in table(language, name).items():
+        for key, phrases in entries.items() if isinstance(entries, dict) else [(of, entries)]:
+            if isinstance(phrases, list):
+                where = of if isinstance(entries, dict) else ""
+                found += [(where, key, fold_words(phrase)) for phrase in phrases if isinstance(phrase, str)]
+    return tuple(found)
+
+
 @lru_cache(maxsize=256)
 def book(language: str, name: str, mixed: bool = True) -> Book:
     """The compiled phrases of a file. `mixed`: with the English ones beside those of the language."""
     made = Book()
+    # English words that are others here: the German "am", "er" and "es", the Spanish "son".
+    foreign = {phrase for of, _, phrase in rows(language, name) if of == FOREIGN}
     for source in sources(language) if mixed else (language,):
-        # English words that are others here: the German "am", "er" and "es", the Spanish "son".
-        foreign = table(language, name).get(FOREIGN, {}).get("words", ()) if source != language else ()
-        for table_name, entries in table(source, name).items():
-            if not isinstance(entries, dict) or table_name == FOREIGN:
+        for of, key, phrase in rows(source, name):
+            if of in ("", FOREIGN) or (phrase in foreign and source != language):
                 continue
-            for key, phrases in entries.items():
-                if isinstance(phrases, list):
-                    for phrase in phrases:
-                        if isinstance(phrase, str) and phrase not in foreign:
-                            made.add(table_name, key, phrase, joined=name == "movements" and table_name == "part")
+            if (name, of) == MOVEMENTS and " " in phrase and phrase.replace(" ", "").isalpha():
+                made.add(of, key, phrase.replace(" ", ""))  # "ring rows" and "ringrows"
+            made.add(of, key, phrase)
     return made
 
 
@@ -158,12 +200,7 @@ def languages() -> tuple[str, ...]:
 
 def phrases_in(language: str, name: str) -> list[str]:
     """Every phrase of a file, folded."""
-    found: list[str] = []
-    for entries in table(language, name).values():
-        for phrases in entries.values() if isinstance(entries, dict) else [entries]:
-            if isinstance(phrases, list):
-                found += [phrase for phrase in phrases if isinstance(phrase, str)]
-    return fold("\n".join(found)).text.split("\n")
+    return [phrase for _, _, phrase in rows(language, name)]
 
 
 @lru_cache(maxsize=64)
@@ -180,5 +217,5 @@ def everyday_words(language: str) -> str:
 @lru_cache(maxsize=8)
 def contracted(language: str) -> dict[str, str]:
     """Words with an apostrophe by what they are without: "didnt"."""
-    words = fold(table(language, "common").get("contracted", "")).text.split()
+    words = fold_words(table(language, "common").get("contracted", "")).split()
     return {word.replace("'", ""): word for word in words}

@@ -5,16 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterable
 from functools import cache
 
-from bot.reading.lexicon import languages, table
-from bot.reading.text import fold
-from bot.reading.tokens import tokenize
+from bot.reading.lexicon import first_key, languages, table
+from bot.reading.text import fold_words
 
 
 @cache
 def little(name: str) -> frozenset[str]:
     """The words of one list, folded; signs are listed in the English file."""
     return frozenset(
-        fold(word).text for language in languages() for word in table(language, name="little").get(name, ())
+        fold_words(word) for language in languages() for word in table(language, name="little").get(name, ())
     )
 
 
@@ -24,8 +23,7 @@ def _begun() -> dict[str, frozenset[str]]:
     lists: dict[str, set[str]] = {}
     for name in {name for language in languages() for name in table(language, name="little")}:
         for phrase in little(name):
-            for token in tokenize(phrase)[:1]:
-                lists.setdefault(token.text, set()).add(name)
+            lists.setdefault(first_key(phrase), set()).add(name)
     return {word: frozenset(names) for word, names in lists.items()}
 
 

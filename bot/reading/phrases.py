@@ -17,12 +17,13 @@ from typing import Any
 
 from bot.reading.lexicon import GAP, Hit, sources, table
 from bot.reading.little import little
-from bot.reading.text import fold
+from bot.reading.text import fold_words
 from bot.reading.tokens import Token, tokenize
 
 SUBJECTS = ("intents", "flags", "signs", "body", "dates", "mends")  # the files of phrases
 CLASSES = "classes"
 TURNS = re.compile(r"[|(){]")
+FIRST = re.compile(r"[^|(){}\s]+")
 PIECES = re.compile(r"[|()]|\{[^}]*\}|[^|(){}\s]+")
 SENTENCE_ENDS = frozenset(".!?;\n")
 WEIGHTS = frozenset({"kg", "lb", "lbs"})
@@ -131,11 +132,30 @@ def _grow(phrase: str, at: int, start: _Node, classes: dict[str, list[str]]) -> 
     return join, at
 
 
-def _heads(phrase: str, classes: dict[str, list[str]]) -> Iterator[str]:
+class _Classes(dict[str, list[str]]):
+    """The lists of words of a file, by name; and what a phrase may begin with that begins with one."""
+
+    def __init__(self, lists: dict[str, list[str]]) -> None:
+        super().__init__(lists)
+        self._heads: dict[str, tuple[str, ...]] = {}
+
+    def heads(self, name: str) -> tuple[str, ...]:
+        found = self._heads.get(name)
+        if found is None:
+            found = self._heads[name] = tuple(head for row in self.get(name, ()) for head in _heads(row, self))
+        return found
+
+
+def _heads(phrase: str, classes: _Classes) -> Iterator[str]:
     """The words that a phrase may begin with, stems with their star."""
+    plain = FIRST.match(phrase)
+    if plain is not None:  # so do most
+        yield from _spellings(plain.group())[0]
+        return
     brackets: list[tuple[bool, bool]] = []  # around here: whether the phrase may begin in it, and behind it too
     begins = True
-    for piece in PIECES.findall(phrase):
+    for found in PIECES.finditer(phrase):
+        piece = found.group()
         if piece == "(":
             brackets.append((begins, False))
         elif piece in "|)":
@@ -147,11 +167,10 @@ def _heads(phrase: str, classes: dict[str, list[str]]) -> Iterator[str]:
                 brackets.append((before, behind))
             begins = before if piece == "|" else behind
         elif begins and piece[0] == "{":
-            for row in classes.get(piece[1:-1], ()):
-                yield from _heads(row, classes)
+            yield from classes.heads(piece[1:-1])
             begins = False
         elif begins:
-            yield from next(_elements(piece))
+            yield from _spellings(piece)[0]
             begins = False
         if not begins and not brackets:
             return
@@ -172,7 +191,7 @@ def _spellings(piece: str) -> tuple[tuple[str, ...], ...]:
     if plain.isascii() and plain.isalpha():
         return ((plain.lower() + star,),)
     rows = [
-        [token.text.removesuffix("'s") + star for token in tokenize(fold(spelling).text)]
+        [token.text.removesuffix("'s") + star for token in tokenize(fold_words(spelling))]
         for spelling in dict.fromkeys((plain, plain.translate(UMLAUTS)))
     ]
     return tuple(zip(*rows, strict=True))
@@ -254,7 +273,7 @@ def _stems_of(word: str, stems: dict[str, Any]) -> list[str]:
 class Phrase:
     """A phrase of a word file; `heads`: what it may begin with. Its graph is grown when a message first has one."""
 
-    def __init__(self, name: Name, text: str, classes: dict[str, list[str]]) -> None:
+    def __init__(self, name: Name, text: str, classes: _Classes) -> None:
         self.name = name
         self.heads = tuple(dict.fromkeys(_heads(text, classes)))
         self._text, self._classes = text, classes
@@ -375,7 +394,7 @@ def phrases_of(name: str, language: str) -> tuple[Phrase, ...]:
     """The phrases of words/<language>/<name>.toml, in its order."""
     made: list[Phrase] = []
     data = table(language, name)
-    classes = data.get(CLASSES, {})
+    classes = _Classes(data.get(CLASSES, {}))
     for of, entries in data.items():
         if of == CLASSES or not isinstance(entries, dict):
             continue

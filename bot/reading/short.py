@@ -12,7 +12,7 @@ from dataclasses import replace
 from functools import lru_cache
 
 from bot.reading.lexicon import table
-from bot.reading.text import fold
+from bot.reading.text import fold_words
 from bot.reading.tokens import Token, tokenize
 
 Way = tuple[tuple[tuple[str, bool], ...], tuple[str, ...], str]  # as typed, written out, where
@@ -24,9 +24,9 @@ def _ways(language: str) -> dict[str, tuple[Way, ...]]:
     found: dict[str, list[Way]] = {}
     for name, entries in table(language, "short").items():
         for whole, ways in entries.items():
-            written = tuple(fold(whole).text.split())
+            written = tuple(fold_words(whole).split())
             for way in ways:
-                typed = tuple((token.text, token.space) for token in tokenize(fold(way).text))
+                typed = tuple((token.text, token.space) for token in tokenize(fold_words(way)))
                 found.setdefault(typed[0][0], []).append((typed, written, name))
     return {first: tuple(sorted(ways, key=lambda way: -len(way[0]))) for first, ways in found.items()}
 

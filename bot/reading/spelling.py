@@ -14,7 +14,7 @@ from rapidfuzz.distance import OSA
 
 from bot.reading.everyday import everyday
 from bot.reading.lexicon import WORD, WORDS, everyday_words, languages, phrases_in, sources, table, words_in
-from bot.reading.text import fold
+from bot.reading.text import fold_words
 
 LEAST_STEM = 4  # letters of a singular
 LEAST_OF_A_SIGN = 7  # letters of a sign's word that is mended
@@ -59,8 +59,8 @@ def is_known(word: str, language: str) -> bool:
 @lru_cache(maxsize=8)
 def own_words(language: str) -> frozenset[str]:
     """The words that a language's own books know."""
-    words = set(fold(everyday_words(language)).text.split())
-    words |= set(fold(" ".join(number_words(language))).text.split())
+    words = set(fold_words(everyday_words(language)).split())
+    words |= set(fold_words(" ".join(number_words(language))).split())
     for path in (WORDS / language).glob("*.toml"):
         words |= words_in(language, path.stem)
     return frozenset(words)
@@ -184,7 +184,7 @@ def _words_of_signs(language: str) -> frozenset[str]:
     """The words of the phrases that name a warning sign."""
     tables = [entries for of, entries in table(language, "flags").items() if of in ("sign", "sited", "felt")]
     phrases = [phrase for entries in tables for rows in entries.values() for phrase in rows]
-    return frozenset(WORD.findall(fold("\n".join(phrases)).text))
+    return frozenset(WORD.findall(fold_words("\n".join(phrases))))
 
 
 @lru_cache(maxsize=8)
@@ -195,11 +195,11 @@ def _spellings(language: str) -> tuple[frozenset[str], tuple[str, ...], frozense
     for source in sources(language):
         for path in (WORDS / source).glob("*.toml"):
             known |= words_in(source, path.stem)
-        known |= set(fold(everyday_words(source)).text.split())
-        known |= set(fold(" ".join(number_words(source))).text.split())
+        known |= set(fold_words(everyday_words(source)).split())
+        known |= set(fold_words(" ".join(number_words(source))).split())
         for name in ("movements", "grammar", "numbers"):
             wanted |= words_in(source, name)
-        wanted |= set(fold(table(source, "common").get("mended", "")).text.split())
+        wanted |= set(fold_words(table(source, "common").get("mended", "")).split())
         wanted |= {phrase.replace(" ", "") for phrase in phrases_in(source, "movements") if "..." not in phrase}
         known |= wanted
     for word in list(known):
@@ -231,4 +231,4 @@ def _parts(language: str) -> frozenset[str]:
 @lru_cache(maxsize=8)
 def _tails(language: str) -> frozenset[str]:
     """What is written together with a movement before it: "leiter", "test"."""
-    return frozenset(fold(table(language, "common").get("tails", "")).text.split())
+    return frozenset(fold_words(table(language, "common").get("tails", "")).split())

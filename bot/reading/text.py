@@ -112,7 +112,14 @@ def fold(text: str) -> Folded:
     return Folded(text, "".join(out), tuple(starts), tuple(ends))
 
 
+def fold_words(text: str) -> str:
+    """Words of a lexicon, folded the same way; without the way back, which nobody asks of them."""
+    if text.isascii() and text.isprintable():
+        return text.lower()
+    return text.translate(LETTERS) if FRACTIONS.keys().isdisjoint(text) else fold(text).text
+
+
 @lru_cache(maxsize=8192)
 def fold_word(word: str) -> str:
     """A word of a lexicon, folded the same way."""
-    return fold(word).text
+    return fold_words(word)

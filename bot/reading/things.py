@@ -71,7 +71,6 @@ class _Words:
         self.tokens = message.tokens
         book = message.book("things")
         self._book = book
-        self._known = [message.book(name).words for name in ("prose", "grammar", "movements")]
 
     def everyday(self, facts: Sequence[Fact], at: int, told: bool) -> bool:
         fact = facts[at]
@@ -148,7 +147,7 @@ class _Words:
         """A word that no book of the language knows, and no typing error of one that it does."""
         if token.kind != "word" or token.value is not None or token.word != token.text or len(token.text) < 3:
             return False
-        return not any(token.text in words for words in self._known)
+        return not any(token.text in self.message.book(name).words for name in ("prose", "grammar", "movements"))
 
     def _aside(self, facts: Sequence[Fact], at: int) -> bool:
         """ "Kid (4) wanted a ride", "my son, 7, did": a lone number between brackets or commas after a strange word."""

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-import tomllib
 from collections.abc import Collection
 from dataclasses import dataclass
 from functools import lru_cache
+
+import tomli
 
 from bot.reading.lexicon import WORDS
 
@@ -43,7 +44,7 @@ class Combine:
 def combine() -> Combine:
     """The rules of words/combine.toml."""
     with (WORDS / "combine.toml").open("rb") as file:
-        data = tomllib.load(file)
+        data = tomli.load(file)
     return Combine(
         rules=tuple(
             (rule["is"], frozenset(rule["all"]), frozenset(rule["all"]) | frozenset(rule.get("may", ())))
