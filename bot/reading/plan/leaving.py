@@ -204,6 +204,8 @@ def first_only(told: Told, said: Said) -> bool:
     scope = said.scoped[-1].value
     if scope == "all" or (scope == "last" and not said.names & {"only"}):
         return False
+    if said.sided and "only" in said.names and _first_of_side(told, said):
+        return True
     whole = lifts_pointed_at(told, said)
     each = [at for own in each_lift(told, said) for at in pick(told.rows, own, scope)]
     targets = whole if whole is not None else each
@@ -215,6 +217,33 @@ def first_only(told: Told, said: Said) -> bool:
         told.keep.setdefault(at, True)
     told.exclusive = told.exclusive or not told.everything
     told.warmed_up(targets)
+    return True
+
+
+def all_of_side(told: Told, said: Said) -> bool:
+    """ "Right all, left only the first two": all of that side."""
+    sides = {fact.value for fact in said.clause.facts if fact.kind == "side"}
+    whole = any(fact.kind == "scope" and fact.value == "all" for fact in said.clause.facts)
+    if not said.sided or len(sides) != 1 or not whole or said.values or said.names - {"done", "the"}:
+        return False
+    if any(fact.kind not in ("side", "scope", "word", "scheme") for fact in said.clause.facts if fact.kind != "plan"):
+        return False
+    own = [at for at, row in enumerate(told.rows) if row.side in sides]
+    for at in own:
+        told.keep.setdefault(at, True)
+    return bool(own)
+
+
+def _first_of_side(told: Told, said: Said) -> bool:
+    """ "Right all three, left only the first": those of that side, and no more of it."""
+    sides = {fact.value for fact in said.clause.facts if fact.kind == "side"}
+    meant = said.clause.targets or [at for at, row in enumerate(told.rows) if row.side is not None]
+    own = [at for at in meant if told.rows[at].side in sides]
+    chosen = pick(told.rows, own, said.scoped[-1].value)
+    if len(sides) != 1 or not chosen:
+        return False
+    for at in own:
+        told.keep[at] = at in chosen
     return True
 
 

@@ -17,6 +17,7 @@ from bot.reading.plan.fewer import so_many_each
 from bot.reading.plan.ground import GLOBAL, PARTS, plan_names
 from bot.reading.plan.leaving import (
     against_the_rest,
+    all_of_side,
     first_only,
     late_rest,
     left_out,
@@ -78,6 +79,8 @@ def take(told: Told, clause: Clause) -> None:
     if kept_up_to(told, said):
         return
     _there(told, said)
+    if all_of_side(told, said):
+        return
     if of_added(told, said) or sets_more_or_fewer(told, said) or left_out(told, said) or first_only(told, said):
         return
     told.leaving = said.named and told.leaving and not said.values

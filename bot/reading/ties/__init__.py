@@ -61,6 +61,7 @@ from bot.reading.ties.named_behind import named_behind
 from bot.reading.ties.narrated import narrated
 from bot.reading.ties.of_the_body import body_alone, of_the_body
 from bot.reading.ties.one_last import one_last
+from bot.reading.ties.one_unit import one_unit
 from bot.reading.ties.openings import openings
 from bot.reading.ties.others import done_by_others
 from bot.reading.ties.paced import paced
@@ -101,6 +102,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (ended_halfway, "flag scope 'gave_out"),
     (top_by_load, "flag rows"),
     (one_last, "rows sep scope"),
+    (one_unit, "scheme load bare rows sep"),
     (back_offs, "scope bare rows"),
     (announced, "rows|bare load sep"),
     (each_its_load, "bare load|at"),
