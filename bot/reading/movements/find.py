@@ -212,5 +212,5 @@ def _on_others(message: Message, last: Mention, hit: Hit, behind: list[Hit]) -> 
 def _planned_here(message: Message, hit: Hit) -> bool:
     """ "Raises 8 8 9" on a day of leg raises: the short name of what is planned, with no other word before it."""
     before = message.tokens[hit.start - 1] if hit.start else None
-    alone = before is None or before.kind != "word" or before.text in little("the") | little("and")
+    alone = before is None or before.kind != "word" or before.text in little("the", "and")
     return alone and any(one.movement == hit.name for one in message.context.today or ())
