@@ -43,6 +43,9 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
 
 
 def _found(message: Message, taken: Collection[int]) -> list[Mention]:
+    named = message.beginning("movements")
+    if not message.context.nicknames and not any(named):
+        return []
     rules = combine()
     own = by_nickname(message)
     skip = set(taken)
@@ -51,7 +54,6 @@ def _found(message: Message, taken: Collection[int]) -> list[Mention]:
     hits: list[Hit] = []
     at = 0
     tokens = message.tokens
-    named = message.beginning("movements")
     while at < len(tokens):
         if at in skip or tokens[at].kind in ("sym", "nl"):
             at += 1

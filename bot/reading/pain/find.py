@@ -20,6 +20,7 @@ from bot.reading.reading import PainRead
 from bot.reading.red_flags import Cues, signs_in, views
 
 BRIEF = 24  # tokens of a message that may be nothing but a score
+TELLING = frozenset({"none", "word", "scale", "nil", "plain"})  # words of pain that need no place
 SHORT = 14  # tokens of a sentence whose one number is the score of its one joint
 
 
@@ -127,8 +128,8 @@ def _pain_of(message: Message) -> list[Claim]:
 
 
 def _speaks_of_pain(message: Message) -> bool:
-    """Whether a place, or a word of pain, stands in a message at all; most long ones have none."""
-    return bool(message.hits("body", "site") or message.hits("body", "pain"))
+    """Whether a place, or a word that tells of pain without one, stands in a message at all; in most there is none."""
+    return bool(message.hits("body", "site")) or any(hit.name in TELLING for hit in message.hits("body", "pain"))
 
 
 def _sentences(message: Message) -> list[tuple[int, int]]:
