@@ -40,11 +40,11 @@ LEAST_OF_A_PACE = 6  # measurements: fewer are no pace; common practice, no sour
 class View:
     """One fold of a record, asked for several days."""
 
-    def __init__(self, record: Record, on: date) -> None:
+    def __init__(self, record: Record, on: date, ahead_days: int = AHEAD_DAYS) -> None:
         self.on = on
         self.history = History(record, on)
         self.record = self.history.record
-        self.timeline = Timeline(self.history, on + AHEAD_DAYS * DAY)
+        self.timeline = Timeline(self.history, on + ahead_days * DAY)
         self._made: dict[date, DayPlan] = {}
         self._planned_ahead: dict[date, Mapping[Side, int]] = {}
         self._climbs: dict[date, tuple[Climb, ...]] = {}

@@ -19,7 +19,7 @@ from planner.absence import Away, return_after
 from planner.facts import Absence, Equipment, Resume
 from planner.history import History
 from planner.rules import rules_of
-from storage import due, facts, persons
+from storage import due, facts
 
 OF_TRAINING = ("plan", "pain_morning", "nudge")  # kinds of due rows that nothing is owed by once training stops
 
@@ -126,7 +126,7 @@ def _resume(desk: Desk, text: str) -> str:
     if (stopped := desk.review.stopped) is not None and not _states_return(desk, text):
         # "Am I allowed to train?" tells nobody that it feels fine.
         return f"{desk.say.say('resume-not-yet')} {reason_in_words(stopped, desk.say)}"
-    persons.update_athlete(desk.tx, desk.id, {"silenced": False})
+    desk.set_own({"silenced": False})
     _call_off(desk)
     desk.add(Resume(desk.said_on))
     plant_next_plan(desk)
@@ -154,17 +154,21 @@ def _call_off(desk: Desk) -> None:
         return  # back from one journey, the next one still stands
     for one in absences:
         if one.since > desk.said_on and one.fact is not None:
-            facts.withdraw(desk.tx, "absence", one.fact, desk.now)
+            facts.withdraw(desk.tx, "absence", one.fact, desk.now, by=desk.cause)
     desk.forget()
 
 
 def _stop(desk: Desk) -> str:
-    persons.update_athlete(desk.tx, desk.id, {"silenced": True})
-    for kind in OF_TRAINING:
-        due.cancel(desk.tx, desk.person, kind)  # an erasure that was promised goes on
-    desk.forget()
+    desk.set_own({"silenced": True})
+    cancel_training(desk)
     desk.tell_coach(desk.say_coach.say("stopped-for-coach", name=desk.person.name))
     return desk.say.say("stopped", heard=desk.heard)
+
+
+def cancel_training(desk: Desk) -> None:
+    """Nothing of training falls due any more; an erasure that was promised goes on."""
+    for kind in OF_TRAINING:
+        due.cancel(desk.tx, desk.person, kind)
 
 
 def _equipment(desk: Desk, reading: Reading, text: str) -> str:

@@ -12,6 +12,7 @@ from bot.conversation import (
     alerts,
     answers,
     asking,
+    block_asked,
     for_the_coach,
     mending,
     mind_changed,
@@ -90,6 +91,9 @@ def _text(desk: Desk, said: Said, quiet: bool = False) -> None:
         said = replace(said, text=said.text[:LONGEST_READ])
     if said.to is None and not quiet and told_back.is_asked(said.text):
         desk.tell(told_back.in_words(desk))
+        return
+    if said.to is None and not quiet and (what := block_asked.about(said.text)) is not None:
+        desk.tell(block_asked.in_words(desk, what, desk.say))
         return
     if said.to is None and not quiet and told_back.is_of_the_next(said.text):
         desk.tell(plans.following(desk))

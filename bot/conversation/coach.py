@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from bot.conversation import (
+    block_asked,
     coach_decisions,
     coach_moves,
     coach_of_all,
@@ -18,7 +19,7 @@ from bot.conversation import (
     what_if,
 )
 from bot.conversation.coach_vocabulary import vocabulary, words_of
-from bot.conversation.coach_words import SCHEME, Command, behind_colon, parse
+from bot.conversation.coach_words import SCHEME, Command, behind_colon, names_of, parse, whom
 from bot.conversation.desk import Desk, Mail
 from bot.conversation.movement_names import family_called
 from bot.conversation.office import Office
@@ -65,6 +66,11 @@ def _said(office: Office, text: str) -> None:
     if supposed is not None:
         coach_of_all.suppose(office, supposed, what_if.about(supposed, names, office.coach.language, today))
         return
+    asked = office.desk(whom(text, names))
+    what = block_asked.about(text, names_of(asked.athlete.handle, names)) if asked is not None else None
+    if asked is not None and what is not None:
+        coach_of_one.of_the_block(asked, what)
+        return
     several = coach_several.orders(text, names, office.coach.language)
     if several:
         # For all of them or for none: the first that is no whole order says what is odd.
@@ -96,7 +102,7 @@ def _said(office: Office, text: str) -> None:
     if command.verb == "tell":
         command = _ordered(office, behind_colon(text, names, office.coach.language, today), desk) or command
     if command.verb in EXACT and command.odd and _asks(office, text):
-        coach_of_one.card(office, command, desk)  # "when does mira deload"
+        coach_of_one.card(office, command, desk)  # "has mira approved the questions yet"
         return
     odd = command.odd if command.verb in EXACT else command.left if command.verb in NAMING else ()
     if odd:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.conversation import cards, plans
+from bot.conversation import block_asked, cards, plans
 from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk
 from bot.conversation.office import Office
@@ -21,6 +21,12 @@ def week(_office: Office, command: Command, desk: Desk) -> None:
         desk.tell_coach(plans.week(desk, desk.say_coach))
     else:
         desk.tell_coach(plans.in_words(desk.plan(command.day), desk.say_coach))
+
+
+def of_the_block(desk: Desk, what: block_asked.About) -> None:
+    """ "When's mira's next test", "mira: when's the deload"."""
+    say = desk.say_coach
+    desk.tell_coach(say.say("of-athlete", name=desk.person.name, what=block_asked.in_words(desk, what, say)))
 
 
 def why(_office: Office, _command: Command, desk: Desk) -> None:

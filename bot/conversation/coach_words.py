@@ -198,7 +198,12 @@ def behind_colon(text: str, names: Sequence[tuple[str, str]], language: str, tod
     head, _, after = text.strip().partition(":")
     named = parse(head, names, language, today)
     said = " ".join(words_of(after))
-    if named is None or named.verb != "card" or named.over or " ".join(words_of(head)) not in _called(named, names):
+    if (
+        named is None
+        or named.verb != "card"
+        or named.over
+        or " ".join(words_of(head)) not in names_of(named.handle, names)
+    ):
         return None
     # "mira: yes" is what one says to a person; an order is given by its own word.
     if ":" in after or said in vocabulary(language, "words").get("spoken", ()):
@@ -206,8 +211,14 @@ def behind_colon(text: str, names: Sequence[tuple[str, str]], language: str, tod
     return parse(f"{head} {after}", names, language, today)
 
 
-def _called(command: Command, names: Sequence[tuple[str, str]]) -> set[str]:
-    return {word.casefold() for handle, name in names if handle == command.handle for word in (handle, name)}
+def whom(text: str, names: Sequence[tuple[str, str]]) -> str | None:
+    """The one athlete whom a message names, wherever; None where it names none or several."""
+    return _handle(f" {' '.join(words_of(text.replace(':', ' ')))} ", names)
+
+
+def names_of(handle: str | None, names: Sequence[tuple[str, str]]) -> set[str]:
+    """What an athlete is called, in small letters."""
+    return {word.casefold() for own, name in names if own == handle for word in (own, name)}
 
 
 def _told(folded: str, language: str) -> str | None:

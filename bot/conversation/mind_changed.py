@@ -11,13 +11,13 @@ from datetime import date, timedelta
 
 from bot.conversation import absences, moves
 from bot.conversation.desk import Desk
-from bot.conversation.placing import context_of
-from bot.conversation.words import phrases
+from bot.conversation.outcomes import outcome
+from bot.conversation.placing import message_of
+from bot.conversation.words import folded
 from bot.reading import read
 from bot.reading.days import Day, named_days
-from bot.reading.message import Message, read_message
+from bot.reading.message import Message
 from bot.reading.reading import Correction, Reading
-from bot.reading.text import fold
 from planner.facts import Absence, Move
 from storage import facts
 
@@ -43,14 +43,13 @@ def meant(desk: Desk, text: str) -> Change | None:
     """The change that a message makes to what the newest message brought; None where it is about something else."""
     if len(text) > MOST_CHARACTERS:
         return None
-    context = context_of(desk, desk.said_at)
-    message = read_message(text, context)
+    message = message_of(desk, text)
     days = [day for day in named_days(message).days if day.kind not in ("vague", "bad", "rough")]
     turned, keeps = _words(message, days)
     if turned is None or not (days or keeps):
         return None
     bounded = bool(days) and all(day.link in BOUNDS or day.kind == "length" for day in days)
-    if not turned and not keeps and not (bounded and set(read(text, context).intents) <= NO_WISH):
+    if not turned and not keeps and not (bounded and set(read(text, message.context).intents) <= NO_WISH):
         return None
     agreed = _newest(desk)
     if agreed is None:
@@ -64,7 +63,7 @@ def other_day(desk: Desk, text: str) -> Reading | None:
     """ "No wait, that was Friday", of the report that the newest message brought: its day put right."""
     if len(text) > MOST_CHARACTERS:
         return None
-    message = read_message(text, context_of(desk, desk.said_at))
+    message = message_of(desk, text)
     days = named_days(message).days
     turned, _ = _words(message, days)
     if not turned or len(days) != 1 or days[0].back is None or days[0].link in BOUNDS:
@@ -84,7 +83,9 @@ def carry_out(desk: Desk, change: Change) -> str:
     assert agreed.fact is not None
     if change.unclear:
         return say.say("absence-which-days")
-    facts.withdraw(desk.tx, "move" if isinstance(agreed, Move) else "absence", agreed.fact, desk.now)
+    if isinstance(now, Move) and not outcome(desk, now.moved_from, now.moved_to, agreed).fits:
+        return say.say("mind-not-changed", day=say.day(now.moved_to))
+    facts.withdraw(desk.tx, "move" if isinstance(agreed, Move) else "absence", agreed.fact, desk.now, by=desk.cause)
     desk.forget()
     if isinstance(now, Move):
         told = moves.carry_out(desk, now.moved_from, now.moved_to)
@@ -103,7 +104,7 @@ def _words(message: Message, days: Sequence[Day]) -> tuple[bool | None, bool]:
     words = [
         token.text for at, token in enumerate(message.tokens) if at not in named and token.kind not in ("sym", "nl")
     ]
-    known = {name: [fold(one).text for one in found] for name, found in phrases("mind_changed").items()}
+    known = folded("mind_changed")
     said = f" {' '.join(words)} "
     keeps = [one for one in known["keeps"] if f" {one} " in said]
     for one in keeps:

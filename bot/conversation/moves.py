@@ -1,7 +1,8 @@
 """A session goes to another day: told to, or asked whether it may.
 
-Who asks for leave ("can I train tomorrow instead of Thursday?") is given it where the session fits there, and told how
-to take it back; where it does not, nothing is moved. Who asks for advice ("should I …?") decides on the answer.
+Where it does not fit nothing is moved, whoever says so, and the nearest day that would fit is offered. Who asks for
+leave ("can I train tomorrow instead of Thursday?") is told how to take it back; who asks for advice ("should I …?")
+decides on the answer.
 """
 
 from __future__ import annotations
@@ -10,7 +11,7 @@ from datetime import date
 
 from bot.conversation import asked_by_them
 from bot.conversation.desk import Buttons, Desk
-from bot.conversation.outcomes import nearest_that_fits, outcome
+from bot.conversation.outcomes import is_done, nearest_that_fits, outcome
 from bot.conversation.words import phrases
 from bot.reading.reading import Reading, Span
 from planner.facts import Move
@@ -25,26 +26,27 @@ def move(desk: Desk, reading: Reading, text: str) -> tuple[str, Buttons]:
     if reading.dates is None or reading.dates.start is None or reading.dates.end is None:
         return say.say("move-unclear"), []
     since, until = reading.dates.start, reading.dates.end
+    if is_done(desk, since):
+        return f"{say.say('move-done-already', day=say.day(since))} {next_training(desk)}".strip(), []
+    if since == until:
+        return f"{say.say('move-stays', day=say.day(since))} {next_training(desk)}".strip(), []
     if not desk.plan(since).sets and not _was_planned(desk, since):
         return say.say("move-nothing", day=say.day(since)), []
     if asked_by_them.asks_for_advice(text):
         return _advice(desk, since, until)
-    if not asked_by_them.asks(text):
-        return carry_out(desk, since, until), []
     if not outcome(desk, since, until).fits:
         return _no_room(desk, since, until)
+    if not asked_by_them.asks(text):
+        return carry_out(desk, since, until), []
     return " ".join((say.say("move-granted"), carry_out(desk, since, until), say.say("can-be-undone"))), []
 
 
 def carry_out(desk: Desk, since: date, until: date) -> str:
-    """Move the session of `since`, as was told, and say what came of it."""
+    """Move the session of `since` to where it fits, and say what came of it."""
     say, found = desk.say, outcome(desk, since, until)
     desk.add(Move(desk.said_on, since, until))
-    if found.fits or desk.plan(until).sets:
-        done = [say.say("move-done", since=say.day(since), until=say.day(until))]
-    else:
-        done = [say.say("move-no-room", day=say.day(until))]
-    return " ".join((*done, *found.besides_in_words(say), next_training(desk))).strip()
+    done = say.say("move-done", since=say.day(since), until=say.day(until))
+    return " ".join((done, *found.besides_in_words(say), next_training(desk))).strip()
 
 
 def next_training(desk: Desk) -> str:

@@ -272,7 +272,7 @@ def _ill(message: Message, days: list[Day], resumed: bool) -> tuple[Span | None,
     end: date | None = None
     only_today = False
     over = any(hit.name == "back_to_health" for hit in message.hits("intents", "past"))
-    over = over or _two_days_gone(message, days)
+    over = over or resumed or _two_days_gone(message, days)
     taken: list[Day] = []
     ends = [ahead(day)[1] for day in days if day.link == "until" and day.ahead]
     # "bis zum 24. krank, ab dem 25. wieder da": no second illness
@@ -286,6 +286,8 @@ def _ill(message: Message, days: list[Day], resumed: bool) -> tuple[Span | None,
             end = ahead(day)[1] if day.link == "until" else ahead(day)[0] - timedelta(days=1)
         elif day.kind == "end" and day.ahead:
             end = day.ahead[1]
+        elif day.kind == "week" and day.ahead and ahead(day)[0] > today:
+            end = ahead(day)[1]  # "sick, off all of next week"
         elif day.kind == "week":
             start = today - timedelta(days=today.weekday())
             end = today - timedelta(days=1) if resumed else end
@@ -308,6 +310,9 @@ def _ill(message: Message, days: list[Day], resumed: bool) -> tuple[Span | None,
         taken.append(day)
     if start is None and end is None:
         return Span(today, today if only_today else None), taken
+    if resumed and end is None and start is not None and start < today:
+        named = days if only_today else [day for day in named_days(message).days if day.shift == 0]
+        end = today - timedelta(days=1) if named else None  # "sick since Friday, back at it today"
     return Span(start or today, end), taken
 
 

@@ -6,8 +6,10 @@ departs from the day's plan ("2 instead of 3 on the last") is no correction.
 
 from __future__ import annotations
 
+from bot.reading.days import named_days
 from bot.reading.little import little
 from bot.reading.mending.claims import of_values
+from bot.reading.mending.fields import SETS
 from bot.reading.mending.mend import Mend, Value, mentions_in, only_little
 from bot.reading.mending.not_numbers import nothing_else, of_days, of_movements, of_sides
 from bot.reading.mending.one_value import of_a_day_gone, of_bare_value, of_no_load, of_one_value
@@ -41,7 +43,8 @@ def find_corrections(message: Message) -> list[Claim]:
         if opposed is not None and mend.between("not", opposed[0].end, opposed[1].start):
             return of_values(mend, *opposed)
     if not strong and not soft:
-        return (of_movements(mend) if mend.hits.get("not") and nothing_else(mend) else []) or _of_minutes(mend)
+        swapped = of_movements(mend) if mend.hits.get("not") and nothing_else(mend) else []
+        return swapped or _of_minutes(mend) or _of_yesterday(mend)
     listed = of_lists(mend) if strong or not message.context.today else []
     if listed:
         return listed
@@ -53,7 +56,8 @@ def find_corrections(message: Message) -> list[Claim]:
         now, was, start, end = pair
         if _departs(mend, start) or (not strong and _of_sets_told(mend, now, was)):
             return []
-        if not strong and not any(hit.start < max(now.start, was.start) for hit in soft):
+        excused = mend.hits.get("excuse") and mend.hits.get("which")  # "on the first one I did 4, not 5, sorry"
+        if not strong and not excused and not any(hit.start < max(now.start, was.start) for hit in soft):
             return []
         return of_values(mend, now, was, start, end)
     return of_sides(mend) or of_movements(mend) or of_days(mend) or of_one_value(mend)
@@ -92,3 +96,14 @@ def _of_minutes(mend: Mend) -> list[Claim]:
     if not any(hit.name == "duration_min" and hit.start == now.end for hit in said):
         return []
     return of_values(mend, now, was, start, end)
+
+
+def _of_yesterday(mend: Mend) -> list[Claim]:
+    """ "Dips yesterday 10 kg, not 20": two values opposed and no others, of a day gone by."""
+    days, today = named_days(mend.message).days, mend.message.today
+    pair = pair_of(mend) if len(mend.values()) == 2 and not any(value.text for value in mend.values()) else None
+    if pair is None or not days or not all(day.back is not None and day.back[1] < today for day in days):
+        return []
+    made = of_values(mend, *pair) if mend.between("not", pair[0].end, pair[1].start) else []
+    # "yesterday 8 pull-ups, not 9 as I hoped" is asked elsewhere; "wrist 2, not the usual 4" is of the body
+    return made if made and made[0].ask is None and made[0].value.field in SETS else []

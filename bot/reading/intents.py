@@ -214,7 +214,9 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
     if "ill" in found and "away" in found:
         # "sick since Sunday, back on the 24th": the last day of the illness
         ends = [day for day in named_days(message).days if day.link == "back" and _to_come(message, day)]
-        found["away"] = [hit for hit in found["away"] if not any(_reaches(hit, day) for day in ends)]
+        found["away"] = [
+            hit for hit in found["away"] if not any(_reaches(hit, day) for day in ends) and not _laid_up(message, hit)
+        ]
     if "resume" in found and found.get("away"):
         found["away"] = [hit for hit in found["away"] if not any(_over(hit, r) for r in found["resume"])]
     return {name: hits for name, hits in found.items() if hits}
@@ -227,6 +229,12 @@ def _to_come(message: Message, day: Day) -> bool:
 def _reaches(hit: Hit, day: Day) -> bool:
     """Whether words for coming back have the day in them, or stand right before it."""
     return hit.start < day.end and day.start - 1 <= hit.end
+
+
+def _laid_up(message: Message, hit: Hit) -> bool:
+    """ "Covid, off until Friday", "flu, I'm out all week": out for the illness, and not elsewhere."""
+    words = [token.text for token in message.tokens[hit.start : hit.end]]
+    return not little("out_ill").isdisjoint(words[:3]) and little("elsewhere_out").isdisjoint(words)
 
 
 def _gives_reason(message: Message, hit: Hit) -> bool:

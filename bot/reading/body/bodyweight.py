@@ -21,6 +21,7 @@ STONES_TO_KILOS = 5  # tokens from stones to the kilograms they are
 
 PARTS = frozenset({"/", "|", ",", ";", "\n"})
 LEAST_LINE = 3  # tokens
+SHORT = 8  # tokens
 NEAR = 0.04  # an unnamed figure this near the last known bodyweight is one (common practice, no source)
 MOST_BY = 10  # a weight that changed by so much is one on the belt
 CHANGE = 0.15  # a bodyweight further than this from the last known one is asked about (common practice)
@@ -121,7 +122,8 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             yield Claim(start, stop, "bodyweight", None, Ask("bodyweight_kg", message.span(at, at + 1)))
             return
     told = _told_bare(body, taken) or [*_weighed(body, taken, sentences)]
-    yield from told or [*_heads(body, taken, sentences)] or _opens_a_line(body, taken) or _off_the_plates(body, taken)
+    told = told or [*_heads(body, taken, sentences)] or _opens_a_line(body, taken)
+    yield from told or _off_the_plates(body, taken) or _alone(body, taken)
 
 
 def _with_tenths(body: BodyCues, at: int) -> tuple[float, int]:
@@ -267,15 +269,36 @@ def _weighed(body: BodyCues, taken: set[int], sentences: list[tuple[int, int]]) 
             for name in ("kg", "lb"):
                 unit = name if body.starts("unit", name).get(at + 1) else unit
             kg = value * KG_PER_LB if unit == "lb" else value
-            if (
-                at not in taken
-                and known is not None
-                and abs(kg - known) <= CHANGE * known
-                and tokens[at - 1].text not in ("x", "@", "+")
-            ):
-                yield Claim(at, end, "bodyweight", kg)
-                return
+            if at not in taken and known is not None and tokens[at - 1].text not in ("x", "@", "+"):
+                if abs(kg - known) <= CHANGE * known:
+                    yield Claim(at, end, "bodyweight", kg)
+                    return
+                if _only_number(body) and PLAUSIBLE_KG[0] <= kg <= PLAUSIBLE_KG[1]:
+                    yield Claim(at, end, "bodyweight", None, Ask("bodyweight_kg", body.message.span(at, at + 1)))
+                    return
             break
+
+
+def _only_number(body: BodyCues) -> bool:
+    """Whether a message has one number and names no movement."""
+    numbers = sum(token.value is not None for token in body.tokens)
+    return numbers == 1 and not any(body.message.beginning("movements"))
+
+
+def _alone(body: BodyCues, taken: set[int]) -> list[Claim]:
+    """ "70.4 this morning": nothing but a number close to the last known weight, and when."""
+    tokens, known, message = body.tokens, body.message.context.bodyweight_kg, body.message
+    if known is None or not tokens or len(tokens) > SHORT or not _only_number(body):
+        return []
+    at = next(at for at, token in enumerate(tokens) if token.value is not None)
+    value = tokens[at].value or 0.0
+    fill = body.covered("bodyweight", "at")
+    greeted = {a for hit in message.hits("intents", "talk") for a in range(hit.start, hit.end)}
+    unsaid = [a for a, token in enumerate(tokens) if a not in fill and a not in greeted and token.kind == "word"]
+    kg = value * KG_PER_LB if message.context.unit == "lb" else value
+    told = value != int(value) and at not in taken and any(a in fill for a in range(at + 1, len(tokens)))
+    alone = told and not unsaid and (not at or tokens[at - 1].text not in ("x", "@", "+"))
+    return [Claim(at, at + 1, "bodyweight", kg)] if alone and abs(kg - known) <= NEAR * known else []
 
 
 def _heads(body: BodyCues, taken: set[int], sentences: list[tuple[int, int]]) -> Iterable[Claim]:

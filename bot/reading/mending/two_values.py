@@ -56,6 +56,10 @@ def pair_of(mend: Mend) -> tuple[Value, Value, int, int] | None:
             # "hab 71 geschrieben, waren 77"
             if hit.start - one.end <= NEAR and mend.between("now", hit.end, two.start):
                 return two, one, one.start, two.end
+        if _by_mistake(mend, two, one.end, two.end + NEAR):
+            return one, two, one.start, two.end  # "were with 12.5, wrote 15 by mistake"
+        if _by_mistake(mend, one, 0, two.start):
+            return two, one, one.start, two.end  # "accidentally put 15, was 12.5"
         for hit in mend.between("not", max(0, one.start - NEAR), one.start):
             # "nicht 20 sondern 22,5", "no eran 20 sino 22,5"
             if only_little(tokens, hit.end, one.start) and any(
@@ -63,6 +67,12 @@ def pair_of(mend: Mend) -> tuple[Value, Value, int, int] | None:
             ):
                 return two, one, one.start, two.end
     return None
+
+
+def _by_mistake(mend: Mend, value: Value, low: int, high: int) -> bool:
+    """Whether a value is one that was written by mistake, by the words beside it in [low, high)."""
+    low, high = max(low, value.start - 2 * NEAR), min(high, value.end + NEAR)
+    return all(mend.between(table, low, high) for table in ("mistaken", "wrote"))
 
 
 def _of_sets(mend: Mend, start: int, end: int) -> int:

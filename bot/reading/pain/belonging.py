@@ -8,6 +8,7 @@ from dataclasses import replace
 
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
+from bot.reading.pain.compared import give_compared
 from bot.reading.pain.places import Place, side_of
 from bot.reading.pain.scores import Score, by_pain_word, near_moment
 from bot.reading.pain.words import BodyWords, in_moment, moment_in
@@ -49,7 +50,8 @@ def attach(
             for place in places:
                 place.sides = [side if own is None else own for own in place.sides]
     give_parts(words, places, bounds)
-    left = _give_scores(words, places, scores, bounds, frozenset(at for s in signs for at in range(s.start, s.end)))
+    signed = frozenset(at for sign in signs for at in range(sign.start, sign.end))
+    left = [] if give_compared(words, places, scores, bounds) else _give_scores(words, places, scores, bounds, signed)
     _give_words(words, places, bounds, cues)
     _give_signs(words, places, bounds, signs)
     _hand_on_sides(words, places)
@@ -218,10 +220,11 @@ def _give_words(words: BodyWords, places: list[Place], bounds: tuple[int, int], 
             # "tore my biceps in 2019" is history
             near.hurts = near.hurts or (cues is not None and not cues.within("past", *bounds))
         elif hit.name == "hurt":
-            if not (cues is not None and _denied_pain(cues, hit, bounds)):
+            if cues is None or not (_denied_pain(cues, hit, bounds) or _once(cues, hit, bounds)):
                 near.hurts = True
         elif near.sites[0].name in JOINTS and abs(hit.start - near.end) <= SOFT_REACH:
-            near.hurts = near.hurts or hit.start >= near.end
+            beside = hit.start >= near.end or _right_before(words, hit, near)
+            near.hurts = near.hurts or (beside and not (cues is not None and _once(cues, hit, bounds)))
     for hit in words.nil:
         ends = (
             hit.end >= bounds[1] or words.tokens[hit.end].kind == "sym" or words.tokens[hit.end].text in little("but")
@@ -273,6 +276,27 @@ def _leading(words: BodyWords, start: int, end: int) -> str | None:
 def _denied_pain(cues: Cues, hit: Hit, bounds: tuple[int, int]) -> bool:
     before = range(max(bounds[0], hit.start - 2), hit.start)
     return any(cues.covers("deny", at) and not cues.covers("allow", at) for at in before)
+
+
+def _right_before(words: BodyWords, hit: Hit, place: Place) -> bool:
+    """ "Sore left wrist", "a stiff neck"."""
+    low = place.sites[0].start
+    while low and (low - 1 in words.sides or words.tokens[low - 1].text in little("before_site")):
+        low -= 1
+    return hit.end == low or hit.end == place.sites[0].start
+
+
+def _once(cues: Cues, hit: Hit, bounds: tuple[int, int]) -> bool:
+    """ "I've had elbow pain before, years ago": told as long past, and not "since last year"."""
+    low = next((at + 1 for at in range(hit.start - 1, bounds[0] - 1, -1) if cues.tokens[at].text == ","), bounds[0])
+    high = next((at for at in range(hit.end, bounds[1]) if cues.tokens[at].text == ","), bounds[1])
+    if cues.within("now", low, high) or not any(t.text in little("once_told") for t in cues.tokens[low : hit.end]):
+        return False
+    return any(
+        not cues.covers("not_past", past.start)
+        and (past.start == 0 or cues.tokens[past.start - 1].text not in little("ever_since"))
+        for past in cues.within("past", low, bounds[1])
+    )
 
 
 def _score_end(scores: list[Score], place: Place, until: int) -> int:

@@ -34,7 +34,7 @@ def _entries(words: BodyWords, place: Place) -> list[tuple[PainRead, Score | Non
         both = scores[0][0].end + 1 == scores[1][0].start and words.tokens[scores[0][0].end].text in little(
             "both_scores"
         )
-        if len(scores) == 2 and both and place.sides in ([None], ["both"]):
+        if len(scores) == 2 and both and not any(sided) and place.sides in ([None], ["both"]):
             scores = [(scores[0][0], "left", moments[0]), (scores[1][0], "right", moments[1])]
         elif place.sides == ["both"] and sorted(map(str, sided)) in (["None", "left"], ["None", "right"]):
             # "both elbows ache, left 2 right 3": the words for one side stand in the place's own

@@ -42,3 +42,12 @@ why-strength = { $movement }: Nach deinen Meldungen liegt dein Maximum bei etwa 
 why-nothing = Bisher ist nichts anders entschieden, als es der Block vorsieht.
 next-training = Nächstes Training: { $day }.
 welcome = Willkommen, { $name }. { $coach } coacht dich in diesem Chat: An jedem Trainingstag schicke ich dir deine Sätze, und du sagst mir in eigenen Worten, was du gemacht hast. Hier gibt es keinen ärztlichen Rat: Bei einem Warnzeichen hör auf und geh zum Arzt.
+
+# Was vom Block noch kommt.
+ahead-test = Nach heutigem Stand ist der nächste Test am { $day }: { $what }.
+ahead-no-test = Nach heutigem Stand ist kein Test in Sicht.
+ahead-test-day = Test: { $day }.
+ahead-deload = Nach heutigem Stand beginnt der Deload am { $day }.
+ahead-deload-now = Das ist die Deload-Woche, bis { $until }.
+ahead-no-deload = Nach heutigem Stand ist kein Deload in Sicht.
+ahead-block = Block { $block }, Woche { $week } von { $weeks } (die letzte ist der Deload), bis { $until }.

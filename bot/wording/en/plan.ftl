@@ -42,3 +42,12 @@ why-strength = From your reports your { $movement } maximum is about { $middle }
 why-nothing = Nothing was decided yet that differs from the plan of the block.
 next-training = Next training: { $day }.
 welcome = Welcome, { $name }. { $coach } coaches you through this chat: each training day I send your sets, you tell me in your own words what you did. No medical advice here: with a warning sign, stop and see a doctor.
+
+# What is to come of the block.
+ahead-test = As things stand, the next test is on { $day }: { $what }.
+ahead-no-test = As things stand, no test is in sight.
+ahead-test-day = Test: { $day }.
+ahead-deload = As things stand, the deload begins on { $day }.
+ahead-deload-now = This is the deload week, until { $until }.
+ahead-no-deload = As things stand, no deload is in sight.
+ahead-block = Block { $block }, week { $week } of { $weeks } (the last is the deload), until { $until }.

@@ -42,3 +42,12 @@ why-strength = { $movement }: según lo que me cuentas, tu máximo ronda los { $
 why-nothing = Aún no se ha decidido nada distinto de lo que marca el bloque.
 next-training = Próximo entreno: { $day }.
 welcome = Te doy la bienvenida, { $name }. { $coach } te entrena por este chat: cada día de entreno te mando tus series y tú me cuentas con tus palabras lo que hiciste. Aquí no hay consejo médico: ante una señal de alarma, para y ve al médico.
+
+# Lo que queda del bloque.
+ahead-test = Tal como están las cosas, el próximo test es el { $day }: { $what }.
+ahead-no-test = Tal como están las cosas, no hay ningún test a la vista.
+ahead-test-day = Test: { $day }.
+ahead-deload = Tal como están las cosas, la descarga empieza el { $day }.
+ahead-deload-now = Esta es la semana de descarga, hasta el { $until }.
+ahead-no-deload = Tal como están las cosas, no hay ninguna descarga a la vista.
+ahead-block = Bloque { $block }, semana { $week } de { $weeks } (la última es la descarga), hasta el { $until }.

@@ -97,3 +97,65 @@ def test_other_sports_move_no_session(chat: Chat, words: str) -> None:
 
     assert "pass it on" in chat.answer("mira", words, "18:00")
     assert not moves(chat)
+
+
+@pytest.mark.parametrize(
+    ("language", "words", "said", "following"),
+    [
+        ("en", "can monday's session go to wednesday", "Mon 4 Jan is done already", "Thursday 7 January"),
+        ("en", "move today to wednesday", "Mon 4 Jan is done already", "Thursday 7 January"),
+        ("de", "verschieb heute auf Mittwoch", "Mo 4. Jan ist schon gemacht", "Donnerstag"),
+        ("es", "pasa la sesión de hoy al miércoles", "lun 4 ene ya está hecha", "jueves"),
+    ],
+)
+def test_a_session_that_is_done_is_not_moved_and_the_next_is_named(
+    of_language: Callable[[str], Chat], language: str, words: str, said: str, following: str
+) -> None:
+    chat = of_language(language)
+    chat.answer("mira", "pull-ups 4x4 +11.25 @7", "10:00")
+    answer = chat.answer("mira", words, "18:00")
+
+    assert said in answer
+    assert following in answer
+    assert not moves(chat)
+
+
+def test_a_session_done_on_the_day_it_went_to_is_done_by_its_first_day_too(chat: Chat) -> None:
+    chat.answer("mira", "pull-ups 4x4 +11.25 @7", "10:00")
+    chat.answer("mira", "move thursday to wednesday", "18:00")
+    chat.answer("mira", "pull-ups 4x6 +6.25 @7", "10:00", "2027-01-06")
+
+    assert "is done already" in chat.answer("mira", "move thursday to friday", "18:00", "2027-01-06")
+    assert moves(chat) == [("2027-01-07", "2027-01-06")]
+
+
+def test_a_coach_moves_no_session_that_is_done(chat: Chat) -> None:
+    chat.answer("mira", "pull-ups 4x4 +11.25 @7", "10:00")
+    answer = chat.answer("coach", "mira move monday to wednesday", "18:00")
+
+    assert answer.startswith("Mira has done the session of Mon 4 Jan already; nothing was moved.\nNext, Thu 7 Jan:")
+    assert not moves(chat)
+
+
+def test_told_to_where_it_does_not_fit_nothing_moves_and_another_day_is_offered(chat: Chat) -> None:
+    chat.answer("mira", "pull-ups 4x4 +11.25 @7", "10:00")
+    answer = chat.answer("mira", "move thursday to tuesday", "18:00")
+
+    assert "does not fit on Tue 5 Jan" in answer
+    assert "Thu 7 Jan stays as it is" in answer
+    assert not moves(chat)
+    chat.says("mira", None, "18:05", press="Move it to Wed 6 Jan")
+    assert moves(chat) == [("2027-01-07", "2027-01-06")]
+
+
+def test_a_day_to_itself_is_no_move(chat: Chat) -> None:
+    assert "stays where it was" in chat.answer("mira", "move thursday to thursday", "18:00")
+    assert not moves(chat)
+
+
+def test_another_mind_that_does_not_fit_leaves_what_was_agreed(chat: Chat) -> None:
+    chat.answer("mira", "pull-ups 4x4 +11.25 @7", "10:00")
+    chat.answer("mira", "move thursday to friday", "18:00")
+
+    assert "What was agreed before stands" in chat.answer("mira", "no, rather tuesday", "18:05")
+    assert moves(chat) == [("2027-01-07", "2027-01-08")]

@@ -2,6 +2,7 @@
 
 The lines of `tests/data/plain_speech.txt` are invented; what they mean was judged by hand, by the contract of readings.
 A line is `language | plan | text | reading`. A set is `movement side reps or seconds @load`; `?` is what is asked.
+`tests/data/other_talk.txt` has what is no list of sets, `language | text | reading`, with days and figures of the body.
 """
 
 import re
@@ -16,7 +17,9 @@ from bot.reading.reading import Context, Reading, SetRead
 from planner.facts import PlannedSet
 from planner.units import KG_PER_LB
 
-LINES = (Path(__file__).parents[2] / "data" / "plain_speech.txt").read_text(encoding="utf-8").splitlines()
+DATA = Path(__file__).parents[2] / "data"
+LINES = (DATA / "plain_speech.txt").read_text(encoding="utf-8").splitlines()
+OTHER_LINES = (DATA / "other_talk.txt").read_text(encoding="utf-8").splitlines()
 ZONE = ZoneInfo("Europe/Berlin")
 SENT = datetime(2027, 6, 16, 18, 30, tzinfo=ZONE)
 PLANNED = re.compile(
@@ -80,6 +83,26 @@ def in_short(reading: Reading) -> str:
         parts.append(f"{reading.correction.field} {reading.correction.was} to {reading.correction.now}")
     parts += [f"asks {one.about}: {one.span}" for one in reading.ask]
     return "; ".join(parts)
+
+
+def whole_in_short(reading: Reading) -> str:
+    """Days and figures of the body too."""
+    parts = [in_short(reading)]
+    if reading.dates is not None:
+        end = reading.dates.end
+        parts.append(f"{reading.dates.start:%d %b} to {end:%d %b}" if end else f"{reading.dates.start:%d %b} on")
+    if reading.correction is not None:
+        mended = reading.correction
+        parts[-1] += "".join(f" {part}" for part in (mended.movement, mended.side, mended.which) if part is not None)
+    figures = ("bodyweight_kg", "session_rpe", "duration_min", "sleep_h")
+    parts += [f"{name} {getattr(reading, name):g}" for name in figures if getattr(reading, name) is not None]
+    return "; ".join(part for part in parts if part)
+
+
+@pytest.mark.parametrize("line", OTHER_LINES, ids=range(1, len(OTHER_LINES) + 1))
+def test_what_is_no_list_of_sets_is_read(line):
+    language, text, meant = (part.strip() for part in line.split("|"))
+    assert whole_in_short(read(text, Context(SENT, ZONE, "kg", language, 72.0))) == meant, text
 
 
 @pytest.mark.parametrize("line", LINES, ids=range(1, len(LINES) + 1))
