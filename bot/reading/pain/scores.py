@@ -84,7 +84,8 @@ def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
         row = (before is not None and before.text in ("/", "x", "@", "+") and not parts) or (
             after is not None and after.text in ("/", "x", "@", "+") and not after.space
         )
-        low = max([bounds[0], at - 3, *(start for start in site_starts if start < at)])
+        low = max(bounds[0], at - 3)
+        low = next((start for start in range(at - 1, low, -1) if start in site_starts), low)
         of_session = any(
             a in words.session and a not in words.heads and not in_moment(words, a) for a in range(low, at)
         )
