@@ -56,10 +56,9 @@ from bot.reading.ties.maxes import maxes, to_the_utmost
 from bot.reading.ties.meant_otherwise import meant_otherwise
 from bot.reading.ties.named_behind import named_behind
 from bot.reading.ties.narrated import narrated
-from bot.reading.ties.of_the_body import body_alone, of_the_body
+from bot.reading.ties.of_the_body import body_alone
 from bot.reading.ties.one_last import one_last
 from bot.reading.ties.one_unit import one_unit
-from bot.reading.ties.openings import openings
 from bot.reading.ties.others import done_by_others
 from bot.reading.ties.paced import paced
 from bot.reading.ties.ramps import ramps
