@@ -16,7 +16,7 @@ from bot.reading.reading import Ask, Correction
 
 def of_no_load(mend: Mend) -> list[Claim]:
     """ "+10 not bodyweight", "bodyweight, not +10": one of the two values is no load."""
-    for value in mend.values():
+    for value in mend.values() if "none" in mend.hits and "not" in mend.hits else ():
         if value.mark != "+" or value.text:
             continue
         for hit in mend.hits.get("none", ()):
@@ -81,7 +81,7 @@ def of_a_day_gone(mend: Mend) -> bool:
 
 def of_bare_value(mend: Mend) -> list[Claim]:
     """ "Sorry, that was 22.5": an excuse and a value. What it is of is asked, but where its unit tells."""
-    values = mend.values()
+    values = mend.values() if "excuse" in mend.hits else []
     if len(values) != 1 or values[0].text or any(token.text == "?" for token in mend.tokens):
         return []
     (now,) = values

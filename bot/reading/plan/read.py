@@ -84,7 +84,7 @@ def _only_named(message: Message, facts: Sequence[Fact]) -> bool:
     texts = {message.tokens[at].text for fact in words for at in range(fact.start, fact.end)}
     if any(fact.kind != "word" and (fact.kind, fact.value) != ("scope", "all") for fact in words):
         return False
-    if not texts <= little("felt_so") | little("feels") | little("all_of_it"):
+    if not texts <= little("felt_so", "feels", "all_of_it"):
         return False
     return not any(token.text == "?" for token in message.tokens)
 

@@ -38,7 +38,7 @@ def sets_of_lift(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
 
 def _small(message: Message, fact: Fact) -> bool:
     """ "Of the"."""
-    of = fact.kind == "word" and message.tokens[fact.start].text in little("of_those_sets") | little("of_another")
+    of = fact.kind == "word" and message.tokens[fact.start].text in little("of_those_sets", "of_another")
     return of or plan_names(fact) == {"the"}
 
 

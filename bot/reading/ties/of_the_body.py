@@ -7,19 +7,7 @@ from collections.abc import Collection, Sequence
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 
-
-def of_the_body(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """The facts without a "fine" right behind a pain."""
-    out: list[Fact] = []
-    for fact in facts:
-        before = out[-1] if out else None
-        pain = before is not None and before.kind == "claim" and getattr(before.value, "kind", "") == "pain"
-        if pain and fact.kind == "plan" and fact.note.get("names") == ["fine"]:
-            fact = Fact("word", fact.start, fact.end, None, {"noise": True})
-        out.append(fact)
-    return out
-
-
+LED = 4  # facts before a side: "did only the"
 WORK = frozenset({"move", "rows", "load", "loads", "at", "count", "rounds", "effort", "efforts", "scope", "instead"})
 
 
@@ -54,7 +42,7 @@ def _did_a_side(sentence: Sequence[Fact]) -> bool:
     for at, fact in enumerate(sentence):
         if fact.kind == "claim":
             return False
-        before = [one for one in sentence[:at] if "the" not in _names(one)][-2:]
+        before = [one for one in sentence[max(0, at - LED) : at] if "the" not in _names(one)][-2:]
         only = any("only" in _names(one) for one in before) and fact.kind == "side"
         after = sentence[at + 1 : at + 2]
         verb = any(one.value == "got" or "done" in _names(one) for one in (*before, *after))
