@@ -57,6 +57,7 @@ class Mend:
     def _values(self) -> list[Value]:
         out: list[Value] = []
         which = {at for hit in longest(self.hits.get("which", ())) for at in range(hit.start, hit.end)}
+        which |= {at for hit in self.hits.get("mistaken", ()) for at in range(hit.start, hit.end)}  # "ein Fehler"
         at = 0
         while at < len(self.tokens):
             token = self.tokens[at]
