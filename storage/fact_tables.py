@@ -13,7 +13,8 @@ from storage.database import BigId, Json, Row
 class Said(Row):
     """What all facts have: whose, said by whom ("athlete", "coach", "bot") and when, and the message it came with.
 
-    `cause` is the inbox row's id, without a foreign key: a message can be cleared away, its facts stay.
+    `cause` is the inbox row's id, without a foreign key: a message can be cleared away, its facts stay. `withdrawn_by`:
+    the message that put something else in its place; that one taken back, the fact stands again.
     """
 
     athlete_id: int = Field(foreign_key="athlete.id", sa_type=BigId, index=True)
@@ -21,6 +22,7 @@ class Said(Row):
     said_at: datetime
     cause: int | None = Field(default=None, sa_type=BigId)
     withdrawn_at: datetime | None = None
+    withdrawn_by: int | None = Field(default=None, sa_type=BigId)
 
 
 class Report(Said, table=True):

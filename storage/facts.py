@@ -74,11 +74,15 @@ def add_sent(
 _ADD_SENT = sa.insert(plans_sent)
 
 
-def withdraw(tx: Session, kind: str, fact_id: int, at: datetime) -> bool:
-    """Take one fact back. False: there is none that stands. A report that it had replaced stands again."""
+def withdraw(tx: Session, kind: str, fact_id: int, at: datetime, by: int | None = None) -> bool:
+    """Take one fact back. False: there is none that stands. A report that it had replaced stands again.
+
+    Args:
+        by: The message that says otherwise: when that is taken back, the fact stands again (`restore`).
+    """
     table = BY_KIND[kind].table
     here = sa.update(table).where(table.c.id == fact_id, table.c.withdrawn_at.is_(None))
-    row = run(tx, here.values(withdrawn_at=at).returning(table.c.athlete_id)).first()
+    row = run(tx, here.values(withdrawn_at=at, withdrawn_by=by).returning(table.c.athlete_id)).first()
     if row is None:
         return False
     if kind == "session":
@@ -106,8 +110,22 @@ def withdraw_caused_by(tx: Session, athlete_id: int, cause: int, at: datetime) -
     return found
 
 
+def restore(tx: Session, athlete_id: int, by: int) -> list[tuple[str, int]]:
+    """Kind and id of the facts that a message had put aside and that stand again now: it is taken back."""
+    found: list[tuple[str, int]] = []
+    for form in FORMS:
+        c = form.table.c
+        here = sa.update(form.table).where(c.athlete_id == athlete_id, c.withdrawn_by == by)
+        again = run(tx, here.values(withdrawn_at=None, withdrawn_by=None).returning(c.id)).all()
+        found += [(form.kind, row.id) for row in again]
+        if again:
+            _changed(tx, athlete_id, form.kind)
+    return found
+
+
 def last_cause(tx: Session, athlete_id: int, said_by: SaidBy = "athlete") -> int | None:
-    """The newest message of the athlete (or of the coach about them) with a fact that still stands; no old note."""
+    """The newest message of the athlete (or of the coach about them) with a fact that still stands, or that put one
+    aside; no old note."""
     return last_causes(tx, [athlete_id], said_by).get(athlete_id)
 
 
@@ -122,6 +140,15 @@ def last_causes(tx: Session, athlete_ids: Sequence[int], said_by: SaidBy = "athl
             form.table.c.withdrawn_at.is_(None),
             form.table.c.cause.notin_(imported),
         )
+        .group_by(form.table.c.athlete_id)
+        for form in FORMS
+    ]
+    # Who put a fact aside is told by the message, for it can be another's fact.
+    theirs = incoming.c.coach_id if said_by == "coach" else incoming.c.athlete_id
+    newest += [
+        sa.select(form.table.c.athlete_id, sa.func.max(form.table.c.withdrawn_by).label("cause"))
+        .join(incoming, incoming.c.id == form.table.c.withdrawn_by)
+        .where(form.table.c.athlete_id.in_(athlete_ids), theirs.is_not(None))
         .group_by(form.table.c.athlete_id)
         for form in FORMS
     ]

@@ -52,7 +52,8 @@ class Athlete(Row, table=True):
     placed), `rules` the coach's values for this athlete alone. `silenced`: asked to be left alone. `added_at`: None
     where nobody had noted it yet; later than any erasure of the handle before (`storage/tombstones.py`).
     `roster_said`: what the roster last gave for the settings that are the athlete's too (`storage/loading.py`); None
-    where nobody had noted it yet.
+    where nobody had noted it yet. `own_before`: what each setting of their own was before, and the message that set
+    it, oldest first, for as long as that can be undone.
     """
 
     # Handles are how a coach names an athlete; two of one name would get each other's orders. Numbers are given once:
@@ -78,6 +79,7 @@ class Athlete(Row, table=True):
     silenced: bool = False
     rules: dict[str, Any] = Field(default_factory=dict, sa_type=Json)
     roster_said: dict[str, Any] | None = Field(default=None, sa_type=Json)
+    own_before: list[list[Any]] | None = Field(default=None, sa_type=Json, nullable=True)
     # A new number with every change of a setting or fact: what a cached record is known by. Not a counter: one that
     # was rolled back would come again for something else.
     stamp: int = Field(default=0, sa_type=BigId)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from datetime import date
 from typing import Literal
 
@@ -19,7 +19,7 @@ About = Literal["test", "deload", "block"]
 ABOUT: tuple[About, ...] = ("test", "deload", "block")
 
 
-def about(text: str, names: Sequence[str] = ()) -> About | None:
+def about(text: str, names: Collection[str] = ()) -> About | None:
     """What a short question is about; None where it is none of these.
 
     Args:

@@ -102,7 +102,7 @@ def _said(office: Office, text: str) -> None:
     if command.verb == "tell":
         command = _ordered(office, behind_colon(text, names, office.coach.language, today), desk) or command
     if command.verb in EXACT and command.odd and _asks(office, text):
-        coach_of_one.card(office, command, desk)  # "when does mira deload"
+        coach_of_one.card(office, command, desk)  # "has mira approved the questions yet"
         return
     odd = command.odd if command.verb in EXACT else command.left if command.verb in NAMING else ()
     if odd:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date, datetime, timedelta
 from datetime import time as clock_time
@@ -13,12 +13,13 @@ from sqlmodel import Session
 
 from bot.clock import moment_of
 from bot.conversation.plan_json import plan_object
+from bot.reading.message import Message
 from bot.wording import Wording, wording_for
 from planner import plan_for
 from planner.facts import Record, SentPlan
 from planner.plan import DayPlan, Review
 from planner.view import View
-from storage import chats, due, facts, outbox, persons
+from storage import chats, due, facts, outbox, own_settings, persons
 from storage.fact_forms import Fact
 from storage.facts import SaidBy
 from storage.outbox import Outgoing
@@ -106,6 +107,7 @@ class Desk:
     said_by: SaidBy = "athlete"
     _record: Record | None = field(default=None, repr=False)
     _fold: Fold | None = field(default=None, repr=False)
+    messages: dict[str, Message] = field(default_factory=dict, repr=False)  # `placing.message_of`
 
     @classmethod
     def of(
@@ -121,6 +123,7 @@ class Desk:
         ready: Desk | None = mail.tx.info.get("desks", {}).get(athlete_id)
         if ready is not None:
             ready.mail, ready.cause, ready.said_by, ready.said_at = mail, cause, said_by, at
+            ready.messages.clear()
             return ready
         row = persons.athlete(mail.tx, athlete_id)
         coach = persons.person_of(persons.coach(mail.tx, row.coach_id))
@@ -246,6 +249,11 @@ class Desk:
         facts.add_sent(self.tx, self.id, sent, self.now, self.cause, plan.decisions)
         self._record = self._fold = None
 
+    def set_own(self, changes: Mapping[str, Any]) -> None:
+        """Change settings that are the athlete's own, by column name; undone with the message that is handled."""
+        own_settings.set_own(self.tx, self.athlete, changes, self.cause)
+        self.forget()
+
     def _know(self, row: persons.Athlete, known: Record) -> None:
         """Settings and record as they are now; the fold of another record is of no use any more."""
         if self._record is not known:
@@ -254,6 +262,7 @@ class Desk:
 
     def forget(self) -> None:
         self._athlete = self._record = self._fold = None
+        self.messages.clear()
 
     # ---- saying and planting --------------------------------------------------------------------------------------
 

@@ -7,14 +7,12 @@ from dataclasses import replace
 from datetime import date
 from typing import Any
 
-from bot.conversation import asking, open_sets, said_instead
+from bot.conversation import asking, open_sets, said_instead, taken_back
 from bot.conversation.desk import Desk
-from bot.conversation.reasons import place
 from bot.conversation.reports import known_sets
 from bot.reading.reading import Correction, Reading
-from bot.wording import Wording
 from bot.wording.sets import done_in_words
-from planner.facts import PainAnswer, Session, WorkSet
+from planner.facts import Session, WorkSet
 from storage import facts, questions
 
 SAME = 0.06
@@ -27,30 +25,8 @@ def undo(desk: Desk) -> str:
     for kind in (asking.KIND, said_instead.KIND):
         questions.expire(desk.tx, desk.person, kind, desk.now)  # what is taken back needs no answer
     open_sets.close(desk)
-    cause = facts.last_cause(desk.tx, desk.id)
-    say = desk.say
-    if cause is None:
-        return say.say("undo-nothing")
-    gone = {session.fact: session for session in desk.record.sessions}
-    scores = {one.fact: one for one in desk.record.pain}
-    weights = {one.fact: one for one in desk.record.bodyweights}
-    withdrawn = facts.withdraw_caused_by(desk.tx, desk.id, cause, desk.now)
-    desk.forget()
-    again = [session for session in desk.record.sessions if session.fact not in gone and session.sets]
-    if again:
-        return "\n".join(
-            say.say("undo-restored", day=say.day(one.on), work=done_in_words(one.sets, say)) for one in again
-        )
-    told = [done_in_words(gone[key].sets, say) for kind, key in withdrawn if kind == "session" and key in gone]
-    told += [_score_in_words(scores[key], say) for kind, key in withdrawn if kind == "pain" and key in scores]
-    told += [say.load(weights[key].kg) for kind, key in withdrawn if kind == "bodyweight" and key in weights]
-    told = [one for one in told if one]
-    return say.say("undo-done", what="; ".join(told)) if told else say.say("undo-done-other")
-
-
-def _score_in_words(told: PainAnswer, say: Wording) -> str:
-    where = place(told.site, told.side, say) if told.site else say.say("pain-somewhere")
-    return where if told.score is None else f"{where} {say.number(told.score)}/10"
+    cause = taken_back.newest_cause(desk)
+    return desk.say.say("undo-nothing") if cause is None else taken_back.take_back(desk, cause)
 
 
 def correct(desk: Desk, reading: Reading) -> str:

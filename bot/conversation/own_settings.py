@@ -7,9 +7,8 @@ from datetime import time
 
 from bot.conversation import moments
 from bot.conversation.desk import Desk
-from bot.conversation.words import phrases
+from bot.conversation.words import folded
 from bot.reading.text import fold
-from storage import persons
 
 WORD = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)?")
 AT = re.compile(r"\b(\d{1,2})(?:[:.h](\d{2}))?\s*(am|pm|a\.m\.?|p\.m\.?|uhr|h)?\b")
@@ -23,7 +22,7 @@ def carried_out(desk: Desk, text: str) -> str | None:
     if len(text) > MOST_CHARACTERS:
         return None
     said = fold(text).text.casefold()
-    known = {name: {fold(one).text for one in found} for name, found in phrases("own_settings").items()}
+    known = {name: set(found) for name, found in folded("own_settings").items()}
     words = set(WORD.findall(AT.sub(" ", said)))
     hours = AT.findall(said)
     if not hours and any(sign.isdigit() for sign in said):
@@ -36,8 +35,7 @@ def carried_out(desk: Desk, text: str) -> str | None:
         return None
     if not words <= known[units[0]] | known["into"] | known["small"]:
         return None
-    persons.update_athlete(desk.tx, desk.id, {"unit": units[0]})
-    desk.forget()
+    desk.set_own({"unit": units[0]})
     return desk.say.say(f"unit-set-{units[0]}")
 
 
@@ -52,7 +50,6 @@ def _plan_at(desk: Desk, at: time) -> str:
     say, shown = desk.say, f"{at:%H:%M}"
     if not EARLIEST <= at <= LATEST:
         return say.say("plan-at-odd", earliest=f"{EARLIEST:%H:%M}", latest=f"{LATEST:%H:%M}")
-    persons.update_athlete(desk.tx, desk.id, {"plan_at": at})
-    desk.forget()
+    desk.set_own({"plan_at": at})
     moments.at_new_hours(desk.tx, [desk.id], desk.now)
     return say.say("plan-at-set", at=shown)

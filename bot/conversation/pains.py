@@ -68,7 +68,7 @@ def _take_back(desk: Desk, asked: Question, reading: Reading) -> None:
     for fact in reversed(desk.record.pain):
         here = (fact.site, fact.side) in places or "site" not in asked.data
         if fact.on == on and fact.when == when and fact.fact is not None and here:
-            facts.withdraw(desk.tx, "pain", fact.fact, desk.now)
+            facts.withdraw(desk.tx, "pain", fact.fact, desk.now, by=desk.cause)
             desk.forget()
             return
 
@@ -83,7 +83,7 @@ def _end_restarts(desk: Desk, since: date) -> None:
     """Take back what the coach lifted from that day on, not knowing of this: days alone don't tell which came first."""
     for order in desk.record.orders:
         if order.kind == "restart" and order.on >= since and order.fact is not None:
-            facts.withdraw(desk.tx, "order", order.fact, desk.now)
+            facts.withdraw(desk.tx, "order", order.fact, desk.now, by=desk.cause)
     desk.forget()
 
 

@@ -120,7 +120,7 @@ def read_back(desk: Desk, stored: Stored, before: Snapshot, whole: bool = True) 
     for session in sessions:
         if session.sets:
             lines.append(say.say("report-noted", day=say.day(session.on), work=done_in_words(session.sets, say)))
-        extras = list(_extras(session, say))
+        extras = list(extras_of(session, say))
         if extras:
             key = "report-extras" if session.sets else "report-extras-alone"
             lines.append(say.say(key, day=say.day(session.on), extras=say.listed(extras)))
@@ -131,7 +131,7 @@ def read_back(desk: Desk, stored: Stored, before: Snapshot, whole: bool = True) 
     return "\n".join(lines)
 
 
-def _extras(session: Session, say: Wording) -> Iterator[str]:
+def extras_of(session: Session, say: Wording) -> Iterator[str]:
     if session.session_rpe is not None:
         yield say.say("extra-session-rpe", rpe=say.number(session.session_rpe))
     if session.duration_min is not None:

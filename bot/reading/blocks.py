@@ -24,8 +24,9 @@ def drop_list_marks(message: Message, facts: list[Fact]) -> list[Fact]:
         mark = fact.note.get("mark") if fact.kind == "sep" else None
         open_brackets = max(0, open_brackets + (mark == "(") - (mark == ")"))
         closes = after is not None and after.kind == "sep" and after.note.get("mark") == ")"
-        if fact.kind == "bare" and closes and not open_brackets and fact.value in range(1, 21):
-            continue  # "1) pull-ups 5x3 2) dips 3x8"
+        bracketed = open_brackets == 1 and fresh and after is not None and _leads_a_lift(facts, i)
+        if fact.kind == "bare" and closes and (bracketed or not open_brackets) and fact.value in range(1, 21):
+            continue  # "1) pull-ups 5x3 2) dips 3x8", "(1) pull-ups 5x3"
         if (
             (
                 fresh
@@ -67,11 +68,19 @@ def drop_list_marks(message: Message, facts: list[Fact]) -> list[Fact]:
                 and fact.value <= 9
             ):
                 continue
-        fresh = (fact.kind == "sep" and (fact.value == 3 or (fact.note.get("mark") == ")" and fresh))) or (
+        marks = ("(", ")") if open_brackets < 2 else (")",)
+        fresh = (fact.kind == "sep" and (fact.value == 3 or (fact.note.get("mark") in marks and fresh))) or (
             fresh and fact.kind == "word" and not fact.note.get("noise") and len(str(fact.value)) <= 2
         )
         kept.append(fact)
     return kept
+
+
+def _leads_a_lift(facts: Sequence[Fact], at: int) -> bool:
+    """Whether a number in brackets stands right before an exercise."""
+    opened = facts[at - 1] if at else None
+    follow = facts[at + 2] if at + 2 < len(facts) else None
+    return opened is not None and opened.note.get("mark") == "(" and follow is not None and follow.kind == "move"
 
 
 def split(facts: Sequence[Fact]) -> tuple[list[Fact], list[tuple[Fact, list[Fact]]]]:

@@ -90,7 +90,7 @@ def _elsewhere(message: Message) -> dict[str, list[Hit]]:
     weeks = any(day.kind in ("week", "weekend") for day in ahead)
     # "two weeks in Cancun from the 1st of June"
     begun = any(day.kind == "length" for day in named_days(message).days)
-    spans = spans or (begun and any(day.link in ("from", "open") and day.ahead[0] > message.today for day in ahead))
+    spans = spans or (begun and any(day.link in ("from", "open") and _to_come(message, day) for day in ahead))
     if not spans and not (weeks and stays):
         return {}
     barred = {hit.start for hit in hits if hit.name == "not"}

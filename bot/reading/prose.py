@@ -144,10 +144,15 @@ def _after_places(message: Message, facts: list[Fact]) -> list[Fact]:
 def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
     """Without "missed the bus": a miss counts where work stands before it in the sentence, or beside it."""
     out: list[Fact] = []
-    work = False
+    work = tried = False
     for at, fact in enumerate(facts):
         if fact.kind == "sep" and fact.value == 3:
-            work = fact.note.get("nl") is not None and work
+            said = _sentence(facts, at + 1) if tried else []
+            # "tried 40. Nope. Got stuck halfway": a verdict is of what was tried right before
+            tried = bool(said) and not any(one.kind in NUMBERS for one in said)
+            tried = tried and (len(said) == 1 or "fail" in (said[0].kind, said[-1].kind))
+            work = (fact.note.get("nl") is not None and work) or tried
+        tried = tried or (fact.kind == "scheme" and fact.value == "attempt")
         if (
             fact.kind in ("rows", "bare", "load", "at", "side", "loads", "count")
             or (fact.kind == "scope" and fact.value != "all")
@@ -168,6 +173,14 @@ def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
                 continue
         out.append(fact)
     return out
+
+
+def _sentence(facts: Sequence[Fact], start: int) -> Sequence[Fact]:
+    """The facts from a place to the end of their sentence."""
+    end = start
+    while end < len(facts) and not (facts[end].kind == "sep" and facts[end].value == 3):
+        end += 1
+    return facts[start:end]
 
 
 def _only_named(after: Sequence[Fact]) -> bool:

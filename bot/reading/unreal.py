@@ -20,6 +20,7 @@ UNREAL = ("wanted", "others", "past", "when", "till_then", "ahead", "feared")
 NEED_AN_END = ("when", "ahead")  # tales only where the athlete says elsewhere what they did
 WISHES = ("wanted", "ahead")
 OWN_SUBJECT = {"when": 2}  # "letzte Woche hab ich 5x3 geschafft, heute …": the tale's own "I" does not end it
+OWN_NEAR = 6  # tokens from "mine" to its number
 FIRST_YEAR = 1950
 SENTENCE_ENDS = frozenset({".", "!", "?", ";", "\n"})
 
@@ -40,6 +41,9 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
     if not named and not years:
         return facts
     places = _Places(message, named)
+    for hit in named.pop("perhaps_others", ()):
+        if places.mine_after(hit.end):  # "mate did triples at 40. Mine: 4x3", and not "mate did 5x3 today"
+            named.setdefault("others", []).append(hit)
     told_done = [
         (hit.start, hit.end)
         for hit in chain.from_iterable(message.beginning("grammar"))
@@ -185,6 +189,13 @@ class _Places:
     def _next(self, places: Sequence[int], at: int) -> int:
         found = bisect_left(places, at)
         return places[found] if found < len(places) else self._last
+
+    def mine_after(self, at: int) -> bool:
+        """Whether what the athlete did is set against what another did, told at `at`, with a number behind."""
+        return any(
+            told > at and self._next(self._numbers, told) <= min(told + OWN_NEAR, self._next(self._commas, told))
+            for told in self._me
+        )
 
     def work_after(self, name: str, at: int) -> bool:
         """Whether a number follows what the athlete did do, told later than right at `at`."""

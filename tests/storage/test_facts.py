@@ -10,7 +10,7 @@ from planner import facts as f
 from planner.plan import Decision, Reason
 from storage import facts, records
 from storage.database import run
-from storage.fact_forms import FORMS, set_names
+from storage.fact_forms import BY_FACT, FORMS, set_names
 from storage.fact_tables import PerformedSet
 from tests.storage.sample import EVERY_FACT, HOUR, NOW, TODAY
 
@@ -110,3 +110,17 @@ def test_decisions_stay_with_the_plan_that_carried_them(store, mira):
     with store.transaction() as tx:
         facts.add_sent(tx, mira.id, EVERY_FACT[-1], NOW, None, (decision,))
         assert facts.decisions_sent(tx, mira.id) == (decision,)
+
+
+@pytest.mark.parametrize("kind", [form.kind for form in FORMS])
+def test_what_a_message_put_aside_stands_again_when_that_is_taken_back(store, mira, kind):
+    fact = next(one for one in EVERY_FACT if BY_FACT[type(one)].kind == kind)
+    with store.transaction() as tx:
+        number = facts.add(tx, mira.id, fact, "athlete", NOW, 1)
+        facts.withdraw(tx, kind, number, NOW + HOUR, by=2)
+        assert fact not in standing(records.record(tx, mira.id))
+    with store.transaction() as tx:
+        assert facts.restore(tx, mira.id, 3) == []
+        assert facts.restore(tx, mira.id, 2) == [(kind, number)]
+        assert fact in standing(records.record(tx, mira.id))
+        assert facts.restore(tx, mira.id, 2) == []

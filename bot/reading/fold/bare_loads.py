@@ -162,7 +162,7 @@ def attempted_load(fold: FoldState, fact: Fact) -> bool:
     """ "tried 50"."""
     if not after_scheme(fold, "attempt") or fact.value < LEAST_TRIED or fold.block.hold:
         return False
-    fold.attempt_load = _kg(fact)
+    fold.attempt_load, fold.attempt = _kg(fact), fact
     return True
 
 
@@ -181,6 +181,7 @@ def broken_number(fold: FoldState, fact: Fact) -> bool:
         return False
     if after_scheme(fold, "got", "attempt") or fold.next_is("fail"):
         fold.attempt_load = _kg(fact)
+        fold.attempt = fact if after_scheme(fold, "attempt") else None
         return True
     apart = fold.prev is not None and fold.prev.kind == "sep" and fold.next_is("sep")
     if apart and not fold.rows and fact.value > MOST_EFFORT and not fold.block.hold and not fact.note.get("comma"):

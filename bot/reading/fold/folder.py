@@ -35,6 +35,7 @@ from bot.reading.fold.repeats import on_left, on_repeat
 from bot.reading.fold.rows import Folded, Row
 from bot.reading.fold.state import FoldState
 from bot.reading.fold.work import on_rows
+from bot.reading.little import little
 
 LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_dip muscle_up".split())
 PULLS = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up muscle_up".split())
@@ -139,6 +140,18 @@ def _finish_minutes(fold: FoldState) -> None:
             fold.rows = [replace(fold.rows[0]) for _ in range(n)]
 
 
+def _judged(fold: FoldState, attempt: Fact) -> bool:
+    """Whether anything behind a try says that it went up."""
+    behind = fold.block.facts[fold.place(attempt) + 1 :]
+    words = {word for fact in behind for word in fold.span(fact.start, fact.end).lower().split()}
+    return not words.isdisjoint(little("judging") | little("went_up") | little("it_went")) or any(
+        (fact.kind == "scheme" and fact.value == "got")
+        or (fact.kind == "fail" and fact.note.get("name") == "yes")
+        or bool({"fine", "done", "more"} & set(fact.note.get("names", ())))
+        for fact in behind
+    )
+
+
 def _finish_loads(fold: FoldState) -> None:
     """Loads that found no set, and sets whose load has no number."""
     loads = fold.load_list
@@ -154,6 +167,9 @@ def _finish_loads(fold: FoldState) -> None:
                 row.load_open = True
     if fold.attempt_load is not None:
         fold.rows.append(Row(1, load_kg=fold.attempt_load, group=fold.group + 1))
+        if fold.attempt is not None and not _judged(fold, fold.attempt):
+            fold.ask("reps", fold.attempt)  # "then tried 40": whether it went up is not said
+            fold.rows[-1].reps = None
     if fold.second_load is not None and not fold.based:
         fact = fold.second_load
         kgs = {row.load_kg for row in fold.rows}
@@ -369,6 +385,16 @@ def _finish_rows(fold: FoldState) -> None:
         if fold.assist is not None and row.assist_kg is None:
             row.assist_kg = fold.assist
     _help_of_all(fold)
+    _begin_drop(fold)
+
+
+def _begin_drop(fold: FoldState) -> None:
+    """ "3x5 +30, then a drop set: 5 with 30, 6 without": with no less weight than before it begins anew."""
+    if not 0 < fold.drop_head < len(fold.rows) - 1:
+        return
+    before, first = fold.rows[fold.drop_head - 1 : fold.drop_head + 1]
+    if before.load_kg and first.load_kg and first.load_kg >= before.load_kg:
+        first.linked = False
 
 
 def _help_of_all(fold: FoldState) -> None:

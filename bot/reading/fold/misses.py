@@ -43,7 +43,7 @@ def on_fail(fold: FoldState, fact: Fact) -> None:
         ):
             return
         if fact.note.get("name") == "yes":
-            if "attempt" in fold.schemes:
+            if "attempt" in fold.schemes and fold.attempt_load is None:
                 fold.rows.append(Row(1, load_kg=fold.load if fold.load_said else None, group=fold.group + 1))
             return
         if "attempt" in fold.schemes:

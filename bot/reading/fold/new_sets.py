@@ -34,7 +34,7 @@ def to_new_sets(fold: FoldState, fact: Fact, entries: list[Entry], note: dict[st
             row.load_kg = kg
         fold.waiting = []
         return
-    heavy = len(fold.heavy) > 1 and "own_load" not in note and any(one is fact for one in fold.heavy)
+    heavy = fold.by_load and "own_load" not in note and any(one is fact for one in fold.heavy)
     if note.get("plain") and heavy and not fold.block.hold:
         # "20x5, 22.5x4, 25x3": load by reps
         note = {**note, "own_load": fold.to_kg(float(len(entries)))}

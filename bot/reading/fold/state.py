@@ -15,6 +15,7 @@ from bot.reading.reading import Ask
 
 LEAST_STEP = 10  # "10x5, 15x4, 20x3" begins with a load, where three or more rise so
 LEAST_STEPS = 3
+LEAST_TRIED = 15  # a bare number that is a load tried
 
 
 class FoldState:
@@ -42,6 +43,7 @@ class FoldState:
         self.expected: int | None = None  # so many sets were counted that are told one by one
         self.mend = False
         self.link: str | None = None
+        self.drop_head = 0  # the place of the first set behind a word for a drop set
         self.one_way: int | None = None  # the reps that a ladder came back down to
         self.one_of_some = False  # the only set so far was told as one of several: "last set only 3"
         self.miss_next = False  # the set that comes next was missed
@@ -57,6 +59,7 @@ class FoldState:
         self.total: tuple[float, Fact] | None = None
         self.minutes: list[float] = []
         self.attempt_load: float | None = None
+        self.attempt: Fact | None = None  # where that load was told
         self.tries = 1  # how often it was tried
         self.after_sentence = False
         self.side_before: str | None = None  # a side that its own sentence told nothing of: "one on the left! Just one"
@@ -72,6 +75,9 @@ class FoldState:
         steps = [len(f.value) for f in block.facts if f.kind == "rows" and f.note.get("plain")]
         if self.heavy and len(steps) >= LEAST_STEPS and steps == sorted(set(steps)) and steps[0] >= LEAST_STEP:
             self.heavy = [f for f in block.facts if f.kind == "rows"]  # "10x5, 15x4, 20x3"
+        tried = [f for f in block.facts if f.kind == "bare" and f.value >= LEAST_TRIED]
+        # "35x1, attempted 40": beside a load that was tried, so many singles are their load
+        self.by_load = len(self.heavy) > 1 or (bool(self.heavy and tried) and "attempt" in self.all_schemes)
         self.weighted = any(f.kind == "weighted" for f in block.facts)
         self.asked_load: Fact | None = None
         self.prev: Fact | None = None
@@ -243,6 +249,7 @@ class FoldState:
         if (self.link in ("straight", "drop") or short_rest) and start:
             for row in self.rows[start:]:
                 row.linked = True
+            self.drop_head = self.drop_head or (start if self.link == "drop" else 0)
         if self.link == "straight":
             self.link = None
         if self.side in ("left", "right"):

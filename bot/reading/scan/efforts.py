@@ -105,6 +105,7 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
     end = j + 1
     ranged = False
     joined = s.at(end)
+    place = s.or_other(end) or end + 1
     told, k = _listed(s, j, rir)
     if len(told) > (1 if joined.text == "," else 2):
         return [Fact("efforts", s.at(i).start, s.at(k - 1).end, [10.0 - one for one in told] if rir else told)], k
@@ -113,13 +114,13 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
         or joined.text in little("until") | little("range") | little("changed_to")
         or joined.has("sep", "and", "or")
         or joined.has("times", "to")
-    ) and s.at(end + 1).kind == "num":
-        second = s.at(end + 1).value or 0
+    ) and s.at(place).kind == "num":
+        second = s.at(place).value or 0
         if not (joined.text == "/" and second == 10):
             if joined.text == "/" and LEAST_LISTED <= second <= low:
                 return [Fact("ask", s.at(i).start, s.at(end + 1).end, "rpe")], end + 2  # "rpe 7 / 6": of what?
             if second > low and second <= 10:
-                high, end, ranged = second, end + 2, True
+                high, end, ranged = second, place + 1, True
         else:
             end += 2
     if s.at(end).text in little("score_ending") and not s.at(end).space:
@@ -203,9 +204,10 @@ def effort_after(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("efforts", number.start, s.at(k).end, told)], k + 1  # "7/7/8/8/9 rpe"
     j = i + 1
     low = high = number.value
-    if (s.at(j).text in little("until") or s.at(j).has("sep", "or")) and s.at(j + 1).kind == "num":
-        high = s.at(j + 1).value or high
-        j += 2
+    other = s.or_other(j) or (j + 1 if s.at(j).text in little("until") and s.at(j + 1).kind == "num" else None)
+    if other is not None:
+        high = s.at(other).value or high
+        j = other + 1
     if s.at(j).text == "/" and s.at(j + 1).value == 10 and s.at(j + 2).has("effort", "after"):
         j += 2
     if s.at(j).has("reps") and s.at(j + 1).has("effort", "rir"):

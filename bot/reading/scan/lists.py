@@ -30,6 +30,7 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return paused
     j = i
     reps_said = False
+    unsure: set[int] = set()  # "12, 10, 8 or 9": the places of numbers that may be another
     while len(numbers) < MOST_LIST:
         item = s.at(j)
         if item.kind != "num" or item.value is None:
@@ -93,6 +94,15 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             reps_said = True
             after += 1
             ends[-1] = after
+        other = s.or_other(after) if unit is None and s.at(after).has("sep", "or") else None
+        if other is not None and not s.at(other + 1).has("times", "x"):
+            goes_on = s.at(other + 1).text in (",", "/") and s.at(other + 2).kind == "num"
+            if (len(numbers) < 2 and not goes_on) or s.unit_at(other + 1) is not None or s.at(other + 1).has("sets"):
+                break
+            unsure.add(len(numbers) - 1)
+            after = ends[-1] = other + 1 + s.at(other + 1).has("reps")
+            if not goes_on:
+                break
         mark = s.at(after)
         if mark.text in (",", "/", "-", "+") and s.at(after + 1).kind == "num":
             if mark.text in ("-", "+") and s.at(after).space and not s.at(after + 1).space:
@@ -165,6 +175,8 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if any(value != int(value) for value in values) or any(item.comma for _, _, item in numbers):
         return [Fact("loads", start, end, [s.kg(v) for v in values], {"unsure": True})], ends[-1]
     rows = [Entry(int(v)) for v in values]
+    for place in unsure:
+        rows[place] = Entry(ask="reps")
     more = _plus(s, ends[-1], rows[-1].reps or 0)
     if more is not None and "+" not in marks:
         told = Fact("rows", start, end, rows, {"list": True, "mark": marks[0], "values": values})

@@ -138,8 +138,10 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("load", item.start, s.at(end).end, s.kg(value), {"how": how or "at"})], end + 1
     if s.at(end).has("load", "plate"):
         return [Fact("ask", number.start, s.at(end).end, "load_kg")], end + 1
-    if s.at(end).has("sep", "or") and s.at(end + 1).kind == "num" and how:
-        return [Fact("ask", number.start, s.at(end + 1).end, "load_kg")], end + 2
+    other = s.or_other(end) if how else None
+    if other is not None:
+        stop = other + 1 + (s.unit_at(other + 1) in ("kg", "lb"))
+        return [Fact("ask", number.start, s.at(stop - 1).end, "load_kg")], stop
     if how is None:
         if s.at(end).has("load", "word"):
             stop = s.at(end).end
@@ -218,6 +220,8 @@ def _several(s: Scanner, i: int, j: int, how: str | None) -> tuple[list[Fact], i
     item, mark = s.at(i), s.at(j + 1).text
     if not how or mark not in ("/", ","):
         return None
+    if how == "sign" and s.unit_at(i - 1) in ("kg", "lb"):
+        return None  # "20 kg @7, 25 kg @8": efforts
     if how == "plus":
         kgs, k = [s.kg(s.at(j).value or 0)], j + 1
         while s.at(k).text == mark and s.at(k + 1).text == "+" and s.at(k + 2).kind == "num":
@@ -278,6 +282,13 @@ def _weight(s: Scanner, i: int, end: int, value: float, unit: str, how: str | No
     if s.at(end).has("plan", "less", "more") and s.at(end + 1).kind != "num" and not up:
         sign = -1 if s.at(end).has("plan", "less") else 1
         return [Fact("delta", item.start, s.at(end).end, (kg, "load", sign))], end + 1
+    other = s.or_other(end)
+    if other is not None:
+        weighed = s.unit_at(other + 1) in ("kg", "lb")
+        counted = any(s.at(other + 1).has(name) for name in ("times", "reps", "sets", "unit", "scope"))
+        if weighed or not (counted or s.at(other + 1).kind == "move"):
+            last = other + weighed
+            return [Fact("ask", item.start, s.at(last).end, "load_kg")], last + 1  # "20 kg or maybe 22.5"
     loads = [kg]
     while s.at(end).text == "," or s.at(end).has("sep", "and"):
         j = end + 1

@@ -33,12 +33,13 @@ def lone_number(s: Scanner, i: int, item: Item, value: float) -> tuple[list[Fact
         return [Fact("ask", item.start, after.end, "reps")], i + 2
     if after.text == "/" and s.at(i + 2).value == 10:
         return [Fact("left", item.start, s.at(i + 2).end, value, {"of_ten": True})], i + 3
-    if (
-        (after.text in little("until") or after.has("sep", "or"))
-        and s.at(i + 2).kind == "num"
-        and (s.at(i + 2).value or 0) > value
-    ):
-        end = i + 3
+    other = s.or_other(i + 1)
+    until = after.text in little("until") and s.at(i + 2).kind == "num" and (s.at(i + 2).value or 0) > value
+    if until or (other is not None and s.at(other).value != value and not s.at(other + 1).has("times", "x")):
+        end = (other or i + 2) + 1
+        if s.unit_at(end) == "sec":
+            held = [Entry(ask="hold_s")]
+            return [Fact("rows", item.start, s.at(end).end, held, {"one": True, "bare": True})], end + 1
         if s.at(end).has("reps"):
             end += 1
         if s.unit_at(end) in ("kg", "lb"):

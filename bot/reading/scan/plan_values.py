@@ -79,7 +79,7 @@ def valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         unit, j = "sets", j + 1
     mark = s.at(j)
     k = j
-    if mark.text == "," and s.at(j + 1).has("plan", "instead"):
+    if (mark.text == "," or mark.has("sep", "and")) and s.at(j + 1).has("plan", "instead"):
         k, mark = j + 1, s.at(j + 1)
     elif (
         mark.value is None

@@ -9,6 +9,7 @@ from bot.reading.little import little
 from bot.reading.scan.tidied import tidied
 from planner.units import KG_PER_LB
 
+MOST_OF_OR = 4  # words of "or was it"
 SENTENCE_ENDS = frozenset({".", "!", "?", ";"})
 
 
@@ -61,6 +62,18 @@ class Scanner:
 
     def whole(self, value: float) -> bool:
         return value == int(value) and value <= 1000
+
+    def or_other(self, i: int) -> int | None:
+        """Where the other number of "7 or 8", "7 or maybe 8", "7 maybe 8" stands; its "or" is at `i`. None: no such."""
+        said = self.at(i).has("sep", "or")
+        if not said and self.at(i).text not in little("hedge"):
+            return None
+        j = i + said
+        while j < i + MOST_OF_OR and self.at(j).text in little("or_other"):
+            j += 1
+        if said and self.at(j).has("load", "plus") and self.at(j + 1).kind == "num":
+            j += 1  # "+20 or +22.5"
+        return j if j > i and self.at(j).kind == "num" else None
 
     def unit_at(self, i: int) -> str | None:
         return self.at(i).name("unit")

@@ -16,7 +16,7 @@ from bot.reading.scan.schemes import chain
 from bot.reading.scan.set_word import set_word
 from bot.reading.scan.so_often import TIMES, by_so_many, pair_times, sets_of_named, so_often, times_each
 from bot.reading.scan.tries import MOST_TRIES, judged_tries, of_attempts, tries
-from bot.reading.scan.usual import usual_thing
+from bot.reading.scan.usual import usual_of_another, usual_thing
 
 LEAST_RUNGS = 2  # steps of a ladder told by its ends
 
@@ -26,13 +26,9 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     interval = _on_and_off(s, i) if item.kind == "num" else None
     if interval is not None:
         return interval
-    if (
-        item.kind == "num"
-        and s.at(i + 1).text in little("or")
-        and s.at(i + 2).kind == "num"
-        and s.at(i + 3).has("sets")
-    ):
-        return [Fact("ask", item.start, s.at(i + 3).end, "sets", {"how_many": True})], i + 4  # "6 or 7 sets"
+    other = s.or_other(i + 1) if item.kind == "num" else None
+    if other is not None and s.at(other + 1).has("sets"):
+        return [Fact("ask", item.start, s.at(other + 1).end, "sets", {"how_many": True})], other + 2  # "6 or 7 sets"
     if item.kind == "num" and sets_of_named(s, i):
         return [Fact("count", item.start, s.at(i + 1).end, int(item.value or 0))], i + 2
     form = labelled(s, i)
@@ -45,7 +41,7 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     usual = usual_thing(s, i)
     if usual is not None:
         return usual
-    if item.has("load", "thing"):
+    if item.has("load", "thing") and not usual_of_another(s, i):
         return [Fact("thing", item.start, item.end)], i + 1
     if item.has("sets", "sets") and item.value is None:
         plural = item.text.endswith(tuple(little("plural")))
@@ -121,9 +117,9 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         or chain(s, i)
     )
     if told is not None:
-        other = chain(s, told[1] + 1) if s.at(told[1]).has("sep", "or") else None
-        if other is not None:
-            return [Fact("ask", item.start, s.at(other[1] - 1).end, "sets")], other[1]  # "3x8 or 4x8"
+        row = chain(s, told[1] + 1) if s.at(told[1]).has("sep", "or") else None
+        if row is not None:
+            return [Fact("ask", item.start, s.at(row[1] - 1).end, "sets")], row[1]  # "3x8 or 4x8"
         return _or_so_many(s, told) or told
     if item.value is not None and s.at(i + 1).has("sets", "rounds"):
         return [Fact("rounds", item.start, s.at(i + 1).end, int(item.value))], i + 2
@@ -141,15 +137,16 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
 def _or_so_many(s: Scanner, told: tuple[list[Fact], int]) -> tuple[list[Fact], int] | None:
     """ "3x6 or 7", "three sets of 6 or 7": so many sets, and nobody knows of how many."""
     facts, end = told
-    other = s.at(end + 1)
+    place = s.or_other(end)
     rows = facts[-1]
-    if not s.at(end).has("sep", "or") or other.kind != "num" or not s.whole(other.value or 0.5):
+    if place is None or not s.whole(s.at(place).value or 0.5):
         return None
-    if len(facts) > 1 or rows.kind != "rows" or s.unit_at(end + 2) is not None or s.at(end + 2).has("times", "x"):
+    after = place + 1
+    if len(facts) > 1 or rows.kind != "rows" or s.unit_at(after) is not None or s.at(after).has("times", "x"):
         return None
     if len({entry.reps for entry in rows.value}) > 1 or None in {entry.reps for entry in rows.value}:
         return None
-    stop = end + 2 + s.at(end + 2).has("reps")
+    stop = after + s.at(after).has("reps")
     asked = [Entry(ask="reps") for _ in rows.value]
     return [Fact("rows", rows.start, s.at(stop - 1).end, asked, rows.note)], stop
 
@@ -193,8 +190,8 @@ def _on_and_off(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
 
 def _this_or_that(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """ "10 seconds or 12": a hold of which nobody is sure."""
-    unit, other = s.unit_at(i + 1), s.at(i + 3)
-    if s.at(i).kind != "num" or unit != "sec" or s.at(i + 2).text not in little("or") or other.kind != "num":
+    other = s.or_other(i + 2) if s.at(i).kind == "num" and s.unit_at(i + 1) == "sec" else None
+    if other is None:
         return None
-    end = i + 4 + (s.unit_at(i + 4) == "sec")
+    end = other + 1 + (s.unit_at(other + 1) == "sec")
     return [Fact("ask", s.at(i).start, s.at(end - 1).end, "hold_s")], end

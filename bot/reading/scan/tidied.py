@@ -10,6 +10,7 @@ from dataclasses import replace
 
 from bot.reading.items import END, Item
 from bot.reading.little import little
+from bot.reading.scan.list_heads import unnumbered
 
 UNLOADED = ("load", "none")
 SHORT = ("m", "'")  # minutes, with their seconds written on to them
@@ -27,6 +28,8 @@ def tidied(items: Sequence[Item]) -> Sequence[Item]:
         items = _counted_off(items)
     if UNLOADED in labels and any(item.has("sets", "sets") for item in items):
         items = _unloaded_sets(items)
+    if any(item.kind == "move" for item in items):
+        items = unnumbered(items)
     return items
 
 

@@ -129,8 +129,8 @@ def onwards(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     j = i + 1
     while j < i + 4 and s.at(j).value is None and s.at(j).name("scope") is None and not s.at(j).has("sets", "sets"):
-        if s.at(j).has("scheme", "got"):
-            return None  # "after that I did three sets"
+        if s.at(j).has("scheme", "got") or (later and s.at(j).kind == "move"):
+            return None  # "after that I did three sets", "after dips 3 series of 10"
         j += 1  # "a partir de la", "from the"
     nth, end = s.at(j).name("scope"), j + 1
     first = int(nth) if nth is not None and nth.isdigit() else None

@@ -25,6 +25,7 @@ from bot.reading.ties import (
 from bot.reading.ties.after_each import after_each
 from bot.reading.ties.back_offs import back_offs, top_by_load
 from bot.reading.ties.bands_apart import bands_apart
+from bot.reading.ties.breaths import breaths
 from bot.reading.ties.circuits import circuits
 from bot.reading.ties.counted import (
     counted_and_listed,
@@ -36,9 +37,11 @@ from bot.reading.ties.counted import (
 from bot.reading.ties.counted_through import counted_through
 from bot.reading.ties.crossed import crossed
 from bot.reading.ties.cut_short import cut_short
-from bot.reading.ties.denied import denied_marks
+from bot.reading.ties.denied import denied_marks, untried
 from bot.reading.ties.dropped import dropped_to
 from bot.reading.ties.each_its_load import each_its_load
+from bot.reading.ties.each_rated import each_rated
+from bot.reading.ties.far_off import far_off
 from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
 from bot.reading.ties.halfway import ended_halfway
@@ -72,7 +75,7 @@ from bot.reading.ties.somebody import somebody
 from bot.reading.ties.then_the_rest import then_the_rest
 from bot.reading.ties.told_ahead import load_kept, misses_ahead, sets_ahead, total_of_sides
 from bot.reading.ties.told_twice import announced, named_once_more
-from bot.reading.ties.tried import all_missed, misses_counted, tried
+from bot.reading.ties.tried import all_missed, last_missed, misses_counted, tried
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
     added,
@@ -80,6 +83,7 @@ from bot.reading.ties.unsure import (
     in_the_hang,
     many_of_a_weight,
     one_of_each,
+    over_the_bar,
     plates,
     rated_row,
     summed,
@@ -113,6 +117,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (total_of_sides, "side bare move"),
     (all_missed, "scheme bare|count sep|fail"),
     (misses_counted, "bare 'a_miss"),
+    (last_missed, "rows fail"),
     (tried, "bare|rows fail|plan"),
     (singles_told, "rows sep scope|fail|bare"),
     (loads_ahead, "load rows sep"),
@@ -130,6 +135,9 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (set_of_rep, "fail"),
     (rep_of_set, "scope fail"),
     (denied_marks, "flag"),
+    (untried, "fail 'untried"),
+    (far_off, "effort|at 'far_off"),
+    (breaths, "link sep"),
     *spoken_of.RULES,
     *left_open.RULES,
     (last_apart, "scope effort|at|rows|load"),
@@ -145,6 +153,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (then_the_rest, "scope sep"),
     (side_of_one_set, "side rows scope bare"),
     *sets_named.RULES,
+    (each_rated, "rows effort|at load|bare"),
     *load_turns.RULES,
     (shared_load, "rows sep load"),
     (ramps, "step"),
@@ -155,6 +164,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (added, "load"),
     (many_of_a_weight, "rows word"),
     (one_of_each, "bare word sep"),
+    (over_the_bar, "rows flag move"),
     (in_the_hang, "rows sep flag"),
     (verdicts, "scheme"),
     (maxes, "rows|scheme move|scheme"),

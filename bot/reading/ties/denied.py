@@ -53,6 +53,19 @@ def denied_marks(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
+def untried(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Right still no chance so didn't try": no miss where the same clause says that it was not tried."""
+    out = list(facts)
+    for at, fact in enumerate(facts):
+        if fact.kind != "fail" or fact.value is not None:
+            continue
+        behind = next((one for one in facts[at + 1 :] if one.kind != "word"), None)
+        words = " ".join(token.text for token in message.tokens[behind.start : behind.end]) if behind else ""
+        if words in little("untried"):
+            out[at] = Fact("word", fact.start, fact.end, None, {"noise": True})
+    return out
+
+
 def _unpaused(facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Paused at the top, except the last", "oben gehalten, letzter Satz ohne Pause": those sets have no pause."""
     out = list(facts)

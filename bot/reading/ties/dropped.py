@@ -38,12 +38,12 @@ def dropped_to(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 
 def _by_falling(facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Dropset: 30x3, 20x4, 10x5": what falls is the load, what rises the reps."""
-    told = [at for at, fact in enumerate(facts) if fact.kind == "rows" and fact.note.get("plain")]
-    drop = any(fact.kind == "link" and fact.value == "drop" for fact in facts[: told[0]]) if told else False
+    drop = next((at for at, fact in enumerate(facts) if fact.kind == "link" and fact.value == "drop"), None)
+    told = [at for at, fact in enumerate(facts) if fact.kind == "rows" and fact.note.get("plain") and at > (drop or 0)]
     kgs = [len(facts[at].value) for at in told]
     reps = [facts[at].value[0].reps or 0 for at in told]
     falls = kgs == sorted(set(kgs), reverse=True) and reps == sorted(reps) and min(kgs, default=0) >= LEAST_KG
-    if not drop or len(told) < 2 or not falls or kgs[0] < LEAST_ALONE or kgs[0] <= reps[-1]:
+    if drop is None or len(told) < 2 or not falls or kgs[0] < LEAST_ALONE or kgs[0] <= reps[-1]:
         return facts
     out = list(facts)
     for at, kg in zip(told, kgs, strict=True):

@@ -192,8 +192,8 @@ def _ascending(message: Message, facts: Sequence[Fact], start: int) -> tuple[lis
             told = listed(message, fact)
         if not told or [*said, *told] != sorted([*said, *told]) or len({*said, *told}) < len(said) + len(told):
             break
-        if at + 1 < len(facts) and facts[at + 1].kind == "fail":
-            break  # "one with 42.5, at 45 failed"
+        if at + 1 < len(facts) and (facts[at + 1].kind == "fail" or facts[at + 1].value == "attempt"):
+            break  # "one with 42.5, at 45 failed", "dann 40 versucht"
         said += told
         at = end = at + 1
     return said, end

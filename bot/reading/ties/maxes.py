@@ -21,6 +21,7 @@ class _Try:
     at: int  # the fact that tells it
     kg: float
     up: bool | None = None  # None: not said
+    tried: bool = False  # and a word says that it was only tried
 
 
 def maxes(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -44,15 +45,17 @@ def maxes(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         own = [one for one in tries if one.at == at]
-        out += [
-            Fact("rows", fact.start, fact.end, [Entry(int(one.up is not False))], {"own_load": one.kg, "reps": True})
-            for one in own
-        ]
+        out += [Fact("rows", fact.start, fact.end, [_entry(one)], {"own_load": one.kg, "reps": True}) for one in own]
         if at in again:
             fact = Fact("word", fact.start, fact.end, None, {"noise": True})
         if not own and fact.kind != "fail" and not _single(fact):
             out.append(fact)
     return out
+
+
+def _entry(one: _Try) -> Entry:
+    """A single that went up, one that did not, or one of which that is asked: "then tried 40"."""
+    return Entry(ask="reps") if one.up is None and one.tried else Entry(int(one.up is not False))
 
 
 def _run(tries: list[_Try]) -> list[_Try]:
@@ -89,7 +92,9 @@ def _tries(message: Message, facts: Sequence[Fact]) -> Iterator[_Try]:
         clause = range(start, stop)
         told = [_Try(at, kg) for at in clause for kg in kgs_of(message, facts[at])]
         verdict = _verdict(message, [facts[at] for at in clause])
-        last = told[-1] if told else last
+        if told:
+            last = told[-1]
+            last.tried = any(fact.kind == "scheme" and fact.value == "attempt" for fact in facts[start:stop])
         if last is not None and last.up is None:
             last.up = verdict
         yield from told
