@@ -342,13 +342,17 @@ def _reasons_of_move(message: Message, found: dict[str, list[Hit]], claims: Sequ
     return [name for name in ("missed", "away") if name in found and ahead and of_the_move(found[name])]
 
 
+def _laughs(char: str) -> bool:
+    return LAUGHING[0] <= char <= LAUGHING[1] or char in LAUGHING[2:]
+
+
 def _talk(message: Message) -> bool:
     """Whether the words are those of people being friendly."""
     words = [token for token in message.tokens if token.kind == "word"]
     if not words:
         return any(ord(char) > 0x2190 for char in message.text)
     hits = message.hits("intents", "talk")
-    laughs = any(LAUGHING[0] <= char <= LAUGHING[1] or char in LAUGHING[2:] for char in message.text)
+    laughs = not message.text.isascii() and any(map(_laughs, message.text))
     if not laughs and all(hit.name == "glue" for hit in hits):
         return False  # "scrap the dips": little words alone are no talk
     talk = longest(hits)

@@ -303,7 +303,7 @@ def _so_much(message: Message, facts: Sequence[Fact]) -> bool:
     if not led or not message.context.today:
         return False
     words = {token.text for token in message.tokens[facts[0].start : facts[-1].end]}
-    return bool(words & (little("step_up") | little("step_down")))
+    return bool(words & (little("step_up", "step_down")))
 
 
 def drop_questions(message: Message, facts: list[Fact]) -> list[Fact]:
@@ -337,7 +337,7 @@ def drop_questions(message: Message, facts: list[Fact]) -> list[Fact]:
 
 def _openings(message: Message) -> list[int]:
     """Where the sentences begin, an "and" left out."""
-    joins = little("and") | little("so_then")
+    joins = little("and", "so_then")
     return [low + (message.tokens[low].text in joins) for low, high in message.sentences if low + 1 < high]
 
 

@@ -143,23 +143,18 @@ def _made(hits: DayHits, hit: Hit) -> Day | None:
 class DayFinder(DayHits):
     """The days of one message."""
 
-    def may_begin(self, at: int) -> bool:
-        """Whether a day may begin at a token; at most it cannot."""
-        token = self.tokens[at]
-        return at in self.at or token.kind in ("num", "date") or token.text in little("from_to")
-
     @cached_property
     def days(self) -> list[Day]:
         """All days named, in order, each with the word that links it."""
         out: list[Day] = []
-        at = 0
-        while at < len(self.tokens):
-            day = _day(self, at) if self.may_begin(at) else None
-            if day is None:
-                at += 1
-                continue
-            out.append(day)
-            at = max(day.end, at + 1)
+        leads, behind = little("from_to"), 0
+        for at, token in enumerate(self.tokens):
+            if at < behind or not (at in self.at or token.kind in ("num", "date") or token.text in leads):
+                continue  # at most tokens no day may begin
+            day = _day(self, at)
+            if day is not None:
+                out.append(day)
+                behind = day.end
         return [linked(self, day) for day in joined(self, out)]
 
 

@@ -17,7 +17,7 @@ from bot.reading.reading import Ask, Correction
 def of_no_load(mend: Mend) -> list[Claim]:
     """ "+10 not bodyweight", "bodyweight, not +10": one of the two values is no load."""
     told = any(value.text for value in mend.values())
-    for value in mend.values():
+    for value in mend.values() if "none" in mend.hits and "not" in mend.hits else ():
         weighed = not told and bool(mend.between("field", value.end, value.end + 1, "load_kg"))
         if (value.mark != "+" and not weighed) or value.text:
             continue
@@ -84,7 +84,7 @@ def of_a_day_gone(mend: Mend) -> bool:
 
 def of_bare_value(mend: Mend) -> list[Claim]:
     """ "Sorry, that was 22.5": an excuse and a value. What it is of is asked, but where its unit tells."""
-    values = mend.values()
+    values = mend.values() if "excuse" in mend.hits else []
     if len(values) != 1 or values[0].text or any(token.text == "?" for token in mend.tokens):
         return []
     (now,) = values

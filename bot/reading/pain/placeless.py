@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Claim, Message
@@ -87,7 +89,7 @@ def _hedged(words: BodyWords, at: int) -> tuple[float, int]:
     end, hedged = at, False
     while end < len(words.tokens) and words.tokens[end].value is None:
         said = words.tokens[end].text
-        if said not in ",(" and end not in words.filler and said not in little("hedge") | little("likely"):
+        if said not in ",(" and end not in words.filler and said not in little("hedge", "likely"):
             break
         hedged = hedged or said in little("hedge")
         end += 1
@@ -161,12 +163,22 @@ def _a_set(message: Message, hit: Hit) -> bool:
     return any(one.table == "sets" for at in range(hit.start, min(hit.end + 1, len(grammar))) for one in grammar[at])
 
 
+def may_be_bare(message: Message) -> bool:
+    """Whether a message has a number, and no sign or word of sets: else it is no bare answer."""
+    if not message.numbers_within(0, len(message.tokens)):
+        return False
+    return _of_work().isdisjoint(token.text for token in message.tokens)
+
+
+@cache
+def _of_work() -> frozenset[str]:
+    return little("with") | {"x", "@", "+", "#", "%"}
+
+
 def bare_answer(message: Message, words: BodyWords) -> list[Claim]:
     """A bare answer: "3", "2-3", "3 during, 1 after"."""
     tokens = message.tokens
-    if any(t.text in little("with") or t.text in ("x", "@", "+", "#", "%") for t in tokens) or not only_scores(
-        message, words
-    ):
+    if not may_be_bare(message) or not only_scores(message, words):
         return []
     scores = [score for bounds in message.sentences for score in scores_in(words, bounds)]
     moments = [near_moment(words, score, (0, len(tokens))) for score in scores]

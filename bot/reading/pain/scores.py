@@ -66,11 +66,7 @@ def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
             end = upper + 1
             if upper in scaled:
                 end, is_scaled = scaled[upper], True
-        elif (
-            at + 2 < bounds[1]
-            and tokens[at + 2].value is not None
-            and tokens[at + 1].text in little("range") | little("or")
-        ):
+        elif at + 2 < bounds[1] and tokens[at + 2].value is not None and tokens[at + 1].text in little("range", "or"):
             upper = at + 2
             if upper in scaled or tokens[upper].value == value + 1:
                 value = max(value, tokens[upper].value or 0)
@@ -88,7 +84,8 @@ def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
         row = (before is not None and before.text in ("/", "x", "@", "+") and not parts) or (
             after is not None and after.text in ("/", "x", "@", "+") and not after.space
         )
-        low = max([bounds[0], at - 3, *(start for start in site_starts if start < at)])
+        low = max(bounds[0], at - 3)
+        low = next((start for start in range(at - 1, low, -1) if start in site_starts), low)
         of_session = any(
             a in words.session and a not in words.heads and not in_moment(words, a) for a in range(low, at)
         )
@@ -255,7 +252,7 @@ def near_moment(words: BodyWords, score: Score, bounds: tuple[int, int]) -> str 
                 return hit.name
         if hit.end <= score.start and hit.start >= bounds[0]:
             between = tokens[hit.end : score.start]
-            parts = little("and") | little("but") | {",", "/"}  # "3 at rest and 1 in training"
+            parts = little("and", "but") | {",", "/"}  # "3 at rest and 1 in training"
             numbers = (t for t in between if t.value is not None and not (t.spelled and t.value == 1))  # "eine 4"
             if len(between) <= 2 and not any(t.text in parts for t in between) and not any(numbers):
                 return hit.name
