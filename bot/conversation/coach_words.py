@@ -31,7 +31,7 @@ from bot.conversation.coach_vocabulary import marks, vocabulary, words_of
 from bot.reading.little import little
 
 SCHEME = re.compile(r"(?<!\d)(\d{1,2})\s*[x×*]\s*(\d{1,2})(?!\d)")
-UNITS = "|".join(sorted(map(re.escape, little("kilos") | little("pounds")), key=len, reverse=True))
+UNITS = "|".join(sorted(map(re.escape, little("kilos", "pounds")), key=len, reverse=True))
 NUMBER = re.compile(rf"[+@]?\s*(\d{{1,3}}(?:[.,]\d{{1,2}})?)\s*((?:{UNITS})(?!\w))?(?![\w.,]*\d)", re.IGNORECASE)
 NO_LOAD = re.compile(
     rf"(?<=\s)(?:-\s*\d+(?:[.,]\d+)?|@\s*(?:10|[6-9](?:[.,]5)?)(?![\d.,]*\s*(?:{UNITS}))(?!\d))(?=\s)", re.IGNORECASE

@@ -121,7 +121,7 @@ def _and_the_rest(message: Message, clause: Clause) -> bool:
 def _of(message: Message, fact: Fact) -> bool:
     """The "of" in "all but the dips and the last set of pull-ups"."""
     words = {token.text for token in message.tokens[fact.start : fact.end]}
-    return fact.kind == "word" and words <= little("of_another") | little("article")
+    return fact.kind == "word" and words <= little("of_another", "article")
 
 
 def first_only(told: Told, said: Said) -> bool:

@@ -64,7 +64,7 @@ def _whole(message: Message, facts: Sequence[Fact], at: int, rows: Sequence[Row]
     if led is not None and led.kind == "side" and led.end > led.start + 1:  # "de cada ejercicio"
         words = {token.text for token in message.tokens[led.start : led.end]}
         lift = at + 2 < len(facts) and _is_lift(message, facts[at + 2])
-        return 2 if lift and words <= little("each_lift") | little("of_each") else 0
+        return 2 if lift and words <= little("each_lift", "of_each") else 0
     if led is None or led.kind != "word" or message.tokens[led.start].text not in little("of_each"):
         return 0
     far = 2

@@ -11,7 +11,7 @@ from bot.reading.plan.all_told import all_told, both_halves, nothing_added
 from bot.reading.plan.besides import so_many_words, told_besides
 from bot.reading.plan.by_so_much import by_so_much
 from bot.reading.plan.counted import holds_counted, lone_count, sets_instead, so_many_done, the_sets_of
-from bot.reading.plan.departures import but_for, last_of_lift, missed_once, nth_go, nth_rep, stopped_after, taken_off
+from bot.reading.plan.departures import but_for, last_of_lift, missed_once, nth_go, stopped_after, taken_off
 from bot.reading.plan.dropped_lift import lift_dropped_to
 from bot.reading.plan.going_on import listed_of_side, ranges_of_sets, then_list
 from bot.reading.plan.ground import planned
@@ -36,7 +36,7 @@ from bot.reading.plan.short import (
     one_short,
     sets_by_load,
 )
-from bot.reading.plan.side_goes_on import side_goes_on, side_of_miss
+from bot.reading.plan.side_goes_on import side_goes_on
 from bot.reading.plan.singles import singles_named
 from bot.reading.plan.so_many_more import said_once_more
 from bot.reading.plan.ticks import ticked_off
@@ -62,7 +62,6 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (but_for, "=planned"),
     (up_to, "scope|count =fine|=planned|=done|=same"),
     (of_each_lift, "scope|count word"),
-    (nth_rep, "scope word"),
     (last_of_lift, "scope move"),
     (lift_dropped_to, "=skipped move bare|load|count"),
     (nth_go, "scheme scope bare"),
@@ -84,7 +83,6 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (did_these, "scheme move"),
     (no_numbers, "bare|scope"),
     (names_joined, "word plan|scope|move"),
-    (side_of_miss, "side fail"),
     (side_goes_on, "side scope|bare sep"),
     (rep_of_a_set, "scope fail"),
     (singles_named, "rows"),

@@ -186,7 +186,7 @@ def _other_weight(told: Told, said: Said) -> bool:
     if not facts or _wished(told.message, facts[0].start, facts[-1].end):
         return False
     texts = [token.text for token in told.message.tokens]
-    weight, amounts = little("weight") | little("put_on"), little("more_or_less")
+    weight, amounts = little("weight", "put_on"), little("more_or_less")
     for fact in facts:
         if "other_load" in plan_names(fact):
             return True  # "had to drop the weight"

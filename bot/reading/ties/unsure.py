@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.reading.facts import Entry, Fact
+from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
@@ -85,18 +85,6 @@ def in_the_hang(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         apart = then.kind == "sep" and then.value == 2 and where.kind == "flag" and where.value == "pause_bottom"
         if timed and apart and any(fact.kind == "rows" and fact.value[0].reps for fact in facts[:at]):
             out[at] = Fact("ask", holds.start, where.end, "movement")
-    return out
-
-
-def many_of_a_weight(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "Pull-ups 3x5 with 2x10 kg": one load of two plates, or the weight of one; asked."""
-    out = list(facts)
-    for at in range(2, len(facts)):
-        sets, led, weights = facts[at - 2 : at + 1]
-        many = weights.kind == "rows" and weights.note.get("own_load") and weights.value == [Entry(MANY)]
-        whole = sets.kind == "rows" and sets.note.get("plain") and "own_load" not in sets.note
-        if many and whole and len(sets.value) > 1 and led.kind == "word" and str(led.value) in little("carrying"):
-            out[at] = Fact("ask", weights.start, weights.end, "load_kg")
     return out
 
 
