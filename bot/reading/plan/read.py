@@ -62,12 +62,12 @@ def read_part(message: Message, facts: list[Fact], movement: str, work: Work) ->
 
     Whether it is; the facts are in the plan's terms.
     """
-    rows = [row for row in ground(message) if row.movement == movement]
     if work.sets and _only_named(message, facts):
-        finish(message, rows, [], work)
+        finish(message, _rows_of(message, movement), [], work)
         return True
     if any(fact.kind == "rows" and len(fact.value) > 1 for fact in facts) or not leans(message, facts):
         return False
+    rows = _rows_of(message, movement)
     clauses = clauses_of(rows, parts_by_weight(facts, rows))
     told = Told(message, rows, clauses, work)
     for clause in clauses:
@@ -76,6 +76,11 @@ def read_part(message: Message, facts: list[Fact], movement: str, work: Work) ->
         return False
     finish(message, told.chosen(), told.asks, work)
     return True
+
+
+def _rows_of(message: Message, movement: str) -> list[Row]:
+    """The planned sets of one movement, to change."""
+    return [row for row in ground(message) if row.movement == movement]
 
 
 def _only_named(message: Message, facts: Sequence[Fact]) -> bool:
