@@ -216,7 +216,9 @@ def _open(message: Message, days: list[Day]) -> tuple[Span | None, list[Day]]:
             continue
         elif day.link == "since" and day.back:
             start = day.back[0]
-        elif day.kind in ("week", "weekend", "vague") and day.ahead:
+        elif day.kind in ("week", "weekend", "month", "vague") and day.ahead:
+            if day.kind == "month" and start is not None and day.ahead[0] <= start <= day.ahead[1]:
+                end = end or day.ahead[1]
             if start is None:
                 start, end = day.ahead
                 if day.link == "from" and any(one.kind == "length" for one in days):

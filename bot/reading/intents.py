@@ -88,6 +88,9 @@ def _elsewhere(message: Message) -> dict[str, list[Hit]]:
         for day in ahead
     )
     weeks = any(day.kind in ("week", "weekend") for day in ahead)
+    # "two weeks in Cancun from the 1st of June"
+    begun = any(day.kind == "length" for day in named_days(message).days)
+    spans = spans or (begun and any(day.link in ("from", "open") and _to_come(message, day) for day in ahead))
     if not spans and not (weeks and stays):
         return {}
     barred = {hit.start for hit in hits if hit.name == "not"}
@@ -192,9 +195,16 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
         found = {name: hits for name, hits in found.items() if hits}
     if "help" in found and "undo" in found:
         del found["undo"]
-    if "ill" in found:
+    if "ill" in found or "pause" in found:
         cues = Cues(message)
-        found["ill"] = [hit for hit in found["ill"] if not cues.of_others(hit.start, (0, len(message.tokens)))]
+        for name in ("ill", "pause"):
+            found[name] = [
+                hit
+                for hit in found.get(name, ())
+                # "Kumpel hat sich die Schulter ausgekugelt, 3 Wochen Pause"; "wife in hospital, pause everything" asks
+                if (name == "pause" and message.tokens[hit.start].value is None)
+                or not cues.of_others(hit.start, (0, len(message.tokens)))
+            ]
     for stronger, weaker in (("move", "resume"), ("missed", "plan_today"), ("resume", "plan_today")):
         # "could Friday's session go on Sunday" goes on with nothing
         if stronger in found and weaker in found:

@@ -266,6 +266,8 @@ def _weighed(body: BodyCues, taken: set[int], sentences: list[tuple[int, int]]) 
             if value is None:
                 if at in fill or any(body.starts("unit", name).get(at) for name in ("kg", "lb")):
                     continue
+                if tokens[at].text == "," and _only_number(body):
+                    continue  # "81 kilos, wearing shoes"
                 break
             unit: str = body.message.context.unit
             for name in ("kg", "lb"):

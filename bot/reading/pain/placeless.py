@@ -56,7 +56,11 @@ def placeless(
             for one in ("left", "right") if side == "both" else (side,):
                 claims.append(Claim(*at, "pain", entry_of(site, one, value, when), ask))
                 at = (0, 0)  # the words are the first entry's
-        elif pained or score.end in hedged or only_scores(message, words, scaled=score.scaled):
+        elif (
+            pained
+            or score.end in hedged
+            or (only_scores(message, words, scaled=score.scaled) and not _in_an_aside(message, score))
+        ):
             claims.append(Claim(score.start, score.end, "pain", entry_of(None, None, value, moment), ask))
     if loose and not any(claim.kind == "pain" for claim in claims):
         without = words.none[:1]  # "no pain, energy 6/10": the score is of something else
@@ -73,6 +77,11 @@ def placeless(
             value, end = _hedged(words, hit.end)
             claims.append(Claim(hit.start, end, "pain", entry_of(None, None, value, moment)))
     return claims
+
+
+def _in_an_aside(message: Message, score: Score) -> bool:
+    """ "10/10 joke", "10/10 would recommend"."""
+    return any(hit.start <= score.start < hit.end for hit in message.hits("intents", "aside"))
 
 
 def _hedged(words: BodyWords, at: int) -> tuple[float, int]:
@@ -177,7 +186,7 @@ def bare_answer(message: Message, words: BodyWords) -> list[Claim]:
         t.value is not None and not (t.spelled and t.value == 1 and at + 1 < len(tokens) and tokens[at + 1].value)
         for at, t in enumerate(tokens)  # the "un" of "un 3" is no number of its own
     )
-    if not scores or any(score.value > WORST for score in scores):
+    if not scores or any(score.value > WORST or _in_an_aside(message, score) for score in scores):
         return []
     if numbers >= LEAST_LISTED and not any(moments) and message.context.today:
         return []  # "3-3-2" on a day with a plan: its sets

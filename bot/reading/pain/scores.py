@@ -131,6 +131,9 @@ def _of_now(words: BodyWords, scores: list[Score]) -> list[Score]:
         if last is not None and _changed(words, last, score):
             out[-1] = score._replace(start=last.start, scaled=score.scaled or last.scaled)
             continue
+        if last is not None and any(at in words.now for at in range(last.end, score.start)) and _falls(words, score):
+            out[-1] = score._replace(start=last.start, scaled=score.scaled or last.scaled)
+            continue  # "a 5 at the start, now down to a 1"
         if last is not None and between and _led_back(words, last.end, score.start):
             out[-1] = last._replace(end=score.end, scaled=score.scaled or last.scaled)
             continue
@@ -152,6 +155,12 @@ def _changed(words: BodyWords, last: Score, score: Score) -> bool:
     to = score.start - 1 - (tokens[score.start - 1].text in little("likely"))
     before = tokens[led].text if led >= 0 else ""
     return before in little("from") and to == last.end and tokens[to].text in little("changed_to")
+
+
+def _falls(words: BodyWords, score: Score) -> bool:
+    """Whether "down to" or "up to" leads a score, with or without an article."""
+    to = score.start - 1 - (words.tokens[score.start - 1].text in little("likely"))
+    return to > 0 and words.tokens[to].text in little("changed_to")
 
 
 def _led_back(words: BodyWords, low: int, high: int) -> bool:

@@ -51,7 +51,7 @@ def test_with_little_time_the_accessories_go_first(
         ("en", "do I have to do the archers", "part of what Mon 4 Jan is about"),
         ("en", "do i have to do the warm up", "Warm-up: the warm-up of Mon 4 Jan, better kept"),
         ("de", "muss ich die Klimmzüge machen?", "Klimmzüge: darum geht es am Mo 4. Jan"),
-        ("de", "kann ich den Hollow Hold weglassen?", "Zubehör am Mo 4. Jan"),
+        ("de", "kann ich den Hollow Hold weglassen?", "Assistenz am Mo 4. Jan"),
         ("es", "¿tengo que hacer las dominadas?", "dominadas: de eso va el lun 4 ene"),
     ],
 )
