@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import replace
-from datetime import timedelta
+from datetime import date, timedelta
 
-from bot.conversation import asked_by_them, moves, next_due
+from bot.conversation import asked_by_them, moves, next_due, travels
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.moves import next_training
 from bot.conversation.placing import context_of
 from bot.conversation.reasons import reason_in_words, until_in_words
-from bot.conversation.words import phrases, starts
 from bot.reading import read
 from bot.reading.absences import days_spoken_of
 from bot.reading.reading import Reading
@@ -43,6 +41,10 @@ def handle(desk: Desk, reading: Reading, text: str) -> tuple[list[str], Buttons]
         answers.append(_absent(desk, "pause", reading))
     elif "away" in intents and _moves(reading):
         answers.append(desk.say.say("absence-which-days"))  # the days told are those of the session that moves
+    elif {"away", "equipment"} <= intents:
+        told, buttons = _travel(desk, reading, text)
+        answers += told
+        intents -= {"equipment"}
     elif "away" in intents:
         answers.append(_absent(desk, "away", reading))
     if "move" in intents:
@@ -55,9 +57,13 @@ def handle(desk: Desk, reading: Reading, text: str) -> tuple[list[str], Buttons]
     return answers, buttons
 
 
-def _absent(desk: Desk, kind: str, reading: Reading) -> str:
+def _days_of(desk: Desk, reading: Reading) -> tuple[date, date | None]:
     start = reading.dates.start if reading.dates and reading.dates.start else desk.said_on
-    end = reading.dates.end if reading.dates else None
+    return start, reading.dates.end if reading.dates else None
+
+
+def _absent(desk: Desk, kind: str, reading: Reading) -> str:
+    start, end = _days_of(desk, reading)
     if _moves(reading) and end is not None:
         # "Sick today, can we do Friday instead?": until the day to which the session moves.
         start, end = desk.said_on, end - timedelta(days=1) if end > desk.said_on else None
@@ -172,38 +178,39 @@ def cancel_training(desk: Desk) -> None:
 
 
 def _equipment(desk: Desk, reading: Reading, text: str) -> str:
-    has = _what_is_left(History(desk.record, desk.said_on).equipment(desk.said_on), text)
-    say = desk.say
-    if has is None:
+    told, say = travels.told_of_equipment(text), desk.say
+    if told is None:
         desk.tell_coach(desk.say_coach.say("equipment-for-coach", name=desk.person.name, text=text))
         return say.say("equipment-passed-on", heard=desk.heard)
     spoken = reading.dates or days_spoken_of(text, context_of(desk, desk.said_at))
     since, until = (spoken.start or desk.said_on, spoken.end) if spoken is not None else (desk.said_on, None)
     if until is not None and until < desk.said_on:
         since, until = desk.said_on, None  # "my belt broke yesterday"
-    desk.add(Equipment(since, has, until))
-    shown = say.listed([say.say(f"equipment-{kind}") for kind in sorted(has)]) or say.say("equipment-nothing")
-    key = "equipment-noted" if since <= desk.said_on else "equipment-noted-from"
-    return say.say(key, equipment=shown, since=say.day(since), until=until_in_words(until, say))
+    has = told.of(History(desk.record, desk.said_on).equipment(desk.said_on))
+    return note_equipment(desk, Equipment(since, has, until))
 
 
-def _what_is_left(now: frozenset[str], text: str) -> frozenset[str] | None:
-    """Clause by clause: "only rings", "my belt broke", "a band too". None where no equipment is named."""
-    has, found, alone = now, False, False
-    manner = phrases("manner")
-    for clause in re.split(r"[,.;!?\n]", text.casefold()):
-        lacking, only = starts(clause, manner["lacking"]), starts(clause, manner["only"])
-        named = sorted((at, kind) for kind, stems in phrases("equipment").items() for at in starts(clause, stems))
-        for at, kind in named:
-            found = True
-            before = max([one for one in (*lacking, *only) if one < at], default=-1)
-            if before in only:
-                has, alone = (has if alone else frozenset()) | {kind}, True
-            elif before in lacking or (before < 0 and at == named[-1][0] and any(one > at for one in lacking)):
-                has -= {kind}  # "no belt", "my belt broke"
-            else:
-                has |= {kind}
-    return has if found else None
+def note_equipment(desk: Desk, now: Equipment, key: str | None = None) -> str:
+    """Add what there is to train with, and say how it was understood, with the sentence `key` where it is another."""
+    desk.add(now)
+    say, since = desk.say, now.since
+    shown = say.listed([say.say(f"equipment-{kind}") for kind in sorted(now.has)]) or say.say("equipment-nothing")
+    key = key or ("equipment-noted" if since <= desk.said_on else "equipment-noted-from")
+    return say.say(key, equipment=shown, since=say.day(since), until=until_in_words(now.until, say))
+
+
+def _travel(desk: Desk, reading: Reading, text: str) -> tuple[list[str], Buttons]:
+    """Away with something said of equipment: training with what is there, or none, and the other for a button."""
+    since, until = _days_of(desk, reading)
+    there = travels.trains_there(text)
+    if there is not None:
+        noted = note_equipment(desk, Equipment(since, there, until), "travel-noted")
+        offered = travels.offer(desk, travels.REST, since, until, text)
+        return [f"{noted} {next_training(desk)}".strip()], offered
+    noted = _absent(desk, "away", reading)
+    if not travels.is_open(text):
+        return [noted], []
+    return [noted, desk.say.say("travel-open")], travels.offer(desk, travels.TRAIN, since, until, text)
 
 
 def plant_next_plan(desk: Desk) -> None:

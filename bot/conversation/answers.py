@@ -17,6 +17,7 @@ from bot.conversation import (
     pain_questions,
     said_instead,
     swap_wishes,
+    travels,
     whose,
 )
 from bot.conversation.desk import Buttons, Desk
@@ -42,6 +43,7 @@ COMPLETE = {
     moves.KIND: moves.completed,
     open_sets.KIND: open_sets.completed,
     said_instead.KIND: said_instead.completed,
+    travels.KIND: travels.completed,
 }
 
 

@@ -9,10 +9,9 @@ from datetime import datetime, timedelta
 from bot.conversation import asked_by_them, followups, told_anew, whose
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.movement_names import family_called
-from bot.conversation.placing import context_of, placed
+from bot.conversation.placing import context_of, message_of, placed
 from bot.reading import complete, read
 from bot.reading.days import named_days
-from bot.reading.message import read_message
 from bot.reading.reading import Ask, Reading, SetRead
 from bot.wording import Wording
 from storage import facts, questions
@@ -232,7 +231,7 @@ def _tells_pain(desk: Desk, answer: str) -> bool:
 
 def _tells_days(desk: Desk, answer: str) -> bool:
     """Whether an answer names a day, or is hardly more than figures that can be one: not "see you at 18"."""
-    message = read_message(answer, context_of(desk, desk.said_at))
+    message = message_of(desk, answer)
     words = [token for token in message.tokens if token.kind == "word" and token.value is None]
     figures = any(sign.isdigit() for sign in answer) and len(words) <= MOST_BESIDE_FIGURES
     return figures or bool(named_days(message).days)

@@ -48,6 +48,10 @@ def card(desk: Desk) -> tuple[str, Buttons]:
     if waiting:
         lines.append(coach_waiting.in_words(waiting, ZoneInfo(desk.coach.timezone), say))
         buttons += coach_waiting.settle_button(desk.id, waiting, say)
+    clips = coach_waiting.clips_to_see(desk.record)
+    if clips:
+        lines.append(coach_waiting.clips_in_words(clips, say))
+        buttons += coach_waiting.see_button(desk.id, clips, say)
     for position in review.ladders:
         if position.proposal is not None:
             lines.append(proposal_in_words(desk.person.name, position.proposal, say))

@@ -18,8 +18,8 @@ from bot.conversation import (
     coach_whom,
     what_if,
 )
-from bot.conversation.coach_vocabulary import vocabulary, words_of
-from bot.conversation.coach_words import SCHEME, Command, behind_colon, names_of, parse, whom
+from bot.conversation.coach_vocabulary import marks, vocabulary, words_of
+from bot.conversation.coach_words import SCHEME, Command, behind_colon, names_of, order_in, parse, whom
 from bot.conversation.desk import Desk, Mail
 from bot.conversation.movement_names import family_called
 from bot.conversation.office import Office
@@ -29,7 +29,7 @@ from storage import notes
 from storage.inbox import Incoming
 from storage.persons import Person
 
-SHOWN = frozenset({"card", "week", "why", "roster", "rungs", "summary", "unheard"})  # nothing is changed by these
+SHOWN = frozenset("card week why roster rungs summary unheard tests".split())  # nothing is changed by these
 EXACT = frozenset(
     "sets lock hold unlock approve decline restart pause resume seen move deload undo".split()
 )  # done only where every word was understood
@@ -87,6 +87,9 @@ def _said(office: Office, text: str) -> None:
     if command is None:
         _answered(office, text)
         return
+    if command.verb == "roster" and order_in(command.over, office.coach.language) in EXACT | NAMING:
+        office.answer("order-for-all")  # "everyone rest thursday"
+        return
     if command.verb in SHOWN and command.over:
         # Only shown: no order was in it that we know, and the coach must not think so.
         office.answer("coach-only", words=" ".join(command.over))
@@ -105,6 +108,9 @@ def _said(office: Office, text: str) -> None:
         coach_of_one.card(office, command, desk)  # "has mira approved the questions yet"
         return
     odd = command.odd if command.verb in EXACT else command.left if command.verb in NAMING else ()
+    if odd and command.step is not None and odd[0] in marks(office.coach.language, "every"):
+        office.answer("step-every")  # "+1.25 every session"
+        return
     if odd:
         # An order with a condition, a question or a day that nobody understood is none: "restart when …".
         office.answer("coach-not-done", words=" ".join(odd), name=desk.person.name, handle=desk.athlete.handle)
@@ -231,6 +237,7 @@ GENERAL: dict[str, Callable[[Office, Command], None]] = {
     "nickname": coach_of_all.set_a_nickname,
     "rule": coach_of_all.set_a_rule,
     "unheard": coach_of_all.show_unheard,
+    "tests": coach_of_all.show_tests,
     "tell_all": coach_of_all.tell_all,
     "undo": coach_undo.undo,
 }

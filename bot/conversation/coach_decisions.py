@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import structlog
 
 from bot.conversation import absences, alerts, cards, coach_waiting
@@ -9,10 +11,12 @@ from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk
 from bot.conversation.office import Office
 from bot.conversation.reasons import place, rung_name
-from planner.facts import Order, OrderKind
+from planner.facts import Clip, Order, OrderKind
 from storage import facts
 
 log = structlog.get_logger(__name__)
+
+MOST_DIGITS = 18  # of a number that a button can name
 
 
 def pressed(office: Office, data: str) -> None:
@@ -27,7 +31,10 @@ def pressed(office: Office, data: str) -> None:
     elif kind == "s":
         _start(office, desk)
     elif kind == "v":
-        _see(office, desk, rung)
+        _see(office, desk, [one for one in coach_waiting.clips_to_see(desk.record) if str(one.fact) == rung])
+    elif kind == coach_waiting.SEE:
+        newest = int(rung) if rung.isascii() and rung.isdecimal() and len(rung) < MOST_DIGITS else 0
+        _see(office, desk, [one for one in coach_waiting.clips_to_see(desk.record) if (one.fact or 0) <= newest])
     elif kind == "b":
         _train_on(office, desk, rung)
     elif kind == coach_waiting.SETTLE:
@@ -78,10 +85,9 @@ def _start(office: Office, desk: Desk) -> None:
     office.effect(desk)
 
 
-def _see(office: Office, desk: Desk, clip_id: str | None = None) -> None:
-    """A clip (or all of them) was looked at."""
-    waiting = [one for one in desk.record.clips if not one.seen_by_coach and one.fact is not None]
-    seen = [one.fact for one in waiting if clip_id in (None, str(one.fact)) and one.fact is not None]
+def _see(office: Office, desk: Desk, clips: Sequence[Clip]) -> None:
+    """Clips were looked at."""
+    seen = [one.fact for one in clips if one.fact is not None]
     for fact in seen:
         facts.mark_clip_seen(desk.tx, fact)
     desk.forget()
@@ -129,4 +135,4 @@ def restart(office: Office, _command: Command, desk: Desk) -> None:
 
 
 def seen(office: Office, _command: Command, desk: Desk) -> None:
-    _see(office, desk)
+    _see(office, desk, coach_waiting.clips_to_see(desk.record))

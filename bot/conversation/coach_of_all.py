@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.conversation import passing_on, roster_page, rule_words, summary, unheard, what_if
+from bot.conversation import passing_on, roster_page, rule_words, summary, unheard, what_if, who_tests
 from bot.conversation.coach_words import Command
 from bot.conversation.office import Office
 from planner import rules
@@ -41,6 +41,10 @@ def suppose(office: Office, said: str, command: Command | None) -> None:
 
 def show_unheard(office: Office, _command: Command) -> None:
     office.mail.post(office.coach, unheard.in_words(office.desks(), office.say))
+
+
+def show_tests(office: Office, _command: Command) -> None:
+    office.mail.post(office.coach, who_tests.in_words(office.desks(), office.say))
 
 
 def tell_all(office: Office, command: Command) -> None:

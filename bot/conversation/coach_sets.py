@@ -16,6 +16,9 @@ SEEN_AHEAD = 14  # days in which sets for one day may push others out
 
 
 def sets(office: Office, command: Command, desk: Desk) -> None:
+    if command.step is not None and command.every:
+        office.answer("step-every")
+        return
     days = _days(command, desk)
     if command.step is not None:
         on = _a_step_on(command, desk, days[0])

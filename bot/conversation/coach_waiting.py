@@ -1,4 +1,4 @@
-"""One tap for who waits: messages that need no answer, and a word to an athlete who has gone silent."""
+"""One tap for who waits: messages that need no answer, clips to be seen, a word to an athlete who has gone silent."""
 
 from __future__ import annotations
 
@@ -8,11 +8,12 @@ from zoneinfo import ZoneInfo
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.office import Office
 from bot.wording import Wording
+from planner.facts import Clip, Record
 from planner.plan import Review
 from storage import notes
 from storage.notes import PassedOn
 
-SETTLE, ASK = "n", "k"
+SETTLE, ASK, SEE = "n", "k", "u"
 SILENT = "silent"
 SHOWN = 2  # of an athlete's messages, the newest
 LONGEST = 120  # letters of a message that is quoted
@@ -33,6 +34,21 @@ def _short(text: str) -> str:
 def settle_button(athlete_id: int, waiting: Sequence[PassedOn], say: Wording) -> Buttons:
     """The newest message is named, so that one which comes later is not settled unseen."""
     return [(say.say("button-settle"), f"{SETTLE}:{athlete_id}:{waiting[-1].id}")]
+
+
+def clips_to_see(known: Record) -> list[Clip]:
+    """An athlete's clips that the coach has not looked at, oldest first."""
+    waiting = [one for one in known.clips if not one.seen_by_coach and one.fact is not None]
+    return sorted(waiting, key=lambda one: one.fact or 0)
+
+
+def clips_in_words(clips: Sequence[Clip], say: Wording) -> str:
+    return say.say("summary-clips", count=len(clips), day=say.day(clips[0].on))
+
+
+def see_button(athlete_id: int, clips: Sequence[Clip], say: Wording) -> Buttons:
+    """The newest clip is named, so that one which comes later is not marked unseen by anyone."""
+    return [(say.say("button-seen"), f"{SEE}:{athlete_id}:{clips[-1].fact}")]
 
 
 def ask_button(athlete_id: int, say: Wording) -> Buttons:

@@ -76,7 +76,7 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
         names: Handle and name of each of the coach's athletes.
         today: The coach's day, from which "thursday" and "3 weeks" count.
     """
-    stripped = _in_schemes(text.strip().lstrip("/").strip(), language)
+    stripped = _in_schemes(text.replace("→", "->").replace("->", " -> ").strip().lstrip("/").strip(), language)
     head, colon, after = stripped.partition(":")
     where = head if colon else stripped
     folded = f" {' '.join(words_of(where))} "
@@ -139,7 +139,7 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
         odd = tuple(word for word in odd if word not in marks(language, "from"))
     used = (day, until) if every else used_by(verb, day, until)
     left = [*unknown, *(said for one, said in named if one not in used)]
-    if every and (verb != "sets" or step is not None or day is not None):
+    if every and (verb != "sets" or day is not None):
         left.append(where.strip())
     elif verb == "sets" and not every and (until is not None or (week and (day is None or day > sunday))):
         left.append(week or where.strip())  # sets are for one day
@@ -170,6 +170,11 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
         step=step,
         every=every,
     )
+
+
+def order_in(words: Sequence[str], language: str) -> str | None:
+    """The verb of an order among words that nobody has understood."""
+    return _verb(f" {' '.join(words)} ", language)[0]
 
 
 def _without_name(folded: str, handle: str | None, names: Sequence[tuple[str, str]]) -> str:

@@ -13,6 +13,7 @@ from sqlmodel import Session
 
 from bot.clock import moment_of
 from bot.conversation.plan_json import plan_object
+from bot.reading.message import Message
 from bot.wording import Wording, wording_for
 from planner import plan_for
 from planner.facts import Record, SentPlan
@@ -106,6 +107,7 @@ class Desk:
     said_by: SaidBy = "athlete"
     _record: Record | None = field(default=None, repr=False)
     _fold: Fold | None = field(default=None, repr=False)
+    messages: dict[str, Message] = field(default_factory=dict, repr=False)  # `placing.message_of`
 
     @classmethod
     def of(
@@ -121,6 +123,7 @@ class Desk:
         ready: Desk | None = mail.tx.info.get("desks", {}).get(athlete_id)
         if ready is not None:
             ready.mail, ready.cause, ready.said_by, ready.said_at = mail, cause, said_by, at
+            ready.messages.clear()
             return ready
         row = persons.athlete(mail.tx, athlete_id)
         coach = persons.person_of(persons.coach(mail.tx, row.coach_id))
@@ -259,6 +262,7 @@ class Desk:
 
     def forget(self) -> None:
         self._athlete = self._record = self._fold = None
+        self.messages.clear()
 
     # ---- saying and planting --------------------------------------------------------------------------------------
 

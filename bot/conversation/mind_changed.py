@@ -8,24 +8,28 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
+from typing import Any
 
 from bot.conversation import absences, moves
 from bot.conversation.desk import Desk
 from bot.conversation.outcomes import outcome
-from bot.conversation.placing import context_of
-from bot.conversation.words import phrases
+from bot.conversation.placing import message_of
+from bot.conversation.words import folded
 from bot.reading import read
 from bot.reading.days import Day, named_days
-from bot.reading.message import Message, read_message
+from bot.reading.message import Message
 from bot.reading.reading import Correction, Reading
-from bot.reading.text import fold
-from planner.facts import Absence, Move
+from planner.facts import Absence, Equipment, Move
 from storage import facts
 
 WITHIN = timedelta(days=1)
 MOST_CHARACTERS = 80
 BOUNDS = ("from", "until", "back", "since", "open")
+KINDS: dict[type[Any], str] = {Move: "move", Absence: "absence", Equipment: "equipment"}
 NO_WISH = frozenset({"unknown", "smalltalk"})
+
+
+Agreed = Move | Absence | Equipment
 
 
 @dataclass(frozen=True)
@@ -35,8 +39,8 @@ class Change:
     `unclear`: a day is named, and nobody can say which of those agreed it is.
     """
 
-    agreed: Move | Absence
-    now: Move | Absence | None
+    agreed: Agreed
+    now: Agreed | None
     unclear: bool = False
 
 
@@ -44,28 +48,27 @@ def meant(desk: Desk, text: str) -> Change | None:
     """The change that a message makes to what the newest message brought; None where it is about something else."""
     if len(text) > MOST_CHARACTERS:
         return None
-    context = context_of(desk, desk.said_at)
-    message = read_message(text, context)
+    message = message_of(desk, text)
     days = [day for day in named_days(message).days if day.kind not in ("vague", "bad", "rough")]
     turned, keeps = _words(message, days)
     if turned is None or not (days or keeps):
         return None
     bounded = bool(days) and all(day.link in BOUNDS or day.kind == "length" for day in days)
-    if not turned and not keeps and not (bounded and set(read(text, context).intents) <= NO_WISH):
+    if not turned and not keeps and not (bounded and set(read(text, message.context).intents) <= NO_WISH):
         return None
     agreed = _newest(desk)
     if agreed is None:
         return None
     if isinstance(agreed, Move):
         return _of_a_move(agreed, days, keeps)
-    return _of_an_absence(desk, agreed, days, keeps)
+    return _of_days(desk, agreed, days, keeps)
 
 
 def other_day(desk: Desk, text: str) -> Reading | None:
     """ "No wait, that was Friday", of the report that the newest message brought: its day put right."""
     if len(text) > MOST_CHARACTERS:
         return None
-    message = read_message(text, context_of(desk, desk.said_at))
+    message = message_of(desk, text)
     days = named_days(message).days
     turned, _ = _words(message, days)
     if not turned or len(days) != 1 or days[0].back is None or days[0].link in BOUNDS:
@@ -85,12 +88,15 @@ def carry_out(desk: Desk, change: Change) -> str:
     assert agreed.fact is not None
     if change.unclear:
         return say.say("absence-which-days")
-    if isinstance(now, Move) and not outcome(desk, now.moved_from, now.moved_to, agreed).fits:
+    stood = agreed if not isinstance(agreed, Equipment) else None
+    if isinstance(now, Move) and not outcome(desk, now.moved_from, now.moved_to, stood).fits:
         return say.say("mind-not-changed", day=say.day(now.moved_to))
-    facts.withdraw(desk.tx, "move" if isinstance(agreed, Move) else "absence", agreed.fact, desk.now, by=desk.cause)
+    facts.withdraw(desk.tx, KINDS[type(agreed)], agreed.fact, desk.now, by=desk.cause)
     desk.forget()
     if isinstance(now, Move):
         told = moves.carry_out(desk, now.moved_from, now.moved_to)
+    elif isinstance(now, Equipment):
+        told = f"{absences.note_equipment(desk, now)} {moves.next_training(desk)}"
     elif now is not None:
         told = absences.note(desk, now)
     elif isinstance(agreed, Move):
@@ -106,7 +112,7 @@ def _words(message: Message, days: Sequence[Day]) -> tuple[bool | None, bool]:
     words = [
         token.text for at, token in enumerate(message.tokens) if at not in named and token.kind not in ("sym", "nl")
     ]
-    known = {name: [fold(one).text for one in found] for name, found in phrases("mind_changed").items()}
+    known = folded("mind_changed")
     said = f" {' '.join(words)} "
     keeps = [one for one in known["keeps"] if f" {one} " in said]
     for one in keeps:
@@ -117,17 +123,17 @@ def _words(message: Message, days: Sequence[Day]) -> tuple[bool | None, bool]:
     return bool(set(left) & set(known["turns"])), bool(keeps)
 
 
-def _newest(desk: Desk) -> Move | Absence | None:
-    """The move or the absence that the athlete's newest message with facts brought, of late."""
+def _newest(desk: Desk) -> Agreed | None:
+    """The move, the absence or the equipment that the athlete's newest message with facts brought, of late."""
     cause = facts.last_cause(desk.tx, desk.id)
     if cause is None:
         return None
     brought = facts.caused_by(desk.tx, desk.id, cause)
-    agreed: list[Move | Absence] = [one for one in desk.record.moves if ("move", one.fact) in brought]
-    agreed += [one for one in desk.record.absences if ("absence", one.fact) in brought]
+    known: tuple[Agreed, ...] = (*desk.record.moves, *desk.record.absences, *desk.record.equipment)
+    agreed = [one for one in known if (KINDS[type(one)], one.fact) in brought]
     if not agreed or agreed[0].fact is None:
         return None
-    told_at = facts.said_at(desk.tx, "move" if isinstance(agreed[0], Move) else "absence", agreed[0].fact)
+    told_at = facts.said_at(desk.tx, KINDS[type(agreed[0])], agreed[0].fact)
     return agreed[0] if told_at is not None and abs(desk.said_at - told_at) <= WITHIN else None
 
 
@@ -147,7 +153,7 @@ def _of_a_move(agreed: Move, days: Sequence[Day], keeps: bool) -> Change | None:
     return Change(agreed, None if since == until else replace(agreed, moved_from=since, moved_to=until, fact=None))
 
 
-def _of_an_absence(desk: Desk, agreed: Absence, days: Sequence[Day], keeps: bool) -> Change | None:
+def _of_days(desk: Desk, agreed: Absence | Equipment, days: Sequence[Day], keeps: bool) -> Change | None:
     if not days:
         return Change(agreed, None) if keeps else None
     since, until = agreed.since, agreed.until
@@ -165,7 +171,7 @@ def _of_an_absence(desk: Desk, agreed: Absence, days: Sequence[Day], keeps: bool
             until = last - timedelta(days=1)
         elif day.link in BOUNDS or until is None:
             since = first
-        elif since == until and len(days) == 1 and agreed.kind == "missed" and since <= desk.said_on < first:
+        elif since == until and len(days) == 1 and _was_missed(agreed) and since <= desk.said_on < first:
             return Change(agreed, Move(desk.said_on, since, first))  # "missed it": "actually friday": done then
         elif since == until and len(days) == 1:
             since = until = first
@@ -173,8 +179,14 @@ def _of_an_absence(desk: Desk, agreed: Absence, days: Sequence[Day], keeps: bool
             return Change(agreed, None, unclear=True)  # "no, saturday": the first day or the last one
     if until is not None and until < since:
         return None
-    now = replace(agreed, said_on=desk.said_on, since=since, until=until, fact=None)
+    now = replace(agreed, since=since, until=until, fact=None)
+    if isinstance(now, Absence):
+        now = replace(now, said_on=desk.said_on)
     return None if (since, until) == (agreed.since, agreed.until) else Change(agreed, now)
+
+
+def _was_missed(agreed: Absence | Equipment) -> bool:
+    return isinstance(agreed, Absence) and agreed.kind == "missed"
 
 
 def _nearest(day: Day, to: date) -> date | None:

@@ -7,7 +7,7 @@ from datetime import time
 
 from bot.conversation import moments
 from bot.conversation.desk import Desk
-from bot.conversation.words import phrases
+from bot.conversation.words import folded
 from bot.reading.text import fold
 
 WORD = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)?")
@@ -22,7 +22,7 @@ def carried_out(desk: Desk, text: str) -> str | None:
     if len(text) > MOST_CHARACTERS:
         return None
     said = fold(text).text.casefold()
-    known = {name: {fold(one).text for one in found} for name, found in phrases("own_settings").items()}
+    known = {name: set(found) for name, found in folded("own_settings").items()}
     words = set(WORD.findall(AT.sub(" ", said)))
     hours = AT.findall(said)
     if not hours and any(sign.isdigit() for sign in said):

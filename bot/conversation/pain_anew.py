@@ -37,11 +37,13 @@ def _of_the_place(desk: Desk, text: str) -> Reading | None:
     """ "Actually elbow 2": of the place that is named, where it has a score of the last hours."""
     if not any(word in phrases("anew")["cue"] for word in _words(text)):
         return None
+    recent = [one for one in desk.record.pain if one.score is not None and desk.said_on - one.on <= FRESH]
+    if not recent:
+        return None
     alone = read(text, replace(context_of(desk, desk.said_at), today=None))
     if alone.sets or alone.red_flags or len(alone.pain) != 1 or alone.performed_on not in (None, desk.said_on):
         return None
     (now,) = alone.pain
-    recent = [one for one in desk.record.pain if one.score is not None and desk.said_on - one.on <= FRESH]
     here = [
         one for one in recent if now.site == one.site and now.side in (None, one.side) and now.when in (None, one.when)
     ]

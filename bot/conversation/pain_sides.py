@@ -6,8 +6,7 @@ from dataclasses import replace
 from typing import cast
 
 from bot.conversation.desk import Desk
-from bot.conversation.placing import context_of
-from bot.reading.message import read_message
+from bot.conversation.placing import message_of
 from bot.reading.pain.words import body_words
 from bot.reading.reading import PainRead, Reading
 from planner.facts import PainAnswer, Side
@@ -31,7 +30,7 @@ def put_right(desk: Desk, reading: Reading, text: str) -> Reading:
 
 
 def _side_named(desk: Desk, text: str) -> Side | None:
-    words = body_words(read_message(text, context_of(desk, desk.said_at)))
+    words = body_words(message_of(desk, text))
     named = set(words.sides.values()) if words is not None else set()
     return cast(Side, next(iter(named))) if named in ({"left"}, {"right"}) else None
 

@@ -11,7 +11,7 @@ from bot.conversation.followups import Placed
 from bot.conversation.reports import trained
 from bot.reading import read
 from bot.reading.days import named_days
-from bot.reading.message import read_message
+from bot.reading.message import Message, read_message
 from bot.reading.movements import find_movements
 from bot.reading.reading import Context, Reading
 from planner.facts import PlannedSet, Session
@@ -32,6 +32,14 @@ def context_of(desk: Desk, sent_at: datetime) -> Context:
         today=_planned(desk, day_of(desk, sent_at)),
         nicknames=nicknames_of(desk.tx, desk.coach.id),
     )
+
+
+def message_of(desk: Desk, text: str) -> Message:
+    """The words of a message said now, cut and named once, however many rules look at them."""
+    found = desk.messages.get(text)
+    if found is None:
+        found = desk.messages[text] = read_message(text, context_of(desk, desk.said_at))
+    return found
 
 
 def day_of(desk: Desk, sent_at: datetime) -> date:

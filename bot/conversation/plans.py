@@ -88,7 +88,7 @@ def today(desk: Desk) -> tuple[str, DayPlan]:
     """Today's plan in words; when today is free, the next session too."""
     plan = desk.review.today
     text = in_words(plan, desk.say)
-    following = _next_work(desk)
+    following = next_work(desk)
     if not plan.sets and following is not None:
         work = short_plan(following, desk.say)
         text += "\n" + desk.say.say("plan-next", day=desk.say.long_day(following.on), work=work)
@@ -97,7 +97,7 @@ def today(desk: Desk) -> tuple[str, DayPlan]:
 
 def following(desk: Desk) -> str:
     """The next session that is not done yet, whole; today's plan where none is in sight."""
-    plan = _next_work(desk)
+    plan = next_work(desk)
     return in_words(plan, desk.say) if plan is not None else today(desk)[0]
 
 
@@ -110,7 +110,7 @@ def asked(desk: Desk, text: str) -> tuple[str, DayPlan]:
     return in_words(plan, desk.say), plan
 
 
-def _next_work(desk: Desk) -> DayPlan | None:
+def next_work(desk: Desk) -> DayPlan | None:
     """The next session that has work in it; None where none is in sight or all is stopped."""
     review = desk.review
     if review.next_training_on is None or review.stopped is not None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.conversation import plans
 from bot.conversation.desk import Desk
 from bot.conversation.reasons import rung_name
 from bot.wording import Wording
@@ -22,7 +23,8 @@ def roster(desks: Sequence[Desk], say: Wording) -> str:
         done = [one.on for one in desk.record.sessions if one.sets and not one.is_test]
         rungs = say.listed([rung_name(one.rung, say) for one in seen.ladders])
         last = say.day(max(done)) if done else say.say("roster-none")
-        following = say.day(seen.next_training_on) if seen.next_training_on else say.say("roster-none")
+        coming = plans.next_work(desk)
+        following = say.day(coming.on) if coming is not None else say.say("roster-none")
         lines.append(say.say("roster-line", handle=desk.athlete.handle, rungs=rungs, last=last, next=following))
         desk.leave()
     return "\n".join(lines)

@@ -9,12 +9,11 @@ from datetime import timedelta
 from bot.conversation import pain_anew, told_anew
 from bot.conversation.asking import plant_expiry
 from bot.conversation.desk import Buttons, Desk
-from bot.conversation.placing import context_of
+from bot.conversation.placing import message_of
 from bot.conversation.reasons import place
 from bot.reading.lexicon import book
 from bot.reading.mending.fields import NEAR_BODY
 from bot.reading.mending.value_alone import ValueAlone
-from bot.reading.message import read_message
 from bot.reading.movements import find_movements
 from bot.reading.pain.words import body_words
 from bot.reading.reading import Correction, Reading
@@ -128,7 +127,7 @@ def _read(desk: Desk, change: Change) -> Reading | None:
 
 def _named(desk: Desk, found: Sequence[Change], answer: str) -> list[Change]:
     """The changes that an answer of a few words speaks of: "reps", "the dips", "weight of the pull-ups"."""
-    message = read_message(answer, context_of(desk, desk.said_at))
+    message = message_of(desk, answer)
     if any(token.value is not None for token in message.tokens):
         return []
     site = _site_named(desk, found, answer)
@@ -143,7 +142,7 @@ def _named(desk: Desk, found: Sequence[Change], answer: str) -> list[Change]:
 
 def _site_named(desk: Desk, found: Sequence[Change], answer: str) -> list[Change]:
     """The scores whose place an answer names: "the elbow", "pain"."""
-    message = read_message(answer, context_of(desk, desk.said_at))
+    message = message_of(desk, answer)
     scores = [one for one in found if one.pain is not None]
     words = body_words(message)
     if words is None or not scores:

@@ -121,6 +121,11 @@ def _entry(desk: Desk, waiting: Sequence[PassedOn], lapsed: Sequence[Question]) 
         urgency = max(urgency, NEEDS)
         needs.append(coach_waiting.in_words(waiting, ZoneInfo(desk.coach.timezone), say))
         buttons += _named(desk, coach_waiting.settle_button(desk.id, waiting, say))
+    clips = coach_waiting.clips_to_see(known)
+    if clips:
+        urgency = max(urgency, NEEDS)
+        needs.append(coach_waiting.clips_in_words(clips, say))
+        buttons += _named(desk, coach_waiting.see_button(desk.id, clips, say))
     for left in lapsed:
         urgency = max(urgency, NEEDS)
         needs.append(say.say("summary-open-set", span=open_sets.in_words(left, say)))

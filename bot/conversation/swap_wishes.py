@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from bot.conversation import asked_by_them
 from bot.conversation.desk import Desk
-from bot.conversation.placing import context_of
+from bot.conversation.placing import message_of
 from bot.conversation.words import phrases, starts
 from bot.reading.days import named_days
-from bot.reading.message import read_message
 from bot.reading.movements import find_movements
 
 MOST_CHARACTERS = 160
@@ -22,7 +21,7 @@ def is_one(desk: Desk, text: str) -> bool:
         return False
     if not (asked_by_them.asks(text) or starts(said, known["wishes"]) or said.startswith(known["orders"])):
         return False
-    message = read_message(text, context_of(desk, desk.said_at))
+    message = message_of(desk, text)
     named = {one.movement for one in find_movements(message)}
     other = len(named) > 1 or bool(starts(said, known["anything"]))
     return bool(named) and (other or not named_days(message).days)  # "Thursday's pull-ups rather on Friday" moves

@@ -6,12 +6,10 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 from bot.conversation.desk import Desk
-from bot.conversation.placing import context_of
-from bot.conversation.words import phrases
+from bot.conversation.placing import message_of
+from bot.conversation.words import folded
 from bot.reading.days import named_days
-from bot.reading.message import read_message
 from bot.reading.movements import find_movements
-from bot.reading.text import fold
 from bot.wording.sets import done_in_words
 from storage import facts
 
@@ -23,9 +21,9 @@ def carried_out(desk: Desk, text: str) -> str | None:
     """Take the movement out of the newest report that has it; None where the words say anything else."""
     if len(text) > MOST_CHARACTERS:
         return None
-    message = read_message(text, context_of(desk, desk.said_at))
+    message = message_of(desk, text)
     named, days = find_movements(message), named_days(message).days
-    known = {name: [fold(one).text for one in found] for name, found in phrases("take_out").items()}
+    known = folded("take_out")
     spoken = [*[span for one in named for span in one.spans], *[(day.start, day.end) for day in days]]
     inside = {at for start, end in spoken for at in range(start, end)}
     left = [one.text for at, one in enumerate(message.tokens) if at not in inside and one.kind not in ("sym", "nl")]

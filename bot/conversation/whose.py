@@ -14,9 +14,8 @@ import tomli
 
 from bot.conversation.coach_vocabulary import plain
 from bot.conversation.desk import Desk
-from bot.conversation.placing import context_of
+from bot.conversation.placing import context_of, message_of
 from bot.reading import read
-from bot.reading.message import read_message
 from bot.reading.movements import find_movements
 from bot.reading.reading import Ask, Reading
 from storage import persons, questions
@@ -114,7 +113,7 @@ def _is_told_of(desk: Desk, rest: str) -> bool:
 
 
 def _is_movement(desk: Desk, words: str) -> bool:
-    message = read_message(words, context_of(desk, desk.said_at))
+    message = message_of(desk, words)
     return any(one.spans[0][0] == 0 for one in find_movements(message))
 
 

@@ -9,6 +9,8 @@ from pathlib import Path
 
 import tomli
 
+from bot.reading.text import fold
+
 WORDS = Path(__file__).with_name("words.toml")
 
 
@@ -17,6 +19,12 @@ def phrases(table: str) -> dict[str, tuple[str, ...]]:
     """The beginnings of words of one table, by name."""
     tables = tomli.loads(WORDS.read_text(encoding="utf-8"))
     return {name: tuple(one.casefold() for one in found) for name, found in tables[table].items()}
+
+
+@cache
+def folded(table: str) -> dict[str, tuple[str, ...]]:
+    """As `phrases`, folded as the reader folds a message."""
+    return {name: tuple(fold(one).text for one in found) for name, found in phrases(table).items()}
 
 
 def begins(text: str, stem: str) -> bool:

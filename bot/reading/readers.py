@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
 from bot.reading.body import find_body
 from bot.reading.corrections import find_corrections
@@ -31,6 +32,13 @@ def find_claims(message: Message) -> list[Claim]:
     for finder in FINDERS:
         for claim in finder(message):
             own = set(range(claim.start, claim.end))
+            if finder is find_asides and own & taken and claim.start not in taken:
+                # "2 more than last week": the words but for the week, and that is no day trained
+                claims = [
+                    replace(c, kind="noise", value=None) if c.kind == "day" and c.start in own else c for c in claims
+                ]
+                claim = replace(claim, end=min(own & taken))
+                own = set(range(claim.start, claim.end))
             if own & taken:
                 continue
             taken |= own

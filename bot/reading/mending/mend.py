@@ -11,7 +11,6 @@ from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.movements import find_movements
 from bot.reading.movements.mention import Mention
-from bot.reading.phrases import longest
 from bot.reading.tokens import Token
 
 NEAR = 4
@@ -56,7 +55,7 @@ class Mend:
     @cached_property
     def _values(self) -> list[Value]:
         out: list[Value] = []
-        which = {at for hit in longest(self.hits.get("which", ())) for at in range(hit.start, hit.end)}
+        which = {at for hit in self.hits.get("which", ()) for at in range(hit.start, hit.end)}
         at = 0
         while at < len(self.tokens):
             token = self.tokens[at]

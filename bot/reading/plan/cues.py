@@ -51,6 +51,16 @@ def _first_ones(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
     return any(f.kind == "scope" and isinstance(f.value, tuple) and f.value[0] == "first" for f in facts)
 
 
+def _of_each_lift(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
+    """ "Only did the first set of each", "2 sets of everything, then had to run": what `of_each_lift` has read."""
+    return any(fact.note.get("each_lift") for fact in facts) and _did(facts)
+
+
+def _up_to(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
+    """ "Fine up to set 4, there I got 2": what `up_to` has read."""
+    return any(fact.note.get("until") for fact in facts)
+
+
 def _some(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
     """ "Got a few sets in before closing time": some of the planned sets, and nobody knows which."""
     return any(fact.kind == "vague" for fact in facts) and _did(facts) and not any(fact.kind in WORK for fact in facts)
@@ -212,6 +222,8 @@ FORMS = (
     _each_rated,
     _loads_on,
     _first_ones,
+    _of_each_lift,
+    _up_to,
     _some,
     _fewer,
     _unfinished,

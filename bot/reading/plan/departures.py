@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import takewhile
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
@@ -11,6 +12,7 @@ from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
 
 VALUED = frozenset({"bare", "load"})
+ENDED = frozenset({"quit", "stopped", "skipped"})
 
 
 def but_for(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
@@ -82,18 +84,36 @@ def taken_off(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> 
 
 
 def stopped_after(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
-    """ "Stopped the pull-ups after set 2": so many of its sets."""
+    """ "Stopped the pull-ups after set 2", "dips binned after one set": so many of its sets.
+
+    Not "skipped the dips after set 4 of pull-ups", whose set is of what is named behind it.
+    """
     out: list[Fact] = []
-    for fact in facts:
+    for at, fact in enumerate(facts):
         last = [one for one in out[-5:] if one.value != "the"][-3:]
-        led = [one.kind for one in last] == ["plan", "move", "word"] and bool(plan_names(last[0]) & {"quit", "stopped"})
-        led = led and message.tokens[last[2].start].text in little("after_set")
-        if led and fact.kind == "scope" and isinstance(fact.value, int):
-            out[-1] = Fact("count", fact.start, fact.end, fact.value, {"only": True, "stopped": True})
-            out = [one for one in out if one is not last[0]]
+        closes = last and last[-1].note.get("stopped") and "skipped" in plan_names(fact)
+        after = next((one.kind for one in facts[at + 1 : at + 3] if one.value != "the"), "")
+        if closes and after != "move":
+            continue  # "Dips nach zwei Sätzen weggelassen"
+        ended = next((one for one in last[:-1] if plan_names(one) & ENDED), None)
+        named = any(one.kind == "move" for one in last[:-1])
+        led = ended is not None and named and last[-1].kind == "word" and fact.start - last[-1].end <= 1  # an article
+        led = led and message.tokens[last[-1].start].text in little("after_set")
+        many = _sets_in(fact) if led else 0
+        behind = list(takewhile(lambda one: one.kind != "sep", facts[at + 1 : at + 4]))
+        if many and not any(one.kind == "move" for one in behind):
+            out[-1] = Fact("count", fact.start, fact.end, many, {"only": True, "stopped": True})
+            out = [one for one in out if one is not ended]
             continue
         out.append(fact)
     return out
+
+
+def _sets_in(fact: Fact) -> int:
+    """How many sets there are up to the one that a fact names or counts; 0: it does neither."""
+    if fact.kind == "scope":
+        return fact.value if isinstance(fact.value, int) else int(fact.value == "first")
+    return int(fact.value) if fact.kind == "count" and not fact.note.get("more") else 0
 
 
 def missed_once(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:

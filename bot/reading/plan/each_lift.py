@@ -16,6 +16,8 @@ def each_lift(told: Told, said: Said) -> list[list[int]]:
     lift = not words.isdisjoint(little("lift")) and not words.isdisjoint(little("each_lift"))
     plain = bare if any(row.side for row in rows) else each
     alike = all(row.side for row in rows)
+    if any(fact.note.get("each_lift") for fact in facts) and not said.clause.targets:
+        return _lifts(told)
     if said.clause.targets or not (lift or "all_lifts" in said.names or (plain and not alike)):
         return []
     lifts = _lifts(told)
@@ -28,7 +30,7 @@ def lifts_pointed_at(told: Told, said: Said) -> list[int] | None:
     at = next(n for n, fact in enumerate(facts) if fact is said.scoped[-1])
     after = facts[at + 1] if at + 1 < len(facts) else facts[at]
     words = {token.text for token in told.message.tokens[facts[at].start : after.end]}
-    if words.isdisjoint(little("lift")) or said.clause.targets:
+    if words.isdisjoint(little("lift")) or said.clause.targets or after.note.get("each_lift"):
         return None
     lifts, scope = _lifts(told), said.scoped[-1].value
     both = "all_lifts" in plan_names(after)  # "die ersten beiden Übungen"

@@ -13,24 +13,26 @@ VALUES = ("bare", "rows", "load")
 
 
 def parted_instead(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
-    """ "12s on every set instead of 10": the sets stand between the new value and the old one."""
+    """ "12s on every set instead of 10", "8 kg help, not 10": what it is of stands between new and old."""
     out: list[Fact] = []
     for fact in facts:
-        last = out[-3:]
+        last = [one for one in out[-4:] if one.note.get("mark") != ","][-3:]
         parted = len(last) == 3 and _of_sets(last[1]) and last[0].kind in VALUES
         if fact.kind == "bare" and parted and "instead" in plan_names(last[2]):
             new = _value(last[0])
             if new is not None:
                 value, unit = new
-                out[-3:] = [Fact("instead", last[0].start, fact.end, (value, fact.value, unit)), last[1]]
+                told = Fact("instead", last[0].start, fact.end, (value, fact.value, unit))
+                out = [one for one in out if all(one is not old for old in last)]
+                out += [told, *(last[1:2] if last[1].kind != "assist" else ())]
                 continue
         out.append(fact)
     return out
 
 
 def _of_sets(fact: Fact) -> bool:
-    """Whether a fact says of which sets: "on the last", "pro Satz", "each"."""
-    return fact.kind in ("scope", "side") or bool(plan_names(fact) & {"every"})
+    """Whether a fact says of which sets, "on the last", "pro Satz", "each", or that a load helped."""
+    return fact.kind in ("scope", "side", "assist") or bool(plan_names(fact) & {"every"})
 
 
 def _value(fact: Fact) -> tuple[float, str | None] | None:

@@ -7,6 +7,7 @@ from dataclasses import replace
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.plan.adding import change_added
 from bot.reading.plan.choosing import main_rows, pick, the_rows
 from bot.reading.plan.clauses import Clause
 from bot.reading.plan.each_lift import each_lift, lifts_pointed_at
@@ -14,6 +15,7 @@ from bot.reading.plan.ground import GLOBAL, plan_names
 from bot.reading.plan.state import Said, Told
 from bot.reading.reading import Ask
 
+PLUS = frozenset({"by", "more"})  # "all done plus a 6th set"
 LEAST_SAID = 2  # words of the plan before an exception
 
 
@@ -39,6 +41,8 @@ def left_out(told: Told, said: Said) -> bool:
     if whole and ("except" not in names or "all_lifts" in names):
         told.everything = True
     targets = said.clause.targets
+    if scoped and not targets and told.sticky_at == said.clause.sentence:
+        targets = told.sticky  # "dips: dropped the last set"
     if said.sided and not targets:
         targets = [at for at, row in enumerate(rows) if row.side is not None]
     so_many = the_rows(rows, values) if "skipped" in names and not named and len(values) == 1 else []
@@ -124,10 +128,12 @@ def first_only(told: Told, said: Said) -> bool:
     """ "The first two as planned", "only the first three sets": those, and not all."""
     did = any(fact.kind == "scheme" and fact.value == "got" for fact in said.clause.facts)
     values = [fact for fact in said.values if not (fact.kind == "load" and fact.note.get("same"))]
-    if values or not said.scoped:
+    if not said.scoped:
         return False
     if not said.names & {"skipped", "except", "not"} and _beyond(told, said):
         return True
+    if values:
+        return False
     closed = any("no_rest" in clause.names for clause in told.clauses)  # "warm-up and top set, nothing more"
     closed = closed or told.exclusive  # "only the warm-up and the first two sets of pull-ups"
     if not did and not closed and not said.names & {"only", "planned", "done", "same", "quit"}:
@@ -136,7 +142,9 @@ def first_only(told: Told, said: Said) -> bool:
     if scope == "all" or (scope == "last" and not said.names & {"only"}):
         return False
     whole = lifts_pointed_at(told, said)
-    targets = whole if whole is not None else pick(told.rows, said.clause.targets or main_rows(told.rows), scope)
+    each = [at for own in each_lift(told, said) for at in pick(told.rows, own, scope)]
+    targets = whole if whole is not None else each
+    targets = targets or pick(told.rows, said.clause.targets or main_rows(told.rows), scope)
     if not targets:
         told.asks.append(Ask("sets", told.message.span(said.scoped[-1].start, said.scoped[-1].end)))
         return True
@@ -165,8 +173,21 @@ def _beyond(told: Told, said: Said) -> bool:
     step = told.step(targets[-1])
     if said.scoped[-1].value != len(targets) // step + 1:
         return False
+    before = [fact for fact in said.clause.facts if fact.end <= said.scoped[-1].start]
+    words = {told.message.tokens[at].text for fact in before for at in range(fact.start, fact.end)}
+    plus = any(plan_names(fact) & PLUS for fact in before) or bool(words & little("on_top"))
+    if said.values and not plus and not words & little("an"):
+        return False  # "only 2 reps on set six"
     told.added[targets[-1]] = [replace(told.rows[at]) for at in targets[-step:]]
     told.added_in = (targets[-1], said.clause.sentence)
+    facts = said.clause.facts
+    led = next((at for at, fact in enumerate(facts) if fact.kind in ("move", "scope")), 0)
+    whole = any(plan_names(fact) & {"done", "planned"} for fact in facts[:led])
+    told.everything = told.everything or (whole and plus)
+    if said.values:  # "a sixth set of pull-ups with 3 reps"
+        aside = ("scope", "move", "plan", "scheme")
+        own = [fact for fact in facts if fact.kind not in aside]
+        change_added(told, Clause(own, sentence=said.clause.sentence))
     for at in targets:
         told.keep.setdefault(at, True)
     return True

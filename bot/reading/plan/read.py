@@ -22,6 +22,7 @@ from bot.reading.plan.leaning import leans
 from bot.reading.plan.state import Told
 from bot.reading.plan.ticks import ticked
 from bot.reading.plan.told import take
+from bot.reading.plan.up_to import untold_behind
 from bot.reading.reading import Ask
 
 FAR = 2  # times the planned reps, with the planned load, are not believed without a word
@@ -47,7 +48,8 @@ def read_plan(message: Message, facts: list[Fact], work: Work) -> None:
     for clause in clauses:
         take(told, clause)
     if not told.nothing:
-        finish(message, told.chosen(), told.asks, work)
+        behind = untold_behind(told)
+        finish(message, told.chosen(), [*told.asks, behind] if behind else told.asks, work)
     elif any(value is False for value in told.keep.values()):
         left = [f for c in clauses for f in c.facts if plan_names(f) & {"skipped", "except"}]
         fact = (left or facts)[0]
@@ -119,7 +121,7 @@ def _vague(facts: Sequence[Fact], clauses: Sequence[Clause]) -> Fact | None:
 
 def mended(message: Message, facts: Sequence[Fact]) -> Fact | None:
     """What is asked of "that was 17.5 not 15" beside a plan: a report mended, or the load of the day; else None."""
-    if any(fact.kind == "move" or plan_names(fact) & STRONG for fact in facts):
+    if any(fact.kind == "move" or plan_names(fact) & STRONG or fact.note.get("until") for fact in facts):
         return None
     told = [fact for fact in facts if fact.kind == "instead"]
     cues = {hit.end for hit in message.hits("mends") if hit.table == "cue"}

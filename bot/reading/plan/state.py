@@ -84,6 +84,8 @@ class Told:
         self.exclusive = False  # "only the pull-ups, as planned": "as planned" is said of them alone
         self.named_some = False  # some clause before named what was done
         self.excepted: tuple[int, list[int], bool] | None = None  # sentence that leaves sets out, these, told by scope
+        self.behind: dict[int, Fact] = {}  # rows behind "up to set 4", by the fact that ends there, not told of so far
+        self.up_to: set[int] = set()  # rows kept by that
         self.leaving = False  # "without the archers, the dips": the next one named is left out too
 
     @property

@@ -21,6 +21,7 @@ from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
 from bot.reading.plan.missed_reps import rep_of_a_set
 from bot.reading.plan.named_by_reps import named_by_reps, named_only, reps_in_figures, sets_of_so_many
 from bot.reading.plan.no_numbers import names_joined, no_numbers
+from bot.reading.plan.of_each_lift import of_each_lift
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.paused import stops_denied
 from bot.reading.plan.quoted import quoted_pieces
@@ -40,6 +41,7 @@ from bot.reading.plan.singles import singles_named
 from bot.reading.plan.so_many_more import said_once_more
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.too_heavy import too_heavy
+from bot.reading.plan.up_to import up_to
 from bot.reading.rules import Rule, Rules
 
 
@@ -58,13 +60,15 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (reps_in_figures, "rows"),
     (reps_lacked, "rows|bare 'lacked|fail"),
     (but_for, "=planned"),
+    (up_to, "scope|count =fine|=planned|=done|=same"),
+    (of_each_lift, "scope|count word"),
     (nth_rep, "scope word"),
     (last_of_lift, "scope move"),
     (lift_dropped_to, "=skipped move bare|load|count"),
     (nth_go, "scheme scope bare"),
     (by_so_much, "bare|load"),
     (taken_off, "=off bare|load"),
-    (stopped_after, "=quit|=stopped move scope"),
+    (stopped_after, "=quit|=stopped|=skipped move scope|count"),
     (missed_once, "fail sep"),
     (said_once_more, "delta rows|bare"),
     (so_many_words, "rows load|delta"),
@@ -72,7 +76,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (minus_sets, "=minus count|bare =done|=planned"),
     (sets_by_load, "count load"),
     (first_then_rest, "=rest|scope rows|count"),
-    (parted_instead, "=instead bare scope|side|=every"),
+    (parted_instead, "=instead bare scope|side|assist|=every"),
     (rated_instead, "effort =instead|=every"),
     (less_on_a_side, "side =less|delta"),
     (one_short, "=less bare move"),

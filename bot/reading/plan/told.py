@@ -22,6 +22,7 @@ from bot.reading.plan.ranged import ranged
 from bot.reading.plan.state import Said, Told
 from bot.reading.plan.swapping import other_thing, other_work
 from bot.reading.plan.unclear import of_something_else, unclear
+from bot.reading.plan.up_to import kept_up_to, told_behind
 from bot.reading.reading import Ask
 
 MOST_THERE = 1  # words beside "stopped": "stopped there"
@@ -66,6 +67,9 @@ def take(told: Told, clause: Clause) -> None:
         kept_whole(told, said)
         return
     _point(told, said)
+    if kept_up_to(told, said):
+        return
+    _there(told, said)
     if of_added(told, said) or sets_more_or_fewer(told, said) or left_out(told, said) or first_only(told, said):
         return
     told.leaving = said.named and told.leaving and not said.values
@@ -129,6 +133,7 @@ def take(told: Told, clause: Clause) -> None:
         return
     told.told_of.update(targets if any(fact.kind in ("rows", "bare", "load") for fact in said.values) else ())
     kept_before(told, said, targets)
+    told_behind(told, said, targets)
     for at in targets:
         told.keep.setdefault(at, True)
     if said.named and any(f.kind == "count" and f.note.get("stopped") for f in said.values):
@@ -241,6 +246,17 @@ def _set_in_mind(told: Told, said: Said) -> None:
         return
     said.clause.facts.insert(0, told.scope_at[0])
     said.scoped.append(told.scope_at[0])
+
+
+def _there(told: Told, said: Said) -> None:
+    """ "Fine up to set 4, there I got 2": the value is of the set that the sentence has named."""
+    if said.scoped or said.named or not said.values or told.scope_at is None or told.excepted is not None:
+        return
+    scope, sentence = told.scope_at
+    words = [told.message.tokens[fact.start].text for fact in said.clause.facts if fact.kind == "word"]
+    if sentence == said.clause.sentence and little("there").intersection(words):
+        said.clause.facts.insert(0, scope)
+        said.scoped.append(scope)
 
 
 def of_excepted(told: Told, said: Said) -> list[int]:
@@ -417,6 +433,8 @@ def alter(told: Told, clause: Clause, targets: list[int]) -> None:
     if told_before and listed and all(f.kind not in ("scope", "side", "count") for f in clause.facts):
         told.anew[targets[0]] += changed  # "2 sets of 3 and 3 sets of 2"
         return
+    if listed and len(changed) < len(targets) and not told.up_to.isdisjoint(targets):
+        told.ask("sets", clause)  # "fine up to set 4, there 2, 2 on set 5": not all that was done
     told.anew[targets[0]] = changed
     for at in targets[1:]:
         told.anew[at] = []

@@ -60,7 +60,7 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         told = shifted(s, i)
         if told is not None:
             return told
-    return stopped(s, i) if item.has("plan", "stopped") else None
+    return stopped(s, i) if item.has("plan", "stopped", "reached") else None
 
 
 def _old_first(s: Scanner, i: int) -> tuple[list[Fact], int] | None:

@@ -16,7 +16,7 @@ from bot.reading.scan.schemes import chain
 from bot.reading.scan.set_word import set_word
 from bot.reading.scan.so_often import TIMES, by_so_many, pair_times, sets_of_named, so_often, times_each
 from bot.reading.scan.tries import MOST_TRIES, judged_tries, of_attempts, tries
-from bot.reading.scan.usual import usual_thing
+from bot.reading.scan.usual import usual_of_another, usual_thing
 
 LEAST_RUNGS = 2  # steps of a ladder told by its ends
 
@@ -44,7 +44,7 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     usual = usual_thing(s, i)
     if usual is not None:
         return usual
-    if item.has("load", "thing"):
+    if item.has("load", "thing") and not usual_of_another(s, i):
         return [Fact("thing", item.start, item.end)], i + 1
     if item.has("sets", "sets") and item.value is None:
         plural = item.text.endswith(tuple(little("plural")))

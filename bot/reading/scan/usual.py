@@ -7,6 +7,15 @@ from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 
+def usual_of_another(s: Scanner, i: int) -> bool:
+    """ "The usual" is a weight behind a word that carries and where nothing is named: "3x5 with the usual"."""
+    if s.at(i).text.split()[-1] not in little("usual_before"):
+        return False
+    after = s.at(i + 1)
+    ends = after.kind in ("nl", "claim") or after.has("sep") or (after.kind == "sym" and after.text != "(")
+    return not (ends and s.at(i - 1).has("load", "at"))
+
+
 def usual_thing(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """Such a weight is a load whose number nobody told."""
     item = s.at(i)

@@ -77,7 +77,7 @@ from bot.reading.ties.somebody import somebody
 from bot.reading.ties.then_the_rest import then_the_rest
 from bot.reading.ties.told_ahead import load_kept, misses_ahead, sets_ahead, total_of_sides
 from bot.reading.ties.told_twice import announced, heads_ladder, named_once_more
-from bot.reading.ties.tried import all_missed, misses_counted, tried
+from bot.reading.ties.tried import all_missed, last_missed, misses_counted, tried
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
     added,
@@ -85,6 +85,7 @@ from bot.reading.ties.unsure import (
     in_the_hang,
     many_of_a_weight,
     one_of_each,
+    over_the_bar,
     plates,
     rated_row,
     summed,
@@ -121,6 +122,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (total_of_sides, "side bare move"),
     (all_missed, "scheme bare|count sep|fail"),
     (misses_counted, "bare 'a_miss"),
+    (last_missed, "rows fail"),
     (tried, "bare|rows fail|plan"),
     (singles_told, "rows sep scope|fail|bare"),
     (loads_ahead, "load rows sep"),
@@ -167,6 +169,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (added, "load"),
     (many_of_a_weight, "rows word"),
     (one_of_each, "bare word sep"),
+    (over_the_bar, "rows flag move"),
     (in_the_hang, "rows sep flag"),
     (verdicts, "scheme"),
     (maxes, "rows|scheme move|scheme"),

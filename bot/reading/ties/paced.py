@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
@@ -20,7 +21,7 @@ def paced(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     turns = _turns(facts)
     if turns is None:
         return facts
-    spent = {id(fact) for fact in facts if _clock(fact)}
+    spent = {id(fact) for fact in facts if _clock(fact)} | _said_again(facts, turns)
     told = [fact for fact in facts if id(fact) not in spent]
     work = [at for at, fact in enumerate(told) if fact.kind in ("rows", "bare", "count", "loads")]
     moves = [fact for fact in told if fact.kind == "move"]
@@ -48,6 +49,16 @@ def _clock(fact: Fact) -> bool:
     """What tells of the clock alone: "emom", "10 min", "for"."""
     minutes = fact.kind == "rows" and fact.note.get("unit") == "min" and bool(fact.note.get("one"))
     return minutes or (fact.kind == "scheme" and fact.value in PACES)
+
+
+def _said_again(facts: Sequence[Fact], turns: int) -> set[int]:
+    """ "Made all ten", "finished all 8 rounds": the turns of the clock once more."""
+    out: set[int] = set()
+    for before, fact in pairwise(facts):
+        whole = before.kind == "scope" and before.value == "all"
+        if fact.value == turns and (fact.kind == "rounds" or (whole and fact.kind in ("bare", "count"))):
+            out |= {id(fact), id(before)} if whole else {id(fact)}
+    return out
 
 
 def _of_some(fact: Fact) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
@@ -96,6 +97,28 @@ def misses_counted(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             if before.kind == "load" and before.value:
                 missed.note["own_load"] = float(before.value)  # "3x1 at 40, then 2 failed attempts"
             return [*facts[:at], missed, *facts[at + 2 + len(tries) :]]
+    return facts
+
+
+def last_missed(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Muscle-ups: 2, 2, 1, and one I couldn't get over the bar": the one that a list closes with was missed."""
+    for at, fact in enumerate(facts):
+        if fact.kind != "rows" or not fact.note.get("list") or len(fact.value) < 2 or fact.end < 2:
+            continue
+        joined, one = message.tokens[fact.end - 2], message.tokens[fact.end - 1]
+        if one.text not in little("one_try") or joined.text not in little("and"):
+            continue
+        after = range(at + 1, min(len(facts), at + 5))
+        missed = next((n for n in after if facts[n].kind != "word" and facts[n].note.get("mark") != ","), None)
+        if missed is None or not _missed(facts[missed]) or facts[missed].note.get("rep"):
+            continue
+        stop = next((n for n in range(missed, len(facts)) if facts[n].kind == "sep"), len(facts))
+        words = {token.text for token in message.tokens[fact.end : facts[stop - 1].end]}
+        if any(one.kind in NUMBERED for one in facts[missed:stop]) or words & little("before_set"):
+            continue  # "5, 5 and one missed rep"
+        values = [*fact.note.get("values", [])[:-1], 0.0]
+        told = replace(fact, value=[*fact.value[:-1], Entry(0)], note={**fact.note, "values": values})
+        return [*facts[:at], told, *facts[missed + 1 :]]
     return facts
 
 

@@ -8,8 +8,10 @@ from dataclasses import replace
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.plan.ground import plan_names
 
 MANY = 2  # plates
+TOP_HOLD = "pull_up_top_hold"
 
 LEAST_RATED, MOST_RATED = 5, 10
 LEAST_ALIKE = 6  # no effort below it is mistaken for a load
@@ -55,6 +57,22 @@ def added(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             out[-1] = replace(first, end=fact.end, value=first.value + fact.value)
             continue
         out.append(fact)
+    return out
+
+
+def over_the_bar(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "3x4 with a proper stop, chin over bar": where the stop was, and no hold beside the sets."""
+    out = list(facts)
+    for at, fact in enumerate(facts):
+        if fact.kind != "move" or fact.value.movement != TOP_HOLD or not at:
+            continue
+        before = [n for n in range(max(0, at - 2), at) if facts[n].note.get("mark") != ","]
+        stop = facts[before[-1]] if before else fact
+        told = any(one.kind == "move" for one in facts[:at]) and any(one.kind == "rows" for one in facts[:at])
+        after = next((one for one in facts[at + 1 :] if one.kind not in ("word", "sep") and not plan_names(one)), None)
+        alone = after is None or after.kind not in ("rows", "bare", "count", "scope")
+        if stop.kind == "flag" and stop.value == "pause_pause" and told and alone:
+            out[at] = Fact("flag", fact.start, fact.end, "pause_top")
     return out
 
 

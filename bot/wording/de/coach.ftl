@@ -8,7 +8,7 @@ coach-help =
     · „mira deload“, „mira deload ab montag“ · „mira rückgängig“ – nimmt deine letzte Anweisung zurück
     · „mira stufe archer_shoulder“ · „mira ohne muscle-ups“, „mira wieder mit muscle-ups“ · „mira regel block.loading_weeks 5“, „regel …“ für alle
     · „bestätige mira“, „ablehnen mira“ · „gesehen mira“ für Videos, „mira neustart“ nach einem Stopp · „mira pause“, „mira weiter“
-    · „mira verschiebe donnerstag auf freitag“ · „wer hat sich nicht gemeldet“ · „sag allen: …“
+    · „mira verschiebe donnerstag auf freitag“ · „wer hat sich nicht gemeldet“ · „wer hat test“ · „sag allen: …“
     · „sag mira: …“ · „mira notiz: …“ · „einladung mira“ · „nenne archer auf ellbogenhöhe ALR“
     · „was wenn mira drei tage trainiert“, „was wenn mira die stufe 5 wochen hält“ – vom Fragen ändert sich nichts
 coach-edit-not-read = Änderungen an Nachrichten lese ich nicht: Es gilt, was zuerst dastand. Schreib die Anweisung neu.
@@ -21,11 +21,13 @@ order-replaced = Das tritt an die Stelle deiner Anweisung vom { $day }: { $what 
 order-aside = Für diesen Tag geht es deiner Anweisung vom { $day } vor: { $what }.
 order-stands = Achtung: Daneben gilt weiter deine Anweisung vom { $day }: { $what }.
 step-how = { $name }, { $day }: Da ist nichts geplant, worauf so ein Schritt passt. „NAME 4x3 mit 17,5 am Donnerstag“ sagt es ganz.
+step-every = Ein Schritt gilt für eine Einheit, „NAME +1,25 donnerstag“: Was danach kommt, wird aus dem geplant, was dann gemacht ist. Dieselben Sätze jede Woche gehen mit „NAME 4x3 mit 17,5 jeden montag“. Nichts wurde gesetzt.
 sets-every = Dasselbe am { $days }.
 sets-every-block = Dasselbe am { $days }: so weit die Belastungswochen des Blocks reichen. „bis 1. März“ nennt ein anderes Ende.
 order-hard = Achtung: { $reps } Wiederholungen sind mehr als die { $possible }, von denen die Meldungen von { $name } bei dieser Last sprechen.
 coach-not-done = Nichts ist geändert: „{ $words }“ gehört zu keiner Anweisung, die ich kenne. Bitte nur die Anweisung; Worte an { $name } gehen mit „sag { $handle }: …“.
 coach-only = Das war für mich nur eine Frage; von „{ $words }“ habe ich nichts verstanden, und nichts ist geändert.
+order-for-all = Eine Anweisung gilt Athleten beim Namen, auch mehreren zugleich: „mira und jon deload“. Worte an alle gehen mit „sag allen: …“. Nichts wurde getan.
 moved = { $name }: Die Einheit von { $since } ist jetzt { $until }.
 moved-no-room = { $name }: Die Einheit von { $since } passt nicht auf { $until } – eine Einheit am Tag, 48 Stunden zwischen Zugtagen. Nichts wurde verschoben.
 moved-done = { $name } hat die Einheit vom { $since } schon gemacht; nichts wurde verschoben.
@@ -41,6 +43,10 @@ told-all = { $count ->
 }
 unheard = Noch kein Wort zur heutigen Einheit: { $names }
 unheard-nobody = Zur heutigen Einheit fehlt von niemandem ein Wort.
+who-tests = Tests in den nächsten zwei Wochen: { $told }.
+who-tests-one = { $name } { $day }
+who-tests-nobody = In den nächsten zwei Wochen hat niemand einen Test.
+who-deloads = In der Deload-Woche: { $names }.
 coach-whom = Wen meinst du?
 coach-who = Wen meinst du? { $names }
 button-approve = Bestätigen
@@ -160,6 +166,10 @@ summary-line = · { $name }: { $what }
 summary-unanswered = { $count ->
     [one] schrieb am { $day }: { $words }
    *[other] { $count } Nachrichten warten seit { $day } auf deine Antwort, zuletzt: { $words }
+}
+summary-clips = { $count ->
+    [one] ein Video vom { $day } wartet darauf, gesehen zu werden.
+   *[other] { $count } Videos warten darauf, gesehen zu werden, das älteste vom { $day }.
 }
 summary-stopped = Möchte keine Nachrichten mehr.
 summary-open-set = das Ergebnis eines offenen Satzes fehlt: { $span }.

@@ -8,7 +8,7 @@ coach-help =
     · “mira deload”, “mira deload from monday” · “mira undo” – takes back your last order
     · “mira rung archer_shoulder” · “mira exclude muscle-ups”, “mira include muscle-ups” · “mira rule block.loading_weeks 5”, “rule …” for all
     · “approve mira”, “decline mira” · “seen mira” for clips, “mira restart” after a stop · “mira pause”, “mira resume”
-    · “mira move thursday to friday” · “who hasn't reported” · “tell everyone: …”
+    · “mira move thursday to friday” · “who hasn't reported” · “who tests” · “tell everyone: …”
     · “tell mira: …” · “mira note: …” · “invite mira” · “call archers with low ring ALR”
     · “what if mira trains three days”, “what if mira holds rung 5 weeks” – nothing is changed by asking
 coach-edit-not-read = I don't read edits: what you wrote first stands. Write the order anew.
@@ -21,11 +21,13 @@ order-replaced = It takes the place of your order of { $day }: { $what }.
 order-aside = For that day it goes before your order of { $day }: { $what }.
 order-stands = Mind that your order of { $day } still stands beside it: { $what }.
 step-how = { $name }, { $day }: there are no sets that a step like that fits on. “NAME 4x3 at 17.5 on thursday” says them whole.
+step-every = A step can be ordered for one session, “NAME +1.25 thursday”: what follows is planned from what is done then. The same sets each week go with “NAME 4x3 at 17.5 every monday”. Nothing was set.
 sets-every = The same on { $days }.
 sets-every-block = The same on { $days }: as far as the loading weeks of the block go. “until 1 march” says another end.
 order-hard = Mind that { $reps } reps are more than the { $possible } that { $name }’s own reports speak of at that load.
 coach-not-done = Nothing is done: “{ $words }” is no part of an order I know. The order alone, please; words for { $name } go with “tell { $handle }: …”.
 coach-only = That was only a question to me; of “{ $words }” I understood nothing, and nothing was changed.
+order-for-all = An order goes to athletes by name, several at once if need be: “mira and jon deload”. Words for all go with “tell everyone: …”. Nothing was done.
 moved = { $name }: the session of { $since } is on { $until }.
 moved-no-room = { $name }: the session of { $since } does not fit on { $until } – one session a day, 48 hours between pulling days. Nothing was moved.
 moved-done = { $name } has done the session of { $since } already; nothing was moved.
@@ -41,6 +43,10 @@ told-all = { $count ->
 }
 unheard = No word of today’s session yet: { $names }
 unheard-nobody = Nobody’s word of today’s session is missing.
+who-tests = Tests in the next two weeks: { $told }.
+who-tests-one = { $name } { $day }
+who-tests-nobody = Nobody has a test in the next two weeks.
+who-deloads = In their deload week: { $names }.
 coach-whom = Whom do you mean?
 coach-who = Whom do you mean? { $names }
 button-approve = Approve
@@ -160,6 +166,10 @@ summary-line = · { $name }: { $what }
 summary-unanswered = { $count ->
     [one] wrote on { $day }: { $words }
    *[other] { $count } messages wait for your answer since { $day }, last: { $words }
+}
+summary-clips = { $count ->
+    [one] a clip of { $day } waits to be seen.
+   *[other] { $count } clips wait to be seen, the oldest of { $day }.
 }
 summary-stopped = asked for no more messages.
 summary-open-set = the result of an open set is missing: { $span }.

@@ -8,7 +8,7 @@ coach-help =
     · «mira descarga», «mira descarga desde el lunes» · «mira deshacer» – deshace tu última orden
     · «mira escalón archer_shoulder» · «mira sin muscle-ups», «mira incluye muscle-ups» · «mira regla block.loading_weeks 5», «regla …» para todos
     · «aprueba mira», «rechaza mira» · «visto mira» para clips, «mira reinicia» tras una parada · «mira pausa», «mira sigue»
-    · «mira mueve jueves a viernes» · «quién no ha respondido» · «diles a todos: …»
+    · «mira mueve jueves a viernes» · «quién no ha respondido» · «quién tiene test» · «diles a todos: …»
     · «dile mira: …» · «mira nota: …» · «invitación mira» · «llama arqueras a la altura del codo ALR»
     · «qué pasa si mira entrena tres días», «qué pasa si mira mantiene escalón 5 semanas» – preguntar no cambia nada
 coach-edit-not-read = No leo mensajes editados: vale lo que escribiste primero. Escribe la orden de nuevo.
@@ -21,11 +21,13 @@ order-replaced = Sustituye tu orden del { $day }: { $what }.
 order-aside = Ese día va por delante de tu orden del { $day }: { $what }.
 order-stands = Ojo: al lado sigue en pie tu orden del { $day }: { $what }.
 step-how = { $name }, { $day }: no hay nada previsto a lo que sumar un paso así. «NOMBRE 4x3 con 17,5 el jueves» lo dice entero.
+step-every = Un paso vale para una sesión, «NOMBRE +1,25 jueves»: lo que sigue se planifica según lo que se haga entonces. Las mismas series cada semana se piden con «NOMBRE 4x3 con 17,5 todos los lunes». No se ha fijado nada.
 sets-every = Lo mismo el { $days }.
 sets-every-block = Lo mismo el { $days }: hasta donde llegan las semanas de carga del bloque. «hasta el 1 de marzo» pone otro final.
 order-hard = Ojo: { $reps } repeticiones son más que las { $possible } de las que hablan los reportes de { $name } con esa carga.
 coach-not-done = No he cambiado nada: «{ $words }» no es parte de ninguna orden que conozca. Solo la orden, por favor; las palabras para { $name } van con «dile { $handle }: …».
 coach-only = Para mí eso era solo una pregunta; de «{ $words }» no entendí nada y nada ha cambiado.
+order-for-all = Una orden va a atletas por su nombre, también a varios a la vez: «mira y jon descarga». Palabras para todos, con «di a todos: …». No se ha hecho nada.
 moved = { $name }: la sesión del { $since } pasa al { $until }.
 moved-no-room = { $name }: la sesión de { $since } no cabe en { $until }: una sesión al día, 48 horas entre días de tirón. No se ha movido nada.
 moved-done = { $name } ya hizo la sesión del { $since }; no se ha movido nada.
@@ -41,6 +43,10 @@ told-all = { $count ->
 }
 unheard = Aún sin noticias de la sesión de hoy: { $names }
 unheard-nobody = No falta noticia de nadie sobre la sesión de hoy.
+who-tests = Tests en las próximas dos semanas: { $told }.
+who-tests-one = { $name } { $day }
+who-tests-nobody = Nadie tiene test en las próximas dos semanas.
+who-deloads = En su semana de descarga: { $names }.
 coach-whom = ¿A quién te refieres?
 coach-who = ¿A quién te refieres? { $names }
 button-approve = Aprobar
@@ -160,6 +166,10 @@ summary-line = · { $name }: { $what }
 summary-unanswered = { $count ->
     [one] escribió el { $day }: { $words }
    *[other] { $count } mensajes esperan tu respuesta desde el { $day }; los últimos: { $words }
+}
+summary-clips = { $count ->
+    [one] un vídeo del { $day } espera a que lo veas.
+   *[other] { $count } vídeos esperan a que los veas, el más antiguo del { $day }.
 }
 summary-stopped = Pidió no recibir más mensajes.
 summary-open-set = falta el resultado de una serie abierta: { $span }.

@@ -4,7 +4,7 @@ from datetime import date
 
 import pytest
 
-from bot.conversation.absences import _what_is_left
+from bot.conversation.travels import told_of_equipment
 
 USUAL = frozenset({"bar", "rings", "belt"})
 
@@ -26,7 +26,9 @@ USUAL = frozenset({"bar", "rings", "belt"})
     ],
 )
 def test_what_there_is_to_train_with_is_told_word_by_word(words, left):
-    assert _what_is_left(USUAL, words) == left
+    told = told_of_equipment(words)
+    assert told is not None
+    assert told.of(USUAL) == left
 
 
 @pytest.mark.parametrize(

@@ -202,7 +202,7 @@ def test_every_example_of_the_help_is_read_as_what_it_shows(language):
 VERBS = (
     "card roster rungs summary week why sets lock hold unlock unlock sets sets sets deload deload undo rung "
     "exclude include rule rule approve decline seen restart pause resume move unheard "
-    "tell_all tell note invite nickname"
+    "tests tell_all tell note invite nickname"
 ).split()
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from bot.conversation import privacy
-from bot.conversation.absences import _what_is_left
+from bot.conversation.travels import told_of_equipment
 from bot.conversation.words import begins, phrases
 
 USUAL = frozenset({"bar", "rings", "belt"})
@@ -70,7 +70,9 @@ def test_other_messages_are_not_about_data(words):
     ],
 )
 def test_equipment_is_found_by_its_words(words, left):
-    assert _what_is_left(USUAL, words) == left
+    told = told_of_equipment(words)
+    assert told is not None
+    assert told.of(USUAL) == left
 
 
 @pytest.mark.parametrize(
