@@ -8,6 +8,7 @@ from datetime import date, timedelta
 from bot.conversation import asked_by_them, moves, next_due, travels
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.moves import next_training
+from bot.conversation.outcomes import is_done
 from bot.conversation.placing import context_of
 from bot.conversation.reasons import reason_in_words, until_in_words
 from bot.reading import read
@@ -19,6 +20,7 @@ from planner.history import History
 from planner.rules import rules_of
 from storage import due, facts
 
+IN_SIGHT_DAYS = 14  # in which the sessions to come are known
 OF_TRAINING = ("plan", "pain_morning", "nudge")  # kinds of due rows that nothing is owed by once training stops
 
 
@@ -122,6 +124,9 @@ def begin(desk: Desk, absence: Absence) -> None:
 def _missed(desk: Desk, reading: Reading, text: str) -> str:
     start = reading.dates.start if reading.dates and reading.dates.start else desk.said_on
     end = reading.dates.end if reading.dates and reading.dates.end else start
+    if start == end <= desk.said_on and is_done(desk, start):
+        # "Can't do any more today", after the report: what was done was no missed day.
+        return f"{desk.say.say('absence-told-already', day=desk.say.day(start))} {next_training(desk)}".strip()
     noted = note(desk, Absence("missed", desk.said_on, start, end))
     if start < desk.said_on or not asked_by_them.asks(text):
         return noted
@@ -196,7 +201,24 @@ def note_equipment(desk: Desk, now: Equipment, key: str | None = None) -> str:
     say, since = desk.say, now.since
     shown = say.listed([say.say(f"equipment-{kind}") for kind in sorted(now.has)]) or say.say("equipment-nothing")
     key = key or ("equipment-noted" if since <= desk.said_on else "equipment-noted-from")
-    return say.say(key, equipment=shown, since=say.day(since), until=until_in_words(now.until, say))
+    if _nothing_to_train_with(desk, now):
+        key = "equipment-too-little"
+    return say.say(key, equipment=shown, since=say.day(since), until=until_in_words(now.until, say), heard=desk.heard)
+
+
+def _nothing_to_train_with(desk: Desk, now: Equipment) -> bool:
+    """Whether the sessions of those days, as far as they are in sight, come to nothing with that; the coach hears."""
+    last = desk.today + timedelta(days=IN_SIGHT_DAYS)
+    ends = last if now.until is None else min(now.until, last)
+    days = [day for day in sorted(desk.view.timeline.by_day) if max(now.since, desk.today) <= day <= ends]
+    if not days or desk.review.stopped is not None or any(desk.plan(day).sets for day in days):
+        return False
+    say = desk.say_coach
+    shown = say.listed([say.say(f"equipment-{kind}") for kind in sorted(now.has)]) or say.say("equipment-nothing")
+    until = until_in_words(now.until, say)
+    told = say.say("undone-equipment", equipment=shown, since=say.day(now.since), until=until)
+    desk.tell_coach(say.say("equipment-too-little-for-coach", name=desk.person.name, told=told))
+    return True
 
 
 def _travel(desk: Desk, reading: Reading, text: str) -> tuple[list[str], Buttons]:

@@ -88,13 +88,14 @@ def understood(desk: Desk, said: Said) -> Understood | None:
         return Understood(told, said.text, None)
     if said.to is None and swap_wishes.is_one(desk, said.text):
         return _swap(desk, said.text)
+    if said.to is None and (changed := mind_changed.meant(desk, said.text)) is not None:
+        # Before all that is asked: "no, rather Tuesday" is no "no pain", and the name of no movement.
+        return Understood(Reading(("move",)), said.text, None, changes=changed)
     pain = said.to if said.to is not None and said.to.kind == PAIN else pain_questions.open_question(desk)
     context = context_of(desk, desk.said_at)
     open_ones = questions.stood_open(desk.tx, desk.person, desk.said_at) if said.to is None else [said.to]
     open_ones = [one for one in open_ones if one.kind in COMPLETE or (pain is not None and one.id == pain.id)]
     if pain is not None and said.to is None and open_ones[0].id == pain.id:
-        if (changed := mind_changed.meant(desk, said.text)) is not None:
-            return _changed(said.text, changed)  # "no, rather Tuesday" is no "no pain"
         if (each := pain_questions.all_at_once(pain, said.text)) is not None:
             return Understood(replace(each, language=context.language or "en"), said.text, pain)
         if (none := pain_none.told(desk, pain, said.text)) is not None:
@@ -124,9 +125,6 @@ def understood(desk: Desk, said: Said) -> Understood | None:
     else:
         if number is not None and alone is None:
             return None
-    changed = mind_changed.meant(desk, said.text) if said.to is None else None
-    if changed is not None:
-        return _changed(said.text, changed)
     dated = mind_changed.other_day(desk, said.text) if said.to is None else None
     if dated is not None:
         return Understood(dated, said.text, None)
@@ -145,10 +143,6 @@ def understood(desk: Desk, said: Said) -> Understood | None:
     if pain is None and len(said.text.split()) == 1 and any(one.site is None and one.score for one in reading.pain):
         return None  # a number in letters
     return Understood(reading, said.text, pain)
-
-
-def _changed(text: str, change: mind_changed.Change) -> Understood:
-    return Understood(Reading(("move",)), text, None, changes=change)
 
 
 def _swap(desk: Desk, text: str) -> Understood:

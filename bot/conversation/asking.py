@@ -22,6 +22,9 @@ PATIENCE = timedelta(days=1)
 MOST_BESIDE_FIGURES = 1  # words
 OF_PAIN = ("score", "pain", "side")
 EITHER = ("reps", "load_kg")
+OF_ITS_OWN = frozenset(
+    "report bodyweight pain ill equipment correction undo for_coach why progress resume stop".split()
+)
 NUMBER = re.compile(r"\s*(?:[@+]|(?:at|with|mit|bei|con|a)\s)?\s*(\d+(?:[.,]\d+)?)\s*", re.IGNORECASE)
 EFFORTS = ("7", "8", "9", "10")
 MOST_REPS, MOST_LOAD = 100, 200  # common practice; more is a slip of the thumb
@@ -195,7 +198,7 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
         if anew is not None:
             _answered(desk, question)
             return anew, answer
-    if question.about == "dates" and not _tells_days(desk, answer):
+    if question.about == "dates" and (not _tells_days(desk, answer) or _has_its_own(desk, answer, earlier.reading)):
         return None  # "nope, all good" is no day, and nobody is away because of it
     if question.about not in OF_PAIN and _tells_pain(desk, answer):
         return None  # "nada de dolor" is no answer to "reps or weight?"
@@ -227,6 +230,12 @@ def _tells_pain(desk: Desk, answer: str) -> bool:
     figures = any(sign.isdigit() for sign in answer)  # a number alone is what was asked for
     placed = any(one.site is not None or not figures for one in alone.pain)
     return (placed or bool(alone.red_flags)) and not alone.sets
+
+
+def _has_its_own(desk: Desk, answer: str, earlier: Reading) -> bool:
+    """Whether an answer says what the earlier message did not: "only bands this week" is a message of its own."""
+    alone = read(answer, replace(context_of(desk, desk.said_at), today=None))
+    return bool(set(alone.intents) & OF_ITS_OWN - set(earlier.intents))
 
 
 def _tells_days(desk: Desk, answer: str) -> bool:

@@ -13,6 +13,7 @@ from bot.conversation import (
     answers,
     asking,
     block_asked,
+    cut_short,
     for_the_coach,
     mending,
     mind_changed,
@@ -99,7 +100,7 @@ def _text(desk: Desk, said: Said, quiet: bool = False) -> None:
         desk.tell(plans.following(desk))
         return
     if said.to is None and not quiet:
-        for carried_out in (own_settings.carried_out, taken_out.carried_out):
+        for carried_out in (own_settings.carried_out, taken_out.carried_out, cut_short.answered):
             answer = carried_out(desk, said.text)
             if answer is not None:
                 desk.tell(answer)

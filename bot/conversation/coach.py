@@ -19,7 +19,7 @@ from bot.conversation import (
     what_if,
 )
 from bot.conversation.coach_vocabulary import marks, vocabulary, words_of
-from bot.conversation.coach_words import SCHEME, Command, behind_colon, names_of, order_in, parse, whom
+from bot.conversation.coach_words import SCHEME, Command, behind_colon, names_of, order_in, parse, whom, with_owners
 from bot.conversation.desk import Desk, Mail
 from bot.conversation.movement_names import family_called
 from bot.conversation.office import Office
@@ -60,8 +60,9 @@ def _said(office: Office, text: str) -> None:
     if not text.strip():
         office.answer("coach-help")
         return
-    office.order, today = text, office.said_on
     names = [(row.handle, row.name) for row in office.rows]
+    text = with_owners(text, names) if whom(text, names) is None else text
+    office.order, today = text, office.said_on
     supposed = what_if.question(text)
     if supposed is not None:
         coach_of_all.suppose(office, supposed, what_if.about(supposed, names, office.coach.language, today))

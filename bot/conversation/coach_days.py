@@ -127,7 +127,10 @@ def until_of(folded: str, today: date, language: str) -> date | None:
     for mark in marks:
         _, found, after = folded.partition(f" {mark} ")
         if found:
-            return day_of(f" {after}", today, language) or _month_of(after, today, language)
+            day = day_of(f" {after}", today, language) or _month_of(after, today, language)
+            # "Until Monday", said on a Monday: not until today.
+            again = day == today and after.split()[0] in weekdays(language)
+            return today + timedelta(weeks=1) if again else day
     return None
 
 

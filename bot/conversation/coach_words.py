@@ -31,7 +31,7 @@ from bot.conversation.coach_vocabulary import marks, vocabulary, words_of
 from bot.reading.little import little
 
 SCHEME = re.compile(r"(?<!\d)(\d{1,2})\s*[x×*]\s*(\d{1,2})(?!\d)")
-UNITS = "|".join(sorted(map(re.escape, little("kilos") | little("pounds")), key=len, reverse=True))
+UNITS = "|".join(sorted(map(re.escape, little("kilos", "pounds")), key=len, reverse=True))
 NUMBER = re.compile(rf"[+@]?\s*(\d{{1,3}}(?:[.,]\d{{1,2}})?)\s*((?:{UNITS})(?!\w))?(?![\w.,]*\d)", re.IGNORECASE)
 NO_LOAD = re.compile(
     rf"(?<=\s)(?:-\s*\d+(?:[.,]\d+)?|@\s*(?:10|[6-9](?:[.,]5)?)(?![\d.,]*\s*(?:{UNITS}))(?!\d))(?=\s)", re.IGNORECASE
@@ -138,6 +138,7 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     if verb in ("move", "deload"):
         odd = tuple(word for word in odd if word not in marks(language, "from"))
     used = (day, until) if every else used_by(verb, day, until)
+    used = (*used, today) if until == today + timedelta(weeks=1) else used  # "until Monday", on a Monday
     left = [*unknown, *(said for one, said in named if one not in used)]
     if every and (verb != "sets" or day is not None):
         left.append(where.strip())
@@ -219,6 +220,13 @@ def behind_colon(text: str, names: Sequence[tuple[str, str]], language: str, tod
 def whom(text: str, names: Sequence[tuple[str, str]]) -> str | None:
     """The one athlete whom a message names, wherever; None where it names none or several."""
     return _handle(f" {' '.join(words_of(text.replace(':', ' ')))} ", names)
+
+
+def with_owners(text: str, names: Sequence[tuple[str, str]]) -> str:
+    """ "toms elbow", "miras Ellbogen", in a message that names nobody: with the apostrophe that thumbs leave out."""
+    called = {word for handle, _ in names for word in names_of(handle, names)}
+    own = "|".join(sorted((re.escape(word) for word in called if f"{word}s" not in called), key=len, reverse=True))
+    return re.sub(rf"(?i)(?<!\w)({own})s(?!\w)", r"\1's", text) if own else text
 
 
 def names_of(handle: str | None, names: Sequence[tuple[str, str]]) -> set[str]:

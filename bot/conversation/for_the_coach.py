@@ -5,7 +5,9 @@ from __future__ import annotations
 from bot.conversation import asked_by_them, passing_on
 from bot.conversation.answers import Said
 from bot.conversation.desk import Buttons, Desk
-from bot.conversation.words import phrases
+from bot.conversation.placing import message_of
+from bot.conversation.words import phrases, starts
+from bot.reading.pain.words import body_words
 from storage import questions
 
 KIND = "pass"
@@ -21,7 +23,14 @@ def offer(desk: Desk, text: str) -> tuple[str, Buttons]:
     questions.expire(desk.tx, desk.person, KIND, desk.now)
     asked = questions.ask(desk.tx, desk.person, KIND, desk.now, text=text, cause=desk.cause)
     say = desk.say
-    return say.say("ask-pass-on", coach=desk.coach.name), [(say.say("button-pass-on"), f"q:{asked}:{KIND}")]
+    key = "ask-pass-on-body" if _is_of_the_body(desk, text) else "ask-pass-on"
+    return say.say(key, coach=desk.coach.name), [(say.say("button-pass-on"), f"q:{asked}:{KIND}")]
+
+
+def _is_of_the_body(desk: Desk, text: str) -> bool:
+    """ "Should I ice my elbow", "is the shoulder thing bad": a place that hurts, or what people treat it with."""
+    words = body_words(message_of(desk, text))
+    return (words is not None and bool(words.sites)) or bool(starts(text.casefold(), phrases("treatment")["named"]))
 
 
 def taken_up(desk: Desk, said: Said) -> str | None:

@@ -158,7 +158,7 @@ def _of_days(desk: Desk, agreed: Absence | Equipment, days: Sequence[Day], keeps
         return Change(agreed, None) if keeps else None
     since, until = agreed.since, agreed.until
     for day in days:
-        first, last = _nearest(day, since), _nearest(day, until or since)
+        first, last = _nearest(day, since), _within(day, since, until) or _nearest(day, until or since)
         if day.kind == "length":
             until = since + timedelta(days=day.days - 1)
         elif first is None or last is None:
@@ -183,6 +183,14 @@ def _of_days(desk: Desk, agreed: Absence | Equipment, days: Sequence[Day], keeps
     if isinstance(now, Absence):
         now = replace(now, said_on=desk.said_on)
     return None if (since, until) == (agreed.since, agreed.until) else Change(agreed, now)
+
+
+def _within(day: Day, since: date, until: date | None) -> date | None:
+    """The last such weekday of the days agreed: "only until Wednesday"."""
+    if day.kind != "weekday" or until is None or day.ahead is None:
+        return None
+    last = until - timedelta(days=(until.weekday() - day.ahead[0].weekday()) % 7)
+    return last if last >= since else None
 
 
 def _was_missed(agreed: Absence | Equipment) -> bool:

@@ -1,4 +1,4 @@
-"""The other side after all: "no, right", said after "left elbow 3"."""
+"""The side told after the pain: "no, right" after "left elbow 3", "left" after "shoulder 2"."""
 
 from __future__ import annotations
 
@@ -13,6 +13,7 @@ from planner.facts import PainAnswer, Side
 from storage import facts
 
 MOST_WORDS = 6
+MOST_OF_A_SIDE = 3  # words of a side told alone, where none was told before: "the left one"
 NOTHING = {"smalltalk", "unknown"}
 
 
@@ -22,7 +23,9 @@ def put_right(desk: Desk, reading: Reading, text: str) -> Reading:
         return reading
     side = _side_named(desk, text)
     last = max((one for one in desk.record.pain if one.on == desk.said_on), key=lambda one: one.fact or 0, default=None)
-    if side is None or last is None or last.side in (None, side) or last.fact is None or _is_known(desk, last, side):
+    if side is None or last is None or last.side == side or last.fact is None or _is_known(desk, last, side):
+        return reading
+    if last.side is None and (last.site is None or len(text.split()) > MOST_OF_A_SIDE):
         return reading
     facts.withdraw(desk.tx, "pain", last.fact, desk.now, by=desk.cause)
     desk.forget()

@@ -83,6 +83,12 @@ def _placed(desk: Desk, text: str, context: Context, but_by: int | None) -> Plac
     if day is not None and day != day_of(desk, context.sent_at) and _planned(desk, day) is not None:
         other = replace(context, today=_planned(desk, day))
         return Placed(read(text, other), other)
+    if day is not None and day != day_of(desk, context.sent_at) and by_day.reading.sets and context.today is not None:
+        alone = read(text, replace(context, today=None))
+        if not alone.sets:
+            # "All done yesterday", where yesterday had no plan: it is not today's, which is still to be done.
+            other = replace(context, today=_not_told_of(desk, day))
+            return Placed(read(text, other), other)
     if context.today is None and not by_day.reading.sets and len(text) <= SHORT:
         open_plan = _not_told_of(desk, day_of(desk, context.sent_at))
         if open_plan is not None:

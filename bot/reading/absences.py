@@ -166,7 +166,7 @@ def _nothing_else(message: Message, day: Day, days: list[Day], clauses: list[tup
     if any(token.text in little("too") for token in message.tokens[low:high]):
         return True  # "can't do Friday, Saturday also not"
     named = {at for one in days for at in range(one.start, one.end)}
-    small = little("and") | little("or") | little("too") | little("the") | little("article")
+    small = little("and", "or", "too", "the", "article")
     return all(at in named or message.tokens[at].text in small for at in range(low, high))
 
 
@@ -186,7 +186,7 @@ def _told_apart(message: Message, days: list[Day], absent: dict[str, list[Hit]])
     for one, two in itertools.pairwise(single):
         between = message.tokens[one.end : two.start]
         parted = [at for at, token in enumerate(between, one.end) if token.text in PARTS]
-        joined = any(token.text in little("and") | little("or") | little("too") for token in between)
+        joined = any(token.text in little("and", "or", "too") for token in between)
         missed = any(parted and hit.start > parted[0] and hit.start < two.end for hit in absent.get("missed", ()))
         if parted and not joined and not missed and not same_day(one, two) and len(between) > 1:
             return Ask("dates", message.span(one.start, two.end))
@@ -216,7 +216,9 @@ def _open(message: Message, days: list[Day]) -> tuple[Span | None, list[Day]]:
             continue
         elif day.link == "since" and day.back:
             start = day.back[0]
-        elif day.kind in ("week", "weekend", "vague") and day.ahead:
+        elif day.kind in ("week", "weekend", "month", "vague") and day.ahead:
+            if day.kind == "month" and start is not None and day.ahead[0] <= start <= day.ahead[1]:
+                end = end or day.ahead[1]
             if start is None:
                 start, end = day.ahead
                 if day.link == "from" and any(one.kind == "length" for one in days):

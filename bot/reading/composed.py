@@ -46,7 +46,7 @@ def _composed(message: Message, heads: Sequence[Hit]) -> list[Hit]:
     walls = _walls(message)
     found: list[Hit] = []
     for sign, recipe in _recipes():
-        if all(any(name in parts for name in names) for names in recipe):
+        if not any(map(parts.keys().isdisjoint, recipe)):
             found += (Hit(start, end, "sign", sign) for start, end in _runs(recipe, parts, walls))
     return [
         hit for sign in dict.fromkeys(hit.name for hit in found) for hit in longest(h for h in found if h.name == sign)

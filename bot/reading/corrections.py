@@ -88,11 +88,15 @@ def _departs(mend: Mend, start: int) -> bool:
 
 def _of_minutes(mend: Mend) -> list[Claim]:
     """ "session took 60 min, not 90": minutes opposed, and no other number."""
-    pair = pair_of(mend) if len(mend.values()) == 2 else None
+    said = mend.hits.get("field", ())
+    pair = pair_of(mend) if said and len(mend.values()) == 2 else None
     if pair is None:
         return []
     now, was, start, end = pair
-    said = mend.between("field", 0, len(mend.tokens))
+    grammar = mend.message.beginning("grammar")
+    paused = any((h.table, h.name) == ("noise", "rest") for at in range(max(0, start - 2), end) for h in grammar[at])
+    if paused:
+        return []  # "rested 5 min instead of 3"
     if not any(hit.name == "duration_min" and hit.start == now.end for hit in said):
         return []
     return of_values(mend, now, was, start, end)

@@ -64,7 +64,8 @@ def find_dates(message: Message) -> list[Claim]:
     trained = [claim for claim in claims if claim.kind == "day" and claim.value is not None]
     if len(trained) > 1:
         claims = _one_or_other(message, claims, trained)
-        trained = [claim for claim in trained if any(claim is one for one in claims)]
+        left = {id(claim) for claim in claims}
+        trained = [claim for claim in trained if id(claim) in left]
     if len(trained) > 1:
         back = {id(c) for c, after in pairwise(trained) if taken_back(message, c.end, after.start)}
         claims = [Claim(c.start, c.end, "noise", None) if id(c) in back else c for c in claims]
@@ -196,10 +197,7 @@ def _compared(finder: DayFinder, day: Day) -> bool:
 
 def _of_a_former_set(message: Message, clause: tuple[int, int]) -> bool:
     """ "4x5 +12.5, up from 4x5 +10 on Monday": the clause opposes what was."""
-    return any(
-        hit.table == "bodyweight" and hit.name == "from" and hit.start == clause[0] and hit.end - hit.start > 1
-        for hit in message.hits("body")
-    )
+    return any(hit.start == clause[0] and hit.end - hit.start > 1 for hit in _former_weights(message))
 
 
 def _of_a_former_weight(message: Message, day: Day) -> bool:
@@ -210,7 +208,16 @@ def _of_a_former_weight(message: Message, day: Day) -> bool:
         at -= 1
     if at < 0 or message.tokens[at].value is None:
         return False
-    return any(hit.table == "bodyweight" and hit.name == "from" and hit.end == at for hit in body)
+    return any(hit.end == at for hit in _former_weights(message))
+
+
+def _former_weights(message: Message) -> list[Hit]:
+    """The words before what a weight or set was."""
+    found: list[Hit] | None = message.notes.get("former weights")
+    if found is None:
+        told = message.hits("body", "bodyweight")
+        found = message.notes["former weights"] = [hit for hit in told if hit.name == "from"]
+    return found
 
 
 def _done_then(message: Message, day: Day, clause: tuple[int, int]) -> bool:

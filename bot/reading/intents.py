@@ -88,6 +88,9 @@ def _elsewhere(message: Message) -> dict[str, list[Hit]]:
         for day in ahead
     )
     weeks = any(day.kind in ("week", "weekend") for day in ahead)
+    # "two weeks in Cancun from the 1st of June"
+    begun = any(day.kind == "length" for day in named_days(message).days)
+    spans = spans or (begun and any(day.link in ("from", "open") and _to_come(message, day) for day in ahead))
     if not spans and not (weeks and stays):
         return {}
     barred = {hit.start for hit in hits if hit.name == "not"}
@@ -113,7 +116,7 @@ def find_asides(message: Message) -> list[Claim]:
 
 
 def _tells(message: Message, hit: Hit) -> bool:
-    """Whether "so much more than last week" is all that is told of a side, or of the load: it is asked, and no aside."""
+    """Whether "so much more than last week" is all that is told of a side or of the load, and is asked."""
     if message.context.today or message.tokens[hit.start].value is None:
         return False
     grammar = message.beginning("grammar")
@@ -210,9 +213,16 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
         found = {name: hits for name, hits in found.items() if hits}
     if "help" in found and "undo" in found:
         del found["undo"]
-    if "ill" in found:
+    if "ill" in found or "pause" in found:
         cues = Cues(message)
-        found["ill"] = [hit for hit in found["ill"] if not cues.of_others(hit.start, (0, len(message.tokens)))]
+        for name in ("ill", "pause"):
+            found[name] = [
+                hit
+                for hit in found.get(name, ())
+                # "Kumpel hat sich die Schulter ausgekugelt, 3 Wochen Pause"; "wife in hospital, pause everything" asks
+                if (name == "pause" and message.tokens[hit.start].value is None)
+                or not cues.of_others(hit.start, (0, len(message.tokens)))
+            ]
     for stronger, weaker in (("move", "resume"), ("missed", "plan_today"), ("resume", "plan_today")):
         # "could Friday's session go on Sunday" goes on with nothing
         if stronger in found and weaker in found:
@@ -350,13 +360,17 @@ def _reasons_of_move(message: Message, found: dict[str, list[Hit]], claims: Sequ
     return [name for name in ("missed", "away") if name in found and ahead and of_the_move(found[name])]
 
 
+def _laughs(char: str) -> bool:
+    return LAUGHING[0] <= char <= LAUGHING[1] or char in LAUGHING[2:]
+
+
 def _talk(message: Message) -> bool:
     """Whether the words are those of people being friendly."""
     words = [token for token in message.tokens if token.kind == "word"]
     if not words:
         return any(ord(char) > 0x2190 for char in message.text)
     hits = message.hits("intents", "talk")
-    laughs = any(LAUGHING[0] <= char <= LAUGHING[1] or char in LAUGHING[2:] for char in message.text)
+    laughs = not message.text.isascii() and any(map(_laughs, message.text))
     if not laughs and all(hit.name == "glue" for hit in hits):
         return False  # "scrap the dips": little words alone are no talk
     talk = longest(hits)

@@ -76,7 +76,7 @@ def _ends_sentence(message: Message, at: int) -> bool:
         return False
     if led.kind == "num":
         return True  # "4 4 3 3. Lief gut"
-    if led.text in little("and") | little("or"):
+    if led.text in little("and", "or"):
         return at < 2 or tokens[at - 2].text != "."  # "4 und 4. Dips 3x8", not "der 3. und 4."
     return led.text not in little("before_nth")
 

@@ -102,6 +102,16 @@ class Book:
             if (table, name) not in node.hits:
                 node.hits.append((table, name))
 
+    def everywhere(self, tokens: Sequence[Token]) -> list[list[Hit]]:
+        """For each token every phrase that begins there, longest first; to read, not to change."""
+        begun, grown, none = self._begun, self._root.next, list[Hit]()
+        return [
+            self.at(tokens, start)
+            if (word := token.word) in grown or word in begun or (text := token.text) in grown or text in begun
+            else none
+            for start, token in enumerate(tokens)
+        ]
+
     def at(self, tokens: Sequence[Token], start: int) -> list[Hit]:
         """Every phrase that begins at tokens[start], longest first."""
         first = tokens[start]

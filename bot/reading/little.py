@@ -10,10 +10,13 @@ from bot.reading.text import fold_words
 
 
 @cache
-def little(name: str) -> frozenset[str]:
-    """The words of one list, folded; signs are listed in the English file."""
+def little(*names: str) -> frozenset[str]:
+    """The words of a list, or of several, folded; signs are listed in the English file."""
     return frozenset(
-        fold_words(word) for language in languages() for word in table(language, name="little").get(name, ())
+        fold_words(word)
+        for language in languages()
+        for name in names
+        for word in table(language, name="little").get(name, ())
     )
 
 

@@ -33,7 +33,7 @@ from bot.reading.language import guess_language
 from bot.reading.lexicon import Book, Hit, book, contracted
 from bot.reading.little import lists_begun
 from bot.reading.numbers import say_numbers
-from bot.reading.phrases import phrases, sentence_bounds
+from bot.reading.phrases import Found, phrases, sentence_bounds
 from bot.reading.reading import Ask, Context
 from bot.reading.short import written_out
 from bot.reading.spelling import compound, is_known, spelled
@@ -89,7 +89,7 @@ class Message:
         return self.folded.span(self.tokens[start].start, self.tokens[end - 1].end)
 
     @cached_property
-    def _hits(self) -> dict[str, list[Hit]]:
+    def _hits(self) -> Found:
         return phrases(self.language).every(self.tokens)
 
     @cached_property
@@ -97,21 +97,13 @@ class Message:
         """What a reader has worked out that another asks for too; by its own key."""
         return {}
 
-    @cached_property
-    def _hits_of_tables(self) -> dict[tuple[str, str], list[Hit]]:
-        by_table: dict[tuple[str, str], list[Hit]] = {}
-        for name, found in self._hits.items():
-            for hit in found:
-                by_table.setdefault((name, hit.table), []).append(hit)
-        return by_table
-
     def hits(self, name: str, *tables: str) -> Sequence[Hit]:
         """Every phrase (`phrases.py`) of words/<language>/<name>.toml in the message; only of `tables` where named."""
         if not tables:
-            return self._hits.get(name, ())
+            return self._hits.of_files.get(name, ())
         if len(tables) == 1:
-            return self._hits_of_tables.get((name, tables[0]), ())
-        return [hit for hit in self._hits.get(name, ()) if hit.table in tables]
+            return self._hits.of_tables.get((name, tables[0]), ())
+        return [hit for hit in self._hits.of_files.get(name, ()) if hit.table in tables]
 
     @cached_property
     def sentences(self) -> list[tuple[int, int]]:
@@ -135,8 +127,7 @@ class Message:
         """For each token the plain phrases of words/<language>/<name>.toml that begin there, longest first."""
         found: list[list[Hit]] | None = self.notes.get(("beginning", name))
         if found is None:
-            words = self.book(name)
-            found = self.notes["beginning", name] = [words.at(self.tokens, at) for at in range(len(self.tokens))]
+            found = self.notes["beginning", name] = self.book(name).everywhere(self.tokens)
         return found
 
     def book(self, name: str, mixed: bool = True) -> Book:

@@ -60,6 +60,13 @@ def _articles(language: str) -> frozenset[str]:
     return frozenset(fold_word(word) for word in table(language, "numbers").get("article", []))
 
 
+@lru_cache(maxsize=8)
+def _behind_figures(language: str) -> frozenset[str]:
+    """What figures go on with: the point, the beginning of "and a half"."""
+    _, _, points, halves, _ = _words(language)
+    return points.union(half[0] for half in halves)
+
+
 def _word_next(tokens: Sequence[Token], at: int, values: Mapping[str, float]) -> bool:
     """Whether a word for a number above one stands at a place."""
     return at < len(tokens) and values.get(tokens[at].text, 0) > 1
@@ -76,13 +83,15 @@ def _below_hundred(tokens: Sequence[Token], at: int, language: str) -> tuple[flo
 def say_numbers(tokens: Sequence[Token], language: str) -> list[Token]:
     """The same tokens with the value of number words filled in, those that are one number made one."""
     values, joins, points, halves, apart = _words(language)
-    articles = _articles(language)
+    articles, behind = _articles(language), _behind_figures(language)
     out: list[Token] = []
     i = 0
     while i < len(tokens):
         token = tokens[i]
         value = values.get(token.text) if token.kind == "word" else None
-        if value is None and not (token.kind == "num" and not token.comma):
+        if value is None and (
+            token.kind != "num" or token.comma or i + 1 == len(tokens) or tokens[i + 1].text not in behind
+        ):
             out.append(token)
             i += 1
             continue

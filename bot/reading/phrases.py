@@ -10,10 +10,11 @@ A phrase is known by the words that it may begin with (`_heads`); only one whose
 from __future__ import annotations
 
 import re
+from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
 from functools import cached_property, lru_cache
 from operator import itemgetter
-from typing import Any
+from typing import Any, NamedTuple
 
 from bot.reading.lexicon import GAP, Hit, sources, table
 from bot.reading.little import little
@@ -292,6 +293,13 @@ class Phrase:
         return first
 
 
+class Found(NamedTuple):
+    """The phrases found in a message, by file, and by file and table; to read with `get`."""
+
+    of_files: dict[str, list[Hit]]
+    of_tables: dict[tuple[str, str], list[Hit]]
+
+
 class Phrases:
     """The phrases of one or more files.
 
@@ -350,18 +358,21 @@ class Phrases:
             state = self._states[reached] = _State(reached)
         return state
 
-    def every(self, tokens: Sequence[Token]) -> dict[str, list[Hit]]:
-        """Every phrase at every place, by file: in order, the longest at a place first, a name there once."""
-        hits: dict[str, list[Hit]] = {}
-        plain = (token.word if token.value is None and token.text == token.word else None for token in tokens)
-        keys = [word or _key(token) for word, token in zip(plain, tokens, strict=True)]  # most are plain words
+    def every(self, tokens: Sequence[Token]) -> Found:
+        """Every phrase at every place: in order, the longest at a place first, a name there once."""
+        found = Found(defaultdict(list), defaultdict(list))
+        of_files, of_tables = found
+        keys = [token.word if token.value is None and token.text == token.word else _key(token) for token in tokens]
+        known = self._first
         for start, key in enumerate(keys):
-            state = self._first[key] if key in self._first else self._begun(tokens[start])
+            state = known[key] if key in known else self._begun(tokens[start])
             if state is None:
                 continue
             for (subject, of, name), end in self._from(state, tokens, keys, start + 1):
-                hits.setdefault(subject, []).append(Hit(start, end, of, name))
-        return hits
+                hit = Hit(start, end, of, name)
+                of_files[subject].append(hit)
+                of_tables[subject, of].append(hit)
+        return found
 
     def _from(
         self, first: _State, tokens: Sequence[Token], keys: Sequence[object], end: int

@@ -159,7 +159,14 @@ def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
             or (fact.kind == "scheme" and fact.value == "attempt")
         ):
             work = True
-        if fact.kind == "fail" and message.context.today and not work and _only_named(facts[at + 1 : at + 4]):
+        some = fact.value is not None and message.tokens[fact.end - 1].text in little("one_set")
+        if (
+            fact.kind == "fail"
+            and not some
+            and message.context.today
+            and not work
+            and _only_named(facts[at + 1 : at + 4])
+        ):
             fact = Fact("plan", fact.start, fact.end, "skipped", {"names": ["skipped"]})  # "bailed on the curls"
         sign = fact.kind == "fail" and message.tokens[fact.start].kind == "sym"  # "dips ✗": a list ticked off
         if fact.kind == "fail" and not fact.note.get("weak") and fact.value is None and not work and not sign:
@@ -303,7 +310,7 @@ def _so_much(message: Message, facts: Sequence[Fact]) -> bool:
     if not led or not message.context.today:
         return False
     words = {token.text for token in message.tokens[facts[0].start : facts[-1].end]}
-    return bool(words & (little("step_up") | little("step_down")))
+    return bool(words & (little("step_up", "step_down")))
 
 
 def drop_questions(message: Message, facts: list[Fact]) -> list[Fact]:
@@ -337,19 +344,25 @@ def drop_questions(message: Message, facts: list[Fact]) -> list[Fact]:
 
 def _openings(message: Message) -> list[int]:
     """Where the sentences begin, an "and" left out."""
-    joins = little("and") | little("so_then")
+    joins = little("and", "so_then")
     return [low + (message.tokens[low].text in joins) for low, high in message.sentences if low + 1 < high]
 
 
+ASKED = frozenset({"progress", "plan_today", "plan_week"})
+
+
 def _asks_why(message: Message, begins: int, sentence: Sequence[Fact], at_end: bool) -> bool:
-    """Whether a sentence asks for a reason, though no mark says so: "how come dips went from 45 to 40"."""
+    """Whether a sentence asks for a reason or a figure, though no mark says so: "how come dips went from 45 to 40"."""
     if not at_end:
         return False
     opening = next((at for at in _openings(message) if at >= begins), None)
     found = message.book("prose").at(message.tokens, opening) if opening is not None else []
     reason = next((hit for hit in found if hit.name == "reason"), None)
     if reason is None:
-        return False
+        # "what's the heaviest I've done for 3 on pull-ups"
+        asks = any(hit.name == "question" for hit in found) and not any(fact.kind == "sep" for fact in sentence)
+        wanted = message.hits("intents", "want") if asks else ()
+        return any(hit.start == opening and hit.name in ASKED for hit in wanted)
     after = message.tokens[reason.end] if reason.end < len(message.tokens) else None
     if reason.end - reason.start > 1 or (after and (after.text in little("asks_with") or after.value is not None)):
         return True  # "why did my archers get cut to singles", "why 3 sets and not 4"

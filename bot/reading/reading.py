@@ -106,7 +106,7 @@ class Reading:
 
     def to_json(self) -> dict[str, Any]:
         """The contract's object, every field there, dates as ISO strings."""
-        data: dict[str, Any] = _plain(self)
+        data = _fields(self)
         del data["language"], data["past_flags"]
         if self.dates is not None:
             data["dates"] = {"from": _plain(self.dates.start), "to": _plain(self.dates.end)}
@@ -123,5 +123,12 @@ def _plain(value: Any) -> Any:
         return [_plain(item) for item in value]
     if isinstance(value, date):
         return value.isoformat()
-    # a set has fourteen fields, hardly one of which needs a call
-    return {name: one if type(one) in SIMPLE else _plain(one) for name, one in vars(value).items()}
+    return _fields(value)
+
+
+def _fields(value: Any) -> dict[str, Any]:
+    data = dict(vars(value))
+    for name, one in data.items():
+        if type(one) not in SIMPLE:  # of the fourteen fields of a set hardly one
+            data[name] = _plain(one) if one != () else []
+    return data

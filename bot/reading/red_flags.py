@@ -274,8 +274,8 @@ def _signs_by_view(message: Message) -> list[tuple[Message, Sign]]:
             if language in (message.language, FALLBACK):
                 continue  # English words are in every language's book
             found = joined_phrases(language, ("flags", *SIGNS), ("signs", "head")).every(message.tokens)
-            hits = found.get("flags", [])
-            if "signs" in found or any(hit.table != "not_sign" for hit in hits):
+            hits = found.of_files.get("flags", [])
+            if "signs" in found.of_files or any(hit.table != "not_sign" for hit in hits):
                 more, named = _named(view := _as(message, language), hits, taken)
                 known.extend((view, sign) for sign in more)
                 taken |= named

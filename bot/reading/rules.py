@@ -5,6 +5,7 @@ from __future__ import annotations
 from bisect import bisect
 from collections.abc import Callable, Sequence
 from functools import lru_cache
+from operator import is_
 
 from bot.reading.facts import Fact
 from bot.reading.message import Message
@@ -43,7 +44,7 @@ class Rules:
             place = places[n]
             changed = self.needing[place][0](message, facts, *given)
             n += 1
-            if changed is facts:
+            if changed is facts or (len(changed) == len(facts) and all(map(is_, changed, facts))):
                 continue
             facts = changed
             now = self._told(facts, said)
@@ -56,17 +57,16 @@ class Rules:
         """What the message and the facts tell of all that the rules ask for."""
         return self._told(facts, self._said(message))
 
-    def _said(self, message: Message) -> list[str]:
-        return [self._lists[name] for name in message.little if name in self._lists]
+    def _said(self, message: Message) -> set[str]:
+        return {self._lists[name] for name in self._lists.keys() & message.little}
 
-    def _told(self, facts: Sequence[Fact], said: Sequence[str]) -> frozenset[str]:
-        told: set[str] = {fact.kind for fact in facts}
-        told.update(said)
+    def _told(self, facts: Sequence[Fact], said: set[str]) -> frozenset[str]:
+        told = {fact.kind for fact in facts} | said
         words = self._plan_words
         for fact in facts:
             if fact.kind == "plan" or "names" in fact.note:
-                told.update(words[name] for name in plan_names(fact) if name in words)
-        return self._names.intersection(told)
+                told.update(words[name] for name in words.keys() & plan_names(fact))
+        return self._names & told
 
     def _fitting_to(self, told: frozenset[str]) -> tuple[int, ...]:
         """The places of the rules that may change something."""

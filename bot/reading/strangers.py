@@ -90,6 +90,8 @@ def _own_work(facts: Sequence[Fact], place: int, start: int, end: int, whole: bo
 def drop_practice(message: Message, facts: list[Fact]) -> tuple[list[Fact], list[str]]:
     """The facts without "15 minutes handstand practice", which is no hold of so long, and its words."""
     unread: list[str] = []
+    if not any(fact.kind == "rows" and fact.note.get("unit") == "min" for fact in facts):
+        return facts, unread
     out: list[Fact] = []
     clause: list[Fact] = []
     for fact in [*facts, Fact("sep", 0, 0, 3)]:

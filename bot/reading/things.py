@@ -93,7 +93,7 @@ class _Words:
     def _so_much(self, first: int, end: int) -> bool:
         """Whether a number is a change of the load: "Gewicht um 5 reduziert"."""
         led = first > 0 and self.tokens[first - 1].text in little("by_so_much")
-        return led and end < len(self.tokens) and self.tokens[end].text in little("step_up") | little("step_down")
+        return led and end < len(self.tokens) and self.tokens[end].text in little("step_up", "step_down")
 
     def surely(self, fact: Fact) -> bool:
         """Whether a listed word, or the form of a year, says that the number is everyday."""

@@ -56,10 +56,15 @@ def _cut(text: str) -> list[Token]:
     end = 0
     for match in PIECES.finditer(text):
         piece, name = match.group(), match.lastgroup
+        start, stop = match.span()
+        if name == "word":  # so are most
+            tokens.append(Token("word", piece, start, stop, None, start > end or not tokens, False, piece))
+            end = stop
+            continue
         if name == "link":
             continue  # the figures of an address tell nothing
         if name == "tie":
-            end = match.end()
+            end = stop
             continue  # "a 35-lb plate": the number and its unit
         # "3xamrap": three times what follows; "15kgx6": a load and its reps
         kind: Kind = "word" if name in ("by", "unit") else name  # type: ignore[assignment]
@@ -74,10 +79,8 @@ def _cut(text: str) -> list[Token]:
         elif kind == "clock":
             parts = [int(part) for part in piece.split(":")]
             value = float(sum(part * 60**power for power, part in enumerate(reversed(parts))))
-        tokens.append(
-            Token(kind, piece, match.start(), match.end(), value, match.start() > end or not tokens, word=piece)
-        )
-        end = match.end()
+        tokens.append(Token(kind, piece, start, stop, value, start > end or not tokens, False, piece))
+        end = stop
     return tokens
 
 

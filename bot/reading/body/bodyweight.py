@@ -34,6 +34,9 @@ SMALLEST_PLATES = 4  # to a kilogram
 
 
 def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
+    if "bodyweight" not in body.tables:
+        yield from _opens_a_line(body, taken) or _off_the_plates(body, taken)
+        return
     message, tokens = body.message, body.tokens
     known = message.context.bodyweight_kg
     changed = _changed(body, taken)
@@ -139,7 +142,7 @@ def _with_grams(body: BodyCues, at: int) -> tuple[float, int] | None:
     kilos, stop = tokens[at].value or 0.0, body.starts("unit", "kg").get(at + 1)
     if stop is None or stop + 2 >= len(tokens) or kilos != int(kilos):
         return None
-    joined = tokens[stop].text in little("and_tenths") | little("and")
+    joined = tokens[stop].text in little("and_tenths", "and")
     grams = tokens[stop + 1].value
     if not joined or grams is None or not 0 < grams < GRAMS or tokens[stop + 2].text not in little("grams"):
         return None
@@ -261,6 +264,8 @@ def _weighed(body: BodyCues, taken: set[int], sentences: list[tuple[int, int]]) 
             if value is None:
                 if at in fill or any(body.starts("unit", name).get(at) for name in ("kg", "lb")):
                     continue
+                if tokens[at].text == "," and _only_number(body):
+                    continue  # "81 kilos, wearing shoes"
                 break
             unit: str = body.message.context.unit
             for name in ("kg", "lb"):
@@ -323,7 +328,7 @@ def _opens_a_line(body: BodyCues, taken: set[int]) -> list[Claim]:
     end = body.starts("unit", unit)[1] if unit else 1
     kg = (tokens[0].value or 0.0) * (KG_PER_LB if (unit or body.message.context.unit) == "lb" else 1.0)
     parted = end < len(tokens) and tokens[end].text in PARTS and tokens[end + 1 :]
-    of_body = any(table in ("sleep", "site", "pain") for table, _ in body.at)
+    of_body = not body.tables.isdisjoint(("sleep", "site", "pain"))
     worked = any(body.message.beginning("movements"))
     if not parted or not of_body or worked or abs(kg - known) > NEAR * known:
         return []
@@ -337,11 +342,11 @@ def _opens_a_line(body: BodyCues, taken: set[int]) -> list[Claim]:
 def _off_the_plates(body: BodyCues, taken: set[int]) -> list[Claim]:
     """ "Slept 7:30, 71.9 kg, chins 4x4": a clause that is a weight near the last one, which no plates make."""
     tokens, known = body.tokens, body.message.context.bodyweight_kg
-    for at, token in enumerate(tokens):
-        stop = body.starts("unit", "kg").get(at + 1)
-        if token.kind != "num" or stop is None or at in taken or known is None:
+    for start, stop in body.starts("unit", "kg").items() if known is not None else ():
+        at = start - 1
+        if at < 0 or tokens[at].kind != "num" or at in taken or known is None:
             continue
-        value = token.value or 0.0
+        value = tokens[at].value or 0.0
         opens = not at or tokens[at - 1].text in PARTING
         closes = stop >= len(tokens) or tokens[stop].text in PARTING
         if opens and closes and abs(value - known) <= NEAR * known and value * SMALLEST_PLATES % 1:

@@ -25,6 +25,7 @@ class BodyCues:
                 continue  # "#" is pounds, and any number in a phrase
             places = self.at.setdefault((hit.table, hit.name), {})
             places[hit.start] = max(places.get(hit.start, 0), hit.end)
+        self.tables = {table for table, _ in self.at}
 
     def starts(self, table: str, name: str) -> dict[int, int]:
         return self.at.get((table, name), {})

@@ -34,6 +34,9 @@ ENDS_CLAUSE = frozenset(",;):|")
 DASHES = frozenset("-/")  # parts of a message where they stand free: "dips 3x8 - rpe 8 - 58 min"
 
 
+SPANS = (("minutes_90", 90.0), ("minutes_60", 60.0), ("minutes_30", 30.0), ("minutes_45", 45.0))
+
+
 WIDEST = 2.5  # times the shorter: "8 - 58 min" is no range
 
 
@@ -42,6 +45,9 @@ METRES = 100  # "400 m" and more are metres
 
 def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     tokens = body.tokens
+    timed = ("unit", "hour") in body.at or ("unit", "minute") in body.at
+    if not timed and body.tables.isdisjoint(("span", "duration")):
+        return
     including = body.covered("duration", "including")  # "with the warm-up"
     barred = body.covered("duration", "not") - including
     spans = {at for (table, _), places in body.at.items() if table == "span" for at in places}
@@ -147,7 +153,7 @@ def _in_hours(body: BodyCues, at: int) -> bool:
 def _span_minutes(body: BodyCues, at: int) -> tuple[float, int, bool] | None:
     """Minutes at a token: "65 min", "1h10", "1:05 h", "una hora y cuarto", "an hour", "anderthalb Stunden"."""
     tokens = body.tokens
-    for name, part in (("minutes_90", 90.0), ("minutes_60", 60.0), ("minutes_30", 30.0), ("minutes_45", 45.0)):
+    for name, part in SPANS if "span" in body.tables else ():
         stop = body.starts("span", name).get(at)
         if stop is not None:
             if name == "minutes_60":

@@ -14,7 +14,7 @@ from bot.reading.message import Claim, Message
 def find_body(message: Message) -> list[Claim]:
     """Claims `bodyweight` [kg], `sleep` [h], `duration` [min], `session_rpe`; a doubtful one carries its question."""
     body = BodyCues(message)
-    if not any(token.value is not None for token in message.tokens) and not any(key[0] == "span" for key in body.at):
+    if "span" not in body.tables and not message.numbers_within(0, len(message.tokens)):
         return []
     claims: list[Claim] = []
     taken: set[int] = set(withdrawn(message))

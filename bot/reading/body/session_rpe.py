@@ -72,10 +72,12 @@ def _seconds(tokens: Sequence[Token], at: int) -> bool:
 def _of_effort(tokens: Sequence[Token], at: int, stop: int) -> bool:
     """ "Sesión de 7" rates the session, "sesión de 7 a 8" and "de 7 de la noche" tell when it was."""
     after = tokens[stop].text if stop < len(tokens) else ""
-    return tokens[at - 1].text in little("from") and after not in little("range") | little("half_of_day")
+    return tokens[at - 1].text in little("from") and after not in little("range", "half_of_day")
 
 
 def find_session_rpe(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
+    if "session_rpe" not in body.tables:
+        return
     tokens = body.tokens
     if body.at.keys() & {("pain", "hurt"), ("pain", "word"), *_places(body)}:
         taken = taken | body.covered("when", "during")  # "elbow hurts. In training 3, after 1"
@@ -88,7 +90,7 @@ def find_session_rpe(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 if not low <= start < high or start in taken or start in diary or _seconds(tokens, start):
                     continue
                 led = start
-                while led > max(low, start - 3) and tokens[led - 1].text in little("the") | little("article"):
+                while led > max(low, start - 3) and tokens[led - 1].text in little("the", "article"):
                     led -= 1
                 if led > low and tokens[led - 1].text in little("after_set"):
                     continue  # "elbow 3 after training, was a 2 on Monday"

@@ -20,7 +20,7 @@ HALF_A_DAY, DAY = 12, 24
 
 
 def _range() -> frozenset[str]:
-    return little("range") | little("until") | {"-"}
+    return little("range", "until") | {"-"}
 
 
 def _closing_minutes(body: BodyCues, at: int) -> bool:
@@ -163,6 +163,8 @@ def _parted(body: BodyCues, low: int, at: int) -> bool:
 
 
 def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
+    if "sleep" not in body.tables:
+        return
     tokens = body.tokens
     taken = taken | hours_of_waking(body.message)
     nights = body.starts("sleep", "night")  # "bad night, barely 4 hours": only with a unit

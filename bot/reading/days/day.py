@@ -16,7 +16,7 @@ class Day:
 
     start: int
     end: int
-    kind: str  # rel, weekday, date, range, length, week, weekend, vague
+    kind: str  # rel, weekday, date, range, length, week, weekend, month, vague
     back: tuple[date, date] | None
     ahead: tuple[date, date] | None
     link: str | None = None  # until, since, from, back, to, instead

@@ -6,6 +6,7 @@ would make a message wait ("vor 3 Wochen"). Full dates with a year go to it as s
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date, timedelta
 from functools import cached_property
 
@@ -34,7 +35,9 @@ DAY_TABLES = (
     "length",
     "end_of",
     "rough",
+    "whole_month",
 )
+HALF_A_YEAR = timedelta(days=183)
 
 
 def _day(hits: DayHits, at: int) -> Day | None:
@@ -55,8 +58,34 @@ def _day(hits: DayHits, at: int) -> Day | None:
         if hit.table in DAY_TABLES or hit.table == "which":
             made = _made(hits, hit)
             if made is not None:
-                return made
+                return _week_of(hits, made)
     return None
+
+
+def _week_of(hits: DayHits, day: Day) -> Day:
+    """ "The week of June 7th": a date to come that names its week."""
+    tokens = hits.tokens
+    word = day.start - 1 - (day.start > 1 and tokens[day.start - 1].text in little("week_begun"))
+    begun = word < day.start - 1 or tokens[day.start].text in little("week_begun")
+    if day.kind not in ("date", "dom") or not day.ahead or word < 0 or not begun:
+        return day
+    if tokens[word].text not in little("week_word"):
+        return day
+    first = day.ahead[0]
+    return replace(day, kind="range", back=None, ahead=(first, first + timedelta(days=6)))
+
+
+def _whole_month(hits: DayHits, hit: Hit) -> Day | None:
+    """ "Away in July": a month not half a year ahead, from today where it has begun."""
+    named = (int(h.name) for at in range(hit.start, hit.end) for h in hits.at.get(at, ()) if h.table == "month")
+    month = next(named, None)
+    if month is None:
+        return None
+    first = date(hits.today.year + (month < hits.today.month), month, 1)
+    if first - hits.today > HALF_A_YEAR:
+        return None
+    last = (first + timedelta(days=32)).replace(day=1) - timedelta(days=1)
+    return Day(hit.start, hit.end, "month", None, (max(first, hits.today), last))
 
 
 def _yesterday_told(hits: DayHits, at: int) -> bool:
@@ -90,6 +119,8 @@ def _made(hits: DayHits, hit: Hit) -> Day | None:
         count = (hits.numbers(hit) or [1])[0]
         began = today - timedelta(days=min(count, FARTHEST) * DAYS_OF[hit.name])
         return Day(hit.start, hit.end, "lasting", (began, today), (began, today))
+    if hit.table == "whole_month":
+        return _whole_month(hits, hit)
     if hit.table == "vague":
         return Day(hit.start, hit.end, "vague", None, weekend_if(hits, hit))
     if hit.table == "week":
@@ -112,23 +143,18 @@ def _made(hits: DayHits, hit: Hit) -> Day | None:
 class DayFinder(DayHits):
     """The days of one message."""
 
-    def may_begin(self, at: int) -> bool:
-        """Whether a day may begin at a token; at most it cannot."""
-        token = self.tokens[at]
-        return at in self.at or token.kind in ("num", "date") or token.text in little("from_to")
-
     @cached_property
     def days(self) -> list[Day]:
         """All days named, in order, each with the word that links it."""
         out: list[Day] = []
-        at = 0
-        while at < len(self.tokens):
-            day = _day(self, at) if self.may_begin(at) else None
-            if day is None:
-                at += 1
-                continue
-            out.append(day)
-            at = max(day.end, at + 1)
+        leads, behind = little("from_to"), 0
+        for at, token in enumerate(self.tokens):
+            if at < behind or not (at in self.at or token.kind in ("num", "date") or token.text in leads):
+                continue  # at most tokens no day may begin
+            day = _day(self, at)
+            if day is not None:
+                out.append(day)
+                behind = day.end
         return [linked(self, day) for day in joined(self, out)]
 
 

@@ -17,8 +17,9 @@ MOST_OF_A_WORD = 20  # singles, doubles
 
 def holds_counted(fold: FoldState, fact: Fact) -> bool:
     """ "3 one-arm hangs, 10 s": so many holds of the seconds that follow."""
-    timed = any(one.kind == "rows" and one.note.get("unit") for one in fold.block.facts)
-    if not fold.block.hold or not timed or not fact.note.get("before_move") or fold.rows or fold.count is not None:
+    if not fold.block.hold or not fact.note.get("before_move") or fold.rows or fold.count is not None:
+        return False
+    if not any(one.kind == "rows" and one.note.get("unit") for one in fold.block.facts):
         return False
     fold.count = int(fact.value)
     return True

@@ -144,7 +144,7 @@ def _judged(fold: FoldState, attempt: Fact) -> bool:
     """Whether anything behind a try says that it went up."""
     behind = fold.block.facts[fold.place(attempt) + 1 :]
     words = {word for fact in behind for word in fold.span(fact.start, fact.end).lower().split()}
-    return not words.isdisjoint(little("judging") | little("went_up") | little("it_went")) or any(
+    return not words.isdisjoint(little("judging", "went_up", "it_went")) or any(
         (fact.kind == "scheme" and fact.value == "got")
         or (fact.kind == "fail" and fact.note.get("name") == "yes")
         or bool({"fine", "done", "more"} & set(fact.note.get("names", ())))

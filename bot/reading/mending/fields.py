@@ -93,7 +93,10 @@ def field_of(mend: Mend, now: Value, was: Value, start: int, end: int, mentions:
 
 
 def which_set(mend: Mend) -> str | int:
-    for hit in longest(mend.hits.get("which", ())):  # "last set 5": the last, no fifth
+    found = longest(mend.hits.get("which", ()))
+    # "the last rep of the third set" is of the third; "last set 5" of the last, no fifth
+    told = [hit for hit in found if mend.tokens[hit.end - 1].text not in little("rep_word")] or found
+    for hit in told:
         return "last" if hit.name == "last" else int(hit.name)
     return "all"
 

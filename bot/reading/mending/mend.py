@@ -55,7 +55,9 @@ class Mend:
     @cached_property
     def _values(self) -> list[Value]:
         out: list[Value] = []
-        which = {at for hit in self.hits.get("which", ()) for at in range(hit.start, hit.end)}
+        # "on the last one", "ein Fehler"
+        named = (*self.hits.get("which", ()), *self.hits.get("mistaken", ()))
+        which = {at for hit in named for at in range(hit.start, hit.end)}
         at = 0
         while at < len(self.tokens):
             token = self.tokens[at]

@@ -16,12 +16,15 @@ from bot.reading.reading import Ask, Correction
 
 def of_no_load(mend: Mend) -> list[Claim]:
     """ "+10 not bodyweight", "bodyweight, not +10": one of the two values is no load."""
-    for value in mend.values():
-        if value.mark != "+" or value.text:
+    told = any(value.text for value in mend.values())
+    for value in mend.values() if "none" in mend.hits and "not" in mend.hits else ():
+        weighed = not told and bool(mend.between("field", value.end, value.end + 1, "load_kg"))
+        if (value.mark != "+" and not weighed) or value.text:
             continue
         for hit in mend.hits.get("none", ()):
             load_first = value.end <= hit.start
-            low, high = (value.end, hit.start) if load_first else (hit.end, value.start - 1)
+            first = value.start - (value.mark == "+")
+            low, high = (value.end + weighed, hit.start) if load_first else (hit.end, first)
             if not any(
                 n.start - low <= NEAR and n.end <= high and only_little(mend.tokens, n.end, high)
                 for n in mend.between("not", low, high)
@@ -29,7 +32,7 @@ def of_no_load(mend: Mend) -> list[Claim]:
                 continue
             if any(token.text in ".!?\n" or token.value is not None for token in mend.tokens[low:high]):
                 continue
-            start, end = min(value.start - 1, hit.start), max(value.end, hit.end)
+            start, end = min(first, hit.start), max(value.end + weighed, hit.end)
             load = round(value.value * factor_of(mend, value, value), 6)
             mentions = mentions_in(mend.message, set(range(start, end)))
             named = mentions[0].movement if len(mentions) == 1 and not mentions[0].movement.startswith("?") else None
@@ -81,7 +84,7 @@ def of_a_day_gone(mend: Mend) -> bool:
 
 def of_bare_value(mend: Mend) -> list[Claim]:
     """ "Sorry, that was 22.5": an excuse and a value. What it is of is asked, but where its unit tells."""
-    values = mend.values()
+    values = mend.values() if "excuse" in mend.hits else []
     if len(values) != 1 or values[0].text or any(token.text == "?" for token in mend.tokens):
         return []
     (now,) = values

@@ -72,7 +72,10 @@ def pair_of(mend: Mend) -> tuple[Value, Value, int, int] | None:
 def _by_mistake(mend: Mend, value: Value, low: int, high: int) -> bool:
     """Whether a value is one that was written by mistake, by the words beside it in [low, high)."""
     low, high = max(low, value.start - 2 * NEAR), min(high, value.end + NEAR)
-    return all(mend.between(table, low, high) for table in ("mistaken", "wrote"))
+    slips = mend.between("mistaken", low, high)
+    if any(hit.name == "alone" and hit.start == value.end for hit in slips):
+        return True  # "the 32.5 was a typo, 23.5"
+    return bool(slips) and bool(mend.between("wrote", low, high))
 
 
 def _of_sets(mend: Mend, start: int, end: int) -> int:

@@ -47,7 +47,7 @@ def value_alone(text: str, context: Context) -> ValueAlone | None:
         return None
     hits = [hit for table in SMALL for hit in message.hits("mends", table)]
     small = {place for hit in hits for place in range(hit.start, hit.end)}
-    units = little("kilos") | little("pounds") | little("in_correction")
+    units = little("kilos", "pounds", "in_correction")
     if any(place not in small and tokens[place].text not in units for place in words):
         return None
     named = {hit.name for hit in hits if hit.table == "field"}

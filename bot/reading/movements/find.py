@@ -43,6 +43,9 @@ def find_movements(message: Message, taken: Collection[int] = ()) -> list[Mentio
 
 
 def _found(message: Message, taken: Collection[int]) -> list[Mention]:
+    named = message.beginning("movements")
+    if not message.context.nicknames and not any(named):
+        return []
     rules = combine()
     own = by_nickname(message)
     skip = set(taken)
@@ -51,7 +54,6 @@ def _found(message: Message, taken: Collection[int]) -> list[Mention]:
     hits: list[Hit] = []
     at = 0
     tokens = message.tokens
-    named = message.beginning("movements")
     while at < len(tokens):
         if at in skip or tokens[at].kind in ("sym", "nl"):
             at += 1
@@ -212,5 +214,5 @@ def _on_others(message: Message, last: Mention, hit: Hit, behind: list[Hit]) -> 
 def _planned_here(message: Message, hit: Hit) -> bool:
     """ "Raises 8 8 9" on a day of leg raises: the short name of what is planned, with no other word before it."""
     before = message.tokens[hit.start - 1] if hit.start else None
-    alone = before is None or before.kind != "word" or before.text in little("the") | little("and")
+    alone = before is None or before.kind != "word" or before.text in little("the", "and")
     return alone and any(one.movement == hit.name for one in message.context.today or ())

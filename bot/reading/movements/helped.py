@@ -33,7 +33,7 @@ def of_some_sets(message: Message, rules: Combine, last: Mention, hit: Hit, feat
     if first is None:
         return False
     grammar = message.beginning("grammar")
-    parting = little("of_those_sets") | little("from_set")
+    parting = little("of_those_sets", "from_set")
     return any(
         message.tokens[at].text in parting
         or any(

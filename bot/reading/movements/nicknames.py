@@ -18,6 +18,8 @@ def _nickname_tokens(phrase: str) -> tuple[str, ...]:
 def by_nickname(message: Message) -> list[Mention]:
     """A coach's own words come first."""
     found: list[Mention] = []
+    if not message.context.nicknames:
+        return found
     words = [token.word for token in message.tokens]
     for phrase, movement in message.context.nicknames:
         wanted = list(_nickname_tokens(phrase))

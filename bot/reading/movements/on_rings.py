@@ -62,7 +62,7 @@ def of_the_rings(message: Message, hits: Sequence[Hit], at: int) -> str | None:
     if any(one is not hit and one.table != "none" and low <= one.start < high for one in hits):
         return None
     led = {token.text for token in message.tokens[low : hit.start]}
-    if led & (little("on_lift") | little("without")):
+    if led & (little("on_lift", "without")):
         return None
     follow = [token for token in message.tokens[hit.end : hit.end + 2] if token.text not in (":", "-")]
     numbered = bool(follow) and follow[0].value is not None

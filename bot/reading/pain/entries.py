@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Sequence
+from operator import attrgetter
 from typing import cast
 
 from bot.reading.little import little
@@ -94,7 +96,10 @@ def _common(sides: Sequence[str | None]) -> str | None:
 
 def _reaches(words: BodyWords, place: Place, score: Score) -> bool:
     """Whether a score stands behind its place with no other place between, which then claims it."""
-    return score.start >= place.end and not any(place.end <= site.start < score.start for site in words.sites)
+    if score.start < place.end:
+        return False
+    behind = bisect_left(words.sites, place.end, key=attrgetter("start"))
+    return behind == len(words.sites) or words.sites[behind].start >= score.start
 
 
 def claims_of(message: Message, words: BodyWords, place: Place) -> list[Claim]:

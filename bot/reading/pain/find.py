@@ -12,7 +12,7 @@ from bot.reading.message import Claim, Message
 from bot.reading.pain.apart import describe, hand_over, mine_later, only_small, scored_later
 from bot.reading.pain.belonging import JOINTS, attach
 from bot.reading.pain.entries import WORST, claims_of
-from bot.reading.pain.placeless import bare_answer, placeless, unmeasured
+from bot.reading.pain.placeless import bare_answer, may_be_bare, placeless, unmeasured
 from bot.reading.pain.places import Place, places_in
 from bot.reading.pain.scores import Score, by_pain_word, near_moment, scores_in
 from bot.reading.pain.words import BodyWords, body_words
@@ -20,6 +20,7 @@ from bot.reading.reading import PainRead
 from bot.reading.red_flags import Cues, signs_in, views
 
 BRIEF = 24  # tokens of a message that may be nothing but a score
+TELLING = frozenset({"none", "word", "scale", "nil", "plain"})  # words of pain that need no place
 SHORT = 14  # tokens of a sentence whose one number is the score of its one joint
 
 
@@ -43,10 +44,11 @@ def find_pain(message: Message) -> list[Claim]:
 
 
 def _pain_of(message: Message) -> list[Claim]:
-    words = body_words(message) if len(message.tokens) <= BRIEF or _speaks_of_pain(message) else None
-    if words is None or not (
-        words.sites or words.none or words.pain_words or words.scales or len(message.tokens) <= BRIEF
-    ):
+    brief = len(message.tokens) <= BRIEF
+    if not (_speaks_of_pain(message) or (brief and may_be_bare(message))):
+        return []
+    words = body_words(message)
+    if not (words.sites or words.none or words.pain_words or words.scales or brief):
         return []
     signs = [sign for sign in signs_in(message) if not sign.past]
     cues = Cues(message) if words.sites else None
@@ -126,8 +128,8 @@ def _pain_of(message: Message) -> list[Claim]:
 
 
 def _speaks_of_pain(message: Message) -> bool:
-    """Whether a place, or a word of pain, stands in a message at all; most long ones have none."""
-    return any(hit.table in ("site", "pain") for hit in message.hits("body"))
+    """Whether a place, or a word that tells of pain without one, stands in a message at all; in most there is none."""
+    return bool(message.hits("body", "site")) or any(hit.name in TELLING for hit in message.hits("body", "pain"))
 
 
 def _sentences(message: Message) -> list[tuple[int, int]]:

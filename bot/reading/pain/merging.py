@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -11,10 +12,11 @@ from bot.reading.reading import PainRead
 def merged(entries: Sequence[PainRead]) -> list[PainRead]:
     """The entries, with those of one place that complete each other made one: a side here, the score there."""
     out: list[PainRead] = []
+    sided = Counter(one.site for one in entries if one.side is not None)
     for entry in entries:
-        sided = [one for one in entries if one.site == entry.site and one.side is not None]
-        at = next((n for n, one in enumerate(out) if _complete(one, entry)), None)
-        if at is None or len(sided) != 1:
+        once = sided[entry.site] == 1
+        at = next((n for n, one in enumerate(out) if _complete(one, entry)), None) if once else None
+        if at is None:
             out.append(entry)
             continue
         first = out[at]

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Claim, Message
@@ -54,7 +56,11 @@ def placeless(
             for one in ("left", "right") if side == "both" else (side,):
                 claims.append(Claim(*at, "pain", entry_of(site, one, value, when), ask))
                 at = (0, 0)  # the words are the first entry's
-        elif pained or score.end in hedged or only_scores(message, words, scaled=score.scaled):
+        elif (
+            pained
+            or score.end in hedged
+            or (only_scores(message, words, scaled=score.scaled) and not _in_an_aside(message, score))
+        ):
             claims.append(Claim(score.start, score.end, "pain", entry_of(None, None, value, moment), ask))
     if loose and not any(claim.kind == "pain" for claim in claims):
         without = words.none[:1]  # "no pain, energy 6/10": the score is of something else
@@ -73,12 +79,17 @@ def placeless(
     return claims
 
 
+def _in_an_aside(message: Message, score: Score) -> bool:
+    """ "10/10 joke", "10/10 would recommend"."""
+    return any(hit.start <= score.start < hit.end for hit in message.hits("intents", "aside"))
+
+
 def _hedged(words: BodyWords, at: int) -> tuple[float, int]:
     """What stands behind "no pain", and where it ends: "no real pain, maybe a 1" is 1, nothing is 0."""
     end, hedged = at, False
     while end < len(words.tokens) and words.tokens[end].value is None:
         said = words.tokens[end].text
-        if said not in ",(" and end not in words.filler and said not in little("hedge") | little("likely"):
+        if said not in ",(" and end not in words.filler and said not in little("hedge", "likely"):
             break
         hedged = hedged or said in little("hedge")
         end += 1
@@ -152,12 +163,22 @@ def _a_set(message: Message, hit: Hit) -> bool:
     return any(one.table == "sets" for at in range(hit.start, min(hit.end + 1, len(grammar))) for one in grammar[at])
 
 
+def may_be_bare(message: Message) -> bool:
+    """Whether a message has a number, and no sign or word of sets: else it is no bare answer."""
+    if not message.numbers_within(0, len(message.tokens)):
+        return False
+    return _of_work().isdisjoint(token.text for token in message.tokens)
+
+
+@cache
+def _of_work() -> frozenset[str]:
+    return little("with") | {"x", "@", "+", "#", "%"}
+
+
 def bare_answer(message: Message, words: BodyWords) -> list[Claim]:
     """A bare answer: "3", "2-3", "3 during, 1 after"."""
     tokens = message.tokens
-    if any(t.text in little("with") or t.text in ("x", "@", "+", "#", "%") for t in tokens) or not only_scores(
-        message, words
-    ):
+    if not may_be_bare(message) or not only_scores(message, words):
         return []
     scores = [score for bounds in message.sentences for score in scores_in(words, bounds)]
     moments = [near_moment(words, score, (0, len(tokens))) for score in scores]
@@ -165,7 +186,7 @@ def bare_answer(message: Message, words: BodyWords) -> list[Claim]:
         t.value is not None and not (t.spelled and t.value == 1 and at + 1 < len(tokens) and tokens[at + 1].value)
         for at, t in enumerate(tokens)  # the "un" of "un 3" is no number of its own
     )
-    if not scores or any(score.value > WORST for score in scores):
+    if not scores or any(score.value > WORST or _in_an_aside(message, score) for score in scores):
         return []
     if numbers >= LEAST_LISTED and not any(moments) and message.context.today:
         return []  # "3-3-2" on a day with a plan: its sets

@@ -66,11 +66,7 @@ def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
             end = upper + 1
             if upper in scaled:
                 end, is_scaled = scaled[upper], True
-        elif (
-            at + 2 < bounds[1]
-            and tokens[at + 2].value is not None
-            and tokens[at + 1].text in little("range") | little("or")
-        ):
+        elif at + 2 < bounds[1] and tokens[at + 2].value is not None and tokens[at + 1].text in little("range", "or"):
             upper = at + 2
             if upper in scaled or tokens[upper].value == value + 1:
                 value = max(value, tokens[upper].value or 0)
@@ -88,7 +84,8 @@ def scores_in(words: BodyWords, bounds: tuple[int, int]) -> list[Score]:
         row = (before is not None and before.text in ("/", "x", "@", "+") and not parts) or (
             after is not None and after.text in ("/", "x", "@", "+") and not after.space
         )
-        low = max([bounds[0], at - 3, *(start for start in site_starts if start < at)])
+        low = max(bounds[0], at - 3)
+        low = next((start for start in range(at - 1, low, -1) if start in site_starts), low)
         of_session = any(
             a in words.session and a not in words.heads and not in_moment(words, a) for a in range(low, at)
         )
@@ -134,6 +131,9 @@ def _of_now(words: BodyWords, scores: list[Score]) -> list[Score]:
         if last is not None and _changed(words, last, score):
             out[-1] = score._replace(start=last.start, scaled=score.scaled or last.scaled)
             continue
+        if last is not None and any(at in words.now for at in range(last.end, score.start)) and _falls(words, score):
+            out[-1] = score._replace(start=last.start, scaled=score.scaled or last.scaled)
+            continue  # "a 5 at the start, now down to a 1"
         if last is not None and between and _led_back(words, last.end, score.start):
             out[-1] = last._replace(end=score.end, scaled=score.scaled or last.scaled)
             continue
@@ -155,6 +155,12 @@ def _changed(words: BodyWords, last: Score, score: Score) -> bool:
     to = score.start - 1 - (tokens[score.start - 1].text in little("likely"))
     before = tokens[led].text if led >= 0 else ""
     return before in little("from") and to == last.end and tokens[to].text in little("changed_to")
+
+
+def _falls(words: BodyWords, score: Score) -> bool:
+    """Whether "down to" or "up to" leads a score, with or without an article."""
+    to = score.start - 1 - (words.tokens[score.start - 1].text in little("likely"))
+    return to > 0 and words.tokens[to].text in little("changed_to")
 
 
 def _led_back(words: BodyWords, low: int, high: int) -> bool:
@@ -246,7 +252,7 @@ def near_moment(words: BodyWords, score: Score, bounds: tuple[int, int]) -> str 
                 return hit.name
         if hit.end <= score.start and hit.start >= bounds[0]:
             between = tokens[hit.end : score.start]
-            parts = little("and") | little("but") | {",", "/"}  # "3 at rest and 1 in training"
+            parts = little("and", "but") | {",", "/"}  # "3 at rest and 1 in training"
             numbers = (t for t in between if t.value is not None and not (t.spelled and t.value == 1))  # "eine 4"
             if len(between) <= 2 and not any(t.text in parts for t in between) and not any(numbers):
                 return hit.name

@@ -50,7 +50,7 @@ class BodyWords:
     asked: set[int]  # questions that one puts to oneself: "where? right shoulder"
 
 
-def body_words(message: Message) -> BodyWords | None:
+def body_words(message: Message) -> BodyWords:
     tokens = message.tokens
     pain = _named(message.hits("body", "pain"))
     units = _named(message.hits("body", "unit"))
@@ -166,7 +166,7 @@ def _reaching(message: Message, hit: Hit) -> Hit:
     if hit.name not in ("during", "after"):
         return hit
     start = hit.end
-    while start < len(message.tokens) and message.tokens[start].text in little("the") | little("of"):
+    while start < len(message.tokens) and message.tokens[start].text in little("the", "of"):
         start += 1
     sessions = [one for one in message.hits("body") if one.start == start and one.table == "session_rpe"]
     if any(one.name in ("cue", "whole") for one in sessions):

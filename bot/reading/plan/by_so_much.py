@@ -18,9 +18,14 @@ def by_so_much(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> 
     if any(row.assist_kg for row in rows):
         return list(facts)  # help that was taken off the body
     out: list[Fact] = []
+    said: int | None = None  # by the clause
     for at, fact in enumerate(facts):
+        if fact.kind == "sep":
+            said = None
         came_to = at > 0 and facts[at - 1].kind == "scheme" and facts[at - 1].end == fact.start  # "me quedé en dos"
-        sign = _sign(message, facts, at) if fact.kind in VALUED and fact.value and not came_to else 0
+        if fact.kind in VALUED and said is None:
+            said = _sign(message, facts, at)
+        sign = said if fact.kind in VALUED and fact.value and not came_to else 0
         kg = fact.note.get("kg", fact.value)
         if sign and _amount(message, fact, sign, rows) and any(row.load_kg and row.load_kg > kg for row in rows):
             fact = Fact("delta", fact.start, fact.end, (kg, "load", sign), {"open": False})

@@ -29,21 +29,6 @@ def but_for(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> li
     return out
 
 
-def nth_rep(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
-    """ "Sneaked in a 4th rep on the last set": four of them, where none was missed."""
-    if any(fact.kind in ("fail", "last_rep") for fact in facts):
-        return list(facts)
-    out: list[Fact] = []
-    for at, fact in enumerate(facts):
-        after = facts[at + 1 : at + 3]
-        if len(after) == 2 and fact.kind == "scope" and isinstance(fact.value, int) and after[1].kind == "scope":
-            rep = after[0].kind == "word" and message.tokens[after[0].start].text in little("before_set")
-            if rep:
-                fact = Fact("bare", fact.start, fact.end, float(fact.value), {"kg": float(fact.value)})
-        out.append(fact)
-    return out
-
-
 def last_of_lift(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "Last dip set 5": five of it; no set has two places."""
     out: list[Fact] = []

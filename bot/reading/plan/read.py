@@ -62,12 +62,12 @@ def read_part(message: Message, facts: list[Fact], movement: str, work: Work) ->
 
     Whether it is; the facts are in the plan's terms.
     """
-    rows = [row for row in ground(message) if row.movement == movement]
     if work.sets and _only_named(message, facts):
-        finish(message, rows, [], work)
+        finish(message, _rows_of(message, movement), [], work)
         return True
     if any(fact.kind == "rows" and len(fact.value) > 1 for fact in facts) or not leans(message, facts):
         return False
+    rows = _rows_of(message, movement)
     clauses = clauses_of(rows, parts_by_weight(facts, rows))
     told = Told(message, rows, clauses, work)
     for clause in clauses:
@@ -78,11 +78,18 @@ def read_part(message: Message, facts: list[Fact], movement: str, work: Work) ->
     return True
 
 
+def _rows_of(message: Message, movement: str) -> list[Row]:
+    """The planned sets of one movement, to change."""
+    return [row for row in ground(message) if row.movement == movement]
+
+
 def _only_named(message: Message, facts: Sequence[Fact]) -> bool:
     """ "…, then the dips", "dips were hard": no more than that they were done, and how they felt."""
     words = [fact for fact in facts if fact.kind not in ("move", "sep") and plan_names(fact) != {"the"}]
     texts = {message.tokens[at].text for fact in words for at in range(fact.start, fact.end)}
-    if any(fact.kind != "word" for fact in words) or not texts <= little("felt_so") | little("feels"):
+    if any(fact.kind != "word" and (fact.kind, fact.value) != ("scope", "all") for fact in words):
+        return False
+    if not texts <= little("felt_so", "feels", "all_of_it"):
         return False
     return not any(token.text == "?" for token in message.tokens)
 

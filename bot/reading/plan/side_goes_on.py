@@ -66,21 +66,6 @@ def _goes_on(facts: Sequence[Fact]) -> bool:
     return any(fact.kind in {*TOLD, "scope"} for fact in own) and not any(f.kind in ("side", "move") for f in own)
 
 
-def side_of_miss(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
-    """ "Failed the last one on the left": the side told behind a miss is the miss's, as if told before."""
-    out: list[Fact] = []
-    for fact in facts:
-        start = next((at + 1 for at in range(len(out) - 1, -1, -1) if out[at].kind == "sep"), 0)
-        own = out[start:]
-        missed = [one for one in own if one.kind == "fail" and one.value is not None]
-        alone = len(missed) == 1 and not any(one.kind in ("side", "rows", "move") or _number(one) for one in own)
-        if fact.kind == "side" and fact.value in ("left", "right") and alone:
-            out.insert(start, fact)
-        else:
-            out.append(fact)
-    return out
-
-
 def _number(fact: Fact) -> bool:
     """Whether a fact is a bare number, and not the "one" of "the last one"."""
     return fact.kind == "bare" and not (fact.note.get("spelled") and fact.value == 1)

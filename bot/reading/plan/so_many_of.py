@@ -12,6 +12,7 @@ from bot.reading.plan.choosing import counted_rows
 from bot.reading.plan.clauses import clause_around
 from bot.reading.plan.ground import members, plan_names
 
+FAR_BACK = 12  # facts from the end of a list to the sets that complete it
 NUMBERED = frozenset("rows bare count scope side delta instead loads rounds fail".split())
 
 
@@ -128,7 +129,8 @@ def _completes(out: list[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
     """ "3 3 3 and the last two 2" of five planned sets: the list goes on; whether that is what is said."""
     reps = fact.value if fact.kind == "bare" else fact.value[0].reps if _one(fact) else None
     at, between = len(out) - 1, list[Fact]()
-    while at > 0 and len(between) < 2 and not (out[at].kind == "rows" and out[at].note.get("list")):
+    far = max(0, at - FAR_BACK)
+    while at > far and len(between) < 2 and not (out[at].kind == "rows" and out[at].note.get("list")):
         one = out[at]
         if one.kind == "sep" and one.value == 3:
             return False
@@ -140,6 +142,8 @@ def _completes(out: list[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
     if at < 1 or not many or not reps:
         return False
     told = out[at]
+    if told.kind != "rows" or not told.note.get("list"):
+        return False
     own = [row for row in rows if row.part != "warm_up"]
     if len(told.value) + many != len(own) or any(row.side for row in own):
         return False

@@ -11,11 +11,11 @@ from bot.reading.plan.all_told import all_told, both_halves, nothing_added
 from bot.reading.plan.besides import so_many_words, told_besides
 from bot.reading.plan.by_so_much import by_so_much
 from bot.reading.plan.counted import holds_counted, lone_count, sets_instead, so_many_done, the_sets_of
-from bot.reading.plan.departures import but_for, last_of_lift, missed_once, nth_go, nth_rep, stopped_after, taken_off
+from bot.reading.plan.departures import but_for, last_of_lift, missed_once, nth_go, stopped_after, taken_off
 from bot.reading.plan.dropped_lift import lift_dropped_to
 from bot.reading.plan.going_on import listed_of_side, ranges_of_sets, then_list
 from bot.reading.plan.ground import planned
-from bot.reading.plan.in_place import in_place_of, parted_instead
+from bot.reading.plan.in_place import in_place_of, parted_instead, rest_instead
 from bot.reading.plan.lacking import reps_lacked
 from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
 from bot.reading.plan.missed_reps import rep_of_a_set
@@ -27,6 +27,7 @@ from bot.reading.plan.paused import stops_denied
 from bot.reading.plan.quoted import quoted_pieces
 from bot.reading.plan.rated_instead import rated_instead
 from bot.reading.plan.reasons import without_reasons
+from bot.reading.plan.sets_of_lift import all_so_many
 from bot.reading.plan.short import (
     all_but_for,
     did_these,
@@ -36,7 +37,7 @@ from bot.reading.plan.short import (
     one_short,
     sets_by_load,
 )
-from bot.reading.plan.side_goes_on import side_goes_on, side_of_miss
+from bot.reading.plan.side_goes_on import side_goes_on
 from bot.reading.plan.singles import singles_named
 from bot.reading.plan.so_many_more import said_once_more
 from bot.reading.plan.ticks import ticked_off
@@ -58,11 +59,11 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (nothing_added, "=done|=planned load"),
     (stops_denied, "flag fail|=skipped|=except"),
     (reps_in_figures, "rows"),
+    (all_so_many, "bare scope move"),
     (reps_lacked, "rows|bare 'lacked|fail"),
     (but_for, "=planned"),
     (up_to, "scope|count =fine|=planned|=done|=same"),
     (of_each_lift, "scope|count word"),
-    (nth_rep, "scope word"),
     (last_of_lift, "scope move"),
     (lift_dropped_to, "=skipped move bare|load|count"),
     (nth_go, "scheme scope bare"),
@@ -76,7 +77,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (minus_sets, "=minus count|bare =done|=planned"),
     (sets_by_load, "count load"),
     (first_then_rest, "=rest|scope rows|count"),
-    (parted_instead, "=instead bare scope|side|assist|=every"),
+    (rest_instead, "=instead bare word"),
+    (parted_instead, "=instead bare scope|side|assist|load|=every"),
     (rated_instead, "effort =instead|=every"),
     (less_on_a_side, "side =less|delta"),
     (one_short, "=less bare move"),
@@ -84,7 +86,6 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (did_these, "scheme move"),
     (no_numbers, "bare|scope"),
     (names_joined, "word plan|scope|move"),
-    (side_of_miss, "side fail"),
     (side_goes_on, "side scope|bare sep"),
     (rep_of_a_set, "scope fail"),
     (singles_named, "rows"),

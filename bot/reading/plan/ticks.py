@@ -16,8 +16,9 @@ VALUED = frozenset("rows bare load loads at count delta instead".split())
 
 def ticked(message: Message) -> bool:
     """Whether the message is a tick and other signs, no word: "✅", "💪👍"."""
-    signs = any(sign in message.text for sign in TICKS) and not any(sign in message.text for sign in CROSSES)
-    return signs and all(token.kind in ("sym", "nl") for token in message.tokens)
+    if not all(token.kind in ("sym", "nl") for token in message.tokens):
+        return False  # a look at the first word
+    return any(sign in message.text for sign in TICKS) and not any(sign in message.text for sign in CROSSES)
 
 
 def sign_of(message: Message, fact: Fact) -> str | None:

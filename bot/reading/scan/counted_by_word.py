@@ -25,7 +25,7 @@ def _names_one(s: Scanner, i: int) -> bool:
 def _counts_drops(s: Scanner, i: int) -> bool:
     """Whether a number says how many drop sets there were: it is small, and begins what is told."""
     before = s.at(i - 1)
-    begins = before.start < 0 or before.has("sep") or before.text in {",", ":"} | little("on_top") | little("and")
+    begins = before.start < 0 or before.has("sep") or before.text in {",", ":"} | little("on_top", "and")
     return begins and s.at(i).value in (1, 2, 3) and not s.at(i + 1).text.endswith(tuple(little("changed_to")))
 
 

@@ -74,7 +74,7 @@ def _of_named_set(s: Scanner, i: int, j: int) -> tuple[list[Fact], int] | None:
     if name is None or name not in NAMED_SETS:
         return None
     k = j + 1 + s.at(j + 1).has("sets", "sets")
-    while s.at(k).text in BETWEEN or s.at(k).text in little("was") | little("before_number"):
+    while s.at(k).text in BETWEEN or s.at(k).text in little("was", "before_number"):
         k += 1
     told = _effort_value(s, i, k, rir=False) if s.at(k).kind == "num" else None
     if told is None or told[0][0].kind != "effort":
@@ -111,7 +111,7 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
         return [Fact("efforts", s.at(i).start, s.at(k - 1).end, [10.0 - one for one in told] if rir else told)], k
     if (
         joined.text == "/"
-        or joined.text in little("until") | little("range") | little("changed_to")
+        or joined.text in little("until", "range", "changed_to")
         or joined.has("sep", "and", "or")
         or joined.has("times", "to")
     ) and s.at(place).kind == "num":

@@ -57,7 +57,7 @@ def lone_number(s: Scanner, i: int, item: Item, value: float) -> tuple[list[Fact
                 "spelled": item.spelled,
                 "comma": item.comma,
                 "kg": s.kg(value),
-                "the": s.at(i - 1).has("plan", "the") or s.at(i - 1).text in little("that") | little("those"),
+                "the": s.at(i - 1).has("plan", "the") or s.at(i - 1).text in little("that", "those"),
             },
         )
     ], i + 1

@@ -24,7 +24,7 @@ def usual_thing(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if little("usual_before").intersection(s.at(i - 1).text.split()[-1:]):
         return [Fact("thing", s.at(i - 1).start, item.end)], i + 1
     j = i + 1
-    if s.at(j).text in little("of_another") | little("like"):
+    if s.at(j).text in little("of_another", "like"):
         j += 1
     if s.at(j).text not in little("usual"):
         return None

@@ -59,7 +59,7 @@ def which_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         name = "1"  # "first and third set with 22.5"
     if name is not None and name.isdigit() and nxt.has("sep", "and"):
         k = j + 1
-        while s.at(k).has("plan", "the") or s.at(k).text in little("article") | little("before_number"):
+        while s.at(k).has("plan", "the") or s.at(k).text in little("article", "before_number"):
             k += 1
         other = s.at(k).name("scope")
         if other is not None and (other.isdigit() or other == "last") and other != name:

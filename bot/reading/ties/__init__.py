@@ -34,7 +34,6 @@ from bot.reading.ties.counted import (
     holds_counted,
     told_one_by_one,
 )
-from bot.reading.ties.counted_through import counted_through
 from bot.reading.ties.crossed import crossed
 from bot.reading.ties.cut_short import cut_short
 from bot.reading.ties.denied import denied_marks, untried
@@ -44,12 +43,10 @@ from bot.reading.ties.each_rated import each_rated
 from bot.reading.ties.far_off import far_off
 from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
-from bot.reading.ties.halfway import ended_halfway
 from bot.reading.ties.held_by_side import held_by_side
 from bot.reading.ties.helped import helped_by, of_the_band, taken_off
-from bot.reading.ties.in_part import in_part
 from bot.reading.ties.instead_ahead import instead_ahead
-from bot.reading.ties.instead_led import instead_behind, instead_led
+from bot.reading.ties.instead_led import instead_led
 from bot.reading.ties.joined_on import in_place_of, instead_of, joined_on, went_for
 from bot.reading.ties.last_apart import last_apart
 from bot.reading.ties.left_out import not_so_many, sets_left_out
@@ -61,13 +58,12 @@ from bot.reading.ties.maxes import maxes, to_the_utmost
 from bot.reading.ties.meant_otherwise import meant_otherwise
 from bot.reading.ties.named_behind import named_behind
 from bot.reading.ties.narrated import narrated
-from bot.reading.ties.of_the_body import body_alone, of_the_body
-from bot.reading.ties.openings import openings
+from bot.reading.ties.of_the_body import body_alone
 from bot.reading.ties.others import done_by_others
 from bot.reading.ties.paced import paced
 from bot.reading.ties.ramps import ramps
 from bot.reading.ties.rated_lifts import rated_lifts
-from bot.reading.ties.ratings import in_brackets, judged, listed_efforts, named_and_rated, rated, reckoned
+from bot.reading.ties.ratings import in_brackets, judged, listed_efforts, named_and_rated, rated
 from bot.reading.ties.rep_of_set import rep_gone_for, rep_of_set, set_of_rep
 from bot.reading.ties.sections import sections
 from bot.reading.ties.shared_load import shared_load
@@ -76,14 +72,13 @@ from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.then_the_rest import then_the_rest
 from bot.reading.ties.told_ahead import load_kept, misses_ahead, sets_ahead, total_of_sides
-from bot.reading.ties.told_twice import announced, heads_ladder, named_once_more
+from bot.reading.ties.told_twice import announced, heads_ladder
 from bot.reading.ties.tried import all_missed, last_missed, misses_counted, tried
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
     added,
     held_in_total,
     in_the_hang,
-    many_of_a_weight,
     one_of_each,
     over_the_bar,
     plates,
@@ -96,9 +91,7 @@ from bot.reading.ties.went_and_not import went_and_not
 # Each with what must be told for it to change anything (`rules.py`); files with several rules have their own tables.
 RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
-    (openings, "mend|plan mend|'just_over"),
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
-    (ended_halfway, "flag scope 'gave_out"),
     (top_by_load, "flag rows"),
     (back_offs, "scope bare rows"),
     (announced, "rows|bare load sep"),
@@ -106,10 +99,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (held_by_side, "side load rows"),
     (lost_count, "vague bare|load"),
     (each_its_load, "bare load|at"),
-    (named_once_more, "scope rows effort|at"),
     (meant_otherwise, "rows word"),
     (instead_led, "=instead rows|count"),
-    (instead_behind, "=instead load"),
     (instead_of, "rows =instead"),
     (in_place_of, "move =instead"),
     (went_for, "bare scheme|'went_for"),
@@ -127,11 +118,9 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (singles_told, "rows sep scope|fail|bare"),
     (loads_ahead, "load rows sep"),
     (paced, "scheme rows"),
-    (of_the_body, "claim plan"),
     (body_alone, "claim side|fail|bare"),
     (done_by_others, "rows|bare 'third_person 'first_person"),
     (somebody, "rows word"),
-    (in_part, "left word"),
     (not_so_many, "count sep bare"),
     (instead_ahead, "instead rows scope"),
     (bands_apart, "move rows|bare sep"),
@@ -153,7 +142,6 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (counted_by_name, "bare move rows"),
     (holds_counted, "bare word rows"),
     (counted_with_load, "count load bare|rows"),
-    (counted_through, "scope bare"),
     (narrated, "scope"),
     (then_the_rest, "scope sep"),
     (side_of_one_set, "side rows scope bare"),
@@ -167,7 +155,6 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (rated_lifts, "efforts|bare efforts|move"),
     (crossed, "sep move"),
     (added, "load"),
-    (many_of_a_weight, "rows word"),
     (one_of_each, "bare word sep"),
     (over_the_bar, "rows flag move"),
     (in_the_hang, "rows sep flag"),
@@ -201,7 +188,6 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (judged, "bare"),
     (listed_efforts, "effort|at"),
     (to_the_utmost, "bare word"),
-    (reckoned, "effort"),
     (in_turn, "rows bare|load"),
 )
 TIES = Rules(RULES)

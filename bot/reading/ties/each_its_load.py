@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from bot.reading.facts import Entry, Fact
 from bot.reading.message import Message
 
-LEAST = 2  # sets
+LEAST, MOST = 2, 24  # sets
 SENTENCE = 3  # the value of a mark that ends a sentence
 MOST_EFFORT = 10  # "8@8, 8@9": efforts
 LOADS = frozenset({"load", "at"})
@@ -38,7 +38,7 @@ def _row(facts: Sequence[Fact], start: int) -> tuple[list[Entry], int]:
     marked = False  # a load that is no effort was told
     at = end = start
     order = facts[start].kind in LOADS
-    while at + 1 < len(facts):
+    while at + 1 < len(facts) and len(entries) < MOST:
         load, number = (facts[at], facts[at + 1]) if order else (facts[at + 1], facts[at])
         if load.kind not in LOADS or load.value is None or not _reps(number):
             break

@@ -54,23 +54,3 @@ def _done(message: Message, meant: Fact, done: Fact) -> Fact | None:
             return Fact("instead", done.start, done.end, (float(new), float(old), "reps"))
         return None
     return replace(done) if len(done.value) > 1 else None
-
-
-def instead_behind(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "Mit dem 10er Band statt 15", "the 20 plate instead of the 15 one": with a plan, the load that was planned."""
-    for at in range(1, len(facts) - 1) if message.context.today else ():
-        if not plan_names(facts[at]) & {"instead"}:
-            continue
-        new = next((n for n in range(at - 1, max(-1, at - 1 - WORDS), -1) if facts[n].kind != "word"), None)
-        old = next((n for n in range(at + 1, min(at + WORDS, len(facts))) if facts[n].value != "the"), None)
-        if new is None or old is None or facts[new].kind != "load" or not facts[new].value:
-            continue
-        if facts[old].kind not in ("load", "bare") or not facts[old].value:
-            continue
-        was = facts[old].note.get("kg", facts[old].value)
-        told = Fact("instead", facts[new].start, facts[old].end, (facts[new].value, was, "kg"))
-        end = old + 1
-        if facts[end : end + 1] and facts[end].kind == "bare" and facts[end].note.get("spelled"):
-            end += facts[end].value == 1  # "the 15 one"
-        return [*facts[:new], told, *facts[end:]]
-    return facts

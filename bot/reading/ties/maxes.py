@@ -108,7 +108,7 @@ def _verdict(message: Message, clause: Sequence[Fact]) -> bool | None:
         return all(fact.note.get("name") == "yes" for fact in fails)
     names = {name for fact in clause for name in fact.note.get("names", ())}
     words = {message.tokens[at].text for fact in clause for at in range(fact.start, fact.end)}
-    up = names & {"fine", "done"} or words & (little("judging") | little("went_up"))
+    up = names & {"fine", "done"} or words & (little("judging", "went_up"))
     return True if up else None
 
 

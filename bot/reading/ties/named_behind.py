@@ -77,5 +77,5 @@ def _of_those_before(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 def _joins(message: Message, fact: Fact) -> bool:
     """Whether a fact is a little word before a set: "on the", "en las"."""
     words = {token.text for token in message.tokens[fact.start : fact.end]}
-    small = little("before_scope") | little("the") | little("on_lift")
+    small = little("before_scope", "the", "on_lift")
     return fact.kind in ("word", "plan") and bool(words) and words <= small

@@ -185,18 +185,3 @@ def _effort(fact: Fact) -> float | None:
     if fact.kind == "at" and not fact.note.get("range") and 5 <= fact.value[0] <= 10:
         return float(fact.value[0])
     return None
-
-
-def reckoned(message: Message, facts: Sequence[Fact]) -> list[Fact]:
-    """ "so call it 2" after a set mends its reps: it is no effort."""
-    out: list[Fact] = []
-    for fact in facts:
-        called = fact.kind == "effort" and fact.value < LEAST_EFFORT and not fact.note.get("rir")
-        if called and any(
-            hit.table == "effort" and hit.name == "reckoned" for hit in message.beginning("grammar")[fact.start]
-        ):
-            out.append(Fact("mend", fact.start, fact.start + 1, "mend"))
-            out.append(replace(fact, kind="bare", start=fact.end - 1))
-            continue
-        out.append(fact)
-    return out

@@ -58,7 +58,7 @@ def _led(message: Message, fact: Fact) -> bool:
     words = [token.text if token.kind == "word" else "," for token in message.tokens[low : fact.start]]
     words = " ".join(words).rpartition(",")[2].split()
     text = f" {' '.join(words)} "
-    return any(f" {lead} " in text for lead in little("went_for") | little("wanted_one"))
+    return any(f" {lead} " in text for lead in little("went_for", "wanted_one"))
 
 
 def rep_of_set(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -143,7 +143,7 @@ def _nth(before: Sequence[Fact], many: int | None) -> int | str | None:
 def _one_rep(message: Message, start: int, end: int) -> bool:
     """ "a rep", "one": one repetition, whichever."""
     first = message.tokens[start] if start < end else None
-    return first is not None and (first.text in little("a") | little("one") or first.value == 1)
+    return first is not None and (first.text in little("a", "one") or first.value == 1)
 
 
 def _next_rep(message: Message, facts: Sequence[Fact], at: int) -> int | None:
@@ -157,7 +157,7 @@ def _next_rep(message: Message, facts: Sequence[Fact], at: int) -> int | None:
     joined = len(named) == 1 and named[0].kind == "sep" and named[0].value < SENTENCE
     scope = next((n for n in range(reps - 1, -1, -1) if facts[n].kind not in BESIDE), None)
     words = {token.text for token in message.tokens[facts[reps].end : facts[at].start]}
-    if words & (little("before_scope") | little("on_lift")):
+    if words & (little("before_scope", "on_lift")):
         return None  # "four in the fourth, in the fifth one missed": a set
     if not joined or scope is None or facts[scope].kind != "scope" or facts[scope].value == "all":
         return None

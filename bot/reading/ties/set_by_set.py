@@ -16,20 +16,6 @@ MOST_REPS = 25
 LEAST_LOAD = 10  # of "then 20 and 5": kilograms and reps
 
 
-def _load_before_list(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "Dips 10: 8 8 7": more than any of the sets, and neither their number nor their sum: their load."""
-    out = list(facts)
-    for at in range(len(facts) - 3):
-        move, many, mark, told = facts[at : at + 4]
-        listed = told.kind == "rows" and told.note.get("list") and mark.note.get("mark") == ":"
-        if move.kind != "move" or many.kind != "bare" or not listed or move.value.movement not in LOADED:
-            continue
-        reps = [entry.reps or 0 for entry in told.value]
-        if many.value > max(reps) and many.value not in (len(reps), sum(reps)) and min(reps) > 0:
-            out[at + 1] = Fact("load", many.start, many.end, many.note.get("kg", many.value), {"how": "plus"})
-    return out
-
-
 def _at_the_end(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "5x3 mit 20 und zum Schluss zehn ohne Gewicht": further work, with its own load; "die ersten drei je fünf"."""
     if message.context.today:
@@ -180,7 +166,6 @@ def _first_pair(told: Sequence[Fact]) -> tuple[float, float, int] | None:
 
 
 RULES: tuple[tuple[Rule, str], ...] = (
-    (_load_before_list, "move bare sep rows"),
     (_at_the_end, "scope"),
     (_told_behind, "'before_that word rows"),
     (_each_by_its_place, "scope load"),

@@ -13,16 +13,6 @@ from bot.reading.rules import Rule
 
 LEAST_COUNTED = 2  # counts of sets with a load each
 MOST_REPS = 30
-MOST_SMALL = 2  # words between a load and the numbers of its sets
-
-
-def _again(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "+15x3, +17.5x1 (the single was ugly)": the set that was told before, no other."""
-    out = list(facts)
-    for at in range(1, len(facts)):
-        if facts[at].kind == "rows" and facts[at].note.get("the"):
-            out[at] = _named_again(facts, at) or facts[at]
-    return out
 
 
 def _set_of(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -47,19 +37,6 @@ def _named_again(facts: Sequence[Fact], at: int) -> Fact | None:
     if told.count(word.value[0].reps) != 1 or after is None or after.kind in ("load", "at", "bare", "rows"):
         return None
     return Fact("scope", word.start, word.end, ("of_reps", (word.value[0].reps, 1)), {"text": ""})
-
-
-def _ordinal_missed(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "5 Singles, beim 6. nicht hochgekommen": a number with its point, of the set that was missed."""
-    out = list(facts)
-    for at in range(1, len(out) - 2):
-        led, number, point, fail = out[at - 1 : at + 3]
-        before = led.kind == "word" and message.tokens[led.end - 1].text in little("at_ordinal")
-        whole = number.kind == "bare" and not number.note.get("spelled") and number.value in range(1, MOST_REPS)
-        if before and whole and point.note.get("mark") == "." and fail.kind == "fail" and fail.value is None:
-            out[at] = Fact("scope", number.start, point.end, int(number.value), {"text": ""})
-            out[at + 1] = Fact("word", point.start, point.end, None, {"noise": True})
-    return out
 
 
 def _some_missed(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -150,42 +127,6 @@ def _next_ones(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def _next_numbers(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "20 kg for sets 1 and 2, 25 for 3 and 4": the sets behind those that were named by number."""
-    out = list(facts)
-    named: tuple[int, ...] = ()
-    for at in range(1, len(out) - 2):
-        before = out[at - 1]
-        if before.kind == "scope" and isinstance(before.value, tuple) and isinstance(before.value[1], tuple):
-            named = before.value[1]
-        if not named or out[at].kind not in ("bare", "load") or out[at - 1].kind != "sep":
-            continue
-        number = at + 1
-        while number < len(out) and number <= at + MOST_SMALL and out[number].kind == "word":
-            number += 1  # "25 en la 3 y 4"
-        first, joined, second = [*out[number : number + 3], None, None, None][:3]
-        if first is None or joined is None or second is None or joined.note.get("mark") != "and":
-            continue
-        low, high = _small(first), _small(second)
-        closes = number + 3 == len(out) or out[number + 3].kind == "sep"
-        if low is None or high is None or low != named[-1] + 1 or high <= low or not closes:
-            continue
-        kg = out[at].note.get("kg", out[at].value)
-        scope = Fact("scope", out[at].start, out[at].start, ("these", tuple(range(low, high + 1))), {"text": ""})
-        load = Fact("load", out[at].start, out[at].end, kg, {"how": "at"})
-        said = Fact("word", first.start, second.end, None, {"noise": True})
-        return [*out[:at], scope, load, said, *out[number + 3 :]]
-    return out
-
-
-def _small(fact: Fact) -> int | None:
-    """The number of a set, read as reps where it stood behind a load."""
-    if fact.kind == "rows" and len(fact.value) == 1 and fact.note.get("reps"):
-        reps: int | None = fact.value[0].reps
-        return reps
-    return int(fact.value) if fact.kind == "bare" and fact.value == int(fact.value) else None
-
-
 def _loads_of_counts(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "2 sets 10kg, 2 sets 15kg, 1 set 20kg, all of 5": the load of each set, and the reps of all of them."""
     counts = [
@@ -212,14 +153,11 @@ def _loads_of_counts(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]
 
 
 RULES: tuple[tuple[Rule, str], ...] = (
-    (_ordinal_missed, "'at_ordinal word bare sep fail"),
-    (_again, "sep rows"),
     (_set_of, "'of 'the_set rows word bare effort|fail|scheme sep|scope|count"),
     (_missed_short, "sep word|fail"),
     (_missed_number, "fail scope"),
     (_some_missed, "count bare fail rows"),
     (_without, "'without scope plan|word load"),
     (_next_ones, "scope count sep rows"),
-    (_next_numbers, "scope bare|load sep"),
     (_loads_of_counts, "count load"),
 )

@@ -36,33 +36,4 @@ def _sets_again(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def _answers(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "Was scared something would pop but nope, no pain": an answer to a fear, no missed set."""
-    out = list(facts)
-    for at in range(1, len(out) - 2):
-        before, fact, mark, felt = out[at - 1 : at + 3]
-        alone = fact.kind == "fail" and fact.value is None and before.kind == "sep" and mark.kind == "sep"
-        if alone and felt.kind == "claim" and getattr(felt.value, "kind", None) in ("pain", "red_flag", "noise"):
-            out[at] = _talk(fact)
-    return out
-
-
-def _last_one(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "The last tuck one rpe 9": "one" stands for the set."""
-    out = list(facts)
-    for at in range(2, len(out)):
-        scope, move, one = out[at - 2 : at + 1]
-        counted = one.kind == "bare" and one.note.get("spelled") and one.value == 1
-        if counted and move.kind == "move" and scope.kind == "scope" and scope.value in ("last", "first"):
-            out[at] = _talk(one)
-            before = [fact.value.movement for fact in out[: at - 1] if fact.kind == "move"]
-            if before[-1:] == [move.value.movement]:
-                out[at - 1] = _talk(move)
-    return out
-
-
-RULES: tuple[tuple[Rule, str], ...] = (
-    (_sets_again, "rows sep"),
-    (_answers, "fail sep claim"),
-    (_last_one, "scope move bare"),
-)
+RULES: tuple[tuple[Rule, str], ...] = ((_sets_again, "rows sep"),)

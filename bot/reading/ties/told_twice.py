@@ -78,20 +78,3 @@ def _pairs(facts: Sequence[Fact]) -> list[tuple[int, float]]:
         elif fact.kind == "sep" and fact.note.get("mark") in (".", "nl") and found and not reps:
             break
     return [] if reps else found
-
-
-def named_once_more(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """The facts without the reps of "last single rpe 9", where that set was told before."""
-    for at in range(1, len(facts) - 1):
-        scope, rows, effort = facts[at - 1 : at + 2]
-        word = rows.kind == "rows" and len(rows.value) == 1 and rows.note.get("each_of")
-        if not word or scope.kind != "scope" or scope.value != "last" or effort.kind not in ("effort", "at"):
-            continue
-        before = next((fact for fact in reversed(facts[: at - 1]) if fact.kind in ("rows", "bare")), None)
-        if before is not None and _last_reps(before) == rows.value[0].reps:
-            return [*facts[:at], *facts[at + 1 :]]
-    return facts
-
-
-def _last_reps(fact: Fact) -> int:
-    return int(fact.value[-1].reps or 0) if fact.kind == "rows" else _reps(fact)

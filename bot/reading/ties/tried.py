@@ -147,5 +147,5 @@ def _none_went(message: Message, facts: Sequence[Fact], at: int, many: int) -> i
     words = {token.text for token in message.tokens[clause[0].start : clause[-1].end]}
     all_told = any(plan_names(one) & {"all_lifts"} or (one.kind, one.value) == ("scope", "all") for one in clause)
     failed = any(_missed(one) for one in clause)
-    none = bool(words & little("none_of_them")) and bool(words & (little("it_went") | little("went_up")))
+    none = bool(words & little("none_of_them")) and bool(words & (little("it_went", "went_up")))
     return stop if ((all_told or all_of_them) and failed) or none else 0

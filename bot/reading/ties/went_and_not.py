@@ -46,7 +46,7 @@ def _went(message: Message, clause: Sequence[Fact]) -> bool:
     """Whether a clause says that a weight went up."""
     said = {token.text for fact in clause for token in message.tokens[fact.start : fact.end]}
     names = set().union(*(plan_names(fact) for fact in clause)) if clause else set()
-    return bool(said & (little("try_went") | little("went_up") | little("it_went")) or names & {"done", "by", "fine"})
+    return bool(said & (little("try_went", "went_up", "it_went")) or names & {"done", "by", "fine"})
 
 
 def _load(clause: Sequence[Fact]) -> float | None:

@@ -51,3 +51,13 @@ ahead-deload = Nach heutigem Stand beginnt der Deload am { $day }.
 ahead-deload-now = Das ist die Deload-Woche, bis { $until }.
 ahead-no-deload = Nach heutigem Stand ist kein Deload in Sicht.
 ahead-block = Block { $block }, Woche { $week } von { $weeks } (die letzte ist der Deload), bis { $until }.
+
+# Wenig Zeit.
+cut-short = { $day }: Das Aufwärmen bleibt, und was zählt, ist { $work }. Als Erstes fällt weg: { $first }. Sag mir, was du gemacht hast; der Plan geht von da weiter.
+cut-short-main = { $day }: Das Aufwärmen bleibt; sonst gibt es nur { $work }. Mach, was die Zeit hergibt, und sag es mir; der Plan geht von da weiter.
+cut-short-all = { $day } hat nur Assistenz. Mach, was die Zeit hergibt, und sag es mir; der Plan geht von da weiter.
+must-accessory = { $movement }: Assistenz am { $day }, fällt also als Erstes weg, wenn es sein muss. Sag mir, was du gemacht hast.
+must-work = { $movement }: darum geht es am { $day }. Wenn etwas weh tut, sag mir wo und wie sehr.
+must-warm_up = { $movement }: das Aufwärmen am { $day }, besser nicht weglassen.
+must-first = Als Erstes fällt weg: { $first }.
+must-none = { $movement }: steht nicht im Plan von { $day }.

@@ -47,6 +47,7 @@ choice-load_kg-load = { $span } Gewicht
 choice-load_kg-effort = RPE { $span }
 choice-reps-effort = RPE { $span }
 ask-pass-on = Das weiß ich nicht. Soll ich es an { $coach } weitergeben?
+ask-pass-on-body = Medizinischen Rat gebe ich nicht; das ist Sache von Arzt oder Physiotherapie. Wenn es weh tut, sag mir wo und wie sehr, „linker Ellbogen 3“. Soll ich die Frage an { $coach } weitergeben?
 button-pass-on = Weitergeben
 ask-pain-after = Schmerz in oder nach der Einheit, 0 bis 10? Am besten mit der Stelle: „Ellbogen links 2“.
 ask-pain-morning = Guten Morgen. Schmerz heute, 0 bis 10?

@@ -51,3 +51,13 @@ ahead-deload = As things stand, the deload begins on { $day }.
 ahead-deload-now = This is the deload week, until { $until }.
 ahead-no-deload = As things stand, no deload is in sight.
 ahead-block = Block { $block }, week { $week } of { $weeks } (the last is the deload), until { $until }.
+
+# Little time.
+cut-short = { $day }: keep the warm-up, and what counts is { $work }. The first to leave out: { $first }. Tell me what you did, and the plan goes on from there.
+cut-short-main = { $day }: keep the warm-up; { $work } is all there is beside it. Do what the time allows and tell me: the plan goes on from there.
+cut-short-all = { $day } has accessory work only. Do what the time allows and tell me: the plan goes on from there.
+must-accessory = { $movement }: accessory work on { $day }, so the first to leave out where it has to be. Tell me what you did.
+must-work = { $movement }: part of what { $day } is about. If something hurts, tell me where and how much.
+must-warm_up = { $movement }: the warm-up of { $day }, better kept.
+must-first = The first to leave out: { $first }.
+must-none = { $movement }: not in the plan of { $day }.

@@ -47,6 +47,7 @@ choice-load_kg-load = { $span } weight
 choice-load_kg-effort = RPE { $span }
 choice-reps-effort = RPE { $span }
 ask-pass-on = I don’t know that. Shall I pass it on to { $coach }?
+ask-pass-on-body = I give no medical advice: that is for a doctor or physiotherapist. If it hurts, tell me where and how much, “left elbow 3”. Shall I pass your question on to { $coach }?
 button-pass-on = Pass it on
 ask-pain-after = Any pain in or after the session, 0 to 10? A place helps: “left elbow 2”.
 ask-pain-morning = Good morning. Any pain today, 0 to 10?

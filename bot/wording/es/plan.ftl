@@ -51,3 +51,13 @@ ahead-deload = Tal como están las cosas, la descarga empieza el { $day }.
 ahead-deload-now = Esta es la semana de descarga, hasta el { $until }.
 ahead-no-deload = Tal como están las cosas, no hay ninguna descarga a la vista.
 ahead-block = Bloque { $block }, semana { $week } de { $weeks } (la última es la descarga), hasta el { $until }.
+
+# Poco tiempo.
+cut-short = { $day }: el calentamiento se queda, y lo que cuenta es { $work }. Lo primero que se deja: { $first }. Cuéntame qué hiciste y el plan sigue desde ahí.
+cut-short-main = { $day }: el calentamiento se queda; aparte solo hay { $work }. Haz lo que dé tiempo y cuéntamelo: el plan sigue desde ahí.
+cut-short-all = El { $day } solo tiene accesorios. Haz lo que dé tiempo y cuéntamelo: el plan sigue desde ahí.
+must-accessory = { $movement }: accesorio el { $day }, así que es lo primero que se deja si hace falta. Cuéntame qué hiciste.
+must-work = { $movement }: de eso va el { $day }. Si algo duele, dime dónde y cuánto.
+must-warm_up = { $movement }: el calentamiento del { $day }, mejor no dejarlo.
+must-first = Lo primero que se deja: { $first }.
+must-none = { $movement }: no está en el plan del { $day }.

@@ -47,6 +47,7 @@ choice-load_kg-load = { $span } de peso
 choice-load_kg-effort = RPE { $span }
 choice-reps-effort = RPE { $span }
 ask-pass-on = Eso no lo sé. ¿Se lo paso a { $coach }?
+ask-pass-on-body = No doy consejos médicos: eso es cosa de un médico o fisioterapeuta. Si duele, dime dónde y cuánto, «codo izquierdo 3». ¿Le paso tu pregunta a { $coach }?
 button-pass-on = Pásaselo
 ask-pain-after = ¿Algún dolor en la sesión o después, de 0 a 10? Mejor si dices dónde: «codo izquierdo 2».
 ask-pain-morning = Buenos días. ¿Algún dolor hoy, de 0 a 10?

@@ -79,7 +79,18 @@ def test_who_tests_and_who_is_in_a_deload(two: Chat) -> None:
     assert "In their deload week: Mira, Tom." in late
 
 
-@pytest.mark.parametrize(("words", "said"), [("how are they", "Week to Monday"), ("mira lock 10 til sunday", "locked")])
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        ("how are they", "Week to Monday"),
+        ("mira lock 10 til sunday", "locked"),
+        ("miras elbow", "Mira, Monday 4 January"),
+        ("whats toms plan", "The next seven days"),
+        ("mira deload next wk", "deload begins on Mon 11 Jan"),
+        ("mira hold rung 2wks", "held until Mon 18 Jan"),
+        ("who hasnt reported", "No word of today"),
+    ],
+)
 def test_half_sentences_are_understood(two: Chat, words: str, said: str) -> None:
     assert said in two.answer("coach", words, "08:00")
 
