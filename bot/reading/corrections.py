@@ -93,6 +93,10 @@ def _of_minutes(mend: Mend) -> list[Claim]:
     if pair is None:
         return []
     now, was, start, end = pair
+    grammar = mend.message.beginning("grammar")
+    paused = any((h.table, h.name) == ("noise", "rest") for at in range(max(0, start - 2), end) for h in grammar[at])
+    if paused:
+        return []  # "rested 5 min instead of 3"
     if not any(hit.name == "duration_min" and hit.start == now.end for hit in said):
         return []
     return of_values(mend, now, was, start, end)

@@ -159,7 +159,14 @@ def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
             or (fact.kind == "scheme" and fact.value == "attempt")
         ):
             work = True
-        if fact.kind == "fail" and message.context.today and not work and _only_named(facts[at + 1 : at + 4]):
+        some = fact.value is not None and message.tokens[fact.end - 1].text in little("one_set")
+        if (
+            fact.kind == "fail"
+            and not some
+            and message.context.today
+            and not work
+            and _only_named(facts[at + 1 : at + 4])
+        ):
             fact = Fact("plan", fact.start, fact.end, "skipped", {"names": ["skipped"]})  # "bailed on the curls"
         sign = fact.kind == "fail" and message.tokens[fact.start].kind == "sym"  # "dips ✗": a list ticked off
         if fact.kind == "fail" and not fact.note.get("weak") and fact.value is None and not work and not sign:

@@ -11,7 +11,15 @@ BESIDE = 3  # words that may stand between the gear and what was amiss: "rings w
 
 def not_had(message: Message, start: int, end: int) -> bool:
     """Whether the gear named by tokens [start, end) was taken, broken or not there."""
-    return _amiss_behind(message, end) or _amiss_before(message, start)
+    return _amiss_behind(message, end) or (_amiss_before(message, start) and not _of_a_lift(message, end))
+
+
+def _of_a_lift(message: Message, at: int) -> bool:
+    """ "No ring dips": the gear is part of a lift's name, where it stands in the singular."""
+    hits = message.beginning("movements")[at] if at < len(message.tokens) else []
+    return any(hit.table == "part" for hit in hits) and not message.tokens[at - 1].text.endswith(
+        tuple(little("plural"))
+    )
 
 
 def _amiss_behind(message: Message, at: int) -> bool:

@@ -62,7 +62,8 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
             for at in own[-count * told.step(own[-1]) :]:
                 told.keep[at] = False
     elif count == 1:
-        told.added[targets[-1]] = [replace(rows[at]) for at in targets[-told.step(targets[-1]) :]]
+        for own in each or [targets]:  # "one more set of each"
+            told.added[own[-1]] = [replace(rows[at]) for at in own[-told.step(own[-1]) :]]
     else:
         return False
     for at in targets:

@@ -93,7 +93,10 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
                 clause.part = True
         weighed = of_weight(rows, clause.names)
         if weighed:
-            clause.targets, clause.part = weighed, True
+            others = [at for at in clause.targets if rows[at].movement != rows[weighed[0]].movement]
+            told = any(one.kind in TOLD for one in clause.facts)
+            clause.targets = weighed if told else [*weighed, *others]  # "back-offs and ring dips done"
+            clause.part = True
         if "band" in clause.names and not clause.targets:
             clause.targets = [i for i, row in enumerate(rows) if row.movement == HELPED]
         if "holds" in clause.names and not clause.targets:

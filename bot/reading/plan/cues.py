@@ -104,12 +104,21 @@ def _fewer(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
     return False
 
 
-def _unfinished(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
+def _unfinished(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     """ "Couldn't finish the last set, got 2": one set missed, and what it came to."""
-    if any(fact.kind in ("move", "rows", "loads") for fact in facts):
+    known = {row.movement for row in rows}
+    moves = [fact for fact in facts if fact.kind == "move"]
+    if any(fact.kind == "loads" for fact in facts) or not all(set(members(one.value)) & known for one in moves):
         return False
-    missed = any(f.kind == "fail" and (f.value == "last" or isinstance(f.value, int)) for f in facts)
-    return missed and sum(fact.kind == "bare" for fact in facts) == 1
+    told = [fact for fact in facts if fact.kind in ("bare", "rows")]
+    one = len(told) == 1 and (told[0].kind == "bare" or (bool(moves) and bool(told[0].note.get("reps"))))
+    for at, fact in enumerate(facts):
+        nth = fact.value == "last" or isinstance(fact.value, int)
+        if fact.kind == "fail" and not fact.note.get("rep") and at + 1 < len(facts):
+            scoped = bool(moves) and facts[at + 1].kind == "scope" and isinstance(facts[at + 1].value, (int, str))
+            if one and (nth or scoped):
+                return True
+    return False
 
 
 def _of_one_side(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:

@@ -17,6 +17,11 @@ def parted_instead(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row
     out: list[Fact] = []
     for fact in facts:
         last = [one for one in out[-4:] if one.note.get("mark") != ","][-3:]
+        beside = last[-2:]
+        load = beside[0] if len(beside) == 2 and beside[1] is out[-1] else fact
+        if load.kind == "load" and load.value and fact.kind == "bare" and plan_names(beside[1]) & {"instead"}:
+            out[-2:] = [Fact("instead", load.start, fact.end, (load.value, fact.note.get("kg", fact.value), "kg"))]
+            continue  # "back-offs with 20 instead of 22.5"
         parted = len(last) == 3 and _of_sets(last[1]) and last[0].kind in VALUES
         if fact.kind == "bare" and parted and "instead" in plan_names(last[2]):
             new = _value(last[0])
@@ -25,6 +30,21 @@ def parted_instead(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row
                 told = Fact("instead", last[0].start, fact.end, (value, fact.value, unit))
                 out = [one for one in out if all(one is not old for old in last)]
                 out += [told, *(last[1:2] if last[1].kind != "assist" else ())]
+                continue
+        out.append(fact)
+    return out
+
+
+def rest_instead(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "Rested 5 min instead of 3": minutes of rest have no field, neither have those planned."""
+    out: list[Fact] = []
+    for fact in facts:
+        last = out[-2:]
+        led = len(last) == 2 and "instead" in plan_names(last[1]) and bool(last[0].note.get("noise"))
+        if led and fact.kind == "bare":
+            units = {h.name for at in range(last[0].start, last[0].end) for h in message.beginning("grammar")[at]}
+            if units & {"min", "sec"}:
+                out.pop()
                 continue
         out.append(fact)
     return out

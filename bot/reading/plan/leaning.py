@@ -99,7 +99,7 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     sides = {f.value for f in facts if f.kind == "side"}
     if not moves and {"left", "right"} <= sides and any(f.kind == "scope" and f.value == "all" for f in facts):
         return any(row.side for row in planned(message))
-    if in_plan and _rep_missed(facts):
+    if in_plan and (_rep_missed(facts) or (moves and _set_missed(facts))):
         return True
     if _only_rated(facts, known) or _only_unloaded(facts, known):
         return True
@@ -203,6 +203,17 @@ def _rep_missed(facts: Sequence[Fact]) -> bool:
     kinds = {fact.kind for fact in told}
     of_rep = "last_rep" in kinds or any(fact.kind == "fail" and fact.note.get("rep") for fact in told)
     return of_rep and kinds <= {"fail", "scope", "last_rep"} and {"fail", "scope"} <= kinds
+
+
+def _set_missed(facts: Sequence[Fact]) -> bool:
+    """ "Missed the last two dip sets": which sets were missed, and no work."""
+    if any(fact.kind in ("rows", "bare", "loads", "load", "count") for fact in facts):
+        return False
+    told = [fact for fact in facts if fact.value != "the"]
+    for missed, scope, move in zip(told, told[1:], told[2:], strict=False):
+        if (missed.kind, scope.kind, move.kind) == ("fail", "scope", "move") and scope.value not in UNSURE:
+            return True
+    return False
 
 
 def _only_rated(facts: Sequence[Fact], known: set[str | None]) -> bool:

@@ -26,7 +26,7 @@ def left_out(told: Told, said: Said) -> bool:
         told.ask("sets", said.clause)  # "skipped the pull-ups and the rest": what was before them?
         return True
     bare = all(fact.kind in ("move", "plan", "scope") or _of(told.message, fact) for fact in said.clause.facts)
-    goes_on = told.leaving and named and bare and not names & GLOBAL
+    goes_on = told.leaving and named and bare and not names & GLOBAL and "only" not in names  # "no pull-ups, only dips"
     if not (names & {"skipped", "except"} or goes_on):
         return False
     if _nothing_done(said):
@@ -73,7 +73,9 @@ def left_out(told: Told, said: Said) -> bool:
     if fewer and each:
         targets = [at for own in each for at in own[-fewer * told.step(own[-1]) :]]  # "all but one set of each"
     elif fewer and targets and "skipped" in names and not scoped:
-        # "dropped one set of dips": the last
+        # "dropped one set of dips": the last, and their others were done
+        for at in targets:
+            told.keep.setdefault(at, True)
         targets = targets[-fewer * told.step(targets[-1]) :]
     unknown = "except" in names or ("skipped" in names and any("rest" in one.names for one in told.clauses))
     if unknown and not targets and not values and said.clause.facts[-1].kind == "word":

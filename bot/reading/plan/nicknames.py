@@ -8,6 +8,7 @@ from dataclasses import replace
 from bot.reading.facts import LOADED, Fact
 from bot.reading.message import Message
 from bot.reading.movements.mention import Mention
+from bot.reading.movements.not_had import not_had
 from bot.reading.plan.clauses import clause_around
 from bot.reading.plan.ground import plan_names
 
@@ -35,12 +36,35 @@ def as_planned(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     }
     if not meant:
         return list(facts)
+    if _no_rings(message):
+        return _in_their_place(facts, meant)
     return [
         replace(fact, value=replace(fact.value, movement=meant[fact.value.movement]))
         if fact.kind == "move" and fact.value.movement in meant and _short(fact) and not _stands_for(facts, at)
         else fact
         for at, fact in enumerate(facts)
     ]
+
+
+def _no_rings(message: Message) -> bool:
+    """ "No rings, dips 3x6": the rings were not there, what was done is the plain lift."""
+    return any(
+        hit.name == "ring" and not_had(message, hit.start, hit.end)
+        for hits in message.beginning("movements")
+        for hit in hits
+    )
+
+
+def _in_their_place(facts: Sequence[Fact], meant: dict[str, str]) -> list[Fact]:
+    """The facts, with each plain lift in place of the planned one on rings."""
+    out: list[Fact] = []
+    for fact in facts:
+        out.append(fact)
+        if fact.kind == "move" and fact.value.movement in meant:
+            out.append(Fact("plan", fact.end, fact.end, "instead", {"names": ["instead"]}))
+            ring = Mention(meant[fact.value.movement], [(fact.end, fact.end)])
+            out.append(Fact("move", fact.end, fact.end, ring))
+    return out
 
 
 def _stands_for(facts: Sequence[Fact], at: int) -> bool:

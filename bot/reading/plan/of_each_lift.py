@@ -13,8 +13,8 @@ from bot.reading.plan.clauses import clause_around
 from bot.reading.plan.ground import plan_names
 
 VALUED = frozenset("rows bare loads load at instead delta fail effort effort_range efforts move".split())
+LED = 6  # facts at most from the beginning of a clause to its sets
 SOME = frozenset({"first", "last"})
-TOLD = frozenset({"got", "only", "skipped", "except", "less", "missed"})
 
 
 def of_each_lift(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
@@ -83,9 +83,10 @@ def _whole(message: Message, facts: Sequence[Fact], at: int, rows: Sequence[Row]
 
 def _ahead(message: Message, facts: Sequence[Fact], at: int) -> bool:
     """ "Von allem nur die ersten beiden Sätze": whether a clause begins with all that the sets are of."""
-    clause = clause_around(facts, at)
-    before = [one for one in clause if one.end <= facts[at].start][:2]
-    if len(before) < 2 or message.tokens[before[0].start].text not in little("of_each"):
+    start = max(0, at - LED)
+    ends = [n + 1 for n in range(start, at) if facts[n].kind == "sep"]
+    before = facts[ends[-1] if ends else start : at]
+    if (not ends and start) or len(before) < 2 or message.tokens[before[0].start].text not in little("of_each"):
         return False
     return _is_whole(message, before[1]) or "all_lifts" in plan_names(before[1])
 

@@ -87,7 +87,9 @@ def _only_named(message: Message, facts: Sequence[Fact]) -> bool:
     """ "…, then the dips", "dips were hard": no more than that they were done, and how they felt."""
     words = [fact for fact in facts if fact.kind not in ("move", "sep") and plan_names(fact) != {"the"}]
     texts = {message.tokens[at].text for fact in words for at in range(fact.start, fact.end)}
-    if any(fact.kind != "word" for fact in words) or not texts <= little("felt_so", "feels"):
+    if any(fact.kind != "word" and (fact.kind, fact.value) != ("scope", "all") for fact in words):
+        return False
+    if not texts <= little("felt_so", "feels", "all_of_it"):
         return False
     return not any(token.text == "?" for token in message.tokens)
 

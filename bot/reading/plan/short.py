@@ -37,13 +37,19 @@ def less_on_a_side(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]
     return out
 
 
-def one_short(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+def one_short(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "One lever short": a set of them."""
     out: list[Fact] = []
-    for fact in facts:
+    for at, fact in enumerate(facts):
         last = out[-2:]
         named = [one.kind for one in last] == ["bare", "move"] and last[0].value == 1
-        if named and last[0].note.get("spelled") and fact.start == last[1].end and plan_names(fact) & {"less"}:
+        short = named and last[0].note.get("spelled") and fact.start == last[1].end and plan_names(fact) & {"less"}
+        of_set = short and any(one.kind == "scope" for one in facts[at + 1 : at + 3])
+        if of_set and any(row.reps for row in rows if row.movement in members(last[1].value)):
+            # "one pull-up short in the last set": a rep
+            out[-2:] = [last[1], Fact("delta", last[0].start, fact.end, (1.0, "reps", -1), {"open": True})]
+            continue
+        if short:
             out[-2:] = [last[1], Fact("count", last[0].start, fact.start, 1)]
         out.append(fact)
     return out
@@ -95,16 +101,25 @@ def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
     ends = (at for at, fact in enumerate(facts) if "rest" in plan_names(fact) or _last_ones(fact))
     rest = next(ends, None)
     told = [at for at in range(rest or 0) if facts[at].kind in ("rows", "count")]
-    if rest is None or len(told) != 1 or any(fact.kind in ("scope", "move", "side", "bare") for fact in facts[:rest]):
+    moves = [fact for fact in facts[:rest] if fact.kind == "move" and fact.value.movement != "!"]
+    if rest is None or len(told) != 1 or any(fact.kind in ("scope", "side", "bare") for fact in facts[:rest]):
         return list(facts)
     fact = facts[told[0]]
     many = len(fact.value) if fact.kind == "rows" else int(fact.value)
     main = [row for row in rows if row.part == "main"] or list(rows)
+    if moves:  # "pull-ups 3 sets with 15 and the 4th with 10"
+        main = [row for row in rows if row.movement in members(moves[-1].value)]
+        before = facts[told[0] - 1] if told[0] else None
+        if before is not moves[-1] and facts[told[0] + 1] is not moves[-1]:
+            return list(facts)
     loaded = facts[told[0] + 1].kind in ("load", "at")
     alike = loaded if fact.kind == "count" else len({entry.reps for entry in fact.value}) == 1
     if not alike or not 0 < many < len(main) or any(row.side for row in main):
         return list(facts)
-    if _last_ones(facts[rest]) and many + facts[rest].value[1] != len(main):
+    last = facts[rest].value
+    if _last_ones(facts[rest]) and (last if isinstance(last, int) else many + last[1]) != len(main):
+        return list(facts)
+    if isinstance(last, int) and last != many + 1:
         return list(facts)
     out = [*facts[: told[0]], Fact("scope", fact.start, fact.start, ("first", many), {"text": "first"})]
     if fact.kind == "rows" and fact.value[0].reps:
@@ -114,15 +129,22 @@ def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
 
 
 def _last_ones(fact: Fact) -> bool:
-    return fact.kind == "scope" and isinstance(fact.value, tuple) and fact.value[0] == "last"
+    nth = isinstance(fact.value, int) and fact.value > 1
+    return fact.kind == "scope" and (nth or (isinstance(fact.value, tuple) and fact.value[0] == "last"))
 
 
 def sets_by_load(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "Three sets with 20 and two with 22.5" of five planned: the first three, and those after them."""
+    aside = ("word", "sep", "scheme", "claim")
+    told = [fact for fact in facts if fact.kind not in aside and not plan_names(fact) & {"the", "done", "fine"}]
+    moves = [fact for fact in told[:3] if fact.kind == "move"]
     main = [rows[at] for at in main_rows(rows)]
-    told = [fact for fact in facts if fact.kind not in ("word", "sep", "scheme", "claim") and fact.value != "the"]
+    if moves:  # "two dip sets at 25, three at 20, pull-ups done"
+        main = [row for row in rows if row.movement in members(moves[0].value)]
+        end = next((at for at, fact in enumerate(told) if fact.kind == "move" and fact is not moves[0]), len(told))
+        told = [fact for fact in told[:end] if fact is not moves[0]]
     counts, loads = told[::2], told[1::2]
-    paired = len(counts) == len(loads) > 1 and counts[0].kind == "count"
+    paired = len(counts) == len(loads) > 1 and any(one.kind == "count" for one in counts)
     paired = paired and all(one.kind in ("count", "bare") for one in counts)
     if not paired or any(one.kind != "load" or not one.value for one in loads) or any(row.side for row in main):
         return list(facts)

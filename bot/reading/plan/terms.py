@@ -15,7 +15,7 @@ from bot.reading.plan.departures import but_for, last_of_lift, missed_once, nth_
 from bot.reading.plan.dropped_lift import lift_dropped_to
 from bot.reading.plan.going_on import listed_of_side, ranges_of_sets, then_list
 from bot.reading.plan.ground import planned
-from bot.reading.plan.in_place import in_place_of, parted_instead
+from bot.reading.plan.in_place import in_place_of, parted_instead, rest_instead
 from bot.reading.plan.lacking import reps_lacked
 from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
 from bot.reading.plan.missed_reps import rep_of_a_set
@@ -27,6 +27,7 @@ from bot.reading.plan.paused import stops_denied
 from bot.reading.plan.quoted import quoted_pieces
 from bot.reading.plan.rated_instead import rated_instead
 from bot.reading.plan.reasons import without_reasons
+from bot.reading.plan.sets_of_lift import all_so_many
 from bot.reading.plan.short import (
     all_but_for,
     did_these,
@@ -58,6 +59,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (nothing_added, "=done|=planned load"),
     (stops_denied, "flag fail|=skipped|=except"),
     (reps_in_figures, "rows"),
+    (all_so_many, "bare scope move"),
     (reps_lacked, "rows|bare 'lacked|fail"),
     (but_for, "=planned"),
     (up_to, "scope|count =fine|=planned|=done|=same"),
@@ -75,7 +77,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (minus_sets, "=minus count|bare =done|=planned"),
     (sets_by_load, "count load"),
     (first_then_rest, "=rest|scope rows|count"),
-    (parted_instead, "=instead bare scope|side|assist|=every"),
+    (rest_instead, "=instead bare word"),
+    (parted_instead, "=instead bare scope|side|assist|load|=every"),
     (rated_instead, "effort =instead|=every"),
     (less_on_a_side, "side =less|delta"),
     (one_short, "=less bare move"),

@@ -23,9 +23,11 @@ from bot.reading.plan.state import Said, Told
 from bot.reading.plan.swapping import other_thing, other_work
 from bot.reading.plan.unclear import of_something_else, unclear
 from bot.reading.plan.up_to import kept_up_to, told_behind
+from bot.reading.plan.value import near_load, near_reps
 from bot.reading.reading import Ask
 
 MOST_THERE = 1  # words beside "stopped": "stopped there"
+OF_ONE_MORE = {"the", "more", "extra_set", "by", "fine"}  # beside the load of a set that no word names
 WENT_UP = {"by", "sure"}  # what "went up" is where it says by how much
 WEIGHT_NEAR = 2  # words from "more" to "weight"
 
@@ -108,7 +110,8 @@ def take(told: Told, clause: Clause) -> None:
         return
     targets = clause.targets or of_excepted(told, said) or those_after(told, said)
     targets = targets or of_another(told, said) or told.sticky
-    if not clause.targets and any(fact.kind == "scope" and fact.value == "rest" for fact in clause.facts):
+    rest = "rest" in said.names or any(fact.kind == "scope" and fact.value == "rest" for fact in clause.facts)
+    if not clause.targets and rest:
         # "pull-ups with 25 the first, the rest with 22.5"
         targets = [at for at in targets if not told.rows[at].touched] or targets
     if said.named:
@@ -126,6 +129,9 @@ def take(told: Told, clause: Clause) -> None:
         return
     if said.scoped and said.scoped[-1].value != "all":
         told.pointed = (clause.sentence, targets, pick(told.rows, targets, said.scoped[-1].value))
+    missed = next((f.value for f in said.values if f.kind == "fail" and isinstance(f.value, int)), None)
+    if missed is not None and not said.scoped and not any(f.note.get("rep") for f in said.values):
+        told.pointed = (clause.sentence, targets, pick(told.rows, targets, missed))
     again = any(fact.kind == "link" and fact.value == "drop" for fact in clause.facts) or "turned_to" in said.names
     if again and len(targets) == told.step(targets[0]) and told.told_of.issuperset(targets) and not said.named:
         told.ask("sets", clause)  # "1 at 37.5, dropped to 32.5 and got 3": one more set, or that one
@@ -409,9 +415,26 @@ def kept_before(told: Told, said: Said, targets: list[int]) -> None:
         told.everything = told.everything or not any(told.keep.values())
 
 
+def _loaded_again(told: Told, clause: Clause, targets: list[int]) -> bool:
+    """Whether sets told with one load get another, and no words say which of them."""
+    valued = [fact for fact in clause.facts if fact.kind in ("load", "bare") and fact.value]
+    if len(valued) != 1 or any(fact.kind in ("scope", "instead", "rows", "count") for fact in clause.facts):
+        return False
+    rows = [told.rows[at] for at in targets]
+    kg = valued[0].note.get("kg", valued[0].value)
+    if valued[0].kind == "bare" and (near_reps(valued[0].value, rows) or not near_load(kg, rows)):
+        return False
+    before = told.loads.get(targets[0])
+    return before is not None and before != kg and clause.names <= OF_ONE_MORE and not clause.targets
+
+
 def alter(told: Told, clause: Clause, targets: list[int]) -> None:
     """The planned sets as the clause changes them; those told anew before, as it changes these."""
     rows = told.rows
+    carried = [fact.value for fact in clause.facts if fact.kind == "load" and fact.value]
+    if told.anew.get(targets[0]) and _loaded_again(told, clause, targets):
+        told.ask("load_kg", clause)  # "3 sets with 15 and another with 10": of which set is not said
+        return
     if told.anew.get(targets[0]) and not any(f.kind in ("rows", "count", "bare") for f in clause.facts):
         again = told.anew[targets[0]]
         changed = change(told.message, again, list(range(len(again))), clause, told.asks)
@@ -436,5 +459,7 @@ def alter(told: Told, clause: Clause, targets: list[int]) -> None:
     if listed and len(changed) < len(targets) and not told.up_to.isdisjoint(targets):
         told.ask("sets", clause)  # "fine up to set 4, there 2, 2 on set 5": not all that was done
     told.anew[targets[0]] = changed
+    if len(carried) == 1:
+        told.loads[targets[0]] = carried[0]
     for at in targets[1:]:
         told.anew[at] = []

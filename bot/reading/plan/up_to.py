@@ -33,8 +33,7 @@ def up_to(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequ
             (n for n in range(len(out) - 1, max(-1, len(out) - BETWEEN), -1) if _word(message, out[n], words)), 0
         )
         inside = fact.kind == "count" and fact.note.get("stopped") and message.tokens[fact.start].text in words
-        sure = any(plan_names(one) & SURE for one in clause_around(facts, at))
-        if not sure or not (led or inside):
+        if not (led or inside) or not any(plan_names(one) & SURE for one in clause_around(facts, at)):
             out.append(fact)
             continue
         start = fact.start

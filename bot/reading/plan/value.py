@@ -39,7 +39,8 @@ def apply(
             shift(row, amount, kind, sign)
         return True
     if fact.kind == "load":
-        return _load(fact, where, asks, span, verb)
+        cut = fact.start > 0 and message.tokens[fact.start - 1].text in little("cut_at")
+        return _load(fact, where, asks, span, verb, cut)
     carried = fact.start > 0 and message.tokens[fact.start - 1].text in little("with")
     if fact.kind == "rows":
         return _work(fact, where, sure or carried)
@@ -93,7 +94,7 @@ def _set_load(where: Sequence[Row], kg: float) -> None:
             row.load_kg = kg
 
 
-def _load(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bool) -> bool:
+def _load(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bool, cut: bool) -> bool:
     if fact.value is None or fact.note.get("same"):
         return False
     if fact.note.get("none"):
@@ -107,6 +108,7 @@ def _load(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
             row.load_kg, row.load_open = None, True
         return True
     said = fact.note.get("how") == "plus" or fact.note.get("unit")
+    verb = verb or (cut and not near_load(fact.value, where))  # "last set of dips cut at 4"
     if verb and not said and fact.value == int(fact.value) and near_reps(fact.value, where):
         if near_load(fact.value, where):
             _open(where, asks, span)

@@ -69,7 +69,7 @@ def _says(message: Message, fact: Fact, name: str) -> bool:
 
 
 def _perhaps_load(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "4x4 with 18 or maybe it was 20": two loads, and which it was is not said."""
+    """ "4x4 at 18, or was it 20": two loads, and which it was is not said; behind what `scan` sees as one of two."""
     for at, load in enumerate(facts):
         if load.kind != "load" or not load.value:
             continue

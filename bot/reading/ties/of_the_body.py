@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 
+LED = 4  # facts before a side: "did only the"
 WORK = frozenset({"move", "rows", "load", "loads", "at", "count", "rounds", "effort", "efforts", "scope", "instead"})
 
 
@@ -26,10 +27,33 @@ def body_alone(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 def _tells_body(sentence: Sequence[Fact]) -> bool:
     pain = any(fact.kind == "claim" and getattr(fact.value, "kind", "") == "pain" for fact in sentence)
-    return pain and not any(
-        fact.kind in WORK or (fact.kind == "bare" and not (fact.note.get("spelled") and fact.value == 1))
-        for fact in sentence
+    return (
+        pain
+        and not _did_a_side(sentence)
+        and not any(
+            fact.kind in WORK or (fact.kind == "bare" and not (fact.note.get("spelled") and fact.value == 1))
+            for fact in sentence
+        )
     )
+
+
+def _did_a_side(sentence: Sequence[Fact]) -> bool:
+    """ "Did only the left side, right wrist sore": a side trained, told before the pain and with a word for it."""
+    for at, fact in enumerate(sentence):
+        if fact.kind == "claim":
+            return False
+        before = [one for one in sentence[max(0, at - LED) : at] if "the" not in _names(one)][-2:]
+        only = any("only" in _names(one) for one in before) and fact.kind == "side"
+        after = sentence[at + 1 : at + 2]
+        verb = any(one.value == "got" or "done" in _names(one) for one in (*before, *after))
+        if only and (verb or any("only" in _names(one) and one.end > one.start + 1 for one in before)):
+            return True
+    return False
+
+
+def _names(fact: Fact) -> Collection[str]:
+    names: Collection[str] = fact.note.get("names", ())
+    return names or ((str(fact.value),) if fact.kind == "plan" else ())
 
 
 def _of_body(fact: Fact) -> bool:

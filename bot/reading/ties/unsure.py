@@ -12,6 +12,7 @@ from bot.reading.plan.ground import plan_names
 
 MANY = 2  # plates
 TOP_HOLD = "pull_up_top_hold"
+BEHIND = 6  # facts behind such a name within which its own sets stand
 
 LEAST_RATED, MOST_RATED = 5, 10
 LEAST_ALIKE = 6  # no effort below it is mistaken for a load
@@ -63,15 +64,16 @@ def added(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 def over_the_bar(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "3x4 with a proper stop, chin over bar": where the stop was, and no hold beside the sets."""
     out = list(facts)
+    first = next((at for at, fact in enumerate(facts) if fact.kind == "rows"), len(facts))
     for at, fact in enumerate(facts):
-        if fact.kind != "move" or fact.value.movement != TOP_HOLD or not at:
+        if fact.kind != "move" or fact.value.movement != TOP_HOLD or at < first:
             continue
         before = [n for n in range(max(0, at - 2), at) if facts[n].note.get("mark") != ","]
         stop = facts[before[-1]] if before else fact
-        told = any(one.kind == "move" for one in facts[:at]) and any(one.kind == "rows" for one in facts[:at])
-        after = next((one for one in facts[at + 1 :] if one.kind not in ("word", "sep") and not plan_names(one)), None)
+        near = facts[at + 1 : at + 1 + BEHIND]
+        after = next((one for one in near if one.kind not in ("word", "sep") and not plan_names(one)), None)
         alone = after is None or after.kind not in ("rows", "bare", "count", "scope")
-        if stop.kind == "flag" and stop.value == "pause_pause" and told and alone:
+        if stop.kind == "flag" and stop.value == "pause_pause" and alone:
             out[at] = Fact("flag", fact.start, fact.end, "pause_top")
     return out
 
