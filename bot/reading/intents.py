@@ -112,7 +112,25 @@ def find_asides(message: Message) -> list[Claim]:
         if any(message.tokens[at].value is not None for at in range(hit.start, hit.end))
     ]
     asides = longest([*gear, *message.hits("intents", "aside")])
-    return [Claim(hit.start, hit.end, "noise", None) for hit in asides]
+    return [Claim(hit.start, hit.end, "noise", None) for hit in asides if not _tells(message, hit)]
+
+
+def _tells(message: Message, hit: Hit) -> bool:
+    """Whether "so much more than last week" is all that is told of a side or of the load, and is asked."""
+    if message.context.today or message.tokens[hit.start].value is None:
+        return False
+    grammar = message.beginning("grammar")
+    before = [one for at in range(max(0, hit.start - 2), hit.start) for one in grammar[at]]
+    if any(one.table == "side" and one.end == hit.start for one in before):
+        return True
+    weights = [at for at, found in enumerate(grammar) if any(_weight(one) for one in found)]
+    loads = [at for at, found in enumerate(grammar) if any(one.table == "load" for one in found)]
+    inside = range(hit.start, hit.end)
+    return any(at in inside for at in weights) and all(at in inside for at in (*weights, *loads))
+
+
+def _weight(hit: Hit) -> bool:
+    return hit.table == "unit" and hit.name in ("kg", "lb")
 
 
 def _over(one: Hit, other: Hit) -> bool:

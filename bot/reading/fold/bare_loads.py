@@ -183,6 +183,9 @@ def broken_number(fold: FoldState, fact: Fact) -> bool:
         fold.attempt_load = _kg(fact)
         fold.attempt = fact if after_scheme(fold, "attempt") else None
         return True
+    if fact.note.get("spelled") and fold.bares and fact.value < max(row.reps or 0 for row in fold.rows):
+        fold.add([Entry(ask="reps")], fact)  # "ten, then eight, then six and a half"
+        return True
     apart = fold.prev is not None and fold.prev.kind == "sep" and fold.next_is("sep")
     if apart and not fold.rows and fact.value > MOST_EFFORT and not fold.block.hold and not fact.note.get("comma"):
         fold.load, fold.load_said = _kg(fact), True  # "4 sets of pull-ups. 17.5. 4, 4, 4, 3."

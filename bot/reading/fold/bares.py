@@ -42,6 +42,7 @@ from bot.reading.fold.rows import Row
 from bot.reading.fold.state import FoldState
 
 MOST_OF_A_TRY = 5  # reps that a load which is tried goes up
+THEN = 2  # the value of a `sep` of further sets
 MOST_REPS = 200
 LEAST_SECONDS = 25  # nobody hangs or holds so often in one set: a number so high beside a hold is its seconds
 DOUBTFUL_TRY = 20  # "got 25" may be reps or a load
@@ -93,8 +94,13 @@ def _one_of_ten(fold: FoldState, fact: Fact) -> bool:
 def _counts_a_word(fold: FoldState, fact: Fact) -> bool:
     """ "one thing": a number in words that counts what is no training; "right: one clean rep" counts reps."""
     sided = fold.side in ("left", "right") and fold.prev is not None and fold.prev.kind in ("side", "sep")
+    # "ten then eight then six lol", "six and a half"
+    then = fold.prev is not None and fold.prev.value == THEN
+    told = bool(fold.bares) and (fact.value != int(fact.value) or then)
     return (
-        not sided and not _before_sided(fold, fact) and bool(fact.note.get("spelled") and follows(fold, fact, "word"))
+        not (sided or told)
+        and not _before_sided(fold, fact)
+        and bool(fact.note.get("spelled") and follows(fold, fact, "word"))
     )
 
 

@@ -77,6 +77,8 @@ def on_rounds(fold: FoldState, fact: Fact) -> None:
         return  # "2 sets: left 2,2 right 2,1"
     if fact.note.get("pair") and fold.rows:
         pair = fold.tail(fold.rows)
+        for row in pair if fact.note.get("after") else ():
+            row.group = fold.group  # what is told behind is of all of them
         fold.rows += [replace(row) for _ in range(fact.value - 1) for row in pair]
     elif fold.rows and fact.note.get("after") and len(fold.rows) > 1 and fold.tail(fold.rows) != fold.rows:
         fold.ask("sets", fact)

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 
 from bot.reading.items import END, Item
 from bot.reading.little import little
+from bot.reading.scan.compared import uncompared
 from bot.reading.scan.tidied import tidied
 from planner.units import KG_PER_LB
 
@@ -39,7 +40,7 @@ class Scanner:
     """The items of a message, and what every form asks of them."""
 
     def __init__(self, items: Sequence[Item], unit: str, bodyweight_kg: float | None, *, planned: bool = False) -> None:
-        self.items = items = tidied(items)
+        self.items = items = tidied(items if planned else uncompared(items))
         # the item at a place; asked so often that a call of Python's own is worth it
         self.at: Callable[[int], Item] = _Places(enumerate(items)).__getitem__
         self.unit = unit

@@ -36,6 +36,9 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return form
     if item.has("ofsets"):
         return [Fact("rows", item.start, item.end, [Entry(int(item.name("ofsets") or 1))], {"each_of": True})], i + 1
+    if item.has("sets", "unsaid"):
+        rows = [Entry(ask="reps")]
+        return [Fact("rows", item.start, item.end, rows, {"one": True, "bare": True})], i + 1
     if item.has("sets", "vague"):
         return [Fact("vague", item.start, item.end)], i + 1
     usual = usual_thing(s, i)

@@ -43,6 +43,7 @@ from bot.reading.ties.each_rated import each_rated
 from bot.reading.ties.far_off import far_off
 from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
+from bot.reading.ties.held_by_side import held_by_side
 from bot.reading.ties.helped import helped_by, of_the_band, taken_off
 from bot.reading.ties.instead_ahead import instead_ahead
 from bot.reading.ties.instead_led import instead_led
@@ -52,6 +53,7 @@ from bot.reading.ties.left_out import not_so_many, sets_left_out
 from bot.reading.ties.load_heads import load_heads
 from bot.reading.ties.loads_ahead import loads_ahead
 from bot.reading.ties.loads_taken import felt_heavier, in_turn, loads_before, taken
+from bot.reading.ties.lost_count import lost_count
 from bot.reading.ties.maxes import maxes, to_the_utmost
 from bot.reading.ties.meant_otherwise import meant_otherwise
 from bot.reading.ties.named_behind import named_behind
@@ -73,7 +75,7 @@ from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.then_the_rest import then_the_rest
 from bot.reading.ties.told_ahead import load_kept, misses_ahead, sets_ahead, total_of_sides
-from bot.reading.ties.told_twice import announced
+from bot.reading.ties.told_twice import announced, heads_ladder
 from bot.reading.ties.tried import all_missed, last_missed, misses_counted, tried
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
@@ -98,6 +100,9 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (one_unit, "scheme load bare rows sep"),
     (back_offs, "scope bare rows"),
     (announced, "rows|bare load sep"),
+    (heads_ladder, "rows sep move"),
+    (held_by_side, "side load rows"),
+    (lost_count, "vague bare|load"),
     (each_its_load, "bare load|at"),
     (meant_otherwise, "rows word"),
     (instead_led, "=instead rows|count"),

@@ -107,6 +107,8 @@ def _group(message: Message, clause: Sequence[Fact], before: int) -> Group | Non
         counted = scopes[0].value == before + 1 != 1 or scopes[0].value not in ("first", "last", 1)
     elif len(values) == 1 and values[0].kind == "rows" and len(values[0].value) <= MOST_SETS:
         sets, reps, counted = _counted_rows(values[0])
+    elif len(values) == 1 and values[0].kind == "load":
+        return None  # "set 2 5 reps, set 3 3 reps, chins with 25"
     elif len(values) == 1:
         sets, reps, counted = 1 if before else None, _reps_of(message, values[0]), False  # "then a 6"
     else:

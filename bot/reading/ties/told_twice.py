@@ -10,6 +10,8 @@ from bot.reading.message import Message
 
 LEAST_STEPS = 2  # sets on the way up to the one announced
 LOADS = frozenset({"load", "at"})
+LEAST_KG = 10  # of a "20x3" that is load by reps
+BESIDE = frozenset({"move", "word", "plan", "weighted"})
 CLOSED = (".", ":", "nl", ";")
 
 
@@ -30,6 +32,26 @@ def announced(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         return facts
     kept = [fact for fact in told if not _reps(fact) and fact.kind not in LOADS]
     return [*facts[:first], *kept, *facts[end:]]
+
+
+def heads_ladder(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Worked up to a single on pull-ups: 20x3, 30x2, 40x1": the single is told once more, with its load."""
+    for at, fact in enumerate(facts):
+        if fact.kind != "rows" or len(fact.value) != 1 or not fact.value[0].reps or "own_load" in fact.note:
+            continue
+        colon = next((n for n in range(at + 1, len(facts)) if facts[n].kind not in BESIDE), len(facts))
+        if colon >= len(facts) or facts[colon].note.get("mark") != ":":
+            return facts
+        behind = facts[colon + 1 : colon + 3]
+        if len(behind) > 1 and _reps(behind[0]) == fact.value[0].reps and behind[1].kind in LOADS:
+            return [*facts[:at], *facts[at + 1 :]]  # "a triple on pull-ups: 3 at 30"
+        steps = [one for one in facts[colon + 1 :] if one.kind == "rows"]
+        loaded = [one for one in steps if "own_load" in one.note or len(one.value) >= LEAST_KG]
+        if len(loaded) >= LEAST_STEPS and loaded == steps[: len(loaded)]:
+            again = any(one.value[0].reps == fact.value[0].reps for one in loaded)
+            return [*facts[:at], *facts[at + 1 :]] if again else facts
+        return facts
+    return facts
 
 
 def _reps(fact: Fact) -> int:
