@@ -58,8 +58,11 @@ def body_words(message: Message) -> BodyWords:
     units = _named(message.hits("body", "unit"))
     effort = _named(message.hits("body", "session_rpe"))
     side_words = message.hits("body", "side")
-    places = longest(message.hits("body", "site", "not_site"))
-    none = longest(pain["none"])
+    places = longest(
+        [hit for hit in message.hits("body", "site", "not_site") if hit.name != "warmed" or not pain["hurt"]]
+    )
+    no_place = _within(hit for hit in places if hit.table == "not_site")
+    none = [hit for hit in longest(pain["none"]) if hit.start not in no_place]  # "wrists well warmed up"
     free = _within(none)
     scales = pain["scale"]
     sites = [hit for hit in places if hit.table == "site"]

@@ -53,7 +53,7 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
         leaves = plan_names(fact) & {"except", "skipped"} if fact.kind == "plan" else set()
         if (
             leaves
-            and any(f.kind in ("move", "plan") or (f.kind == "scope" and f.value == "all") for f in current)
+            and any(_told_of(f) for f in current)
             and not any(f.kind == "count" for f in current)  # "una serie menos de fondos"
             and _names_more(facts, at + 1)
         ):
@@ -103,6 +103,13 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
         if "holds" in clause.names and not clause.targets:
             clause.targets = [i for i, row in enumerate(rows) if row.hold_s is not None]
     return clauses
+
+
+def _told_of(fact: Fact) -> bool:
+    """Whether what a clause leaves out stands against it; not against the "only" of "only skipped the dips"."""
+    if fact.kind == "plan":
+        return plan_names(fact) != {"only"}
+    return fact.kind == "move" or (fact.kind == "scope" and fact.value == "all")
 
 
 def _work_sets(rows: Sequence[Row], hits: list[int]) -> list[int]:

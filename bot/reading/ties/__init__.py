@@ -59,6 +59,8 @@ from bot.reading.ties.meant_otherwise import meant_otherwise
 from bot.reading.ties.named_behind import named_behind
 from bot.reading.ties.narrated import narrated
 from bot.reading.ties.of_the_body import body_alone
+from bot.reading.ties.one_last import one_last
+from bot.reading.ties.one_unit import one_unit
 from bot.reading.ties.others import done_by_others
 from bot.reading.ties.paced import paced
 from bot.reading.ties.ramps import ramps
@@ -66,6 +68,7 @@ from bot.reading.ties.rated_lifts import rated_lifts
 from bot.reading.ties.ratings import in_brackets, judged, listed_efforts, named_and_rated, rated
 from bot.reading.ties.rep_of_set import rep_gone_for, rep_of_set, set_of_rep
 from bot.reading.ties.sections import sections
+from bot.reading.ties.set_by_reps import set_by_reps
 from bot.reading.ties.shared_load import shared_load
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
@@ -93,6 +96,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
     (top_by_load, "flag rows"),
+    (one_last, "rows sep scope"),
+    (one_unit, "scheme load bare rows sep"),
     (back_offs, "scope bare rows"),
     (echoed, "bare sep"),
     (announced, "rows|bare load sep"),
@@ -184,6 +189,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (plates, "rows load"),
     (felt_heavier, "word bare|load"),
     # efforts, once no load is taken for one
+    (set_by_reps, "rows effort 'by_reps|'by_reps_led bare|rows"),
     (efforts_of_sides, "effort side"),
     (named_and_rated, "scope rows bare"),
     (rated, "effort scope bare"),

@@ -23,10 +23,12 @@ REACH = 6  # facts from the repetition to what became of it
 def rep_gone_for(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with a miss in place of the repetition that was tried and of what became of it."""
     for at, fact in enumerate(facts):
-        if fact.kind != "scope" or not isinstance(fact.value, int) or _names_set(message, fact):
+        figured = _figured(message, facts, at)
+        if not figured and (fact.kind != "scope" or not isinstance(fact.value, int) or _names_set(message, fact)):
             continue
         if not _led(message, fact):
             continue
+        fact = replace(fact, kind="scope", value=int(fact.value))
         for n in range(at + 1, min(at + 1 + REACH, len(facts))):
             one = facts[n]
             missed = one.kind == "fail" and not one.note.get("weak") and one.value is None
@@ -39,6 +41,14 @@ def rep_gone_for(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             if one.kind not in BESIDE and not (one.kind == "sep" and one.value == 1) and one.value != "last":
                 break
     return facts
+
+
+def _figured(message: Message, facts: Sequence[Fact], at: int) -> bool:
+    """ "The 4th", "la 4ª", in figures."""
+    end = message.tokens[facts[at].end] if facts[at].end < len(message.tokens) else None
+    if facts[at].kind != "bare" or end is None or end.space or facts[at].value != int(facts[at].value):
+        return False
+    return end.text in little("ordinal_ending") and end.text.isalpha()
 
 
 def _without(facts: Sequence[Fact], reps: int) -> list[Fact]:
