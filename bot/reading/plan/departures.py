@@ -35,6 +35,7 @@ def all_but_lift(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
     for at, fact in enumerate(facts):
         end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
         led = bool(out) and bool(plan_names(out[-1]) & {"done", "planned", "all_lifts"})
+        led = led and not any("skipped" in plan_names(one) for one in out)  # "skipped all of it but the dips"
         named = [one for one in facts[at + 1 : end] if plan_names(one) != {"the"}]
         alone = len(named) == 1 and named[0].kind == "move" and end > at + 2
         if fact.kind == "sep" and fact.note.get("mark") == "but" and led and alone:
