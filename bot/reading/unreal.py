@@ -26,10 +26,13 @@ FIRST_YEAR = 1950
 SENTENCE_ENDS = frozenset({".", "!", "?", ";", "\n"})
 
 
-def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()) -> list[Fact]:
+def drop_unreal(
+    message: Message, facts: list[Fact], taken: Collection[int] = (), some_day: Collection[int] = ()
+) -> list[Fact]:
     """The facts without the numbers of wishes and tales.
 
-    Such a tale runs to what the athlete did do, or to the end of its clause. `taken`: tokens that mean something else.
+    Such a tale runs to what the athlete did do, or to the end of its clause. `taken`: tokens that mean something else;
+    `some_day`: tokens of a day gone by that is not certain, where "some time" is no wish.
     """
     named: dict[str, list[Hit]] = {}
     whole = {fact.start for fact in facts if fact.kind == "rows" and fact.note.get("plain")}
@@ -66,6 +69,8 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
                 continue  # "last week I did 3x8" is a report
             if name == "others" and any(start < hit.start < end for start, end in told_done):
                 continue  # "did everything you wrote except …"
+            if name in WISHES and hit.start in some_day:
+                continue  # "some time last week, dips 3x8"
             if hit.start in taken or (name == "ahead" and not _number_next(message, hit.end)):
                 continue
             if name == "others" and any(token.text in little("and") for token in message.tokens[hit.start : hit.end]):

@@ -59,7 +59,7 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True  # "top set only 2, rest fine"
     if names & STRONG or any(fact.kind in ("instead", "delta") or fact.note.get("shift") for fact in facts):
         return True
-    if any(fact.kind == "count" and (fact.note.get("of_plan") or fact.note.get("only")) for fact in facts):
+    if any(f.kind == "count" and (f.note.keys() & {"of_plan", "only", "back_offs"}) for f in facts):
         return True
     loaded = any(f.kind in ("load", "bare") for f in facts) and not moves and not any(f.kind == "rows" for f in facts)
     loads = [f for f in facts if f.kind == "load" or (f.kind == "bare" and near_load(f.value, planned(message)))]
@@ -206,7 +206,13 @@ def _rep_missed(facts: Sequence[Fact]) -> bool:
 
 
 def _set_missed(facts: Sequence[Fact]) -> bool:
-    """ "Missed the last two dip sets": which sets were missed, and no work."""
+    """ "Missed the last two dip sets": which sets were missed, and no work but what one of them came to."""
+    told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim", "scheme", "plan")]
+    one = sorted(fact.kind for fact in told[:3]) == ["fail", "move", "scope"] and not told[0].note.get("weak")
+    if not one and [fact.kind for fact in told[:2]] == ["fail", "move"] and told[0].value is not None:
+        one, told = not told[0].note.get("rep"), [told[0], *told]  # "missed the last set of dips"
+    if one and [fact.kind for fact in told[3:]] in ([], ["bare"]):  # "the last set of pull-ups didn't go, got 4"
+        return all(fact.value not in (*UNSURE, "all") and not fact.note.get("weak") for fact in told)
     if any(fact.kind in ("rows", "bare", "loads", "load", "count") for fact in facts):
         return False
     told = [fact for fact in facts if fact.value != "the"]

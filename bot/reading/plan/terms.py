@@ -11,14 +11,23 @@ from bot.reading.plan.all_told import all_told, both_halves, nothing_added
 from bot.reading.plan.besides import so_many_words, told_besides
 from bot.reading.plan.by_so_much import by_so_much
 from bot.reading.plan.counted import holds_counted, lone_count, sets_instead, so_many_done, the_sets_of
-from bot.reading.plan.departures import but_for, last_of_lift, missed_once, nth_go, stopped_after, taken_off
+from bot.reading.plan.departures import (
+    all_but_lift,
+    but_for,
+    last_of_lift,
+    missed_once,
+    nth_go,
+    stopped_after,
+    taken_off,
+)
 from bot.reading.plan.dropped_lift import lift_dropped_to
+from bot.reading.plan.each_set_of import each_set_of, list_behind
 from bot.reading.plan.going_on import listed_of_side, ranges_of_sets, then_list
 from bot.reading.plan.ground import planned
 from bot.reading.plan.in_place import in_place_of, parted_instead, rest_instead
 from bot.reading.plan.lacking import reps_lacked
 from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
-from bot.reading.plan.missed_reps import rep_of_a_set
+from bot.reading.plan.missed_reps import all_but_a_rep, rep_of_a_set
 from bot.reading.plan.named_by_reps import named_by_reps, named_only, reps_in_figures, sets_of_so_many
 from bot.reading.plan.no_numbers import names_joined, no_numbers
 from bot.reading.plan.of_each_lift import of_each_lift
@@ -62,6 +71,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (all_so_many, "bare scope move"),
     (reps_lacked, "rows|bare 'lacked|fail"),
     (but_for, "=planned"),
+    (all_but_lift, "=done|=planned|=all_lifts sep move"),
     (up_to, "scope|count =fine|=planned|=done|=same"),
     (of_each_lift, "scope|count word"),
     (last_of_lift, "scope move"),
@@ -87,6 +97,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (no_numbers, "bare|scope"),
     (names_joined, "word plan|scope|move"),
     (side_goes_on, "side scope|bare sep"),
+    (all_but_a_rep, "last_rep scope =except"),
     (rep_of_a_set, "scope fail"),
     (singles_named, "rows"),
     (the_sets_of, "bare word move"),
@@ -99,6 +110,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (holds_counted, "=holds bare"),
     (so_many_done, "bare|rows"),
     (ranges_of_sets, "rows|bare scope"),
+    (each_set_of, "move word"),
+    (list_behind, "=done sep move rows"),
     (all_of_them, "scope|=the"),
     (too_heavy, "bare|load word"),
     (in_place_of, "=instead rows"),

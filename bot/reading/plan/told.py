@@ -8,6 +8,7 @@ from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.adding import of_added, one_beyond, over_plan, sets_more_or_fewer
+from bot.reading.plan.back_offs_counted import back_offs_counted
 from bot.reading.plan.besides import beside_plan
 from bot.reading.plan.change import change
 from bot.reading.plan.choosing import addressed, exact_rows, main_rows, of_pair, per_side, pick, the_rows
@@ -64,7 +65,7 @@ def take(told: Told, clause: Clause) -> None:
         for at in clause.targets:
             told.keep[at] = False  # "did the main work. Accessories tomorrow"
         return
-    if beside_plan(told, said) or unclear(told, said):
+    if _only_unplanned(told, said) or back_offs_counted(told, said) or beside_plan(told, said) or unclear(told, said):
         return
     if so_many_each(told, said) or (said.values and not said.named and told.unclear_in == clause.sentence):
         return
@@ -157,6 +158,17 @@ def take(told: Told, clause: Clause) -> None:
         for at in range(min(targets)):
             told.keep.setdefault(at, True)  # "out after the third set of pull-ups": what comes before them was done
     alter(told, clause, targets)
+
+
+def _only_unplanned(told: Told, said: Said) -> bool:
+    """ "Only did the warm-up" of a day that plans none: nothing of the plan, or what is asked."""
+    if "only" not in said.names or not said.names & set(PARTS) or said.named or said.values or said.scoped:
+        return False
+    if any(clause.targets for clause in told.clauses):
+        return False  # "only warm-up and pull-ups"
+    told.ask("sets", said.clause)
+    told.exclusive, told.rest, told.unplanned = True, False, True
+    return True
 
 
 def _stopped_there(told: Told, said: Said) -> bool:
@@ -360,6 +372,8 @@ def kept_whole(told: Told, said: Said) -> None:
             surely = names & {"done", "planned", "same", "extra_set"}
             if surely == {"done"} and len(said.values) == 1 and _so_many(said.values[0]):
                 surely = set()  # "4 sets done": those
+            if surely == {"done"} and any(fact.kind == "rows" and len(fact.value) > 1 for fact in said.values):
+                surely = set()  # "5 singles each arm done": those
             if names & {"done"} and the_rows(told.rows, said.values):
                 surely = set()  # "did the 3s with 25": those alone
             fine = "fine" in names and (said.values or len(told.clauses) > 1) and not any(told.keep.values())

@@ -37,7 +37,7 @@ from bot.reading.ties.counted import (
 from bot.reading.ties.crossed import crossed
 from bot.reading.ties.cut_short import cut_short
 from bot.reading.ties.denied import denied_marks, untried
-from bot.reading.ties.dropped import dropped_to
+from bot.reading.ties.dropped import and_without, dropped_to
 from bot.reading.ties.each_its_load import each_its_load
 from bot.reading.ties.each_rated import each_rated
 from bot.reading.ties.far_off import far_off
@@ -73,9 +73,10 @@ from bot.reading.ties.shared_load import shared_load
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.somebody import somebody
+from bot.reading.ties.stuck_at import stuck_at
 from bot.reading.ties.then_the_rest import then_the_rest
 from bot.reading.ties.told_ahead import load_kept, misses_ahead, sets_ahead, total_of_sides
-from bot.reading.ties.told_twice import announced, heads_ladder
+from bot.reading.ties.told_twice import announced, echoed, heads_ladder
 from bot.reading.ties.tried import all_missed, last_missed, misses_counted, tried
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
@@ -99,6 +100,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (one_last, "rows sep scope"),
     (one_unit, "scheme load bare rows sep"),
     (back_offs, "scope bare rows"),
+    (echoed, "bare sep"),
+    (stuck_at, "load|bare 'stuck_end"),
     (announced, "rows|bare load sep"),
     (heads_ladder, "rows sep move"),
     (held_by_side, "side load rows"),
@@ -171,6 +174,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     # help, totals and sides
     (helped_by, "load plan"),
     (of_the_band, "load|bare|instead"),
+    (and_without, "load|loads 'without"),
     (dropped_to, "link"),
     (summed, "rows scheme"),
     (held_in_total, "rows scheme"),

@@ -94,6 +94,11 @@ def rep_of_set(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         reps = [n for n in scopes if n not in sets and (isinstance(facts[n].value, int) or facts[n].value == "last")]
         if len(sets) == 1 and len(reps) == 1:
             missed = replace(fact, value=facts[reps[0]].value, note={**fact.note, "rep": True})
+            if facts[at - 1].kind == "sep":
+                if not _a_rep(message, facts[reps[0]]):
+                    continue
+                kept = [one for n, one in enumerate(facts[: at - 1]) if n != reps[0]]
+                return [*kept, missed, *facts[at + 1 :]]
             return [missed if n == at else one for n, one in enumerate(facts) if n != reps[0]]
     return facts
 
@@ -174,6 +179,12 @@ def _next_rep(message: Message, facts: Sequence[Fact], at: int) -> int | None:
     return reps if isinstance(nth, int) and nth == _reps(facts[reps]) + 1 else None
 
 
+def _a_rep(message: Message, fact: Fact) -> bool:
+    """Whether a scope says that it is of a repetition: "the third rep"."""
+    words = {token.text for token in message.tokens[fact.start : fact.end + 1]}
+    return not words.isdisjoint(little("rep_of", "rep_word"))
+
+
 def _reps(fact: Fact) -> int:
     """The reps of the one set that a fact tells; 0: of none."""
     if fact.kind == "bare":
@@ -184,7 +195,8 @@ def _reps(fact: Fact) -> int:
 def _before(facts: Sequence[Fact], at: int) -> list[int]:
     """The scopes of the clause right before a miss."""
     found: list[int] = []
-    for n in range(at - 1, -1, -1):
+    comma = at and facts[at - 1].kind == "sep" and facts[at - 1].note.get("mark") == ","
+    for n in range(at - 1 - bool(comma), -1, -1):  # "in the fourth set the third rep, it didn't go"
         if facts[n].kind == "scope":
             found.append(n)
         elif facts[n].kind not in BESIDE:
