@@ -63,7 +63,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (reps_lacked, "rows|bare 'lacked|fail"),
     (but_for, "=planned"),
     (up_to, "scope|count =fine|=planned|=done|=same"),
-    (of_each_lift, "scope|count word"),
+    (of_each_lift, "scope|count word|=all_lifts"),
     (last_of_lift, "scope move"),
     (lift_dropped_to, "=skipped move bare|load|count"),
     (nth_go, "scheme scope bare"),
