@@ -65,6 +65,9 @@ def _whole(message: Message, facts: Sequence[Fact], at: int, rows: Sequence[Row]
         words = {token.text for token in message.tokens[led.start : led.end]}
         lift = at + 2 < len(facts) and _is_lift(message, facts[at + 2])
         return 2 if lift and words <= little("each_lift", "of_each") else 0
+    if led is not None and "all_lifts" in plan_names(led) and led.end > led.start + 1:  # "bei beiden Übungen"
+        opens = message.tokens[led.start].text in little("of_each")
+        return 1 + (at + 2 < len(facts) and _is_lift(message, facts[at + 2])) if opens else 0
     if led is None or led.kind != "word" or message.tokens[led.start].text not in little("of_each"):
         return 0
     far = 2

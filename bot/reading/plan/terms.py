@@ -73,7 +73,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (but_for, "=planned"),
     (all_but_lift, "=done|=planned|=all_lifts sep move"),
     (up_to, "scope|count =fine|=planned|=done|=same"),
-    (of_each_lift, "scope|count word"),
+    (of_each_lift, "scope|count word|=all_lifts"),
     (last_of_lift, "scope move"),
     (lift_dropped_to, "=skipped move bare|load|count"),
     (nth_go, "scheme scope bare"),
