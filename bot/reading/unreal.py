@@ -11,6 +11,7 @@ from bot.reading.facts import Fact
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.tokens import Token
 
 NUMBERS = frozenset(
     {"rows", "bare", "loads", "count", "load", "at", "left", "percent", "effort", "side", "instead", "ask", "scope"}
@@ -180,6 +181,8 @@ class _Places:
         self._turns = [at for at, token in enumerate(tokens) if token.text in little("but")]
         self._commas = [at for at, token in enumerate(tokens) if token.text == ","]
         self._me = [hit.start for hit in named.get("me", ())]  # "my wife did 5, I did 8"
+        self._me += [at for at in range(1, len(tokens) - 1) if _me_alone(tokens, at)]
+        self._me.sort()
         self._now = [hit.start for hit in named.get("now", ())]
         self.closing = sorted({hit.start for name in ("own", "now", "me") for hit in named.get(name, ())})
         self._last = len(tokens)
@@ -247,6 +250,12 @@ class _Places:
             return turn
         wished, done = self._next(self._numbers, at), self._next(self._numbers, turn)
         return turn if wished < turn and done < self._next(self._sentences, turn) else self._last
+
+
+def _me_alone(tokens: Sequence[Token], at: int) -> bool:
+    """ "Mate did 5 with 40, me 3x5": the word alone before a number."""
+    parted = tokens[at - 1].kind in ("sym", "nl") or tokens[at - 1].text in little("and", "but")
+    return parted and tokens[at].text in little("me_alone") and tokens[at + 1].value is not None
 
 
 def _years(message: Message, taken: Collection[int]) -> list[int]:
