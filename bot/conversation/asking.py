@@ -22,9 +22,7 @@ PATIENCE = timedelta(days=1)
 MOST_BESIDE_FIGURES = 1  # words
 OF_PAIN = ("score", "pain", "side")
 EITHER = ("reps", "load_kg")
-OF_ITS_OWN = frozenset(
-    "report bodyweight pain ill equipment correction undo for_coach why progress resume stop".split()
-)
+OF_ITS_OWN = frozenset("pain ill equipment correction undo for_coach why progress resume stop".split())
 NUMBER = re.compile(r"\s*(?:[@+]|(?:at|with|mit|bei|con|a)\s)?\s*(\d+(?:[.,]\d+)?)\s*", re.IGNORECASE)
 EFFORTS = ("7", "8", "9", "10")
 MOST_REPS, MOST_LOAD = 100, 200  # common practice; more is a slip of the thumb
@@ -235,7 +233,8 @@ def _tells_pain(desk: Desk, answer: str) -> bool:
 def _has_its_own(desk: Desk, answer: str, earlier: Reading) -> bool:
     """Whether an answer says what the earlier message did not: "only bands this week" is a message of its own."""
     alone = read(answer, replace(context_of(desk, desk.said_at), today=None))
-    return bool(set(alone.intents) & OF_ITS_OWN - set(earlier.intents))
+    named = any(one.movement is not None for one in alone.sets)  # "28/2 - 3/3" looks like sets, of no movement
+    return named or bool(set(alone.intents) & OF_ITS_OWN - set(earlier.intents))
 
 
 def _tells_days(desk: Desk, answer: str) -> bool:

@@ -99,6 +99,13 @@ def _text(desk: Desk, said: Said, quiet: bool = False) -> None:
     if said.to is None and not quiet and told_back.is_of_the_next(said.text):
         desk.tell(plans.following(desk))
         return
+    if said.to is None and not quiet and told_back.is_of_effort(said.text):
+        desk.tell(desk.say.say("rpe-means"))
+        return
+    if said.to is None and not quiet and for_the_coach.are_days(said.text):
+        question, buttons = for_the_coach.offer(desk, said.text)
+        desk.tell(question, buttons=buttons)
+        return
     if said.to is None and not quiet:
         for carried_out in (own_settings.carried_out, taken_out.carried_out, cut_short.answered):
             answer = carried_out(desk, said.text)

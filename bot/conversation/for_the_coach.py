@@ -12,10 +12,13 @@ from storage import questions
 
 KIND = "pass"
 FEWEST_WORDS = 3
+MOST_CHARACTERS = 120
 
 
 def is_one(text: str) -> bool:
-    return len(text.split()) >= FEWEST_WORDS and ("?" in text or asked_by_them.begins_as_question(text))
+    """Whether a message asks for something, or tells of a grief that a thumb up is no answer to."""
+    asks = "?" in text or asked_by_them.begins_as_question(text)
+    return is_sad(text) or (len(text.split()) >= FEWEST_WORDS and asks)
 
 
 def offer(desk: Desk, text: str) -> tuple[str, Buttons]:
@@ -23,8 +26,25 @@ def offer(desk: Desk, text: str) -> tuple[str, Buttons]:
     questions.expire(desk.tx, desk.person, KIND, desk.now)
     asked = questions.ask(desk.tx, desk.person, KIND, desk.now, text=text, cause=desk.cause)
     say = desk.say
-    key = "ask-pass-on-body" if _is_of_the_body(desk, text) else "ask-pass-on"
+    key = "ask-pass-on"
+    if is_sad(text):
+        key = "ask-pass-on-sad"
+    elif are_days(text):
+        key = "ask-pass-on-days"
+    elif _is_of_the_body(desk, text):
+        key = "ask-pass-on-body"
     return say.say(key, coach=desk.coach.name), [(say.say("button-pass-on"), f"q:{asked}:{KIND}")]
+
+
+def are_days(text: str) -> bool:
+    """Whether a message wishes for other days of training for good: those are the coach's to set."""
+    return len(text) <= MOST_CHARACTERS and bool(starts(text.casefold(), phrases("coachs_own")["days"]))
+
+
+def is_sad(text: str) -> bool:
+    """ "My dog died", and not "my phone died"."""
+    said, known = text.casefold(), phrases("coachs_own")
+    return bool(starts(said, known["sad"])) and not starts(said, known["things"])
 
 
 def _is_of_the_body(desk: Desk, text: str) -> bool:

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from itertools import product
+
 from bot.conversation.desk import Desk
 from bot.conversation.words import phrases
 from bot.wording.sets import done_in_words
 
 MOST_WORDS = 9
 NEWEST = 3
+EFFORT = ("begins", "ends", "words")
 
 
 def is_asked(text: str) -> bool:
@@ -24,6 +27,14 @@ def is_of_the_next(text: str) -> bool:
     asked = text.casefold().strip(" ?¿!.\n")
     short = len(asked.split()) <= MOST_WORDS and not any(sign.isdigit() for sign in asked)
     return short and asked.startswith(phrases("next_session")["begins"])
+
+
+def is_of_effort(text: str) -> bool:
+    """ "What does RPE mean?": a word of every plan."""
+    asked = text.casefold().strip(" ?¿!.\n")
+    return asked in {
+        f"{begin} {word}{end}" for begin, end, word in product(*(phrases("effort")[one] for one in EFFORT))
+    }
 
 
 def in_words(desk: Desk) -> str:

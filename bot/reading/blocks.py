@@ -206,9 +206,20 @@ def _cut(head: list[Fact], between: list[Fact], after: list[Fact]) -> int:
     if strong:
         begin = strong[-1] + 1
         rest = between[begin:]
+        if begin < start and _whole(between[begin:start]) and _whole(tail) and between[-1].kind == "rows":
+            return start  # "pull-ups 3x6, then 3x4 with 10, 3x8 dips": the dips have their own
         if has_work(rest) and (has_work(between[:begin]) or has_work(head)) and not has_work(_until_sep(after)):
             return begin
     return start
+
+
+def _whole(facts: Sequence[Fact]) -> bool:
+    """Whether sets are told in full: so many of so many, or held."""
+    return any(
+        len(fact.value) > 1 or (bool(fact.value) and fact.value[0].hold_s is not None)
+        for fact in facts
+        if fact.kind == "rows"
+    )
 
 
 def _counts_next(between: list[Fact], follows: Fact, after: list[Fact]) -> bool:

@@ -21,7 +21,7 @@ from bot.reading.message import Claim, Message
 def find_corrections(message: Message) -> list[Claim]:
     """At most one claim `correction`; `noise` for the words that go with it."""
     mend = Mend(message)
-    strong = mend.between("cue", 0, len(message.tokens), "strong")
+    strong = [hit for hit in mend.hits.get("cue", ()) if hit.name in ("strong", "mistaken")]
     named = {at for one in mentions_in(message, set()) for at in range(one.start, one.end)} if strong else set()
     strong = [
         hit

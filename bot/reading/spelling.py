@@ -6,6 +6,7 @@ one word of everyday language is clearly the likeliest: by how often people writ
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from functools import lru_cache
 
@@ -27,6 +28,7 @@ DOUBLED, EXTRA, OTHER = 0.5, 0.1, 0.1
 KNOWN_HERE = 1e-4  # what a word of the reader's own books counts for, as a share of all that is written
 LEAST = 1.5e-5  # below, a word is rather one that no list has
 CLEARLY = 2.0  # times as likely as any other
+STRETCHED = re.compile(r"(.)\1{2,}")  # a letter held: "upssss"
 RARE = 1e-6  # share of a word that may as well be a slip: "singe", "ponds"
 HARDLY_EVER = 1e-7  # share of a word that is a slip of the trade's rather: "planed"
 RARELY = 200.0  # times as likely the word meant is then
@@ -37,6 +39,9 @@ def spelled(word: str, language: str) -> tuple[str, ...]:
     """The words that `word` may be a typing error of: none, one, or several of the trade's that are equally near."""
     if not 4 <= len(word) <= 20 or word in _spellings(language)[0]:
         return ()
+    plain = STRETCHED.sub(r"\1", word)
+    if plain != word and len(plain) > 2 and plain in words_of_the_trade(language):
+        return (plain,)  # "muscle upssss"
     trade, likely = _of_the_trade(word, language), _likely(word, language)
     if (trade or likely) and any(word in own_words(other) for other in languages()):
         return ()  # a word of another language
@@ -49,6 +54,11 @@ def spelled(word: str, language: str) -> tuple[str, ...]:
         return (best,)
     doubtful = any(CLEARLY * value > likely[best] for meant, value in likely.items() if meant != best)
     return () if doubtful else (best,)
+
+
+def words_of_the_trade(language: str) -> frozenset[str]:
+    """The words that name movements."""
+    return frozenset[str]().union(*(words_in(source, "movements") for source in sources(language)))
 
 
 def is_known(word: str, language: str) -> bool:
@@ -124,7 +134,7 @@ def _likeliest(word: str, found: tuple[str, ...], language: str) -> tuple[str, .
     """Of several equally near words those of a movement, and of these those that only lack a letter here."""
     if len(found) < 2:
         return found
-    moves = frozenset[str]().union(*(words_in(source, "movements") for source in sources(language)))
+    moves = words_of_the_trade(language)
     found = tuple(one for one in found if one in moves) or found
     if len({one[: len(word) - 3] for one in found}) == 1:
         return found[:1]  # forms of one word: "klimmzug", "klimmzuge"

@@ -21,15 +21,19 @@ UNREAL = ("wanted", "others", "past", "when", "till_then", "ahead", "feared")
 NEED_AN_END = ("when", "ahead")  # tales only where the athlete says elsewhere what they did
 WISHES = ("wanted", "ahead")
 OWN_SUBJECT = {"when": 2}  # "letzte Woche hab ich 5x3 geschafft, heute …": the tale's own "I" does not end it
+WORDS_TO_NUMBER = 2  # "last time at 17.5", "letztes Mal waren es 5"
 OWN_NEAR = 6  # tokens from "mine" to its number
 FIRST_YEAR = 1950
 SENTENCE_ENDS = frozenset({".", "!", "?", ";", "\n"})
 
 
-def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()) -> list[Fact]:
+def drop_unreal(
+    message: Message, facts: list[Fact], taken: Collection[int] = (), some_day: Collection[int] = ()
+) -> list[Fact]:
     """The facts without the numbers of wishes and tales.
 
-    Such a tale runs to what the athlete did do, or to the end of its clause. `taken`: tokens that mean something else.
+    Such a tale runs to what the athlete did do, or to the end of its clause. `taken`: tokens that mean something else;
+    `some_day`: tokens of a day gone by that is not certain, where "some time" is no wish.
     """
     named: dict[str, list[Hit]] = {}
     whole = {fact.start for fact in facts if fact.kind == "rows" and fact.note.get("plain")}
@@ -53,16 +57,21 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
     dead = [(places.sentence_start(hit.start), hit.end) for hit in named.get("mocked", ())]
     dead_of: list[tuple[str, tuple[int, int]]] = []
     for name in UNREAL:
-        if name in NEED_AN_END and not places.closing:
-            continue
         for hit in named.get(name, ()):
-            compared = name == "when" and places.told_now_before(hit.start)  # "today 8, last week 6"
+            if any(fact.start == hit.start and fact.kind == "scope" for fact in facts):
+                continue  # "4 mal 6, beim letzten Mal 7": the last set
+            if name == "wanted" and _some_time(message, facts, hit):
+                continue  # "irgendwann letzte Woche Dips 3x8"
+            against = name == "when" and places.set_against(hit)
+            compared = against or (name == "when" and places.told_now_before(hit.start))  # "today 8, last week 6"
             if name == "till_then" and not _outdone(message, facts, hit, places.end_of(name, hit.end), named):
                 continue  # "pull-ups 3x5, before that 10 dips"
             if name in NEED_AN_END and not compared and not places.work_after(name, hit.end):
                 continue  # "last week I did 3x8" is a report
             if name == "others" and any(start < hit.start < end for start, end in told_done):
                 continue  # "did everything you wrote except …"
+            if name in WISHES and hit.start in some_day:
+                continue  # "some time last week, dips 3x8"
             if hit.start in taken or (name == "ahead" and not _number_next(message, hit.end)):
                 continue
             if name == "others" and any(token.text in little("and") for token in message.tokens[hit.start : hit.end]):
@@ -73,7 +82,12 @@ def drop_unreal(message: Message, facts: list[Fact], taken: Collection[int] = ()
             if name == "others" and (watched or _beside_me(message, hit.start) or _belonging(message, hit.end)):
                 continue  # "my mate counted: 12", "with my brother: 5x3", "no plates at my mom's place so dips 3x5"
             end = places.end_of(name, hit.end)
-            dead_of.append((name, (hit.end, places.reply_end(end) if name == "feared" else end)))
+            dead_of.append(
+                (
+                    "past" if against else name,
+                    (hit.start if against else hit.end, places.reply_end(end) if name == "feared" else end),
+                )
+            )
     dead += [span for _, span in dead_of]
     dead += [(places.clause_start(hit.start), hit.end) for hit in named.get("planned", ()) if places.fell_short(hit)]
     dead += [(places.clause_start(at), places.end_of("past", at)) for at in years]  # "5x5 at 30 in 2019"
@@ -161,6 +175,13 @@ def _same_as(kept: list[Fact], told: list[Fact]) -> list[Fact]:
     ]
 
 
+def _some_time(message: Message, facts: Sequence[Fact], hit: Hit) -> bool:
+    """Whether a word for some time or other is of a day told with it, and wishes nothing."""
+    if hit.end - hit.start > 1 or message.tokens[hit.start].text not in little("some_time"):
+        return False
+    return any(is_day(fact) and hit.start <= fact.start <= hit.end + 1 for fact in facts)
+
+
 def is_day(fact: Fact) -> bool:
     """Whether a fact is a day that was named."""
     return fact.kind == "claim" and fact.value is not None and fact.value.kind == "day"
@@ -210,6 +231,14 @@ class _Places:
         start = self.sentence_start(at)
         now = next((place for place in self._now if start <= place < at), None)
         return now is not None and any(now < place < at for place in self._numbers)
+
+    def set_against(self, hit: Hit) -> bool:
+        """ "Dips 3x8, last time 3x7": numbers before a comma or bracket, and numbers right behind an earlier time."""
+        at = bisect_left(self._numbers, hit.start)
+        before = self._tokens[hit.start - 1].text if hit.start else ""
+        if before not in (",", "(", "-", ";") or not at or self._numbers[at - 1] < self.sentence_start(hit.start):
+            return False
+        return self._next(self._numbers, hit.end) <= hit.end + WORDS_TO_NUMBER
 
     def fell_short(self, hit: Hit) -> bool:
         """ "5x3 planned, 5x2 done": numbers stand before the word in its clause, and after it in its sentence."""

@@ -33,7 +33,9 @@ def part_joined(message: Message, facts: list[Fact]) -> tuple[list[Fact], list[A
         done = run[0]
         end = next((at for at in range(run[-1] + 1, len(facts)) if _ends(facts[at])), len(facts))
         tail = facts[run[-1] + 1 : end]
-        if not any(fact.kind in WORK for fact in tail) or _elsewhere(facts, run, end):
+        if not (any(fact.kind in WORK for fact in tail) or any(map(_one_more, tail[:1]))) or _elsewhere(
+            facts, run, end
+        ):
             continue
         led = _rounds_before(facts, run[0])
         shares = _shares(tail, len(run), facts[led] if led is not None else None)
@@ -145,11 +147,30 @@ def _rounds_of(tail: Sequence[Fact], many: int, before: Fact | None) -> list[lis
     return [[Fact("rows", one.start, one.end, rows, {"plain": True})] for one, rows in zip(numbers, made, strict=True)]
 
 
+def _one_more(fact: Fact) -> bool:
+    """ "An extra set"."""
+    return bool(fact.value == "extra_set")
+
+
+def _so_many_each(tail: Sequence[Fact]) -> int | None:
+    """Where the clause ends that counts the sets of each: "one set less each, the rest as planned"; else None."""
+    end = next((at for at, fact in enumerate(tail) if fact.kind == "sep"), len(tail))
+    clause = [fact for fact in tail[:end] if fact.kind not in ("word", "plan") or _one_more(fact)]
+    counted = len(clause) == 2 and any(fact.kind == "count" or _one_more(fact) for fact in clause)
+    counted = counted and any(map(_of_each, clause))
+    return end if counted and not any(fact.kind in WORK for fact in tail[end:]) else None
+
+
 def _shares(tail: list[Fact], many: int, before: Fact | None) -> list[list[Fact]] | None:
     """What each movement did; None where the words do not say."""
     in_rounds = _rounds_of(tail, many, before)
     if in_rounds is not None:
         return in_rounds
+    so_many = _so_many_each(tail)
+    if so_many is not None:
+        mine = tail[:so_many]
+        own = [fact for fact in mine if not _of_each(fact)]
+        return [*([replace(fact) for fact in own] for _ in range(many - 1)), [*own, *tail[so_many:]]]
     told = [at for at, fact in enumerate(tail) if fact.kind not in ("word", "sep")]
     marks = [at for at in (told[0], told[-1]) if _of_each(tail[at])]
     rows = [at for at, fact in enumerate(tail) if fact.kind == "rows" and not fact.note.get("one")]

@@ -58,6 +58,7 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
         if c.kind == "day" and (c.value is not None or (c.start < c.end and message.tokens[c.start].value is not None))
         for at in range(c.start, c.end)
     }
+    some_day = {at for c in claims if c.kind == "day" and c.ask is not None for at in range(c.start, c.end)}
     work = Work()
     blocking = [claim for claim in claims if claim.end > claim.start and claim.kind != "intent"]
     blocking = [claim for claim in blocking if claim.kind not in ("day", "noise") or not _of_done(message, claim)]
@@ -81,7 +82,7 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
     context = message.context
     scanner = Scanner(items, context.unit, context.bodyweight_kg, planned=bool(context.today))
     facts = drop_list_marks(message, tie(message, scan(scanner)))
-    real = drop_unreal(message, facts, dated_tokens)
+    real = drop_unreal(message, facts, dated_tokens, some_day)
     if any(claim.kind == "day" for claim in claims):
         gone = {id(fact.value) for fact in facts if is_day(fact)} - {id(fact.value) for fact in real if is_day(fact)}
         claims = [claim for claim in claims if id(claim) not in gone]

@@ -116,6 +116,8 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             return
         if start not in strong and (moved or start in lone):
             continue  # "with the weight 7.5 kg", "statt 20 hab ich 22,5 Kilo drangehängt"
+        if moved and kg < PLAUSIBLE_KG[0] and {token.text for token in tokens[start:end]} <= little("weight"):
+            continue  # "Klimmzüge 3x5, Gewicht 7,5 kg": on the belt
         alone = sum(1 for token in tokens if token.value is not None) == 1
         slip = value != int(value) and (alone or said is not None)  # "bodyweight 7.15": no count of repetitions
         if ((start in strong and value >= 25) or (slip and value < PLAUSIBLE_KG[0])) and not _is_load(body, start):

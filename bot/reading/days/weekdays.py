@@ -6,10 +6,11 @@ from datetime import timedelta
 
 from bot.reading.days.dates import day_and_month
 from bot.reading.days.day import Day, DayHits
-from bot.reading.days.nearest import of_month, weekday_ahead, weekday_back
+from bot.reading.days.nearest import day_of_month, of_month, weekday_ahead, weekday_back
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 
+MOST_TO_WORK = 3  # words from a number to what it counts: "5 strict ring dips"
 LEAST_ROW, MOST_ROW = 2, 7  # days told one behind the other
 JUST_PAST, SOON = timedelta(days=31), timedelta(days=14)  # a weekday with a date farther away is no date
 
@@ -59,7 +60,7 @@ def _with_date(hits: DayHits, start: int, end: int, number: int) -> Day | None:
         at += 1
     told = day_and_month(hits, at)
     if told is None:
-        return None
+        return _with_number(hits, start, at, number)
     day, month, after = told
     near = [of_month(hits.today, month, day, way) for way in (False, True)]
     same = [one for one in near if one and one.weekday() == number and -JUST_PAST <= one - hits.today <= SOON]
@@ -68,6 +69,39 @@ def _with_date(hits: DayHits, start: int, end: int, number: int) -> Day | None:
     heads = start == 0 or hits.tokens[start - 1].text == "\n"
     alone = after >= len(hits.tokens) or hits.tokens[after].text in ("\n", ":")
     return Day(start, after, "bad", None, None) if heads and alone else None
+
+
+def _with_number(hits: DayHits, start: int, at: int, number: int) -> Day | None:
+    """ "Monday 17: dips 3x8", "Montag den 17. Dips 3x8": the day of a month that is that weekday.
+
+    Where work stands right behind the number ("Monday 17 dips") it counts that, unless it is told as an ordinal.
+    """
+    token = hits.tokens[at] if at < len(hits.tokens) else None
+    if token is None or token.kind != "num" or token.spelled or (token.value or 0) != int(token.value or 0):
+        return None
+    near = [day_of_month(hits.today, int(token.value or 0), way) for way in (False, True)]
+    same = [one for one in near if one and one.weekday() == number and -JUST_PAST <= one - hits.today <= SOON]
+    after = hits.tokens[at + 1 : at + 3]
+    ordinal = bool(after) and not after[0].space and after[0].text in little("ordinal_ending")
+    apart = hits.tokens[at - 1].text == ","  # "missed Tuesday, 2 exams"
+    if not same or (not ordinal and (apart or _counts_work(hits, at + 1))):
+        return None
+    return Day(start, at + 1 + ordinal, "weekday", (same[0], same[0]), (same[0], same[0]))
+
+
+def _counts_work(hits: DayHits, at: int) -> bool:
+    """Whether what stands here makes a count or a load of the number before it."""
+    token = hits.tokens[at] if at < len(hits.tokens) else None
+    if token is None or token.kind == "nl" or token.text in (":", ")", ";"):
+        return False
+    if token.text == ",":
+        return at + 1 < len(hits.tokens) and hits.tokens[at + 1].value is not None
+    grammar = hits.message.beginning("grammar")[at]
+    if any(hit.name in ("got", "own", "done", "me") for hit in grammar):
+        return False  # "el lunes 17 hice fondos"
+    known = {hit.table for hit in grammar}
+    named = any(hits.message.beginning("movements")[at : at + MOST_TO_WORK])
+    return token.kind != "word" or named or bool(known & {"unit", "sets", "reps", "times", "count", "flag"})
 
 
 def _strong(hits: DayHits, hit: Hit) -> bool:

@@ -188,7 +188,8 @@ def _sure(fold: FoldState, fact: Fact) -> bool:
     if fold.block.hold and fact.value >= LEAST_SECONDS:
         return True
     untold = fold.attempt_load is None and not fold.loaded()
-    if after_scheme(fold, "got", "attempt") and untold and fact.value > DOUBTFUL_TRY:
+    counts = bool(fact.note.get("before_move")) and fold.block.movement not in LOADED  # "hice 60 flexiones"
+    if after_scheme(fold, "got", "attempt") and untold and fact.value > DOUBTFUL_TRY and not counts:
         return False
     moved = fold.prev is not None and fold.prev.kind == "move"
     return bool(

@@ -37,6 +37,8 @@ from bot.reading.fold.state import FoldState
 from bot.reading.fold.work import on_rows
 from bot.reading.little import little
 
+BODY_ALONE = frozenset("ring_row push_up pike_push_up hanging_leg_raise scapular_pull_up nordic_curl".split())
+MOST_ALONE = 30  # so many push-ups a set are believed without a unit
 LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_dip muscle_up".split())
 PULLS = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up muscle_up".split())
 LEAST_EITHER_SETS, FEW_REPS = 15, 12  # "25 x 3": so many sets of so few reps, or a load
@@ -218,6 +220,10 @@ def _finish_loads(fold: FoldState) -> None:
     ):
         if "one_rm" in fold.all_schemes and len(loaded) == 1:
             fold.rows.append(Row(1, load_kg=fold.load))  # "1RM test: 52.5 kg"
+        elif fold.count and fold.block.movement in BODY_ALONE and _either_told(fold, MOST_ALONE):
+            reps = int(loaded[0].value)  # "ring rows, 3 sets with 12"
+            fold.rows += [Row(reps, group=fold.group + 1) for _ in range(min(fold.count, MOST_ASKED))]
+            fold.load = None
         else:
             fold.ask("reps", loaded[0])
             fold.rows += [Row(None, load_kg=fold.load) for _ in range(min(fold.count or 1, MOST_ASKED))]
@@ -291,11 +297,11 @@ def _finish_counts(fold: FoldState) -> None:
             row.load_open = False
 
 
-def _either_told(fold: FoldState) -> bool:
+def _either_told(fold: FoldState, most: int = MOST_EITHER) -> bool:
     """ "3 Sätze mit 8": a small number that may be the reps of each set as well as its load."""
     loads = [fact for fact in fold.block.facts if fact.kind == "load" and fact.value]
     plain = len(loads) == 1 and loads[0].note.get("how") == "at" and not loads[0].note.get("unit")
-    return plain and loads[0].value == int(loads[0].value) <= MOST_EITHER
+    return plain and loads[0].value == int(loads[0].value) <= most
 
 
 def _goes_on(fold: FoldState) -> None:

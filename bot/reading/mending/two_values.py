@@ -25,6 +25,12 @@ def pair_of(mend: Mend) -> tuple[Value, Value, int, int] | None:
                 return one, two, one.start, one.end
         if any(token.text in ".!?\n" for token in tokens[one.end : two.start] if token.text != "."):
             continue
+        for hit in mend.between("cue", 0, len(tokens), "mistaken"):
+            # "it was 12.5, I put 15 by mistake", "hab aus Versehen 15 geschrieben, waren 12,5"
+            if hit.start <= two.start < hit.end and hit.start >= one.end:
+                return one, two, one.start, max(two.end, hit.end)
+            if hit.start <= one.start < hit.end:
+                return two, one, hit.start, max(two.end, hit.end)  # "typed 15 instead of 12.5 by mistake"
         for hit in mend.between("not", one.end, two.start):
             # "22.5, not 20"; "5 reps not 6"
             between = mend.words_between(one.end, hit.start) - _of_sets(mend, one.end, hit.start)

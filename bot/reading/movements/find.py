@@ -163,7 +163,8 @@ def _found(message: Message, taken: Collection[int]) -> list[Mention]:
                 mention.movement = turned
                 mentions.append(mention)
                 continue
-        if features == RINGS and last is not None and not loose and _on_others(message, last, hit, hits[at + 1 :]):
+        on_bars = all(waiting.name == "bar" for waiting in loose)  # "pull-ups 5x5 on the bar, then on rings 3x4"
+        if features == RINGS and last is not None and on_bars and _on_others(message, last, hit, hits[at + 1 :]):
             turned = rules.resolve((last.features - rules.grips - BAR) | features)
             if turned is not None and turned != last.movement:
                 mention.features, mention.movement = (last.features - rules.grips - BAR) | features, turned

@@ -15,6 +15,8 @@ from bot.reading.message import Message
 from bot.reading.phrases import longest
 from bot.reading.tokens import Token
 
+CARRYING = frozenset({"knee", "hip", "ankle"})  # what hurts on standing up
+
 
 @dataclass
 class BodyWords:
@@ -56,8 +58,11 @@ def body_words(message: Message) -> BodyWords:
     units = _named(message.hits("body", "unit"))
     effort = _named(message.hits("body", "session_rpe"))
     side_words = message.hits("body", "side")
-    places = longest(message.hits("body", "site", "not_site"))
-    none = longest(pain["none"])
+    places = longest(
+        [hit for hit in message.hits("body", "site", "not_site") if hit.name != "warmed" or not pain["hurt"]]
+    )
+    no_place = _within(hit for hit in places if hit.table == "not_site")
+    none = [hit for hit in longest(pain["none"]) if hit.start not in no_place]  # "wrists well warmed up"
     free = _within(none)
     scales = pain["scale"]
     sites = [hit for hit in places if hit.table == "site"]
@@ -98,7 +103,10 @@ def body_words(message: Message) -> BodyWords:
         [
             _reaching(message, hit)
             for hit in longest(message.hits("body", "when"))
-            if hit.name != "unsaid" and not _of_a_number(tokens, hit) and not _greets(tokens, hit, greetings)
+            if hit.name != "unsaid"
+            and not _of_a_number(tokens, hit)
+            and not _greets(tokens, hit, greetings)
+            and not _stands_up(tokens, hit, sites)
         ],
         [
             hit
@@ -186,6 +194,13 @@ def _greets(tokens: Sequence[Token], hit: Hit, greetings: Sequence[Hit]) -> bool
     inside = any(one.start <= hit.start and hit.end <= one.end and one != hit for one in greetings)
     longer = any(one.start < hit.start and hit.end <= one.end for one in greetings)
     return longer or (inside and hit.end < len(tokens) and tokens[hit.end].text == "!")
+
+
+def _stands_up(tokens: Sequence[Token], hit: Hit, sites: Sequence[Hit]) -> bool:
+    """ "The knee locks when I get up": from a chair as well as from bed, where the place is one that carries."""
+    text = " ".join(token.text for token in tokens[hit.start : hit.end])
+    bed = any(token.text in little("bed") for token in tokens)
+    return text in little("getting_up") and not bed and bool(sites) and all(site.name in CARRYING for site in sites)
 
 
 def _of_all(tokens: Sequence[Token], told: Sequence[Hit]) -> dict[int, tuple[str, int]]:

@@ -53,7 +53,7 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
         leaves = plan_names(fact) & {"except", "skipped"} if fact.kind == "plan" else set()
         if (
             leaves
-            and any(f.kind in ("move", "plan") or (f.kind == "scope" and f.value == "all") for f in current)
+            and any(_told_of(f) for f in current)
             and not any(f.kind == "count" for f in current)  # "una serie menos de fondos"
             and _names_more(facts, at + 1)
         ):
@@ -82,6 +82,7 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             if after.kind == "fail" and after.note.get("weak") and fact.kind == "move":
                 clause.names.add("skipped" if after.note.get("name") == "no" else "done")
         _denied(clause)
+        _none_done(clause)
         if {"rest", "skipped"} <= clause.names and not clause.targets:
             clause.names = (clause.names - {"rest", "skipped"}) | {"no_rest"}  # "pull-ups ✅ rest ❌"
         clause.facts = [f for f in clause.facts if not (f.kind == "fail" and f.note.get("weak"))]
@@ -102,6 +103,13 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
         if "holds" in clause.names and not clause.targets:
             clause.targets = [i for i, row in enumerate(rows) if row.hold_s is not None]
     return clauses
+
+
+def _told_of(fact: Fact) -> bool:
+    """Whether what a clause leaves out stands against it; not against the "only" of "only skipped the dips"."""
+    if fact.kind == "plan":
+        return plan_names(fact) != {"only"}
+    return fact.kind == "move" or (fact.kind == "scope" and fact.value == "all")
 
 
 def _work_sets(rows: Sequence[Row], hits: list[int]) -> list[int]:
@@ -207,6 +215,15 @@ def _denied(clause: Clause) -> None:
     if denies and not valued and len(clause.facts) > 1:
         clause.names.add("no_rest" if "rest" in clause.names and not clause.targets else "skipped")
         clause.names -= {"done", "only"}
+
+
+def _none_done(clause: Clause) -> None:
+    """ "Face pulls cero", "accessories 0": none of what is named was done."""
+    told = [fact for fact in clause.facts if fact.kind != "word" and plan_names(fact) != {"the"}]
+    none = len(told) > 1 and told[-1].kind == "bare" and told[-1].value == 0
+    if none and all(fact.kind == "move" or plan_names(fact) & set(PARTS) for fact in told[:-1]):
+        clause.facts.remove(told[-1])
+        clause.names.add("skipped")
 
 
 def _join_sides(clauses: list[Clause]) -> list[Clause]:

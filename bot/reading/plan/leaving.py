@@ -34,7 +34,7 @@ def left_out(told: Told, said: Said) -> bool:
     if "skipped" in names and _but_some(said.clause):
         told.ask("sets", said.clause)  # "skipped all of it but the dips"
         return True
-    if any("except" in plan_names(fact) for fact in said.clause.facts):
+    if any("except" in plan_names(fact) for fact in said.clause.facts) or _only_skipped(said):
         told.everything = True
     whole = names & (GLOBAL - {"rest"}) or "all_lifts" in names or any(f.value == "all" for f in scoped)
     scoped = [f for f in scoped if f.value != "all"]
@@ -95,12 +95,75 @@ def left_out(told: Told, said: Said) -> bool:
     return not ("rest" in names and not named)
 
 
+def no_time_for_it(told: Told, said: Said) -> bool:
+    """ "The dips, no time any more. The rest as planned": of what the clause before has named, and told nothing of."""
+    facts = said.clause.facts
+    why = len(facts) == 1 and plan_names(facts[0]) == {"skipped"} and facts[0].end - facts[0].start > 1
+    at = _place(told, said)
+    before = told.clauses[at - 1] if why and at else None
+    if before is None or before.sentence != said.clause.sentence or not _names_only(before):
+        return False
+    for target in before.targets:
+        told.keep[target] = False
+    return True
+
+
+def against_the_rest(told: Told, said: Said) -> bool:
+    """ "The dips got the boot, the rest as planned": set against the rest in words that no book knows, and asked.
+
+    "The dips were hell" tells how they felt: they were done.
+    """
+    at = _place(told, said)
+    if not _names_only(said.clause) or at + 1 >= len(told.clauses):
+        return False
+    after = told.clauses[at + 1]
+    if "rest" not in after.names or not after.names & GLOBAL - {"rest"} or after.targets:
+        return False
+    if not _strange(told.message, said.clause):
+        return False
+    told.ask("sets", said.clause)
+    for target in said.clause.targets:
+        told.keep[target] = False
+    return True
+
+
+def _place(told: Told, said: Said) -> int:
+    return next(at for at, clause in enumerate(told.clauses) if clause is said.clause)
+
+
+def _names_only(clause: Clause) -> bool:
+    """Whether a clause names planned work, and no word that the reader knows tells what came of it."""
+    silent = all(fact.kind in ("move", "plan", "word") or fact.value == "got" for fact in clause.facts)
+    return silent and bool(clause.targets) and clause.names <= {"the"}
+
+
+def _strange(message: Message, clause: Clause) -> bool:
+    """Whether a clause has a word that tells neither of doing nor of how it felt."""
+    known = little("felt_so") | little("the") | little("article")
+    feels, glue = little("feels") | little("went_so"), message.book("prose").words
+    if any(token.text in feels for token in message.tokens[clause.facts[0].start : clause.facts[-1].end]):
+        return False
+    words = [message.tokens[at] for fact in clause.facts if fact.kind == "word" for at in range(fact.start, fact.end)]
+    return any(token.kind == "word" and token.text not in known and token.word not in glue for token in words)
+
+
 def _nothing_done(said: Said) -> bool:
     """ "Skipped it all", "alles ausgelassen": all that was planned, and nothing else is told of it."""
     names = said.names - {"the", "every"}
     whole = names & {"done", "all_lifts"} or any(f.value == "all" for f in said.scoped)
     alone = not said.named and not said.values and all(f.value == "all" for f in said.scoped)
     return alone and bool(whole) and names <= {"skipped", "done", "all_lifts"} and "skipped" in names
+
+
+def _only_skipped(said: Said) -> bool:
+    """ "I only skipped the dips": the others were done."""
+    order = [name for fact in said.clause.facts for name in plan_names(fact) if name in ("only", "skipped")]
+    if order[:1] != ["only"] or "skipped" not in order or not said.named or said.values or said.scoped:
+        return False
+    facts = said.clause.facts
+    led = next(at for at, fact in enumerate(facts) if "only" in plan_names(fact))
+    gone = next(at for at, fact in enumerate(facts) if "skipped" in plan_names(fact))
+    return all(fact.kind in ("move", "word", "claim") or plan_names(fact) <= {"the"} for fact in facts[led + 1 : gone])
 
 
 def _but_some(clause: Clause) -> bool:
@@ -143,6 +206,8 @@ def first_only(told: Told, said: Said) -> bool:
     scope = said.scoped[-1].value
     if scope == "all" or (scope == "last" and not said.names & {"only"}):
         return False
+    if said.sided and "only" in said.names and _first_of_side(told, said):
+        return True
     whole = lifts_pointed_at(told, said)
     each = [at for own in each_lift(told, said) for at in pick(told.rows, own, scope)]
     targets = whole if whole is not None else each
@@ -154,6 +219,33 @@ def first_only(told: Told, said: Said) -> bool:
         told.keep.setdefault(at, True)
     told.exclusive = told.exclusive or not told.everything
     told.warmed_up(targets)
+    return True
+
+
+def all_of_side(told: Told, said: Said) -> bool:
+    """ "Right all, left only the first two": all of that side."""
+    sides = {fact.value for fact in said.clause.facts if fact.kind == "side"}
+    whole = any(fact.kind == "scope" and fact.value == "all" for fact in said.clause.facts)
+    if not said.sided or len(sides) != 1 or not whole or said.values or said.names - {"done", "the"}:
+        return False
+    if any(fact.kind not in ("side", "scope", "word", "scheme") for fact in said.clause.facts if fact.kind != "plan"):
+        return False
+    own = [at for at, row in enumerate(told.rows) if row.side in sides]
+    for at in own:
+        told.keep.setdefault(at, True)
+    return bool(own)
+
+
+def _first_of_side(told: Told, said: Said) -> bool:
+    """ "Right all three, left only the first": those of that side, and no more of it."""
+    sides = {fact.value for fact in said.clause.facts if fact.kind == "side"}
+    meant = said.clause.targets or [at for at, row in enumerate(told.rows) if row.side is not None]
+    own = [at for at in meant if told.rows[at].side in sides]
+    chosen = pick(told.rows, own, said.scoped[-1].value)
+    if len(sides) != 1 or not chosen:
+        return False
+    for at in own:
+        told.keep[at] = at in chosen
     return True
 
 

@@ -21,6 +21,8 @@ def meant(told: Told, said: Said, efforts_only: bool) -> list[int]:
     own = _of_load(told, deltas) if deltas and not one_set and not whole else None
     if own is not None:
         return own
+    if deltas and not one_set and not whole and (own := _of_reps(rows, deltas[0])):
+        return own
     if deltas and not one_set and (whole or told.everything or deltas[0].kind == "instead"):
         return [i for i, row in enumerate(rows) if row.part != "warm_up" or not told.several]
     touched = [i for i, row in enumerate(rows) if row.touched]
@@ -42,6 +44,13 @@ def meant(told: Told, said: Said, efforts_only: bool) -> list[int]:
     stated = [fact for fact in values if fact.kind == "rows"]
     exact = exact_rows(rows, stated[0]) if len(stated) == 1 else []
     return the_rows(rows, values) or own or exact or _singles(rows, stated) or best_rows(rows, stated)
+
+
+def _of_reps(rows: list[Row], fact: Fact) -> list[int]:
+    """ "Triples at 20 instead of fours": the sets that the plan has as fours."""
+    if fact.kind != "instead" or fact.value[2] != "reps":
+        return []
+    return [at for at, row in enumerate(rows) if row.reps == fact.value[1] and row.part != "warm_up"]
 
 
 def _singles(rows: list[Row], stated: list[Fact]) -> list[int]:

@@ -97,6 +97,9 @@ def _of_so_many(message: Message, fact: Fact, rows: Sequence[Row], *, alone: boo
     if fact.note.get("the") or not alone:
         led = message.tokens[fact.start - 1].text if fact.start else ""
         return bool(fact.note.get("the")) or led not in little("a")
+    opens = not fact.start or message.tokens[fact.start - 1].kind in ("sym", "nl")
+    if opens and message.tokens[fact.start].text in little("one_or_many"):
+        return True  # "Vierer mit 20 gemacht": one would have its article
     return message.span(fact.start, fact.end).lower().endswith(tuple(little("plural")))
 
 

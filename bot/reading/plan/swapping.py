@@ -7,6 +7,8 @@ from dataclasses import replace
 from bot.reading.facts import FREE_WEIGHTS
 from bot.reading.fold.block import fold_block
 from bot.reading.fold.rows import Row
+from bot.reading.little import little
+from bot.reading.movements.combine import combine
 from bot.reading.plan.adding import change_added
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.clauses import Clause
@@ -17,6 +19,9 @@ from planner.movements import movement
 
 # Movements whose added load goes over to another of the same pattern.
 LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_dip".split())
+
+GRIPPED = frozenset({"pull_up", "chin_up", "neutral_grip_pull_up"})  # the grip alone tells these apart
+RINGED = {"pull_up": "ring_pull_up", "dip": "ring_dip", "muscle_up": "ring_muscle_up"}
 
 
 def other_work(told: Told, said: Said) -> bool:
@@ -40,11 +45,52 @@ def other_work(told: Told, said: Said) -> bool:
             row.movement = move.value.movement
         told.extra += folded.rows
         return True
+    if not said.values and (_other_grip(told, clause) or _on_rings(told, said)):
+        return True
     if clause.outside and not said.values and stands_for(told, clause):
         fact = clause.outside[0]
         told.asks.append(Ask("movement", told.message.span(fact.start, fact.end)))
         return True
     return False
+
+
+def _other_grip(told: Told, clause: Clause) -> bool:
+    """ "Done, only in a neutral grip", "pull-ups underhand, the rest as planned": of the one lift that it changes."""
+    mention = clause.outside[0].value if len(clause.outside) == 1 and not clause.targets else None
+    grip = mention.features & combine().grips if mention is not None else set()
+    if mention is None or not grip or not stands_for(told, clause):
+        return False
+    on_rings = {old for old, new in RINGED.items() if new == mention.movement}
+    alike = on_rings if "ring" in grip else GRIPPED if mention.movement in GRIPPED else set()
+    alike = alike & (mention.features - grip or alike)
+    where = [at for at, row in enumerate(told.rows) if row.movement in alike and row.part != "warm_up"]
+    if len({told.rows[at].movement for at in where}) != 1:
+        return False
+    put_in_place(told, clause, mention.movement, where)
+    return True
+
+
+def _on_rings(told: Told, said: Said) -> bool:
+    """ "As planned, only on the rings": of the one movement of the plan that rings make another one, else asked."""
+    clause = said.clause
+    if said.named or clause.outside or any(row.movement in RINGED.values() for row in told.rows):
+        return False
+    spoken = any(one.sentence == clause.sentence and one.names & GLOBAL for one in told.clauses)
+    tokens, first, last = told.message.tokens, clause.facts[0].start, clause.facts[-1].end
+    named = told.message.beginning("movements")
+    rings = next((at for at in range(first, last) if any(hit.name == "ring" for hit in named[at])), None)
+    if rings is None or not spoken or any(plan_names(fact) & {"skipped", "except"} for fact in clause.facts):
+        return False
+    led = {token.text for token in tokens[max(first, rings - 2) : rings + 2]}
+    if led.isdisjoint(little("on_lift") | little("on_a_side")):
+        return False
+    where = [at for at, row in enumerate(told.rows) if row.movement in RINGED and row.part != "warm_up"]
+    if len({told.rows[at].movement for at in where}) != 1:
+        if where:
+            told.ask("movement", clause)
+        return bool(where)
+    put_in_place(told, clause, RINGED[told.rows[where[0]].movement or ""], where)
+    return True
 
 
 def _in_place(told: Told, said: Said) -> bool:

@@ -15,7 +15,16 @@ from bot.reading.plan.clauses import Clause
 from bot.reading.plan.each_lift import lifts_pointed_at
 from bot.reading.plan.fewer import so_many_each
 from bot.reading.plan.ground import GLOBAL, PARTS, plan_names
-from bot.reading.plan.leaving import first_only, late_rest, left_out, one_side_only, put_off
+from bot.reading.plan.leaving import (
+    against_the_rest,
+    all_of_side,
+    first_only,
+    late_rest,
+    left_out,
+    no_time_for_it,
+    one_side_only,
+    put_off,
+)
 from bot.reading.plan.meant import meant
 from bot.reading.plan.paused import paused
 from bot.reading.plan.ranged import ranged
@@ -63,7 +72,7 @@ def take(told: Told, clause: Clause) -> None:
         told.everything = told.everything or "except" in said.names  # "everything, but more weight on the dips"
         lighter(told, clause)
         return
-    if _stopped_there(told, said):
+    if _stopped_there(told, said) or no_time_for_it(told, said) or against_the_rest(told, said):
         return
     if paused(told, said) or ranged(told, said):
         kept_whole(told, said)
@@ -72,6 +81,8 @@ def take(told: Told, clause: Clause) -> None:
     if kept_up_to(told, said):
         return
     _there(told, said)
+    if all_of_side(told, said):
+        return
     if of_added(told, said) or sets_more_or_fewer(told, said) or left_out(told, said) or first_only(told, said):
         return
     told.leaving = said.named and told.leaving and not said.values
@@ -337,6 +348,9 @@ def kept_whole(told: Told, said: Said) -> None:
             for at in said.clause.targets:
                 told.keep.setdefault(at, True)
             told.everything = told.everything or _all_but(said) or _including(told.message, said)
+        elif told.sticky and told.sticky_at == said.clause.sentence and _its_sets(told.message, said):
+            for at in told.sticky:
+                told.keep.setdefault(at, True)  # "archers done, both rounds as planned": of them alone
         elif said.sided and not told.sticky and any(row.side is None for row in told.rows):
             sides = {f.value for f in said.clause.facts if f.kind == "side"}
             for at, row in enumerate(told.rows):
@@ -350,6 +364,17 @@ def kept_whole(told: Told, said: Said) -> None:
                 surely = set()  # "did the 3s with 25": those alone
             fine = "fine" in names and (said.values or len(told.clauses) > 1) and not any(told.keep.values())
             told.everything = told.everything or bool(surely or fine)
+
+
+def _its_sets(message: Message, said: Said) -> bool:
+    """Whether a clause speaks of all sets, or rounds, and not of all that was planned."""
+    return any(
+        hit.table == "sets"
+        for fact in said.scoped
+        if fact.value == "all"
+        for at in range(fact.start, fact.end)
+        for hit in message.beginning("grammar")[at]
+    )
 
 
 def _all_but(said: Said) -> bool:
@@ -411,6 +436,8 @@ def kept_before(told: Told, said: Said, targets: list[int]) -> None:
             told.warmed_up(targets)
     elif any(f.kind == "count" and f.note.get("only") for f in values) and said.named and not said.scoped:
         over_plan(told, said, targets)  # "5 sets of dips rather than 4"
+    elif the_rows(told.rows, values):
+        return  # "the fours with 2.5 more": of the others nothing is said
     elif any(f.kind in ("delta", "instead", "fail") for f in values) and not said.named and not told.sticky:
         told.everything = told.everything or not any(told.keep.values())
 

@@ -127,6 +127,8 @@ def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | No
         return [Fact("word", item.start, item.end, item.text, {"noise": True})], i + 1  # "Last um 5 kg reduziert"
     if item.has("scope"):
         return _scope(s, i, item)
+    if item.text in little("last_go") and _last_go(s, i, before):
+        return [Fact("scope", item.start, item.end, "last", {"text": item.text})], i + 1
     if item.has("pause"):
         where = Fact("flag", item.start, item.end, "pause_" + (item.name("pause") or ""))
         words = item.text.split()
@@ -287,6 +289,28 @@ def _taken_back(s: Scanner, i: int, before: list[Fact]) -> int | None:
         return j  # "with 20, no 22.5"
     row = chain(s, j)
     return j if row is not None and row[0][0].note.get("plain") else None
+
+
+def _last_go(s: Scanner, i: int, before: list[Fact]) -> bool:
+    """ "4 mal 6, beim letzten Mal 7": one number, of what the sentence has done so many times.
+
+    "4x6, beim letzten Mal 7" tells of the last session.
+    """
+    j = i + 1
+    while s.at(j).has("plan", "only") or s.at(j).text in little("before_number"):
+        j += 1
+    row = s.at(j + 1).has("times", "x") or s.at(j + 1).has("sets") or s.at(j + 1).text in ("x", "*", ",", "-", "/")
+    if s.at(j).kind != "num" or (row and s.at(j + 2).kind == "num"):
+        return False
+    for fact in reversed(before):
+        if fact.kind == "sep" and fact.value == 3:
+            return False
+        if fact.kind == "side":
+            return True
+        if fact.kind == "rows" and len(fact.value) > 1:
+            items = (s.at(n) for n in range(i) if fact.start <= s.at(n).start < fact.end)
+            return any(item.text in little("times_after") for item in items)
+    return False
 
 
 def _scope(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int]:

@@ -37,8 +37,12 @@ from bot.reading.ties.counted import (
 from bot.reading.ties.crossed import crossed
 from bot.reading.ties.cut_short import cut_short
 from bot.reading.ties.denied import denied_marks, untried
+<<<<<<< HEAD
 from bot.reading.ties.dotted import dotted
 from bot.reading.ties.dropped import dropped_to
+=======
+from bot.reading.ties.dropped import and_without, dropped_to
+>>>>>>> main
 from bot.reading.ties.each_its_load import each_its_load
 from bot.reading.ties.each_rated import each_rated
 from bot.reading.ties.far_off import far_off
@@ -60,6 +64,8 @@ from bot.reading.ties.meant_otherwise import meant_otherwise
 from bot.reading.ties.named_behind import named_behind
 from bot.reading.ties.narrated import narrated, sets_by_load
 from bot.reading.ties.of_the_body import body_alone
+from bot.reading.ties.one_last import one_last
+from bot.reading.ties.one_unit import one_unit
 from bot.reading.ties.others import done_by_others
 from bot.reading.ties.paced import paced
 from bot.reading.ties.ramps import ramps
@@ -75,13 +81,14 @@ from bot.reading.ties.ratings import (
 from bot.reading.ties.rep_of_set import rep_gone_for, rep_of_set, set_of_rep
 from bot.reading.ties.reps_more import reps_more
 from bot.reading.ties.sections import sections
+from bot.reading.ties.set_by_reps import set_by_reps
 from bot.reading.ties.shared_load import shared_load
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.then_the_rest import then_the_rest
 from bot.reading.ties.told_ahead import load_kept, misses_ahead, sets_ahead, total_of_sides
-from bot.reading.ties.told_twice import announced, heads_ladder
+from bot.reading.ties.told_twice import announced, echoed, heads_ladder
 from bot.reading.ties.tried import all_missed, last_missed, misses_counted, tried
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
@@ -105,7 +112,10 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (without, "load|at plan|word 'without"),
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
     (top_by_load, "flag rows"),
+    (one_last, "rows sep scope"),
+    (one_unit, "scheme load bare rows sep"),
     (back_offs, "scope bare rows"),
+    (echoed, "bare sep"),
     (announced, "rows|bare load sep"),
     (heads_ladder, "rows sep move"),
     (held_by_side, "side load rows"),
@@ -182,6 +192,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     # help, totals and sides
     (helped_by, "load plan"),
     (of_the_band, "load|bare|instead"),
+    (and_without, "load|loads 'without"),
     (dropped_to, "link"),
     (summed, "rows scheme"),
     (held_in_total, "rows scheme"),
@@ -198,6 +209,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (plates, "rows load"),
     (felt_heavier, "word bare|load"),
     # efforts, once no load is taken for one
+    (set_by_reps, "rows effort 'by_reps|'by_reps_led bare|rows"),
     (efforts_of_sides, "effort side"),
     (named_and_rated, "scope rows bare"),
     (rated, "effort scope bare"),

@@ -24,7 +24,8 @@ def load_heads(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     for at in range(len(facts) - 2):
         number, mark, rows = facts[at : at + 3]
         total = at > 0 and facts[at - 1].value == "total"
-        if mark.note.get("mark") == ":" and rows.kind == "rows" and (total or number.note.get("reps")):
+        summed = number.kind in ("bare", "rows") and (total or number.note.get("reps"))
+        if mark.note.get("mark") == ":" and rows.kind == "rows" and summed:
             out[at] = _no_total(number, rows)
             continue
         heads = number.kind == "bare" and not number.note.get("spelled") and mark.note.get("mark") == ":"

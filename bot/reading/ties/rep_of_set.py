@@ -23,10 +23,12 @@ REACH = 6  # facts from the repetition to what became of it
 def rep_gone_for(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with a miss in place of the repetition that was tried and of what became of it."""
     for at, fact in enumerate(facts):
-        if fact.kind != "scope" or not isinstance(fact.value, int) or _names_set(message, fact):
+        figured = _figured(message, facts, at)
+        if not figured and (fact.kind != "scope" or not isinstance(fact.value, int) or _names_set(message, fact)):
             continue
         if not _led(message, fact):
             continue
+        fact = replace(fact, kind="scope", value=int(fact.value))
         for n in range(at + 1, min(at + 1 + REACH, len(facts))):
             one = facts[n]
             missed = one.kind == "fail" and not one.note.get("weak") and one.value is None
@@ -39,6 +41,14 @@ def rep_gone_for(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             if one.kind not in BESIDE and not (one.kind == "sep" and one.value == 1) and one.value != "last":
                 break
     return facts
+
+
+def _figured(message: Message, facts: Sequence[Fact], at: int) -> bool:
+    """ "The 4th", "la 4ª", in figures."""
+    end = message.tokens[facts[at].end] if facts[at].end < len(message.tokens) else None
+    if facts[at].kind != "bare" or end is None or end.space or facts[at].value != int(facts[at].value):
+        return False
+    return end.text in little("ordinal_ending") and end.text.isalpha()
 
 
 def _without(facts: Sequence[Fact], reps: int) -> list[Fact]:
@@ -84,6 +94,11 @@ def rep_of_set(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         reps = [n for n in scopes if n not in sets and (isinstance(facts[n].value, int) or facts[n].value == "last")]
         if len(sets) == 1 and len(reps) == 1:
             missed = replace(fact, value=facts[reps[0]].value, note={**fact.note, "rep": True})
+            if facts[at - 1].kind == "sep":
+                if not _a_rep(message, facts[reps[0]]):
+                    continue
+                kept = [one for n, one in enumerate(facts[: at - 1]) if n != reps[0]]
+                return [*kept, missed, *facts[at + 1 :]]
             return [missed if n == at else one for n, one in enumerate(facts) if n != reps[0]]
     return facts
 
@@ -164,6 +179,12 @@ def _next_rep(message: Message, facts: Sequence[Fact], at: int) -> int | None:
     return reps if isinstance(nth, int) and nth == _reps(facts[reps]) + 1 else None
 
 
+def _a_rep(message: Message, fact: Fact) -> bool:
+    """Whether a scope says that it is of a repetition: "the third rep"."""
+    words = {token.text for token in message.tokens[fact.start : fact.end + 1]}
+    return not words.isdisjoint(little("rep_of", "rep_word"))
+
+
 def _reps(fact: Fact) -> int:
     """The reps of the one set that a fact tells; 0: of none."""
     if fact.kind == "bare":
@@ -174,7 +195,8 @@ def _reps(fact: Fact) -> int:
 def _before(facts: Sequence[Fact], at: int) -> list[int]:
     """The scopes of the clause right before a miss."""
     found: list[int] = []
-    for n in range(at - 1, -1, -1):
+    comma = at and facts[at - 1].kind == "sep" and facts[at - 1].note.get("mark") == ","
+    for n in range(at - 1 - bool(comma), -1, -1):  # "in the fourth set the third rep, it didn't go"
         if facts[n].kind == "scope":
             found.append(n)
         elif facts[n].kind not in BESIDE:

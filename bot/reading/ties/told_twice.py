@@ -54,6 +54,36 @@ def heads_ladder(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
+def echoed(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "12 (zwölf!)", "2 s (in Worten: zwei)": the number of a bracket in words is the one before it once more."""
+    out = list(facts)
+    for at in range(len(out) - 1, 0, -1):
+        fact = out[at]
+        if fact.kind != "bare" or not fact.note.get("spelled"):
+            continue
+        opened = next((n for n in range(at - 1, -1, -1) if not _beside_echo(out[n])), None)
+        if opened is None or opened == 0 or out[opened].note.get("mark") != "(":
+            continue
+        told = next(
+            (one for one in reversed(out[:opened]) if one.kind not in BESIDE and one.note.get("mark") != "."), None
+        )
+        if told is not None and fact.value in _numbers_of(told):
+            del out[at]
+    return out
+
+
+def _beside_echo(fact: Fact) -> bool:
+    """ "In words:", "yes,": what may lead the number said once more."""
+    return fact.kind == "word" or bool(fact.note.get("weak")) or (fact.kind == "sep" and fact.note.get("mark") != "(")
+
+
+def _numbers_of(fact: Fact) -> set[float | None]:
+    """The numbers that a fact told."""
+    if fact.kind == "rows":
+        return {len(fact.value)} | {value for one in fact.value for value in (one.reps, one.hold_s)}
+    return {fact.value, fact.note.get("kg")} if fact.kind in ("bare", "load", "count") else set()
+
+
 def _reps(fact: Fact) -> int:
     """The reps of the one set that a fact tells; 0: of none."""
     if fact.kind == "bare":

@@ -61,3 +61,6 @@ must-work = { $movement }: darum geht es am { $day }. Wenn etwas weh tut, sag mi
 must-warm_up = { $movement }: das Aufwärmen am { $day }, besser nicht weglassen.
 must-first = Als Erstes fällt weg: { $first }.
 must-none = { $movement }: steht nicht im Plan von { $day }.
+
+# Words of the plan.
+rpe-means = RPE sagt, wie hart ein Satz war: Bei 10 ging nichts mehr, bei 9 noch eine Wiederholung, bei 8 zwei, bei 7 drei. „RPE bis 7“ heißt: mit drei in Reserve aufhören.

@@ -61,3 +61,6 @@ must-work = { $movement }: part of what { $day } is about. If something hurts, t
 must-warm_up = { $movement }: the warm-up of { $day }, better kept.
 must-first = The first to leave out: { $first }.
 must-none = { $movement }: not in the plan of { $day }.
+
+# Words of the plan.
+rpe-means = RPE is how hard a set was: at 10 nothing was left, at 9 one more rep was in you, at 8 two, at 7 three. “RPE up to 7” asks you to stop with three to spare.

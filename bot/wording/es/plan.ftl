@@ -61,3 +61,6 @@ must-work = { $movement }: de eso va el { $day }. Si algo duele, dime dónde y c
 must-warm_up = { $movement }: el calentamiento del { $day }, mejor no dejarlo.
 must-first = Lo primero que se deja: { $first }.
 must-none = { $movement }: no está en el plan del { $day }.
+
+# Words of the plan.
+rpe-means = RPE dice lo dura que fue una serie: con 10 no quedaba nada, con 9 una repetición más, con 8 dos, con 7 tres. «RPE hasta 7» pide parar con tres de reserva.

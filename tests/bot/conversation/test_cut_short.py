@@ -110,5 +110,5 @@ def test_what_is_told_of_equipment_answers_no_question_about_days(chat: Chat) ->
     chat.waits_until("08:00")
     assert "which days do you mean" in chat.answer("mira", "away 30 February to 3 March", "09:00")
 
-    assert "you have bands" in chat.answer("mira", "only have bands this week", "09:05")
+    assert "you have rings" in chat.answer("mira", "only have rings this week", "09:05")
     assert not absences(chat)

@@ -134,3 +134,46 @@ def test_that_in_pounds(of_language: Callable[[str], Chat], language: str, words
     answer = of_language(language).answer("mira", words, "18:00")
 
     assert "pounds" in answer or "Pfund" in answer
+
+
+@pytest.mark.parametrize(
+    ("language", "words", "said"),
+    [
+        ("en", "what does rpe mean", "at 10 nothing was left"),
+        ("en", "What's RPE?", "at 8 two"),
+        ("de", "was heißt RPE?", "Bei 10 ging nichts mehr"),
+        ("es", "¿qué significa RPE?", "con 10 no quedaba nada"),
+    ],
+)
+def test_the_word_of_every_plan_is_explained(
+    of_language: Callable[[str], Chat], language: str, words: str, said: str
+) -> None:
+    assert said in of_language(language).answer("mira", words, "18:00")
+
+
+def test_a_phone_that_died_is_no_grief(chat: Chat) -> None:
+    chat.waits_until("08:00")
+
+    assert "sorry to hear" not in chat.answer("mira", "my phone died yesterday", "09:00")
+
+
+@pytest.mark.parametrize(
+    ("language", "words", "said"),
+    [
+        ("en", "can you move my training days to tuesday and friday", "are Inês's to set"),
+        ("de", "kann ich meine Trainingstage auf Dienstag und Freitag legen?", "legt Inês fest"),
+        ("es", "¿puedo cambiar mis días de entreno al martes y viernes?", "los fija Inês"),
+        ("en", "my dog died", "I am sorry to hear that"),
+        ("de", "mein Opa ist gestorben", "Das tut mir leid"),
+        ("es", "ayer falleció mi abuela", "Lo siento mucho"),
+    ],
+)
+def test_what_is_the_coachs_is_offered_to_be_passed_on(
+    of_language: Callable[[str], Chat], language: str, words: str, said: str
+) -> None:
+    chat = of_language(language)
+    assert said in chat.answer("mira", words, "18:00")
+    assert not moves(chat)
+
+    chat.says("mira", None, "18:05", press=chat.heard[-1]["buttons"][0])
+    assert words in chat.to_coach()[-1]["text"]
