@@ -37,12 +37,8 @@ from bot.reading.ties.counted import (
 from bot.reading.ties.crossed import crossed
 from bot.reading.ties.cut_short import cut_short
 from bot.reading.ties.denied import denied_marks, untried
-<<<<<<< HEAD
 from bot.reading.ties.dotted import dotted
-from bot.reading.ties.dropped import dropped_to
-=======
 from bot.reading.ties.dropped import and_without, dropped_to
->>>>>>> main
 from bot.reading.ties.each_its_load import each_its_load
 from bot.reading.ties.each_rated import each_rated
 from bot.reading.ties.far_off import far_off
