@@ -5,7 +5,7 @@ from __future__ import annotations
 from bisect import bisect_left, bisect_right
 from collections.abc import Collection, Sequence
 from dataclasses import replace
-from itertools import chain
+from itertools import chain, pairwise
 
 from bot.reading.facts import Fact
 from bot.reading.lexicon import Hit
@@ -99,6 +99,8 @@ def drop_unreal(
     feared = _covered([span for name, span in dead_of if name == "feared"], len(message.tokens))
     # "meant to do 5x3, stopped after three sets": three sets of it were done
     kept = [fact for fact in facts if fact.note.get("cut") or not (fact.kind in NUMBERS and gone[fact.start])]
+    of_others = _covered([span for name, span in dead_of if name == "others"], len(message.tokens))
+    kept = _without_their_lifts(kept, facts, of_others)
     kept = _same_as(kept, [fact for fact in facts if fact.kind == "load" and fact.value and gone[fact.start]])
     # "up from 4x5 on Monday", "my buddy tore his biceps Saturday"
     kept = [fact for fact in kept if not (is_day(fact) and told_of[fact.start])]
@@ -108,6 +110,18 @@ def drop_unreal(
         sets = max((len(f.value) for f in facts if f.kind == "rows" and wanted[f.start]), default=0)
         kept = _with_wished_load(kept, loads[0], sets)
     return kept
+
+
+def _without_their_lifts(kept: list[Fact], facts: Sequence[Fact], gone: Sequence[bool]) -> list[Fact]:
+    """ "While my wife did 3x10 push-ups I did 4x8 pull-ups": an exercise of hers, where another one is told of mine."""
+    theirs = {
+        id(move)
+        for sets, move in pairwise(facts)
+        if sets.kind in ("rows", "bare") and move.kind == "move" and sets.end == move.start and gone[move.start]
+    }
+    mine = (at for at in range(len(kept) - 1, -1, -1) if kept[at].kind == "move" and id(kept[at]) not in theirs)
+    last = next(mine, -1)
+    return [fact for at, fact in enumerate(kept) if id(fact) not in theirs or at > last]
 
 
 def _outdone(message: Message, facts: Sequence[Fact], hit: Hit, end: int, named: dict[str, list[Hit]]) -> bool:

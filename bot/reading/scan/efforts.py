@@ -116,7 +116,9 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
         or joined.has("times", "to")
     ) and s.at(place).kind == "num":
         second = s.at(place).value or 0
-        if not (joined.text == "/" and second == 10):
+        if joined.text == "/" and _rates_next(s, place + 1):
+            pass  # "6 @ rpe 7 / 6 @ rpe 8": reps of the next set
+        elif not (joined.text == "/" and second == 10):
             if joined.text == "/" and LEAST_LISTED <= second <= low:
                 return [Fact("ask", s.at(i).start, s.at(end + 1).end, "rpe")], end + 2  # "rpe 7 / 6": of what?
             if second > low and second <= 10:

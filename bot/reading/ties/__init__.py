@@ -38,7 +38,7 @@ from bot.reading.ties.crossed import crossed
 from bot.reading.ties.cut_short import cut_short
 from bot.reading.ties.denied import denied_marks, untried
 from bot.reading.ties.dotted import dotted
-from bot.reading.ties.dropped import and_without, dropped_to
+from bot.reading.ties.dropped import dropped_to
 from bot.reading.ties.each_its_load import each_its_load
 from bot.reading.ties.each_rated import each_rated
 from bot.reading.ties.far_off import far_off
@@ -82,6 +82,7 @@ from bot.reading.ties.shared_load import shared_load
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.somebody import somebody
+from bot.reading.ties.sums import sums
 from bot.reading.ties.then_the_rest import then_the_rest
 from bot.reading.ties.told_ahead import load_kept, misses_ahead, sets_ahead, total_of_sides
 from bot.reading.ties.told_twice import announced, echoed, heads_ladder
@@ -188,9 +189,9 @@ RULES: tuple[tuple[Rule, str], ...] = (
     # help, totals and sides
     (helped_by, "load plan"),
     (of_the_band, "load|bare|instead"),
-    (and_without, "load|loads 'without"),
     (dropped_to, "link"),
     (summed, "rows scheme"),
+    (sums, "rows bare|rows 'comes_to"),
     (held_in_total, "rows scheme"),
     (full_range, "flag"),
     (sided, "side"),
