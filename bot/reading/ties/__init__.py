@@ -191,7 +191,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (of_the_band, "load|bare|instead"),
     (dropped_to, "link"),
     (summed, "rows scheme"),
-    (sums, "rows bare|rows 'comes_to"),
+    (sums, "rows bare|rows"),
     (held_in_total, "rows scheme"),
     (full_range, "flag"),
     (sided, "side"),

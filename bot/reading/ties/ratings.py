@@ -124,9 +124,12 @@ def last_hedged(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         hedges = little("score_ending", "perhaps", "hedge", "reckoned")
         about = behind in hedges or not words.isdisjoint(hedges)
         reps = before.value[-1].reps or 0
+        behind_dash = message.tokens[fact.end + 1].text if behind == "-" and fact.end + 1 < len(message.tokens) else ""
+        near = {token.text for token in message.tokens[max(0, fact.start - 2) : fact.start]}  # "felt like 9"
+        felt = bool(near & little("felt")) or behind_dash in little("score_ending")
         listed = bool(before.note.get("values")) and fact.value != reps
         over = fact.value > reps + 1 and not words.isdisjoint(little("judging"))
-        if reps and ((listed and about) or over):
+        if reps and ((listed and about) or over or (felt and fact.value != reps)):
             scope = replace(led[place], value="last")
             return [*facts[: at - len(between) - 1], scope, *between, replace(fact, kind="effort"), *facts[at + 1 :]]
     return facts
