@@ -54,9 +54,16 @@ def _wishes(message: Message) -> dict[str, list[Hit]]:
     if whole and "plan_today" in found:
         found.pop("move", None)  # "can I train tomorrow?" names no day that is moved
     found.pop("correction", None)  # a correction is one only with its values: corrections.py
-    if not found.keys() & {*ABSENCES, "plan_week", "plan_today"}:
-        found.update(_elsewhere(message))
+    told = found.keys() & {*ABSENCES, "plan_week", "plan_today"}
+    idle = told == {"missed"} and all(_no_training(message, hit) for hit in found["missed"])
+    if not told or (idle and not any(hit.name == "was" for hit in message.hits("intents", "past"))):
+        found.update(_elsewhere(message))  # "in Pune from 15 to 19 July, no training then"
     return _settled(message, found)
+
+
+def _no_training(message: Message, hit: Hit) -> bool:
+    """Whether a hit only says that there is no training: "no training until the 21st"."""
+    return any(token.text in little("no_training_led") for token in message.tokens[hit.start : hit.start + 2])
 
 
 def in_passing(message: Message, wish: str) -> bool:
@@ -213,6 +220,10 @@ def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hi
         found = {name: hits for name, hits in found.items() if hits}
     if "help" in found and "undo" in found:
         del found["undo"]
+    if "ill" in found and "pause" in found:
+        # "tonsillitis, no training until the 21st": what the illness brings with it
+        found["pause"] = [hit for hit in found["pause"] if not _no_training(message, hit)]
+        found = {name: hits for name, hits in found.items() if hits}
     if "ill" in found or "pause" in found:
         cues = Cues(message)
         for name in ("ill", "pause"):

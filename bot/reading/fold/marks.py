@@ -176,7 +176,7 @@ def _times_told(fold: FoldState) -> bool:
 
 def on_plan(fold: FoldState, fact: Fact) -> None:
     """ "left 2, right the same"; "and one more set of 2"."""
-    if "part_main" in fact.note.get("names", ()):
+    if "part_main" in fact.note.get("names", ()) and not fold.based:
         fold.work_from = len(fold.rows)
     if "extra_set" in fact.note.get("names", ()) or fact.value == "extra_set":
         fold.one_more = bool(fold.rows) and not fold.based

@@ -8,7 +8,7 @@ from itertools import pairwise
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
-from bot.reading.plan.choosing import exact_rows, main_rows
+from bot.reading.plan.choosing import exact_rows, main_rows, pick
 from bot.reading.plan.ground import PARTS, members, plan_names
 from bot.reading.plan.value import near_load, near_reps
 
@@ -219,7 +219,19 @@ def _main_lift_first(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     return False
 
 
+def _top_and_back(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "Top set 3, back-offs: 4, 4, 3": what the top set and the back-offs of the main lift came to."""
+    known = {row.movement for row in rows}
+    strange = any(fact.kind == "move" and not set(members(fact.value)) & known for fact in facts)
+    if strange or any(fact.kind in ("load", "at", "loads") for fact in facts):
+        return False
+    targets = main_rows(rows)
+    named = [fact.value for fact in facts if fact.kind == "scope"]
+    return named == ["top", "back"] and all(pick(rows, targets, name) for name in named)
+
+
 FORMS = (
+    _top_and_back,
     _main_lift_first,
     _by_outcome,
     _each_exact,

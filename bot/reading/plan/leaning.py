@@ -59,7 +59,7 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True  # "top set only 2, rest fine"
     if names & STRONG or any(fact.kind in ("instead", "delta") or fact.note.get("shift") for fact in facts):
         return True
-    if any(fact.kind == "count" and (fact.note.get("of_plan") or fact.note.get("only")) for fact in facts):
+    if any(f.kind == "count" and (f.note.keys() & {"of_plan", "only", "back_offs"}) for f in facts):
         return True
     loaded = any(f.kind in ("load", "bare") for f in facts) and not moves and not any(f.kind == "rows" for f in facts)
     loads = [f for f in facts if f.kind == "load" or (f.kind == "bare" and near_load(f.value, planned(message)))]

@@ -8,6 +8,7 @@ from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.adding import of_added, one_beyond, over_plan, sets_more_or_fewer
+from bot.reading.plan.back_offs_counted import back_offs_counted
 from bot.reading.plan.besides import beside_plan
 from bot.reading.plan.change import change
 from bot.reading.plan.choosing import addressed, exact_rows, main_rows, of_pair, per_side, pick, the_rows
@@ -64,7 +65,7 @@ def take(told: Told, clause: Clause) -> None:
         for at in clause.targets:
             told.keep[at] = False  # "did the main work. Accessories tomorrow"
         return
-    if beside_plan(told, said) or unclear(told, said):
+    if back_offs_counted(told, said) or beside_plan(told, said) or unclear(told, said):
         return
     if so_many_each(told, said) or (said.values and not said.named and told.unclear_in == clause.sentence):
         return

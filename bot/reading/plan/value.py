@@ -78,7 +78,7 @@ def _instead(message: Message, fact: Fact, where: Sequence[Row], asks: list[Ask]
     elif assists:
         for row in assists:
             row.assist_kg = kg
-    elif unit in ("kg", "lb"):
+    elif unit in ("kg", "lb") and len({row.movement for row in where}) == 1:
         _set_load(where, kg)
     else:
         asks.append(Ask("load_kg", message.span(fact.start, fact.end)))

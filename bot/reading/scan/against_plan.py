@@ -12,6 +12,7 @@ from bot.reading.scan.stopped import stopped
 from bot.reading.scan.which_sets import onwards, which_sets
 
 VERBS = 4  # items between an old value and the verb of the new one
+MOST_BACK_OFFS = range(1, 9)
 LEFT_OUT = 7  # how far "out" may stand from "left": "left the dips out"
 
 
@@ -23,6 +24,13 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return told
     if s.planned and item.text in little("not_got_to") and s.at(i - 1).kind == "move" and _closes(s, i + 1):
         return [Fact("plan", item.start, item.end, "skipped", {"names": ["skipped"]})], i + 1
+    if item.has("plan", "spot_on"):
+        if s.planned and i and _closes(s, i + 1):  # "pull-ups bang on", and not "dead on my feet", "a sore spot on …"
+            return [Fact("plan", item.start, item.end, "planned", {"names": ["planned"]})], i + 1
+        return [Fact("word", item.start, item.end, item.text)], i + 1
+    back_offs = _so_many_back_offs(s, i)
+    if back_offs is not None:
+        return back_offs
     first = i + 1 if item.has("load", "at") and s.at(i + 1).value is not None else i
     value = s.at(first).value
     if value is not None:
@@ -61,6 +69,24 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if told is not None:
             return told
     return stopped(s, i) if item.has("plan", "stopped", "reached") else None
+
+
+def _so_many_back_offs(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "Top set done, two back-offs": how many of the planned back-offs, and nothing of their reps or loads."""
+    item = s.at(i)
+    named = s.at(i + 1).has("scope", "back") or s.at(i + 1).text in little("back_off_sets")
+    if not s.planned or not named or item.value is None or item.value not in MOST_BACK_OFFS:
+        return None
+    end = i + 2 + s.at(i + 2).has("sets", "sets")
+    after = s.at(end)
+    if not (_closes(s, end) or after.has("plan", "only", "done", "skipped", "planned")):
+        row = chain(s, i)
+        if row is None and s.at(i + 1).has("scope", "back") and after.has("load", "at", "plus"):
+            return [Fact("count", item.start, item.end, int(item.value), {"back_offs": True})], i + 1  # "2 at 25"
+        if row is None or row[0][0].kind != "rows":
+            return None
+        return [Fact("scope", item.start, item.start, "back", {"text": ""}), *row[0]], row[1]  # "2 back-offs of 5"
+    return [Fact("count", item.start, s.at(end - 1).end, int(item.value), {"back_offs": True})], end
 
 
 def _old_first(s: Scanner, i: int) -> tuple[list[Fact], int] | None:

@@ -42,6 +42,9 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("load", item.start, item.end, 0.0, {"none": True})], i + 1
     if item.has("load", "same"):
         return [Fact("load", item.start, item.end, None, {"same": True})], i + 1
+    worn = _worn(s, i)
+    if worn is not None:
+        return worn
     j = i
     how = None
     while s.at(j).has("load", "at", "plus", "sign") and j < i + 3:
@@ -191,6 +194,23 @@ def _one_a_set(s: Scanner, i: int, j: int) -> tuple[list[Fact], int] | None:
     if len(kgs) < LEAST_ROW or not told or max(kgs) > 2 * min(kgs):
         return None
     return [Fact("loads", s.at(i).start, s.at(k - 1).end, kgs)], k
+
+
+def _worn(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "Had 45 on", "llevaba 20 encima": what hung on the belt."""
+    number, j = s.at(i + 1), i + 2
+    if s.at(i).text.split(" ")[-1] not in little("had_it") or number.kind != "num" or number.spelled:
+        return None
+    unit = s.unit_at(j) if s.unit_at(j) in ("kg", "lb") else None
+    j += unit is not None
+    after = s.at(j + 1)
+    closes = after.kind in ("nl", "end", "claim") or after.text in (",", ".", ";", "!", ")") or after.has("scope")
+    if s.at(j).text not in little("hung_on") or not (closes or after.has("sep")):
+        return None
+    if after.text == "," and s.at(j + 2).has("plan", "instead"):
+        return None  # "had 45 on, not 40": told against the plan
+    note = {"how": "at", "unit": unit or s.unit}
+    return [Fact("load", s.at(i).start, s.at(j).end, s.kg(number.value or 0, unit), note)], j + 1
 
 
 def _numbers_a_line(s: Scanner, i: int) -> bool:

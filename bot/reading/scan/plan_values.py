@@ -44,6 +44,30 @@ def _lead_in(s: Scanner, k: int) -> int:
     return k
 
 
+def _became(s: Scanner, i: int, j: int, unit: str | None) -> tuple[list[Fact], int] | None:
+    """ "Four sets turned into three", "20 kg became 17.5 kg": what was planned, and done.
+
+    The words for it stand at `j`.
+    """
+    if not s.planned or not s.at(j).has("plan", "became") or unit == "sec":
+        return None
+    new, old, end = s.at(j + 1), s.at(i), j + 2
+    if new.kind != "num" or new.value is None or old.value is None or s.at(end).has("times", "x"):
+        return None
+    if s.at(end).has("sets", "sets") or s.at(end).has("reps"):
+        unit, end = ("sets" if s.at(end).has("sets", "sets") else "reps"), end + 1
+    elif s.unit_at(end) in ("kg", "lb"):
+        unit, end = s.unit_at(end), end + 1
+    if unit is None:
+        return None
+    if unit == "sets":
+        if not s.whole(new.value) or new.value > MOST_NAMED:
+            return None
+        note = {"of_plan": int(old.value)} if new.value <= old.value else {"only": True}
+        return [Fact("count", old.start, s.at(end - 1).end, int(new.value), note)], end
+    return [Fact("instead", old.start, s.at(end - 1).end, (new.value, old.value, unit))], end
+
+
 def swapped(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """ "Swapped the 15 kg band for the 10 kg one": the old value, what it was of, and the new one."""
     values: list[tuple[float, str | None]] = []
@@ -77,6 +101,13 @@ def valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         unit, j = "reps", j + 1
     elif s.at(j).has("sets"):
         unit, j = "sets", j + 1
+    became = _became(s, i, j, unit)
+    if became is not None:
+        return became
+    if s.at(j).text in little("hung_on") and unit in (None, "kg", "lb"):
+        turned = j + 1 + (s.at(j + 1).text == ",")
+        if s.at(turned).has("plan", "instead") and s.at(turned + 1).kind == "num":
+            unit, j = unit or s.unit, turned  # "had 45 on, not 40"
     mark = s.at(j)
     k = j
     if (mark.text == "," or mark.has("sep", "and")) and s.at(j + 1).has("plan", "instead"):

@@ -23,12 +23,14 @@ OTHER_LINES = (DATA / "other_talk.txt").read_text(encoding="utf-8").splitlines()
 ZONE = ZoneInfo("Europe/Berlin")
 SENT = datetime(2027, 6, 16, 18, 30, tzinfo=ZONE)
 PLANNED = re.compile(
-    r"(?P<movement>\w+):(?P<sets>\d+)x(?P<each>\d+)(?P<unit>s|lr)?(:(?P<load>[\d.]+))?(@(?P<rpe>\d+))?"
+    r"((?P<part>[aw])/)?(?P<movement>\w+):(?P<sets>\d+)x(?P<each>\d+)(?P<unit>s|lr)?(:(?P<load>[\d.]+))?(@(?P<rpe>\d+))?"
 )
+
+PARTS = {None: "main", "a": "accessory", "w": "warm_up"}
 
 
 def plan_of(text: str) -> tuple[PlannedSet, ...] | None:
-    """`pull_up:4x5:20@8;dip:3x8:10`; `s` after the reps makes them seconds, `lr` a pair of sides."""
+    """`pull_up:4x5:20@8;a/dip:3x8:10`; `s` after the reps makes them seconds, `lr` a pair of sides; see `PARTS`."""
     if not text:
         return None
     planned: list[PlannedSet] = []
@@ -41,7 +43,7 @@ def plan_of(text: str) -> tuple[PlannedSet, ...] | None:
                 planned.append(
                     PlannedSet(
                         movement=told["movement"],
-                        part="main",
+                        part=PARTS[told["part"]],
                         side=side,
                         reps=None if held else int(told["each"]),
                         hold_s=float(told["each"]) if held else None,
