@@ -53,14 +53,14 @@ def titled_load(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Worked up to 50: 5 at 20, 3 at 30, 1 at 50": a title, as each set that follows has its own load."""
     for at in range(len(facts) - 5):
         title = facts[at]
+        if title.kind in ("rows", "bare", "count"):
+            return facts  # no title stands behind sets
         if title.kind != "load" or not title.value:
             continue
         mark = at + 1
         while mark < len(facts) and facts[mark].kind in ("word", "move"):
             mark += 1
         if mark == len(facts) or facts[mark].kind != "sep" or facts[mark].value == THEN:
-            continue
-        if any(one.kind in ("rows", "bare", "count") for one in facts[:at]):
             continue
         pairs = [one for one in facts[mark + 1 : mark + 6] if one.kind != "sep"][:4]
         own = [_kg(one) for one in pairs[1::2]] if [one.kind for one in pairs[::2]] == ["bare", "bare"] else []

@@ -116,7 +116,9 @@ def last_hedged(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         between = led[place + 1 :]
         if any(one.kind not in ("word", "sep", "scheme") or one.value == SENTENCE for one in between):
             continue
-        before = next((one for one in reversed(facts[: at - len(led) + place]) if one.kind in ("rows", "bare")), None)
+        scoped_at = at - len(led) + place
+        told = (facts[n] for n in range(scoped_at - 1, -1, -1) if facts[n].kind in ("rows", "bare"))
+        before = next(told, None)
         if before is None or before.kind != "rows" or len(before.value) < LEAST_IN_TURN:
             continue
         words = {token.text for token in message.tokens[led[place].end : fact.start]}

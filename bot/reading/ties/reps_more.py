@@ -11,6 +11,7 @@ from bot.reading.plan.ground import plan_names
 
 LEAST_REPS = 6  # fewer may be so many sets more
 MOST_REPS = 100
+REACH = 12  # facts from a number back to the weight that was put aside
 SENTENCE = 3  # the value of a `sep` that ends one
 
 
@@ -19,27 +20,26 @@ def reps_more(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     if message.context.today:
         return facts
     out = list(facts)
+    worked = loaded = hung = False  # sets told so far, kilograms told so far, a movement that they are hung on
     for at, fact in enumerate(facts):
         whole = fact.kind == "bare" and fact.value == int(fact.value) and LEAST_REPS <= fact.value <= MOST_REPS
-        if not whole or not _worked(facts[:at]):
-            continue
-        aside, done = _clause(facts[:at])
-        more = _more(message, facts, at)
-        closes = at + 1 == len(facts) or facts[at + 1].kind == "sep"
-        if (aside and (more or closes)) or (more and (done or _unloaded(facts[:at]))):
-            out[at] = Fact("rows", fact.start, fact.end, [Entry(int(fact.value))], {"one": True, "reps": True})
+        if whole and worked:
+            aside, done = _clause(facts, at)
+            more = _more(message, facts, at)
+            closes = at + 1 == len(facts) or facts[at + 1].kind == "sep"
+            if (aside and (more or closes)) or (more and (done or not (loaded or hung))):
+                out[at] = Fact("rows", fact.start, fact.end, [Entry(int(fact.value))], {"one": True, "reps": True})
+        worked = worked or (fact.kind == "rows" and len(fact.value) > 1)
+        loaded = loaded or fact.kind in ("load", "at", "loads")
+        hung = fact.value.movement in LOADED if fact.kind == "move" else hung
     return out
 
 
-def _worked(before: Sequence[Fact]) -> bool:
-    """Whether whole sets of a movement are told."""
-    return any(one.kind == "rows" and len(one.value) > 1 for one in before)
-
-
-def _clause(before: Sequence[Fact]) -> tuple[bool, bool]:
+def _clause(facts: Sequence[Fact], at: int) -> tuple[bool, bool]:
     """Whether the words right before a number put a weight aside ("belt off"), and whether they say "did"."""
     aside = done = False
-    for one in reversed(before):
+    for place in range(at - 1, max(-1, at - 1 - REACH), -1):
+        one = facts[place]
         if one.kind not in ("word", "sep", "plan", "scheme", "load") or one.value == SENTENCE:
             break
         if one.kind == "load":
@@ -56,10 +56,3 @@ def _more(message: Message, facts: Sequence[Fact], at: int) -> bool:
         return False
     said = " ".join(token.text for token in message.tokens[after.start : after.start + 2])
     return "more" in plan_names(after) or said in little("at_the_end")
-
-
-def _unloaded(before: Sequence[Fact]) -> bool:
-    """Whether the movement is one that nobody hangs kilograms on: "push ups 3x20, then 25 more"."""
-    moves = [one for one in before if one.kind == "move"]
-    loaded = any(one.kind in ("load", "at", "loads") for one in before)
-    return bool(moves) and moves[-1].value.movement not in LOADED and not loaded

@@ -27,8 +27,9 @@ def sums(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         before = total - (value or 0) if fact.kind == "rows" else total
         several = sets - (fact.kind == "rows") >= LEAST
         led = {token.text for token in message.tokens[max(0, fact.start - REACH) : fact.start]}
-        closing = _names_all(facts, at) and fact.kind == "bare"
-        if number and several and value == before and (closing or led & little("comes_to")):
+        if not (number and several and value == before):
+            continue
+        if led & little("comes_to") or (fact.kind == "bare" and _names_all(facts, at)):
             out[at] = Fact("word", fact.start, fact.end, None, {"noise": True})
     return out
 
