@@ -206,7 +206,13 @@ def _rep_missed(facts: Sequence[Fact]) -> bool:
 
 
 def _set_missed(facts: Sequence[Fact]) -> bool:
-    """ "Missed the last two dip sets": which sets were missed, and no work."""
+    """ "Missed the last two dip sets": which sets were missed, and no work but what one of them came to."""
+    told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim", "scheme", "plan")]
+    one = sorted(fact.kind for fact in told[:3]) == ["fail", "move", "scope"] and not told[0].note.get("weak")
+    if not one and [fact.kind for fact in told[:2]] == ["fail", "move"] and told[0].value is not None:
+        one, told = not told[0].note.get("rep"), [told[0], *told]  # "missed the last set of dips"
+    if one and [fact.kind for fact in told[3:]] in ([], ["bare"]):  # "the last set of pull-ups didn't go, got 4"
+        return all(fact.value not in (*UNSURE, "all") and not fact.note.get("weak") for fact in told)
     if any(fact.kind in ("rows", "bare", "loads", "load", "count") for fact in facts):
         return False
     told = [fact for fact in facts if fact.value != "the"]

@@ -55,6 +55,9 @@ def read_plan(message: Message, facts: list[Fact], work: Work) -> None:
         fact = (left or facts)[0]
         work.asks.append(Ask("sets", message.span(fact.start, fact.end)))
         work.report = True
+    elif told.unplanned:
+        work.asks.extend(told.asks)
+        work.report = True
 
 
 def read_part(message: Message, facts: list[Fact], movement: str, work: Work) -> bool:

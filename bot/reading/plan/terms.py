@@ -18,7 +18,7 @@ from bot.reading.plan.ground import planned
 from bot.reading.plan.in_place import in_place_of, parted_instead, rest_instead
 from bot.reading.plan.lacking import reps_lacked
 from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
-from bot.reading.plan.missed_reps import rep_of_a_set
+from bot.reading.plan.missed_reps import all_but_a_rep, rep_of_a_set
 from bot.reading.plan.named_by_reps import named_by_reps, named_only, reps_in_figures, sets_of_so_many
 from bot.reading.plan.no_numbers import names_joined, no_numbers
 from bot.reading.plan.of_each_lift import of_each_lift
@@ -87,6 +87,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (no_numbers, "bare|scope"),
     (names_joined, "word plan|scope|move"),
     (side_goes_on, "side scope|bare sep"),
+    (all_but_a_rep, "last_rep scope =except"),
     (rep_of_a_set, "scope fail"),
     (singles_named, "rows"),
     (the_sets_of, "bare word move"),

@@ -65,7 +65,7 @@ def take(told: Told, clause: Clause) -> None:
         for at in clause.targets:
             told.keep[at] = False  # "did the main work. Accessories tomorrow"
         return
-    if back_offs_counted(told, said) or beside_plan(told, said) or unclear(told, said):
+    if _only_unplanned(told, said) or back_offs_counted(told, said) or beside_plan(told, said) or unclear(told, said):
         return
     if so_many_each(told, said) or (said.values and not said.named and told.unclear_in == clause.sentence):
         return
@@ -158,6 +158,17 @@ def take(told: Told, clause: Clause) -> None:
         for at in range(min(targets)):
             told.keep.setdefault(at, True)  # "out after the third set of pull-ups": what comes before them was done
     alter(told, clause, targets)
+
+
+def _only_unplanned(told: Told, said: Said) -> bool:
+    """ "Only did the warm-up" of a day that plans none: nothing of the plan, or what is asked."""
+    if "only" not in said.names or not said.names & set(PARTS) or said.named or said.values or said.scoped:
+        return False
+    if any(clause.targets for clause in told.clauses):
+        return False  # "only warm-up and pull-ups"
+    told.ask("sets", said.clause)
+    told.exclusive, told.rest, told.unplanned = True, False, True
+    return True
 
 
 def _stopped_there(told: Told, said: Said) -> bool:

@@ -82,6 +82,7 @@ from bot.reading.ties.shared_load import shared_load
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.somebody import somebody
+from bot.reading.ties.stuck_at import stuck_at
 from bot.reading.ties.sums import sums
 from bot.reading.ties.then_the_rest import then_the_rest
 from bot.reading.ties.told_ahead import load_kept, misses_ahead, sets_ahead, total_of_sides
@@ -113,6 +114,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (one_unit, "scheme load bare rows sep"),
     (back_offs, "scope bare rows"),
     (echoed, "bare sep"),
+    (stuck_at, "load|bare 'stuck_end"),
     (announced, "rows|bare load sep"),
     (heads_ladder, "rows sep move"),
     (held_by_side, "side load rows"),
