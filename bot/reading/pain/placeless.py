@@ -65,6 +65,8 @@ def placeless(
     if loose and not any(claim.kind == "pain" for claim in claims):
         without = words.none[:1]  # "no pain, energy 6/10": the score is of something else
     for hit in without:
+        if _of_the_plan(message, hit):
+            continue  # "everything fine, last lever hold was 5s"
         if open_entries:
             for i in open_entries:
                 old = claims[i].value
@@ -77,6 +79,13 @@ def placeless(
             value, end = _hedged(words, hit.end)
             claims.append(Claim(hit.start, end, "pain", entry_of(None, None, value, moment)))
     return claims
+
+
+def _of_the_plan(message: Message, hit: Hit) -> bool:
+    """Whether "everything fine" opens what is told of a planned day, and speaks of no pain."""
+    opens = hit.start == 0 and message.tokens[0].text in little("all_of_it")
+    goes_on = any(token.value is not None for token in message.tokens[hit.end :])
+    return bool(message.context.today) and opens and goes_on
 
 
 def _in_an_aside(message: Message, score: Score) -> bool:

@@ -48,6 +48,14 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
         return more_sets(told, said, counted)
     if "only" in names and "except" in names:
         return False  # "everything but only 2 sets of push-ups"
+    each = each_lift(told, said) if "extra_set" in names and not said.values and not said.scoped else []
+    if each:
+        for own in each:  # "everything done, one more set of each"
+            told.added[own[-1]] = [replace(rows[at]) for at in own[-told.step(own[-1]) :]]
+            for at in own:
+                told.keep.setdefault(at, True)
+        told.everything = True
+        return True
     count = counted.value if counted is not None else 1 if _one_extra(told, said) else None
     if count is None or said.scoped or len(said.values) > 1 or not names & {"less", "more", "except"}:
         return False

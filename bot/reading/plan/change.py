@@ -67,6 +67,8 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
                 apply(message, fact, base, clause, asks, verb=False, sure=True)
         return base
     single = [f for f in facts if f.kind in PLAIN or (f.kind == "rows" and len(f.value) == 1 and not f.note.get("top"))]
+    if len(single) > 1 and all(f.kind == "load" and f.note.get("none") for f in single):
+        single = single[-1:]  # "no belt so chins without weight"
     others = [f for f in facts if f.kind in STRUCTURE and f.value not in NO_SCHEME and f not in single]
     others += [f for f in stated if f not in single]
     drop = [f for f in others if f.kind == "link" and f.value == "drop"]

@@ -29,6 +29,21 @@ def but_for(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> li
     return out
 
 
+def all_but_lift(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "All done but the hangs, grip was gone": what stands alone behind "but" was left out."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+        led = bool(out) and bool(plan_names(out[-1]) & {"done", "planned", "all_lifts"})
+        led = led and not any("skipped" in plan_names(one) for one in out)  # "skipped all of it but the dips"
+        named = [one for one in facts[at + 1 : end] if plan_names(one) != {"the"}]
+        alone = len(named) == 1 and named[0].kind == "move" and end > at + 2
+        if fact.kind == "sep" and fact.note.get("mark") == "but" and led and alone:
+            fact = Fact("plan", fact.start, fact.end, "except", {"names": ["except"]})
+        out.append(fact)
+    return out
+
+
 def last_of_lift(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "Last dip set 5": five of it; no set has two places."""
     out: list[Fact] = []

@@ -21,16 +21,16 @@ def singles_named(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
     "2 singles per arm", "5 singles" tell how many; so does a number right before.
     """
     movement = _of_singles(rows)
-    if movement is None or not any(_named(message, fact) for fact in facts):
+    if movement is None or not any(fact.kind == "rows" and fact.value == ONE for fact in facts):
         return list(facts)
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         own = [one for one in _clause(facts, at) if one is not fact]
-        if _named(message, fact) and not any(
-            one.kind in LOADED or (one.kind in COUNTING and one.end <= fact.start) for one in own
-        ):
-            named = Mention(movement, [(fact.start, fact.end)])
-            out.append(Fact("move", fact.start, fact.end, named, {"outcome": True}))
+        missed = bool(out) and out[-1].kind == "fail" and out[-1].value is not None and bool(fact.note.get("word"))
+        named = _named(message, fact) or (missed and fact.kind == "rows" and fact.value == ONE)  # "the last single"
+        if named and not any(one.kind in LOADED or (one.kind in COUNTING and one.end <= fact.start) for one in own):
+            mention = Mention(movement, [(fact.start, fact.end)])
+            out.append(Fact("move", fact.start, fact.end, mention, {"outcome": True}))
             continue
         out.append(fact)
     return out

@@ -11,8 +11,17 @@ from bot.reading.plan.all_told import all_told, both_halves, nothing_added
 from bot.reading.plan.besides import so_many_words, told_besides
 from bot.reading.plan.by_so_much import by_so_much
 from bot.reading.plan.counted import holds_counted, lone_count, sets_instead, so_many_done, the_sets_of
-from bot.reading.plan.departures import but_for, last_of_lift, missed_once, nth_go, stopped_after, taken_off
+from bot.reading.plan.departures import (
+    all_but_lift,
+    but_for,
+    last_of_lift,
+    missed_once,
+    nth_go,
+    stopped_after,
+    taken_off,
+)
 from bot.reading.plan.dropped_lift import lift_dropped_to
+from bot.reading.plan.each_set_of import each_set_of, list_behind
 from bot.reading.plan.going_on import listed_of_side, ranges_of_sets, then_list
 from bot.reading.plan.ground import planned
 from bot.reading.plan.in_place import in_place_of, parted_instead, rest_instead
@@ -62,6 +71,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (all_so_many, "bare scope move"),
     (reps_lacked, "rows|bare 'lacked|fail"),
     (but_for, "=planned"),
+    (all_but_lift, "=done|=planned|=all_lifts sep move"),
     (up_to, "scope|count =fine|=planned|=done|=same"),
     (of_each_lift, "scope|count word"),
     (last_of_lift, "scope move"),
@@ -100,6 +110,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (holds_counted, "=holds bare"),
     (so_many_done, "bare|rows"),
     (ranges_of_sets, "rows|bare scope"),
+    (each_set_of, "move word"),
+    (list_behind, "=done sep move rows"),
     (all_of_them, "scope|=the"),
     (too_heavy, "bare|load word"),
     (in_place_of, "=instead rows"),

@@ -372,6 +372,8 @@ def kept_whole(told: Told, said: Said) -> None:
             surely = names & {"done", "planned", "same", "extra_set"}
             if surely == {"done"} and len(said.values) == 1 and _so_many(said.values[0]):
                 surely = set()  # "4 sets done": those
+            if surely == {"done"} and any(fact.kind == "rows" and len(fact.value) > 1 for fact in said.values):
+                surely = set()  # "5 singles each arm done": those
             if names & {"done"} and the_rows(told.rows, said.values):
                 surely = set()  # "did the 3s with 25": those alone
             fine = "fine" in names and (said.values or len(told.clauses) > 1) and not any(told.keep.values())

@@ -62,6 +62,14 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         out = next((j for j in range(i + 2, i + LEFT_OUT) if s.at(j).has("plan", "out")), None)
         if out is not None and all(s.at(j).value is None and s.at(j).kind != "sym" for j in range(i + 1, out)):
             return [Fact("plan", item.start, item.end, "skipped", {"names": ["skipped"]})], i + 1
+        the = s.at(i + 1).has("plan", "the") or s.at(i + 1).text in little("mine")
+        if (
+            s.planned
+            and the
+            and s.at(i + 2).kind == "move"
+            and (_closes(s, i + 3) or s.at(i + 3).text in little("left_for"))
+        ):
+            return [Fact("plan", item.start, item.end, "skipped", {"names": ["skipped"]})], i + 1  # "left the dips"
     if item.text == "+" and s.at(i + 1).value is not None and more_sets(s, i + 1):
         return [Fact("sep", item.start, item.end, 1, {"mark": "and"})], i + 1  # "did everything + 1 extra set"
     if (item.has("plan", "by") or item.text == "+") and s.at(i + 1).value is not None:

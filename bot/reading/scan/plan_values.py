@@ -137,6 +137,10 @@ def valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         end += s.at(end).text in little("such_a_one")  # "instead of the 15 one"
         moves = [s.at(at) for at in range(j, k) if s.at(at).kind == "move"]
         named = [Fact("move", one.start, one.end, one.mention) for one in moves]
+        old = s.at(k + 1).value or 0
+        if unit is None and s.at(j).has("count") and s.planned and 0 < value < old <= MOST_NAMED:
+            note = {"of_plan": int(old)}  # "4 singles per arm instead of 5"
+            return [*named, Fact("count", item.start, s.at(end - 1).end, int(value), note)], end
         if unit == "sets" and value == int(value):
             return [*named, Fact("count", item.start, s.at(end - 1).end, int(value), {"only": True})], end
         named += [_scope_of(s.at(at)) for at in range(j, k) if s.at(at).name("scope")]

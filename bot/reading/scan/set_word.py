@@ -19,7 +19,8 @@ def set_word(s: Scanner, i: int, plural: bool) -> tuple[list[Fact], int] | None:
     item, j = s.at(i), i + 1
     if item.has("times", "x") and not _before_is_number(s, i):
         return [Fact("word", item.start, item.end, item.text, {"noise": True})], j  # "heute mal mit 15"
-    loaded = s.at(j).has("load", "at") and s.unit_at(j + 2) in ("kg", "lb")  # "a back-off set with 10 kilos for 8"
+    weighed = s.unit_at(j + 2) in ("kg", "lb") or not s.whole(s.at(j + 1).value or 0.0)
+    loaded = s.at(j).has("load", "at") and weighed  # "a back-off set with 10 kilos for 8", "sets with 12.5"
     if s.at(j).has("times", "of") and s.at(j + 1).value is not None and not loaded:
         value, many = s.at(j + 1).value or 0, s.at(j + 3)
         if s.at(j + 2).has("times", "x") and many.kind == "num" and many.value in range(2, MOST_TRIES + 1):

@@ -60,6 +60,10 @@ def counted_by_name(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         plain = count.kind == "bare" and count.value == int(count.value) and LEAST <= count.value <= MOST
         if not plain or move.kind != "move" or sets.kind != "rows" or not sets.note.get("each_of"):
             continue
+        if at and facts[at - 1].kind == "scope" and facts[at - 1].value in ("first", "last"):
+            led = facts[at - 1]  # "first 3 chin sets with 25": which ones, and no whole sets
+            scope = Fact("scope", led.start, count.end, (led.value, int(count.value)), {"text": ""})
+            return [*facts[: at - 1], scope, *facts[at + 1 :]]
         if len(sets.value) == 1 and count.end == move.start and move.end == sets.start and not sets.note.get("word"):
             rows = Fact("rows", sets.start, sets.end, sets.value * int(count.value), {"plain": True})
             return [*facts[:at], move, rows, *facts[at + 3 :]]
