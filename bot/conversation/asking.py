@@ -12,8 +12,10 @@ from bot.conversation.movement_names import family_called
 from bot.conversation.placing import context_of, message_of, placed
 from bot.reading import complete, read
 from bot.reading.days import named_days
-from bot.reading.reading import Ask, Reading, SetRead
+from bot.reading.mending.value_alone import value_alone
+from bot.reading.reading import Ask, Context, Reading, SetRead
 from bot.wording import Wording
+from planner.units import KG_PER_LB
 from storage import facts, questions
 
 KIND = "ask"
@@ -23,6 +25,8 @@ MOST_BESIDE_FIGURES = 1  # words
 OF_PAIN = ("score", "pain", "side")
 EITHER = ("reps", "load_kg")
 OF_ITS_OWN = frozenset("pain ill equipment correction undo for_coach why progress resume stop".split())
+FIGURE = re.compile(r"\d+(?:[.,]\d+)?")
+SAME_LOAD_KG = 0.06
 NUMBER = re.compile(r"\s*(?:[@+]|(?:at|with|mit|bei|con|a)\s)?\s*(\d+(?:[.,]\d+)?)\s*", re.IGNORECASE)
 EFFORTS = ("7", "8", "9", "10")
 MOST_REPS, MOST_LOAD = 100, 200  # common practice; more is a slip of the thumb
@@ -191,6 +195,10 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
         desk.said_at = sent_at
         return placed(desk, own, context_of(desk, sent_at)).reading, own
     earlier = placed(desk, question.text, context_of(desk, sent_at), question.cause)
+    if (mended := _with_its_load(question, answer, earlier)) is not None:
+        _answered(desk, question)
+        desk.said_at = sent_at
+        return placed(desk, mended, context_of(desk, sent_at), question.cause).reading, mended
     if earlier.mends or "correction" in earlier.reading.intents:
         anew = told_anew.in_place_of_old(desk, answer, earlier.reading.performed_on)
         if anew is not None:
@@ -213,6 +221,25 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     _answered(desk, question)
     desk.said_at = sent_at
     return (otherwise or earlier.again(whole)).reading, question.text
+
+
+def _with_its_load(question: questions.Question, answer: str, earlier: followups.Placed) -> str | None:
+    """The earlier message with the load put right that it told, "no wait, it was 13.75" to "9: reps or effort?"."""
+    asked = _number_of(question.span or "")
+    alone = value_alone(answer, earlier.context) if asked and question.about in EITHER else None
+    told = {one.load_kg for one in earlier.reading.sets if one.load_kg}
+    if alone is None or not alone.puts_right or len(told) != 1 or alone.value == float(asked.replace(",", ".")):
+        return None
+    (load_kg,) = told
+    here = [one for one in FIGURE.finditer(question.text) if _is_load(one[0], load_kg, earlier.context)]
+    if "load_kg" not in alone.fields or len(here) != 1:
+        return None
+    return f"{question.text[: here[0].start()]}{alone.span}{question.text[here[0].end() :]}"
+
+
+def _is_load(figure: str, load_kg: float, context: Context) -> bool:
+    value = float(figure.replace(",", "."))
+    return abs((value * KG_PER_LB if context.unit == "lb" else value) - load_kg) < SAME_LOAD_KG
 
 
 def _names_other_work(desk: Desk, answer: str) -> bool:
