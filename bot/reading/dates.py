@@ -176,7 +176,8 @@ def _of_a_month(message: Message, day: Day, sentence: tuple[int, int]) -> bool:
         return False
     worded = tokens[day.end - 1].kind == "word" or tokens[day.end - 1].text == "."
     if first in little("before_ordinal") and worded:
-        return True
+        failed = day.start > 0 and tokens[day.start - 1].text in little("failed_on")
+        return not failed or not message.numbers_within(0, day.start)  # "8, 8, 6, died on the 7th": a rep
     if day.start == sentence[0] and after is not None and (after.text == ":" or (worded and first in little("the"))):
         return True
     before = tokens[day.start - 1].text if day.start else ""

@@ -5,12 +5,13 @@ from __future__ import annotations
 from bisect import bisect_left, bisect_right
 from collections.abc import Collection, Sequence
 from dataclasses import replace
-from itertools import chain
+from itertools import chain, pairwise
 
 from bot.reading.facts import Fact
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.tokens import Token
 
 NUMBERS = frozenset(
     {"rows", "bare", "loads", "count", "load", "at", "left", "percent", "effort", "side", "instead", "ask", "scope"}
@@ -98,6 +99,8 @@ def drop_unreal(
     feared = _covered([span for name, span in dead_of if name == "feared"], len(message.tokens))
     # "meant to do 5x3, stopped after three sets": three sets of it were done
     kept = [fact for fact in facts if fact.note.get("cut") or not (fact.kind in NUMBERS and gone[fact.start])]
+    of_others = _covered([span for name, span in dead_of if name == "others"], len(message.tokens))
+    kept = _without_their_lifts(kept, facts, of_others)
     kept = _same_as(kept, [fact for fact in facts if fact.kind == "load" and fact.value and gone[fact.start]])
     # "up from 4x5 on Monday", "my buddy tore his biceps Saturday"
     kept = [fact for fact in kept if not (is_day(fact) and told_of[fact.start])]
@@ -107,6 +110,18 @@ def drop_unreal(
         sets = max((len(f.value) for f in facts if f.kind == "rows" and wanted[f.start]), default=0)
         kept = _with_wished_load(kept, loads[0], sets)
     return kept
+
+
+def _without_their_lifts(kept: list[Fact], facts: Sequence[Fact], gone: Sequence[bool]) -> list[Fact]:
+    """ "While my wife did 3x10 push-ups I did 4x8 pull-ups": an exercise of hers, where another one is told of mine."""
+    theirs = {
+        id(move)
+        for sets, move in pairwise(facts)
+        if sets.kind in ("rows", "bare") and move.kind == "move" and sets.end == move.start and gone[move.start]
+    }
+    mine = (at for at in range(len(kept) - 1, -1, -1) if kept[at].kind == "move" and id(kept[at]) not in theirs)
+    last = next(mine, -1)
+    return [fact for at, fact in enumerate(kept) if id(fact) not in theirs or at > last]
 
 
 def _outdone(message: Message, facts: Sequence[Fact], hit: Hit, end: int, named: dict[str, list[Hit]]) -> bool:
@@ -201,6 +216,8 @@ class _Places:
         self._turns = [at for at, token in enumerate(tokens) if token.text in little("but")]
         self._commas = [at for at, token in enumerate(tokens) if token.text == ","]
         self._me = [hit.start for hit in named.get("me", ())]  # "my wife did 5, I did 8"
+        self._me += [at for at in range(1, len(tokens) - 1) if _me_alone(tokens, at)]
+        self._me.sort()
         self._now = [hit.start for hit in named.get("now", ())]
         self.closing = sorted({hit.start for name in ("own", "now", "me") for hit in named.get(name, ())})
         self._last = len(tokens)
@@ -276,6 +293,12 @@ class _Places:
             return turn
         wished, done = self._next(self._numbers, at), self._next(self._numbers, turn)
         return turn if wished < turn and done < self._next(self._sentences, turn) else self._last
+
+
+def _me_alone(tokens: Sequence[Token], at: int) -> bool:
+    """ "Mate did 5 with 40, me 3x5": the word alone before a number."""
+    parted = tokens[at - 1].kind in ("sym", "nl") or tokens[at - 1].text in little("and", "but")
+    return parted and tokens[at].text in little("me_alone") and tokens[at + 1].value is not None
 
 
 def _years(message: Message, taken: Collection[int]) -> list[int]:

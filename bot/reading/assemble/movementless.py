@@ -19,7 +19,7 @@ def other_training(message: Message, move: Fact, own: list[Fact], work: Work) ->
     numbers = ("rows", "bare", "load", "loads", "at", "left", "count", "percent", "assist", "ask")
     start, end = move.start, move.end
     at = own.index(move)
-    found = False
+    found = any(token.text in little("kilometres") for token in message.tokens[start:end])  # "a 5k"
     for fact in reversed(own[:at]):
         if fact.kind == "sep":
             break

@@ -9,6 +9,7 @@ from itertools import pairwise
 from bot.reading.assemble.by_days import cut_by_days, told
 from bot.reading.assemble.efforts import all_rated, ask_of_heads, both_rated, settle_efforts
 from bot.reading.assemble.movementless import other_training, so_many_only, without_movement
+from bot.reading.assemble.of_rounds import of_a_round
 from bot.reading.blocks import has_work, split
 from bot.reading.facts import Fact
 from bot.reading.fold.block import fold_block
@@ -199,7 +200,7 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
     efforts: list[tuple[float, int, list[SetRead]]] = []
     trained: set[str] = set()
     inside = False
-    rounds = None
+    rounds = nth = None
     worn = _worn(blocks[0])
     made_by: list[tuple[int, int]] = []
     for move, own in _by_days(blocks):
@@ -210,6 +211,10 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
         for fact in own:
             if fact.kind == "rounds" and fact.start < move.start:
                 rounds = fact.value
+        if mention.movement in trained:
+            nth = of_a_round(message, work, own, mention.movement, nth)
+            if nth is not None:
+                continue
         own = [_same_load(fact, work) for fact in own]
         base = [row for row in planned(message) if row.movement == mention.movement] if message.context.today else []
         if base and _told_of_plan(message, own, mention, move, work):
@@ -287,7 +292,9 @@ def _worn(block: tuple[Fact, list[Fact]]) -> float | None:
     """ "With the 8 kg vest: push-ups 3x15, squats 3x20": the load of all that the sentence goes on to list."""
     move, own = block
     head = [fact for fact in own if fact.end <= move.start]
-    colon = bool(head) and head[-1].kind == "sep" and head[-1].note.get("mark") == ":"
+    title = next((at for at, fact in enumerate(head) if fact.note.get("mark") == ":"), None)
+    colon = title is not None
+    head = head if title is None else head[: title + 1]  # "vest for everything: 4x8 push-ups, 4x5 chins"
     loads = [fact for fact in head if fact.kind == "load" and fact.value]
     if not colon or len(loads) != 1 or any(fact.kind in ("rows", "bare", "count") for fact in head):
         return None

@@ -52,12 +52,13 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     barred = body.covered("duration", "not") - including
     spans = {at for (table, _), places in body.at.items() if table == "span" for at in places}
     for low, high in body.message.sentences:
-        clause = low
+        clause = former = low
         for at in range(low, high):
             sign = tokens[at].kind == "sym" and tokens[at].text >= FIRST_PICTURE  # "done ✅ 55 min"
             if tokens[at].text in OPENS_CLAUSE or sign or _free_dash(body, at, low, high):
                 bracketed = tokens[at].text == "," and clause > low and tokens[clause - 1].text == "("
-                clause = clause if bracketed else at + 1  # "(45 €, 50 min)" stays together
+                if not bracketed:  # "(45 €, 50 min)" stays together
+                    former, clause = clause, at + 1
                 continue
             if tokens[at].value is None and at not in spans and tokens[at].text not in little("an"):
                 continue
@@ -76,6 +77,8 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 continue
             cue = body.covered("duration", "cue") | including
             cued = any(a in cue for a in before) or any(a in cue for a in list(after)[:3])
+            if not cued and _of_other_sport(body, former, clause):
+                continue
             fill = body.covered("duration", "alone")
             alone = all(a in fill for a in before) and all(
                 a in fill or a in cue or tokens[a].text == "." for a in after
@@ -94,6 +97,16 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             if cued and exact and minutes > MINUTES[1]:
                 yield Claim(at, stop, "duration", None, Ask("duration_min", body.message.span(at, stop)))
                 return
+
+
+def _of_other_sport(body: BodyCues, start: int, end: int) -> bool:
+    """ "a 5k with the dog (31 min)", "swam 1500 m, 35 min": a clause of a run or a ride, whose minutes follow."""
+    sport = body.covered("duration", "sport")
+    if not any(at in sport for at in range(start, end)):
+        return False
+    moves = body.message.beginning("movements")
+    own = (at for at in range(start, end) if at not in sport)  # the "row" of "5 k row"
+    return not any(hit.table not in ("other", "none") for at in own for hit in moves[at])
 
 
 def _is_range(body: BodyCues, at: int) -> bool:

@@ -127,6 +127,7 @@ def _two_by_comma(fold: FoldState, fact: Fact) -> bool:
     """ "left 5,4", "+30: 4,4": two sets, where a decimal makes no sense."""
     after_colon = fold.prev is not None and fold.prev.kind == "sep" and fold.prev.note.get("mark") == ":"
     sided = fold.side in ("left", "right")
+    after_colon = after_colon or (fold.prev is not None and bool(fold.prev.note.get("none")))  # "then no belt 8,7"
     if not fact.note.get("comma") or not (sided or (fold.loaded() and (not fold.rows or after_colon))):
         return False
     pieces = [piece.strip() for piece in fold.span(fact.start, fact.end).split(",")]

@@ -204,6 +204,9 @@ def _finish_loads(fold: FoldState) -> None:
         for row in fold.rows:
             row.load_open = True
     vague = next((fact for fact in fold.block.facts if fact.kind == "vague"), None)
+    each = len(fold.rows) == 1 and any(fact.kind == "side" and fact.note.get("plain") for fact in fold.block.facts)
+    if vague is not None and each and not fold.based and not fold.block.one_sided:
+        fold.rows, fold.bares = [], []  # "a few sets of chins, maybe 6 each"
     if vague is not None and not fold.rows:
         fold.ask("sets", vague)
     loaded = [f for f in fold.block.facts if f.kind == "load" and not f.note.get("none") and f.value]

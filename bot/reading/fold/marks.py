@@ -31,7 +31,9 @@ def for_so_many(fold: FoldState, fact: Fact) -> bool:
 
 def _only_last_told(fold: FoldState, fact: Fact) -> bool:
     """ "4 sets of pull-ups, the last only 3": how many the others had is not said."""
-    if fold.rows or fold.based or fold.count is None or fold.count < 2 or fact.value not in ("last", fold.count):
+    if fold.rows or fold.based or fold.count is None or fold.count < 2:
+        return False
+    if fact.value not in ("last", ("last", 1), fold.count):
         return False
     told = [one for one in fold.block.facts if one.kind in ("rows", "bare", "loads", "efforts")]
     others = [one for one in fold.block.facts if "rest" in (one.value, *one.note.get("names", ()))]

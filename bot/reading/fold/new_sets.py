@@ -53,7 +53,8 @@ def to_new_sets(fold: FoldState, fact: Fact, entries: list[Entry], note: dict[st
     paused = paused or (fold.link == "cluster" and singles and fold.count is None)  # "cluster: 5 singles with 35"
     if (note.get("mark") == "+" or paused) and not fold.block.hold:
         at = fold.place(fact)
-        if any(one.kind == "rows" and one.note.get("mark") == "+" for one in fold.block.facts[at + 1 :]):
+        after = [one for one in fold.block.facts[at + 1 :] if one.kind == "rows"]
+        if any(one.note.get("mark") == "+" or (paused and one.note.get("list")) for one in after):
             fold.count = None  # "two clusters: 2+1+1 and 2+1+1": each is told
         cluster(fold)
 

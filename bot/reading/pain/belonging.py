@@ -78,7 +78,8 @@ def _both_of_two(words: BodyWords, places: list[Place], bounds: tuple[int, int])
         ahead = any(at < site.start <= at + 2 for site in sites)
         if len(named) == 2 and named[0].name != named[1].name and not ahead:
             between = words.tokens[named[0].end : at]
-            if not any(token.value is not None for token in between):
+            apart = any(hit.start == at + 1 for hit in words.moments)  # "neck 2, elbow 2, both after dips"
+            if apart or not any(token.value is not None for token in between):
                 sides = {a: s for a, s in words.sides.items() if a != at}
                 words = replace(words, sides=sides, filler=words.filler | {at})
     return words

@@ -73,7 +73,8 @@ def _other_grip(told: Told, clause: Clause) -> bool:
 def _on_rings(told: Told, said: Said) -> bool:
     """ "As planned, only on the rings": of the one movement of the plan that rings make another one, else asked."""
     clause = said.clause
-    if said.named or clause.outside or any(row.movement in RINGED.values() for row in told.rows):
+    ringed = any(row.movement in RINGED.values() for row in told.rows)
+    if said.named or clause.outside or ringed or not clause.facts:
         return False
     spoken = any(one.sentence == clause.sentence and one.names & GLOBAL for one in told.clauses)
     tokens, first, last = told.message.tokens, clause.facts[0].start, clause.facts[-1].end

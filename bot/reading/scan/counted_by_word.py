@@ -41,7 +41,7 @@ def counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] | 
         mark = s.at(i + 1)
         return [
             Fact("count", item.start, mark.end, int(item.value)),
-            Fact("link", mark.start, mark.end, "cluster"),
+            Fact("link", mark.start, mark.end, mark.name("link") or "cluster"),
         ], i + 2
     if item.value is not None and s.at(i + 1).has("link", "drop") and _counts_drops(s, i):
         mark = s.at(i + 1)

@@ -116,7 +116,9 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
         or joined.has("times", "to")
     ) and s.at(place).kind == "num":
         second = s.at(place).value or 0
-        if not (joined.text == "/" and second == 10):
+        if joined.text == "/" and _rates_next(s, place + 1):
+            pass  # "6 @ rpe 7 / 6 @ rpe 8": reps of the next set
+        elif not (joined.text == "/" and second == 10):
             if joined.text == "/" and LEAST_LISTED <= second <= low:
                 return [Fact("ask", s.at(i).start, s.at(end + 1).end, "rpe")], end + 2  # "rpe 7 / 6": of what?
             if second > low and second <= 10:
@@ -140,9 +142,11 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
 def _spread(s: Scanner, i: int, j: int) -> tuple[list[Fact], int] | None:
     """ "RPE ranged from 6 to 8", "rpe went 7 to 9": over the sets, and of none of them for certain."""
     k = j
-    while k < j + MOST_SPREAD and s.at(k).text in little("ranged"):
+    while k < j + MOST_SPREAD and s.at(k).text in little("ranged", "upward"):
         k += 1
     told = _effort_value(s, i, k, rir=False) if k > j else None
+    if told is not None and told[0][0].kind == "efforts":
+        return told  # "rpe crept up 7 7 8 8 9"
     if told is None or told[0][0].kind != "effort_range":
         return None
     told[0][0].note["between"] = True
@@ -177,6 +181,8 @@ def _listed(s: Scanner, j: int, rir: bool) -> tuple[list[float], int]:
             break
         if after.has("times", "x") or after.has("sets") or after.has("reps") or after.has("unit"):
             break
+        if _rates_next(s, k + step + 1):
+            break  # "10 at rpe 7, 10 at rpe 8": reps of the next set
         if (mark == "," or last) and after.kind in ("word", "move"):
             break
         told.append(number.value)
@@ -184,6 +190,16 @@ def _listed(s: Scanner, j: int, rir: bool) -> tuple[list[float], int]:
         if last:
             break
     return told, k
+
+
+def _rates_next(s: Scanner, i: int) -> bool:
+    """Whether a word for an effort stands at `i` or behind an "at" there, and its number follows."""
+    j = i + (s.at(i).has("load", "at", "sign"))
+    while s.at(j).has("effort", "rpe"):
+        j += 1
+        if s.at(j).kind == "num":
+            return True
+    return False
 
 
 def _two(item: Item) -> tuple[float, ...]:
@@ -212,6 +228,8 @@ def effort_after(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         j += 2
     if s.at(j).has("reps") and s.at(j + 1).has("effort", "rir"):
         j += 1  # "two repetitions in reserve"
+    if s.at(j).text in little("score_ending") and not s.at(j).space:
+        j += 1  # "8ish rpe"
     mark = s.at(j)
     within = s.at(j + 1).has("times", "within", "of") and s.at(j + 2).kind == "move"
     moved = s.at(j + 1).kind == "move" or within

@@ -11,7 +11,7 @@ LEAST_NUMBERED = 2
 LEAST_ORDERED = 2
 NUMBERING = (".", ")")
 MOST_REPS = 60
-MARKS = (":", "=")
+MARKS = (":", "=", "-")
 BETWEEN = (",", ";", "/", "|")
 
 
@@ -25,11 +25,14 @@ def labelled(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if first is None or (before is not None and before == int(before) and not s.at(i - 2).has("load")):
         return None
     j = first[2]
-    if s.at(j).text in BETWEEN or s.at(j).kind == "nl":
-        j += 1
+    if s.at(j).text in BETWEEN or s.at(j).kind == "nl" or (s.at(j).text == "." and _marked(s, i) and s.at(j + 1).space):
+        j += 1  # "Sets: 5. Reps: 3."
     second = _field(s, j)
     if second is None or second[0] == first[0] or s.at(second[2]).has("reps") or s.at(second[2]).has("sets"):
         return None
+    each = _each_set(s, second[2] - 1, first[1]) if second[0] == "reps" else None
+    if each is not None:
+        return each
     told = {first[0]: first[1], second[0]: second[1]}
     if not 0 < told["sets"] <= MOST_SETS or not 0 < told["reps"] <= MOST_REPS:
         return None
@@ -110,12 +113,35 @@ def _load_field(s: Scanner, i: int) -> tuple[float, int] | None:
     return s.kg(number.value, unit if unit in ("kg", "lb") else None), j + 1 + (s.unit_at(j + 1) in ("kg", "lb"))
 
 
+def _each_set(s: Scanner, i: int, sets: int) -> tuple[list[Fact], int] | None:
+    """ "Sets: 3. Reps: 2, 2, 1": the reps of each set, from the number at `i` on."""
+    reps: list[int] = []
+    j = i
+    while s.at(j).kind == "num" and s.whole(s.at(j).value or 0.5):
+        reps.append(int(s.at(j).value or 0))
+        j += 1
+        if s.at(j).text not in BETWEEN or s.at(j + 1).kind != "num":
+            break
+        j += 1
+    if len(reps) < LEAST_NUMBERED or len(reps) != sets or max(reps) > MOST_REPS:
+        return None
+    note = {"list": True, "mark": ",", "values": [float(n) for n in reps]}
+    return [Fact("rows", s.at(i).start, s.at(j - 1).end, [Entry(n) for n in reps], note)], j
+
+
+def _marked(s: Scanner, i: int) -> bool:
+    """Whether a colon parts the word at `i` from its number, as on a form."""
+    return s.at(i + 1).text in MARKS or s.at(i + 2).text in MARKS
+
+
 def _field(s: Scanner, i: int) -> tuple[str, int, int] | None:
     """What a word names, its number, and the place after it."""
     name = "sets" if s.at(i).has("sets", "sets") else "reps" if s.at(i).has("reps") else None
     if name is None or s.at(i).value is not None:
         return None
-    j = i + 1 + (s.at(i + 1).text in MARKS)
+    per_set = s.at(i + 1).has("scope", "all") or s.at(i + 1).has("plan", "every")
+    j = i + 1 + (name == "reps" and per_set)  # "reps per set: 3"
+    j += s.at(j).text in MARKS
     number = s.at(j)
     if number.kind != "num" or number.value is None or number.value != int(number.value) or number.comma:
         return None

@@ -54,9 +54,12 @@ def _head(items: Sequence[Item], at: int) -> tuple[int, int] | None:
     """The head of a line whose number stands at `at`: its start and its end, right before the exercise."""
     item = items[at]
     before = items[at - 1] if at else END
-    named = before.text in little("lift") or before.has("sets", "rounds")
+    lettered = before.text in little("round_letter") and not item.space and items[at + 1 : at + 2] != []
+    lettered = lettered and items[at + 1].text == ":"  # "R1: 10 push-ups"
+    named = before.text in little("lift") or before.has("sets", "rounds") or lettered
     opened = before.text in OPENS
-    if item.kind != "num" or item.spelled or item.value != int(item.value or 0):
+    spelled = item.spelled and not before.has("sets", "rounds")  # "round one: 8 dips"
+    if item.kind != "num" or spelled or item.value != int(item.value or 0):
         return None
     end = at + 1
     while end < len(items) and end <= at + MOST_MARKS and items[end].text in MARKS:
@@ -64,7 +67,9 @@ def _head(items: Sequence[Item], at: int) -> tuple[int, int] | None:
     if not (named or opened or end > at + 1):
         return None
     follow = items[end] if end < len(items) else END
-    told = follow.kind == "num" and (before.has("sets", "rounds") or (opened and items[end - 1].text in CLOSES))
+    counted = before.has("sets", "rounds") or lettered
+    told = follow.kind == "num" and (counted or (opened and items[end - 1].text in CLOSES))
+    told = told or (counted and follow.has("side", "left", "right"))  # "round 1: L 2, R 2"
     led = end + (follow.kind in ("word", "known") and follow.value is None)
     if not told and not any(place < len(items) and items[place].kind == "move" for place in (end, led)):
         return None

@@ -113,7 +113,8 @@ def noise_after(s: Scanner, i: int) -> int | None:
         if s.at(j).has("noise", "rest") and s.at(j).text.split()[0] in little("minutes"):
             return j + 1  # "3 min pause", which is one phrase
         unit = s.unit_at(j)
-        if s.at(j).text in little("ordinal_ending") and s.at(j + 1).has("sets", "sets"):
+        of_sets = s.at(j + 1).has("sets", "sets") or s.at(j + 1).text in little("a_round")
+        if s.at(j).text in little("ordinal_ending") and of_sets:
             return None  # "1st set"
         if unit == "other":
             return j + 1

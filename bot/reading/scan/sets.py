@@ -82,7 +82,8 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     ending = s.at(i + 1)
     numbered = item.kind == "num" and ending.text in little("ordinal_ending") and not ending.space
     next_set = ending.text == "." and s.at(i + 3).kind == "num" and _closes(s, i)  # "set 1: 4. Set 2: 4"
-    if numbered and item.value in range(1, 21) and s.at(i + 2).has("sets", "sets") and not next_set:
+    of_sets = s.at(i + 2).has("sets", "sets") or s.at(i + 2).text in little("a_round")
+    if numbered and item.value in range(1, 21) and of_sets and not next_set:
         go_on = i + 4 if s.at(i + 3).text in (":", "-") else i + 3
         return [Fact("scope", item.start, s.at(i + 2).end, int(item.value or 0), {"numbered": True})], go_on
     follow = s.at(i + 2)

@@ -78,6 +78,8 @@ def which_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     ):
         which = ("these", (int(nxt.value or 0), int(s.at(j + 2).value or 0)))
         return [Fact("scope", item.start, s.at(j + 2).end, which)], j + 3
+    if item.has("sets", "rounds") and item.text in little("a_round") and _numbers_a_round(s, i):
+        return [Fact("scope", item.start, nxt.end, int(nxt.value or 0), {"numbered": True})], j + 1
     told = _range_of_sets(s, i) or figured_sets(s, i)
     if told is not None:
         return told
@@ -91,6 +93,17 @@ def which_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     ):
         return [Fact("scope", item.start, nxt.end, int(nxt.value or 0), {"numbered": True})], j + 1
     return None
+
+
+def _numbers_a_round(s: Scanner, i: int) -> bool:
+    """ "Round 3 only 8 dips": the number is the round's, and another one follows."""
+    number, after = s.at(i + 1), s.at(i + 2)
+    ordered = s.at(i - 1).text in little("ordinal_ending") or s.at(i - 1).value is not None  # "2nd round 7"
+    if ordered or number.kind != "num" or number.value not in range(1, MOST_RANGE + 1):
+        return False
+    if number.comma or after.has("times", "x") or after.has("unit") or after.has("reps") or after.kind == "move":
+        return False
+    return after.kind == "num" or s.at(i + 3).kind == "num"
 
 
 def _of_so_many(s: Scanner, i: int, end: int) -> bool:

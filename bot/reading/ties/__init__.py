@@ -37,7 +37,8 @@ from bot.reading.ties.counted import (
 from bot.reading.ties.crossed import crossed
 from bot.reading.ties.cut_short import cut_short
 from bot.reading.ties.denied import denied_marks, untried
-from bot.reading.ties.dropped import and_without, dropped_to
+from bot.reading.ties.dotted import dotted
+from bot.reading.ties.dropped import dropped_to
 from bot.reading.ties.each_its_load import each_its_load
 from bot.reading.ties.each_rated import each_rated
 from bot.reading.ties.far_off import far_off
@@ -50,14 +51,14 @@ from bot.reading.ties.instead_led import instead_led
 from bot.reading.ties.joined_on import in_place_of, instead_of, joined_on, went_for
 from bot.reading.ties.last_apart import last_apart
 from bot.reading.ties.left_out import not_so_many, sets_left_out
-from bot.reading.ties.load_heads import load_heads
+from bot.reading.ties.load_heads import load_heads, titled_load
 from bot.reading.ties.loads_ahead import loads_ahead
 from bot.reading.ties.loads_taken import felt_heavier, in_turn, loads_before, taken
 from bot.reading.ties.lost_count import lost_count
 from bot.reading.ties.maxes import maxes, to_the_utmost
 from bot.reading.ties.meant_otherwise import meant_otherwise
 from bot.reading.ties.named_behind import named_behind
-from bot.reading.ties.narrated import narrated
+from bot.reading.ties.narrated import narrated, sets_by_load
 from bot.reading.ties.of_the_body import body_alone
 from bot.reading.ties.one_last import one_last
 from bot.reading.ties.one_unit import one_unit
@@ -65,8 +66,16 @@ from bot.reading.ties.others import done_by_others
 from bot.reading.ties.paced import paced
 from bot.reading.ties.ramps import ramps
 from bot.reading.ties.rated_lifts import rated_lifts
-from bot.reading.ties.ratings import in_brackets, judged, listed_efforts, named_and_rated, rated
+from bot.reading.ties.ratings import (
+    in_brackets,
+    judged,
+    last_hedged,
+    listed_efforts,
+    named_and_rated,
+    rated,
+)
 from bot.reading.ties.rep_of_set import rep_gone_for, rep_of_set, set_of_rep
+from bot.reading.ties.reps_more import reps_more
 from bot.reading.ties.sections import sections
 from bot.reading.ties.set_by_reps import set_by_reps
 from bot.reading.ties.shared_load import shared_load
@@ -74,6 +83,7 @@ from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.stuck_at import stuck_at
+from bot.reading.ties.sums import sums
 from bot.reading.ties.then_the_rest import then_the_rest
 from bot.reading.ties.told_ahead import load_kept, misses_ahead, sets_ahead, total_of_sides
 from bot.reading.ties.told_twice import announced, echoed, heads_ladder
@@ -91,10 +101,13 @@ from bot.reading.ties.unsure import (
 )
 from bot.reading.ties.verdicts import verdicts
 from bot.reading.ties.went_and_not import went_and_not
+from bot.reading.ties.without import without
 
 # Each with what must be told for it to change anything (`rules.py`); files with several rules have their own tables.
 RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
+    (dotted, "bare sep"),
+    (without, "load|at plan|word 'without"),
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
     (top_by_load, "flag rows"),
     (one_last, "rows sep scope"),
@@ -114,6 +127,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (went_for, "bare scheme|'went_for"),
     (went_and_not, "load|rows bare|load sep"),
     (load_heads, "bare|rows sep rows"),
+    (titled_load, "load sep bare"),
     (tries_by_side, "scheme side"),
     (misses_ahead, "fail rows sep move"),
     (sets_ahead, "scope rows sep bare"),
@@ -142,6 +156,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (breaths, "link sep"),
     *spoken_of.RULES,
     *left_open.RULES,
+    (last_hedged, "scope rows bare"),
     (last_apart, "scope effort|at|rows|load"),
     (sets_left_out, "count bare word move"),
     *repeated.RULES,
@@ -151,6 +166,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (holds_counted, "bare word rows"),
     (counted_with_load, "count load bare|rows"),
     (narrated, "scope"),
+    (sets_by_load, "scope rows"),
     (then_the_rest, "scope sep"),
     (side_of_one_set, "side rows scope bare"),
     *sets_named.RULES,
@@ -159,6 +175,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (shared_load, "rows sep load"),
     (ramps, "step"),
     (taken_off, "move bare|load|delta"),
+    (reps_more, "rows bare plan|word|load"),
     *loads_told.RULES,
     (rated_lifts, "efforts|bare efforts|move"),
     (crossed, "sep move"),
@@ -174,9 +191,9 @@ RULES: tuple[tuple[Rule, str], ...] = (
     # help, totals and sides
     (helped_by, "load plan"),
     (of_the_band, "load|bare|instead"),
-    (and_without, "load|loads 'without"),
     (dropped_to, "link"),
     (summed, "rows scheme"),
+    (sums, "rows bare|rows"),
     (held_in_total, "rows scheme"),
     (full_range, "flag"),
     (sided, "side"),

@@ -17,7 +17,7 @@ def breaths(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if fact.kind != "link" or fact.value not in PAUSED:
             continue
         start = at + 1
-        while start < len(facts) and (facts[start].kind == "word" or _mark(facts[start])):
+        while start < len(facts) and (facts[start].kind in ("word", "move", "plan") or _mark(facts[start])):
             start += 1
         numbers, end = _numbers(facts, start)
         if len(numbers) > 1 and any(fact.kind == "sep" and fact.value == 2 for fact in facts[start:end]):
@@ -42,6 +42,8 @@ def _numbers(facts: Sequence[Fact], start: int) -> tuple[list[int], int]:
             numbers.append(int(fact.value))
         elif single:
             numbers.append(fact.value[0].reps)
+        elif numbers and fact.kind == "rows" and fact.note.get("list") and all(one.reps for one in fact.value):
+            numbers += [one.reps for one in fact.value]
         elif not (numbers and (_mark(fact) or fact.note.get("noise"))):
             break
         at += 1

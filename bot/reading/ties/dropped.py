@@ -36,20 +36,6 @@ def dropped_to(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     return _scope_first(out)
 
 
-def and_without(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "4 pull-ups with 25, weight off and 7 more without": the word that closes the clause is of the load before."""
-    out = list(facts)
-    for at in range(1, len(out)):
-        fact = out[at]
-        bare = message.tokens[fact.start].text in little("without") and fact.end == fact.start + 1
-        if not bare or "skipped" not in fact.note.get("names", ()) or out[at - 1].kind not in ("bare", "rows"):
-            continue
-        closes = at + 1 == len(out) or out[at + 1].kind == "sep"
-        if closes and any(one.kind in ("load", "loads") and one.value for one in out[:at]):
-            out[at] = Fact("load", fact.start, fact.end, 0.0, {"none": True})
-    return out
-
-
 def _by_falling(facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Dropset: 30x3, 20x4, 10x5": what falls is the load, what rises the reps."""
     drop = next((at for at, fact in enumerate(facts) if fact.kind == "link" and fact.value == "drop"), None)

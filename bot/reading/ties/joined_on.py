@@ -38,6 +38,9 @@ def joined_on(message: Message, facts: Sequence[Fact]) -> list[Fact]:
         if spelled and counts and facts[at + 1 : at + 2] and facts[at + 1].kind == "move":
             out += _and_so_many(fact, many or 0)
             continue
+        if spelled and many and not counts and (_total_behind(facts, at + 1, many) or _so_many_of(facts, at)):
+            out += _and_so_many(fact, many)  # "100 squats, 5x20, plus 50 dips, 5x10", "chins 5x5 plus 20 dips"
+            continue
         beside = counts and fact.note.get("how") == "at" and facts[at + 1 : at + 2] and facts[at + 1].kind == "move"
         if paired and beside and facts[at + 1].start == fact.end:
             # of pairs the second may be led by "with": "superset x3: 5 chin-ups +10 with 10 push-ups"
@@ -45,6 +48,22 @@ def joined_on(message: Message, facts: Sequence[Fact]) -> list[Fact]:
             continue
         out.append(fact)
     return out
+
+
+def _so_many_of(facts: Sequence[Fact], at: int) -> bool:
+    """Whether the movement right behind a number has no other sets in its clause."""
+    if at + 1 >= len(facts) or facts[at + 1].kind != "move" or facts[at + 1].start != facts[at].end:
+        return False
+    end = next((n for n in range(at + 2, len(facts)) if facts[n].kind == "sep"), len(facts))
+    return not any(one.kind in WORK or one.kind == "load" for one in facts[at + 2 : end])
+
+
+def _total_behind(facts: Sequence[Fact], at: int, many: int) -> bool:
+    """Whether a movement and sets that come to `many` reps stand here."""
+    after = [one for one in facts[at : at + 4] if one.kind not in ("sep", "word")]
+    if [one.kind for one in after[:2]] != ["move", "rows"]:
+        return False
+    return sum(entry.reps or 0 for entry in after[1].value) == many
 
 
 def _and_so_many(fact: Fact, many: int) -> list[Fact]:

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bot.reading.facts import Entry, Fact
+from bot.reading.fold.block import to_kg
 from bot.reading.little import little
 from bot.reading.message import Message
 
 MOST_REPS = 30
 MOST_SETS = 12  # of one clause
 LEAST_CLAUSES = 2
+LEAST_LOAD = 10  # so many sets of one clause are rather kilograms
 SILENT = frozenset({"word", "plan", "scheme"})
 
 
@@ -24,11 +26,12 @@ class Group:
     load: Fact | None
     open: Fact | None  # what does not say how many sets it is of: "the rest"
     counted: bool  # whether the clause says how many sets it is of, by more than "first" and "last"
+    own_kg: float | None  # the load that is told with the reps: "20kg x 4"
 
 
 def narrated(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The clauses that name sets by their place, as one list; unchanged where one of them is not plain."""
-    if message.context.today or any(fact.kind == "rows" and len(fact.value) > 1 and _scheme(fact) for fact in facts):
+    if message.context.today or any(_scheme(fact) and not _by_load(facts, at) for at, fact in enumerate(facts)):
         return facts
     start = next((at for at, fact in enumerate(facts) if fact.kind == "scope" and _opens(fact)), None)
     if start is None:
@@ -39,6 +42,9 @@ def narrated(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     loads = [group.load for group in groups if group.load is not None]
     if len(groups) < LEAST_CLAUSES or not any(group.counted for group in groups):
         return facts
+    if len(loads) == len(groups) > 1 or (loads and any(one.own_kg is not None for one in groups)):
+        groups = [one if one.load is None else replace(one, own_kg=float(one.load.value)) for one in groups]
+        loads = []  # each with its own
     if len(loads) > 1 or (loads and groups[0].load is None and groups[-1].load is None):
         return facts  # "7 with 15, the next two 6 with 17.5" is told load by load
     if any(fact.kind == "scope" for fact in facts[end : end + 3]):
@@ -46,14 +52,22 @@ def narrated(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     moves = [fact for fact in facts[start:end] if fact.kind == "move"]
     if len(moves) > 1:
         return facts
-    entries = [Entry(group.reps) for group in groups for _ in range(group.sets)]
+    entries = [Entry(group.reps, load_kg=group.own_kg) for group in groups for _ in range(group.sets)]
     told = Fact("rows", facts[start].start, facts[end - 1].end, entries, {"list": True, "mark": ","})
     unsaid = [Fact("ask", group.open.start, group.open.end, "sets") for group in groups if group.open is not None]
     return [*facts[:start], *moves, told, *loads, *unsaid, *facts[end:]]
 
 
 def _scheme(fact: Fact) -> bool:
+    if fact.kind != "rows" or len(fact.value) < 2:
+        return False
     return bool(fact.note.get("plain")) and len({entry.reps for entry in fact.value}) == 1
+
+
+def _by_load(facts: Sequence[Fact], at: int) -> bool:
+    """The "20x5" of "first two sets 20x5": kilograms by reps, where the sets are counted before it."""
+    scope = facts[at - 1] if at else None
+    return scope is not None and scope.kind == "scope" and len(facts[at].value) >= LEAST_LOAD
 
 
 def _opens(fact: Fact) -> bool:
@@ -103,6 +117,14 @@ def _group(message: Message, clause: Sequence[Fact], before: int) -> Group | Non
     if scopes:
         unsaid = scopes[0] if scopes[0].value == "rest" and _number_in(message, scopes[0]) is None else None
         sets = _sets_of(message, scopes[0], before)
+        by_load = [fact for fact in values if _scheme(fact) and len(fact.value) >= LEAST_LOAD]
+        kgs = [fact for fact in values if fact.kind == "load" and fact.value]
+        others = [fact for fact in values if fact not in kgs]
+        if len(values) == 1 and by_load and scopes[0].end == values[0].start:
+            own = to_kg(float(len(values[0].value)), message.context.unit)
+            values = [replace(values[0], value=values[0].value[:1], note={"own_load": own})]
+        elif len(kgs) == len(others) == 1 and load is None and others[0].kind in ("rows", "bare"):
+            values = [replace(others[0], note={**others[0].note, "own_load": float(kgs[0].value)})]
         reps = _reps_of(message, values[0]) if len(values) == 1 else None
         counted = scopes[0].value == before + 1 != 1 or scopes[0].value not in ("first", "last", 1)
     elif len(values) == 1 and values[0].kind == "rows" and len(values[0].value) <= MOST_SETS:
@@ -112,9 +134,14 @@ def _group(message: Message, clause: Sequence[Fact], before: int) -> Group | Non
     elif len(values) == 1:
         sets, reps, counted = 1 if before else None, _reps_of(message, values[0]), False  # "then a 6"
     else:
+        kgs = [fact for fact in values if fact.kind == "load" and fact.value]
+        own_kg = float(kgs[0].value) if len(values) == 3 and len(kgs) == 1 and load is None else None
+        values = [fact for fact in values if own_kg is None or fact is not kgs[0]]
         sets, reps = _count_and_reps(message, clause, values)
+        values = [replace(fact, note={"own_load": own_kg}) for fact in values[:1]] if own_kg is not None else values
         counted = True
-    return Group(sets, reps, load, unsaid, counted) if sets and reps else None
+    own = next((float(fact.note["own_load"]) for fact in values if "own_load" in fact.note), None)
+    return Group(sets, reps, load, unsaid, counted, own) if sets and reps else None
 
 
 def _counted_rows(fact: Fact) -> tuple[int | None, int | None, bool]:
@@ -172,3 +199,18 @@ def _count_and_reps(message: Message, clause: Sequence[Fact], values: Sequence[F
     if not follows or many.value != int(many.value) or any(fact.kind not in SILENT | {"sep"} for fact in between):
         return None, None
     return int(many.value), _reps_of(message, each)
+
+
+def sets_by_load(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "First two sets 20x5, then 4x4 at 15": two sets of five with 20."""
+    for at in range(1, len(facts)):
+        scope, rows = facts[at - 1 : at + 1]
+        told = rows.kind == "rows" and _scheme(rows) and _by_load(facts, at) and scope.end == rows.start
+        if not told or not isinstance(scope.value, tuple) or scope.value[0] != "first":
+            continue
+        if any(one.kind in ("rows", "bare", "count", "load") for one in facts[: at - 1]) or message.context.today:
+            return facts
+        own = to_kg(float(len(rows.value)), message.context.unit)
+        entries = [replace(rows.value[0]) for _ in range(int(scope.value[1]))]
+        return [*facts[: at - 1], replace(rows, value=entries, note={"own_load": own}), *facts[at + 1 :]]
+    return facts

@@ -13,6 +13,7 @@ LEAST_IN_TURN = 2
 LEAST_JUDGED = 6
 REACH = 5  # so many facts before its number a set that is rated is named
 LIST_OF_EFFORTS = 3
+SENTENCE = 3  # the value of a `sep` that ends one
 LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a number of reps
 
 
@@ -101,6 +102,39 @@ def judged(message: Message, facts: Sequence[Fact]) -> list[Fact]:
             continue
         out.append(fact)
     return out
+
+
+def last_hedged(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "5 5 5 4, last one 9ish", "8, 8, 7. Last one was a grinder, 9 maybe": no reps, as those are told."""
+    for at, fact in enumerate(facts):
+        if fact.kind != "bare" or not LEAST_JUDGED <= fact.value <= 10 or fact.note.get("spelled"):
+            continue
+        led = facts[max(0, at - REACH) : at]
+        place = next((n for n in range(len(led) - 1, -1, -1) if led[n].kind == "scope"), None)
+        if place is None or led[place].value not in ("last", ("last", 1)) or led[place].note.get("rep"):
+            continue
+        between = led[place + 1 :]
+        if any(one.kind not in ("word", "sep", "scheme") or one.value == SENTENCE for one in between):
+            continue
+        scoped_at = at - len(led) + place
+        told = (facts[n] for n in range(scoped_at - 1, -1, -1) if facts[n].kind in ("rows", "bare"))
+        before = next(told, None)
+        if before is None or before.kind != "rows" or len(before.value) < LEAST_IN_TURN:
+            continue
+        words = {token.text for token in message.tokens[led[place].end : fact.start]}
+        behind = message.tokens[fact.end].text if fact.end < len(message.tokens) else ""
+        hedges = little("score_ending", "perhaps", "hedge", "reckoned")
+        about = behind in hedges or not words.isdisjoint(hedges)
+        reps = before.value[-1].reps or 0
+        behind_dash = message.tokens[fact.end + 1].text if behind == "-" and fact.end + 1 < len(message.tokens) else ""
+        near = {token.text for token in message.tokens[max(0, fact.start - 2) : fact.start]}  # "felt like 9"
+        felt = bool(near & little("felt")) or behind_dash in little("score_ending")
+        listed = bool(before.note.get("values")) and fact.value != reps
+        over = fact.value > reps + 1 and not words.isdisjoint(little("judging"))
+        if reps and ((listed and about) or over or (felt and fact.value != reps)):
+            scope = replace(led[place], value="last")
+            return [*facts[: at - len(between) - 1], scope, *between, replace(fact, kind="effort"), *facts[at + 1 :]]
+    return facts
 
 
 def _of_effort(message: Message, after: Sequence[Fact]) -> bool:

@@ -14,6 +14,7 @@ OF_A_TRY = frozenset({"move", "load", "word", "sep", "scheme", "plan", "thing", 
 TRY_SILENT = frozenset({"word", "side", "load", "move"})
 NUMBERED = frozenset({"rows", "bare", "count", "load"})
 MOST_TRIES = 9
+LEAST_LOAD = 10
 LONGEST_LEAD = 3  # words: "fui a por"
 
 
@@ -29,9 +30,11 @@ def tried(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     window = list(facts[start:verdict])
     single = [fact for fact in window if _single(fact)]
     loads = [fact for fact in window if fact.kind == "load" and fact.value]
-    if len(single) != 1 or len(loads) > 1 or any(_other(fact, single[0]) for fact in window):
+    loads = loads or [fact for fact in window if _heavy(fact)]  # "tried 55 on dips for a single. Nope"
+    if len(single) != 1 or len(loads) > 1 or any(_other(fact, single[0]) for fact in window if fact not in loads):
         return facts
-    note = {"reps": True, **({"own_load": float(loads[0].value)} if loads else {})}
+    own = [float(fact.note.get("kg", fact.value)) for fact in loads]
+    note = {"reps": True, **({"own_load": own[0]} if own else {})}
     set_tried = Fact("rows", single[0].start, single[0].end, [Entry(0)], note)
     gone = {id(fact) for fact in (*loads, facts[lead])}
     kept = [set_tried if fact is single[0] else fact for fact in window if id(fact) not in gone]
@@ -59,6 +62,11 @@ def _single(fact: Fact) -> bool:
     if fact.kind == "rows":
         return len(fact.value) == 1 and fact.value[0].reps == 1 and fact.value[0].load_kg is None
     return fact.kind == "bare" and bool(fact.note.get("spelled")) and fact.value == 1
+
+
+def _heavy(fact: Fact) -> bool:
+    """A bare number of figures that nobody tries as reps beside a single."""
+    return fact.kind == "bare" and not fact.note.get("spelled") and fact.value >= LEAST_LOAD
 
 
 def _other(fact: Fact, single: Fact) -> bool:
