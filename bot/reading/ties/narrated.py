@@ -140,8 +140,8 @@ def _group(message: Message, clause: Sequence[Fact], before: int) -> Group | Non
         sets, reps = _count_and_reps(message, clause, values)
         values = [replace(fact, note={"own_load": own_kg}) for fact in values[:1]] if own_kg is not None else values
         counted = True
-    own = next((float(fact.note["own_load"]) for fact in values if "own_load" in fact.note), None)
-    return Group(sets, reps, load, unsaid, counted, own) if sets and reps else None
+    led = next((float(fact.note["own_load"]) for fact in values if "own_load" in fact.note), None)
+    return Group(sets, reps, load, unsaid, counted, led) if sets and reps else None
 
 
 def _counted_rows(fact: Fact) -> tuple[int | None, int | None, bool]:
