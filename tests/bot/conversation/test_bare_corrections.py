@@ -32,7 +32,7 @@ def test_an_excuse_without_a_value_is_talk(chat):
 @pytest.mark.parametrize("words", ["no wait, it was 22.5", "hang on, it was 22.5", "sorry, that was 22.5"])
 def test_another_value_is_put_right_beside_an_open_question(chat, words):
     chat.waits_until("08:00")
-    assert "“9”" in chat.answer("mira", "pull ups 4x4 +20, last one was a grinder, 9", "18:00")
+    assert "“9”" in chat.answer("mira", "pull ups 4x4 +20, last set 9", "18:00")
 
     answer = chat.answer("mira", words, "18:01")
     assert "+22.5 kg" in answer
