@@ -6,6 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 from bot.reading.facts import Fact
+from bot.reading.items import Item
 from bot.reading.little import little
 from bot.reading.scan.labelled import labelled
 from bot.reading.scan.lists import listed
@@ -21,6 +22,7 @@ PLATES = (5.0, 7.5, 10.0, 12.5, 15.0, 20.0, 25.0, 35.0, 45.0)  # what one plate 
 LEAST_BY_TIMES = 15  # "with 35 x 3" tells kilograms
 LEAST_IN_A_ROW, LEAST_ROW = 10.0, 3  # kilograms, and how many of them, of a list of loads
 MOST_MORE = 30  # kilograms; nobody adds more to a load at once
+NO_LOAD = ("reps", "sets", "unit", "scope")  # behind a number that is none
 MOST_LINES = 9  # exercises that are numbered "A1" to "A9"
 
 
@@ -141,10 +143,9 @@ def load(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("load", item.start, s.at(end).end, s.kg(value), {"how": how or "at"})], end + 1
     if s.at(end).has("load", "plate"):
         return [Fact("ask", number.start, s.at(end).end, "load_kg")], end + 1
-    other = s.or_other(end) if how else None
-    if other is not None:
-        stop = other + 1 + (s.unit_at(other + 1) in ("kg", "lb"))
-        return [Fact("ask", number.start, s.at(stop - 1).end, "load_kg")], stop
+    doubted = _in_doubt(s, number, end) if how else None
+    if doubted is not None:
+        return doubted
     if how is None:
         if s.at(end).has("load", "word"):
             stop = s.at(end).end
@@ -285,6 +286,22 @@ def _percent(s: Scanner, i: int, j: int, value: float, how: str | None) -> tuple
     return None
 
 
+def _in_doubt(s: Scanner, first: Item, i: int) -> tuple[list[Fact], int] | None:
+    """ "20 kg or maybe 22.5", "at 18, or was it 20": one of two loads, the second after `i`, and which is not said."""
+    other = s.or_other_load(i)
+    value, second = first.value or 0, s.at(other or i).value or 0
+    if other is None or s.at(other).spelled or not value / 2 <= second <= 2 * value:
+        return None
+    weighed = s.unit_at(other + 1) in ("kg", "lb")
+    after = s.at(other + 1 + weighed)
+    if not weighed and (after.kind == "move" or after.has("times", "x") or any(after.has(name) for name in NO_LOAD)):
+        return None
+    texts = " ".join(s.at(n).text for n in (other + 1 + weighed, other + 2 + weighed))
+    if texts.startswith(tuple(little("another_time"))):
+        return None  # "with 20, maybe 22.5 next time"
+    return [Fact("ask", first.start, s.at(other + weighed).end, "load_kg")], other + 1 + weighed
+
+
 def _weight(s: Scanner, i: int, end: int, value: float, unit: str, how: str | None) -> tuple[list[Fact], int] | None:
     """A number with its unit, which stands at `end`: a load, several, or so much more or less than planned."""
     item = s.at(i)
@@ -302,13 +319,10 @@ def _weight(s: Scanner, i: int, end: int, value: float, unit: str, how: str | No
     if s.at(end).has("plan", "less", "more") and s.at(end + 1).kind != "num" and not up:
         sign = -1 if s.at(end).has("plan", "less") else 1
         return [Fact("delta", item.start, s.at(end).end, (kg, "load", sign))], end + 1
-    other = s.or_other(end)
-    if other is not None:
-        weighed = s.unit_at(other + 1) in ("kg", "lb")
-        counted = any(s.at(other + 1).has(name) for name in ("times", "reps", "sets", "unit", "scope"))
-        if weighed or not (counted or s.at(other + 1).kind == "move"):
-            last = other + weighed
-            return [Fact("ask", item.start, s.at(last).end, "load_kg")], last + 1  # "20 kg or maybe 22.5"
+    number = next(s.at(at) for at in range(i, end) if s.at(at).kind == "num")
+    doubted = _in_doubt(s, number, end)
+    if doubted is not None:
+        return doubted
     loads = [kg]
     while s.at(end).text == "," or s.at(end).has("sep", "and"):
         j = end + 1
