@@ -37,7 +37,7 @@ from bot.reading.fold.bare_loads import (
 )
 from bot.reading.fold.bare_places import by_place, of_scope, rates_last, short_of_scope
 from bot.reading.fold.loads import MOST_EITHER, denied
-from bot.reading.fold.misses import loads_told
+from bot.reading.fold.missed_tries import loads_told
 from bot.reading.fold.rows import Row
 from bot.reading.fold.state import FoldState
 
