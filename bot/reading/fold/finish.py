@@ -1,4 +1,4 @@
-"""What the facts of one exercise left open, settled when all of them are folded; what is of no set for sure is asked."""
+"""What one exercise's facts left open, settled when all of them are folded; what is of no set for sure is asked."""
 
 from __future__ import annotations
 
