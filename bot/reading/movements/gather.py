@@ -32,7 +32,7 @@ BARE_AGAIN = frozenset({"no_band"})
 
 
 class Gathering:
-    """`mentions`: what was found, in order; `loose`: features that wait for a movement; `topic`: the family spoken of."""
+    """`mentions`: found, in order; `loose`: features that wait for a movement; `topic`: the family spoken of."""
 
     def __init__(self, message: Message, rules: Combine, hits: list[Hit]) -> None:
         self.message, self.rules, self.hits = message, rules, hits
@@ -184,7 +184,7 @@ class Gathering:
         return False
 
     def _on_others(self, last: Mention, hit: Hit, behind: Sequence[Hit]) -> bool:
-        """ "Muscle-ups on the bar 5x1, on rings 2 singles": the same on the rings, where both have sets of their own."""
+        """ "Muscle-ups on the bar 5x1, on rings 2 singles": the same on rings, where both have their own sets."""
         if not work_between(self.message, last.spans[0][1], hit.start) or not numbered(self.message, hit.end):
             return False
         named = behind and behind[0].start - hit.end <= MOST_SET_TOKENS
