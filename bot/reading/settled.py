@@ -159,8 +159,8 @@ def _resume(message: Message, found: Found) -> None:
 
 
 def _away(message: Message, found: Found) -> None:
-    """ "Sick since Sunday, back on the 24th": the last day of the illness."""
-    if "ill" in found and "away" in found:
+    """ "Sick since Sunday, back on the 24th": the last day of the illness, or of the pause."""
+    if "away" in found and found.keys() & {"ill", "pause"}:
         ends = [day for day in named_days(message).days if day.link == "back" and to_come(message, day)]
         _leave_out(found, "away", lambda hit: any(_reaches(hit, day) for day in ends) or _laid_up(message, hit))
     _leave_out_over(found, "away", "resume")
