@@ -192,8 +192,8 @@ def _of_a_number(tokens: Sequence[Token], hit: Hit) -> bool:
 
 def _of_nothing(message: Message, hit: Hit, nil: Sequence[Hit]) -> bool:
     """The "during" of "elbow 1/10, nothing during": the score before is of another time."""
-    if not any(one.end == hit.start for one in nil):
-        return False
+    if not any(one.end == hit.start and message.tokens[one.start].value is None for one in nil):
+        return False  # "a one during and a zero after" tells both
     begin = max(start for start, _ in message.sentences if start <= hit.start)
     return any(token.value is not None for token in message.tokens[begin : hit.start - 1])
 
