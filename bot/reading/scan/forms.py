@@ -78,7 +78,12 @@ LOADS_FIRST: tuple[tuple[Form, Beginning], ...] = (
 THEN: tuple[tuple[Form, Beginning], ...] = (
     (
         _alone(against_plan),
-        Beginning(_tables("scope plan sets side load fail"), numbers=True, words=("after_set", "from_set"), signs="+"),
+        Beginning(
+            _tables("scope plan sets side load fail"),
+            numbers=True,
+            words=("after_set", "from_set", "in_a_set"),
+            signs="+",
+        ),
     ),
     (_effort, Beginning(_tables("effort load"), numbers=True, words=("was",))),
     (

@@ -23,6 +23,7 @@ from bot.reading.ties import (
     spoken_of,
 )
 from bot.reading.ties.after_each import after_each
+from bot.reading.ties.all_on_a_side import all_on_a_side
 from bot.reading.ties.back_offs import back_offs, top_by_load
 from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.breaths import breaths
@@ -45,7 +46,7 @@ from bot.reading.ties.far_off import far_off
 from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
 from bot.reading.ties.held_by_side import held_by_side
-from bot.reading.ties.helped import helped_by, of_the_band, taken_off
+from bot.reading.ties.helped import helped_by, of_the_band, taken_off, weighed_band
 from bot.reading.ties.instead_ahead import instead_ahead
 from bot.reading.ties.instead_led import instead_led
 from bot.reading.ties.joined_on import in_place_of, instead_of, joined_on, went_for
@@ -169,6 +170,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (narrated, "scope"),
     (sets_by_load, "scope rows"),
     (then_the_rest, "scope sep"),
+    (all_on_a_side, "side scope rows"),
     (side_of_one_set, "side rows scope bare"),
     *sets_named.RULES,
     (each_rated, "rows effort|at load|bare"),
@@ -191,6 +193,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (after_each, "move rows scope word"),
     # help, totals and sides
     (helped_by, "load plan"),
+    (weighed_band, "bare|load word"),
     (of_the_band, "load|bare|instead"),
     (dropped_to, "link"),
     (summed, "rows scheme"),
