@@ -27,7 +27,7 @@ from bot.reading.ties.all_on_a_side import all_on_a_side
 from bot.reading.ties.back_offs import back_offs, top_by_load
 from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.breaths import breaths
-from bot.reading.ties.circuits import circuits
+from bot.reading.ties.circuits import circuits, named_ahead, rounds_and_more
 from bot.reading.ties.counted import (
     counted_and_listed,
     counted_by_name,
@@ -161,6 +161,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (last_apart, "scope effort|at|rows|load"),
     (sets_left_out, "count bare word move"),
     *repeated.RULES,
+    (in_brackets, "bare sep"),
     (told_one_by_one, "count bare effort"),
     (counted_and_listed, "count move bare sep"),
     (counted_by_name, "bare move rows"),
@@ -205,7 +206,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     # numbers beside what they are of
     (named_behind, "bare scope"),
     (taken, "bare scheme|plan"),
-    (in_brackets, "bare sep"),
+    (named_ahead, "move count|rounds|repeat"),
+    (rounds_and_more, "move rounds bare|load"),
     (circuits, "move count|rounds|repeat|bare"),
     (loads_before, "side bare"),
     (plates, "rows load"),
