@@ -145,6 +145,7 @@ OrderKind = Literal[
     "set_rung",  # `ladder`, `rung`, whatever the rules say
     "hold_rung",  # `ladder` (None: all), `until`
     "set_sets",  # `for_date`, `movement` (None: the main lift), `sets`, `reps`, `load_kg`
+    "step_sets",  # `for_date` (and `until`); more or less `sets`, `reps` or `load_kg`, or `value` per cent
     "lock_load",  # `movement` (None: the main lift), `load_kg`, `until`
     "unlock",  # every lock and hold ends; with `value` those of this kind, with `movement` those of it
     "exclude",  # `movement`, `until`

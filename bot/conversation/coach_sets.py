@@ -5,21 +5,22 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date, timedelta
 
-from bot.conversation import beyond, coach_conflicts, coach_every, coach_whom, ordered_sets
+from bot.conversation import beyond, coach_conflicts, coach_every, coach_weekly, coach_whom, ordered_sets
 from bot.conversation.coach_steps import stepped
 from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk
-from bot.conversation.office import Office
+from bot.conversation.office import Office, on_plates
 from planner.facts import Order
+from planner.movements import movement
 
 SEEN_AHEAD = 14  # days in which sets for one day may push others out
 
 
 def sets(office: Office, command: Command, desk: Desk) -> None:
-    if command.step is not None and command.every:
-        office.answer("step-every")
-        return
     days = _days(command, desk)
+    if command.step is not None and command.every:
+        coach_weekly.step(office, command, desk, days)
+        return
     if command.step is not None:
         on = _a_step_on(command, desk, days[0])
         if on is None:
@@ -51,7 +52,7 @@ def sets(office: Office, command: Command, desk: Desk) -> None:
         )
         for day in days
     ]
-    met = [line for one in orders for line in coach_conflicts.lines(desk, one)]
+    met = coach_conflicts.lines(desk, *orders)
     for one in orders:
         desk.add(one)
     more = [beyond.warning(desk, command.scheme[1], load, command.movement), office.rounded(command, desk)]
@@ -80,7 +81,13 @@ def _a_step_on(command: Command, desk: Desk, day: date) -> Command | None:
     meant = [
         one for one in planned if one.movement == command.movement or (not command.movement and one.part == "main")
     ]
-    on = stepped(command.step, meant, "lb" if desk.athlete.unit == "lb" else "kg") if meant else None
+    name = meant[0].movement if meant else ""
+
+    def at_share(load_kg: float, share: float) -> float:
+        body_kg = desk.review.bodyweight_kg * movement(name).bodyweight_share
+        return on_plates(share * (load_kg + body_kg) - body_kg, desk)
+
+    on = stepped(command.step, meant, "lb" if desk.athlete.unit == "lb" else "kg", at_share) if meant else None
     if on is None:
         return None
     return replace(command, step=None, scheme=(on.sets, on.reps), load=on.load, unit=on.unit, day=day)

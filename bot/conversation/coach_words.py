@@ -173,11 +173,6 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     )
 
 
-def order_in(words: Sequence[str], language: str) -> str | None:
-    """The verb of an order among words that nobody has understood."""
-    return _verb(f" {' '.join(words)} ", language)[0]
-
-
 def _without_name(folded: str, handle: str | None, names: Sequence[tuple[str, str]]) -> str:
     for word in {word for own, name in names if own == handle for word in (own, name.casefold())}:
         folded = folded.replace(f" {word} ", " ", 1)
@@ -185,8 +180,8 @@ def _without_name(folded: str, handle: str | None, names: Sequence[tuple[str, st
 
 
 def _of_kind(beside: str, odd: tuple[str, ...], language: str) -> tuple[str | None, tuple[str, ...]]:
-    """What an unlock names, "rung" or "load", and what is odd without it; both named are all."""
-    named = {kind: set(marks(language, kind)) for kind in ("hold_rung", "lock_load")}
+    """What an unlock names, "rung", "load" or "step", and what is odd without it; both named are all."""
+    named = {kind: set(marks(language, kind)) for kind in ("hold_rung", "lock_load", "step_sets")}
     found = [kind for kind, words in named.items() if words & set(beside.split())]
     rest = tuple(word for word in odd if not any(word in words for words in named.values()))
     return found[0] if len(found) == 1 else None, rest
@@ -194,9 +189,9 @@ def _of_kind(beside: str, odd: tuple[str, ...], language: str) -> tuple[str | No
 
 def used_by(verb: str, day: date | None, until: date | None) -> tuple[date | None, ...]:
     """The days that an order takes; what else is named beside it nobody has understood."""
-    if verb in LASTING:
-        return (until,)
-    return (day,) if verb in ("sets", "deload") else (day, until)
+    if verb in LASTING and (verb != "pause" or until is not None):
+        return (until,)  # a pause without an end may be of one day, "rest thursday"
+    return (day,) if verb in ("sets", "deload", "pause") else (day, until)
 
 
 def behind_colon(text: str, names: Sequence[tuple[str, str]], language: str, today: date) -> Command | None:
