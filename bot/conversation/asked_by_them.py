@@ -27,6 +27,11 @@ def begins_as_question(text: str) -> bool:
     return any(re.match(rf"{re.escape(one)}\b", words) for one in begins)
 
 
+def asks_leave(text: str) -> bool:
+    """Whether a clause of a message begins as one that asks whether one may."""
+    return any(_begins(clause) for clause in CLAUSE.findall(text))
+
+
 def asks(text: str) -> bool:
     """Whether a clause of a message asks for something."""
     return any(_asks(clause.strip()) for clause in CLAUSE.findall(text))

@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import date
 from zoneinfo import ZoneInfo
 
-from bot.conversation import coach_waiting, progress
+from bot.conversation import coach_waiting, days_told, progress
 from bot.conversation.alerts import alert_buttons, alert_in_words, proposal_buttons, proposal_in_words
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.reasons import order_in_words, orders_in_words, place, reason_in_words, until_in_words
@@ -69,8 +69,7 @@ def card(desk: Desk) -> tuple[str, Buttons]:
         lines.append(
             say.say("card-pain", place=place(one.site, one.side, say), score=say.number(one.score), day=one.on)
         )
-    sessions = [one for one in desk.record.sessions if one.sets and not one.is_test][-NEWEST_SESSIONS:]
-    for session in reversed(sessions):
+    for session in reversed(days_told.newest(desk.record, NEWEST_SESSIONS)):
         work = done_in_words(_worked(session, desk.record.sent_by_day.get(session.on)), say)
         lines.append(say.say("card-session", day=say.day(session.on), work=work))
     lines.append(next_session(desk))
