@@ -9,6 +9,7 @@ from bot.conversation import (
     coach_decisions,
     coach_everyone,
     coach_follow,
+    coach_load_alone,
     coach_moves,
     coach_of_all,
     coach_of_one,
@@ -50,7 +51,11 @@ def handle(mail: Mail, coach: Person, incoming: Incoming) -> None:
     elif incoming.kind == "press":
         coach_decisions.pressed(office, pressed)
     else:
-        _said(office, coach_whom.typed(office, incoming.text) or incoming.text)
+        order = coach_whom.typed(office, incoming.text)
+        if order == "":
+            office.answer("coach-not-wanted")
+        else:
+            _said(office, incoming.text if order is None else order)
 
 
 def _said(office: Office, text: str) -> None:
@@ -86,7 +91,8 @@ def _said(office: Office, text: str) -> None:
         coach_whom.ask(office, meant)
         return
     if command is None:
-        _answered(office, text)
+        if not coach_load_alone.is_asked(office, text, names):
+            _answered(office, text)
         return
     if command.verb in SHOWN and command.over:
         # Only shown: no order was in it that we know, and the coach must not think so.
@@ -147,6 +153,10 @@ def _for_everyone(office: Office, text: str, names: Names) -> bool:
     language, today = office.coach.language, office.said_on
     everyone = coach_everyone.orders(text, names, language)
     bare = parse(text, [], language, today)  # "tell everyone", "how is everyone"
+    named = parse(text, names, language, today) if bare is not None and bare.verb == "tell_all" else None
+    if named is not None and named.verb == "tell_all":
+        coach_of_all.tell_all(office, named)  # whoever is named in it: "tell everyone but mira and jon"
+        return True
     if not everyone or (bare is not None and bare.verb in GENERAL.keys() - {"roster"}):
         return False
     found = [(handle, parse(order, names, language, today)) for handle, order in everyone]

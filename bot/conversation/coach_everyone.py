@@ -29,6 +29,23 @@ def orders(text: str, names: Names, language: str) -> list[tuple[str, str]]:
     return [(handle, f"{rest[: found.start()]}{handle}{after}") for handle, _ in names if handle not in excepted]
 
 
+def excepted(text: str, names: Names, language: str) -> frozenset[str]:
+    """The handles behind "but" or "except" right behind the word for everyone: "tell everyone but lea: …"."""
+    head = text.casefold()
+    everyone = next(iter(_any("everyone", language).finditer(head)), None)
+    if everyone is None:
+        return frozenset()
+    but, row = _any("except", language).pattern, coach_several.row(names, language, least=1).pattern
+    found = re.match(rf"\s*,?\s*{but}\s+{row}", head[everyone.end() :], re.IGNORECASE)
+    return frozenset(coach_several.named(found[0], names)) if found else frozenset()
+
+
+def without_excepted(words: str, names: Names, language: str) -> str:
+    """Words for everyone without whom they are not for, "but lea good week"."""
+    but, row = _any("except", language).pattern, coach_several.row(names, language, least=1).pattern
+    return re.sub(rf"^\s*,?\s*{but}\s+{row}\s*[,:]?\s*", "", words, flags=re.IGNORECASE)
+
+
 def words_behind(text: str, language: str) -> str:
     """What stands behind "everyone:"; nothing where there is no colon there."""
     found = _everyone_in(text, language)

@@ -36,7 +36,7 @@ class Follow:
 def meant(office: Office, text: str, names: Names) -> Follow | None:
     """What a message makes of the last order; None where it refers to none, or is not understood so."""
     language = office.coach.language
-    said, kinds = _referring(text, language)
+    said, kinds = referring(text, language)
     if not kinds or "?" in text:
         return None
     last = coach_remembered.last(office)
@@ -112,7 +112,7 @@ def _stands(office: Office, last: Last) -> bool:
     return any(desk is not None and facts.caused_by(desk.tx, desk.id, last.cause) for desk in desks)
 
 
-def _referring(text: str, language: str) -> tuple[str, set[str]]:
+def referring(text: str, language: str) -> tuple[str, set[str]]:
     """The message without the words that refer to the last order, and which kinds of them it has."""
     table, kinds = vocabulary(language, "follow"), set[str]()
     said = f" {text.strip()} "
@@ -175,7 +175,9 @@ def _with(last: Last, pieces: str, names: Names, office: Office, sure: bool) -> 
     whole = replace(
         _with_load(command, part),
         scheme=part.scheme or command.scheme,
-        day=None if part.every else part.day or command.day,
+        day=None if part.every or part.days else part.day or command.day,
+        days=part.days or (() if part.day is not None or part.every else command.days),
+        since=part.since if part.every or part.day is not None else command.since,
         until=part.until or command.until,
         every=frozenset() if part.day is not None else part.every or command.every,
         odd=part.odd or command.odd,

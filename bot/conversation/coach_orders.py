@@ -144,8 +144,29 @@ def pause(office: Office, command: Command, desk: Desk) -> None:
         absences.begin(desk, Absence("pause", desk.said_on, command.day, command.day))
         office.confirm(desk, "rested", day=desk.say_coach.day(command.day))
         return
+    before = _paused_by_coach(desk)
+    for one in before:
+        if one.fact is not None:
+            facts.withdraw(desk.tx, "absence", one.fact, desk.said_at, by=desk.cause)
+    desk.forget()
     absences.begin(desk, Absence("pause", desk.said_on, desk.said_on, command.until))
-    office.confirm(desk, "paused", until=until_in_words(command.until, desk.say_coach, desk.said_on))
+    say = desk.say_coach
+    met = [
+        say.say("pause-replaced", until=until_in_words(one.until, say, desk.said_on))
+        for one in before
+        if one.until != command.until
+    ]
+    office.confirm(desk, "paused", met, until=until_in_words(command.until, say, desk.said_on))
+
+
+def _paused_by_coach(desk: Desk) -> list[Absence]:
+    """The coach's own pauses that stand today: a new one takes their place."""
+    return [
+        one
+        for one in desk.record.absences
+        if one.kind == "pause" and one.said_by == "coach" and one.since <= desk.said_on
+        if one.until is None or one.until >= desk.said_on
+    ]
 
 
 def resume(office: Office, _command: Command, desk: Desk) -> None:

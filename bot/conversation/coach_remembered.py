@@ -14,7 +14,7 @@ from storage import questions
 
 KIND = "ordered"
 REFERRED_TO = timedelta(hours=1)  # for so long a later message can mean it; common practice, no source
-DAYS = ("day", "until")
+DAYS = ("day", "until", "since")
 LISTS = ("scheme", "over", "odd", "left")
 
 
@@ -65,6 +65,8 @@ def _as_json(command: Command) -> dict[str, Any]:
             continue
         if field.name in DAYS:
             value = value.isoformat()
+        elif field.name == "days":
+            value = [day.isoformat() for day in value]
         elif isinstance(value, Step):
             value = [value.what, value.by, value.unit]
         found[field.name] = sorted(value) if isinstance(value, frozenset) else value
@@ -75,6 +77,7 @@ def _from_json(known: dict[str, Any]) -> Command:
     made = dict(known)
     made |= {name: date.fromisoformat(made[name]) for name in DAYS if name in made}
     made |= {name: tuple(made[name]) for name in LISTS if name in made}
+    made["days"] = tuple(map(date.fromisoformat, made.get("days", ())))
     if "step" in made:
         made["step"] = Step(*made["step"])
     return Command(**(made | {"handle": None, "every": frozenset(made.get("every", ()))}))

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from bot.conversation import coach_together
 from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk
 from bot.conversation.office import Office
-from bot.conversation.reasons import orders_in_words
+from bot.conversation.reasons import orders_in_words, until_in_words
 from bot.wording import Wording
 from planner.rules import catalogue
 from storage import facts, rules
@@ -66,9 +68,9 @@ def _take_back(office: Office, desk: Desk, cause: int) -> None:
     orders = [order for order in desk.record.orders if order.fact in numbers]
     moved = any(kind == "move" for kind, _ in brought)
     facts.withdraw_caused_by(desk.tx, desk.id, cause, desk.said_at)
-    again = {fact for kind, fact in facts.restore(desk.tx, desk.id, cause) if kind == "order"}
+    again = facts.restore(desk.tx, desk.id, cause)
     desk.forget()
-    stands = orders_in_words((order for order in desk.record.orders if order.fact in again), desk.say_coach)
+    stands = _standing(desk, again)
     more = [desk.say_coach.say("taken-back-again", what=stands)] if stands else []
     if moved or any(order.kind in TOLD for order in orders):
         desk.tell(desk.say.say("told-taken-back", coach=office.coach.name, day=desk.say.day(said_on)))
@@ -76,6 +78,18 @@ def _take_back(office: Office, desk: Desk, cause: int) -> None:
         office.confirm(desk, "taken-back", more, what=orders_in_words(orders, desk.say_coach))
     else:
         office.confirm(desk, "taken-back-other", more, day=desk.say_coach.day(said_on))
+
+
+def _standing(desk: Desk, again: Sequence[tuple[str, int]]) -> str:
+    """The orders and pauses among facts, in words."""
+    say, known = desk.say_coach, desk.record
+    orders = orders_in_words((order for order in known.orders if ("order", order.fact) in again), say)
+    pauses = [
+        say.say("summary-away-pause", until=until_in_words(one.until, say, desk.said_on))
+        for one in known.absences
+        if ("absence", one.fact) in again
+    ]
+    return "; ".join([orders] * bool(orders) + pauses)
 
 
 def _for_all_in_words(one: rules.TakenBack, say: Wording) -> str:

@@ -30,17 +30,20 @@ def step(office: Office, command: Command, desk: Desk, days: Sequence[date]) -> 
         office.answer("step-main-only", name=name)
         return
     unit = command.step.unit or ("lb" if desk.athlete.unit == "lb" else "kg")
-    if not days or abs(command.step.by) > MOST[unit if command.step.what == "load" else command.step.what]:
+    if not days:
+        office.answer("step-no-session", name=name)
+        return
+    if abs(command.step.by) > MOST[unit if command.step.what == "load" else command.step.what]:
         office.answer("sets-how", name=name)
         return
     orders = [_order(command.step, unit == "lb", day, desk) for day in days]
     met = coach_conflicts.lines(desk, *orders)
     for one in orders:
         desk.add(one)
-    key = "sets-step" if command.until is not None else "sets-step-block"
+    key = "sets-step" if command.until is not None or office.brief else "sets-step-block"
     listed = say.listed([say.day(day) for day in days])
     lines = [say.say(key, name=name, step=step_in_words(orders[0], say), days=listed), *_as_things_stand(desk, days)]
-    if raises(orders[0]):
+    if raises(orders[0]) and not office.brief:
         percent = round(100 * rules_of(desk.record.athlete).number("strength.max_rise"))
         lines.append(say.say("sets-step-caps", percent=percent))
     desk.tell_coach("\n".join([*lines, *met]))

@@ -89,16 +89,25 @@ def ask_for_all(office: Office, count: int) -> None:
 
 def ask_whether(office: Office, desk: Desk, doubt: str) -> None:
     """The doubt about the order that is carried out just now, with the button that gives it all the same."""
+    ask_about(office, desk, office.order, doubt, "button-all-the-same", sure=True)
+
+
+def ask_about(office: Office, desk: Desk, order: str, question: str, button: str, *, sure: bool = False) -> None:
+    """A question about one order for one athlete, with the button that gives it.
+
+    Args:
+        sure: Whether the button stands for an order that the coach was warned of.
+    """
     asked = questions.ask(
         office.mail.tx,
         office.coach,
         KIND,
         office.mail.now,
         text=office.order,
-        data={"orders": {desk.athlete.handle: office.order}, "sure": True},
+        data={"orders": {desk.athlete.handle: order}, "sure": sure},
     )
-    buttons: Buttons = [(desk.say_coach.say("button-all-the-same"), f"{PRESS}:{desk.id}:{asked}")]
-    desk.tell_coach(doubt, buttons=buttons)
+    buttons: Buttons = [(desk.say_coach.say(button), f"{PRESS}:{desk.id}:{asked}")]
+    desk.tell_coach(question, buttons=buttons)
 
 
 def everyone(office: Office, text: str) -> list[tuple[str, str]]:
@@ -119,8 +128,8 @@ def pressed(office: Office, data: str) -> str | None:
 
 
 def typed(office: Office, text: str) -> str | None:
-    """The order that was asked about by the message before, where this one is a name, or a yes to the only one; with
-    any other words the question is one for its buttons alone."""
+    """The order that was asked about by the message before, where this one is a name, or a yes to the only one; ""
+    after a no. With any other words the question is one for its buttons alone."""
     asked = questions.open_question(office.mail.tx, office.coach, KIND)
     questions.expire(office.mail.tx, office.coach, KIND, office.mail.now)
     if asked is None or office.mail.now - asked.asked_at > TYPED_WITHIN:
@@ -129,6 +138,8 @@ def typed(office: Office, text: str) -> str | None:
     said = " ".join(words_of(text))
     if len(orders) == 1 and said in vocabulary(language, "words")["agreed"]:
         return _answered(office, asked, next(iter(orders)))
+    if said in vocabulary(language, "words")["refused"]:
+        return ""
     named = [row.handle for row in office.rows if said in (row.handle, row.name.casefold()) and row.handle in orders]
     return _answered(office, asked, named[0]) if len(named) == 1 and not asked.data.get("sure") else None
 

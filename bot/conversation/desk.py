@@ -17,12 +17,11 @@ from bot.conversation.plan_json import plan_object
 from bot.reading.message import Message
 from bot.wording import Wording, wording_for
 from planner import plan_for
-from planner.facts import Record, SentPlan
+from planner.facts import Record, SaidBy, SentPlan
 from planner.plan import DayPlan, Review
 from planner.view import View
 from storage import chats, due, facts, outbox, own_settings, persons
 from storage.fact_forms import Fact
-from storage.facts import SaidBy
 from storage.outbox import Outgoing
 from storage.persons import Person, Someone
 from storage.record_cache import Fold, folded, leave

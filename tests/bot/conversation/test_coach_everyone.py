@@ -172,3 +172,46 @@ def test_a_day_of_rest_for_everyone_leaves_the_others_as_they_are(team: Chat) ->
 
 def test_one_order_for_several_by_name_is_answered_once_too(team: Chat) -> None:
     assert answers(team, "mira and jon rest this week") == ["Done for 2 of 2:\n· Mira, Jon: paused until Sun 10 Jan."]
+
+
+@pytest.mark.parametrize("behind", ["but jon and lea: good week!", "except jon and lea good week!"])
+def test_who_is_excepted_is_not_told(team: Chat, behind: str) -> None:
+    found = team.says("coach", f"tell everyone {behind}", "09:00")
+    assert [one["to"] for one in found if "good week" in one["text"]] == ["mira"]
+
+
+def test_a_step_on_each_session_of_a_week(team: Chat) -> None:
+    answers(team, "everyone -10% next week")
+
+    assert [[one.for_date for one in team.record(handle).orders] for handle in ("mira", "lea")] == [
+        [date(2027, 1, 11), date(2027, 1, 14)],
+        [date(2027, 1, 12), date(2027, 1, 15)],
+    ]
+
+
+def test_this_week_said_on_a_sunday_is_the_week_to_come(team: Chat) -> None:
+    team.says("coach", "everyone rest this week", "18:00", "2027-01-10")
+    assert [one.until for one in team.record("mira").absences] == [date(2027, 1, 17)]
+
+
+def test_a_no_to_the_question_leaves_all_undone(team: Chat) -> None:
+    answers(team, "everyone +1.25")
+    assert answers(team, "no", "09:01") == ["Nothing is done."]
+
+
+def test_a_pause_takes_the_place_of_the_coachs_pause_and_an_undo_brings_that_back(team: Chat) -> None:
+    answers(team, "everyone rest this week")
+    (answer,) = answers(team, "everyone rest until wednesday", "09:01")
+    assert "takes the place of your pause until Sun 10 Jan" in answer
+    assert [one.until for one in team.record("mira").absences] == [date(2027, 1, 6)]
+
+    (answer,) = answers(team, "undo", "09:02")
+    assert "stands again: paused until Sun 10 Jan" in answer
+
+
+def test_the_coachs_word_of_a_silent_athlete_is_none_of_theirs(team: Chat) -> None:
+    team.waits_until("18:00", "2027-01-10")
+    assert "no word for 2 sessions" in team.answer("coach", "mira", "18:01", "2027-01-10")
+    team.says("coach", "everyone rest on 14 january", "18:02", "2027-01-10")
+
+    assert "no word for 2 sessions" in team.answer("coach", "mira", "18:03", "2027-01-10")

@@ -209,3 +209,25 @@ def test_of_many_athletes_those_spoken_of_last_are_offered() -> None:
     chat.says("coach", "ad", "09:02")
     assert [one.load_kg for one in chat.record("ad").orders] == [12.5]
     chat.close()
+
+
+@pytest.mark.parametrize("words", ["mira 12.5", "mira @ 12,5 kg"])
+def test_a_load_alone_is_asked_about(team: Chat, words: str) -> None:
+    found = [one for one in team.says("coach", words, "09:00") if one["to"] == "coach"]
+    assert [one["buttons"] for one in found] == [["Set it"]]
+    assert sets(team) == []
+
+    team.says("coach", None, "09:01", press="Set it")
+    assert sets(team) == [(4, 4, 12.5, date(2027, 1, 4))]
+
+
+@pytest.mark.parametrize(
+    ("words", "found"),
+    [
+        ("mira 4x3 at 10 monday and thursday", [(4, 3, 10.0, date(2027, 1, 4)), (4, 3, 10.0, THURSDAY)]),
+        ("mira +1.25 on monday, thursday", [(4, 4, 12.5, date(2027, 1, 4)), (4, 6, 7.5, THURSDAY)]),
+    ],
+)
+def test_an_order_may_be_for_two_days(team: Chat, words: str, found: list[tuple[int, int, float, date]]) -> None:
+    team.says("coach", words, "09:00")
+    assert sets(team) == found
