@@ -125,6 +125,7 @@ def _text(desk: Desk, said: Said, quiet: bool = False) -> None:
         # A caption says what a clip shows; what is unclear in it is not worth a question.
         found = replace(found, reading=replace(found.reading, ask=()))
     elif said.to is None:
+        found = replace(found, reading=work_asked.without_what_is_asked(desk, found.reading, said.text))
         of_a_day = work_asked.answered(desk, found.reading, said.text)
         if of_a_day is not None:
             question, buttons = of_a_day

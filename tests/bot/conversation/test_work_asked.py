@@ -95,3 +95,60 @@ def test_what_asks_for_a_move_still_moves(chat: Chat, words: str) -> None:
 def test_how_am_i_doing_needs_no_question_mark(of_language: Callable[[str], Chat], language: str, words: str) -> None:
     chat = of_language(language)
     assert "2x1" in chat.answer("mira", words, "09:00")
+
+
+def test_what_is_only_asked_is_not_noted_as_done(chat: Chat) -> None:
+    chat.waits_until("08:00")
+    answer = chat.answer("mira", "off to the gym. can i do pull-ups first and then the archers?", "18:00")
+
+    assert "4×4" in answer
+    assert not [one for one in chat.record().sessions if not one.is_test]
+
+
+def test_what_is_told_beside_a_question_is_noted(chat: Chat) -> None:
+    chat.waits_until("08:00")
+    chat.answer("mira", "did everything. can i do pull-ups first next time?", "18:00")
+
+    assert [one for one in chat.record().sessions if not one.is_test]
+
+
+def test_work_that_is_in_no_plan_is_for_the_coach_to_allow(chat: Chat) -> None:
+    chat.waits_until("08:00")
+    assert "Shall I pass it on" in chat.answer("mira", "btw can i do dips on wednesday just for fun?", "18:00")
+    assert not moves(chat)
+
+
+@pytest.mark.parametrize(
+    ("language", "words"),
+    [
+        ("en", "can i do something tomorrow?"),
+        ("de", "kann ich morgen was machen?"),
+        ("es", "¿puedo hacer algo mañana?"),
+    ],
+)
+def test_something_on_a_day_off_is_no_move(of_language: Callable[[str], Chat], language: str, words: str) -> None:
+    chat = of_language(language)
+    chat.answer("mira", words, "09:00")
+    assert not moves(chat)
+
+
+@pytest.mark.parametrize(
+    ("language", "words"), [("en", "pain? no"), ("de", "schmerz? nee, nix"), ("es", "¿dolor? nada")]
+)
+def test_the_question_for_pain_may_stand_before_the_no(
+    of_language: Callable[[str], Chat], language: str, words: str
+) -> None:
+    chat = of_language(language)
+    chat.answer("mira", "pull-ups 4x4 +10", "18:00")
+    chat.answer("mira", words, "18:01")
+    assert [one.score for one in chat.record().pain] == [0.0]
+
+
+@pytest.mark.parametrize(
+    ("language", "words"),
+    [("en", "what did i log today"), ("de", "was hab ich heute eingetragen"), ("es", "qué apunté hoy")],
+)
+def test_what_was_logged_is_told_back(of_language: Callable[[str], Chat], language: str, words: str) -> None:
+    chat = of_language(language)
+    chat.answer("mira", "pull-ups 4x4 +10", "18:00")
+    assert "4×4 +10 kg" in chat.answer("mira", words, "18:01")
