@@ -99,7 +99,9 @@ def test_how_am_i_doing_needs_no_question_mark(of_language: Callable[[str], Chat
 
 def test_what_is_only_asked_is_not_noted_as_done(chat: Chat) -> None:
     chat.waits_until("08:00")
-    answer = chat.answer("mira", "off to the gym. can i do pull-ups first and then the archers?", "18:00")
+    answer = chat.answer(
+        "mira", "ok great, heading to the gym in an hour. can i do pull-ups first and then the archers?", "18:00"
+    )
 
     assert "4×4" in answer
     assert not [one for one in chat.record().sessions if not one.is_test]
