@@ -76,8 +76,10 @@ def _said(office: Office, text: str) -> None:
         return
     follow = coach_follow.meant(office, text, names)
     if follow is not None:
-        coach_follow.carry_out(office, follow, _act)
-        coach_remembered.keep(office, [handle for handle, _ in follow.orders], follow.orders[0][1])
+        handles, command = [handle for handle, _ in follow.orders], follow.orders[0][1]
+        if not (follow.for_all and _held_back(office, command, len(handles))):
+            coach_follow.carry_out(office, follow, _act)
+            coach_remembered.keep(office, handles, command, of_all=follow.for_all)
         return
     if _for_everyone(office, text, names):  # "everyone but mira and jon": that row is whom it is not for
         return
@@ -143,9 +145,20 @@ def _for_several(office: Office, several: Sequence[tuple[str, str]], names: Name
     _together(office, [(handle, one) for (handle, _), one in zip(several, commands, strict=True) if one is not None])
 
 
-def _together(office: Office, orders: Sequence[tuple[str, Command]]) -> None:
+def _together(office: Office, orders: Sequence[tuple[str, Command]], *, of_all: bool = False) -> None:
     coach_together.carry_out(office, orders, _act)
-    coach_remembered.keep(office, [handle for handle, _ in orders], orders[0][1])
+    coach_remembered.keep(office, [handle for handle, _ in orders], orders[0][1], of_all=of_all)
+
+
+def _held_back(office: Office, command: Command, count: int) -> bool:
+    """Whether an order for everyone is refused, or asked for a second time; the coach is told."""
+    if coach_everyone.must_be_by_name(command):
+        office.answer("order-by-name")
+    elif coach_everyone.is_asked_twice(command) and not office.for_all:
+        coach_whom.ask_for_all(office, count)
+    else:
+        return False
+    return True
 
 
 def _for_everyone(office: Office, text: str, names: Names) -> bool:
@@ -164,7 +177,7 @@ def _for_everyone(office: Office, text: str, names: Names) -> bool:
     if orders and orders[0][1].verb == "undo":
         coach_undo.undo(office, Command("undo", None, ""))
         return True
-    behind = coach_everyone.words_behind(text, language)
+    behind = coach_everyone.words_behind(text, names, language)
     if not orders:
         if behind:
             coach_of_all.tell_all(office, Command("tell_all", None, behind))
@@ -173,12 +186,8 @@ def _for_everyone(office: Office, text: str, names: Names) -> bool:
              if one is not None and coach_whole.is_whole(office, order, handle)]  # fmt: skip
     if not whole:
         office.answer("order-for-all", words=" ".join(coach_whole.odd_in(orders[0][1])))
-    elif coach_everyone.must_be_by_name(whole[0][1]):
-        office.answer("order-by-name")
-    elif coach_everyone.is_asked_twice(whole[0][1]) and not office.for_all:
-        coach_whom.ask_for_all(office, len(everyone))
-    else:
-        _together(office, orders)
+    elif not _held_back(office, whole[0][1], len(everyone)):
+        _together(office, orders, of_all=True)
     return True
 
 

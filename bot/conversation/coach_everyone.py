@@ -21,7 +21,7 @@ TWICE = frozenset("unlock include resume".split())
 
 def orders(text: str, names: Names, language: str) -> list[tuple[str, str]]:
     """Handle and order of each athlete, those apart who are excepted; none where a message is not for everyone."""
-    excepted, rest = _excepted(text.casefold(), names, language)
+    excepted, rest = _excepted(text, names, language)
     found = _everyone_in(rest, language)
     if found is None or coach_several.is_any_named(rest, names):
         return []
@@ -31,26 +31,26 @@ def orders(text: str, names: Names, language: str) -> list[tuple[str, str]]:
 
 def excepted(text: str, names: Names, language: str) -> frozenset[str]:
     """The handles behind "but" or "except" right behind the word for everyone: "tell everyone but lea: …"."""
-    head = text.casefold()
-    everyone = next(iter(_any("everyone", language).finditer(head)), None)
+    everyone = _any("everyone", language).search(text)
     if everyone is None:
         return frozenset()
-    but, row = _any("except", language).pattern, coach_several.row(names, language, least=1).pattern
-    found = re.match(rf"\s*,?\s*{but}\s+{row}", head[everyone.end() :], re.IGNORECASE)
+    found = re.match(_but(names, language), text[everyone.end() :], re.IGNORECASE)
     return frozenset(coach_several.named(found[0], names)) if found else frozenset()
 
 
 def without_excepted(words: str, names: Names, language: str) -> str:
     """Words for everyone without whom they are not for, "but lea good week"."""
-    but, row = _any("except", language).pattern, coach_several.row(names, language, least=1).pattern
-    return re.sub(rf"^\s*,?\s*{but}\s+{row}\s*[,:]?\s*", "", words, flags=re.IGNORECASE)
+    return re.sub(rf"^{_but(names, language)}\s*[,:]?\s*", "", words, flags=re.IGNORECASE)
 
 
-def words_behind(text: str, language: str) -> str:
-    """What stands behind "everyone:"; nothing where there is no colon there."""
+def words_behind(text: str, names: Names, language: str) -> str:
+    """What stands behind "everyone:", "everyone but lea:"; nothing where there is no colon there."""
     found = _everyone_in(text, language)
-    head = text[: found.end()].strip() if found is not None else ""
-    return text[len(head) + 1 :].strip() if found and found.start() == 0 and text[len(head) :].startswith(":") else ""
+    if found is None or found.start() > 0:
+        return ""
+    rest = text[found.end() :]
+    colon = re.match(rf"(?:{_but(names, language)})?\s*:", rest, re.IGNORECASE)
+    return rest[colon.end() :].strip() if colon is not None else ""
 
 
 def must_be_by_name(command: Command) -> bool:
@@ -75,16 +75,21 @@ def _everyone_in(text: str, language: str) -> re.Match[str] | None:
 
 def _excepted(text: str, names: Names, language: str) -> tuple[frozenset[str], str]:
     """The handles behind "but" or "except", and the text without them."""
-    but, row = _any("except", language).pattern, coach_several.row(names, language, least=1).pattern
-    found = re.search(rf"\s*,?\s*{but}\s+{row}", text, re.IGNORECASE)
+    found = re.search(_but(names, language), text, re.IGNORECASE)
     if found is None:
         return frozenset(), text
     handles = frozenset(coach_several.named(found[0], names))
     return handles, f"{text[: found.start()]} {text[found.end() :]}".strip()
 
 
+def _but(names: Names, language: str) -> str:
+    """ ", but jon and lea"."""
+    return rf"\s*,?\s*{_any('except', language).pattern}\s+{coach_several.row(names, language, least=1).pattern}"
+
+
 def _any(table: str, language: str) -> re.Pattern[str]:
     phrases = sorted(map(re.escape, vocabulary(language, "words")[table]), key=len, reverse=True)
+    phrases = [phrase.replace("ss", "(?:ss|ß)") for phrase in phrases]  # the vocabulary is case-folded
     return re.compile(rf"(?<!\w)(?:{'|'.join(phrases)})(?!\w)", re.IGNORECASE)
 
 

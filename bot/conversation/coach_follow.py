@@ -26,11 +26,13 @@ KINDS = ("correct", "doubt", "same", "too")
 
 @dataclass(frozen=True)
 class Follow:
-    """Handle and order of each; `instead_of`: whose part of the last order is put aside for them."""
+    """Handle and order of each; `instead_of`: whose part of the last order is put aside for them; `for_all`: it is for
+    everyone."""
 
     last: Last
     orders: tuple[tuple[str, Command], ...]
     instead_of: tuple[str, ...] = ()
+    for_all: bool = False
 
 
 def meant(office: Office, text: str, names: Names) -> Follow | None:
@@ -53,10 +55,16 @@ def meant(office: Office, text: str, names: Names) -> Follow | None:
     command = last.command if handles and not pieces else _with(last, pieces, names, office, sure)
     if command is None:
         return None
+    if not (corrects or handles) and _when(command) == _when(last.command):
+        return None  # "and 12.5" adds nothing
     orders = tuple((handle, replace(command, handle=handle)) for handle in handles or last.handles)
-    if not corrects:
-        return Follow(last, orders)
-    return Follow(last, orders, tuple(handles) if handles and set(handles) <= set(last.handles) else last.handles)
+    for_all = bool(coach_everyone.orders(said, names, language)) or (last.of_all and not handles)
+    named = tuple(handles) if handles and set(handles) <= set(last.handles) else last.handles
+    return Follow(last, orders, named if corrects else (), for_all)
+
+
+def _when(command: Command) -> tuple[object, ...]:
+    return command.day, command.days, command.every
 
 
 def carry_out(office: Office, follow: Follow, act: Act) -> None:

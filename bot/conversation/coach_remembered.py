@@ -20,16 +20,17 @@ LISTS = ("scheme", "over", "odd", "left")
 
 @dataclass(frozen=True)
 class Last:
-    """The newest order, without a name. `cause`: the message that it came with."""
+    """The newest order, without a name. `cause`: the message that it came with; `of_all`: it was for everyone."""
 
     handles: tuple[str, ...]
     command: Command
     cause: int
+    of_all: bool = False
 
 
-def keep(office: Office, handles: Sequence[str], command: Command | None) -> None:
+def keep(office: Office, handles: Sequence[str], command: Command | None, *, of_all: bool = False) -> None:
     """Keep an order that was carried out, or, without one, whom the coach looked at."""
-    data = {"handles": list(handles), "command": _as_json(command) if command is not None else None}
+    data = {"handles": list(handles), "command": _as_json(command) if command is not None else None, "of_all": of_all}
     questions.keep(office.mail.tx, office.coach, KIND, office.mail.now, cause=office.incoming.id, data=data)
 
 
@@ -38,7 +39,7 @@ def last(office: Office) -> Last | None:
     for one in _kept(office):
         handles, known = _handles(one, office), one.data.get("command")
         if known and handles and one.cause is not None:
-            return Last(handles, _from_json(known), one.cause)
+            return Last(handles, _from_json(known), one.cause, bool(one.data.get("of_all")))
     return None
 
 

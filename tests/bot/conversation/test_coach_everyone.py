@@ -215,3 +215,26 @@ def test_the_coachs_word_of_a_silent_athlete_is_none_of_theirs(team: Chat) -> No
     team.says("coach", "everyone rest on 14 january", "18:02", "2027-01-10")
 
     assert "no word for 2 sessions" in team.answer("coach", "mira", "18:03", "2027-01-10")
+
+
+@pytest.mark.parametrize("order", ["mira 4x3 at 10 on thursday", "mira rung archer_shoulder", "mira lock 10"])
+def test_the_same_for_everyone_is_held_to_the_same(team: Chat, order: str) -> None:
+    team.says("coach", order, "08:59")
+    (answer,) = answers(team, "same for everyone")
+
+    assert "by name only" in answer
+    assert ordered(team) == ["mira"]
+
+
+def test_a_correction_that_asks_more_of_all_is_asked_twice(team: Chat) -> None:
+    answers(team, "everyone -1.25")
+    (answer,) = answers(team, "no, +1.25", "09:01")
+    assert "Nothing is done yet" in answer
+
+    team.says("coach", "yes", "09:02")
+    assert [one.load_kg for one in team.record("mira").orders] == [12.5]
+
+
+def test_words_for_everyone_but_one(team: Chat) -> None:
+    found = team.says("coach", "everyone but lea: good week!", "09:00")
+    assert {one["to"] for one in found if "good week" in one["text"]} == {"mira", "jon"}

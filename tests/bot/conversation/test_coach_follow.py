@@ -231,3 +231,10 @@ def test_a_load_alone_is_asked_about(team: Chat, words: str) -> None:
 def test_an_order_may_be_for_two_days(team: Chat, words: str, found: list[tuple[int, int, float, date]]) -> None:
     team.says("coach", words, "09:00")
     assert sets(team) == found
+
+
+@pytest.mark.parametrize("words", ["and 12.5", "plus 2.5", "ok"])
+def test_what_adds_no_day_and_names_nobody_adds_nothing(team: Chat, words: str) -> None:
+    team.says("coach", "mira 4x3 at 10 on thursday", "09:00")
+    team.says("coach", words, "09:01")
+    assert sets(team) == [(4, 3, 10.0, THURSDAY)]
