@@ -59,7 +59,7 @@ def _may_be_anything(fact: Fact) -> bool:
     if fact.kind == "rows":
         return lone(fact) or bool(fact.note.get("the"))
     if fact.kind == "ask":
-        return bool(fact.value == "load_kg" and not fact.note.get("wished"))
+        return bool(fact.value == "load_kg" and not fact.note.keys() & {"wished", "some"})
     return fact.kind in ("at", "percent") or lone(fact) or (fact.kind == "count" and not fact.note.get("of_plan"))
 
 

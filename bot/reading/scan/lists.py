@@ -16,6 +16,8 @@ LEAST_ROW = 10  # of a row of loads whose last number alone has its unit
 FIGURES_OF_TEMPO = (3, 4)
 
 
+MOST_HOLDS = 10  # that one number counts: "10 20 second hangs"
+FAR_LONGER = 3
 FRACTIONS = ([3, 4], [1, 2], [2, 3], [1, 3])  # so far a rep went
 
 
@@ -79,6 +81,9 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             or (nxt.text.isalpha() and not nxt.space and nxt.text in little("ordinal_ending"))
             or (nxt.text == "." and s.at(after + 1).has("sets", "sets"))  # "1. Satz 6, 2. Satz 5"
             or (bool(numbers) and nxt.text in little("a_miss"))
+            or (nxt.text in little("out_of") and s.at(after + 1).text in little("those"))  # "5, 5, 5, 2 of those …"
+            or (bool(numbers) and nxt.text in little("of_those_sets"))
+            or _times_in_doubt(s, after)  # "5 reps, 6 or 7 times"
             or (reps_said and nxt.text in little("times_after"))  # "five reps, four times"
         ):
             break
@@ -168,6 +173,9 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if all(unit in ("kg", "lb") for unit in units) or heavy:  # "40 42.5 45 singles"
         return [Fact("loads", start, end, [s.kg(v, u) for v, u in zip(values, units, strict=True)])], ends[-1]
     if all(unit in ("sec", "min") for unit in units):
+        if _counts_holds(s, numbers, marks, ends[-1]):  # "three 30-second hangs"
+            held = Entry(hold_s=values[1] * (60 if last == "min" else 1))
+            return [Fact("rows", start, end, [held] * int(values[0]), {})], ends[-1]
         rows = [Entry(hold_s=v * (60 if u == "min" else 1)) for v, u in zip(values, units, strict=True)]
         return [Fact("rows", start, end, rows, {"list": True})], ends[-1]
     if any(unit is not None for unit in units):
@@ -183,6 +191,26 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [told, *more[0]], more[1]
     note: dict[str, Any] = {"list": True, "mark": marks[0], "values": values}
     return [Fact("rows", start, end, rows, note)], ends[-1]
+
+
+def _counts_holds(
+    s: Scanner, numbers: list[tuple[float, str | None, Item]], marks: list[str], end: int
+) -> bool:
+    """Whether the first of two numbers counts the holds that the second is the time of: "two 20s l-sits"."""
+    if len(numbers) != 2 or marks != [" "] or numbers[0][1] is not None:
+        return False
+    many, held = numbers[0], numbers[1]
+    if many[0] not in range(2, MOST_HOLDS + 1):
+        return False
+    seconds = held[0] * (60 if held[1] == "min" else 1)
+    named = s.at(end).kind == "move" or s.at(end).text in little("hold")
+    # written apart, or far shorter than the other: nobody lists holds of 3 and 30 seconds
+    return many[2].spelled != held[2].spelled or seconds >= FAR_LONGER * many[0] or (named and seconds > many[0])
+
+
+def _times_in_doubt(s: Scanner, i: int) -> bool:
+    other = s.or_other(i)
+    return other is not None and s.at(other + 1).text in little("times_after")
 
 
 def _alike(numbers: list[tuple[float, str | None, Item]], last: Item) -> bool:

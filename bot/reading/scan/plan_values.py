@@ -229,7 +229,21 @@ def valued(s: Scanner, i: int, value: float) -> tuple[list[Fact], int] | None:
         )
     if s.at(i + 1).text in little("out_of") and s.at(i + 2).text in little("those"):
         return [Fact("count", item.start, s.at(i + 2).end, int(value), {"those": True})], i + 3
+    if not s.planned and s.at(i + 1).text in little("out_of") and s.at(i + 2).text in little("of_those_sets"):
+        return [Fact("count", item.start, s.at(i + 2).end, int(value), {"those": True})], i + 3  # "2 de ellas"
+    if not s.planned and value in range(1, MOST_NAMED + 1) and _of_those(s, i):
+        end = i + 1 + (s.at(i + 1).text in little("of_those_sets"))
+        return [Fact("count", item.start, s.at(end - 1).end, int(value), {"those": True})], end
     return None
+
+
+def _of_those(s: Scanner, i: int) -> bool:
+    """ "2 davon mit 10", "davon zwei mit 10": so many of the sets, where nothing else makes them reps or a load."""
+    behind = s.at(i + 1).text in little("of_those_sets")
+    after = s.at(i + 1 + behind)
+    counts = after.kind == "num" or any(after.has(table) for table in ("unit", "reps", "times")) or after.kind == "move"
+    led = s.at(i - 1).text in little("of_those_sets") and not after.has("load", "plus")
+    return (behind or led) and (not counts or after.has("load", "at"))
 
 
 def _scope_of(item: Item) -> Fact:

@@ -41,6 +41,7 @@ from bot.reading.ties.dotted import dotted
 from bot.reading.ties.dropped import dropped_to
 from bot.reading.ties.each_its_load import each_its_load
 from bot.reading.ties.each_rated import each_rated
+from bot.reading.ties.every_time import every_time
 from bot.reading.ties.far_off import far_off
 from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
@@ -60,6 +61,7 @@ from bot.reading.ties.meant_otherwise import meant_otherwise
 from bot.reading.ties.named_behind import named_behind
 from bot.reading.ties.narrated import narrated, sets_by_load
 from bot.reading.ties.of_the_body import body_alone
+from bot.reading.ties.of_those import of_those
 from bot.reading.ties.one_last import one_last
 from bot.reading.ties.one_unit import one_unit
 from bot.reading.ties.others import done_by_others
@@ -78,9 +80,11 @@ from bot.reading.ties.rep_of_set import rep_gone_for, rep_of_set, set_of_rep
 from bot.reading.ties.reps_more import reps_more
 from bot.reading.ties.sections import sections
 from bot.reading.ties.set_by_reps import set_by_reps
+from bot.reading.ties.shared_out import shared_out
 from bot.reading.ties.shared_load import shared_load
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
+from bot.reading.ties.some_of_them import some_of_them
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.stuck_at import stuck_at
 from bot.reading.ties.sums import sums
@@ -107,6 +111,7 @@ from bot.reading.ties.without import without
 RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
     (dotted, "bare sep"),
+    (every_time, "move scope|plan"),
     (without, "load|at plan|word 'without"),
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
     (top_by_load, "flag rows"),
@@ -146,6 +151,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (not_so_many, "count sep bare"),
     (instead_ahead, "instead rows scope"),
     (bands_apart, "move rows|bare sep"),
+    (some_of_them, "rows sep scope|bare|count"),
     (cut_short, "rows count|scope"),
     (rep_gone_for, "scope fail|'fell"),
     (set_of_rep, "fail"),
@@ -170,6 +176,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (then_the_rest, "scope sep"),
     (side_of_one_set, "side rows scope bare"),
     *sets_named.RULES,
+    (shared_out, "rows count|bare sep"),
+    (of_those, "count rows|bare"),
     (each_rated, "rows effort|at load|bare"),
     *load_turns.RULES,
     (shared_load, "rows sep load"),
