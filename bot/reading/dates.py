@@ -307,6 +307,10 @@ def _trained(
         return noise  # "Monday I'll try 75"
     if day.kind == "dom" and not _of_a_month(message, day, sentence):
         return None
+    if day.kind == "weekend" and day.back is not None and not absent and not message.hits("intents", "foretold"):
+        told = _said(message, finder, _around(_clauses(message, bounds), day.start) or sentence)
+        if told.rows and not told.other:  # "pull-ups 3x5 at the weekend": on which of the two days
+            return Claim(day.start, day.end, "day", None, Ask("performed_on", message.span(day.start, day.end)))
     if day.kind in ("length", "end", "week", "weekend", "lasting"):
         return noise if day.kind != "length" or day.days else None
     before = tokens[day.start - 1].text if day.start else ""

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from bot.reading.facts import Entry, Fact
+from bot.reading.facts import LOADED, Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.fold.state import FoldState
 
+LEAST_LOAD_MISSED = 25  # so much is a load, also where no other is told
 LEAST_TRIED = 15  # a bare number after "missed" that is a load
 
 
@@ -30,6 +31,16 @@ def on_fail(fold: FoldState, fact: Fact) -> None:
         if heavy and ordinal is None and not fact.note.get("weak"):
             missed_at(fold, follow)  # "hit 42.5 for a single, missed 45 twice"
             return
+        if _only_missed(fold, fact, follow):
+            sure = follow.value >= LEAST_LOAD_MISSED or (fold.weighted and follow.value >= LEAST_TRIED)
+            if sure and fold.block.movement in LOADED and follow.end != fold.block.move_at:
+                missed_at(fold, follow)  # "missed 45 on the weighted dip"
+            else:
+                follow.note["spent"] = True
+                fold.ask("sets", Fact("fail", fact.start, follow.end))  # so many reps, or a load; "missed 5 pull-ups"
+            return
+    if _number_missed(fold, fact):
+        return
     if ordinal is None and fold.last_rep:
         ordinal, fact.note["rep"] = "last", True
     if fact.note.get("name") == "yes" and fold.tried is not None:
@@ -397,6 +408,33 @@ def _told_as_done(fold: FoldState, reps: int, fact: Fact) -> bool:
     if again is None or again.kind != "bare" or again.value != reps or reps < 1:
         return False
     again.note["spent"] = True
+    return True
+
+
+def _only_missed(fold: FoldState, fact: Fact, follow: Fact) -> bool:
+    """Whether a bare number behind the word for a miss is all that is told of a movement."""
+    alone = not fold.rows and not fold.based and fold.count is None and fold.scope is None and not fold.side
+    numbers = [one for one in fold.block.facts if one.kind in ("rows", "bare", "load", "count", "at", "left", "scope")]
+    plain = fact.value is None and not fact.note.get("weak")
+    return alone and plain and follow.kind == "bare" and len(numbers) == 1
+
+
+def _number_missed(fold: FoldState, fact: Fact) -> bool:
+    """ "Dips: 45 nicht geschafft": a bare number and that it was missed are all that is told of a movement."""
+    numbers = [one for one in fold.block.facts if one.kind in ("rows", "bare", "load", "count", "at", "left", "scope")]
+    alone = len(numbers) == len(fold.rows) == 1 and numbers[0].kind == "bare" and len(fold.bares) == 1
+    if not alone or fold.based or fold.side or fact.value is not None or fact.note.get("weak"):
+        return False
+    said, row = fold.bares[0]
+    if said.end == fold.block.move_at or row is not fold.rows[0] or row.side or said.start > fact.start:
+        return False
+    if any(one.kind == "sep" for one in fold.block.facts[fold.place(said) : fold.place(fact)]):
+        return False  # "dips 45, then failed"
+    sure = said.value >= LEAST_LOAD_MISSED or (fold.weighted and said.value >= LEAST_TRIED)
+    if not (sure and fold.block.movement in LOADED):
+        return False
+    fold.rows[:] = [Row(0, failed=True, load_kg=said.note.get("kg", said.value), group=fold.group)]
+    fold.bares = []
     return True
 
 

@@ -8,6 +8,7 @@ from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 MOST_TRIES = 20  # of one kind, as of sets told at once
+MOST_BETWEEN = 3  # items between the tries and how many of them went up
 OF_WHAT = 6  # items of "attempts at the muscle-up"
 TRIES_TOLD = 6  # so far behind the tries stands how many went up
 
@@ -79,9 +80,14 @@ def judged_tries(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             return None
     elif not s.at(i + 1).has("scheme", "attempt"):
         return None
+    else:
+        at_what = next((at for at in range(j, j + MOST_BETWEEN) if s.at(at).kind not in ("word", "known")), j)
+        if s.at(at_what).kind == "move" and s.at(at_what + 1).text in (",", "(", ";", "-", ":"):
+            j = at_what + 1  # "3 attempts at the muscle-up, 1 went"
     if item.value not in range(1, MOST_TRIES + 1):
         return None
-    while j < i + 5 and (
+    first = j
+    while j < first + MOST_BETWEEN and (
         s.at(j).text in (",", ":", "-", "(") or s.at(j).has("sep", "and") or s.at(j).text in little("of_those")
     ):
         j += 1

@@ -23,6 +23,7 @@ from bot.reading.ties import (
     spoken_of,
 )
 from bot.reading.ties.after_each import after_each
+from bot.reading.ties.all_of_a_side import all_of_a_side
 from bot.reading.ties.back_offs import back_offs, top_by_load
 from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.breaths import breaths
@@ -56,6 +57,7 @@ from bot.reading.ties.load_heads import load_heads, titled_load
 from bot.reading.ties.loads_ahead import loads_ahead
 from bot.reading.ties.loads_taken import felt_heavier, in_turn, loads_before, taken
 from bot.reading.ties.lost_count import lost_count
+from bot.reading.ties.made_do import made_do
 from bot.reading.ties.maxes import maxes, to_the_utmost
 from bot.reading.ties.meant_otherwise import meant_otherwise
 from bot.reading.ties.named_behind import named_behind
@@ -82,6 +84,7 @@ from bot.reading.ties.sections import sections
 from bot.reading.ties.set_by_reps import set_by_reps
 from bot.reading.ties.shared_out import shared_out
 from bot.reading.ties.shared_load import shared_load
+from bot.reading.ties.side_nothing import side_nothing
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.some_of_them import some_of_them
@@ -122,6 +125,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (stuck_at, "load|bare 'stuck_end"),
     (announced, "rows|bare load sep"),
     (heads_ladder, "rows sep move"),
+    (all_of_a_side, "side rows"),
+    (side_nothing, "side rows|bare"),
     (held_by_side, "side load rows"),
     (lost_count, "vague bare|load"),
     (each_its_load, "bare load|at"),
@@ -131,6 +136,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (in_place_of, "move =instead"),
     (went_for, "bare scheme|'went_for"),
     (went_and_not, "load|rows bare|load sep"),
+    (made_do, "bare|load rows word"),
     (load_heads, "bare|rows sep rows"),
     (titled_load, "load sep bare"),
     (tries_by_side, "scheme side"),
