@@ -200,9 +200,10 @@ def _finish_loads(fold: FoldState) -> None:
         side = next((fact.value for fact in facts[at:] if fact.kind == "side" and fact.value != "each"), None)
         fold.rows.append(Row(1, side=side))  # "my first muscle-up!"
     things = [fact for fact in fold.block.facts if fact.kind == "thing"]
-    if things and fold.rows and not fold.based and all(row.load_kg is None for row in fold.rows):
+    unsaid = [row for row in fold.rows if row.load_kg is None]
+    if things and unsaid and not fold.based and not any(row.load_kg for row in fold.rows):
         fold.ask("load_kg", things[0])
-        for row in fold.rows:
+        for row in unsaid:
             row.load_open = True
     vague = next((fact for fact in fold.block.facts if fact.kind == "vague"), None)
     each = len(fold.rows) == 1 and any(fact.kind == "side" and fact.note.get("plain") for fact in fold.block.facts)

@@ -64,6 +64,7 @@ from bot.reading.ties.named_behind import named_behind
 from bot.reading.ties.narrated import narrated, sets_by_load
 from bot.reading.ties.of_the_body import body_alone
 from bot.reading.ties.of_those import of_those
+from bot.reading.ties.off_after import off_after
 from bot.reading.ties.one_last import one_last
 from bot.reading.ties.one_unit import one_unit
 from bot.reading.ties.others import done_by_others
@@ -136,6 +137,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (in_place_of, "move =instead"),
     (went_for, "bare scheme|'went_for"),
     (went_and_not, "load|rows bare|load sep"),
+    (off_after, "load|at|thing rows scope|count|plan"),
     (made_do, "bare|load rows word"),
     (load_heads, "bare|rows sep rows"),
     (titled_load, "load sep bare"),
@@ -152,7 +154,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (loads_ahead, "load rows sep"),
     (paced, "scheme rows"),
     (body_alone, "claim side|fail|bare"),
-    (done_by_others, "rows|bare 'third_person 'first_person"),
+    (done_by_others, "rows|bare 'first_person"),
     (somebody, "rows word"),
     (not_so_many, "count sep bare"),
     (instead_ahead, "instead rows scope"),
