@@ -360,6 +360,7 @@ def _trained(
         if other and any(tokens[n].value is not None for n in range(day.end, said.other[0])):
             other = False  # "last week: dips 4x8, no weight"
         asked = (numbers or said.told) and not other and not absent and not named
+        asked = asked and not message.hits("intents", "foretold")  # "I'll try 5x5 at the weekend"
         return (
             Claim(day.start, day.end, "day", None, Ask("performed_on", message.span(day.start, day.end)))
             if asked

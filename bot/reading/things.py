@@ -41,7 +41,7 @@ def drop_things(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 
 
 def _may_be_an_age(facts: Sequence[Fact], at: int) -> bool:
-    """ "Mit 61 schaffe ich 7 Klimmzüge": years as well as kilograms, at the head of a sentence, its verb right behind."""
+    """ "Mit 61 schaffe ich 7 Klimmzüge": years as well as kilograms, at the head of a sentence, its verb behind."""
     fact = facts[at]
     opens = not at or (facts[at - 1].kind == "sep" and facts[at - 1].value == 3)
     plain = fact.kind == "load" and fact.note.get("how") == "at" and not fact.note.get("unit")

@@ -129,7 +129,9 @@ def _made(hits: DayHits, hit: Hit) -> Day | None:
         first = max(today, monday)
         return Day(hit.start, hit.end, "week", None, (first, monday + timedelta(days=6)))
     if hit.table == "weekend":
-        return Day(hit.start, hit.end, "weekend", None if int(hit.name) else last_weekend(hits), weekend(hits, int(hit.name)))
+        return Day(
+            hit.start, hit.end, "weekend", None if int(hit.name) else last_weekend(hits), weekend(hits, int(hit.name))
+        )
     if hit.table == "length":
         numbers = hits.numbers(hit)
         count = numbers[0] if numbers else 2 if hit.name == "pair" else 1

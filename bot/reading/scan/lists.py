@@ -193,9 +193,7 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     return [Fact("rows", start, end, rows, note)], ends[-1]
 
 
-def _counts_holds(
-    s: Scanner, numbers: list[tuple[float, str | None, Item]], marks: list[str], end: int
-) -> bool:
+def _counts_holds(s: Scanner, numbers: list[tuple[float, str | None, Item]], marks: list[str], end: int) -> bool:
     """Whether the first of two numbers counts the holds that the second is the time of: "two 20s l-sits"."""
     if len(numbers) != 2 or marks != [" "] or numbers[0][1] is not None:
         return False

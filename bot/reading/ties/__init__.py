@@ -83,8 +83,8 @@ from bot.reading.ties.rep_of_set import rep_gone_for, rep_of_set, set_of_rep
 from bot.reading.ties.reps_more import reps_more
 from bot.reading.ties.sections import sections
 from bot.reading.ties.set_by_reps import set_by_reps
-from bot.reading.ties.shared_out import shared_out
 from bot.reading.ties.shared_load import shared_load
+from bot.reading.ties.shared_out import shared_out
 from bot.reading.ties.side_nothing import side_nothing
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told

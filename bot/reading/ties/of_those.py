@@ -29,7 +29,7 @@ def of_those(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         end = next((k for k in range(at + 1, len(facts)) if facts[k].kind == "sep"), len(facts))
         clause = facts[at + 1 : end]
         many, reps = _size(told)
-        instead = _said(message, fact, clause, facts[end - 1].end, many, reps)
+        instead = _said(fact, clause, facts[end - 1].end, many, reps)
         if instead is None:
             continue
         kept = [one for one in clause if one.kind == "move"]
@@ -50,9 +50,7 @@ def _size(told: Fact) -> tuple[int, float]:
     return (int(told.value), 0.0) if told.kind == "count" else (1, float(told.value))
 
 
-def _said(
-    message: Message, some: Fact, clause: Sequence[Fact], end: int, many: int, reps: float
-) -> Sequence[Fact] | None:
+def _said(some: Fact, clause: Sequence[Fact], end: int, many: int, reps: float) -> Sequence[Fact] | None:
     """What stands for "so many of them" and its clause; None: it is left as it is."""
     about = _about(clause)
     asked = Fact("ask", some.start, end, about, {"some": True})

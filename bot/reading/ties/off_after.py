@@ -21,11 +21,11 @@ def off_after(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     loaded = any(fact.kind in ("load", "at", "thing") and fact.value != 0.0 for fact in facts)
     for at in range(told + 1, len(facts)):
         fact = facts[at]
-        if fact.kind == "plan" and "other_load" in plan_names(fact) and loaded and not message.context.today:
-            if not any(one.kind in NUMBERS for one in facts[at + 1 :]):
-                end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
-                asked = Fact("ask", fact.start, facts[end - 1].end, "load_kg", {"some": True})
-                return [*facts[:at], asked, *facts[end:]]  # "5x5 +10, dropped the weight after the third": to what
+        changed = fact.kind == "plan" and "other_load" in plan_names(fact) and loaded and not message.context.today
+        if changed and not any(one.kind in NUMBERS for one in facts[at + 1 :]):
+            end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+            asked = Fact("ask", fact.start, facts[end - 1].end, "load_kg", {"some": True})
+            return [*facts[:at], asked, *facts[end:]]  # "5x5 +10, dropped the weight after the third": to what
         if fact.kind != "load" or not fact.note.get("none") or not loaded:
             continue
         start = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)

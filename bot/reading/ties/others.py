@@ -8,6 +8,7 @@ from itertools import pairwise
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.text import fold_words
 
 REACH = 2  # tokens from the person to the sets
 NEAR = 4  # facts from a name to the first number
@@ -44,12 +45,7 @@ def _named_by_name(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     if not mine or not theirs:
         return facts
     moved = any(fact.kind == "move" for n in mine for fact in clauses[n])
-    gone = {
-        id(fact)
-        for n in theirs
-        for fact in clauses[n]
-        if fact.kind in NUMBERS or (moved and fact.kind == "move")
-    }
+    gone = {id(fact) for n in theirs for fact in clauses[n] if fact.kind in NUMBERS or (moved and fact.kind == "move")}
     return [fact for fact in facts if id(fact) not in gone]
 
 
@@ -83,7 +79,7 @@ def _name(message: Message, fact: Fact) -> bool:
     verbatim = message.span(fact.start, fact.end)
     if not (verbatim[:1].isupper() and verbatim.isalpha() and len(verbatim) > 2):
         return False
-    text = message.tokens[fact.start].text
+    text = fold_words(verbatim)  # as written: no slip of a word of the trade
     known = any(text in message.book(name).words for name in ("grammar", "prose", "movements"))
     told = any(hit.start <= fact.start < hit.end for name in ("dates", "body") for hit in message.hits(name))
     return not (known or told or text in little("how_it_went", "judging", "at_first"))

@@ -35,7 +35,7 @@ def side_nothing(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             continue
         if went:
             out[start:end] = [side, Fact("fail", clause[0].start, clause[-1].end)]
-        elif words & little("nothing_went") and not any(one.kind == "fail" for one in facts[end : _clause(facts, end + 1)[1]]):
+        elif words & little("nothing_went") and not _missed_behind(facts, end):
             out[start:end] = [Fact("ask", clause[0].start, clause[-1].end, "sets", {"some": True})]
     return out
 
@@ -47,6 +47,12 @@ def _told(facts: Sequence[Fact], at: int) -> bool:
     beside = [facts[n] for n in (at - 1, at + 1) if 0 <= n < len(facts)]
     after = facts[at + 2] if at + 2 < len(facts) and facts[at + 1].note.get("mark") == ":" else None
     return any(one is not None and one.kind in ("rows", "bare") for one in (*beside, after))
+
+
+def _missed_behind(facts: Sequence[Fact], at: int) -> bool:
+    """ "Right nothing, got stuck at 90 degrees": whether the next clause tells of the miss."""
+    end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+    return any(one.kind == "fail" for one in facts[at:end])
 
 
 def _clause(facts: Sequence[Fact], at: int) -> tuple[int, int]:

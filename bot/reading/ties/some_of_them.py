@@ -29,7 +29,9 @@ def some_of_them(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         while start + 1 < len(facts) and facts[start + 1].kind == "sep":
             start += 1  # ", but"
         end = next((n for n in range(start + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
-        went = _went(message, facts[start + 1 : end], facts[_clause_start(facts, at) : start], fact)
+        if fact.value[0].reps != 1 and any(one.kind == "count" for one in facts[start + 1 : end]):
+            continue  # "4x5 planned, only 3 sets done": cut_short has it
+        went = _went(message, facts[start + 1 : end], facts[_clause_start(facts, at) : start])
         if went is None or not 0 < went < len(fact.value):
             continue
         if went and fact.value[0].reps != 1 and not any(one.kind == "scope" for one in facts[start:end]):
@@ -39,13 +41,17 @@ def some_of_them(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         missed = Entry(0) if fact.value[0].reps == 1 else Entry(ask="reps")
         rows = [*fact.value[:went], *([missed] * (len(fact.value) - went))]
         told = replace(fact, value=rows, note={**fact.note, "cut": True})  # done, though it stands in a wish
-        head = [replace(one, note={**one.note, "cut": True}) if one.kind in ("load", "at") else one for one in facts[:at]]
-        beside = [
-            replace(one, note={**one.note, "cut": True}) if one.kind in ("load", "at") else one
-            for one in facts[at + 1 : start]
+        head = [
+            replace(one, note={**one.note, "cut": True}) if one.kind in ("load", "at") else one for one in facts[:at]
         ]
+        beside = [_done(one) for one in facts[at + 1 : start]]
         return [*head, told, *beside, *facts[end:]]
     return facts
+
+
+def _done(fact: Fact) -> Fact:
+    """A load of sets that were done, though it stands in a wish."""
+    return replace(fact, note={**fact.note, "cut": True}) if fact.kind in ("load", "at") else fact
 
 
 def _alike(entries: Sequence[Entry]) -> bool:
@@ -57,7 +63,7 @@ def _clause_start(facts: Sequence[Fact], at: int) -> int:
     return next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
 
 
-def _went(message: Message, outcome: Sequence[Fact], told: Sequence[Fact], rows: Fact) -> int | None:
+def _went(message: Message, outcome: Sequence[Fact], told: Sequence[Fact]) -> int | None:
     """How many sets a clause says to have gone up; None: it says nothing of that, or more than that."""
     numbers = [one for one in outcome if one.kind not in ("word", "plan", "scheme")]
     names = set().union(*(plan_names(one) for one in outcome if one.kind == "plan")) if outcome else set()
@@ -65,7 +71,8 @@ def _went(message: Message, outcome: Sequence[Fact], told: Sequence[Fact], rows:
         return None
     if any(one.kind == "scheme" and one.value != "got" for one in outcome):
         return None
-    strange = [one for one in outcome if one.kind == "word" and one.value not in little("one_try", "how_it_went", "judging", "it_went")]
+    verdicts = little("one_try", "how_it_went", "judging", "it_went")
+    strange = [one for one in outcome if one.kind == "word" and one.value not in verdicts]
     if len(strange) > MOST_STRANGE:
         return None
     words = {token.text for one in outcome for token in message.tokens[one.start : one.end]}
@@ -78,7 +85,12 @@ def _went(message: Message, outcome: Sequence[Fact], told: Sequence[Fact], rows:
     if number.kind == "scope" and number.value == "first":
         return 1
     one = number.note.get("spelled") and number.value == 1  # an article as likely
-    if number.kind in ("bare", "count") and not one and not number.note.get("those") and number.value == int(number.value):
+    if (
+        number.kind in ("bare", "count")
+        and not one
+        and not number.note.get("those")
+        and number.value == int(number.value)
+    ):
         return int(number.value)
     return None
 
@@ -89,5 +101,7 @@ def _tried(message: Message, told: Sequence[Fact]) -> bool:
         return True
     texts = [token.text for token in message.tokens[told[0].start : told[-1].end]]
     return any(
-        " ".join(texts[at : at + many]) in little("went_for") for at in range(len(texts)) for many in range(2, MOST_LEAD + 1)
+        " ".join(texts[at : at + many]) in little("went_for")
+        for at in range(len(texts))
+        for many in range(2, MOST_LEAD + 1)
     )
