@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from functools import cache
 
 from bot.conversation.coach_vocabulary import plain
 from bot.conversation.desk import Desk
@@ -29,8 +30,13 @@ def to_coach(desk: Desk, text: str) -> str:
 def is_for_coach_by_name(desk: Desk, text: str) -> bool:
     """ "Tell Inês the rings are back": words for the coach, who is called by name."""
     said, name = plain(text.strip()), re.escape(plain(desk.coach.name.split()[0]))
+    return re.match(rf"{_heads()}\s+{name}\b", said) is not None
+
+
+@cache
+def _heads() -> str:
     heads = "|".join(re.escape(plain(head)) for head in phrases("to_coach")["heads"])
-    return re.match(rf"(?:(?:please|bitte|por favor)\s+)?(?:{heads})\s+{name}\b", said) is not None
+    return rf"(?:(?:please|bitte|por favor)\s+)?(?:{heads})"
 
 
 def to_athlete(desk: Desk, text: str) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cache
 from itertools import product
 
 from bot.conversation.desk import Desk
@@ -31,10 +32,13 @@ def is_of_the_next(text: str) -> bool:
 
 def is_of_effort(text: str) -> bool:
     """ "What does RPE mean?": a word of every plan."""
-    asked = text.casefold().strip(" ?¿!.\n")
-    return asked in {
-        f"{begin} {word}{end}" for begin, end, word in product(*(phrases("effort")[one] for one in EFFORT))
-    }
+    return text.casefold().strip(" ?¿!.\n") in _of_effort()
+
+
+@cache
+def _of_effort() -> frozenset[str]:
+    parts = (phrases("effort")[one] for one in EFFORT)
+    return frozenset(f"{begin} {word}{end}" for begin, end, word in product(*parts))
 
 
 def in_words(desk: Desk) -> str:

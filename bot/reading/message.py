@@ -184,9 +184,16 @@ def _unquoted(tokens: list[Token]) -> list[Token]:
 
 def read_message(text: str, context: Context) -> Message:
     """Fold and cut a message, find its language, mend typing errors, see numbers said in words."""
+    folded, tokens, language, doubts = _cut(text, context.language)
+    local = context.sent_at.astimezone(context.timezone)
+    return Message(folded, tokens, language, context, local, doubts)
+
+
+@lru_cache(maxsize=8)  # one message is read several times: alone, against its plan, against what was told before
+def _cut(text: str, hint: str | None) -> tuple[Folded, tuple[Token, ...], str, tuple[int, ...]]:
     folded = fold(text)
     cut = _unquoted(tokenize(folded.text))
-    language = guess_language([token.text for token in cut if token.kind == "word"], context.language)
+    language = guess_language([token.text for token in cut if token.kind == "word"], hint)
     cut = written_out(cut, language)
     tokens: list[Token] = []
     doubts: list[int] = []
@@ -213,6 +220,4 @@ def read_message(text: str, context: Context) -> Message:
             if mended is not None and mended.word != token.text:
                 token = replace(token, word=mended.word, text=mended.word if mended.slip else token.text)
         tokens.append(token)
-    tokens = say_numbers(tokens, language)
-    local = context.sent_at.astimezone(context.timezone)
-    return Message(folded, tuple(tokens), language, context, local, tuple(doubts))
+    return folded, tuple(say_numbers(tokens, language)), language, tuple(doubts)

@@ -11,6 +11,7 @@ from bot.reading.scan.tidied import tidied
 from planner.units import KG_PER_LB
 
 MOST_OF_OR = 4  # words of "or was it"
+MOST_OF_OR_LOAD = 6  # words of "or maybe it was with"
 SENTENCE_ENDS = frozenset({".", "!", "?", ";"})
 
 
@@ -72,8 +73,18 @@ class Scanner:
         j = i + said
         while j < i + MOST_OF_OR and self.at(j).text in little("or_other"):
             j += 1
-        if said and self.at(j).has("load", "plus") and self.at(j + 1).kind == "num":
-            j += 1  # "+20 or +22.5"
+        return j if j > i and self.at(j).kind == "num" else None
+
+    def or_other_load(self, i: int) -> int | None:
+        """Where the other load of "18 or 20", "at 18, or was it with 20" stands; its "or" or a comma is at `i`."""
+        i += self.at(i).text == ","
+        said = self.at(i).has("sep", "or")
+        if not said and self.at(i).text not in little("hedge"):
+            return None
+        j = i + said
+        silent = little("or_other", "might_be")
+        while j < i + MOST_OF_OR_LOAD and (self.at(j).text in silent or self.at(j).has("load", "plus", "at")):
+            j += 1
         return j if j > i and self.at(j).kind == "num" else None
 
     def unit_at(self, i: int) -> str | None:

@@ -27,8 +27,8 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if interval is not None:
         return interval
     other = s.or_other(i + 1) if item.kind == "num" else None
-    often = other is not None and s.at(other + 1).text in little("times_after")
-    if other is not None and (s.at(other + 1).has("sets") or often):
+    counted = other is not None and s.at(other + 1).text in little("times_after")
+    if other is not None and (s.at(other + 1).has("sets") or counted):
         return [Fact("ask", item.start, s.at(other + 1).end, "sets", {"how_many": True})], other + 2  # "6 or 7 times"
     if item.kind == "num" and sets_of_named(s, i):
         return [Fact("count", item.start, s.at(i + 1).end, int(item.value or 0))], i + 2

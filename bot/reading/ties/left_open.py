@@ -12,7 +12,6 @@ from bot.reading.rules import Rule
 MOST_APART = 3  # reps that one may be out by
 MOST_REPS = 60
 LEAST_LOAD = 10.0
-DOUBTED = 5  # words between two loads: "or maybe it was"
 PAIR = 2  # loads told for as many sets are one each
 
 
@@ -68,29 +67,6 @@ def _says(message: Message, fact: Fact, name: str) -> bool:
     return any(message.tokens[at].text in little(name) for at in range(fact.start, fact.end))
 
 
-def _perhaps_load(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "4x4 at 18, or was it 20": two loads, and which it was is not said; behind what `scan` sees as one of two."""
-    for at, load in enumerate(facts):
-        if load.kind != "load" or not load.value:
-            continue
-        later = [n for n in range(at + 1, min(len(facts), at + 2 + DOUBTED)) if facts[n].kind in ("bare", "load")]
-        if not later or not facts[later[0]].value:
-            continue
-        other = facts[later[0]]
-        between = [token.text for token in message.tokens[load.end : other.start] if token.text != ","]
-        if other.kind == "load" and between[-1:] and between[-1] in little("with"):
-            between = between[:-1]
-        doubted = bool(between) and between[0] in little("in_doubt")
-        silent = all(text in little("in_doubt") or text in little("might_be") for text in between)
-        near = load.value / 2 <= float(other.note.get("kg", other.value)) <= load.value * 2
-        after = " ".join(token.text for token in message.tokens[other.end : other.end + 2])
-        end = later[0] + 1
-        closes = end == len(facts) or facts[end].kind in ("sep", "word", "effort")
-        if doubted and silent and near and closes and not after.startswith(tuple(little("another_time"))):
-            return [*facts[:at], Fact("ask", load.start, other.end, "load_kg"), *facts[end:]]
-    return facts
-
-
 def _either_load(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "4x6 with either 12.5 or 15": behind whole sets and a word that carries, two numbers are loads."""
     out = list(facts)
@@ -127,7 +103,6 @@ def _loads_for_several(_message: Message, facts: Sequence[Fact]) -> Sequence[Fac
 RULES: tuple[tuple[Rule, str], ...] = (
     (_between, "'between word sep bare|rows"),
     (_perhaps, "'in_doubt word bare|rows"),
-    (_perhaps_load, "'in_doubt load"),
     (_either_load, "'carrying rows word"),
     (_loads_for_several, "rows load bare sep"),
 )

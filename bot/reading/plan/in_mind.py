@@ -1,0 +1,106 @@
+"""The sets that a clause goes on about without naming them: those that the sentence has named before."""
+
+from __future__ import annotations
+
+from bot.reading.little import little
+from bot.reading.plan.choosing import exact_rows, main_rows, pick, the_rows
+from bot.reading.plan.each_lift import lifts_pointed_at
+from bot.reading.plan.ground import GLOBAL
+from bot.reading.plan.state import Said, Told
+
+MOST_THERE = 1  # words beside "stopped": "stopped there"
+
+
+def stopped_there(told: Told, said: Said) -> bool:
+    """ "Missed the last rep of set 4 and called it a day": none of the sets after it was done."""
+    if "quit" not in said.names or said.values or said.scoped or said.named or told.pointed is None:
+        return False
+    sentence, targets, those = told.pointed
+    words = sum(fact.kind == "word" for fact in said.clause.facts)
+    if sentence != said.clause.sentence or words > MOST_THERE or not those:
+        return False
+    for at in targets:
+        if at > max(those):
+            told.keep[at] = False
+    if len(told.anew.get(targets[0], ())) == len(targets):
+        told.anew[targets[0]] = told.anew[targets[0]][: targets.index(max(those)) + 1]
+    return True
+
+
+def point(told: Told, said: Said) -> None:
+    """ "The first three as planned, then down to 22.5": what follows is of those after them."""
+    if said.values or not said.scoped or said.scoped[-1].value == "all" or not said.names & GLOBAL - {"rest"}:
+        return
+    if lifts_pointed_at(told, said) is not None:
+        return  # "did the first two exercises", whole
+    targets = said.clause.targets or main_rows(told.rows)
+    told.pointed = (said.clause.sentence, targets, pick(told.rows, targets, said.scoped[-1].value))
+
+
+def set_in_mind(told: Told, said: Said) -> None:
+    """ "The last one was a grinder, rpe 9.5": the effort is of the set that the sentence has named."""
+    effort = len(said.values) == 1 and said.values[0].kind == "effort"
+    if not effort or said.scoped or told.scope_at is None or told.scope_at[1] != said.clause.sentence:
+        return
+    if said.named or said.values[0].note.get("session"):
+        return
+    said.clause.facts.insert(0, told.scope_at[0])
+    said.scoped.append(told.scope_at[0])
+
+
+def there_too(told: Told, said: Said) -> None:
+    """ "Fine up to set 4, there I got 2": the value is of the set that the sentence has named."""
+    if said.scoped or said.named or not said.values or told.scope_at is None or told.excepted is not None:
+        return
+    scope, sentence = told.scope_at
+    words = [told.message.tokens[fact.start].text for fact in said.clause.facts if fact.kind == "word"]
+    if sentence == said.clause.sentence and little("there").intersection(words):
+        said.clause.facts.insert(0, scope)
+        said.scoped.append(scope)
+
+
+def of_excepted(told: Told, said: Said) -> list[int]:
+    """ "All good apart from the dips, they felt heavy so I took 5 off": what was left out of the rest, and done.
+
+    So too "all but the last set, which I took to 27.5", where nothing says "those".
+    """
+    if told.excepted is None or said.clause.sentence - told.excepted[0] not in (0, 1):
+        return []
+    sentence, rows, by_scope = told.excepted
+    tokens = told.message.tokens
+    words = {tokens[at].text for fact in said.clause.facts if fact.kind == "word" for at in range(fact.start, fact.end)}
+    goes_on = by_scope and sentence == said.clause.sentence and _of_so_many(said, len(rows))
+    if not goes_on and words.isdisjoint(little("those_named")):
+        return []
+    for at in rows:
+        told.keep[at] = True
+    return rows
+
+
+def _of_so_many(said: Said, many: int) -> bool:
+    """Whether a clause that names no set tells what so many sets were, and not how hard."""
+    if said.scoped or any(fact.kind == "rows" and len(fact.value) != many for fact in said.values):
+        return False
+    return any(fact.kind in ("bare", "load", "rows", "delta", "instead") for fact in said.values)
+
+
+def of_another(told: Told, said: Said) -> list[int]:
+    """ "2x3 archers ok, 4x2 with 30 ok": a scheme that another movement has to the letter, and not the one in mind."""
+    stated = [fact for fact in said.values if fact.kind == "rows"]
+    own = exact_rows(told.rows, stated[0]) if told.sticky and len(stated) == 1 else []
+    those = the_rows(told.rows, said.values) if told.sticky else []
+    if those and not set(those) & set(told.sticky):
+        return those  # "top single missed, the triples all there"
+    return own if own and not exact_rows([told.rows[at] for at in told.sticky], stated[0]) else []
+
+
+def those_after(told: Told, said: Said) -> list[int]:
+    """ "The first three with 22.5, then 20": the sets after those pointed at in the same sentence."""
+    if told.pointed is None or said.scoped or said.names - {"only", "the", "turned_to"} or len(said.values) != 1:
+        return []
+    sentence, targets, those = told.pointed
+    if sentence != said.clause.sentence or said.values[0].kind not in ("bare", "load", "rows") or not those:
+        return []
+    after = [at for at in targets if at > max(those)]
+    listed = said.values[0].kind == "rows"
+    return after if not listed or len(said.values[0].value) == len(after) else []

@@ -1,0 +1,75 @@
+"""Planned sets done with more or less than planned, where it is not said by how much."""
+
+from __future__ import annotations
+
+from bot.reading.little import little
+from bot.reading.message import Message
+from bot.reading.plan.choosing import addressed
+from bot.reading.plan.clauses import Clause
+from bot.reading.plan.ground import plan_names
+from bot.reading.plan.state import Said, Told
+
+WEIGHT_NEAR = 2  # words from "more" to "weight"
+
+
+def other_loads(told: Told, said: Said) -> bool:
+    """Whether a clause says that loads were others, and not only how they felt."""
+    if not said.clause.facts:
+        return False
+    tokens, end = told.message.tokens, said.clause.facts[-1].end
+    if end < len(tokens) and tokens[end].text == "?":
+        return False  # "why so light?"
+    words = {tokens[n].text for fact in said.clause.facts for n in range(fact.start, fact.end)}
+    whole = {"less", "all_lifts", "done"} <= said.names
+    return whole or (bool(words & set(little("lighter_or_heavier"))) and not words & set(little("feels")))
+
+
+def other_weight(told: Told, said: Said) -> bool:
+    """ "A bit more weight on the dips", "etwas weniger Gewicht": other loads than planned, and not by how much."""
+    facts = said.clause.facts
+    if not facts or _wished(told.message, facts[0].start, facts[-1].end):
+        return False
+    texts = [token.text for token in told.message.tokens]
+    weight, amounts = little("weight", "put_on"), little("more_or_less")
+    for fact in facts:
+        if "other_load" in plan_names(fact):
+            return True  # "had to drop the weight"
+        if fact.kind == "plan" and plan_names(fact) & {"less", "more"}:
+            if weight.intersection(texts[fact.end : fact.end + WEIGHT_NEAR]):
+                return True
+        elif fact.kind == "thing":
+            words = set(texts[fact.start : fact.end])
+            if words & weight and words & amounts:
+                return True
+    return False
+
+
+def _wished(message: Message, start: int, end: int) -> bool:
+    """Whether a clause says what would be, or will be: "could use more weight next time"."""
+    if any(token.text in little("asked_for") for token in message.tokens[start:end]):
+        return True
+    return any(
+        (hit.table == "unreal" and hit.name == "wanted")
+        or ((hit.table, hit.name) == ("effort", "could") and not _had_to(message, hit.end))
+        for at in range(max(0, start - WEIGHT_NEAR), end)
+        for hit in message.beginning("grammar")[at]
+    )
+
+
+def _had_to(message: Message, at: int) -> bool:
+    """ "Had to drop the weight": done, and no wish."""
+    return any(token.text in little("had_to") for token in message.tokens[at : at + 1])
+
+
+def lighter(told: Told, clause: Clause) -> None:
+    """Done with less or more than planned: by how much is not said."""
+    told.ask("load_kg", clause)
+    scope = next((fact.value for fact in clause.facts if fact.kind == "scope" and fact.value != "all"), None)
+    in_mind = told.sticky if told.sticky_at == clause.sentence else []
+    rows = [told.rows[at] for at in clause.targets or in_mind] or told.rows
+    for row in addressed(rows, scope, None) if scope is not None else rows:
+        if row.load_kg:
+            row.load_kg, row.load_open = None, True
+    told.everything = told.everything or not any(told.keep.values())
+    for at in clause.targets or in_mind:
+        told.keep.setdefault(at, True)
