@@ -54,6 +54,7 @@ from bot.reading.ties.joined_on import in_place_of, instead_of, joined_on, went_
 from bot.reading.ties.last_apart import last_apart
 from bot.reading.ties.left_out import not_so_many, sets_left_out
 from bot.reading.ties.load_heads import load_heads, titled_load
+from bot.reading.ties.load_passed_on import load_passed_on
 from bot.reading.ties.loads_ahead import loads_ahead
 from bot.reading.ties.loads_taken import felt_heavier, in_turn, loads_before, taken
 from bot.reading.ties.lost_count import lost_count
@@ -95,7 +96,7 @@ from bot.reading.ties.sums import sums
 from bot.reading.ties.then_the_rest import then_the_rest
 from bot.reading.ties.told_ahead import load_kept, misses_ahead, sets_ahead, total_of_sides
 from bot.reading.ties.told_twice import announced, echoed, heads_ladder
-from bot.reading.ties.tried import all_missed, last_missed, misses_counted, tried
+from bot.reading.ties.tried import all_missed, last_missed, misses_counted, nothing_on_last, tried
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
     added,
@@ -137,6 +138,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (in_place_of, "move =instead"),
     (went_for, "bare scheme|'went_for"),
     (went_and_not, "load|rows bare|load sep"),
+    (load_passed_on, "load rows scope bare"),
     (off_after, "load|at|thing rows scope|count|plan"),
     (made_do, "bare|load rows word"),
     (load_heads, "bare|rows sep rows"),
@@ -149,10 +151,11 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (all_missed, "scheme bare|count sep|fail"),
     (misses_counted, "bare 'a_miss"),
     (last_missed, "rows fail"),
+    (nothing_on_last, "scheme scope rows|bare"),
     (tried, "bare|rows fail|plan"),
     (singles_told, "rows sep scope|fail|bare"),
     (loads_ahead, "load rows sep"),
-    (paced, "scheme rows"),
+    (paced, "scheme|scope rows|bare"),
     (body_alone, "claim side|fail|bare"),
     (done_by_others, "rows|bare 'first_person"),
     (somebody, "rows word"),
