@@ -18,8 +18,6 @@ from bot.reading.scan.so_often import TIMES, by_so_many, pair_times, sets_of_nam
 from bot.reading.scan.tries import MOST_TRIES, judged_tries, of_attempts, tries
 from bot.reading.scan.usual import usual_of_another, usual_thing
 
-LEAST_RUNGS = 2  # steps of a ladder told by its ends
-
 
 def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item = s.at(i)
@@ -62,10 +60,6 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         told = judged_tries(s, i)
         if told is not None:
             return told
-    if item.has("scheme", "ladder"):
-        rungs = _rungs(s, i)
-        if rungs is not None:
-            return rungs
     often = {"twice": 2, "thrice": 3}.get(item.name("times") or "")
     if often is not None and s.at(i + 1).value is not None:
         one = factor(s, i + 1)
@@ -159,23 +153,6 @@ def _or_so_many(s: Scanner, told: tuple[list[Fact], int]) -> tuple[list[Fact], i
     stop = after + s.at(after).has("reps")
     asked = [Entry(ask="reps") for _ in rows.value]
     return [Fact("rows", rows.start, s.at(stop - 1).end, asked, rows.note)], stop
-
-
-def _rungs(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
-    """ "Ladder 1 to 5", "Leiter von 1 bis 5": a set of each number."""
-    j = i + 1
-    while s.at(j).text in (":",) or s.at(j).text in little("from"):
-        j += 1
-    low, high = s.at(j), s.at(j + 2)
-    joined = s.at(j + 1).text in little("until") or s.at(j + 1).text in little("range")
-    if low.kind != "num" or high.kind != "num" or not joined or s.at(j + 3).text in ("-", "/", ",", "x"):
-        return None
-    first, last = int(low.value or 0), int(high.value or 0)
-    if not 0 < first < last <= MOST_TRIES or last - first < LEAST_RUNGS:
-        return None
-    rows = [Entry(reps) for reps in range(first, last + 1)]
-    mark = Fact("scheme", s.at(i).start, s.at(i).end, "ladder", {"names": []})
-    return [mark, Fact("rows", low.start, high.end, rows, {"list": True, "mark": "-"})], j + 3
 
 
 def _closes(s: Scanner, i: int) -> bool:

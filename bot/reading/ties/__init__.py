@@ -27,7 +27,7 @@ from bot.reading.ties.all_of_a_side import all_of_a_side
 from bot.reading.ties.back_offs import back_offs, top_by_load
 from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.breaths import breaths
-from bot.reading.ties.circuits import circuits
+from bot.reading.ties.circuits import circuits, named_ahead, rounds_and_more
 from bot.reading.ties.counted import (
     counted_and_listed,
     counted_by_name,
@@ -47,7 +47,7 @@ from bot.reading.ties.far_off import far_off
 from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
 from bot.reading.ties.held_by_side import held_by_side
-from bot.reading.ties.helped import helped_by, of_the_band, taken_off
+from bot.reading.ties.helped import helped_by, of_the_band, taken_off, weighed_band
 from bot.reading.ties.instead_ahead import instead_ahead
 from bot.reading.ties.instead_led import instead_led
 from bot.reading.ties.joined_on import in_place_of, instead_of, joined_on, went_for
@@ -127,7 +127,6 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (stuck_at, "load|bare 'stuck_end"),
     (announced, "rows|bare load sep"),
     (heads_ladder, "rows sep move"),
-    (all_of_a_side, "side rows"),
     (side_nothing, "side rows|bare"),
     (held_by_side, "side load rows"),
     (lost_count, "vague bare|load"),
@@ -177,6 +176,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (last_apart, "scope effort|at|rows|load"),
     (sets_left_out, "count bare word move"),
     *repeated.RULES,
+    (in_brackets, "bare sep"),
     (told_one_by_one, "count bare effort"),
     (counted_and_listed, "count move bare sep"),
     (counted_by_name, "bare move rows"),
@@ -185,6 +185,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (narrated, "scope"),
     (sets_by_load, "scope rows"),
     (then_the_rest, "scope sep"),
+    (all_of_a_side, "side rows"),
     (side_of_one_set, "side rows scope bare"),
     *sets_named.RULES,
     (shared_out, "rows count|bare sep"),
@@ -209,6 +210,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (after_each, "move rows scope word"),
     # help, totals and sides
     (helped_by, "load plan"),
+    (weighed_band, "bare|load word"),
     (of_the_band, "load|bare|instead"),
     (dropped_to, "link"),
     (summed, "rows scheme"),
@@ -221,7 +223,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     # numbers beside what they are of
     (named_behind, "bare scope"),
     (taken, "bare scheme|plan"),
-    (in_brackets, "bare sep"),
+    (named_ahead, "move count|rounds|repeat"),
+    (rounds_and_more, "move rounds bare|load"),
     (circuits, "move count|rounds|repeat|bare"),
     (loads_before, "side bare"),
     (plates, "rows load"),
