@@ -48,7 +48,8 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
         return more_sets(told, said, counted)
     if "only" in names and "except" in names:
         return False  # "everything but only 2 sets of push-ups"
-    each = each_lift(told, said) if "extra_set" in names and not said.values and not said.scoped else []
+    whole = all("all_lifts" in plan_names(fact) for fact in said.scoped)  # "one extra set of everything"
+    each = each_lift(told, said) if "extra_set" in names and not said.values and whole else []
     if each:
         for own in each:  # "everything done, one more set of each"
             told.added[own[-1]] = [replace(rows[at]) for at in own[-told.step(own[-1]) :]]
