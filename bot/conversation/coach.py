@@ -76,10 +76,10 @@ def _said(office: Office, text: str) -> None:
         return
     follow = coach_follow.meant(office, text, names)
     if follow is not None:
-        handles, command = [handle for handle, _ in follow.orders], follow.orders[0][1]
-        if not (follow.for_all and _held_back(office, command, len(handles))):
+        handles, ordered = [handle for handle, _ in follow.orders], follow.orders[0][1]
+        if not (follow.for_all and _held_back(office, ordered, len(handles))):
             coach_follow.carry_out(office, follow, _act)
-            coach_remembered.keep(office, handles, command, of_all=follow.for_all)
+            coach_remembered.keep(office, handles, ordered, of_all=follow.for_all)
         return
     if _for_everyone(office, text, names):  # "everyone but mira and jon": that row is whom it is not for
         return
