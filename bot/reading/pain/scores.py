@@ -245,8 +245,10 @@ def near_moment(words: BodyWords, score: Score, bounds: tuple[int, int]) -> str 
     if headed(words, score, bounds):
         head = words.heads[score.start - 1]
         return None if head == NO_MOMENT else head
-    behind = _stand_behind(words, bounds)
-    for hit in reversed(words.moments) if behind else words.moments:
+    moments = words.moments
+    if _stand_behind(words, bounds):
+        moments = sorted(moments, key=lambda hit: hit.start < score.end)  # those behind the score first
+    for hit in moments:
         if hit.start >= score.end and hit.start < bounds[1]:
             between = tokens[score.end : hit.start]
             if len(between) <= 5 and not any(t.text == "," or t.value is not None for t in between):
