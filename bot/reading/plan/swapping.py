@@ -114,6 +114,10 @@ def other_thing(told: Told, said: Said) -> bool:
     clause = said.clause
     if "instead" not in said.names or "not_this" in said.names or said.values or clause.outside:
         return False
+    hits = told.message.beginning("movements")[clause.facts[0].start : clause.facts[-1].end]
+    on_rings = any(hit.name == "ring" for found in hits for hit in found)
+    if on_rings and any(row.movement in RINGED.values() for row in told.rows):
+        return False  # "done, rings instead of the bar", as it was planned
     if said.named:
         return _unknown_for(told, said)
     words = [fact for fact in clause.facts if fact.kind == "word" and not fact.note.get("noise")]
