@@ -101,8 +101,22 @@ def _clusters(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
+def _total_ahead(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Sets of 5, in total 7": as "7 in total"."""
+    if not any(fact.kind == "rows" and fact.note.get("each_of") for fact in facts):
+        return facts
+    out = list(facts)
+    for at in range(len(out) - 1):
+        total, number = out[at : at + 2]
+        before = out[at - 1].kind if at else ""
+        if (total.kind, total.value, number.kind) == ("scheme", "total", "bare") and before not in ("bare", "count"):
+            out[at : at + 2] = [number, total]
+    return out
+
+
 RULES: tuple[tuple[Rule, str], ...] = (
     (_clusters, "rows count"),
+    (_total_ahead, "rows scheme bare"),
     (_list_times, "rows"),
     (_sets_of, "'of bare move word"),
     (_each_of, "'by_sign bare word move side"),
