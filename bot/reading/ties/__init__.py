@@ -61,6 +61,7 @@ from bot.reading.ties.lost_count import lost_count
 from bot.reading.ties.made_do import made_do
 from bot.reading.ties.maxes import maxes, to_the_utmost
 from bot.reading.ties.meant_otherwise import meant_otherwise
+from bot.reading.ties.mended_again import mended_again
 from bot.reading.ties.named_behind import named_behind
 from bot.reading.ties.narrated import narrated, sets_by_load
 from bot.reading.ties.of_the_body import body_alone
@@ -82,6 +83,7 @@ from bot.reading.ties.ratings import (
 )
 from bot.reading.ties.rep_of_set import rep_gone_for, rep_of_set, set_of_rep
 from bot.reading.ties.reps_more import reps_more
+from bot.reading.ties.rings_turned import rings_turned
 from bot.reading.ties.sections import sections
 from bot.reading.ties.set_by_reps import set_by_reps
 from bot.reading.ties.shared_load import shared_load
@@ -115,6 +117,8 @@ from bot.reading.ties.without import without
 # Each with what must be told for it to change anything (`rules.py`); files with several rules have their own tables.
 RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
+    (rings_turned, "word move rows|bare|count"),
+    (mended_again, "mend move"),
     (dotted, "bare sep"),
     (every_time, "move scope|plan"),
     (without, "load|at plan|word 'without"),
