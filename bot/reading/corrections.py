@@ -48,7 +48,8 @@ def find_corrections(message: Message) -> list[Claim]:
     if not strong and not soft:
         swapped = of_movements(mend) if mend.hits.get("not") and nothing_else(mend) else []
         return swapped or _of_minutes(mend) or _of_yesterday(mend)
-    listed = of_schemes(mend) or of_lists(mend) if strong or not message.context.today else []
+    cut = not strong and _left_out(mend)
+    listed = (not cut and of_schemes(mend)) or of_lists(mend) if strong or not message.context.today else []
     if listed:
         return listed
     pair = pair_of(mend)
