@@ -102,6 +102,7 @@ from bot.reading.ties.tried import all_missed, last_missed, misses_counted, noth
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
     added,
+    cells,
     held_in_total,
     in_the_hang,
     one_of_each,
@@ -227,6 +228,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     # numbers beside what they are of
     (named_behind, "bare scope"),
     (taken, "bare scheme|plan"),
+    (cells, "bare sep"),
     (named_ahead, "move count|rounds|repeat"),
     (rounds_and_more, "move rounds bare|load"),
     (circuits, "move count|rounds|repeat|bare"),
