@@ -25,8 +25,9 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if interval is not None:
         return interval
     other = s.or_other(i + 1) if item.kind == "num" else None
-    if other is not None and s.at(other + 1).has("sets"):
-        return [Fact("ask", item.start, s.at(other + 1).end, "sets", {"how_many": True})], other + 2  # "6 or 7 sets"
+    counted = other is not None and s.at(other + 1).text in little("times_after")
+    if other is not None and (s.at(other + 1).has("sets") or counted):
+        return [Fact("ask", item.start, s.at(other + 1).end, "sets", {"how_many": True})], other + 2  # "6 or 7 times"
     if item.kind == "num" and sets_of_named(s, i):
         return [Fact("count", item.start, s.at(i + 1).end, int(item.value or 0))], i + 2
     form = labelled(s, i)
@@ -55,6 +56,10 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         and not s.at(i + 2).has("noise", "rest")
     ):
         item = replace(item, kind="num", value=1.0)
+    if item.has("scheme", "attempt"):
+        told = judged_tries(s, i)
+        if told is not None:
+            return told
     often = {"twice": 2, "thrice": 3}.get(item.name("times") or "")
     if often is not None and s.at(i + 1).value is not None:
         one = factor(s, i + 1)
@@ -115,7 +120,8 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         or chain(s, i)
     )
     if told is not None:
-        row = chain(s, told[1] + 1) if s.at(told[1]).has("sep", "or") else None
+        again = s.or_other(told[1]) if s.at(told[1]).has("sep", "or") else None
+        row = chain(s, again) if again is not None else None
         if row is not None:
             return [Fact("ask", item.start, s.at(row[1] - 1).end, "sets")], row[1]  # "3x8 or 4x8"
         return _or_so_many(s, told) or told

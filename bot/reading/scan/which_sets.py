@@ -154,6 +154,9 @@ def onwards(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     first = int(nth) if nth is not None and nth.isdigit() else None
     if later and nth == "first" and s.at(j).text not in little("at_first"):
         first = 1  # "took 20 after the first set"
+        if s.at(end).value in range(2, MOST_NAMED + 1) and (s.at(end).spelled or s.at(end + 1).has("sets", "sets")):
+            first = int(s.at(end).value or 1)  # "no weight after the first two"
+            end += 1 + s.at(end + 1).has("sets", "sets")
     if first is None and s.at(j).has("sets", "sets") and s.at(j + 1).kind == "num":
         first, end = int(s.at(j + 1).value or 0), j + 2
     elif first is None and later and s.at(j).kind == "num" and s.at(j + 1).has("sets", "sets"):
@@ -170,6 +173,8 @@ def _changes(s: Scanner, i: int, end: int) -> bool:
             one = s.at(at)
             if one.kind in ("nl", "end") or one.text in (",", ".", ";", "!", "?"):
                 break
+            if one.has("load", "none"):
+                return True
             if one.kind == "num" and not s.at(at + 1).has("unit", "min") and s.unit_at(at + 1) not in ("sec", "min"):
                 return True
             at += step
