@@ -54,7 +54,10 @@ def rings_turned(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 def _led(message: Message, clause: Sequence[Fact]) -> bool:
     """Whether words of a clause say that it was done on the gear."""
     geared = next((fact for fact in clause if _gear(message, fact) is not None), None)
-    return geared is not None and any(
+    if geared is None:
+        return False
+    led = message.tokens[max(0, geared.start - 2) : geared.end]
+    return any(token.text in little("on_gear") for token in led)
         token.text in little("on_gear") for token in message.tokens[max(0, geared.start - 2) : geared.end]
     )
 
