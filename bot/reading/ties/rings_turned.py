@@ -58,8 +58,6 @@ def _led(message: Message, clause: Sequence[Fact]) -> bool:
         return False
     led = message.tokens[max(0, geared.start - 2) : geared.end]
     return any(token.text in little("on_gear") for token in led)
-        token.text in little("on_gear") for token in message.tokens[max(0, geared.start - 2) : geared.end]
-    )
 
 
 def _gear(message: Message, fact: Fact) -> str | None:
