@@ -154,7 +154,7 @@ def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
             work = (fact.note.get("nl") is not None and work) or tried
         tried = tried or (fact.kind == "scheme" and fact.value == "attempt")
         if (
-            fact.kind in ("rows", "bare", "load", "at", "side", "loads", "count")
+            fact.kind in ("rows", "bare", "load", "at", "side", "loads", "count", "last_rep")
             or (fact.kind == "scope" and fact.value != "all")
             or (fact.kind == "scheme" and fact.value == "attempt")
         ):

@@ -7,6 +7,7 @@ from dataclasses import replace
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.fold.state import FoldState
+from bot.reading.missed import load_missed
 
 LEAST_TRIED = 15  # a bare number after "missed" that is a load
 
@@ -57,7 +58,7 @@ def on_fail(fold: FoldState, fact: Fact) -> None:
     if newest is not None and newest.failed and "attempt" in fold.schemes and fold.scope == (newest.reps or 0) + 1:
         fold.scope = None
         return  # "tried a triple, got 2, third one stuck"
-    led = fold.prev if fold.prev is not None and fold.prev.kind == "load" and fold.prev.value else None
+    led = load_missed(fold.block.facts[: fold.place(fact)])
     if led is not None and fold.rows and fold.rows[-1].load_kg not in (None, led.value) and ordinal is None:
         fold.rows.append(Row(0, failed=True, load_kg=led.value, group=fold.group + 1))  # "with 45 failed"
         fold.group, fold.second_load, fold.load_said = fold.group + 1, None, False

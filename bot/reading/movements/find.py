@@ -30,6 +30,7 @@ from bot.reading.movements.one_arm import whole_arms
 FAMILIES = ("front_lever", "planche")  # what "tuck" or "straddle" alone leans on
 GEAR = frozenset({"pulley", "ring", "band", "bar"})
 RINGS, BAR = frozenset({"ring"}), frozenset({"bar"})
+ONE_ARM = {"one_arm"}
 BARE_AGAIN = frozenset({"no_band"})
 
 
@@ -99,6 +100,8 @@ def _found(message: Message, taken: Collection[int]) -> list[Mention]:
             mentions.append(Mention(of_rings, [(hit.start, hit.end)], set(rules.needed(of_rings))))
             continue
         last = mentions[-1] if mentions and mentions[-1].movement != "!" else None
+        if last is not None and features == ONE_ARM <= last.features and _one_of_two(message, hit):
+            continue  # "one arm hang: 12 s on one hand, 9 s on the other": a side, not which
         if last is not None and features <= HELP and of_the_next(message, rules, last, hits[at : at + 2]):
             loose.append(hit)
             continue
@@ -202,6 +205,15 @@ def _family_follows(message: Message, rules: Combine, hits: list[Hit]) -> bool:
         if not parts <= rules.leaning:
             return False
     return False
+
+
+def _one_of_two(message: Message, hit: Hit) -> bool:
+    """Whether "with one arm" says that a side is not told."""
+    return any(
+        (one.table, one.name) == ("side", "unclear") and one.end >= hit.end
+        for at in range(max(0, hit.start - 2), hit.start + 1)
+        for one in message.beginning("grammar")[at]
+    )
 
 
 def _on_others(message: Message, last: Mention, hit: Hit, behind: list[Hit]) -> bool:

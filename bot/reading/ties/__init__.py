@@ -36,7 +36,7 @@ from bot.reading.ties.counted import (
 )
 from bot.reading.ties.crossed import crossed
 from bot.reading.ties.cut_short import cut_short
-from bot.reading.ties.denied import denied_marks, untried
+from bot.reading.ties.denied import denied_marks, stuck_joint, untried
 from bot.reading.ties.dotted import dotted
 from bot.reading.ties.dropped import dropped_to
 from bot.reading.ties.each_its_load import each_its_load
@@ -82,12 +82,14 @@ from bot.reading.ties.shared_load import shared_load
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.somebody import somebody
+from bot.reading.ties.stationed import stationed
+from bot.reading.ties.stopped_at import stopped_at
 from bot.reading.ties.stuck_at import stuck_at
 from bot.reading.ties.sums import sums
-from bot.reading.ties.then_the_rest import then_the_rest
-from bot.reading.ties.told_ahead import load_kept, misses_ahead, sets_ahead, total_of_sides
+from bot.reading.ties.then_the_rest import so_many_then_rest, then_the_rest
+from bot.reading.ties.told_ahead import load_kept, miss_of_lift, misses_ahead, sets_ahead, total_of_sides
 from bot.reading.ties.told_twice import announced, echoed, heads_ladder
-from bot.reading.ties.tried import all_missed, last_missed, misses_counted, tried
+from bot.reading.ties.tried import all_missed, last_missed, misses_counted, tried, tried_and_missed
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
     added,
@@ -108,6 +110,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
     (dotted, "bare sep"),
     (without, "load|at plan|word 'without"),
+    (stationed, "move rows|bare 'rings|'bars"),
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
     (top_by_load, "flag rows"),
     (one_last, "rows sep scope"),
@@ -129,6 +132,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (load_heads, "bare|rows sep rows"),
     (titled_load, "load sep bare"),
     (tries_by_side, "scheme side"),
+    (miss_of_lift, "fail move rows"),
     (misses_ahead, "fail rows sep move"),
     (sets_ahead, "scope rows sep bare"),
     (load_kept, "bare move rows sep"),
@@ -136,6 +140,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (all_missed, "scheme bare|count sep|fail"),
     (misses_counted, "bare 'a_miss"),
     (last_missed, "rows fail"),
+    (tried_and_missed, "fail|=not scheme sep"),
     (tried, "bare|rows fail|plan"),
     (singles_told, "rows sep scope|fail|bare"),
     (loads_ahead, "load rows sep"),
@@ -150,8 +155,10 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (rep_gone_for, "scope fail|'fell"),
     (set_of_rep, "fail"),
     (rep_of_set, "scope fail"),
+    (stopped_at, "=quit|=stopped flag"),
     (denied_marks, "flag"),
     (untried, "fail 'untried"),
+    (stuck_joint, "claim fail 'joint_stuck"),
     (far_off, "effort|at 'far_off"),
     (breaths, "link sep"),
     *spoken_of.RULES,
@@ -167,6 +174,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (counted_with_load, "count load bare|rows"),
     (narrated, "scope"),
     (sets_by_load, "scope rows"),
+    (so_many_then_rest, "count scope sep"),
     (then_the_rest, "scope sep"),
     (side_of_one_set, "side rows scope bare"),
     *sets_named.RULES,
