@@ -70,6 +70,26 @@ def rates_last(fold: FoldState, fact: Fact) -> bool:
     return True
 
 
+def of_all(fold: FoldState, fact: Fact) -> bool:
+    """ "4x6 with 20, all at 8" rates each set; "all 8" of sixes may be more reps or an effort: no further set."""
+    before = fold.prev
+    whole = before is not None and before.kind == "scope" and before.value == "all" and before.end == fact.start
+    scheme = any(one.note.get("plain") for one in fold.block.facts[: fold.place(fact)] if one.kind == "rows")
+    if not whole or before is None or fold.based or not scheme or len(fold.rows) < 2 or fold.side:
+        return False
+    if not LEAST_RATED <= fact.value <= 10 or fold.next_is("rows", "load", "side", "count", "scope"):
+        return False
+    if all(row.reps == fact.value for row in fold.rows):
+        return True
+    if fold.span(before.start, before.end).lower().split()[-1] in little("all_rated_at") and any(
+        row.load_kg for row in fold.rows
+    ):
+        on_effort(fold, Fact("effort", fact.start, fact.end, float(fact.value)))
+        return True
+    fold.ask("rpe", fact)
+    return True
+
+
 def of_scope(fold: FoldState, fact: Fact) -> bool:
     """The reps of a set that was pointed at."""
     if not fold.rows or fold.scope in (None, "all") or fact.note.get("comma") or fact.value != int(fact.value):

@@ -35,7 +35,7 @@ from bot.reading.fold.bare_loads import (
     of_help,
     told_before,
 )
-from bot.reading.fold.bare_places import by_place, of_scope, rates_last, short_of_scope
+from bot.reading.fold.bare_places import by_place, of_all, of_scope, rates_last, short_of_scope
 from bot.reading.fold.loads import MOST_EITHER, denied
 from bot.reading.fold.misses import loads_told
 from bot.reading.fold.rows import Row
@@ -225,6 +225,7 @@ RULES: tuple[Callable[[FoldState, Fact], bool], ...] = (
     _one_of_ten,
     rates_last,
     load_of_rest,
+    of_all,
     of_scope,
     _counts_a_word,
     many_of_a_word,

@@ -9,6 +9,7 @@ from bot.reading.fold.rows import Row
 from bot.reading.fold.state import FoldState
 from bot.reading.missed import load_missed
 
+MOST_WORDS = 2  # from a miss to the seconds of a hold
 LEAST_TRIED = 15  # a bare number after "missed" that is a load
 
 
@@ -272,14 +273,18 @@ def _missed_after(fold: FoldState, fact: Fact) -> bool:
     """ "4x3, tried a fifth but failed at 2": so many reps of one more set."""
     at, last = fold.next, fold.rows[-1] if fold.rows else None
     small = at is not None and at.kind == "load" and at.note.get("how") == "at" and not at.note.get("unit")
+    behind = fold.block.facts[fold.place(fact) + 1 :][:MOST_WORDS] if fold.block.hold and last is not None else []
+    seconds = next((one for one in behind if one.kind != "word"), None)
+    if seconds is not None and last is not None and _hold_lost(fold, seconds, last):
+        return True
     whole = fact.value == "last" and not fact.note.get("rep")  # "4x4, failed the last set at 2"
     if not small or at is None or last is None or not last.reps or fold.based or not (whole or fact.value is None):
         return False
     facts, place = fold.block.facts, fold.place(at)
-    behind = facts[place + 1] if place + 1 < len(facts) else None
-    if behind is not None and behind.kind == "scope" and fold.scope is None:
-        fold.scope = behind.value  # "failed at 4 on the last"
-        behind.note["spent"] = True
+    which = facts[place + 1] if place + 1 < len(facts) else None
+    if which is not None and which.kind == "scope" and fold.scope is None:
+        fold.scope = which.value  # "failed at 4 on the last"
+        which.note["spent"] = True
     further = fold.scope == len(fold.rows) + 1  # "two sets of five, third set failed at four"
     named = fold.scoped() if isinstance(fold.scope, int) or fold.scope in ("last", "first") else []
     named = [last] if whole else named
@@ -294,6 +299,19 @@ def _missed_after(fold: FoldState, fact: Fact) -> bool:
     at.note["spent"] = True
     fold.rows.append(replace(last, reps=int(at.value), failed=True, rpe=None, linked=False, group=fold.group + 1))
     fold.group, fold.scope = fold.group + 1, None
+    return True
+
+
+def _hold_lost(fold: FoldState, at: Fact, last: Row) -> bool:
+    """ "4x10 s, last one failed at 6": the seconds that it was held."""
+    value = at.value[0] if at.kind == "at" else at.value
+    if at.kind not in ("load", "at") or not isinstance(value, float) or not last.hold_s or at.note.get("unit"):
+        return False
+    rows = fold.scoped() if isinstance(fold.scope, int) or fold.scope in ("last", "first") else [last]
+    if len(rows) != 1 or not 0 < value < (rows[0].hold_s or 0):
+        return False
+    rows[0].hold_s, rows[0].failed, fold.scope = value, True, None
+    at.note["spent"] = True
     return True
 
 

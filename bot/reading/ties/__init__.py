@@ -30,6 +30,7 @@ from bot.reading.ties.circuits import circuits
 from bot.reading.ties.counted import (
     counted_and_listed,
     counted_by_name,
+    counted_singles,
     counted_with_load,
     holds_counted,
     told_one_by_one,
@@ -169,6 +170,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     *repeated.RULES,
     (told_one_by_one, "count bare effort"),
     (counted_and_listed, "count move bare sep"),
+    (counted_singles, "scope bare rows"),
     (counted_by_name, "bare move rows"),
     (holds_counted, "bare word rows"),
     (counted_with_load, "count load bare|rows"),
