@@ -8,17 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bot.reading.days import Day, named_days
+from bot.reading.days import named_days
 from bot.reading.lexicon import Hit
-from bot.reading.little import little
 from bot.reading.message import Claim, Message
 from bot.reading.phrases import longest
-from bot.reading.red_flags import Cues
-from bot.reading.tokens import Token
+from bot.reading.settled import no_training, one_sentence, over, settled, to_come
 
 ABSENCES = ("move", "missed", "away", "ill", "pause")
 LAUGHING = ("\U0001f600", "\U0001f64f", "\U0001f923", "\U0001f970", "\u2764")  # faces, and hearts
-NEAR_SITE = 4  # tokens from a place of the body to the words that say how it is
 
 
 def wishes(message: Message) -> dict[str, list[Hit]]:
@@ -44,7 +41,7 @@ def _wishes(message: Message) -> dict[str, list[Hit]]:
             found.setdefault(hit.name, []).append(hit)
             whole = True
     for hit in hits:
-        if hit.table != "not" and not any(_over(no, hit) for no in barred.get(hit.name, ())):
+        if hit.table != "not" and not any(over(no, hit) for no in barred.get(hit.name, ())):
             found.setdefault(hit.name, []).append(hit)
     starts = {start for start, _ in message.sentences}
     wanted = bool(found)
@@ -55,15 +52,10 @@ def _wishes(message: Message) -> dict[str, list[Hit]]:
         found.pop("move", None)  # "can I train tomorrow?" names no day that is moved
     found.pop("correction", None)  # a correction is one only with its values: corrections.py
     told = found.keys() & {*ABSENCES, "plan_week", "plan_today"}
-    idle = told == {"missed"} and all(_no_training(message, hit) for hit in found["missed"])
+    idle = told == {"missed"} and all(no_training(message, hit) for hit in found["missed"])
     if not told or (idle and not any(hit.name == "was" for hit in message.hits("intents", "past"))):
         found.update(_elsewhere(message))  # "in Pune from 15 to 19 July, no training then"
-    return _settled(message, found)
-
-
-def _no_training(message: Message, hit: Hit) -> bool:
-    """Whether a hit only says that there is no training: "no training until the 21st"."""
-    return any(token.text in little("no_training_led") for token in message.tokens[hit.start : hit.start + 2])
+    return settled(message, found)
 
 
 def in_passing(message: Message, wish: str) -> bool:
@@ -97,7 +89,7 @@ def _elsewhere(message: Message) -> dict[str, list[Hit]]:
     weeks = any(day.kind in ("week", "weekend") for day in ahead)
     # "two weeks in Cancun from the 1st of June"
     begun = any(day.kind == "length" for day in named_days(message).days)
-    spans = spans or (begun and any(day.link in ("from", "open") and _to_come(message, day) for day in ahead))
+    spans = spans or (begun and any(day.link in ("from", "open") and to_come(message, day) for day in ahead))
     if not spans and not (weeks and stays):
         return {}
     barred = {hit.start for hit in hits if hit.name == "not"}
@@ -140,172 +132,6 @@ def _weight(hit: Hit) -> bool:
     return hit.table == "unit" and hit.name in ("kg", "lb")
 
 
-def _over(one: Hit, other: Hit) -> bool:
-    return one.start < other.end and other.start < one.end
-
-
-def _words_end(message: Message, hit: Hit) -> int:
-    """Where the words of a hit end, a question mark behind them left out."""
-    return hit.end - (message.tokens[hit.end - 1].text == "?")
-
-
-def _settled(message: Message, found: dict[str, list[Hit]]) -> dict[str, list[Hit]]:
-    """Wishes that exclude each other: the stronger one stays."""
-    if "undo" in found and "stop" in found:
-        del found["undo"]
-    if "undo" in found:
-        found.pop("missed", None)  # "take that back, I didn't train": nothing is left to miss
-    asked = [*found.get("plan_today", ()), *found.get("plan_week", ())]
-    # "what do I do on Thursday": the words of a move or of help inside a question about the plan are its own
-    for other in ("move", "help"):
-        found[other] = [
-            hit
-            for hit in found.get(other, ())
-            if not any(plan.start <= hit.start and _words_end(message, hit) <= plan.end for plan in asked)
-        ]
-    found = {name: hits for name, hits in found.items() if hits}
-    if "stop" in found:
-        for other in ("missed", "pause"):
-            found.pop(other, None)
-    if "pause" in found:
-        found.pop("missed", None)
-    if "plan_week" in found and "plan_today" in found:
-        found["plan_today"] = [hit for hit in found["plan_today"] if not any(_over(hit, w) for w in found["plan_week"])]
-    if found.keys() & {"ill", "away"} and not any(token.text == "?" for token in message.tokens):
-        found.pop("plan_week", None)  # "flu, out for the rest of the week"
-    if "why" in found:
-        found["why"] = [hit for hit in found["why"] if not _gives_reason(message, hit)]
-        found = {name: hits for name, hits in found.items() if hits}
-    if "why" in found:
-        for other in ("plan_today", "plan_week", "progress", "move"):
-            found[other] = [
-                hit
-                for hit in found.get(other, ())
-                if not any(_same_question(message, hit, why) for why in found["why"])
-            ]
-    for week in ("plan_week", "plan_today"):
-        if "progress" in found and week in found:
-            found["progress"] = [hit for hit in found["progress"] if not any(_over(hit, w) for w in found[week])]
-    if "move" in found:
-        for other in ("plan_today", "plan_week"):
-            found[other] = [
-                hit
-                for hit in found.get(other, ())
-                if not any(
-                    _one_sentence(message.tokens, min(hit.start, m.start), max(hit.start, m.start))
-                    for m in found["move"]
-                )
-            ]
-    if "help" in found and "plan_today" in found:
-        found["plan_today"] = [
-            hit
-            for hit in found["plan_today"]
-            if not any(_over(hit, h) or _same_question(message, hit, h) for h in found["help"])
-        ]
-    if found.get("progress") and "plan_today" in found:
-        found["plan_today"] = [hit for hit in found["plan_today"] if not any(_over(hit, p) for p in found["progress"])]
-    if "for_coach" in found:
-        # what the coach is to be told is not asked of the bot
-        for other in ("why", "plan_today", "plan_week", "progress", "help", "move"):
-            found[other] = [
-                hit
-                for hit in found.get(other, ())
-                if not any(
-                    c.start <= hit.start
-                    and _one_sentence(message.tokens, c.start, hit.start)
-                    and not _asks_besides(message.tokens, hit)
-                    for c in found["for_coach"]
-                )
-            ]
-        found = {name: hits for name, hits in found.items() if hits}
-    if "help" in found and "undo" in found:
-        del found["undo"]
-    if "ill" in found and "pause" in found:
-        # "tonsillitis, no training until the 21st": what the illness brings with it
-        found["pause"] = [hit for hit in found["pause"] if not _no_training(message, hit)]
-        found = {name: hits for name, hits in found.items() if hits}
-    if "ill" in found or "pause" in found:
-        cues = Cues(message)
-        for name in ("ill", "pause"):
-            found[name] = [
-                hit
-                for hit in found.get(name, ())
-                # "Kumpel hat sich die Schulter ausgekugelt, 3 Wochen Pause"; "wife in hospital, pause everything" asks
-                if (name == "pause" and message.tokens[hit.start].value is None)
-                or not cues.of_others(hit.start, (0, len(message.tokens)))
-            ]
-    for stronger, weaker in (("move", "resume"), ("missed", "plan_today"), ("resume", "plan_today")):
-        # "could Friday's session go on Sunday" goes on with nothing
-        if stronger in found and weaker in found:
-            found[weaker] = [hit for hit in found[weaker] if not any(_over(hit, s) for s in found[stronger])]
-    if "pause" in found and not any(token.text == "?" for token in message.tokens):
-        found.pop("plan_today", None)  # "plan bitte bis 30. Mai auf Eis legen"
-    if "resume" in found:
-        # "fingers feel fine now": a place of the body is well, nobody comes back
-        sites = [hit.end for hit in message.hits("body", "site")]
-        found["resume"] = [
-            hit
-            for hit in found["resume"]
-            if not any(
-                0 <= hit.start - end < NEAR_SITE and _one_clause(message.tokens, end, hit.start) for end in sites
-            )
-        ]
-    if "ill" in found and "away" in found:
-        # "sick since Sunday, back on the 24th": the last day of the illness
-        ends = [day for day in named_days(message).days if day.link == "back" and _to_come(message, day)]
-        found["away"] = [
-            hit for hit in found["away"] if not any(_reaches(hit, day) for day in ends) and not _laid_up(message, hit)
-        ]
-    if "resume" in found and found.get("away"):
-        found["away"] = [hit for hit in found["away"] if not any(_over(hit, r) for r in found["resume"])]
-    return {name: hits for name, hits in found.items() if hits}
-
-
-def _to_come(message: Message, day: Day) -> bool:
-    return day.ahead is not None and day.ahead[0] > message.today
-
-
-def _reaches(hit: Hit, day: Day) -> bool:
-    """Whether words for coming back have the day in them, or stand right before it."""
-    return hit.start < day.end and day.start - 1 <= hit.end
-
-
-def _laid_up(message: Message, hit: Hit) -> bool:
-    """ "Covid, off until Friday", "flu, I'm out all week": out for the illness, and not elsewhere."""
-    words = [token.text for token in message.tokens[hit.start : hit.end]]
-    return not little("out_ill").isdisjoint(words[:3]) and little("elsewhere_out").isdisjoint(words)
-
-
-def _gives_reason(message: Message, hit: Hit) -> bool:
-    """ "no fui porque …": "porque" within a sentence that asks nothing is a reason, not a question."""
-    if message.tokens[hit.start].text not in little("because"):
-        return False
-    low, high = next(((a, b) for a, b in message.sentences if a <= hit.start < b), (0, len(message.tokens)))
-    return hit.start > low and not (high < len(message.tokens) and message.tokens[high].text == "?")
-
-
-def _one_sentence(tokens: Sequence[Token], start: int, end: int) -> bool:
-    return not any(token.text in ".!?;\n" for token in tokens[start:end])
-
-
-def _asks_besides(tokens: Sequence[Token], hit: Hit) -> bool:
-    """ "Tell the coach the video is coming, and what's on this week?": a question joined behind a comma."""
-    joined = hit.start > 1 and tokens[hit.start - 1].text in little("and") and tokens[hit.start - 2].text == ","
-    return joined and any(token.text == "?" for token in tokens[hit.end :])
-
-
-def _one_clause(tokens: Sequence[Token], start: int, end: int) -> bool:
-    return not any(token.text in ".,!?;:\n" for token in tokens[start:end])
-
-
-def _same_question(message: Message, hit: Hit, why: Hit) -> bool:
-    return (
-        why.start <= hit.start
-        and _one_sentence(message.tokens, why.start, hit.start)
-        and not any(token.text in little("and") for token in message.tokens[why.end : hit.start])
-    )
-
-
 def find_intents(message: Message, claims: Sequence[Claim] = ()) -> list[Claim]:
     """Claims `intent`, in the contract's words. `smalltalk` where the words are of that kind and nothing is wanted."""
     found = wishes(message)
@@ -316,7 +142,7 @@ def find_intents(message: Message, claims: Sequence[Claim] = ()) -> list[Claim]:
     if flags and "resume" in found:
         # "got lightheaded, sat down, fine now": over, and nobody comes back
         well = [hit for hit in message.hits("intents", "past") if hit.name == "back_to_health"]
-        if all(any(_over(hit, one) for one in well) for hit in found["resume"]):
+        if all(any(over(hit, one) for one in well) for hit in found["resume"]):
             del found["resume"]
     if "correction" in said:
         for other in ("undo", "missed", "move", "why"):
@@ -346,8 +172,8 @@ def _same_absence(message: Message, found: dict[str, list[Hit]]) -> bool:
     return not any(
         day.back is not None and day.back[0] < message.today and (day.shift is None or day.shift < 0)
         for day in named_days(message).days
-        if any(_one_sentence(message.tokens, *sorted((day.start, hit.start))) for hit in found["missed"])
-        and not any(_one_sentence(message.tokens, *sorted((day.start, hit.start))) for hit in found["away"])
+        if any(one_sentence(message.tokens, *sorted((day.start, hit.start))) for hit in found["missed"])
+        and not any(one_sentence(message.tokens, *sorted((day.start, hit.start))) for hit in found["away"])
     )
 
 
@@ -362,7 +188,7 @@ def _reasons_of_move(message: Message, found: dict[str, list[Hit]], claims: Sequ
         days = [
             day
             for day in named_days(message).days
-            if any(_one_sentence(message.tokens, *sorted((day.start, hit.start))) for hit in hits)
+            if any(one_sentence(message.tokens, *sorted((day.start, hit.start))) for hit in hits)
         ]
         return all(
             day.ahead is not None and day.ahead[0] in (span.start, span.end) and day.kind != "range" for day in days

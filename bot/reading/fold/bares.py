@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from bot.reading.facts import LOADED, Entry, Fact
+from bot.reading.fold.altered import MOST_EITHER
 from bot.reading.fold.bare_counts import (
     LEAST_LOOSE,
     counts_what_follows,
@@ -36,8 +37,8 @@ from bot.reading.fold.bare_loads import (
     told_before,
 )
 from bot.reading.fold.bare_places import by_place, of_all, of_scope, rates_last, short_of_scope
-from bot.reading.fold.loads import MOST_EITHER, denied
-from bot.reading.fold.misses import loads_told
+from bot.reading.fold.loads import denied
+from bot.reading.fold.missed_tries import loads_told
 from bot.reading.fold.rows import Row
 from bot.reading.fold.state import FoldState
 

@@ -1,160 +1,202 @@
-"""Loads find their sets: before the first for all that follow, after a set for that set."""
+"""Loads find their sets: before the first for all that follow, after a set for that set.
+
+A load is met by rules in their order (`RULES`); the first that it fits says whose it is.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from bot.reading.facts import Fact
 from bot.reading.fold.efforts import on_effort, over_all_told
-from bot.reading.fold.rows import change, shift
+from bot.reading.fold.rows import Row
 from bot.reading.fold.state import FoldState
 from bot.reading.little import little
 
 HELPED = frozenset({"one_arm_counterweight", "band_pull_up"})
-MOST_EITHER = 12  # a whole number up to it can be reps as well as a load
 LIST_OF_SETS = 3  # so many with one load at the end are a list
 
 
 def on_load(fold: FoldState, fact: Fact) -> None:
     if fact.note.get("spent") or denied(fold, fact):
         return
-    value = fact.value
-    adds = (
-        fold.prev is not None and fold.prev.kind == "load" and fact.note.get("how") == "plus" and fact.note.get("unit")
-    )
-    if adds and fold.prev is not None and fold.prev.note.get("unit") and fold.prev.value:
-        total = fold.prev.value + value
-        for row in fold.rows:
-            if row.load_kg == fold.prev.value:
-                row.load_kg = total
-        fold.load = total if fold.load_said else fold.load
-        return
-    if fact.note.get("same"):
-        known = [row.load_kg for row in fold.rows if row.load_kg is not None]
-        if not known:
-            if not fold.based and fold.block.loadable and fold.load is None:
-                fold.ask("load_kg", fact)  # "4x5 with the same weight": as what was not told
-                for row in fold.rows:
-                    row.load_open = True
-                fold.asked_load = fact
+    for fits in RULES:
+        if fits(fold, fact):
             return
-        value = known[-1]
+
+
+def _added_up(fold: FoldState, fact: Fact) -> bool:
+    """ "3x5 with 20 kg +2.5 kg": both are on the belt."""
+    first = fold.prev
+    adds = first is not None and first.kind == "load" and fact.note.get("how") == "plus" and fact.note.get("unit")
+    if not adds or first is None or not first.note.get("unit") or not first.value:
+        return False
+    total = first.value + fact.value
+    for row in fold.rows:
+        if row.load_kg == first.value:
+            row.load_kg = total
+    fold.load = total if fold.load_said else fold.load
+    return True
+
+
+def _same_again(fold: FoldState, fact: Fact) -> bool:
+    """ "5x3 with 20, then 4 with the same": as the newest load; where none is told, it is asked."""
+    if not fact.note.get("same"):
+        return False
+    known = [row.load_kg for row in fold.rows if row.load_kg is not None]
+    if known:
         for row in fold.last_group():
-            if row.load_kg is None:
-                row.load_kg = value
-        fold.load, fold.load_said = value, True
-        return
-    further = fold.prev is not None and "more" in fold.prev.note.get("names", ()) and len(fold.last_group()) == 1
-    if fact.note.get("none") and further and fold.group and not fold.based and fold.rows[-1].load_kg:
-        fold.rows[-1].load_kg = 0.0  # "3x5 with 20, then 6 more bw"
-        return
-    right_behind = fold.prev is not None and fold.prev.kind in ("rows", "bare") and fold.prev.end == fact.start
-    if fact.note.get("none") and right_behind and fold.group and fold.scope is None and not fold.based:
-        for row in fold.last_group():
-            row.load_kg = 0.0  # "with 20 kg 3x8, then one more of ten without weight"
-        return
-    if (
-        fact.note.get("none")
-        and fold.scope is None
-        and fold.rows
-        and all(r.load_kg is not None for r in fold.rows)
-        and not fold.next_is("rows", "bare")
-        and not (fold.next is not None and fold.next.note.get("mark") == ":")  # "15 kg: 5 5 5, bw: 10 8"
-        and not (fold.next_is("effort") and fold.more_sets_follow(fact))
-        and fold.link not in ("straight", "drop")
-        and not (_told_after_break(fold, fact) and fold.more_sets_follow(fact))
-    ):
-        return
-    helped = fold.assist is not None and fold.block.movement in HELPED and fact.note.get("unit")
-    if helped and fold.rows and fold.next_is("sep") and fold.scope is None:
+            row.load_kg = known[-1] if row.load_kg is None else row.load_kg
+        fold.load, fold.load_said = known[-1], True
+    elif not fold.based and fold.block.loadable and fold.load is None:
+        fold.ask("load_kg", fact)  # "4x5 with the same weight": as what was not told
         for row in fold.rows:
-            row.assist_kg = fold.assist if row.assist_kg is None else row.assist_kg
-        fold.assist = value  # "10 kg of help: 2x1. 5 kg: 1"
-        return
-    if fold.mend and _mends_bare(fold, fact):
-        fold.mend = False
+            row.load_open = True
+        fold.asked_load = fact
+    return True
+
+
+def _none_for_the_newest(fold: FoldState, fact: Fact) -> bool:
+    """ "3x5 with 20, then 6 more bw", "with 20 kg 3x8, then one more of ten without weight"."""
+    if not fact.note.get("none") or not fold.group or fold.based or fold.prev is None:
+        return False
+    group = fold.last_group()
+    further = "more" in fold.prev.note.get("names", ()) and len(group) == 1 and bool(fold.rows[-1].load_kg)
+    right_behind = fold.prev.kind in ("rows", "bare") and fold.prev.end == fact.start and fold.scope is None
+    for row in fold.rows[-1:] if further else group if right_behind else ():
+        row.load_kg = 0.0
+    return further or right_behind
+
+
+def _none_of_all(fold: FoldState, fact: Fact) -> bool:
+    """No weight, said behind sets that all have theirs and of none that follow: of something else."""
+    if not fact.note.get("none") or fold.scope is not None or not fold.rows or fold.link in ("straight", "drop"):
+        return False
+    if any(row.load_kg is None for row in fold.rows) or fold.next_is("rows", "bare"):
+        return False
+    if fold.next is not None and fold.next.note.get("mark") == ":":
+        return False  # "15 kg: 5 5 5, bw: 10 8"
+    heads = fold.next_is("effort") or _told_after_break(fold, fact)
+    return not (heads and fold.more_sets_follow(fact))
+
+
+def _other_help(fold: FoldState, fact: Fact) -> bool:
+    """ "10 kg of help: 2x1. 5 kg: 1"."""
+    helped = fold.assist is not None and fold.block.movement in HELPED and fact.note.get("unit")
+    if not helped or not fold.rows or not fold.next_is("sep") or fold.scope is not None:
+        return False
+    for row in fold.rows:
+        row.assist_kg = fold.assist if row.assist_kg is None else row.assist_kg
+    fold.assist = fact.value
+    return True
+
+
+def _mended(fold: FoldState, fact: Fact) -> bool:
+    """ "5x3 with 20, no, 22.5"."""
+    if not fold.mend:
+        return False
+    fold.mend = False
+    if _mends_bare(fold, fact):
         fold.rows.pop()
         fold.bares.pop()
         fold.group = fold.rows[-1].group
-    if fold.mend:
-        fold.mend = False
-        for row in fold.rows:
-            row.load_kg = value
-        fold.load, fold.load_said = value, True
-        return
-    if fold.scope is not None and fold.rows:
-        if fold.scope == "rest":
-            for row in fold.rows:
-                if not row.touched:
-                    row.load_kg = value
-            fold.scope = None
-            return
-        if _one_set_more(fold, fact):
-            return
-        rows = fold.scoped()
-        if rows:
-            for row in rows:
-                row.load_kg = value
-                row.touched = True
-            fold.scope = None
-            return
-    if fold.based:
-        if fold.next_is("rows") and not fact.note.get("none"):
-            fold.load, fold.load_said = value, True
-        for row in fold.rows:
-            row.load_kg = value
-        fold.load, fold.load_said = value, True
-        return
+        return False
+    for row in fold.rows:
+        row.load_kg = fact.value
+    fold.load, fold.load_said = fact.value, True
+    return True
+
+
+def _of_the_rest(fold: FoldState, fact: Fact) -> bool:
+    """ "The first with 20, the rest with 15"."""
+    if fold.scope != "rest" or not fold.rows:
+        return False
+    for row in fold.rows:
+        if not row.touched:
+            row.load_kg = fact.value
+    fold.scope = None
+    return True
+
+
+def _of_sets_named(fold: FoldState, fact: Fact) -> bool:
+    """ "The last two with 15"."""
+    rows = fold.scoped()
+    for row in rows:
+        row.load_kg, row.touched = fact.value, True
+    if rows:
+        fold.scope = None
+    return bool(rows)
+
+
+def _of_what_was_planned(fold: FoldState, fact: Fact) -> bool:
+    """ "As planned but with 15"."""
+    if not fold.based:
+        return False
+    for row in fold.rows:
+        row.load_kg = fact.value
+    fold.load, fold.load_said = fact.value, True
+    return True
+
+
+def _of_the_sets_before(fold: FoldState, fact: Fact) -> bool:
+    """ "5x3 with 20": of the sets told last, where they have no load; of the whole list that it closes."""
     group = fold.last_group()
     if fold.prev is not None and fold.prev.kind == "rounds" and all(row.load_kg is None for row in fold.rows):
         for row in fold.rows:
-            row.load_kg = value  # "3 every 90 seconds for 10 rounds at +15"
-    if group and all(row.load_kg is None for row in group) and not fold.groups.get(fold.group):
-        follows = fold.next is not None and fold.next.kind == "load" and not fold.next.note.get("none")
-        if follows or fold.load_list:
-            fold.load_list = [*fold.load_list, value]
-            return
-        open_rows = [
-            row
-            for row in fold.rows
-            if row.load_kg is None and (row.group == fold.group or row.load_open or fold.same_list(row))
-        ]
-        if fold.plain_at is not None and _told_after_break(fold, fold.plain_at):
-            open_rows = group  # "1 on the right, 0 on the left. Then 3x3 +30"
-        listed = list_before(fold, fact) if len(open_rows) == len(group) else 0
-        if _of_all_before(fold, fact):
-            open_rows = [row for row in fold.rows if row.load_kg is None]
-        if group[-1].linked and all(row.load_kg is None for row in fold.rows):
-            open_rows = list(fold.rows)  # "5 5 4+1 at 25": a list, and what was done after a breath
-        if listed >= LIST_OF_SETS or fold.by_ordinals:
-            open_rows = [row for row in fold.rows if row.load_kg is None]
-        elif listed == 2 and not fact.note.get("none") and fact.note.get("how") == "at":
-            fold.ask("load_kg", fact)  # "a double and a single with 40": the single's, or both
-            for row in fold.rows[-2:]:
-                row.load_open = True
-            return
-        for row in open_rows:
-            row.load_kg = value
-            row.load_open = False
-        return
-    if fold.load_list:
-        fold.load_list.append(value)
-        return
-    fold.load, fold.load_said = value, True
-    # a second load and no sets for it
-    if (
-        group
-        and not fold.more_follows(fact)
-        and value not in (row.load_kg for row in group)
-        and not fact.note.get("none")
-    ):
-        fold.second_load = fact
+            row.load_kg = fact.value  # "3 every 90 seconds for 10 rounds at +15"
+    if not group or any(row.load_kg is not None for row in group) or fold.groups.get(fold.group):
+        return False
+    follows = fold.next is not None and fold.next.kind == "load" and not fold.next.note.get("none")
+    if follows or fold.load_list:
+        fold.load_list = [*fold.load_list, fact.value]
+        return True
+    rows = _without_load(fold, group)
+    listed = list_before(fold, fact) if len(rows) == len(group) else 0
+    all_open = [row for row in fold.rows if row.load_kg is None]
+    if listed == 2 and not fold.by_ordinals and not fact.note.get("none") and fact.note.get("how") == "at":
+        fold.ask("load_kg", fact)  # "a double and a single with 40": the single's, or both
+        for row in fold.rows[-2:]:
+            row.load_open = True
+        return True
+    breath = group[-1].linked and len(all_open) == len(fold.rows)  # "5 5 4+1 at 25": a list, and a breath in it
+    for row in all_open if listed >= LIST_OF_SETS or fold.by_ordinals or breath or _of_all_before(fold, fact) else rows:
+        row.load_kg, row.load_open = fact.value, False
+    return True
+
+
+def _without_load(fold: FoldState, group: Sequence[Row]) -> Sequence[Row]:
+    """The sets told last, and those whose load was asked or that stand in one list with them."""
+    if fold.plain_at is not None and _told_after_break(fold, fold.plain_at):
+        return group  # "1 on the right, 0 on the left. Then 3x3 +30"
+    return [
+        row
+        for row in fold.rows
+        if row.load_kg is None and (row.group == fold.group or row.load_open or fold.same_list(row))
+    ]
+
+
+def _one_more_of_loads(fold: FoldState, fact: Fact) -> bool:
+    """ "5x3 with 20, 22.5 and 25"."""
+    if not fold.load_list:
+        return False
+    fold.load_list.append(fact.value)
+    return True
+
+
+def _of_what_is_told_next(fold: FoldState, fact: Fact) -> bool:
+    group = fold.last_group()
+    fold.load, fold.load_said = fact.value, True
+    other = fact.value not in (row.load_kg for row in group)
+    if group and not fold.more_follows(fact) and other and not fact.note.get("none"):
+        fold.second_load = fact  # a second load and no sets for it
+    return True
 
 
 def _one_set_more(fold: FoldState, fact: Fact) -> bool:
     """ "3x5 at 20, felt good so added a fourth set at 22.5": as many reps again; else how many is asked."""
     group = fold.last_group()
-    if fold.based or fold.scope != len(fold.rows) + 1 or len(group) < 2 or fold.more_follows(fact):
+    if fold.based or not fold.rows or fold.scope != len(fold.rows) + 1 or len(group) < 2 or fold.more_follows(fact):
         return False
     reps = {row.reps for row in group}
     added = any(one.kind == "plan" and "sure" in one.note.get("names", ()) for one in fold.block.facts)
@@ -284,96 +326,18 @@ def on_at(fold: FoldState, fact: Fact) -> None:
         fold.asked_load = fact
 
 
-def on_assist(fold: FoldState, fact: Fact) -> None:
-    if fact.value is None:
-        if fact.note.get("suffix") and fold.prev is not None and fold.prev.kind == "load":
-            for row in fold.rows:
-                if row.assist_kg is None:
-                    row.assist_kg = fold.assist  # told before the sets that it was for
-            fold.assist = fold.prev.value
-            for row in fold.rows:
-                row.load_kg = None
-            fold.load, fold.load_said = None, False
-        return
-    if fold.rows and not fold.based and fold.scope not in (None, "all") and (rows := fold.scoped()):
-        for row in rows:
-            row.assist_kg, row.touched = fact.value, True  # "12 kg off the first set, 10 off the other two"
-        fold.scope = None
-        return
-    heads = fold.prev is not None and fold.prev.kind == "sep" and fold.assist is not None
-    if fold.rows and heads and fold.more_sets_follow(fact) and not fold.based:
-        for row in fold.rows:
-            row.assist_kg = fold.assist if row.assist_kg is None else row.assist_kg
-        fold.assist = fact.value  # "15 off x 3, 12.5 off x 2"
-        return
-    if fold.rows and not fold.based and _of_what_follows(fold, fact):
-        for row in fold.rows:
-            row.assist_kg = 0.0 if row.assist_kg is None else row.assist_kg
-        fold.assist = fact.value
-        return
-    group = fold.last_group()
-    if fold.assist is not None and len(group) < len(fold.rows) and not fold.based:
-        for row in fold.rows:  # "with 15 off 3x2, then a single with 10 off": of the sets right before
-            row.assist_kg = row.assist_kg if row.assist_kg is not None else fold.assist
-        for row in group:
-            row.assist_kg = fact.value
-        return
-    if fold.rows and not fold.based:
-        # "3x8 with the red band, 2x8 with the one that takes 10 kg off"
-        own = fold.prev is not None and fold.prev.kind == "rows" and not any(row.side for row in fold.rows)
-        for row in fold.last_group() if own else fold.rows:
-            if row.assist_kg is None:
-                row.assist_kg = fact.value
-        return
-    fold.assist = fact.value
-
-
-def _of_what_follows(fold: FoldState, fact: Fact) -> bool:
-    """ "Red band 4x6 and with the one that takes 18 kg off 2x4": the help of the sets behind it."""
-    facts, at = fold.block.facts, fold.place(fact)
-    lead = next((one for one in reversed(facts[:at]) if one.kind != "word"), None)
-    joined = lead is not None and lead.kind == "sep" and fold.assist is None
-    return joined and fold.next is not None and fold.next.kind == "rows" and fold.next.start == fact.end
-
-
-def on_instead(fold: FoldState, fact: Fact) -> None:
-    new, old, unit = fact.value
-    if not fold.rows:
-        if unit in ("kg", "lb") or (unit is None and (new != int(new) or max(new, old) > MOST_EITHER)):
-            fold.load, fold.load_said = fold.to_kg(new, unit), True
-        return
-    rows = (fold.scoped() if fold.scope is not None else fold.rows) or fold.rows
-    before = [replace(row) for row in rows]
-    change(rows, new, old, unit, fold.to_kg)
-    if rows == before and not fold.based and all(row.load_kg is None and row.hold_s is None for row in rows):
-        if unit is None and new == int(new) and max(new, old) <= MOST_EITHER:
-            fold.ask("reps", fact)
-        else:
-            for row in rows:
-                row.load_kg = fold.to_kg(new, unit)  # "4x4 with 22.5, not 20"
-    fold.scope = None
-
-
-def on_delta(fold: FoldState, fact: Fact) -> None:
-    amount, kind, sign = fact.value
-    if not fold.based and fold.scope is None and kind == "load" and any(row.load_kg for row in fold.rows):
-        return  # "5x4 at 17.5, which is 2.5 more than last week"
-    rows = (fold.scoped() if fold.scope is not None else fold.rows) or fold.rows
-    relative = sign < 0 or not little("more").isdisjoint(fold.span(fact.start, fact.end).lower().split())
-    if kind == "load" and relative and not fold.based and fold.block.loadable:
-        unknown = [row for row in rows if row.load_kg is None and not row.assist_kg]
-        if unknown:
-            fold.ask("load_kg", fact)  # "4x4, 5 kg less", "mit 5 kg mehr": than what is not said
-        for row in unknown:
-            row.load_open = True
-        rows = [row for row in rows if row not in unknown]
-    if kind == "reps" and not fold.based and fold.scope is None and len({row.group for row in rows}) == 1 < len(rows):
-        fold.ask("reps", fact)  # "4x5, one more": of which set, or more than what
-        for row in rows:
-            row.reps = None
-        return
-    for row in rows:
-        if kind == "load" and sign > 0 and row.load_kg is None and not row.assist_kg and not fold.based:
-            row.load_kg = amount  # "4x4, added 5 kg"
-        else:
-            shift(row, amount, kind, sign)
+RULES: tuple[Callable[[FoldState, Fact], bool], ...] = (
+    _added_up,
+    _same_again,
+    _none_for_the_newest,
+    _none_of_all,
+    _other_help,
+    _mended,
+    _of_the_rest,
+    _one_set_more,
+    _of_sets_named,
+    _of_what_was_planned,
+    _of_the_sets_before,
+    _one_more_of_loads,
+    _of_what_is_told_next,
+)

@@ -75,8 +75,10 @@ def in_place_of(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) 
     for fact in facts:
         if fact.kind == "rows" and told is not None and before is not None and plan_names(before) & {"instead"}:
             new, old = out[told].value[0].reps, fact.value[0].reps
-            if out[told].note.get("each_of") and fact.note.get("each_of") and len(out[told].value) == 1:
+            each = out[told].note.get("each_of") and fact.note.get("each_of") and len(out[told].value) == 1
+            if each and new and old:
                 out[told] = Fact("instead", out[told].start, fact.end, (float(new), float(old), "reps"))
+                told = None  # what comes next is told anew
             continue  # "doubles instead of triples" changes each set
         out.append(fact)
         told = len(out) - 1 if told is None and fact.kind == "rows" else told

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from bot.reading.facts import Fact
 from bot.reading.little import little
-from bot.reading.scan.plan_values import swapped, valued
+from bot.reading.scan.in_place import swapped
+from bot.reading.scan.plan_values import valued
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 from bot.reading.scan.shifts import more_sets, one_more, shifted

@@ -10,9 +10,10 @@ from bot.reading.facts import Fact
 from bot.reading.items import Item
 from bot.reading.little import little
 from bot.reading.scan.against_plan import against_plan
+from bot.reading.scan.assist import assist
 from bot.reading.scan.efforts import effort, effort_after
 from bot.reading.scan.load_for import load_by_reps, load_for, plates
-from bot.reading.scan.loads import assist, load
+from bot.reading.scan.loads import load
 from bot.reading.scan.marks import marks
 from bot.reading.scan.noise import noise_after
 from bot.reading.scan.scanner import Scanner

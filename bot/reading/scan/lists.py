@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any
+from dataclasses import dataclass, field
 
 from bot.reading.facts import Entry, Fact
 from bot.reading.items import Item
@@ -14,175 +14,227 @@ MOST_PLUS = 4  # reps added after a breath; a load would be more
 LEAST_LOAD = 15  # numbers from it on, before "singles", are loads
 LEAST_ROW = 10  # of a row of loads whose last number alone has its unit
 FIGURES_OF_TEMPO = (3, 4)
+FRACTIONS = ([3, 4], [1, 2], [2, 3], [1, 3])  # so far a rep went: "about 3/4 up"
 
 
-FRACTIONS = ([3, 4], [1, 2], [2, 3], [1, 3])  # so far a rep went
+@dataclass
+class Row:
+    """Numbers in a row: each with its unit and its item, the marks between them, and where each ends."""
+
+    first: int
+    told: list[tuple[float, str | None, Item]] = field(default_factory=list)
+    marks: list[str] = field(default_factory=list)
+    ends: list[int] = field(default_factory=list)
+    reps_said: bool = False
+    unsure: set[int] = field(default_factory=set)  # "12, 10, 8 or 9": the places of numbers that may be another
+
+    @property
+    def values(self) -> list[float]:
+        return [value for value, _, _ in self.told]
+
+    @property
+    def newest_unit(self) -> str | None:
+        return self.told[-1][1] if self.told else None
 
 
 def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """ "5,5,4", "5/5/4", "20-18-15", "12s 10s 9s", "2+2+1", "15, 17.5, 20 kg"."""
-    numbers: list[tuple[float, str | None, Item]] = []
-    marks: list[str] = []
-    ends: list[int] = []
-    side_first = s.at(i - 1).has("side") or (s.at(i - 1).text == ":" and s.at(i - 2).has("side"))
     paused = _clusters(s, i)
     if paused is not None:
         return paused
-    j = i
-    reps_said = False
-    unsure: set[int] = set()  # "12, 10, 8 or 9": the places of numbers that may be another
-    while len(numbers) < MOST_LIST:
-        item = s.at(j)
-        if item.kind != "num" or item.value is None:
-            break
-        if item.spelled and item.value == 1 and numbers == [] and not s.at(j + 1).spelled:
-            break
-        if item.text in little("a") and numbers == [] and s.at(j + 1).kind == "num":
-            break  # "eine neun von zehn"
-        if item.spelled and item.value == 1 and s.at(j + 1).kind == "num" and not s.at(j + 1).spelled:
-            break  # "one 20 and one 5"
-        if marks[-1:] == [" "] and item.text in little("such_a_one") and not numbers[-1][2].spelled:
-            break  # "the 15 one"
-        after = j + 1
-        unit = s.unit_at(after)
-        if unit in ("kg", "lb", "sec") or unit == "min":
-            after += 1
-        elif unit == "other":
-            break
-        else:
-            unit = None
-        nxt = s.at(after)
-        if unit in ("kg", "lb") and len(numbers) == 1 and s.at(i - 1).has("side", "per"):
-            break  # "je 3, 25 kg"
-        if unit in ("kg", "lb") and reps_said:
-            break  # "5 reps, 15 kg"
-        if (
-            unit in ("sec", "min")
-            and numbers
-            and numbers[-1][1] is None
-            and (nxt.has("noise", "rest") or s.rest_paused(i))
-        ):
-            break  # "8, 20 sec of rest, 3"
-        if numbers and (
-            (nxt.has("times", "x") and s.at(after + 1).kind in ("num", "move"))
-            or nxt.has("sets")
-            or (nxt.has("reps") and not _ends_list(s, after))
-            or (nxt.has("side", "left", "right") and not side_first and not _of_side(s, after, marks))
-            or nxt.has("effort", "rir")
-            or nxt.has("unit", "percent")
-            or (nxt.kind == "move" and marks[:1] == [","] and _after_movement(s, i) and not _own_list(s, after, item))
-            or (unit in ("kg", "lb") and numbers[-1][1] is None and marks[-1:] == [" "] and not _alike(numbers, item))
-            or (
-                unit in ("kg", "lb") and numbers[-1][1] is None and marks[-1] == "/" and "," in marks
-            )  # "8,8 / 10 kg 6,6"
-            or (nxt.has("count") and min(item.value, *(one[0] for one in numbers)) < LEAST_LOAD)
-            or (nxt.text.isalpha() and not nxt.space and nxt.text in little("ordinal_ending"))
-            or (nxt.text == "." and s.at(after + 1).has("sets", "sets"))  # "1. Satz 6, 2. Satz 5"
-            or (bool(numbers) and nxt.text in little("a_miss"))
-            or (reps_said and nxt.text in little("times_after"))  # "five reps, four times"
-        ):
-            break
-        if nxt.has("reps") and not numbers and s.at(after + 1).text != ",":
-            break
-        if unit in ("sec", "min") and marks[-1:] == [","] and set(marks[:-1]) - {","} and numbers[-1][1] is None:
-            break  # "5 4 4, 10 sec hang"
-        if numbers and unit in ("sec", "min") and nxt.has("noise", "rest"):
-            break  # "10, 15s breather, 4"
-        numbers.append((item.value, unit, item))
-        ends.append(after)
-        if s.at(after).has("reps"):
-            reps_said = True
-            after += 1
-            ends[-1] = after
-        other = s.or_other(after) if unit is None and s.at(after).has("sep", "or") else None
-        if other is not None and not s.at(other + 1).has("times", "x"):
-            goes_on = s.at(other + 1).text in (",", "/") and s.at(other + 2).kind == "num"
-            if (len(numbers) < 2 and not goes_on) or s.unit_at(other + 1) is not None or s.at(other + 1).has("sets"):
-                break
-            unsure.add(len(numbers) - 1)
-            after = ends[-1] = other + 1 + s.at(other + 1).has("reps")
-            if not goes_on:
-                break
-        mark = s.at(after)
-        if mark.text in (",", "/", "-", "+") and s.at(after + 1).kind == "num":
-            if mark.text in ("-", "+") and s.at(after).space and not s.at(after + 1).space:
-                break  # "5 +20"
-            if mark.text == "-" and unit is None and len(marks) and marks[-1] not in ("-",):
-                break
-            if mark.text == "+" and marks and set(marks) != {"+"}:
-                break  # "9/9/8 + 32"
-            if mark.text == "," and ((len(marks) > 1 and set(marks) == {"/"}) or set(marks) == {"+"}):
-                break  # "8 / 3 / 2, 15 sec each"
-            marks.append(mark.text)
-            j = after + 1
-        elif mark.has("load", "plus") and s.unit_at(after + 2) in ("kg", "lb"):
-            break
-        elif mark.has("sep", "and") and s.at(after + 1).kind == "num":
-            goes_on = s.at(after + 2).kind == "num" or (
-                s.at(after + 2).text in (",", "/") and s.at(after + 3).kind == "num"
-            )
-            if set(marks) == {"+"} or (goes_on and len(numbers) > 2 and set(marks) <= {",", " ", "/"}):
-                break  # "2+1+1 and 2+1+1", "4 4 4 4 and 8 8 8": two lists
-            marks.append("&")
-            j = after + 1
-        elif mark.text == "," and s.at(after + 1).has("sep", "and") and s.at(after + 2).kind == "num":
-            marks.append(",")
-            j = after + 2
-        elif mark.kind == "num":
-            marks.append(" ")
-            j = after
-        else:
-            break
-    marks = marks[: max(0, len(numbers) - 1)]
-    if len(numbers) < 2:
+    row = _gathered(s, i)
+    if len(row.told) < 2:
         return None
-    if [number[0] for number in numbers] in FRACTIONS and s.at(i - 1).text in little("perhaps"):
-        return [Fact("word", s.at(i).start, s.at(ends[-1] - 1).end, None, {"noise": True})], ends[-1]  # "about 3/4 up"
-    if marks == ["+"] and numbers[1][0] > max(numbers[0][0], MOST_PLUS):
+    if row.values in FRACTIONS and s.at(i - 1).text in little("perhaps"):
+        return [Fact("word", s.at(i).start, s.at(row.ends[-1] - 1).end, None, {"noise": True})], row.ends[-1]
+    if row.marks == ["+"] and row.values[1] > max(row.values[0], MOST_PLUS):
         return None  # "5+10": reps and their load; nobody does more after a breath
-    if len(numbers) == 2 and marks == ["-"]:
-        return None  # a range
-    if "/" in marks and set(marks[0::2]) == {"/"} and len(numbers) % 2 == 0 and set(marks[1::2]) <= {",", "&", " "}:
-        pairs: list[Entry] = []
-        for at in range(0, len(numbers), 2):
-            pairs += [Entry(int(numbers[at][0]), side="left"), Entry(int(numbers[at + 1][0]), side="right")]
-        if len(numbers) > 2:
-            span = (numbers[0][2].start, s.at(ends[-1] - 1).end)
-            return [Fact("rows", span[0], span[1], pairs, {"list": True})], ends[-1]
+    pairs = _pairs_of_sides(s, row)
+    if pairs is not None:
+        return [pairs], row.ends[-1]
+    if _is_no_list(s, row):
+        return None
+    return _facts(s, row)
+
+
+def _gathered(s: Scanner, i: int) -> Row:
+    row = Row(i)
+    at: int | None = i
+    while at is not None and len(row.told) < MOST_LIST and _goes_in(s, at, row):
+        at = _taken(s, at, row)
+    row.marks = row.marks[: max(0, len(row.told) - 1)]
+    return row
+
+
+def _unit(s: Scanner, at: int) -> tuple[str | None, int]:
+    """The unit behind a number, and the place behind both."""
+    unit = s.unit_at(at + 1)
+    return (unit, at + 2) if unit in ("kg", "lb", "sec", "min") else (None, at + 1)
+
+
+def _goes_in(s: Scanner, at: int, row: Row) -> bool:
+    """Whether what stands here is one more number of the row."""
+    item = s.at(at)
+    if item.kind != "num" or item.value is None or s.unit_at(at + 1) == "other":
+        return False
+    follow = s.at(at + 1)
+    if item.spelled and item.value == 1 and follow.kind == "num" and not follow.spelled:
+        return False  # "one 20 and one 5"
+    if not row.told and ((item.spelled and item.value == 1 and not follow.spelled) or _is_article(item, follow)):
+        return False
+    if row.marks[-1:] == [" "] and item.text in little("such_a_one") and not row.told[-1][2].spelled:
+        return False  # "the 15 one"
+    unit, after = _unit(s, at)
+    if unit in ("kg", "lb") and (row.reps_said or (len(row.told) == 1 and s.at(row.first - 1).has("side", "per"))):
+        return False  # "5 reps, 15 kg"; "je 3, 25 kg"
+    if s.at(after).has("reps") and not row.told and s.at(after + 1).text != ",":
+        return False
+    return not row.told or not (
+        _is_of_what_follows(s, after, item, row) or _is_of_another_kind(s, after, unit, item, row)
+    )
+
+
+def _is_article(item: Item, follow: Item) -> bool:
+    """ "Eine neun von zehn"."""
+    return item.text in little("a") and follow.kind == "num"
+
+
+def _is_of_what_follows(s: Scanner, after: int, item: Item, row: Row) -> bool:
+    """Whether the words behind a number take it away from the row: "5, 5, 3 sets"."""
+    nxt, then = s.at(after), s.at(after + 1)
+    return (
+        (nxt.has("times", "x") and then.kind in ("num", "move"))
+        or nxt.has("sets")
+        or (nxt.has("reps") and not _ends_list(s, after))
+        or (nxt.has("side", "left", "right") and not _side_first(s, row.first) and not _of_side(s, after, row.marks))
+        or nxt.has("effort", "rir")
+        or nxt.has("unit", "percent")
+        or (
+            nxt.kind == "move"
+            and row.marks[:1] == [","]
+            and _after_movement(s, row.first)
+            and not _own_list(s, after, item)
+        )
+        or (nxt.has("count") and min(item.value or 0, *row.values) < LEAST_LOAD)
+        or (nxt.text.isalpha() and not nxt.space and nxt.text in little("ordinal_ending"))
+        or (nxt.text == "." and then.has("sets", "sets"))  # "1. Satz 6, 2. Satz 5"
+        or nxt.text in little("a_miss")
+        or (row.reps_said and nxt.text in little("times_after"))  # "five reps, four times"
+    )
+
+
+def _side_first(s: Scanner, first: int) -> bool:
+    return s.at(first - 1).has("side") or (s.at(first - 1).text == ":" and s.at(first - 2).has("side"))
+
+
+def _is_of_another_kind(s: Scanner, after: int, unit: str | None, item: Item, row: Row) -> bool:
+    """Whether a number with its unit is no more of the row: a rest, a hold or a load behind reps."""
+    nxt, behind = s.at(after), row.newest_unit is None
+    if unit in ("kg", "lb") and behind:
+        if row.marks[-1:] == [" "] and not _alike(row.told, item):
+            return True
+        return row.marks[-1] == "/" and "," in row.marks  # "8,8 / 10 kg 6,6"
+    if unit not in ("sec", "min"):
+        return False
+    if nxt.has("noise", "rest") or (behind and s.rest_paused(row.first)):
+        return True  # "8, 20 sec of rest, 3"; "10, 15s breather, 4"
+    return behind and row.marks[-1:] == [","] and bool(set(row.marks[:-1]) - {","})  # "5 4 4, 10 sec hang"
+
+
+def _taken(s: Scanner, at: int, row: Row) -> int | None:
+    """Put a number into the row; where the next may stand."""
+    unit, after = _unit(s, at)
+    row.told.append((s.at(at).value or 0.0, unit, s.at(at)))
+    if s.at(after).has("reps"):
+        row.reps_said = True
+        after += 1
+    row.ends.append(after)
+    other = s.or_other(after) if unit is None and s.at(after).has("sep", "or") else None
+    if other is not None and not s.at(other + 1).has("times", "x"):
+        goes_on = s.at(other + 1).text in (",", "/") and s.at(other + 2).kind == "num"
+        if (len(row.told) < 2 and not goes_on) or s.unit_at(other + 1) is not None or s.at(other + 1).has("sets"):
+            return None
+        row.unsure.add(len(row.told) - 1)
+        after = row.ends[-1] = other + 1 + s.at(other + 1).has("reps")
+        if not goes_on:
+            return None
+    joined = _joined(s, after, unit, row.marks, len(row.told))
+    if joined is None:
+        return None
+    row.marks.append(joined[0])
+    return joined[1]
+
+
+def _joined(s: Scanner, at: int, unit: str | None, marks: list[str], told: int) -> tuple[str, int] | None:
+    """The mark that joins the next number to the row, and where that stands; None: the row ends here."""
+    mark, then = s.at(at), s.at(at + 1)
+    if mark.text in (",", "/", "-", "+") and then.kind == "num":
+        apart = (
+            (mark.text in ("-", "+") and mark.space and not then.space)  # "5 +20"
+            or (mark.text == "-" and unit is None and bool(marks) and marks[-1] != "-")
+            or (mark.text == "+" and bool(marks) and set(marks) != {"+"})  # "9/9/8 + 32"
+            # "8 / 3 / 2, 15 sec each"
+            or (mark.text == "," and ((len(marks) > 1 and set(marks) == {"/"}) or set(marks) == {"+"}))
+        )
+        return None if apart else (mark.text, at + 1)
+    if mark.has("load", "plus") and s.unit_at(at + 2) in ("kg", "lb"):
+        return None
+    if mark.has("sep", "and") and then.kind == "num":
+        goes_on = s.at(at + 2).kind == "num" or (s.at(at + 2).text in (",", "/") and s.at(at + 3).kind == "num")
+        if set(marks) == {"+"} or (goes_on and told > 2 and set(marks) <= {",", " ", "/"}):
+            return None  # "2+1+1 and 2+1+1", "4 4 4 4 and 8 8 8": two lists
+        return "&", at + 1
+    if mark.text == "," and then.has("sep", "and") and s.at(at + 2).kind == "num":
+        return ",", at + 2
+    return (" ", at) if mark.kind == "num" else None
+
+
+def _pairs_of_sides(s: Scanner, row: Row) -> Fact | None:
+    """ "3/2, 3/3": left and right of each set."""
+    marks, many = row.marks, len(row.told)
+    paired = "/" in marks and set(marks[0::2]) == {"/"} and set(marks[1::2]) <= {",", "&", " "}
+    if not paired or many % 2 or many <= 2:
+        return None
+    sides = ("left", "right")
+    pairs = [Entry(int(value), side=sides[at % 2]) for at, value in enumerate(row.values)]
+    return Fact("rows", row.told[0][2].start, s.at(row.ends[-1] - 1).end, pairs, {"list": True})
+
+
+def _is_no_list(s: Scanner, row: Row) -> bool:
+    marks, values = row.marks, row.values
     if len(set(marks)) > 2 or ("+" in marks and set(marks) != {"+"}):
-        return None
-    if len(numbers) == 2 and marks == ["&"] and numbers[0][1] is None and numbers[1][1] is None:
-        return None
-    if len(numbers) == 2 and marks == ["/"] and numbers[1][0] == 10 and numbers[0][0] != 10:
-        return None  # "7/10" is a score
-    if len(numbers) == 2 and marks == ["/"] and s.at(ends[1]).text in little("would"):
-        return None  # "10/10 would do it again"
-    start, end = numbers[0][2].start, s.at(ends[len(numbers) - 1] - 1).end
-    if s.has_tempo and len(numbers) in FIGURES_OF_TEMPO and set(marks) == {"-"} and max(n[0] for n in numbers) < 10:
-        return [Fact("word", start, end, None, {"noise": True})], ends[-1]  # "tempo pull-ups 3-1-3"
-    values = [value for value, _, _ in numbers]
-    units = [unit for _, unit, _ in numbers]
-    last = units[-1]
-    units = [unit or last for unit in units]
-    heavy = s.at(ends[-1]).has("count") and min(values) >= LEAST_LOAD and not any(units)
+        return True
+    if len(values) != 2:
+        return False
+    if marks == ["-"] or (marks == ["&"] and row.told[0][1] is None and row.told[1][1] is None):
+        return True  # a range; two numbers
+    score = values[1] == 10 and values[0] != 10  # "7/10"
+    return marks == ["/"] and (score or s.at(row.ends[1]).text in little("would"))  # "10/10 would do it again"
+
+
+def _facts(s: Scanner, row: Row) -> tuple[list[Fact], int] | None:
+    """What a row tells by its units: loads, holds or reps; None where they are mixed."""
+    start, behind = row.told[0][2].start, row.ends[-1]
+    end, values, marks = s.at(behind - 1).end, row.values, row.marks
+    if s.has_tempo and len(values) in FIGURES_OF_TEMPO and set(marks) == {"-"} and max(values) < 10:
+        return [Fact("word", start, end, None, {"noise": True})], behind  # "tempo pull-ups 3-1-3"
+    units = [unit or row.newest_unit for _, unit, _ in row.told]
+    heavy = s.at(behind).has("count") and min(values) >= LEAST_LOAD and not any(units)
     if all(unit in ("kg", "lb") for unit in units) or heavy:  # "40 42.5 45 singles"
-        return [Fact("loads", start, end, [s.kg(v, u) for v, u in zip(values, units, strict=True)])], ends[-1]
+        return [Fact("loads", start, end, [s.kg(v, u) for v, u in zip(values, units, strict=True)])], behind
     if all(unit in ("sec", "min") for unit in units):
         rows = [Entry(hold_s=v * (60 if u == "min" else 1)) for v, u in zip(values, units, strict=True)]
-        return [Fact("rows", start, end, rows, {"list": True})], ends[-1]
+        return [Fact("rows", start, end, rows, {"list": True})], behind
     if any(unit is not None for unit in units):
         return None
-    if any(value != int(value) for value in values) or any(item.comma for _, _, item in numbers):
-        return [Fact("loads", start, end, [s.kg(v) for v in values], {"unsure": True})], ends[-1]
-    rows = [Entry(int(v)) for v in values]
-    for place in unsure:
-        rows[place] = Entry(ask="reps")
-    more = _plus(s, ends[-1], rows[-1].reps or 0)
+    if any(value != int(value) for value in values) or any(item.comma for _, _, item in row.told):
+        return [Fact("loads", start, end, [s.kg(v) for v in values], {"unsure": True})], behind
+    rows = [Entry(ask="reps") if at in row.unsure else Entry(int(v)) for at, v in enumerate(values)]
+    told = Fact("rows", start, end, rows, {"list": True, "mark": marks[0], "values": values})
+    more = _plus(s, behind, rows[-1].reps or 0)
     if more is not None and "+" not in marks:
-        told = Fact("rows", start, end, rows, {"list": True, "mark": marks[0], "values": values})
         return [told, *more[0]], more[1]
-    note: dict[str, Any] = {"list": True, "mark": marks[0], "values": values}
-    return [Fact("rows", start, end, rows, note)], ends[-1]
+    return [told], behind
 
 
 def _alike(numbers: list[tuple[float, str | None, Item]], last: Item) -> bool:

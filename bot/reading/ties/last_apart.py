@@ -25,7 +25,7 @@ def last_apart(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 def _unloaded(facts: Sequence[Fact]) -> list[Fact]:
     """ "4x5 +20, last set bodyweight 14", "last one 14 no weight": the reps of that set, and no weight on it."""
     out = list(facts)
-    for at in range(1, len(out) - 2):
+    for at in reversed(range(1, len(out) - 2)):
         scope, two = out[at], sorted(out[at + 1 : at + 3], key=lambda one: one.kind)
         if scope.kind != "scope" or scope.value != "last" or [one.kind for one in two] != ["bare", "load"]:
             continue

@@ -133,7 +133,7 @@ def efforts_of_sides(_: Message, facts: Sequence[Fact]) -> list[Fact]:
     out = list(facts)
     for at in range(len(out) - 3):
         told = [i for i in range(at + 1, min(at + 2 + BESIDE, len(out))) if not _joins(out[i])][:3]
-        if out[at].kind not in ("effort", "side") or len(told) < 3:
+        if len(told) < 3 or out[at].kind not in ("effort", "side"):
             continue
         four = [out[at], *(out[i] for i in told)]
         kinds = [fact.kind for fact in four]

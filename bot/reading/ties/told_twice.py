@@ -96,8 +96,9 @@ def _pairs(facts: Sequence[Fact]) -> list[tuple[int, float]]:
     found: list[tuple[int, float]] = []
     reps = 0
     for fact in facts:
-        if fact.kind in LOADS and reps and fact.value is not None:
-            found.append((reps, round(fact.value[1] if fact.kind == "at" else fact.value, 2)))
+        kg = fact.value[1] if fact.kind == "at" else fact.value if fact.kind in LOADS else None
+        if kg is not None and reps:
+            found.append((reps, round(kg, 2)))
             reps = 0
         elif _reps(fact) and "own_load" in fact.note:
             found.append((_reps(fact), round(fact.note["own_load"], 2)))
