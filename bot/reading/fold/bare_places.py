@@ -74,10 +74,12 @@ def of_all(fold: FoldState, fact: Fact) -> bool:
     """ "4x6 with 20, all at 8" rates each set; "all 8" of sixes may be more reps or an effort: no further set."""
     before = fold.prev
     whole = before is not None and before.kind == "scope" and before.value == "all" and before.end == fact.start
+    across = fold.next is not None and fold.next.kind == "scope" and fold.next.value == "over"  # "4x6, 8 across"
     scheme = any(one.note.get("plain") for one in fold.block.facts[: fold.place(fact)] if one.kind == "rows")
-    if not whole or before is None or fold.based or not scheme or len(fold.rows) < 2 or fold.side:
+    if not (whole or across) or before is None or fold.based or not scheme or len(fold.rows) < 2 or fold.side:
         return False
-    if not LEAST_RATED <= fact.value <= 10 or fold.next_is("rows", "load", "side", "count", "scope"):
+    follows = ("rows", "load", "side", "count") if across else ("rows", "load", "side", "count", "scope")
+    if not LEAST_RATED <= fact.value <= 10 or fold.next_is(*follows):
         return False
     if all(row.reps == fact.value for row in fold.rows):
         return True

@@ -128,7 +128,11 @@ def _told(message: Message, piece: Sequence[Fact], singles: int) -> tuple[str, b
         return None
     up = _up(message, piece)
     piece = [fact for fact in piece if fact.kind != "flag" or fact not in up]  # "links oben": no hold at the top
-    many = [fact for fact in piece if fact.kind in ("bare", "count") or (fact.kind == "scope" and fact.value == "all")]
+    many = [
+        fact
+        for fact in piece
+        if fact.kind in ("bare", "count", "repeat") or (fact.kind == "scope" and fact.value == "all")
+    ]
     if singles and len(many) == 1 and all(fact is many[0] or _silent(fact) for fact in piece):
         return sides[0], many[0].kind == "scope" or many[0].value >= singles
     one = any(fact.kind == "rows" and fact.note.get("each_of") for fact in piece)

@@ -54,8 +54,10 @@ def counted_with_load(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
-def counted_singles(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+def counted_singles(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Muscle-ups: 3, all singles": so many of them; "first muscle-up, did 3 more after, all singles" are four."""
+    if message.context.today:
+        return facts  # "… encima de las seis, todas dobles": the planned ones
     for at in range(2, len(facts)):
         every, word = facts[at - 1 : at + 1]
         single = word.kind == "rows" and len(word.value) == 1 and bool(word.note.get("word"))
