@@ -340,6 +340,11 @@ def _told_as_past(message: Message) -> bool:
     return bool(past) and not any(low <= at < high for low, high in past for at in coming)
 
 
+def _did_nothing(message: Message) -> bool:
+    """Whether words for what was done, or was not, stand in a message: "nichts gemacht", "did nothing"."""
+    return any(token.text in little("did_it", "done_then") for token in message.tokens)
+
+
 def _far_back(today: date, days: list[Day]) -> bool:
     """ "No training from July 3 to 17", told in June: nobody tells of last year's days."""
     spans = [day for day in days if day.kind == "range" and day.back and day.ahead]
@@ -374,13 +379,21 @@ def _missed(message: Message, days: list[Day]) -> tuple[Span | None, list[Day]]:
             found += [today, ahead(day)[1]]  # "stuck at home till Friday"
             taken.append(day)
             continue
-        if day.link in ("since", "open", "back") or day.kind in ("length", "vague", "bad"):
+        weekend = day.kind in ("weekend", "vague") and day.back is not None
+        gone = weekend and not future and (_told_as_past(message) or _did_nothing(message))  # "el finde no hice nada"
+        if gone and day.back:
+            found.extend(day.back)
+            taken.append(day)
+            continue
+        if day.link in ("since", "open", "back") or day.kind in ("length", "bad"):
+            continue
+        if day.kind == "vague" and not weekend:
             continue
         if day.link == "until" and not session:
             continue
         span = (
             day.back
-            if (day.back and not future) or (day.shift is not None and day.shift <= 0)
+            if (day.back and not future and not weekend) or (day.shift is not None and day.shift <= 0)
             else day.ahead or day.back
         )
         if span is None:

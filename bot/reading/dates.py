@@ -307,6 +307,10 @@ def _trained(
         return noise  # "Monday I'll try 75"
     if day.kind == "dom" and not _of_a_month(message, day, sentence):
         return None
+    if day.kind == "weekend" and day.back is not None and not absent and not message.hits("intents", "foretold"):
+        told = _said(message, finder, _around(_clauses(message, bounds), day.start) or sentence)
+        if told.rows and not told.other:  # "pull-ups 3x5 at the weekend": on which of the two days
+            return Claim(day.start, day.end, "day", None, Ask("performed_on", message.span(day.start, day.end)))
     if day.kind in ("length", "end", "week", "weekend", "lasting"):
         return noise if day.kind != "length" or day.days else None
     before = tokens[day.start - 1].text if day.start else ""
@@ -357,6 +361,7 @@ def _trained(
         if other and any(tokens[n].value is not None for n in range(day.end, said.other[0])):
             other = False  # "last week: dips 4x8, no weight"
         asked = (numbers or said.told) and not other and not absent and not named
+        asked = asked and not message.hits("intents", "foretold")  # "I'll try 5x5 at the weekend"
         return (
             Claim(day.start, day.end, "day", None, Ask("performed_on", message.span(day.start, day.end)))
             if asked

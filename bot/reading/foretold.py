@@ -7,9 +7,13 @@ from itertools import groupby, pairwise
 
 from bot.reading.facts import Fact
 from bot.reading.intents import wishes
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.prose import EVIDENCE, lone
+from bot.reading.tokens import Token
 
+BEHIND = ("tomorrow", "behind")  # intentions that may stand behind what is meant
+CLAUSE_ENDS = frozenset({",", ".", "!", "?", ";", ":", "\n", "(", ")"})
 TALK = ("equipment", "away")
 SILENT = frozenset({"sep", "claim", "word"})  # facts that report nothing
 TOLD = EVIDENCE - {"move", "fail"}
@@ -75,7 +79,32 @@ def _intentions(message: Message) -> list[tuple[int, int]]:
     own = [hit for found in message.beginning("grammar") for hit in found if hit.table == "unreal"]
     now = {hit.start for hit in own if hit.name == "now"}
     ends += [hit.start for hit in own if hit.name == "own" and hit.start not in now]
-    return [(hit.start, min((at for at in ends if at >= hit.end), default=len(tokens))) for hit in said]
+    ends += [at for at in now if at and tokens[at - 1].text in (",", "-")]  # "3x8 dips to do, today 5x3 pull-ups"
+    spans: list[tuple[int, int]] = []
+    for hit in said:
+        end = min((at for at in ends if at >= hit.end), default=len(tokens))
+        if hit.name not in BEHIND:
+            spans.append((hit.start, end))
+            continue
+        low = _clause_start(tokens, hit.start)
+        closes = hit.end >= len(tokens) or tokens[hit.end].kind in ("sym", "nl")
+        told = any(low <= one.start < hit.end for one in own if one.name in ("own", "now"))
+        if hit.name == "tomorrow" and hit.start and tokens[hit.start - 1].text in little("no_tomorrow"):
+            continue  # "esta mañana", "see you tomorrow"
+        if closes and not told and message.numbers_within(low, hit.start):
+            spans.append((low, hit.start))  # "3x8 dips tomorrow", "3x8 dips to do"
+        elif hit.name == "tomorrow" and low == hit.start and message.numbers_within(hit.end, end):
+            spans.append((hit.start, end))  # "mañana 3x8 fondos"
+    return spans
+
+
+def _clause_start(tokens: Sequence[Token], at: int) -> int:
+    """Where the clause begins in which a token stands: behind a sign, or an "and", a "but"."""
+    while at and not (tokens[at - 1].kind in ("sym", "nl") and tokens[at - 1].text in CLAUSE_ENDS):
+        if tokens[at - 1].text in little("and", "but", "so_then", "then"):
+            break
+        at -= 1
+    return at
 
 
 def _to_come(message: Message, name: str) -> bool:

@@ -114,6 +114,8 @@ def _meant(message: Message, at: int, limit: int, before: Item) -> list[Hit]:
             found = [hit for hit in found if hit.table != "scope"]  # "1/3." ends a sentence, it is no third
         if _ends_sentence(message, at) or _numbers_line(message, at):
             found = [hit for hit in found if hit.table != "scope"]  # "waren's nur 2. Klimmzüge +25"
+    if found and token.text in little("bar_or_but") and at and tokens[at - 1].text in little("the", "an"):
+        found = [hit for hit in found if hit.name not in ("except", "skipped")]  # "the rings instead of the bar"
     if found and found[0].table == "plan" and found[0].name == "except" and found[0].end > at + 1:
         bare = grammar[found[0].end - 1]  # "but no extra weight": the "no" is of the weight
         if any((hit.table, hit.name) == ("load", "none") and hit.end > found[0].end for hit in bare):

@@ -16,6 +16,7 @@ from bot.reading.tokens import Token
 
 YEARS = range(1900, 2101)
 LEAST_AGE, MOST_AGE = 12, 99
+LEAST_OLD = 40  # years that a load may be as well
 AFTER = 2  # so many words may stand between a number and what it counts: "3 very small kids"
 
 
@@ -25,6 +26,9 @@ def drop_things(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     words = _Words(message)
     out: list[Fact] = []
     for at, fact in enumerate(facts):
+        if _may_be_an_age(facts, at) and words.led_as_age(fact):
+            out.append(Fact("ask", fact.start, fact.end, "load_kg", {"some": True}))
+            continue
         if _may_be_anything(fact) and words.everyday(facts, at, told):
             if _of_the_sets(facts, at) and not words.surely(fact):
                 # "4x5 with 20 smooth" is their load; "4x5 with 20 blokes watching" is asked
@@ -34,6 +38,19 @@ def drop_things(message: Message, facts: Sequence[Fact]) -> list[Fact]:
             continue
         out.append(fact)
     return out
+
+
+def _may_be_an_age(facts: Sequence[Fact], at: int) -> bool:
+    """ "Mit 61 schaffe ich 7 Klimmzüge": years as well as kilograms, at the head of a sentence, its verb behind."""
+    fact = facts[at]
+    opens = not at or (facts[at - 1].kind == "sep" and facts[at - 1].value == 3)
+    plain = fact.kind == "load" and fact.note.get("how") == "at" and not fact.note.get("unit")
+    if not opens or not plain or not LEAST_OLD <= (fact.value or 0) <= MOST_AGE:
+        return False
+    loads = [one for one in facts if one.kind in ("load", "loads", "at") and one is not fact]
+    behind = next((one for one in facts[at + 1 :] if one.kind not in ("word", "scheme", "plan")), None)
+    verb = at + 1 < len(facts) and facts[at + 1].kind in ("word", "scheme")
+    return verb and not loads and behind is not None and behind.kind == "bare"
 
 
 def _of_the_sets(facts: Sequence[Fact], at: int) -> bool:
@@ -59,7 +76,7 @@ def _may_be_anything(fact: Fact) -> bool:
     if fact.kind == "rows":
         return lone(fact) or bool(fact.note.get("the"))
     if fact.kind == "ask":
-        return bool(fact.value == "load_kg" and not fact.note.get("wished"))
+        return bool(fact.value == "load_kg" and not fact.note.keys() & {"wished", "some"})
     return fact.kind in ("at", "percent") or lone(fact) or (fact.kind == "count" and not fact.note.get("of_plan"))
 
 
@@ -142,6 +159,11 @@ class _Words:
         if not LEAST_AGE <= years <= MOST_AGE or self._listed(first - 1, "age_after") is None:
             return self._listed(first - 2, "age_led") == first and LEAST_AGE <= years <= MOST_AGE
         return self._listed(end, "age_goes_on") is not None
+
+    def led_as_age(self, fact: Fact) -> bool:
+        """Whether a number stands behind a word that an age stands behind."""
+        first, _ = self._number(fact)
+        return first is not None and self._listed(first - 1, "age_after") is not None
 
     def _strange(self, token: Token) -> bool:
         """A word that no book of the language knows, and no typing error of one that it does."""

@@ -89,6 +89,7 @@ def drop_unreal(
                 )
             )
     dead += [span for _, span in dead_of]
+    dead += [(hit.start - 1, hit.end) for hit in named.get("when", ()) if _told_behind(message, hit)]
     dead += [(places.clause_start(hit.start), hit.end) for hit in named.get("planned", ()) if places.fell_short(hit)]
     dead += [(places.clause_start(at), places.end_of("past", at)) for at in years]  # "5x5 at 30 in 2019"
     if not dead:
@@ -170,6 +171,14 @@ def _beside_me(message: Message, at: int) -> bool:
 def _belonging(message: Message, at: int) -> bool:
     """Whether a person is only the one whose place or gear it was."""
     return at < len(message.tokens) and message.tokens[at].text in little("belonging")
+
+
+def _told_behind(message: Message, hit: Hit) -> bool:
+    """ "17 (15 last time)": a number, and when that was, are all that stands between two signs."""
+    tokens = message.tokens
+    alone = hit.start > 2 and tokens[hit.start - 1].value is not None and tokens[hit.start - 2].text in ("(", ",")
+    closes = hit.end >= len(tokens) or tokens[hit.end].text in (")", ",", ".", "!", ";")
+    return alone and closes and message.numbers_within(0, hit.start - 1) > 0
 
 
 def _conditional(message: Message, hit: Hit) -> bool:

@@ -157,6 +157,15 @@ def without_movement(message: Message, facts: list[Fact], work: Work) -> None:
         work.asks.append(Ask("movement", message.span(counts[0].start, counts[0].end)))
         work.report = True
         return
+    rated = [fact for fact in facts if fact.kind in ("effort", "efforts")]
+    of_sets = [fact for fact in facts if fact.kind == "scope" and fact.value != "all"] + rated
+    several = len(rated) > 1 or any(fact.kind == "efforts" for fact in rated)
+    if several and not told and not hurts and (len(of_sets) > len(rated) or len(rated) == 1):
+        # "first set felt like a 6, second 7, last 8": of sets that nobody has told
+        first, last = min(fact.start for fact in of_sets), max(fact.end for fact in of_sets)
+        work.asks.append(Ask("sets", message.span(first, last)))
+        work.report = True
+        return
     worded = any(fact.note.get("words") or "rpe" in message.span(fact.start, fact.end).lower() for fact in efforts)
     if len(efforts) == 1 and not told and hurts and not worded:
         return  # "the shoulder kept me up, maybe a 5" is no effort

@@ -30,12 +30,13 @@ CHANGE = 0.15  # a bodyweight further than this from the last known one is asked
 PARTING = frozenset(",.;/|\n")
 
 
+OF_THE_BODY = frozenset({"sleep", "site", "pain"})
 SMALLEST_PLATES = 4  # to a kilogram
 
 
 def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     if "bodyweight" not in body.tables:
-        yield from _opens_a_line(body, taken) or _off_the_plates(body, taken)
+        yield from _opens_a_line(body, taken) or _off_the_plates(body, taken) or _of_the_body(body, taken)
         return
     message, tokens = body.message, body.tokens
     known = message.context.bodyweight_kg
@@ -125,7 +126,7 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             return
     told = _told_bare(body, taken) or [*_weighed(body, taken, sentences)]
     told = told or [*_heads(body, taken, sentences)] or _opens_a_line(body, taken)
-    yield from told or _off_the_plates(body, taken) or _alone(body, taken)
+    yield from told or _off_the_plates(body, taken) or _alone(body, taken) or _of_the_body(body, taken)
 
 
 def _with_tenths(body: BodyCues, at: int) -> tuple[float, int]:
@@ -251,8 +252,16 @@ def _of_others(body: BodyCues) -> dict[int, int]:
     return {
         start: end
         for start, end in told.items()
-        if cues.of_others(start, bounds[start], start + 1) and not _of_a_lift(body, start)
+        if cues.of_others(start, bounds[start], start + 1)
+        and not _of_a_lift(body, start)
+        and not _of_some(body, start, end)
     }
+
+
+def _of_some(body: BodyCues, start: int, end: int) -> bool:
+    """ "Two of them at 22.5": nobody's weight."""
+    light = any((token.value or PLAUSIBLE_KG[0]) < PLAUSIBLE_KG[0] for token in body.tokens[start:end])
+    return light and body.tokens[start].text in little("at")
 
 
 def _weighed(body: BodyCues, taken: set[int], sentences: list[tuple[int, int]]) -> Iterable[Claim]:
@@ -360,6 +369,32 @@ def _off_the_plates(body: BodyCues, taken: set[int]) -> list[Claim]:
         if (low == at or of_day) and closes and abs(value - known) <= NEAR * known and off_plates:
             return [Claim(at, stop, "bodyweight", value)]
     return []
+
+
+def _of_the_body(body: BodyCues, taken: set[int]) -> list[Claim]:
+    """ "7.5 h slept, 75 kg": kilograms as a clause of their own, where only the body is spoken of; far off, asked."""
+    message, tokens = body.message, body.tokens
+    known = message.context.bodyweight_kg
+    if body.tables.isdisjoint(OF_THE_BODY) or any(message.beginning("movements")):
+        return []
+    loads_kg = {one.load_kg for one in message.context.today or ()}
+    found = []
+    for unit in ("kg", "lb"):
+        for start, stop in body.starts("unit", unit).items():
+            at = start - 1
+            alone = at >= 0 and (not at or tokens[at - 1].text in PARTING)
+            if not alone or at in taken or tokens[at].kind != "num":
+                continue
+            kg = (tokens[at].value or 0.0) * (KG_PER_LB if unit == "lb" else 1.0)
+            closes = stop >= len(tokens) or tokens[stop].text in PARTING
+            if closes and PLAUSIBLE_KG[0] <= kg <= PLAUSIBLE_KG[1] and kg not in loads_kg:
+                found.append((at, stop, kg))
+    if len(found) != 1:
+        return []
+    at, stop, kg = found[0]
+    if known is None or abs(kg - known) <= CHANGE * known:
+        return [Claim(at, stop, "bodyweight", kg)]
+    return [Claim(at, stop, "bodyweight", None, Ask("bodyweight_kg", message.span(at, stop)))]
 
 
 def _is_load(body: BodyCues, start: int) -> bool:

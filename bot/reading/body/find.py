@@ -10,9 +10,18 @@ from bot.reading.body.session_rpe import find_session_rpe
 from bot.reading.body.sleep import find_sleep
 from bot.reading.message import Claim, Message
 
+FOUND = "body"  # the key of what was found, for the readers that ask for it too
+
 
 def find_body(message: Message) -> list[Claim]:
     """Claims `bodyweight` [kg], `sleep` [h], `duration` [min], `session_rpe`; a doubtful one carries its question."""
+    found: list[Claim] | None = message.notes.get(FOUND)
+    if found is None:
+        found = message.notes[FOUND] = _find(message)
+    return list(found)
+
+
+def _find(message: Message) -> list[Claim]:
     body = BodyCues(message)
     if "span" not in body.tables and not message.numbers_within(0, len(message.tokens)):
         return []

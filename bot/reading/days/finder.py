@@ -13,7 +13,7 @@ from functools import cached_property
 from bot.reading.days.dates import dotted, dotted_range, slashed, worded
 from bot.reading.days.day import Day, DayHits
 from bot.reading.days.nearest import of_month
-from bot.reading.days.relative import DAYS_OF, FARTHEST, end_of, relative, weekend, weekend_if
+from bot.reading.days.relative import DAYS_OF, FARTHEST, end_of, last_weekend, relative, weekend, weekend_if
 from bot.reading.days.spans import joined, linked
 from bot.reading.days.weekdays import weekday, which_weekday
 from bot.reading.lexicon import Hit
@@ -122,13 +122,16 @@ def _made(hits: DayHits, hit: Hit) -> Day | None:
     if hit.table == "whole_month":
         return _whole_month(hits, hit)
     if hit.table == "vague":
-        return Day(hit.start, hit.end, "vague", None, weekend_if(hits, hit))
+        weekend_told = weekend_if(hits, hit)
+        return Day(hit.start, hit.end, "vague", last_weekend(hits) if weekend_told else None, weekend_told)
     if hit.table == "week":
         monday = today - timedelta(days=today.weekday()) + timedelta(days=7 * int(hit.name))
         first = max(today, monday)
         return Day(hit.start, hit.end, "week", None, (first, monday + timedelta(days=6)))
     if hit.table == "weekend":
-        return Day(hit.start, hit.end, "weekend", None, weekend(hits, int(hit.name)))
+        return Day(
+            hit.start, hit.end, "weekend", None if int(hit.name) else last_weekend(hits), weekend(hits, int(hit.name))
+        )
     if hit.table == "length":
         numbers = hits.numbers(hit)
         count = numbers[0] if numbers else 2 if hit.name == "pair" else 1

@@ -43,6 +43,12 @@ def weekend(hits: DayHits, which: int) -> tuple[date, date]:
     return max(hits.today, saturday), saturday + timedelta(days=1)
 
 
+def last_weekend(hits: DayHits) -> tuple[date, date]:
+    """The weekend gone by; of one that has begun the days up to today."""
+    saturday = hits.today - timedelta(days=(hits.today.weekday() - 5) % 7)
+    return saturday, min(hits.today, saturday + timedelta(days=1))
+
+
 def weekend_if(hits: DayHits, hit: Hit) -> tuple[date, date] | None:
     return (
         weekend(hits, 0)

@@ -110,6 +110,10 @@ def _one(fold: FoldState, fact: Fact) -> bool:
     if not fact.note.get("spelled") or fact.value != 1:
         return False
     loaded = follows(fold, fact, "load") and fold.next is not None and fold.next.value
+    before = fold.prev is not None and fold.prev.kind == "load" and bool(fold.prev.value)
+    if before and fold.prev is not None and fold.prev.end == fact.start and (fold.next is None or fold.next_is("sep")):
+        fold.add([Entry(1)], fact)  # "con 20 tres, con 30 una"
+        return True
     if loaded and (not fold.rows or loads_told(fold)):
         fold.add([Entry(1)], fact)
         return True

@@ -17,6 +17,7 @@ LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_d
 PULLS = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up muscle_up".split())
 LEAST_EITHER_SETS, FEW_REPS = 15, 12  # "25 x 3": so many sets of so few reps, or a load
 LEAST_LONG, LEAST_LONG_REPS = 3, 20  # "5 x 20": so many sets of so many reps, or a load
+FEW_SETS, MOST_TOTAL_SETS = 10, 15  # a total that may be sets, and one that is where it makes no whole sets
 LIST_GOES_ON = 3  # sets from which on a first set and what follows are a list
 MOST_DROPPED = 3  # reps that fall within a list of one load
 MOST_DAILY, MOST_BY_LOAD = 20, 8  # so many sets a day, and reps, that may as well be kilograms by reps
@@ -120,9 +121,10 @@ def _finish_loads(fold: FoldState) -> None:
         side = next((fact.value for fact in facts[at:] if fact.kind == "side" and fact.value != "each"), None)
         fold.rows.append(Row(1, side=side))  # "my first muscle-up!"
     things = [fact for fact in fold.block.facts if fact.kind == "thing"]
-    if things and fold.rows and not fold.based and all(row.load_kg is None for row in fold.rows):
+    unsaid = [row for row in fold.rows if row.load_kg is None]
+    if things and unsaid and not fold.based and not any(row.load_kg for row in fold.rows):
         fold.ask("load_kg", things[0])
-        for row in fold.rows:
+        for row in unsaid:
             row.load_open = True
     vague = next((fact for fact in fold.block.facts if fact.kind == "vague"), None)
     each = len(fold.rows) == 1 and any(fact.kind == "side" and fact.note.get("plain") for fact in fold.block.facts)
@@ -199,7 +201,12 @@ def _finish_counts(fold: FoldState) -> None:
         amount, fact = fold.total
         sized = [row for row in fold.rows if row.reps and row is not total_row(fold, fact)]
         fold.rows = [row for row in fold.rows if row is not total_row(fold, fact)]
-        if len(sized) == 1 and sized[0].reps and amount % sized[0].reps == 0 and amount / sized[0].reps <= 60:
+        if len(sized) == 1 and sized[0].reps and fold.each_of and (amount <= FEW_SETS or amount % sized[0].reps):
+            if amount % sized[0].reps and amount <= MOST_TOTAL_SETS and amount == int(amount):
+                fold.rows = [replace(sized[0], load_open=False) for _ in range(int(amount))]  # "sets of 5: 7 in total"
+            else:
+                fold.ask("sets", fact)  # "sets of 5, 10 in total": so many sets, or reps
+        elif len(sized) == 1 and sized[0].reps and amount % sized[0].reps == 0 and amount / sized[0].reps <= 60:
             fold.rows = [replace(sized[0], load_open=False) for _ in range(int(amount // sized[0].reps))]
         elif (
             len(sized) == 2 and fold.each_of and sized[0].reps and (amount - (sized[1].reps or 0)) % sized[0].reps == 0
@@ -210,6 +217,8 @@ def _finish_counts(fold: FoldState) -> None:
             fold.ask("sets", fact)
             fold.rows = [Row(None)]
     for fact, row in fold.bares:
+        if fold.asked_load is not None and fact.note.get("before_move"):
+            continue  # "mit 61 schaffe ich 7 Klimmzüge": the load is asked, the reps are told
         if row.load_open and row in fold.rows and row.load_kg is None and len(fold.bares) == 1 and row.side is None:
             fold.ask("reps", fact)
             row.reps = None

@@ -9,7 +9,7 @@ from bot.reading.fold.miss import Miss, newest
 from bot.reading.fold.rows import Row
 from bot.reading.fold.state import FoldState
 
-MOST_WORDS = 2  # from a miss to the seconds of a hold
+MOST_WORDS = 3  # from a miss to the seconds of a hold
 
 
 def further_set_at_its_load(fold: FoldState, miss: Miss) -> bool:
@@ -52,8 +52,9 @@ def rep_of_last(fold: FoldState, miss: Miss) -> bool:
 def hold_lost(fold: FoldState, miss: Miss) -> bool:
     """ "4x10 s, last one failed at 6": the seconds that it was held."""
     behind = fold.block.facts[fold.place(miss.fact) + 1 :][:MOST_WORDS] if fold.block.hold and fold.rows else []
-    at = next((one for one in behind if one.kind != "word"), None)
-    if at is None or at.kind not in ("load", "at") or at.note.get("unit"):
+    at = next((one for one in behind if one.kind != "word" and one.value != "the"), None)
+    led = fold.next is not at or (at is not None and at.kind != "bare")
+    if at is None or not led or at.kind not in ("load", "at", "bare") or at.note.get("unit"):
         return False
     value = at.value[0] if at.kind == "at" else at.value
     rows = fold.scoped() if isinstance(fold.scope, int) or fold.scope in ("last", "first") else fold.rows[-1:]

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from bot.reading.facts import Entry, Fact
+from bot.reading.facts import LOADED, Entry, Fact
 from bot.reading.fold.miss import Miss
 from bot.reading.fold.rows import Row
 from bot.reading.fold.state import FoldState
 from bot.reading.missed import load_missed
 
+LEAST_LOAD_MISSED = 25  # so much is a load, also where no other is told
+NUMBERS = frozenset({"rows", "bare", "load", "count", "at", "left", "scope"})
 LEAST_TRIED = 15  # a bare number after "missed" that is a load
 
 
@@ -23,6 +25,47 @@ def at_a_load_told(fold: FoldState, miss: Miss) -> bool:
         return False
     missed_at(fold, follow)
     return True
+
+
+def only_missed(fold: FoldState, miss: Miss) -> bool:
+    """ "Missed 45 on the weighted dip": the number is all that is told; "missed 5 on the chin" is asked."""
+    follow, fact = fold.next, miss.fact
+    if follow is None or follow.kind != "bare" or follow.start != fact.end or not follow.value or fold.block.hold:
+        return False
+    numbers = [one for one in fold.block.facts if one.kind in NUMBERS]
+    alone = not fold.rows and not fold.based and fold.count is None and fold.scope is None and not fold.side
+    if not alone or fact.value is not None or miss.weak or len(numbers) != 1:
+        return False
+    if _surely_a_load(fold, follow) and follow.end != fold.block.move_at:  # not "missed 45 dips"
+        missed_at(fold, follow)
+    else:
+        follow.note["spent"] = True
+        fold.ask("sets", Fact("fail", fact.start, follow.end))
+    return True
+
+
+def number_missed(fold: FoldState, miss: Miss) -> bool:
+    """ "Dips: 45 nicht geschafft": a bare number and that it was missed are all that is told of a movement."""
+    fact = miss.fact
+    numbers = [one for one in fold.block.facts if one.kind in NUMBERS]
+    alone = len(numbers) == len(fold.rows) == len(fold.bares) == 1 and numbers[0].kind == "bare"
+    if not alone or fold.based or fold.side or fact.value is not None or miss.weak:
+        return False
+    said, row = fold.bares[0]
+    if said.end == fold.block.move_at or row is not fold.rows[0] or row.side or said.start > fact.start:
+        return False
+    if any(one.kind == "sep" for one in fold.block.facts[fold.place(said) : fold.place(fact)]):
+        return False  # "dips 45, then failed"
+    if not _surely_a_load(fold, said):
+        return False
+    fold.rows[:] = [Row(0, failed=True, load_kg=said.note.get("kg", said.value), group=fold.group)]
+    fold.bares = []
+    return True
+
+
+def _surely_a_load(fold: FoldState, number: Fact) -> bool:
+    heavy = number.value >= LEAST_LOAD_MISSED or (fold.weighted and number.value >= LEAST_TRIED)
+    return heavy and fold.block.movement in LOADED
 
 
 def tried_row(fold: FoldState, miss: Miss) -> bool:

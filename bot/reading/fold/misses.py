@@ -38,6 +38,8 @@ from bot.reading.fold.missed_sets import (
 from bot.reading.fold.missed_tries import (
     at_a_load_told,
     next_load,
+    number_missed,
+    only_missed,
     single_just_told,
     tried_row,
     tries_at_load,
@@ -56,6 +58,8 @@ RULES: tuple[Rule, ...] = (
     count_alone,
     try_told,
     at_a_load_told,
+    only_missed,
+    number_missed,
     tried_row,
     weakly,
     told_twice,

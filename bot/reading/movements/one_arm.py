@@ -5,6 +5,7 @@ from __future__ import annotations
 from bot.reading.message import Message
 from bot.reading.movements.between import breaks, measured_work, numbered
 from bot.reading.movements.combine import Combine
+from bot.reading.movements.joins import is_traded
 from bot.reading.movements.mention import Mention
 
 
@@ -26,12 +27,20 @@ def whole_arms(message: Message, rules: Combine, mentions: list[Mention]) -> lis
             if other.start < bare.start and measured_work(message, other.start) and measured_work(message, bare.start):
                 bare.features, bare.movement = bare.features | other.features, whole
                 return mentions  # "2x60s dead hangs, 2x25s one arm"
+            if is_traded(message, *_between(bare, other)):
+                continue  # "two handed hangs instead of one arm"
             keep, drop = (bare, other) if bare.start < other.start else (other, bare)
             keep.features |= drop.features
             keep.movement = whole
             keep.spans += drop.spans
             return [mention for mention in mentions if mention is not drop]
     return mentions
+
+
+def _between(one: Mention, other: Mention) -> tuple[int, int]:
+    """The tokens between two movements, from the first of them on."""
+    first, second = sorted((one, other), key=lambda mention: mention.start)
+    return first.end, second.start
 
 
 def _apart(message: Message, bare: Mention, other: Mention) -> tuple[bool, int]:

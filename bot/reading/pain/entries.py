@@ -60,7 +60,7 @@ def _entries(words: BodyWords, place: Place) -> list[tuple[PainRead, Score | Non
                 ask = Ask("score", "")
             several = len(rows) > 1 and not any(side for _, side, _ in rows)
             apart = own is not None and any(told is not None for _, _, told in rows)  # "left 2 after, right nothing"
-            when = moment if several or apart else (moment if len(place.scores) > 1 else None) or place.moment or moment
+            when = moment if several or apart else moment or place.moment
             if any(sign.name == "night_pain" for sign in place.signs):
                 when = "rest"
             for one in ("left", "right") if (own or whole) == "both" else (own or whole,):

@@ -6,6 +6,7 @@ A place of the body becomes an entry where a score, a word of pain or a warning 
 
 from __future__ import annotations
 
+from bot.reading.body import find_body
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Claim, Message
@@ -48,6 +49,8 @@ def _pain_of(message: Message) -> list[Claim]:
     if not (_speaks_of_pain(message) or (brief and may_be_bare(message))):
         return []
     words = body_words(message)
+    # the 74 of "elbow hurts, bw 74" is no score
+    body = {at for claim in find_body(message) for at in range(claim.start, claim.end)}
     if not (words.sites or words.none or words.pain_words or words.scales or brief):
         return []
     signs = [sign for sign in signs_in(message) if not sign.past]
@@ -61,7 +64,7 @@ def _pain_of(message: Message) -> list[Claim]:
     apart: list[tuple[int, int]] = []  # sentences of nothing but a place's scores
     for bounds in _sentences(message):
         places = places_in(words, bounds)
-        scores = scores_in(words, bounds)
+        scores = [one for one in scores_in(words, bounds) if body.isdisjoint(range(one.start, one.end))]
         own = mine_later(words, mentioned, bounds) if scores and not places else None
         if own is not None:
             places = [own]  # "my brother's biceps popped. Mine is 0/10"

@@ -105,6 +105,7 @@ def body_words(message: Message) -> BodyWords:
             for hit in longest(message.hits("body", "when"))
             if hit.name != "unsaid"
             and not _of_a_number(tokens, hit)
+            and not _of_nothing(message, hit, pain["nil"])
             and not _greets(tokens, hit, greetings)
             and not _stands_up(tokens, hit, sites)
         ],
@@ -187,6 +188,14 @@ def _of_a_number(tokens: Sequence[Token], hit: Hit) -> bool:
     """The "bei" of "Ellbogen bei 3"."""
     lone = hit.end - hit.start == 1 and hit.end < len(tokens) and tokens[hit.start].text in little("before_score")
     return lone and tokens[hit.end].value is not None
+
+
+def _of_nothing(message: Message, hit: Hit, nil: Sequence[Hit]) -> bool:
+    """The "during" of "elbow 1/10, nothing during": the score before is of another time."""
+    if not any(one.end == hit.start and message.tokens[one.start].value is None for one in nil):
+        return False  # "a one during and a zero after" tells both
+    begin = max(start for start, _ in message.sentences if start <= hit.start)
+    return any(token.value is not None for token in message.tokens[begin : hit.start - 1])
 
 
 def _greets(tokens: Sequence[Token], hit: Hit, greetings: Sequence[Hit]) -> bool:

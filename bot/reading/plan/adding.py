@@ -58,13 +58,14 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
     """ "One set of dips less", "ein Satz Chin-ups mehr": so many of the last; whether that is what is said."""
     names, rows = said.names, told.rows
     counted = next((f for f in said.values if f.kind == "count" and not f.note.get("of_plan")), None)
-    if counted is not None and _missing(told, said):
+    if counted is not None and not counted.note.get("stopped") and _missing(told, said):
         names.add("less")  # "all done, two sets of dips still missing"
     elif counted is not None and (counted.note.get("more") or ("only" not in names and _on_top(told, said, counted))):
         return more_sets(told, said, counted)
     if "only" in names and "except" in names:
         return False  # "everything but only 2 sets of push-ups"
-    each = each_lift(told, said) if "extra_set" in names and not said.values and not said.scoped else []
+    whole = all("all_lifts" in plan_names(fact) for fact in said.scoped)  # "one extra set of everything"
+    each = each_lift(told, said) if "extra_set" in names and not said.values and whole else []
     if each:
         for own in each:  # "everything done, one more set of each"
             told.added[own[-1]] = [replace(rows[at]) for at in own[-told.step(own[-1]) :]]

@@ -158,7 +158,7 @@ def _missed_whole(facts: Sequence[Fact]) -> bool:
 def _load_and_reps(single: Sequence[Fact]) -> bool:
     """Whether no more is told of one set than its load and its reps."""
     kinds = sorted(fact.kind for fact in single)
-    return kinds in (["load", "rows"], ["bare", "load"]) and all(f.value for f in single)
+    return kinds in (["load", "rows"], ["bare", "load"]) and all(f.value or f.note.get("none") for f in single)
 
 
 def _missed_set(fact: Fact) -> list[Fact]:

@@ -137,6 +137,18 @@ def _of_one_side(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     return False
 
 
+def _side_of_every(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "Archers: left only 2 per set" of planned pairs: what one side of every set came to."""
+    known = {row.movement for row in rows if row.side}
+    moves = [fact for fact in facts if fact.kind == "move"]
+    if not all(set(members(one.value)) & known for one in moves) or any(f.kind in WORK - {"bare"} for f in facts):
+        return False
+    sides = [fact for fact in facts if fact.kind == "side"]
+    told = [fact for fact in facts if fact.kind == "bare"]
+    every = any((f.kind, f.value) == ("scope", "all") or plan_names(f) & {"every"} for f in facts)
+    return every and len(sides) == len(told) == 1 and sides[0].value in ("left", "right") and bool(known)
+
+
 def _rated(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     """ "Pull-ups 7/7/8/8/9 rpe": an effort for each of the planned sets, and nothing of their reps."""
     if any(fact.kind in WORK for fact in facts):
@@ -170,9 +182,11 @@ def _loads_on(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
 
 
 def _each_exact(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
-    """ "4x4, 3x6": the schemes of two planned movements, to the letter."""
+    """ "4x4, 3x6 but the dips without weight": the schemes of two planned movements, to the letter."""
     stated = [fact for fact in facts if fact.kind == "rows"]
-    if len(stated) < 2 or any(fact.kind == "move" for fact in facts):
+    own = clauses(facts)
+    named = next((n for n, clause in enumerate(own) if any(fact.kind == "move" for fact in clause)), len(own))
+    if len(stated) < 2 or any(fact.kind in WORK for clause in own[named:] for fact in clause):
         return False
     meant = [tuple(exact_rows(rows, fact)) for fact in stated]
     return all(meant) and len(set(meant)) == len(meant)
@@ -239,6 +253,7 @@ FORMS = (
     _missed_side,
     _beside_parts,
     _of_one_side,
+    _side_of_every,
     _rated,
     _each_rated,
     _loads_on,

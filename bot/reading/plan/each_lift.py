@@ -18,6 +18,7 @@ def each_lift(told: Told, said: Said) -> list[list[int]]:
     alike = all(row.side for row in rows)
     if any(fact.note.get("each_lift") for fact in facts) and not said.clause.targets:
         return _lifts(told)
+    lift = lift or not (words.isdisjoint(little("whole_plan")) or words.isdisjoint(little("of_each")))  # "von allem"
     if said.clause.targets or not (lift or "all_lifts" in said.names or (plain and not alike)):
         return []
     lifts = _lifts(told)

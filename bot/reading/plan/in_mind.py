@@ -57,14 +57,38 @@ def not_pointed_at(told: Told, said: Said) -> list[int]:
 
 
 def set_in_mind(told: Told, said: Said) -> None:
-    """ "The last one was a grinder, rpe 9.5": the effort is of the set that the sentence has named."""
-    effort = len(said.values) == 1 and said.values[0].kind == "effort"
+    """ "The last one was a grinder, rpe 9.5": the effort is of the set that the sentence has named.
+
+    So is a miss of which no more is said: "last set went for 6 and missed".
+    """
+    one = said.values[0] if len(said.values) == 1 else None
+    effort = one is not None and (one.kind == "effort" or (one.kind == "fail" and one.value is None))
     if not effort or said.scoped or told.scope_at is None or told.scope_at[1] != said.clause.sentence:
         return
     if said.named or said.values[0].note.get("session"):
         return
     said.clause.facts.insert(0, told.scope_at[0])
     said.scoped.append(told.scope_at[0])
+
+
+def missed_there(told: Told, said: Said) -> bool:
+    """ "Last set went for 6 and missed": the miss is of the set pointed at, and what a try came to is asked."""
+    if [(fact.kind, fact.value) for fact in said.values] != [("fail", None)] or said.scoped or said.named:
+        return False
+    if told.pointed is None or told.pointed[0] != said.clause.sentence or said.sided:
+        return False
+    those = told.pointed[2]
+    at = next(n for n, clause in enumerate(told.clauses) if clause is said.clause)
+    before = told.clauses[at - 1]
+    if len(those) != 1 or told.anew.get(told.pointed[1][0]) or before.sentence != said.clause.sentence:
+        return False
+    row = told.rows[those[0]]
+    tried = "took" in before.names or any(fact.value == "attempt" for fact in before.facts)
+    if tried and not row.failed:
+        row.reps = None
+        told.ask("reps", said.clause)
+    row.failed = True
+    return True
 
 
 def there_too(told: Told, said: Said) -> None:

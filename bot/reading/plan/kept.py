@@ -24,7 +24,7 @@ def only_unplanned(told: Told, said: Said) -> bool:
     if any(clause.targets for clause in told.clauses):
         return False  # "only warm-up and pull-ups"
     told.ask("sets", said.clause)
-    told.exclusive, told.rest, told.unplanned = True, False, True
+    told.exclusive, told.rest = True, False
     return True
 
 

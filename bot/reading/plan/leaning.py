@@ -59,6 +59,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True  # "top set only 2, rest fine"
     if names & STRONG or any(fact.kind in ("instead", "delta") or fact.note.get("shift") for fact in facts):
         return True
+    if "other_load" in names and told and not any(f.kind in ("load", "loads", "at") for f in facts):
+        return True  # "4x5, forgot the weight"
     if any(f.kind == "count" and (f.note.keys() & {"of_plan", "only", "back_offs"}) for f in facts):
         return True
     loaded = any(f.kind in ("load", "bare") for f in facts) and not moves and not any(f.kind == "rows" for f in facts)

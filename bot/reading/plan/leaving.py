@@ -67,6 +67,9 @@ def left_out(told: Told, said: Said) -> bool:
             told.everything = True  # "skipped the last two": the others were done
     if said.sided and targets:
         side = next(f.value for f in said.clause.facts if f.kind == "side" and f.value in ("left", "right"))
+        if named and "skipped" in names and not scoped:
+            for at in targets:
+                told.keep.setdefault(at, True)  # "one-arm chins: skipped the left": the right was done
         targets = [at for at in targets if rows[at].side == side]
     fewer = next((f.value for f in values if f.kind == "count" and not f.note.get("of_plan")), None)
     each = each_lift(told, said) if fewer and not scoped else []
@@ -206,7 +209,7 @@ def first_only(told: Told, said: Said) -> bool:
     scope = said.scoped[-1].value
     if scope == "all" or (scope == "last" and not said.names & {"only"}):
         return False
-    if said.sided and "only" in said.names and _first_of_side(told, said):
+    if said.sided and "only" in said.names and (_side_of_set(told, said) or _first_of_side(told, said)):
         return True
     whole = lifts_pointed_at(told, said)
     each = [at for own in each_lift(told, said) for at in pick(told.rows, own, scope)]
@@ -236,14 +239,48 @@ def all_of_side(told: Told, said: Said) -> bool:
     return bool(own)
 
 
+def _sided(told: Told, said: Said) -> list[int]:
+    """The sets of the one-armed work that a clause speaks of: what it names, or the main lift, or all there are."""
+    meant = said.clause.targets or main_rows(told.rows)
+    own = [at for at in meant if told.rows[at].side]
+    return own or [at for at, row in enumerate(told.rows) if row.side]
+
+
+def _side_of_set(told: Told, said: Said) -> bool:
+    """ "Third set only right": of that set the one side alone, and both of the others."""
+    facts = [fact for fact in said.clause.facts if fact.kind in ("side", "scope") or "only" in plan_names(fact)]
+    led = next((at for at, fact in enumerate(facts) if fact.kind == "plan"), len(facts))
+    bound = facts[led + 1] if led + 1 < len(facts) else facts[led - 1] if led else None
+    if bound is None or bound.kind != "side" or len(facts) != LEAST_SAID + 1:
+        return False
+    sided = _sided(told, said)
+    left_out = told.excepted is not None and not set(sided).isdisjoint(told.excepted[1])
+    if len({told.rows[at].movement for at in sided}) > 1 or left_out:
+        told.ask("sets", said.clause)  # "all but the archers: only the left on the last set": of the others or not?
+        return True
+    chosen = pick(told.rows, sided, said.scoped[-1].value)
+    if not chosen:
+        return False
+    for at in sided:
+        told.keep.setdefault(at, True)
+        if at in chosen and told.rows[at].side != bound.value:
+            told.keep[at] = False
+    return True
+
+
 def _first_of_side(told: Told, said: Said) -> bool:
     """ "Right all three, left only the first": those of that side, and no more of it."""
     sides = {fact.value for fact in said.clause.facts if fact.kind == "side"}
-    meant = said.clause.targets or [at for at, row in enumerate(told.rows) if row.side is not None]
+    meant = _sided(told, said)
     own = [at for at in meant if told.rows[at].side in sides]
     chosen = pick(told.rows, own, said.scoped[-1].value)
     if len(sides) != 1 or not chosen:
         return False
+    if len({told.rows[at].movement for at in meant}) > 1:
+        told.ask("sets", said.clause)
+        return True
+    for at in meant:
+        told.keep.setdefault(at, True)  # "archers: left only the first two": the right as planned
     for at in own:
         told.keep[at] = at in chosen
     return True

@@ -33,7 +33,9 @@ def meant(told: Told, said: Said, efforts_only: bool) -> list[int]:
     if touched and rest:
         first = rows[touched[0]].movement
         return [i for i, row in enumerate(rows) if row.movement == first and not row.touched]
-    if not said.named and not one_set and any(f.kind == "load" and f.note.get("none") for f in values):
+    stated = [fact for fact in values if fact.kind == "rows"]
+    unloaded = any(f.kind == "load" and f.note.get("none") for f in values) and not stated
+    if not said.named and not one_set and unloaded:
         told.everything = told.everything or whole
         return [i for i, row in enumerate(rows) if row.load_kg and carried(row)]  # "as planned, but bodyweight only"
     if "all_lifts" in said.names and values[0].kind in ("bare", "load") and not one_set:
@@ -45,7 +47,6 @@ def meant(told: Told, said: Said, efforts_only: bool) -> list[int]:
         return [i for i, row in enumerate(rows) if row.part != "warm_up"]
     counted = next((f for f in values if f.kind == "count" and f.note.get("of_plan")), None)
     own = counted_rows(rows, counted.note["of_plan"]) if counted else []
-    stated = [fact for fact in values if fact.kind == "rows"]
     exact = exact_rows(rows, stated[0]) if len(stated) == 1 else []
     return the_rows(rows, values) or own or exact or _singles(rows, stated) or best_rows(rows, stated)
 

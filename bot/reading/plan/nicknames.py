@@ -1,4 +1,4 @@
-"""Short names on a day that plans a variant: "rows done" of planned ring rows, "hang: left 9, right 12" on one arm."""
+"""Short names on a day that plans a variant: "rows done" of planned ring rows."""
 
 from __future__ import annotations
 
@@ -13,14 +13,11 @@ from bot.reading.plan.clauses import clause_around
 from bot.reading.plan.ground import plan_names
 
 ON_RINGS = {"row": "ring_row", "dip": "ring_dip", "pull_up": "ring_pull_up", "muscle_up": "ring_muscle_up"}
-ONE_ARMED = {"dead_hang": "one_arm_hang"}
-FEATURE = {"dead_hang": "hang"}  # what the short name tells, where it is not the movement itself
 WORDS = {
     "row": 1,
     "dip": 1,
     "pull_up": 2,
     "muscle_up": 2,
-    "dead_hang": 2,
 }  # so many words at most: "barbell rows" are none on rings
 
 
@@ -31,7 +28,7 @@ def as_planned(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     told = {fact.value.movement for fact in facts if fact.kind == "move"}
     meant = {
         short: ring
-        for short, ring in (ON_RINGS | ONE_ARMED).items()
+        for short, ring in ON_RINGS.items()
         if short in told and ring in planned and short not in planned and ring not in told
     }
     if not meant:
@@ -76,10 +73,7 @@ def _stands_for(facts: Sequence[Fact], at: int) -> bool:
 def _short(fact: Fact) -> bool:
     """Whether a movement is named by its short name alone."""
     mention = fact.value
-    return bool(
-        mention.features == {FEATURE.get(mention.movement, mention.movement)}
-        and mention.end - mention.start <= WORDS[mention.movement]
-    )
+    return bool(mention.features == {mention.movement} and mention.end - mention.start <= WORDS[mention.movement])
 
 
 def _weighted_ones(message: Message, facts: Sequence[Fact]) -> list[Fact]:

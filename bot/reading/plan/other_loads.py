@@ -27,13 +27,15 @@ def other_loads(told: Told, said: Said) -> bool:
 def other_weight(told: Told, said: Said) -> bool:
     """ "A bit more weight on the dips", "etwas weniger Gewicht": other loads than planned, and not by how much."""
     facts = said.clause.facts
-    if not facts or _wished(told.message, facts[0].start, facts[-1].end):
+    own = {at for fact in facts if "other_load" in plan_names(fact) for at in range(fact.start, fact.end)}
+    if not facts or _wished(told.message, facts[0].start, facts[-1].end, own):
         return False
     texts = [token.text for token in told.message.tokens]
     weight, amounts = little("weight", "put_on"), little("more_or_less")
+    unloaded = any(fact.kind == "load" and fact.note.get("none") for one in told.clauses for fact in one.facts)
     for fact in facts:
         if "other_load" in plan_names(fact):
-            return True  # "had to drop the weight"
+            return not unloaded  # "had to drop the weight", and no "dips without weight, forgot the belt"
         if fact.kind == "plan" and plan_names(fact) & {"less", "more"}:
             if weight.intersection(texts[fact.end : fact.end + WEIGHT_NEAR]):
                 return True
@@ -44,14 +46,18 @@ def other_weight(told: Told, said: Said) -> bool:
     return False
 
 
-def _wished(message: Message, start: int, end: int) -> bool:
-    """Whether a clause says what would be, or will be: "could use more weight next time"."""
+def _wished(message: Message, start: int, end: int, own: set[int]) -> bool:
+    """Whether a clause says what would be, or will be: "could use more weight next time".
+
+    `own`: the tokens of words that tell of another load, "left the weight at home".
+    """
     if any(token.text in little("asked_for") for token in message.tokens[start:end]):
         return True
     return any(
         (hit.table == "unreal" and hit.name == "wanted")
         or ((hit.table, hit.name) == ("effort", "could") and not _had_to(message, hit.end))
         for at in range(max(0, start - WEIGHT_NEAR), end)
+        if at not in own
         for hit in message.beginning("grammar")[at]
     )
 

@@ -55,7 +55,7 @@ def read_plan(message: Message, facts: list[Fact], work: Work) -> None:
         fact = (left or facts)[0]
         work.asks.append(Ask("sets", message.span(fact.start, fact.end)))
         work.report = True
-    elif told.unplanned:
+    elif told.asks:
         work.asks.extend(told.asks)
         work.report = True
 
@@ -141,7 +141,7 @@ def mended(message: Message, facts: Sequence[Fact]) -> Fact | None:
 def read_bare(message: Message, facts: list[Fact], work: Work) -> None:
     """Numbers without a movement, in the plan's terms, on a day with a plan: they are the plan's."""
     stated = [f for f in facts if f.kind == "rows" and not (f.note.get("one") and not f.note.get("reps"))]
-    loads = [f for f in facts if f.kind in ("load", "at", "loads")]
+    loads = [f for f in facts if f.kind in ("load", "at", "loads") or (f.kind == "ask" and f.value == "load_kg")]
     if not stated and not (loads and any(f.kind in ("count", "bare") for f in facts)):
         return
     if stated and all(len(f.value) == 1 and not f.note.get("the") for f in stated) and not loads:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import members, plan_names
@@ -138,7 +139,13 @@ def _last_ones(fact: Fact) -> bool:
     return fact.kind == "scope" and (nth or several or fact.value == "last")
 
 
-def sets_by_load(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+def _one_of_them(message: Message, fact: Fact) -> bool:
+    """ "Einer mit 20", "una con 20": a set, and no single, behind sets that are counted."""
+    one = fact.kind == "rows" and len(fact.value) == 1 and fact.value[0].reps == 1
+    return one and message.tokens[fact.start].text in little("one_try")
+
+
+def sets_by_load(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "Three sets with 20 and two with 22.5" of five planned: the first three, and those after them."""
     aside = ("word", "sep", "scheme", "claim")
     told = [fact for fact in facts if fact.kind not in aside and not plan_names(fact) & {"the", "done", "fine"}]
@@ -150,10 +157,10 @@ def sets_by_load(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
         told = [fact for fact in told[:end] if fact is not moves[0]]
     counts, loads = told[::2], told[1::2]
     paired = len(counts) == len(loads) > 1 and any(one.kind == "count" for one in counts)
-    paired = paired and all(one.kind in ("count", "bare") for one in counts)
+    paired = paired and all(one.kind in ("count", "bare") or _one_of_them(message, one) for one in counts)
     if not paired or any(one.kind != "load" or not one.value for one in loads) or any(row.side for row in main):
         return list(facts)
-    many = [int(one.value) for one in counts]
+    many = [1 if one.kind == "rows" else int(one.value) for one in counts]
     if sum(many) != len(main) or min(many) < 1:
         return [Fact("ask", told[0].start, told[-1].end, "sets", {"outcome": True, "whole": True})]
     done = 0

@@ -107,14 +107,41 @@ def _in_place(told: Told, said: Said) -> bool:
 
 
 def other_thing(told: Told, said: Said) -> bool:
-    """ "Done but with a band instead of weight": what stands for what, no book knows; asked."""
+    """ "Done but with a band instead of weight": what stands for what, no book knows; asked.
+
+    So is "typewriters instead of archers": the planned lift was not done.
+    """
     clause = said.clause
-    if "instead" not in said.names or "not_this" in said.names or said.values or said.named or clause.outside:
+    if "instead" not in said.names or "not_this" in said.names or said.values or clause.outside:
         return False
+    hits = told.message.beginning("movements")[clause.facts[0].start : clause.facts[-1].end]
+    on_rings = any(hit.name == "ring" for found in hits for hit in found)
+    if on_rings and any(row.movement in RINGED.values() for row in told.rows):
+        return False  # "done, rings instead of the bar", as it was planned
+    if said.named:
+        return _unknown_for(told, said)
     words = [fact for fact in clause.facts if fact.kind == "word" and not fact.note.get("noise")]
     if not words or clause.facts[-1].kind != "word" or any(fact.kind == "claim" for fact in clause.facts):
         return False
     told.ask("sets", clause)
+    return True
+
+
+def _unknown_for(told: Told, said: Said) -> bool:
+    """Whether words that no book knows stand for a planned lift, which is left out and asked."""
+    facts, tokens = said.clause.facts, told.message.tokens
+    led = next((at for at, fact in enumerate(facts) if "instead" in plan_names(fact)), 0)
+    named = [fact for fact in facts if fact.kind == "move"]
+    ahead = facts[:led]
+    words = [tokens[fact.start] for fact in ahead if fact.kind == "word" and not fact.note.get("noise")]
+    silent = all(f.kind == "word" or plan_names(f) <= {"the", "done", "only"} or f.value == "got" for f in ahead)
+    glue, small = told.message.book("prose").words, little("used", "with", "the", "article")
+    known = all(token.text in small or token.word in glue for token in words)
+    if not named or any(fact.start < facts[led].start for fact in named) or not silent or known:
+        return False
+    told.ask("movement", said.clause)
+    for at in said.clause.targets:
+        told.keep[at] = False
     return True
 
 
@@ -175,11 +202,18 @@ def put_in_place(told: Told, clause: Clause, new: str, where: list[int]) -> None
         row = told.rows[at]
         if not goes_over(new, row) and not (same and row.load_kg):
             row.load_kg, row.load_open = (None, True) if free else (0.0, row.load_open)
-        row.movement = new
-        told.keep[at] = True
+        two_handed = _two_handed(new, row)
+        told.keep[at] = not (two_handed and row.side == "right")
+        row.movement, row.side = new, None if two_handed else row.side
     loads = any(fact.kind in ("load", "loads", "at", "instead") for fact in clause.facts)
     if not loads and any(told.rows[at].load_open for at in where):
         told.ask("load_kg", clause)
+
+
+def _two_handed(new: str, row: Row) -> bool:
+    """Whether a pair of sets by side is one set of what stands in their place: hangs of both hands."""
+    by_side = row.side is not None and row.movement is not None and movement(row.movement).one_sided
+    return by_side and not movement(new).one_sided and new not in FREE_WEIGHTS
 
 
 def _same_said(told: Told, clause: Clause) -> bool:

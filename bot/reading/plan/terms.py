@@ -52,6 +52,7 @@ from bot.reading.plan.so_many_more import said_once_more
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.too_heavy import too_heavy
 from bot.reading.plan.up_to import up_to
+from bot.reading.plan.value_again import value_again
 from bot.reading.rules import Rule, Rules
 
 
@@ -121,6 +122,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (all_told, "rounds|count|bare|word|scope move|scope|plan"),
     (listed_of_side, "bare sep side"),
     (lone_count, "count"),
+    (value_again, "rows move =fine|=done|=planned"),
     (by_outcome, "rows|side"),
 )
 TERMS = Rules(RULES)

@@ -5,11 +5,21 @@ from __future__ import annotations
 from bot.reading.plan.adding import of_added, sets_more_or_fewer
 from bot.reading.plan.altered import alter
 from bot.reading.plan.back_offs_counted import back_offs_counted
+from bot.reading.plan.banded import banded
 from bot.reading.plan.besides import beside_plan
 from bot.reading.plan.choosing import main_rows, of_pair, per_side, pick
 from bot.reading.plan.clauses import Clause
 from bot.reading.plan.fewer import so_many_each
-from bot.reading.plan.in_mind import of_another, of_excepted, point, set_in_mind, stopped_there, there_too, those_after
+from bot.reading.plan.in_mind import (
+    missed_there,
+    of_another,
+    of_excepted,
+    point,
+    set_in_mind,
+    stopped_there,
+    there_too,
+    those_after,
+)
 from bot.reading.plan.kept import kept_before, kept_whole, only_named, only_unplanned
 from bot.reading.plan.leaving import (
     against_the_rest,
@@ -62,7 +72,14 @@ def take(told: Told, clause: Clause) -> None:
         told.everything = told.everything or "except" in said.names  # "everything, but more weight on the dips"
         lighter(told, clause)
         return
-    if stopped_there(told, said) or no_time_for_it(told, said) or against_the_rest(told, said):
+    if banded(told, said):
+        return
+    if (
+        missed_there(told, said)
+        or stopped_there(told, said)
+        or no_time_for_it(told, said)
+        or against_the_rest(told, said)
+    ):
         return
     if paused(told, said) or ranged(told, said):
         kept_whole(told, said)

@@ -15,7 +15,9 @@ def unclear(told: Told, said: Said) -> bool:
     if asked is None:
         return _one_more(told, said)
     told.asks.append(Ask(asked.value, told.message.span(asked.start, asked.end)))
-    targets = said.clause.targets or (main_rows(told.rows) if asked.note.get("shift") else [])
+    own = main_rows(told.rows)
+    counted = any(fact.kind == "count" and fact.value * told.step(own[0]) == len(own) for fact in said.values)
+    targets = said.clause.targets or (own if asked.note.get("shift") or counted else [])
     if asked.note.get("outcome"):  # "missed the single on the left" of several a side
         targets = targets or [at for at, row in enumerate(told.rows) if row.side is not None]
     for at in targets:

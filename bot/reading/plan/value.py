@@ -159,7 +159,8 @@ def _bare(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
     if load and not reps and not (verb or took) and value in EFFORTS:
         asks.append(Ask("load_kg", span))
         return True
-    if (load or (took and loaded)) and (not reps or (took and value > max(row.reps or 0 for row in where))):
+    more = took and value > max(row.reps or 0 for row in where)  # "took 8" of planned sixes with 10
+    if (load and (not reps or more)) or (took and loaded and not reps):
         _set_load(where, kg)
         return True
     if reps and load and (verb or took):

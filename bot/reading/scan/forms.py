@@ -16,6 +16,7 @@ from bot.reading.scan.load_for import load_by_reps, load_for, plates
 from bot.reading.scan.loads import load
 from bot.reading.scan.marks import marks
 from bot.reading.scan.noise import noise_after
+from bot.reading.scan.rungs import rungs
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.sets import sets
 from bot.reading.scan.turned import turned
@@ -68,15 +69,21 @@ def _tables(names: str) -> frozenset[str]:
 
 LOADS_FIRST: tuple[tuple[Form, Beginning], ...] = (
     (_alone(turned), Beginning(words=("turned",))),
+    (_alone(rungs), Beginning(_tables("scheme load"), numbers=True)),
     (_alone(load_for), Beginning(_tables("load"), numbers=True, words=("from_to",))),
     (_alone(load_by_reps), Beginning(numbers=True)),
     (_alone(plates), Beginning(_tables("load"), numbers=True)),
-    (_noise, Beginning(_tables("noise"), numbers=True, words=("week_cell", "numbered", "half_past"), signs="(€$£=")),
+    (_noise, Beginning(_tables("noise"), numbers=True, words=("week_cell", "numbered", "half_past"), signs="(€$£=@")),
 )
 THEN: tuple[tuple[Form, Beginning], ...] = (
     (
         _alone(against_plan),
-        Beginning(_tables("scope plan sets side load fail"), numbers=True, words=("after_set", "from_set"), signs="+"),
+        Beginning(
+            _tables("scope plan sets side load fail"),
+            numbers=True,
+            words=("after_set", "from_set", "in_a_set"),
+            signs="+",
+        ),
     ),
     (_effort, Beginning(_tables("effort load"), numbers=True, words=("was",))),
     (

@@ -14,6 +14,8 @@ MOST_PLUS = 4  # reps added after a breath; a load would be more
 LEAST_LOAD = 15  # numbers from it on, before "singles", are loads
 LEAST_ROW = 10  # of a row of loads whose last number alone has its unit
 FIGURES_OF_TEMPO = (3, 4)
+MOST_HOLDS = 10  # that one number counts: "10 20 second hangs"
+FAR_LONGER = 3
 FRACTIONS = ([3, 4], [1, 2], [2, 3], [1, 3])  # so far a rep went: "about 3/4 up"
 
 
@@ -89,9 +91,18 @@ def _goes_in(s: Scanner, at: int, row: Row) -> bool:
         return False  # "5 reps, 15 kg"; "je 3, 25 kg"
     if s.at(after).has("reps") and not row.told and s.at(after + 1).text != ",":
         return False
+    if s.at(after).text in little("out_of") and s.at(after + 1).text in little("those"):
+        return False  # "5, 5, 5, 2 of those paused"
+    if _times_in_doubt(s, after):
+        return False  # "5 reps, 6 or 7 times"
     return not row.told or not (
         _is_of_what_follows(s, after, item, row) or _is_of_another_kind(s, after, unit, item, row)
     )
+
+
+def _times_in_doubt(s: Scanner, i: int) -> bool:
+    other = s.or_other(i)
+    return other is not None and s.at(other + 1).text in little("times_after")
 
 
 def _is_article(item: Item, follow: Item) -> bool:
@@ -118,7 +129,7 @@ def _is_of_what_follows(s: Scanner, after: int, item: Item, row: Row) -> bool:
         or (nxt.has("count") and min(item.value or 0, *row.values) < LEAST_LOAD)
         or (nxt.text.isalpha() and not nxt.space and nxt.text in little("ordinal_ending"))
         or (nxt.text == "." and then.has("sets", "sets"))  # "1. Satz 6, 2. Satz 5"
-        or nxt.text in little("a_miss")
+        or nxt.text in little("a_miss", "of_those_sets")
         or (row.reps_said and nxt.text in little("times_after"))  # "five reps, four times"
     )
 
@@ -223,6 +234,9 @@ def _facts(s: Scanner, row: Row) -> tuple[list[Fact], int] | None:
     if all(unit in ("kg", "lb") for unit in units) or heavy:  # "40 42.5 45 singles"
         return [Fact("loads", start, end, [s.kg(v, u) for v, u in zip(values, units, strict=True)])], behind
     if all(unit in ("sec", "min") for unit in units):
+        if _counts_holds(s, row):  # "three 30-second hangs"
+            held = Entry(hold_s=values[1] * (60 if row.newest_unit == "min" else 1))
+            return [Fact("rows", start, end, [held] * int(values[0]), {})], behind
         rows = [Entry(hold_s=v * (60 if u == "min" else 1)) for v, u in zip(values, units, strict=True)]
         return [Fact("rows", start, end, rows, {"list": True})], behind
     if any(unit is not None for unit in units):
@@ -235,6 +249,20 @@ def _facts(s: Scanner, row: Row) -> tuple[list[Fact], int] | None:
     if more is not None and "+" not in marks:
         return [told, *more[0]], more[1]
     return [told], behind
+
+
+def _counts_holds(s: Scanner, row: Row) -> bool:
+    """Whether the first of two numbers counts the holds that the second is the time of: "two 20s l-sits"."""
+    if len(row.told) != 2 or row.marks != [" "] or row.told[0][1] is not None:
+        return False
+    many, held = row.told
+    if many[0] not in range(2, MOST_HOLDS + 1):
+        return False
+    seconds = held[0] * (60 if held[1] == "min" else 1)
+    behind = s.at(row.ends[-1])
+    named = behind.kind == "move" or behind.text in little("hold")
+    # written apart, or far shorter than the other: nobody lists holds of 3 and 30 seconds
+    return many[2].spelled != held[2].spelled or seconds >= FAR_LONGER * many[0] or (named and seconds > many[0])
 
 
 def _alike(numbers: list[tuple[float, str | None, Item]], last: Item) -> bool:

@@ -5,6 +5,9 @@ from __future__ import annotations
 from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
+MOST_FIGURES = 4  # of a tempo
+LEAST_SECONDS = 60  # so much is no load of "the rest"
+
 
 def _ends(s: Scanner, dot: int) -> bool:
     """Whether a full stop ends its sentence: a movement, a capital or nothing follows."""
@@ -34,6 +37,29 @@ def _warms_up(s: Scanner, i: int, unit: int) -> bool:
     return any(not little("warming").isdisjoint(item.text.replace("-", " ").split()) for item in near)
 
 
+def _tempo_figures(s: Scanner, i: int) -> int | None:
+    """ "3-1-X-1": three or four figures, one of them the X of a lift without delay; the place behind them."""
+    at, fast = i, False
+    for n in range(MOST_FIGURES):
+        item = s.at(at)
+        fast = fast or item.text == "x"
+        if item.text != "x" and not (item.kind == "num" and item.value in range(10)):
+            return None
+        at += 1
+        if s.at(at).text not in ("-", "/") or n == MOST_FIGURES - 1:
+            return at if fast and n >= MOST_FIGURES - 2 else None
+        at += 1
+    return None
+
+
+def _is_of_seconds(s: Scanner, rest: int, j: int) -> bool:
+    """ "4x30s rest 90": seconds, as no load of the other sets is so high; "the rest with 90" is of sets."""
+    after = s.at(j + 1)
+    alone = s.unit_at(j + 1) is None and not after.has("times", "x") and not after.has("reps") and after.kind != "move"
+    led = s.at(rest - 1).has("plan", "the") or s.at(rest - 1).text in little("the")
+    return j == rest + 1 and alone and not led and s.unit == "kg" and (s.at(j).value or 0) >= LEAST_SECONDS
+
+
 def noise_after(s: Scanner, i: int) -> int | None:
     """The place after numbers that mean nothing here: rest times, tempo, heart rate, clock times, heights."""
     item = s.at(i)
@@ -48,6 +74,9 @@ def noise_after(s: Scanner, i: int) -> int | None:
             return i + 2  # "workout 12: chins 4x4"
     if cells[1].spelled and cells[1].value in range(1, 13) and _o_clock(s, i):
         return i + 2  # "got to the gym about half six"
+    figures = _tempo_figures(s, i + item.has("load", "sign"))  # "4x4 @3-1-x-0"
+    if figures is not None:
+        return figures
     if item.has("noise", "tempo"):
         j = i + 1
         while (
@@ -80,6 +109,8 @@ def noise_after(s: Scanner, i: int) -> int | None:
             s.at(j).kind == "clock" or s.unit_at(j + 1) in ("sec", "min") or s.at(j + 1).text == "'"
         ):
             return j + 2 if s.at(j).kind == "num" else j + 1
+        if s.at(j).kind == "num" and _is_of_seconds(s, i, j):
+            return j + 1
     if item.text == "(" and s.at(i + 1).kind == "num" and s.at(i + 2).text == "-" and s.at(i + 4).text == "-":
         j = i + 1
         while s.at(j).kind == "num" or s.at(j).text == "-":

@@ -155,10 +155,20 @@ def _of_so_many(told: Value) -> Found | None:
 
 
 def _of_those(told: Value) -> Found | None:
-    """ "3 of those"."""
+    """ "3 of those", "2 de ellas", "2 davon mit 10", "davon zwei mit 10"."""
     s, i = told.s, told.i
-    those = s.at(i + 1).text in little("out_of") and s.at(i + 2).text in little("those")
-    return told.count(i + 3, {"those": True}) if those else None
+    names = ("those",) if s.planned else ("those", "of_those_sets")
+    if s.at(i + 1).text in little("out_of") and s.at(i + 2).text in little(*names):
+        return told.count(i + 3, {"those": True})
+    if s.planned or told.value not in range(1, MOST_NAMED + 1):
+        return None
+    behind = s.at(i + 1).text in little("of_those_sets")
+    after = s.at(i + 1 + behind)
+    counts = after.kind in ("num", "move") or any(after.has(table) for table in ("unit", "reps", "times"))
+    led = s.at(i - 1).text in little("of_those_sets") and not after.has("load", "plus")
+    # nothing behind makes them reps or a load
+    some = (behind or led) and (not counts or after.has("load", "at"))
+    return told.count(i + 1 + behind, {"those": True}) if some else None
 
 
 RULES: tuple[Callable[[Value], Found | None], ...] = (

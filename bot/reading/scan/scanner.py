@@ -54,6 +54,7 @@ class Scanner:
         told = ("each_step", "per_step", "step_jumps")  # "2.5 more each set"
         self.steps = not all(little(name).isdisjoint(texts) for name in told)
         self.has_tempo = ("noise", "tempo") in labels
+        self.has_ladder = ("scheme", "ladder") in labels
 
     def rest_paused(self, i: int) -> bool:
         """Whether what stands at `i` is told of a rest-pause set."""

@@ -93,9 +93,11 @@ def chain(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         after = _joint(s, end, factors[-1])
         if after is None:
             break
-        row = listed(s, after) if first.role == "load" and len(factors) == 1 and s.at(after + 1).text == "," else None
+        heavy = first.role == "load" or _load_by_list(s, first, end)
+        row = listed(s, after) if heavy and len(factors) == 1 and s.at(after + 1).text in (",", "/") else None
         if row is not None and row[0][0].kind == "rows":
-            load = Fact("load", s.at(i).start, s.at(end - 1).end, first.kg, {"how": "plus"})
+            kg = first.kg if first.role == "load" else s.kg(first.value)
+            load = Fact("load", s.at(i).start, s.at(end - 1).end, kg, {"how": "plus"})
             return [load, *row[0]], row[1]  # "20 kg x 5,5,4"
         nxt = factor(s, after)
         if nxt is None:
@@ -150,6 +152,22 @@ def _further(fact: Fact) -> Fact:
     return replace(fact, note={**fact.note, "more": True}) if fact.kind == "rows" else fact
 
 
+def _load_by_list(s: Scanner, first: Factor, times: int) -> bool:
+    """ "Curls 30 x 12, 12, 10": so many sets nobody does, and the reps of further ones follow."""
+    told = s.at(times).has("times", "x") and first.role is None and first.pair is None and first.high is None
+    return told and not s.planned and LEAST_LOAD <= first.value <= MOST_KG and (s.at(times + 1).value or 0) <= MOST_LED
+
+
+def _load_by_reps(s: Scanner, i: int, factors: list[Factor]) -> bool:
+    """ "DB rows 40 x 10": a free weight always has a load, and so many sets of it nobody does."""
+    first, reps = factors
+    if s.planned or not LEAST_LOAD <= first.value <= MOST_KG or reps.value > MOST_LED or first.pair or reps.pair:
+        return False
+    after = s.at(reps.end)
+    loaded = after.has("load") or s.unit_at(reps.end) is not None or after.kind == "num"
+    return of_free_weight(s, i) and not loaded and not after.has("sets")
+
+
 def _resolve(s: Scanner, i: int, factors: list[Factor]) -> list[Fact]:
     start, end = s.at(i).start, s.at(factors[-1].end - 1).end
     loads = [f for f in factors if f.role == "load"]
@@ -169,6 +187,9 @@ def _resolve(s: Scanner, i: int, factors: list[Factor]) -> list[Fact]:
     led = s.at(i - 1).has("load", "at") and not s.at(i).spelled
     if led and len(open_) == len(factors) == 2 and open_[0].value >= LEAST_LED and open_[1].value <= MOST_LED:
         open_[0].role, open_[0].kg = "load", s.kg(open_[0].value)  # "with 35 x 3"
+        loads, open_ = [open_[0]], [open_[1]]
+    if not loads and len(open_) == len(factors) == 2 and _load_by_reps(s, i, factors):
+        open_[0].role, open_[0].kg = "load", s.kg(open_[0].value)
         loads, open_ = [open_[0]], [open_[1]]
     if not loads and len(open_) + len(work) == 2 and not sets:
         for this, other in ((factors[1], factors[0]), (factors[0], factors[1])):

@@ -18,8 +18,6 @@ from bot.reading.scan.so_often import TIMES, by_so_many, pair_times, sets_of_nam
 from bot.reading.scan.tries import MOST_TRIES, judged_tries, of_attempts, tries
 from bot.reading.scan.usual import usual_of_another, usual_thing
 
-LEAST_RUNGS = 2  # steps of a ladder told by its ends
-
 
 def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     item = s.at(i)
@@ -27,8 +25,9 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if interval is not None:
         return interval
     other = s.or_other(i + 1) if item.kind == "num" else None
-    if other is not None and s.at(other + 1).has("sets"):
-        return [Fact("ask", item.start, s.at(other + 1).end, "sets", {"how_many": True})], other + 2  # "6 or 7 sets"
+    counted = other is not None and s.at(other + 1).text in little("times_after")
+    if other is not None and (s.at(other + 1).has("sets") or counted):
+        return [Fact("ask", item.start, s.at(other + 1).end, "sets", {"how_many": True})], other + 2  # "6 or 7 times"
     if item.kind == "num" and sets_of_named(s, i):
         return [Fact("count", item.start, s.at(i + 1).end, int(item.value or 0))], i + 2
     form = labelled(s, i)
@@ -57,10 +56,10 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         and not s.at(i + 2).has("noise", "rest")
     ):
         item = replace(item, kind="num", value=1.0)
-    if item.has("scheme", "ladder"):
-        rungs = _rungs(s, i)
-        if rungs is not None:
-            return rungs
+    if item.has("scheme", "attempt"):
+        told = judged_tries(s, i)
+        if told is not None:
+            return told
     often = {"twice": 2, "thrice": 3}.get(item.name("times") or "")
     if often is not None and s.at(i + 1).value is not None:
         one = factor(s, i + 1)
@@ -121,7 +120,8 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         or chain(s, i)
     )
     if told is not None:
-        row = chain(s, told[1] + 1) if s.at(told[1]).has("sep", "or") else None
+        again = s.or_other(told[1]) if s.at(told[1]).has("sep", "or") else None
+        row = chain(s, again) if again is not None else None
         if row is not None:
             return [Fact("ask", item.start, s.at(row[1] - 1).end, "sets")], row[1]  # "3x8 or 4x8"
         return _or_so_many(s, told) or told
@@ -153,23 +153,6 @@ def _or_so_many(s: Scanner, told: tuple[list[Fact], int]) -> tuple[list[Fact], i
     stop = after + s.at(after).has("reps")
     asked = [Entry(ask="reps") for _ in rows.value]
     return [Fact("rows", rows.start, s.at(stop - 1).end, asked, rows.note)], stop
-
-
-def _rungs(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
-    """ "Ladder 1 to 5", "Leiter von 1 bis 5": a set of each number."""
-    j = i + 1
-    while s.at(j).text in (":",) or s.at(j).text in little("from"):
-        j += 1
-    low, high = s.at(j), s.at(j + 2)
-    joined = s.at(j + 1).text in little("until") or s.at(j + 1).text in little("range")
-    if low.kind != "num" or high.kind != "num" or not joined or s.at(j + 3).text in ("-", "/", ",", "x"):
-        return None
-    first, last = int(low.value or 0), int(high.value or 0)
-    if not 0 < first < last <= MOST_TRIES or last - first < LEAST_RUNGS:
-        return None
-    rows = [Entry(reps) for reps in range(first, last + 1)]
-    mark = Fact("scheme", s.at(i).start, s.at(i).end, "ladder", {"names": []})
-    return [mark, Fact("rows", low.start, high.end, rows, {"list": True, "mark": "-"})], j + 3
 
 
 def _closes(s: Scanner, i: int) -> bool:

@@ -26,6 +26,8 @@ def _start(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     j = i + 1
     while s.at(j).text in little("step_start_at") and j < i + 3:
         j += 1
+    if j == i + 1 and s.at(i).text in little("the"):
+        return None  # the "los" of "los dos primeros", not of "los mit 15"
     number, unit = s.at(j), s.unit_at(j + 1)
     if number.kind != "num" or number.value is None or unit not in (None, "kg", "lb"):
         return None

@@ -8,6 +8,8 @@ from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 MOST_TRIES = 20  # of one kind, as of sets told at once
+MOST_BETWEEN = 3  # items between the tries and how many of them went up
+OF_WHAT = 6  # items of "attempts at the muscle-up"
 TRIES_TOLD = 6  # so far behind the tries stands how many went up
 
 
@@ -64,26 +66,52 @@ def tries(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
 
 
 def judged_tries(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
-    """ "4 Anläufe, davon 1 daneben": singles, so many of them missed or made."""
-    item = s.at(i)
-    if item.value not in range(1, MOST_TRIES + 1) or not s.at(i + 1).has("scheme", "attempt"):
+    """ "4 Anläufe, davon 1 daneben", "attempts: 4, one made it": singles, so many of them missed or made."""
+    item, j = s.at(i), i + 2
+    if item.has("scheme", "attempt"):  # "attempts: 4, one made it"
+        many = i + 1
+        while many < i + OF_WHAT and s.at(many).kind in ("word", "move", "known") and s.at(many).value is None:
+            many += 1  # "attempts at the muscle-up: 4"
+        many += 1
+        if s.at(many - 1).text not in (":", "-", "=") or s.at(many).kind != "num":
+            return None
+        item, j = s.at(many), many + 1
+        if s.at(j).text not in (",", "(", ";", "-"):
+            return None
+    elif not s.at(i + 1).has("scheme", "attempt"):
         return None
-    j = i + 2
-    while j < i + 5 and (
+    else:
+        at_what = next((at for at in range(j, j + MOST_BETWEEN) if s.at(at).kind not in ("word", "known")), j)
+        if s.at(at_what).kind == "move" and s.at(at_what + 1).text in (",", "(", ";", "-", ":"):
+            j = at_what + 1  # "3 attempts at the muscle-up, 1 went"
+    if item.value not in range(1, MOST_TRIES + 1):
+        return None
+    first = j
+    while j < first + MOST_BETWEEN and (
         s.at(j).text in (",", ":", "-", "(") or s.at(j).has("sep", "and") or s.at(j).text in little("of_those")
     ):
         j += 1
+    said = s.at(j) if s.at(j + 1).kind == "num" and _verdict(s.at(j)) else None  # "got 2"
+    j += said is not None
     part, move = s.at(j), s.at(j + 1) if s.at(j + 1).kind == "move" else None
-    verdict = s.at(j + 1 + (move is not None))
+    named = [s.at(at) for at in range(i, j) if s.at(at).kind == "move"]
+    move = named[0] if named else move
+    verdict = said or s.at(j + 1 + (move is not None and not named))
     if part.value is None or part.value != int(part.value) or part.value > (item.value or 0):
         return None
     missed = verdict.has("fail", "fail") or verdict.text in little("a_miss")
-    if not missed and not verdict.has("scheme", "got") and not verdict.has("fail", "yes"):
+    if not missed and not _verdict(verdict):
         return None
     tried = int(item.value or 0)
     made = tried - int(part.value) if missed else int(part.value)
     rows = [Entry(1 if at < made else 0) for at in range(tried)]
-    named = [Fact("move", move.start, move.end, move.mention)] if move is not None else []
-    return [*named, Fact("rows", item.start, verdict.end, rows, {"list": True, "mark": ","})], j + 2 + (
-        move is not None
-    )
+    moves = [Fact("move", move.start, move.end, move.mention)] if move is not None else []
+    end = part.end if said is not None else verdict.end
+    after = j + 1 if said is not None else j + 2 + (move is not None and not named)
+    return [*moves, Fact("rows", item.start, end, rows, {"list": True, "mark": ","})], after
+
+
+def _verdict(item: Item) -> bool:
+    """Whether a word says of a try that it went up, or that it did not."""
+    told = item.has("scheme", "got") or item.has("fail", "fail", "yes") or item.text in little("a_miss")
+    return told or _went_up(item)

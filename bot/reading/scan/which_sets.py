@@ -79,9 +79,14 @@ def which_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     ):
         which = ("these", (int(nxt.value or 0), int(s.at(j + 2).value or 0)))
         return [Fact("scope", item.start, s.at(j + 2).end, which)], j + 3
-    if item.has("sets", "rounds") and item.text in little("a_round") and _numbers_a_round(s, i):
+    if (
+        item.has("sets", "rounds")
+        and item.text in little("a_round")
+        and not s.at(i - 1).has("scope")
+        and _numbers_a_round(s, i)
+    ):
         return [Fact("scope", item.start, nxt.end, int(nxt.value or 0), {"numbered": True})], j + 1
-    told = _range_of_sets(s, i) or figured_sets(s, i)
+    told = _range_of_sets(s, i) or figured_sets(s, i) or _in_figures(s, i)
     if told is not None:
         return told
     if (
@@ -150,6 +155,9 @@ def onwards(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     first = int(nth) if nth is not None and nth.isdigit() else None
     if later and nth == "first" and s.at(j).text not in little("at_first"):
         first = 1  # "took 20 after the first set"
+        if s.at(end).value in range(2, MOST_NAMED + 1) and (s.at(end).spelled or s.at(end + 1).has("sets", "sets")):
+            first = int(s.at(end).value or 1)  # "no weight after the first two"
+            end += 1 + s.at(end + 1).has("sets", "sets")
     if first is None and s.at(j).has("sets", "sets") and s.at(j + 1).kind == "num":
         first, end = int(s.at(j + 1).value or 0), j + 2
     elif first is None and later and s.at(j).kind == "num" and s.at(j + 1).has("sets", "sets"):
@@ -166,7 +174,29 @@ def _changes(s: Scanner, i: int, end: int) -> bool:
             one = s.at(at)
             if one.kind in ("nl", "end") or one.text in (",", ".", ";", "!", "?"):
                 break
+            if one.has("load", "none"):
+                return True
             if one.kind == "num" and not s.at(at + 1).has("unit", "min") and s.unit_at(at + 1) not in ("sec", "min"):
                 return True
             at += step
     return False
+
+
+def _in_figures(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "En la 3 y la 4 saqué 2", "in der 3 nur 2": sets of the plan by their number, before what they came to."""
+    if not s.planned or s.at(i).text not in little("in_a_set"):
+        return None
+    which: list[int] = []
+    j = i + 1
+    while s.at(j).text in little("the", "article") and s.at(j + 1).kind == "num" and not s.at(j + 1).spelled:
+        which.append(int(s.at(j + 1).value or 0))
+        j += 2
+        if not (s.at(j).has("sep", "and") or s.at(j).text == ","):
+            break
+        j += 1 + (s.at(j + 1).text in little("in_a_set"))
+    end = s.at(j - 1)
+    told = s.at(j).has("scheme", "got") or s.at(j).has("plan", "only")
+    if not told or end.kind != "num" or not which or max(which) > MOST_RANGE or s.at(j + 1).value is None:
+        return None
+    value = which[0] if len(which) == 1 else ("these", tuple(which))
+    return [Fact("scope", s.at(i).start, end.end, value, {"numbered": True})], j

@@ -23,10 +23,11 @@ from bot.reading.ties import (
     spoken_of,
 )
 from bot.reading.ties.after_each import after_each
+from bot.reading.ties.all_of_a_side import all_of_a_side
 from bot.reading.ties.back_offs import back_offs, top_by_load
 from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.breaths import breaths
-from bot.reading.ties.circuits import circuits
+from bot.reading.ties.circuits import circuits, named_ahead, rounds_and_more
 from bot.reading.ties.counted import (
     counted_and_listed,
     counted_by_name,
@@ -42,25 +43,30 @@ from bot.reading.ties.dotted import dotted
 from bot.reading.ties.dropped import dropped_to
 from bot.reading.ties.each_its_load import each_its_load
 from bot.reading.ties.each_rated import each_rated
+from bot.reading.ties.every_time import every_time
 from bot.reading.ties.far_off import far_off
 from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
 from bot.reading.ties.held_by_side import held_by_side
-from bot.reading.ties.helped import helped_by, of_the_band, taken_off
+from bot.reading.ties.helped import helped_by, of_the_band, taken_off, weighed_band
 from bot.reading.ties.instead_ahead import instead_ahead
 from bot.reading.ties.instead_led import instead_led
 from bot.reading.ties.joined_on import in_place_of, instead_of, joined_on, went_for
 from bot.reading.ties.last_apart import last_apart
 from bot.reading.ties.left_out import not_so_many, sets_left_out
 from bot.reading.ties.load_heads import load_heads, titled_load
+from bot.reading.ties.load_passed_on import load_passed_on
 from bot.reading.ties.loads_ahead import loads_ahead
 from bot.reading.ties.loads_taken import felt_heavier, in_turn, loads_before, taken
 from bot.reading.ties.lost_count import lost_count
+from bot.reading.ties.made_do import made_do
 from bot.reading.ties.maxes import maxes, to_the_utmost
 from bot.reading.ties.meant_otherwise import meant_otherwise
 from bot.reading.ties.named_behind import named_behind
 from bot.reading.ties.narrated import narrated, sets_by_load
 from bot.reading.ties.of_the_body import body_alone
+from bot.reading.ties.of_those import of_those
+from bot.reading.ties.off_after import off_after
 from bot.reading.ties.one_last import one_last
 from bot.reading.ties.one_unit import one_unit
 from bot.reading.ties.others import done_by_others
@@ -80,8 +86,11 @@ from bot.reading.ties.reps_more import reps_more
 from bot.reading.ties.sections import sections
 from bot.reading.ties.set_by_reps import set_by_reps
 from bot.reading.ties.shared_load import shared_load
+from bot.reading.ties.shared_out import shared_out
+from bot.reading.ties.side_nothing import side_nothing
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
+from bot.reading.ties.some_of_them import some_of_them
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.stationed import stationed
 from bot.reading.ties.stopped_at import stopped_at
@@ -90,7 +99,14 @@ from bot.reading.ties.sums import sums
 from bot.reading.ties.then_the_rest import so_many_then_rest, then_the_rest
 from bot.reading.ties.told_ahead import load_kept, miss_of_lift, misses_ahead, sets_ahead, total_of_sides
 from bot.reading.ties.told_twice import announced, echoed, heads_ladder
-from bot.reading.ties.tried import all_missed, last_missed, misses_counted, tried, tried_and_missed
+from bot.reading.ties.tried import (
+    all_missed,
+    last_missed,
+    misses_counted,
+    nothing_on_last,
+    tried,
+    tried_and_missed,
+)
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
     added,
@@ -110,6 +126,7 @@ from bot.reading.ties.without import without
 RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
     (dotted, "bare sep"),
+    (every_time, "move scope|plan"),
     (without, "load|at plan|word 'without"),
     (stationed, "move rows|bare 'rings|'bars"),
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
@@ -121,6 +138,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (stuck_at, "load|bare 'stuck_end"),
     (announced, "rows|bare load sep"),
     (heads_ladder, "rows sep move"),
+    (side_nothing, "side rows|bare"),
     (held_by_side, "side load rows"),
     (lost_count, "vague bare|load"),
     (each_its_load, "bare load|at"),
@@ -130,6 +148,9 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (in_place_of, "move =instead"),
     (went_for, "bare scheme|'went_for"),
     (went_and_not, "load|rows bare|load sep"),
+    (load_passed_on, "load rows scope bare"),
+    (off_after, "load|at|thing rows scope|count|plan"),
+    (made_do, "bare|load rows word"),
     (load_heads, "bare|rows sep rows"),
     (titled_load, "load sep bare"),
     (tries_by_side, "scheme side"),
@@ -141,17 +162,19 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (all_missed, "scheme bare|count sep|fail"),
     (misses_counted, "bare 'a_miss"),
     (last_missed, "rows fail"),
+    (nothing_on_last, "scheme scope rows|bare"),
     (tried_and_missed, "fail|=not scheme sep"),
     (tried, "bare|rows fail|plan"),
     (singles_told, "rows sep scope|fail|bare"),
     (loads_ahead, "load rows sep"),
-    (paced, "scheme rows"),
+    (paced, "scheme|scope rows|bare"),
     (body_alone, "claim side|fail|bare"),
-    (done_by_others, "rows|bare 'third_person 'first_person"),
+    (done_by_others, "rows|bare 'first_person"),
     (somebody, "rows word"),
     (not_so_many, "count sep bare"),
     (instead_ahead, "instead rows scope"),
     (bands_apart, "move rows|bare sep"),
+    (some_of_them, "rows sep scope|bare|count"),
     (cut_short, "rows count|scope"),
     (rep_gone_for, "scope fail|'fell"),
     (set_of_rep, "fail"),
@@ -168,6 +191,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (last_apart, "scope effort|at|rows|load"),
     (sets_left_out, "count bare word move"),
     *repeated.RULES,
+    (in_brackets, "bare sep"),
     (told_one_by_one, "count bare effort"),
     (counted_and_listed, "count move bare sep"),
     (counted_singles, "scope bare rows"),
@@ -178,8 +202,11 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (sets_by_load, "scope rows"),
     (so_many_then_rest, "count scope sep"),
     (then_the_rest, "scope sep"),
+    (all_of_a_side, "side rows"),
     (side_of_one_set, "side rows scope bare"),
     *sets_named.RULES,
+    (shared_out, "rows count|bare sep"),
+    (of_those, "count rows|bare"),
     (each_rated, "rows effort|at load|bare"),
     *load_turns.RULES,
     (shared_load, "rows sep load"),
@@ -200,6 +227,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (after_each, "move rows scope word"),
     # help, totals and sides
     (helped_by, "load plan"),
+    (weighed_band, "bare|load word"),
     (of_the_band, "load|bare|instead"),
     (dropped_to, "link"),
     (summed, "rows scheme"),
@@ -212,7 +240,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     # numbers beside what they are of
     (named_behind, "bare scope"),
     (taken, "bare scheme|plan"),
-    (in_brackets, "bare sep"),
+    (named_ahead, "move count|rounds|repeat"),
+    (rounds_and_more, "move rounds bare|load"),
     (circuits, "move count|rounds|repeat|bare"),
     (loads_before, "side bare"),
     (plates, "rows load"),

@@ -1,4 +1,4 @@
-"""Circuits whose rounds are told once, in front: "3 rounds: 5 chins, 8 dips", "3 sets each: pull-ups 6, dips 8"."""
+"""Circuits whose rounds are told once: "3 rounds: 5 chins, 8 dips", "5 chins 8 dips: 6 rounds plus 3"."""
 
 from __future__ import annotations
 
@@ -36,7 +36,7 @@ def circuits(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 
 def _rounds(facts: Sequence[Fact], at: int) -> tuple[int, int] | None:
-    """The rounds told at a place before a colon, and the place behind it: "3 rounds:", "3x:", "3 sets each:"."""
+    """The rounds told at a place before a colon, and the place behind it: "3 rounds:", "3x:", "3 sets each,"."""
     fact = facts[at]
     after = at + 1
     if fact.kind in ("count", "rounds", "repeat"):
@@ -45,10 +45,12 @@ def _rounds(facts: Sequence[Fact], at: int) -> tuple[int, int] | None:
         many, after = int(fact.value), after + 1
     else:
         return None
+    each = False
     while after < len(facts) and (facts[after].kind in ASIDE or facts[after].note.get("plain")):
+        each = each or facts[after].value == "each"
         after += 1
-    colon = after < len(facts) and facts[after].note.get("mark") == ":"
-    return (many, after + 1) if colon and 1 < many <= MOST_ROUNDS else None
+    heads = after < len(facts) and facts[after].note.get("mark") in ((":", ",") if each else (":",))
+    return (many, after + 1) if heads and 1 < many <= MOST_ROUNDS else None
 
 
 def _parts(facts: Sequence[Fact]) -> list[list[Fact]]:
@@ -84,3 +86,55 @@ def _entry(fact: Fact) -> Entry | None:
         return fact.value[0] if len(fact.value) == 1 else None
     whole = fact.value == int(fact.value) and 0 < fact.value <= MOST_REPS
     return Entry(int(fact.value)) if whole else None
+
+
+def named_ahead(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Dips and pull-ups as a superset, 4 rounds, 8 dips 5 pull-ups": named once ahead, told behind the rounds."""
+    at = next((n for n, fact in enumerate(facts) if fact.kind in ("count", "rounds", "repeat")), len(facts))
+    ahead, behind = facts[:at], facts[at + 1 :]
+    moves = [fact for fact in ahead if fact.kind == "move"]
+    told = {fact.value.movement for fact in behind if fact.kind == "move"}
+    alone = all(fact.kind in ("move", "sep", *ASIDE) for fact in ahead)
+    if len(moves) < LEAST or not alone or {fact.value.movement for fact in moves} != told:
+        return facts
+    return [*(fact for fact in ahead if fact.kind not in ("move", "sep")), *facts[at:]]
+
+
+def rounds_and_more(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "5 pull-ups 10 dips: 6 rounds plus 3", "7 rounds and 4 pull-ups": whole rounds, and a part of the next."""
+    at = next((n for n, fact in enumerate(facts) if fact.kind == "rounds"), len(facts))
+    rest = [fact for fact in facts[at + 1 :] if fact.note.get("mark") != "and"]
+    more = rest[0] if rest else None
+    added = more is not None and more.kind == "load" and more.note.get("how") == "plus" and not more.note.get("unit")
+    joined = more is not None and more.kind == "bare" and facts[at + 1].note.get("mark") == "and"
+    if more is None or not (added or joined) or not 1 < facts[at].value <= MOST_ROUNDS or more.value != int(more.value):
+        return facts
+    lead, works = _works(facts[:at])
+    if len(works) < LEAST:
+        return facts
+    named = rest[1] if len(rest) > 1 and rest[1].kind == "move" else None
+    tail = rest[1 + (named is not None) :]
+    move = named or works[0][0]
+    of_circuit = [work for one, work in works if one.value.movement == move.value.movement]
+    made = [fact for one, work in works for fact in _sets([one, work], int(facts[at].value))]
+    if not of_circuit or (tail and tail[0].kind != "sep"):
+        return facts
+    first = _entry(of_circuit[0])
+    if first is None or not first.reps or more.value >= first.reps:
+        return [*lead, *made, Fact("ask", facts[at].start, more.end, "sets"), *tail]
+    last = Fact("rows", more.start, more.end, [Entry(int(more.value))], {"one": True, "reps": True})
+    return [*lead, *made, replace(move, start=more.start, end=more.start), last, *tail]
+
+
+def _works(facts: Sequence[Fact]) -> tuple[list[Fact], list[tuple[Fact, Fact]]]:
+    """What leads a circuit in, and its movements with what was done of each a round; none where more is told."""
+    moves = [n for n, fact in enumerate(facts) if fact.kind == "move"]
+    begin = moves[0] - (moves[0] > 0 and facts[moves[0] - 1].kind in ("bare", "rows")) if moves else len(facts)
+    works: list[tuple[Fact, Fact]] = []
+    told = [fact for fact in facts[begin:] if fact.kind not in ("sep", *ASIDE)]
+    for one, other in zip(told[::2], told[1::2], strict=False):
+        move, work = (one, other) if one.kind == "move" else (other, one)
+        if move.kind != "move" or work.kind not in ("bare", "rows") or _entry(work) is None:
+            return [], []
+        works.append((move, work))
+    return (list(facts[:begin]), works) if len(works) * 2 == len(told) else ([], [])

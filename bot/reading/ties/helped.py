@@ -27,6 +27,25 @@ def helped_by(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
+def weighed_band(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "3x5 Klimmzüge, 15er Band": the figure that names a band is the kilograms it takes."""
+    out = list(facts)
+    for at, (figure, ending) in enumerate(pairwise(facts)):
+        if (
+            figure.kind not in ("bare", "load")
+            or ending.kind != "word"
+            or ending.start != figure.end
+            or ending.end != ending.start + 1
+        ):
+            continue
+        glued = not message.tokens[ending.start].space and message.tokens[ending.start].text in little("plate_ending")
+        if glued and _names_band(message, ending):
+            kg = figure.note.get("kg", figure.value)
+            out[at] = Fact("load", figure.start, ending.end, kg, {"how": "at", "unit": message.context.unit})
+            out[at + 1] = Fact("word", ending.end, ending.end, None, {"noise": True})
+    return out
+
+
 def of_the_band(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "All done, with the 10 kg band": of a plan with a band among others, the sets that are done with it."""
     helped = {one.movement == BAND for one in message.context.today or ()}

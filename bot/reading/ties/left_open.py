@@ -12,6 +12,8 @@ from bot.reading.rules import Rule
 MOST_APART = 3  # reps that one may be out by
 MOST_REPS = 60
 LEAST_LOAD = 10.0
+THEN = 2  # the value of a "then"
+SENTENCE = 3  # and of the end of a sentence
 PAIR = 2  # loads told for as many sets are one each
 
 
@@ -85,17 +87,22 @@ def _either_load(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 
 def _loads_for_several(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "Three sets of 4, with 15 and 20": two loads of another number of sets, and which had which is not said."""
+    """ "Three sets of 4, with 15 and 20", "4 sets with 25 then 20": two loads, and which set had which is not said."""
     told = [(at, fact) for at, fact in enumerate(facts) if fact.kind != "word" and fact.note.get("mark") != ","]
     for n in range(len(told) - 3):
         (_, sets), (first, load), (_, joined), (last, other) = told[n : n + 4]
         whole = sets.kind == "rows" and len(sets.value) > PAIR and all(entry.reps for entry in sets.value)
-        if not whole or load.kind != "load" or not load.value or joined.note.get("mark") != "and":
+        then = joined.kind == "sep" and joined.value == THEN
+        counted = sets.kind == "count" and sets.value >= PAIR and then and not sets.note.get("of_plan")
+        if not (whole or counted) or load.kind != "load" or not load.value:
             continue
-        weight = other.kind == "bare" and not other.note.get("spelled") and other.value >= LEAST_LOAD
+        figure = other.kind == "bare" and not other.note.get("spelled") and other.value >= LEAST_LOAD
+        weight = figure or (other.kind == "load" and bool(other.value) and then)
         ends = n + 4 == len(told) or told[n + 4][1].kind == "sep"
         near = weight and load.value / 2 <= float(other.note.get("kg", other.value)) <= load.value * 2
-        if near and ends and last == first + 2:
+        goes_on = then and n + 4 < len(told) and told[n + 4][1].value != SENTENCE  # "with 10, then 15, then 20"
+        parted = all(fact.kind == "sep" for fact in facts[first + 1 : last])
+        if near and ends and not goes_on and parted and (then or joined.note.get("mark") == "and"):
             return [*facts[:first], Fact("ask", load.start, other.end, "load_kg"), *facts[last + 1 :]]
     return facts
 
@@ -104,5 +111,5 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (_between, "'between word sep bare|rows"),
     (_perhaps, "'in_doubt word bare|rows"),
     (_either_load, "'carrying rows word"),
-    (_loads_for_several, "rows load bare sep"),
+    (_loads_for_several, "rows|count load sep"),
 )

@@ -14,11 +14,12 @@ from bot.reading.ties.values import reps_of
 PACES = frozenset({"emom", "every"})
 MOST_SETS, MOST_REPS = 60, 30
 MINUTE = 60.0  # s
+HOURS = ("8", "hours")
 
 
 def paced(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, with a set for each turn of the clock; two movements share the turns, or that is asked."""
-    turns = _turns(facts)
+    facts, turns = _hourly(message, facts) or (facts, _turns(facts))
     if turns is None:
         return facts
     spent = {id(fact) for fact in facts if _clock(fact)} | _said_again(facts, turns)
@@ -43,6 +44,29 @@ def paced(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             return [*_repeated(told, dict.fromkeys(work, turns)), asked]
         return _repeated(told, dict.fromkeys(work, turns))
     return facts
+
+
+def _hourly(message: Message, facts: Sequence[Fact]) -> tuple[Sequence[Fact], int] | None:
+    """ "10 pull-ups every hour for 8 hours", "every 30 min for 3 hours": the facts without the clock, and its turns."""
+    tokens = message.tokens
+    hours = [fact for fact in facts if fact.kind == "word" and fact.note.get("noise") and _hours(message, fact)]
+    paces = [at for at, fact in enumerate(facts) if fact.value in ("every", "all") and fact.kind in ("scheme", "scope")]
+    if len(hours) != 1 or len(paces) != 1 or paces[0] + 1 >= len(facts):
+        return None
+    pace, unit = facts[paces[0] : paces[0] + 2]
+    whole = unit.kind == "word" and tokens[unit.start].text in little("hour_words")
+    minutes = MINUTE if whole else unit.value[0].hold_s / MINUTE if _clock(unit) and unit.kind == "rows" else 0
+    turns = (_hours(message, hours[0]) or 0) * MINUTE / minutes if minutes else 0
+    if turns != int(turns) or not 1 < turns <= MOST_SETS:
+        return None
+    return [fact for fact in facts if fact not in (pace, unit, hours[0])], int(turns)
+
+
+def _hours(message: Message, fact: Fact) -> float | None:
+    """How many hours a fact tells of."""
+    told = message.tokens[fact.start : fact.end]
+    hours = len(told) == len(HOURS) and told[0].value is not None and told[1].text in little("hour_words")
+    return told[0].value if hours else None
 
 
 def _clock(fact: Fact) -> bool:

@@ -28,7 +28,8 @@ def rep_gone_for(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             continue
         if not _led(message, fact):
             continue
-        fact = replace(fact, kind="scope", value=int(fact.value))
+        nth = fact.value if fact.value is not None else message.tokens[fact.start].value or 0
+        fact = replace(fact, kind="scope", value=int(nth))
         for n in range(at + 1, min(at + 1 + REACH, len(facts))):
             one = facts[n]
             missed = one.kind == "fail" and not one.note.get("weak") and one.value is None
@@ -45,6 +46,9 @@ def rep_gone_for(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 def _figured(message: Message, facts: Sequence[Fact], at: int) -> bool:
     """ "The 4th", "la 4ª", in figures."""
+    first = message.tokens[facts[at].start] if facts[at].start < len(message.tokens) else None
+    if facts[at].kind == "word" and first is not None and first.kind == "num" and facts[at].end == facts[at].start + 2:
+        return message.tokens[facts[at].end - 1].text in little("ordinal_ending")  # "the 6th rep"
     end = message.tokens[facts[at].end] if facts[at].end < len(message.tokens) else None
     if facts[at].kind != "bare" or end is None or end.space or facts[at].value != int(facts[at].value):
         return False

@@ -80,8 +80,18 @@ def _each_of(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 def _clusters(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "2+2+2 with 25, three clusters": how often, behind the one that is told."""
-    for at in range(2, len(facts) - 1):
-        many, word = facts[at : at + 2]
+    for at in range(2, len(facts)):
+        many = facts[at]
+        if many.kind == "count" and many.note.get("those") and many.value > 1 and facts[at - 1].kind == "sep":
+            told = [fact for fact in facts[:at] if fact.kind == "rows"]
+            # "2+2+1, 3 of those"
+            ends = at + 1 == len(facts) or facts[at + 1].kind in ("sep", "load")
+            if ends and len(told) == 1 and told[0].note.get("mark") == "+" and many.value <= MOST_SETS:
+                often = Fact("repeat", many.start, many.end, many.value, {"counted": True})
+                return [*facts[:at], often, *facts[at + 1 :]]
+        if at + 1 == len(facts):
+            continue
+        word = facts[at + 1]
         closes = at + 2 == len(facts) or facts[at + 2].kind in ("sep", "word")
         if many.kind != "count" or word.kind != "link" or not closes or not 1 < many.value <= MOST_SETS:
             continue
@@ -92,7 +102,7 @@ def _clusters(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 
 RULES: tuple[tuple[Rule, str], ...] = (
-    (_clusters, "rows count link"),
+    (_clusters, "rows count"),
     (_list_times, "rows"),
     (_sets_of, "'of bare move word"),
     (_each_of, "'by_sign bare word move side"),

@@ -62,6 +62,9 @@ def _pairs(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     for at, count in enumerate(facts):
         if count.kind != "count" or count.value < 2:
             continue
+        each = facts[at + 1 : at + 2]
+        if each and each[0].kind == "side" and each[0].value == "each":  # "4 sets each, 5 left 4 right"
+            return _pairs(_message, [*facts[: at + 1], *facts[at + 2 :]]) if _sides_told(facts[at + 2 :]) else facts
         after = [(n, fact) for n, fact in enumerate(facts) if n > at and fact.kind in ("bare", "side", "rows", "sep")]
         work = [(n, fact) for n, fact in after if fact.kind != "sep"][:5]
         another = next((n for n, fact in enumerate(facts) if n > at and fact.kind == "count"), None)
@@ -78,6 +81,11 @@ def _pairs(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         rounds = Fact("rounds", count.start, count.end, count.value, {"pair": True})
         return [*facts[:at], *facts[at + 1 : end + 1], rounds, *facts[end + 1 :]]
     return facts
+
+
+def _sides_told(facts: Sequence[Fact]) -> bool:
+    told = [fact for fact in facts if fact.kind in ("bare", "side")]
+    return sorted(str(fact.value) for fact in told[:4] if fact.kind == "side") == ["left", "right"]
 
 
 def _of_circuit(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:

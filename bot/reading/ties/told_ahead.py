@@ -27,12 +27,13 @@ def misses_ahead(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     if len(missed) != 1 or not silent or len(moves) > 1 or not _of_one_set(ahead, missed[0]):
         return facts
     first = 1 if behind and behind[0].kind == "move" else 0
-    if bool(moves) == bool(first) or len(behind) <= first:
+    named = [fact for fact in behind[1:2] if fact.kind == "move"]  # "missed my last rep on set 4, 5x5 pull-ups"
+    if bool(moves) + bool(first) + bool(named) != 1 or len(behind) <= first:
         return facts  # of another lift, or of none that is named
     scheme = behind[first]
     if scheme.kind != "rows" or not scheme.note.get("plain") or len(scheme.value) < 2:
         return facts
-    stop = first + 1
+    stop = first + 1 + len(named)
     while stop < len(behind) and behind[stop].kind in TIED:
         stop += 1
     told = [fact for fact in ahead if fact.kind != "move"]

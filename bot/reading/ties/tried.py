@@ -150,6 +150,24 @@ def last_missed(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
+def nothing_on_last(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Muscle-ups 2, 2, 1 and nothing on the last try": a set more, without a rep."""
+    for at, fact in enumerate(facts):
+        if fact.kind != "scheme" or fact.value != "attempt":
+            continue
+        start = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
+        end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+        clause = facts[start:end]
+        words = {token.text for token in message.tokens[clause[0].start : clause[-1].end]}
+        last = [one for one in clause if one.kind == "scope" and one.value == "last"]
+        numbers = any(one.kind in NUMBERED or one.kind in ("fail", "move") for one in clause)
+        done = any(one.kind in ("rows", "bare") for one in facts[:start])
+        if len(last) == 1 and not numbers and done and words & little("nothing_went"):
+            none = Fact("rows", clause[0].start, clause[-1].end, [Entry(0)], {"one": True, "reps": True})
+            return [*facts[:start], none, *facts[end:]]
+    return facts
+
+
 def _so_many_missed(start: int, end: int, many: int) -> Fact:
     note = {"values": [0.0] * many, "list": True, "reps": True}
     return Fact("rows", start, end, [Entry(0) for _ in range(many)], note)

@@ -43,6 +43,14 @@ TABLE = [
     ("en", "hand on the shoulder 2, 2, 1", []),
     ("de", "Ellbogen zwickt 3/10, rechts innen", [("elbow_inner", "right", 3, None)]),
     ("de", "Schulter rechts 2/10 am Morgen", [("shoulder", "right", 2, "morning")]),
+    # a score has the moment of its own clause, and none that a denial has
+    ("en", "no elbow pain this morning but 3/10 after training", [("elbow", None, 3, "after")]),
+    ("en", "elbow was fine in the morning, 2 in the evening", [("elbow", None, 2, "after")]),
+    ("de", "Ellbogen morgens ok, 3/10 nach dem Training", [("elbow", None, 3, "after")]),
+    ("es", "el codo bien por la mañana, 3/10 después de entrenar", [("elbow", None, 3, "after")]),
+    ("en", "left elbow 1/10, nothing during training", [("elbow", "left", 1, None)]),
+    ("de", "Ellbogen 1/10, nichts beim Training", [("elbow", None, 1, None)]),
+    ("es", "codo 1/10, nada durante el entreno", [("elbow", None, 1, None)]),
     ("es", "3 durante, 1 después", [(None, None, 3, "during"), (None, None, 1, "after")]),
     ("es", "me molesta el codo izquierdo por fuera, 3/10, incluso en reposo", [("elbow_outer", "left", 3, "rest")]),
 ]
