@@ -223,7 +223,9 @@ def strange(message: Message, facts: Sequence[Fact]) -> int:
     because = message.book("prose").named("because")
     count = 0
     for fact in facts:
-        known = message.context.today and fact.value in little("in_error")  # "all done but used 12 by mistake"
+        known = (
+            message.context.today and fact.kind == "word" and str(fact.value) in little("in_error")
+        )  # "all done but used 12 by mistake"
         if fact.kind == "word" and not fact.note.get("noise") and not known:
             for token in message.tokens[fact.start : fact.end]:
                 if token.text in because:
