@@ -14,6 +14,7 @@ from bot.reading.mending.mend import Mend, Value, mentions_in, only_little
 from bot.reading.mending.not_numbers import nothing_else, of_days, of_movements, of_sides
 from bot.reading.mending.one_value import of_a_day_gone, of_bare_value, of_no_load, of_one_value
 from bot.reading.mending.two_lists import of_lists
+from bot.reading.mending.two_schemes import of_schemes
 from bot.reading.mending.two_values import pair_of
 from bot.reading.message import Claim, Message
 
@@ -45,7 +46,7 @@ def find_corrections(message: Message) -> list[Claim]:
     if not strong and not soft:
         swapped = of_movements(mend) if mend.hits.get("not") and nothing_else(mend) else []
         return swapped or _of_minutes(mend) or _of_yesterday(mend)
-    listed = of_lists(mend) if strong or not message.context.today else []
+    listed = of_schemes(mend) or of_lists(mend) if strong or not message.context.today else []
     if listed:
         return listed
     pair = pair_of(mend)

@@ -268,6 +268,7 @@ def _talk(message: Message, facts: Sequence[Fact], trained: set[int]) -> frozens
             sentence.append(fact)
             continue
         told = any(one.kind in EVIDENCE and not lone(one) for one in sentence) or _got(message, sentence)
+        told = told or (bool(trained) and _one_by_one(message, sentence))
         if number not in trained and not told and strange(message, sentence) >= STRANGE_WORDS:
             found.add(number)
         sentence, number = [], number + 1
@@ -281,6 +282,16 @@ def _got(message: Message, sentence: Sequence[Fact]) -> bool:
         if fact.kind == "bare" and before.kind == "scheme" and before.value == "got" and not strange(message, after):
             return True
     return False
+
+
+def _one_by_one(message: Message, sentence: Sequence[Fact]) -> bool:
+    """ "Today it's 9, then 8, then 8": numbers in turn, of the day."""
+    opens = [message.tokens[at].text for fact in sentence[:2] for at in range(fact.start, fact.end)]
+    if not little("today").intersection(opens):
+        return False
+    spoken = [fact.kind if fact.kind != "sep" else fact.value for fact in sentence if fact.kind in ("bare", "sep")]
+    told = [kind for kind in spoken if kind in ("bare", 2)]
+    return any(told[at : at + 3] == ["bare", 2, "bare"] for at in range(len(told)))
 
 
 def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:

@@ -77,7 +77,7 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 continue
             cue = body.covered("duration", "cue") | including
             cued = any(a in cue for a in before) or any(a in cue for a in list(after)[:3])
-            if not cued and _of_other_sport(body, former, clause):
+            if (not cued and _of_other_sport(body, former, clause)) or _of_a_sign(body, low, at):
                 continue
             fill = body.covered("duration", "alone")
             alone = all(a in fill for a in before) and all(
@@ -107,6 +107,14 @@ def _of_other_sport(body: BodyCues, start: int, end: int) -> bool:
     moves = body.message.beginning("movements")
     own = (at for at in range(start, end) if at not in sport)  # the "row" of "5 k row"
     return not any(hit.table not in ("other", "none") for at in own for hit in moves[at])
+
+
+def _of_a_sign(body: BodyCues, low: int, at: int) -> bool:
+    """ "Fingers tingly, lasted an hour": a place of the body in the sentence, and it is this that lasted."""
+    lasted = any(body.tokens[n].text in little("lasted") for n in range(max(low, at - SHORT), at))
+    places = {n for (table, _), starts in body.at.items() if table == "site" for n in starts}
+    own = body.covered("diary", "during")  # "the session lasted an hour, left elbow 2"
+    return lasted and any(low <= n < at for n in places) and not any(low <= n < at for n in own)
 
 
 def _is_range(body: BodyCues, at: int) -> bool:

@@ -314,6 +314,7 @@ def _finish_rows(fold: FoldState) -> None:
     if fold.block.rounds and (len(fold.rows) == 1 or listed or pair):
         fold.rows = [replace(row) for _ in range(fold.block.rounds) for row in fold.rows]
     finish_flags(fold)
+    fold.rows = _without_pace(fold)
     if fold.side == "each" and fold.rows:
         fold.each()
     for row in fold.rows:
@@ -325,6 +326,14 @@ def _finish_rows(fold: FoldState) -> None:
             row.assist_kg = fold.assist
     _help_of_all(fold)
     _begin_drop(fold)
+
+
+def _without_pace(fold: FoldState) -> list[Row]:
+    """ "Negatives (5s): left 3, right 3": seconds told once before all reps are how long each was lowered."""
+    lowered = [row for row in fold.rows if row.eccentric and row.hold_s and row.reps is None]
+    paced = len(lowered) == 1 < len(fold.rows) and fold.rows[0] is lowered[0] and not fold.block.hold
+    told = all(row.eccentric and row.reps is not None for row in fold.rows[1:])
+    return fold.rows[1:] if paced and told and not lowered[0].side else fold.rows
 
 
 def _begin_drop(fold: FoldState) -> None:

@@ -102,11 +102,11 @@ def which_set(mend: Mend) -> str | int:
 
 
 def side_of(mend: Mend, start: int, end: int) -> Side | None:
-    sides = {
-        h.name
-        for h in mend.message.hits("body")
-        if h.table == "side" and h.name != "both" and not start <= h.start < end
-    }
+    found = [h for h in mend.message.hits("body") if h.table == "side" and h.name != "both"]
+    sides = {h.name for h in found if not start <= h.start < end}
+    if len(sides) > 1:  # "left arm did 2, not 3. Right is correct"
+        low, high = next(((a, b) for a, b in mend.message.sentences if a <= start < b), (0, 0))
+        sides = {h.name for h in found if low <= h.start < start or end <= h.start < high}
     return cast(Side, sides.pop()) if len(sides) == 1 else None
 
 

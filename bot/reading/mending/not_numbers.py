@@ -75,5 +75,5 @@ def _really(mend: Mend, start: int, end: int) -> bool:
     """Whether no more than "was actually" stands between two days: "yesterday's session was actually Monday's"."""
     between = mend.between("really", start, end)
     said = {at for hit in between for at in range(hit.start, hit.end)}
-    small = little("the", "of", "article")
+    small = little("the", "of", "article", "but", "that", "before_scope") | {","}
     return bool(between) and all(at in said or mend.tokens[at].text in small for at in range(start, end))

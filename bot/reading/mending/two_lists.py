@@ -41,14 +41,15 @@ def of_lists(mend: Mend) -> list[Claim]:
 
 
 def _rows(mend: Mend) -> list[list[Value]]:
-    """The rows of plain numbers with nothing but one sign between them."""
+    """The rows of plain numbers with no more than one sign between them."""
     rows: list[list[Value]] = []
     last: Value | None = None
     for value in mend.values():
         if value.text or value.mark:
             last = None
             continue
-        if last is not None and value.start - last.end == 1 and mend.tokens[last.end].text in BETWEEN:
+        gap = value.start - last.end if last is not None else None
+        if last is not None and (gap == 0 or (gap == 1 and mend.tokens[last.end].text in BETWEEN)):
             rows[-1].append(value)
         else:
             rows.append([value])

@@ -38,6 +38,9 @@ def _amiss_before(message: Message, at: int) -> bool:
     tokens = message.tokens
     if message.little.isdisjoint(("could_not_use",)):
         return False
+    words = [token.text for token in tokens[max(0, at - LONGEST) : at]]
+    if any(" ".join(words[n:]) in little("could_not_use") for n in range(len(words))):
+        return True  # "left the band at home"
     while at and tokens[at - 1].text in little("the"):
         at -= 1
     words = [token.text for token in tokens[max(0, at - LONGEST) : at]]

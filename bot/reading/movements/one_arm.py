@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.movements.between import breaks, measured_work, numbered
 from bot.reading.movements.combine import Combine
@@ -14,6 +15,9 @@ def whole_arms(message: Message, rules: Combine, mentions: list[Mention]) -> lis
     if any(one.movement in rules.families["one_arm"] for one in message.context.today or ()):
         return mentions  # the plan says which
     for bare in [mention for mention in mentions if mention.movement == "?one_arm"]:
+        if _which_arm(message, rules, bare, mentions):
+            mentions = [mention for mention in mentions if mention is not bare]
+            continue
         for other in sorted(mentions, key=lambda one: _apart(message, bare, one)):
             if (
                 other is bare
@@ -35,6 +39,13 @@ def whole_arms(message: Message, rules: Combine, mentions: list[Mention]) -> lis
             keep.spans += drop.spans
             return [mention for mention in mentions if mention is not drop]
     return mentions
+
+
+def _which_arm(message: Message, rules: Combine, bare: Mention, mentions: list[Mention]) -> bool:
+    """ "One arm pull-ups: with one arm 3, with the other 2": which arm it was, of a lift named before."""
+    led = {token.text for token in message.tokens[max(0, bare.start - 1) : bare.start + 1]}
+    named = any(one.start < bare.start and one.movement in rules.families["one_arm"] for one in mentions)
+    return named and bool(led & little("with_arm"))
 
 
 def _between(one: Mention, other: Mention) -> tuple[int, int]:

@@ -10,7 +10,7 @@ from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.pain.compared import give_compared
 from bot.reading.pain.places import Place, side_of
-from bot.reading.pain.scores import Score, by_pain_word, near_moment
+from bot.reading.pain.scores import Score, by_pain_word, headed, near_moment
 from bot.reading.pain.words import BodyWords, in_moment, moment_in
 from bot.reading.red_flags import Cues, Sign
 
@@ -161,6 +161,8 @@ def _give_scores(
             if last is not None:
                 said = (words.sides[a] for a in sorted(sided, reverse=True) if a >= last)
                 own = _other_side(words, score, bounds) or next(said, None)
+            else:
+                own = _nothing_there(words, owner, score, bounds)
         if (
             not score.scaled
             and owner.sites[0].start in words.limbs
@@ -182,12 +184,29 @@ def _give_scores(
             # "was a 4 on Monday, is a 1 today, left wrist"
             places[0].scores = [*((score, None, None) for score in led), *places[0].scores]
             left = [score for score in left if score not in led]
-    moments = [near_moment(words, score, bounds) for score in left]
-    alone = len(left) > 1 and len(places) == 1 and not places[0].scores
-    if alone and None not in moments and len(set(moments)) == len(moments):  # "0 during, 2 after, elbow left"
-        places[0].scores = [(score, None, when) for score, when in zip(left, moments, strict=True)]
+    if len(places) == 1 and left and _all_ahead(words, places[0], left, bounds):
+        scores = sorted([*left, *(score for score, _, _ in places[0].scores)])
+        places[0].scores = [(score, None, near_moment(words, score, bounds)) for score in scores]
         left = []
     return left
+
+
+def _all_ahead(words: BodyWords, place: Place, left: Sequence[Score], bounds: tuple[int, int]) -> bool:
+    """ "0 during, 2 after, elbow left": scores of moments of their own, all told before their place."""
+    scores = [*left, *(score for score, _, _ in place.scores)]
+    moments = [near_moment(words, score, bounds) for score in scores]
+    former = [score.end in words.earlier or headed(words, score, bounds) for score in scores]
+    apart = len(set(moments)) == len(moments) > 1
+    ahead = not place.scores or all(score.end <= place.start for score in scores)
+    return apart and ahead and all(moment or was for moment, was in zip(moments, former, strict=True))
+
+
+def _nothing_there(words: BodyWords, owner: Place, score: Score, bounds: tuple[int, int]) -> str | None:
+    """ "Left shoulder hurts, right nothing", "nothing on the right": of that side; of the first no score is said."""
+    if score.value != 0 or words.tokens[score.start].value is not None or owner.sides not in (["left"], ["right"]):
+        return None
+    side = words.sides.get(score.start - 1) or _other_side(words, score, bounds)
+    return side if side in ("left", "right") and owner.sides != [side] else None
 
 
 def _other_side(words: BodyWords, score: Score, bounds: tuple[int, int]) -> str | None:

@@ -28,7 +28,8 @@ def _entries(words: BodyWords, place: Place) -> list[tuple[PainRead, Score | Non
     scores = place.scores
     if len(scores) > 1:
         moments = [moment for _, _, moment in scores]
-        if len(scores) > 2 and moments[0] is None and place.leading is not None:
+        behind = scores[0][0].start >= place.start
+        if len(scores) > 2 and behind and moments[0] is None and place.leading is not None:
             # "this morning the elbow was 1, during training 3, now 0"
             moments[0] = place.leading
             scores = [(*scores[0][:2], place.leading), *scores[1:]]
@@ -50,6 +51,8 @@ def _entries(words: BodyWords, place: Place) -> list[tuple[PainRead, Score | Non
     for site, side in zip(place.sites, place.sides, strict=True):
         whole = side if side is not None else _common(place.sides)
         rows: list[tuple[Score | None, str | None, str | None]] = [*scores] or [(None, None, None)]
+        if place.hurts and len(scores) == 1 and scores[0][0].value == 0 and scores[0][1] not in (None, side):
+            rows = [(None, None, place.moment), *rows]  # "left hurts in archers, right nothing"
         for score, own, moment in rows:
             value: float | None = None if score is None else score.value
             if score is None and place.free and not place.hurts:
@@ -79,7 +82,8 @@ def _parted(words: BodyWords, place: Place, moments: Sequence[str | None]) -> bo
     ):
         return True
     if first.end in words.earlier:
-        return False  # "elbow 4 before, 2 after"
+        # "elbow 4 before, 2 after" has changed; "2 before, 3 during, 1 after" tells of a session
+        return len(moments) > 2 and None not in moments[1:]
     last = place.scores[-1][0].start
     if moments.index(None) == len(moments) - 1:
         end = place.scores[-1][0].end

@@ -245,7 +245,10 @@ def near_moment(words: BodyWords, score: Score, bounds: tuple[int, int]) -> str 
     if headed(words, score, bounds):
         head = words.heads[score.start - 1]
         return None if head == NO_MOMENT else head
-    for hit in words.moments:
+    moments = words.moments
+    if _stand_behind(words, bounds):
+        moments = sorted(moments, key=lambda hit: hit.start < score.end)  # those behind the score first
+    for hit in moments:
         if hit.start >= score.end and hit.start < bounds[1]:
             between = tokens[score.end : hit.start]
             if len(between) <= 5 and not any(t.text == "," or t.value is not None for t in between):
@@ -257,6 +260,12 @@ def near_moment(words: BodyWords, score: Score, bounds: tuple[int, int]) -> str 
             if len(between) <= 2 and not any(t.text in parts for t in between) and not any(numbers):
                 return hit.name
     return None
+
+
+def _stand_behind(words: BodyWords, bounds: tuple[int, int]) -> bool:
+    """ "1 in the am 3 in the pm": the first moment stands right behind a number, so each does; "during 2 after 3"."""
+    first = next((hit.start for hit in words.moments if bounds[0] <= hit.start < bounds[1]), bounds[0])
+    return first > bounds[0] and words.tokens[first - 1].value is not None
 
 
 def headed(words: BodyWords, score: Score, bounds: tuple[int, int]) -> bool:

@@ -45,6 +45,10 @@ def all_of_them(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) ->
         if those and at == first and len(counted_rows(rows, int(fact.value))) == len(rows):
             out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": "", "names": ["done"]})
             continue  # "did the four and then a fifth"
+        verb = at + 1 < len(facts) and facts[at + 1].value == "got"
+        again = led and verb and fact.kind == "bare"
+        if again and any(one.kind == "count" and one.value == fact.value for one in out):
+            continue  # "stopped after three sets. The three were clean"
         of_all = fact.kind == "bare" and ends and bool(out) and out[-1].kind == "scope" and out[-1].value == "all"
         of_all = of_all and any(one.kind in ("instead", "rows", "load") for one in out)
         if of_all and counted_rows(rows, int(fact.value)) and not any(row.reps == fact.value for row in rows):

@@ -46,15 +46,16 @@ def all_told(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> li
 
 
 def nothing_added(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
-    """ "Nothing skipped and nothing added": no set more, and no word of the load."""
+    """ "Nothing skipped and nothing added", "nothing added, nothing left out": no set more, and no word of the load."""
     out = list(facts)
-    for at in range(2, len(facts)):
-        before, sep, fact = facts[at - 2 : at + 1]
-        none = fact.kind == "load" and fact.note.get("none") and sep.kind == "sep"
-        first = message.tokens[fact.start].text
-        alike = none and first in little("nothing") and message.tokens[before.start].text == first
-        if alike and plan_names(before) & {"done", "planned"}:
-            out[at] = Fact("word", fact.start, fact.end, None, {"noise": True})
+    for at, fact in enumerate(facts):
+        first = message.tokens[fact.start].text if fact.kind == "load" and fact.note.get("none") else ""
+        if first not in little("nothing"):
+            continue
+        for beside in (facts[max(0, at - 2) : at][::-1], facts[at + 1 : at + 3]):
+            alike = [one.kind for one in beside] == ["sep", "plan"] and message.tokens[beside[1].start].text == first
+            if alike and plan_names(beside[1]) & {"done", "planned"}:
+                out[at] = Fact("word", fact.start, fact.end, None, {"noise": True})
     return out
 
 

@@ -29,6 +29,17 @@ def alter(told: Told, clause: Clause, targets: list[int]) -> None:
     changed = change(told.message, rows, targets, clause, told.asks)
     if changed is None:
         return
+    listed = any(f.kind == "rows" for f in clause.facts)
+    if listed and told.anew.get(targets[0]) and any(f.kind == "mend" for f in clause.facts):
+        for at in targets:
+            told.anew.pop(at, None)  # "8, 8, wait no 8, 7, 6": the list once more
+    elif targets[0] in told.listed and _another_list(clause):
+        told.anew[targets[0]] = [*(told.anew.get(targets[0]) or (rows[at] for at in targets)), *changed]
+        for at in targets[1:]:
+            told.anew[at] = []  # "8 8 7, then 10 10"
+        return
+    if listed and _another_list(clause, named=True):
+        told.listed.add(targets[0])
     if len(changed) == len(targets) and all(
         new.movement in (None, rows[at].movement) for new, at in zip(changed, targets, strict=True)
     ):
@@ -37,7 +48,6 @@ def alter(told: Told, clause: Clause, targets: list[int]) -> None:
         one_beyond(told, clause, targets)
         return
     told_before = bool(told.anew.get(targets[0])) and not clause.targets
-    listed = any(f.kind == "rows" for f in clause.facts)
     if told_before and listed and all(f.kind not in ("scope", "side", "count") for f in clause.facts):
         told.anew[targets[0]] += changed  # "2 sets of 3 and 3 sets of 2"
         return
@@ -48,6 +58,14 @@ def alter(told: Told, clause: Clause, targets: list[int]) -> None:
         told.loads[targets[0]] = carried[0]
     for at in targets[1:]:
         told.anew[at] = []
+
+
+def _another_list(clause: Clause, *, named: bool = False) -> bool:
+    """Whether a clause is a list of sets, and nothing that says which of them."""
+    lists = [fact for fact in clause.facts if fact.kind == "rows"]
+    whole = len(lists) == 1 and lists[0].note.get("list") and not any(entry.side for entry in lists[0].value)
+    other = any(fact.kind in ("scope", "side", "count", "mend", "instead", "bare", "fail") for fact in clause.facts)
+    return bool(whole) and not other and (named or not (clause.targets or clause.names - {"the"}))
 
 
 def _loaded_again(told: Told, clause: Clause, targets: list[int]) -> bool:

@@ -68,6 +68,9 @@ def beside_plan(told: Told, said: Said) -> bool:
         return False
     targets = said.clause.targets or main_rows(told.rows)
     movement = told.rows[targets[0]].movement if targets else None
+    if len(said.clause.outside) == 1:
+        other = said.clause.outside[0].value.movement  # "whole plan plus two doubles on muscle-ups"
+        movement = None if other.startswith("?") else other
     folded = fold_block(told.message, movement, said.clause.facts, None)
     told.asks += folded.asks
     linked = _is_drop([fact for fact in said.clause.facts if fact.kind != "plan"])

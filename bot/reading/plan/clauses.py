@@ -15,6 +15,7 @@ from bot.reading.plan.ground import PARTS, members, plan_names
 HELPED = "band_pull_up"
 VALUED = frozenset("rows bare load loads at instead delta count assist".split())
 TOLD = frozenset("rows bare loads count load at efforts effort instead delta scope".split())
+BESIDE_VALUE = frozenset({"only", "the", "took", "by", "turned_to"})
 SAYING = frozenset("done planned same fine skipped except only instead not".split())
 
 
@@ -43,7 +44,8 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
 
     for at, fact in enumerate(facts):
         if fact.kind == "sep" and fact.note.get("mark") not in ("(", ")"):
-            if fact.note.get("mark") == ":" and (_only_names(current) or [one.kind for one in current] == ["side"]):
+            led = _only_names(current) or [one.kind for one in current] == ["side"] or _set_rated(current)
+            if fact.note.get("mark") == ":" and led:
                 continue  # "dips: skipped", "dips: 10 10 9"
             if fact.note.get("mark") == "and" and _only_names(current) and _names_on(facts, at + 1):
                 continue  # "warm-up and skill as planned"
@@ -102,7 +104,22 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             clause.targets = [i for i, row in enumerate(rows) if row.movement == HELPED]
         if "holds" in clause.names and not clause.targets:
             clause.targets = [i for i, row in enumerate(rows) if row.hold_s is not None]
+    _work_of_outside(clauses)
     return clauses
+
+
+def _work_of_outside(clauses: Sequence[Clause]) -> None:
+    """ "Did the pull-ups without the band, 4 4 3": the sets are of the lift named before, which the plan has not."""
+    for before, clause in pairwise(clauses):
+        named = len(before.outside) == 1 and not before.targets and before.names <= {"the", "by"}
+        if not named or before.sentence != clause.sentence or any(fact.kind in TOLD for fact in before.facts):
+            continue
+        if clause.targets or clause.outside or not any(fact.kind == "rows" for fact in clause.facts):
+            continue
+        if before.outside[0].value.movement.startswith("?") or any(fact.kind == "scope" for fact in clause.facts):
+            continue
+        clause.facts.insert(0, before.outside[0])
+        clause.outside = list(before.outside)
 
 
 def _told_of(fact: Fact) -> bool:
@@ -136,6 +153,12 @@ def _only_names(facts: Sequence[Fact]) -> bool:
     named = any(fact.kind == "move" or plan_names(fact) & {*PARTS, "rest"} for fact in facts)
     silent = ("move", "word", "plan", "scope")
     return named and all(fact.kind in silent and not plan_names(fact) & SAYING for fact in facts)
+
+
+def _set_rated(facts: Sequence[Fact]) -> bool:
+    """ "Last set to failure: 8 instead of 6": the set named, and how hard it was."""
+    kinds = [fact.kind for fact in facts if fact.kind not in ("word", "scheme") and plan_names(fact) != {"the"}]
+    return kinds in (["scope", "effort"], ["scope", "move", "effort"]) and all(fact.value != "all" for fact in facts)
 
 
 def _says_of_named(facts: Sequence[Fact]) -> bool:
@@ -181,7 +204,7 @@ def _open(clause: Clause) -> bool:
 
 def _leaves_lift(clause: Clause) -> bool:
     """ "Done but for the dips, there only 8 6 6": what is left out is told after."""
-    told = [fact for fact in clause.facts if fact.kind != "word"]
+    told = [fact for fact in clause.facts if fact.kind != "word" and plan_names(fact) != {"the"}]
     left = len(told) > 1 and told[-1].kind == "move" and bool(plan_names(told[-2]) & {"except"})
     return left and not any(fact.kind in VALUED for fact in told)
 
@@ -202,7 +225,7 @@ def _excepts(clause: Clause) -> bool:
 def _only_value(clause: Clause) -> bool:
     silent = ("word", "scheme", "bare", "rows", "side", "load", "instead")
     told = any(fact.kind in ("bare", "rows", "load", "instead") for fact in clause.facts)
-    return told and all(fact.kind in silent or plan_names(fact) <= {"only", "the"} for fact in clause.facts)
+    return told and all(fact.kind in silent or plan_names(fact) <= BESIDE_VALUE for fact in clause.facts)
 
 
 def _denied(clause: Clause) -> None:

@@ -11,8 +11,25 @@ from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.choosing import counted_rows
-from bot.reading.plan.ground import members, plan_names
+from bot.reading.plan.ground import PARTS, members, plan_names
 from bot.reading.plan.value import MORE_REPS, near_load
+
+PARTED = frozenset({*PARTS, "done", "planned", "all_lifts"})  # what plus joins more to
+
+
+def named_and_counted(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "Warm-up plus two sets of pull-ups", "did it all plus 10 push-ups": plus joins what follows, a lift."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        before = next((one for one in reversed(out[-2:]) if one.kind != "word"), None)
+        named = before is None or before.kind in ("move", "sep") or bool(plan_names(before) & PARTED)
+        if plan_names(fact) == {"by"} and named and message.tokens[fact.start].text in little("on_top"):
+            behind = [one for one in facts[at + 1 : at + 4] if one.kind != "word" and plan_names(one) != {"the"}]
+            lead = behind[1:2] if behind and behind[0].kind in ("count", "bare") else behind[:1]
+            if lead and (lead[0].kind == "move" or plan_names(lead[0]) & set(PARTS)):
+                fact = Fact("sep", fact.start, fact.end, 1, {"mark": "and"})
+        out.append(fact)
+    return out
 
 
 def so_many_done(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:

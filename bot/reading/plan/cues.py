@@ -244,7 +244,23 @@ def _top_and_back(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     return named == ["top", "back"] and all(pick(rows, targets, name) for name in named)
 
 
+def _named_and_counted(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "Pull-ups and two sets of dips, then home": planned lifts by name alone, and so many sets of another."""
+    known = {row.movement for row in rows}
+    if any(fact.kind in WORK - {"count"} or fact.kind in ("load", "at", "side", "instead") for fact in facts):
+        return False
+    own = [[fact for fact in clause if fact.kind in ("move", "count")] for clause in clauses(facts)]
+    told = [sorted(fact.kind for fact in clause) for clause in own if clause]
+    moves = [fact for clause in own for fact in clause if fact.kind == "move"]
+    if not all(set(members(move.value)) & known for move in moves):
+        return False
+    return (
+        ["count", "move"] in told and ["move"] in told and all(kinds in (["count", "move"], ["move"]) for kinds in told)
+    )
+
+
 FORMS = (
+    _named_and_counted,
     _top_and_back,
     _main_lift_first,
     _by_outcome,

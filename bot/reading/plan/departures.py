@@ -51,7 +51,11 @@ def last_of_lift(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
         last = out[-2:]
         named = [one.kind for one in last] == ["scope", "move"] and last[0].value in ("last", "first")
         if named and fact.kind == "scope" and fact.note.get("numbered"):
-            fact = Fact("bare", fact.start, fact.end, float(fact.value), {"kg": float(fact.value)})
+            fact = Fact("bare", fact.start, fact.end, float(fact.value), {"kg": float(fact.value), "set": True})
+        led = [one.kind for one in last] == ["bare", "plan"] and last[0].note.get("set")
+        if led and fact.kind == "bare" and "instead" in plan_names(last[1]):
+            out[-2:] = [Fact("instead", last[0].start, fact.end, (last[0].value, fact.value, "reps"))]
+            continue  # "last dip set 6 not 8"
         out.append(fact)
     return out
 

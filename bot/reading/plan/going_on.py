@@ -76,18 +76,24 @@ def then_list(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) ->
 
 
 def listed_of_side(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
-    """ "left 3 and 3", "right: 3, then 2": two sets of one side."""
+    """ "left 3 and 3", "right: 3, then 2", "right did 4 and then 3 and 3": the sets of one side."""
     out: list[Fact] = []
+    made: Fact | None = None
     for fact in facts:
         told = [one for one in out[-5:] if one.kind != "sep" or one.value == SENTENCE]
         marks = next((n for n in range(len(out), 0, -1) if out[n - 1].kind != "sep"), 0)
         joined = 0 < marks < len(out) and all(one.value != SENTENCE for one in out[marks:])
+        if fact.kind == "bare" and joined and out[marks - 1] is made:
+            out[marks - 1 :] = [replace(made, end=fact.end, value=[*made.value, Entry(int(fact.value))])]
+            made = out[-1]
+            continue
         if fact.kind == "bare" and joined and out[marks - 1].kind == "bare" and len(told) > 1:
-            led = told[-2].kind == "side" or bool(plan_names(told[-2]) & {"only"})
+            led = told[-2].kind == "side" or told[-2].value == "got" or bool(plan_names(told[-2]) & {"only"})
             if led and any(one.kind == "side" for one in told):
                 first = out[marks - 1]
                 entries = [Entry(int(first.value)), Entry(int(fact.value))]
-                out[marks - 1 :] = [Fact("rows", first.start, fact.end, entries, {"list": True, "mark": "and"})]
+                made = Fact("rows", first.start, fact.end, entries, {"list": True, "mark": "and"})
+                out[marks - 1 :] = [made]
                 continue
         out.append(fact)
     return out

@@ -10,7 +10,7 @@ from bot.reading.message import Message
 from bot.reading.movements.combine import combine
 from bot.reading.movements.mention import Mention
 
-STRONG = frozenset("done planned same skipped except swap extra_set stopped last_time".split())
+STRONG = frozenset("done planned same skipped except swap extra_set stopped last_time until_lift".split())
 
 
 GLOBAL = frozenset("done planned same rest fine".split())

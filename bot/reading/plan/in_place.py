@@ -10,18 +10,22 @@ from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
 
 VALUES = ("bare", "rows", "load")
+CLOSE = 0.05  # kg
+BETWEEN = 9  # facts from a load to the old one: "the 15 kg plate on the pull-ups instead of the 20"
 
 
-def parted_instead(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+def parted_instead(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "12s on every set instead of 10", "8 kg help, not 10": what it is of stands between new and old."""
     out: list[Fact] = []
     for fact in facts:
         last = [one for one in out[-4:] if one.note.get("mark") != ","][-3:]
-        beside = last[-2:]
-        load = beside[0] if len(beside) == 2 and beside[1] is out[-1] else fact
-        if load.kind == "load" and load.value and fact.kind == "bare" and plan_names(beside[1]) & {"instead"}:
-            out[-2:] = [Fact("instead", load.start, fact.end, (load.value, fact.note.get("kg", fact.value), "kg"))]
-            continue  # "back-offs with 20 instead of 22.5"
+        load = _load_before_instead(out, fact, rows) if fact.kind == "bare" else None
+        if load is not None:
+            kept = [one for one in out if one is not load and not (one.start > load.start and _turns(one))]
+            new, was = (one.note.get("kg", one.value) for one in (load, fact))
+            told = Fact("instead", load.start, fact.end, (new, was, "kg"))
+            out = [*kept, told]
+            continue  # "back-offs with 20 instead of 22.5", "the 15 kg plate on the dips instead of the 20"
         parted = len(last) == 3 and _of_sets(last[1]) and last[0].kind in VALUES
         if fact.kind == "bare" and parted and "instead" in plan_names(last[2]):
             new = _value(last[0])
@@ -33,6 +37,64 @@ def parted_instead(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row
                 continue
         out.append(fact)
     return out
+
+
+def old_first(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "Statt 22,5 nur 20 draufgehabt", "instead of five only four reps": the new value behind the old one."""
+    out: list[Fact] = []
+    led: int | None = None  # where "instead" stands
+    old: Fact | None = None
+    for fact in facts:
+        one = fact.kind in ("bare", "load") and bool(fact.value)
+        one = one or (fact.kind == "rows" and len(fact.value) == 1 and bool(fact.note.keys() & {"reps", "the"}))
+        if _only_instead(fact) and not plan_names(fact) & {"not_this"}:
+            led, old = len(out), None
+        elif led is not None and one and old is None:
+            old = fact
+        elif led is not None and old is not None and one:
+            unit = "kg" if "load" in (old.kind, fact.kind) else "reps" if fact.note.get("reps") else None
+            value = (_figure(fact, unit), _figure(old, unit), unit)
+            out[led:] = [Fact("instead", out[led].start, fact.end, value)]
+            led = None
+            continue
+        elif fact.kind != "word" and (fact.kind != "plan" or not plan_names(fact) <= {"the", "only"}):
+            led = None
+        out.append(fact)
+    return out
+
+
+def _figure(fact: Fact, unit: str | None) -> float:
+    if fact.kind == "rows":
+        return float(fact.value[0].reps)
+    return float(fact.note.get("kg", fact.value) if unit == "kg" else fact.value)
+
+
+def _only_instead(fact: Fact) -> bool:
+    return fact.kind == "plan" and bool(plan_names(fact) & {"instead"})
+
+
+def _turns(fact: Fact) -> bool:
+    return _only_instead(fact) or plan_names(fact) == {"skipped"}
+
+
+def _load_before_instead(facts: Sequence[Fact], old: Fact, rows: Sequence[Row]) -> Fact | None:
+    """The load that "instead of" right before is said of: what it hung on, and of what lift, may stand between."""
+    near = list(facts[-BETWEEN:])
+    while near and (near[-1].kind == "word" or plan_names(near[-1]) == {"the"}):
+        near.pop()  # "instead of the", "statt der"
+    turn = near.pop() if near else None
+    denied = turn is not None and plan_names(turn) == {"skipped"}  # "25 for the pull-ups, not the 20"
+    if turn is None or not (denied or _only_instead(turn)):
+        return None
+    if near and near[-1].kind == "sep" and near[-1].note.get("mark") == ",":
+        near.pop()
+    while near and (near[-1].kind in ("word", "move") or plan_names(near[-1]) == {"the"}):
+        near.pop()
+    if not near or near[-1].kind not in ("load", "bare") or not near[-1].value:
+        return None
+    kg = old.note.get("kg", old.value)
+    planned = any(abs((row.load_kg or 0.0) - kg) < CLOSE for row in rows) and all(row.reps != old.value for row in rows)
+    return near[-1] if planned or (near[-1].kind == "load" and not denied) else None  # "22.5 for pull-ups, not 20"
 
 
 def rest_instead(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:

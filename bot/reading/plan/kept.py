@@ -90,6 +90,9 @@ def _all_but(said: Said) -> bool:
     move = next((at for at, fact in enumerate(facts) if fact.kind == "move"), 0)
     whole = next((at for at, fact in enumerate(facts) if plan_names(fact) & {"all_lifts"}), len(facts))
     sure = any(plan_names(fact) & {"planned", "done"} for fact in facts[:move])
+    plus = facts[1] if sure and len(facts) > 1 and plan_names(facts[0]) & {"planned", "done"} else None
+    if plus is not None and plus.kind == "load" and plus.note.get("how") == "plus":
+        return True  # "as planned plus 2.5 kg on the dips"
     return whole < move and sure and any(fact.kind == "load" for fact in facts[whole:move])
 
 

@@ -99,7 +99,9 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     ):
         return True
     sides = {f.value for f in facts if f.kind == "side"}
-    if not moves and {"left", "right"} <= sides and any(f.kind == "scope" and f.value == "all" for f in facts):
+    each = any(f.kind == "scope" and f.value == "all" for f in facts)
+    told_whole = any(f.kind in ("rows", "count", "load") for f in facts)
+    if {"left", "right"} <= sides and each and (not moves or (in_plan and not told_whole)):
         return any(row.side for row in planned(message))
     if in_plan and (_rep_missed(facts) or (moves and _set_missed(facts))):
         return True

@@ -27,6 +27,8 @@ def left_out(told: Told, said: Said) -> bool:
         return True
     bare = all(fact.kind in ("move", "plan", "scope") or _of(told.message, fact) for fact in said.clause.facts)
     goes_on = told.leaving and named and bare and not names & GLOBAL and "only" not in names  # "no pull-ups, only dips"
+    if any(fact.note.get("changed") for fact in values):
+        names.discard("skipped")  # "cut the dips from 3 to 2 sets"
     if not (names & {"skipped", "except"} or goes_on):
         return False
     if _nothing_done(said):
@@ -332,5 +334,8 @@ def late_rest(message: Message, clause: Clause) -> bool:
 
 def put_off(message: Message, clause: Clause) -> bool:
     """ "Accessories tomorrow", "dips later": what the clause names is yet to be done."""
-    words = {token.word for token in message.tokens[clause.facts[0].start : clause.facts[-1].end + 1]}
-    return not words.isdisjoint(little("put_off")) and not clause.names & {"done", "planned", "rest"}
+    tokens = message.tokens[clause.facts[0].start : clause.facts[-1].end + 1]
+    text = f" {' '.join(token.text for token in tokens)} "
+    off = any(f" {words} " in text for words in little("another_time"))  # "archers another day"
+    off = off or not little("put_off").isdisjoint(token.word for token in tokens)
+    return off and not clause.names & {"done", "planned", "rest"}

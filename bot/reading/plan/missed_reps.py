@@ -7,13 +7,39 @@ from dataclasses import replace
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
+from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.plan.clauses import clause_around
 from bot.reading.plan.ground import plan_names
 
+TWO = 2  # scopes: the set, and the repetition
 REACH = 5  # facts from "except" to the set that the rep is of
 
 
-def rep_of_a_set(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+def rep_tried(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
+    """ "Beim vierten hab ich die fünfte versucht, kam aber nicht mehr über die Stange": the try was a miss."""
+    for at, fact in enumerate(facts):
+        if fact.kind != "scheme" or fact.value != "attempt":
+            continue
+        led = [one for one in clause_around(facts, at) if one.kind == "scope" and one.start < fact.start]
+        end = next((n for n in range(at + 1, len(facts)) if not _between(facts[n])), len(facts))
+        missed = facts[end] if end < len(facts) else None
+        strong = missed is not None and missed.kind == "fail" and missed.value is None and not missed.note.get("weak")
+        if len(led) == TWO and strong and missed is not None:
+            return [
+                *facts[:at],
+                replace(missed, start=fact.start, end=fact.end),
+                *facts[at + 1 : end],
+                *facts[end + 1 :],
+            ]
+    return facts
+
+
+def _between(fact: Fact) -> bool:
+    return fact.kind == "word" or (fact.kind == "sep" and fact.value == 1) or plan_names(fact) == {"the"}
+
+
+def rep_of_a_set(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """The facts, where of two ordinals beside a miss one is the set, the other the rep."""
     most = max((row.reps or 0 for row in rows), default=0)
     out: list[Fact] = []
@@ -21,9 +47,9 @@ def rep_of_a_set(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
     for fact in facts:
         piece.append(fact)
         if fact.kind == "sep":
-            out += _told(piece, most)
+            out += _told(message, piece, most)
             piece = []
-    return out + _told(piece, most)
+    return out + _told(message, piece, most)
 
 
 def all_but_a_rep(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
@@ -45,7 +71,7 @@ def all_but_a_rep(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]
     return out
 
 
-def _told(piece: list[Fact], most: int) -> list[Fact]:
+def _told(message: Message, piece: list[Fact], most: int) -> list[Fact]:
     fails = [fact for fact in piece if fact.kind == "fail" and not fact.note.get("weak")]
     scopes = [fact for fact in piece if fact.kind == "scope" and (isinstance(fact.value, int) or fact.value == "last")]
     if len(fails) != 1 or any(fact.kind in ("rows", "bare", "count") for fact in piece):
@@ -55,6 +81,10 @@ def _told(piece: list[Fact], most: int) -> list[Fact]:
         # the set stands before or behind: "missed the fifth on the last set"
         return [replace(f, note={**f.note, "rep": True}) if f is missed else f for f in piece]
     led = len(scopes) == 2 and missed.value is None and missed.start >= scopes[1].end
+    if led and isinstance(scopes[0].value, int) and scopes[0].value <= most:
+        behind = message.tokens[scopes[0].end]
+        if scopes[1].note.get("numbered") or behind.text in little("rep_word"):
+            scopes = scopes[::-1]  # "the sixth rep on dip set three", "the fifth rep of the fourth set"
     nth = scopes[1].value if led else None
     of_set = led and nth == "last" and isinstance(scopes[0].value, int)  # "in the third the last didn't go up"
     if not of_set and (not isinstance(nth, int) or nth > most):

@@ -73,6 +73,7 @@ def named_by_reps(_message: Message, facts: Sequence[Fact], rows: Sequence[Row])
 
 def sets_of_so_many(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
     """ "fives done at 15", "Dreier erledigt, Fünfer nicht": the sets of so many, where nothing else is told."""
+    facts = _reps_of_sides(facts)
     told = [fact for fact in facts if fact.kind in ("rows", "bare", "count")]
     if not told or not all(_of_so_many(message, fact, rows, alone=len(told) == 1) for fact in told):
         return facts
@@ -86,6 +87,24 @@ def sets_of_so_many(message: Message, facts: Sequence[Fact], rows: Sequence[Row]
             fact = Fact("plan", fact.start, fact.end, "skipped", {"names": ["skipped"]})
         out.append(fact)
     return out
+
+
+def _reps_of_sides(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Threes on the left, twos on the right": the reps of that side in each set, and no name of planned sets."""
+    beside = [_side_beside(facts, at) for at in range(len(facts))]
+    return [
+        Fact("bare", fact.start, fact.end, float(fact.value[0].reps), {"figure": True})
+        if fact.kind == "rows" and fact.note.get("word") and fact.note.get("each_of") and side in ("left", "right")
+        else fact
+        for fact, side in zip(facts, beside, strict=True)
+    ]
+
+
+def _side_beside(facts: Sequence[Fact], at: int) -> str | None:
+    """The side that stands right beside a fact, or before it with no more than "all" between."""
+    led = next((one for one in reversed(facts[max(0, at - 3) : at]) if one.kind != "word" and one.value != "all"), None)
+    near = (led, *facts[at + 1 : at + 2])
+    return next((one.value for one in near if one is not None and one.kind == "side"), None)
 
 
 def _of_so_many(message: Message, fact: Fact, rows: Sequence[Row], *, alone: bool) -> bool:

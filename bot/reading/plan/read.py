@@ -13,6 +13,7 @@ from bot.reading.fold.rows import Row
 from bot.reading.fold.sets import Work, to_set
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.plan.beyond_plan import lengthened
 from bot.reading.plan.by_weight import parts_by_weight
 from bot.reading.plan.change import change
 from bot.reading.plan.choosing import best_rows, exact_rows, the_rows
@@ -38,6 +39,7 @@ def read_plan(message: Message, facts: list[Fact], work: Work) -> None:
         if fact.kind == "move" and fact.value.movement == "!":
             other_training(message, fact, facts, work)  # "plan done, then a 5k run"
     facts = parts_by_weight(facts, rows)
+    rows, more = lengthened(message, facts, rows)
     clauses = clauses_of(rows, facts)
     asked = _asked(message, facts, clauses)
     if asked is not None:
@@ -45,6 +47,7 @@ def read_plan(message: Message, facts: list[Fact], work: Work) -> None:
         work.report = True
         return
     told = Told(message, rows, clauses, work)
+    told.asks += more
     for clause in clauses:
         take(told, clause)
     if not told.nothing:

@@ -68,6 +68,7 @@ class Told:
         self.asks: list[Ask] = []
         self.keep: dict[int, bool] = {}
         self.anew: dict[int, list[Row]] = {}  # rows restated, by the first row they stand for
+        self.listed: set[int] = set()  # first rows of those told by a list
         self.loads: dict[int, float] = {}  # the one load that rows were restated with, by the first row
         self.everything = False
         self.rest = False

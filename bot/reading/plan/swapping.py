@@ -20,6 +20,7 @@ from planner.movements import movement
 # Movements whose added load goes over to another of the same pattern.
 LOADED = frozenset("pull_up chin_up neutral_grip_pull_up ring_pull_up dip ring_dip".split())
 
+MOST_LATER = 2  # sentences: "Pull-ups on the neutral grip; sets and reps unchanged. Rest as it stood."
 GRIPPED = frozenset({"pull_up", "chin_up", "neutral_grip_pull_up"})  # the grip alone tells these apart
 RINGED = {"pull_up": "ring_pull_up", "dip": "ring_dip", "muscle_up": "ring_muscle_up"}
 
@@ -29,6 +30,8 @@ def other_work(told: Told, said: Said) -> bool:
     clause, names, rows = said.clause, said.names, told.rows
     if clause.outside and ("swap" in names or ("instead" in names and (said.named or _in_place(told, said)))):
         return swapped(told, said)
+    if _where_planned(told, said):
+        return swapped(told, said)
     if "extra_set" in names:
         targets = clause.targets or main_rows(rows)
         told.added[targets[-1]] = [replace(rows[at]) for at in targets[-told.step(targets[-1]) :]]
@@ -37,7 +40,7 @@ def other_work(told: Told, said: Said) -> bool:
         if any(fact.kind != "bare" for fact in said.values):
             change_added(told, clause)
         return True
-    if clause.outside and any(f.kind in ("rows", "bare") for f in clause.facts):
+    if clause.outside and any(f.kind in ("rows", "bare", "count") for f in clause.facts):
         move = clause.outside[0]
         folded = fold_block(told.message, move.value.movement, clause.facts, move)
         told.asks += folded.asks
@@ -58,7 +61,7 @@ def _other_grip(told: Told, clause: Clause) -> bool:
     """ "Done, only in a neutral grip", "pull-ups underhand, the rest as planned": of the one lift that it changes."""
     mention = clause.outside[0].value if len(clause.outside) == 1 and not clause.targets else None
     grip = mention.features & combine().grips if mention is not None else set()
-    if mention is None or not grip or not stands_for(told, clause):
+    if mention is None or not grip or not stands_for(told, clause, MOST_LATER):
         return False
     on_rings = {old for old, new in RINGED.items() if new == mention.movement}
     alike = on_rings if "ring" in grip else GRIPPED if mention.movement in GRIPPED else set()
@@ -94,6 +97,36 @@ def _on_rings(told: Told, said: Said) -> bool:
     return True
 
 
+def _rings_or_bars(told: Told, said: Said) -> bool:
+    """ "Rings not bars for the dips", "dips on the bars instead of the rings": the first of both is what was used."""
+    clause = said.clause
+    turn = next((fact for fact in clause.facts if plan_names(fact) & {"instead"}), None)
+    if turn is None or not clause.targets or clause.outside or "swap" in said.names:
+        return False
+    named = told.message.beginning("movements")
+    span = range(clause.facts[0].start, clause.facts[-1].end)
+    rings = next((at for at in span if any(hit.name == "ring" for hit in named[at])), None)
+    if rings is None:
+        return False
+    where = RINGED if rings < turn.start else {new: old for old, new in RINGED.items()}
+    own = [at for at in clause.targets if told.rows[at].movement in where]
+    for new in {where[told.rows[at].movement or ""] for at in own}:
+        put_in_place(told, clause, new, [at for at in own if where[told.rows[at].movement or ""] == new])
+    return bool(own)
+
+
+def _where_planned(told: Told, said: Said) -> bool:
+    """ "Chin-ups where it said pull-ups", "chin-up grip for the pull-ups": two lifts of one pattern, and the word."""
+    clause = said.clause
+    moves = [fact for fact in clause.facts if fact.kind == "move"]
+    if len(moves) != 2 or clause.outside != moves[:1] or said.values or said.names - {"the", "same"}:
+        return False
+    words = [token.text for token in told.message.tokens[moves[0].end : moves[1].start]]
+    new = moves[0].value.movement
+    alike = {movement(told.rows[at].movement or new).pattern for at in clause.targets}
+    return not new.startswith("?") and alike == {movement(new).pattern} and bool(little("where_planned") & set(words))
+
+
 def _in_place(told: Told, said: Said) -> bool:
     """ "Pull-ups on the bar instead of on the rings": what it stands for is told by its place alone."""
     facts = said.clause.facts
@@ -112,7 +145,11 @@ def other_thing(told: Told, said: Said) -> bool:
     So is "typewriters instead of archers": the planned lift was not done.
     """
     clause = said.clause
-    if "instead" not in said.names or "not_this" in said.names or said.values or clause.outside:
+    if "instead" not in said.names or said.values or clause.outside:
+        return False
+    if said.named and _rings_or_bars(told, said):
+        return True
+    if "not_this" in said.names:
         return False
     hits = told.message.beginning("movements")[clause.facts[0].start : clause.facts[-1].end]
     on_rings = any(hit.name == "ring" for found in hits for hit in found)
@@ -183,9 +220,12 @@ def goes_over(new: str, row: Row) -> bool:
     return same and bool(LOADED & {new, row.movement})
 
 
-def stands_for(told: Told, clause: Clause) -> bool:
-    """ "As planned but did chin-ups": whether a movement that the plan has not may stand for one that it has."""
-    spoken = any(one.sentence == clause.sentence and one.names & GLOBAL for one in told.clauses)
+def stands_for(told: Told, clause: Clause, later: int = 0) -> bool:
+    """ "As planned but did chin-ups": whether a movement that the plan has not may stand for one that it has.
+
+    `later`: so many sentences behind its own the rest may be told of.
+    """
+    spoken = any(0 <= one.sentence - clause.sentence <= later and one.names & GLOBAL for one in told.clauses)
     new = clause.outside[0].value.movement
     patterns = {movement(row.movement).pattern for row in told.rows if row.movement and row.part != "warm_up"}
     return spoken and not new.startswith("?") and movement(new).pattern in patterns

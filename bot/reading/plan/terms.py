@@ -10,7 +10,14 @@ from bot.reading.plan.all_of_them import all_of_them
 from bot.reading.plan.all_told import all_told, both_halves, nothing_added
 from bot.reading.plan.besides import so_many_words, told_besides
 from bot.reading.plan.by_so_much import by_so_much
-from bot.reading.plan.counted import holds_counted, lone_count, sets_instead, so_many_done, the_sets_of
+from bot.reading.plan.counted import (
+    holds_counted,
+    lone_count,
+    named_and_counted,
+    sets_instead,
+    so_many_done,
+    the_sets_of,
+)
 from bot.reading.plan.departures import (
     all_but_lift,
     but_for,
@@ -24,10 +31,10 @@ from bot.reading.plan.dropped_lift import lift_dropped_to
 from bot.reading.plan.each_set_of import each_set_of, list_behind
 from bot.reading.plan.going_on import listed_of_side, ranges_of_sets, then_list
 from bot.reading.plan.ground import planned
-from bot.reading.plan.in_place import in_place_of, parted_instead, rest_instead
+from bot.reading.plan.in_place import in_place_of, old_first, parted_instead, rest_instead
 from bot.reading.plan.lacking import reps_lacked
 from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
-from bot.reading.plan.missed_reps import all_but_a_rep, rep_of_a_set
+from bot.reading.plan.missed_reps import all_but_a_rep, rep_of_a_set, rep_tried
 from bot.reading.plan.named_by_reps import named_by_reps, named_only, reps_in_figures, sets_of_so_many
 from bot.reading.plan.no_numbers import names_joined, no_numbers
 from bot.reading.plan.of_each_lift import of_each_lift
@@ -52,6 +59,7 @@ from bot.reading.plan.so_many_more import said_once_more
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.too_heavy import too_heavy
 from bot.reading.plan.up_to import up_to
+from bot.reading.plan.up_to_lift import up_to_lift
 from bot.reading.plan.value_again import value_again
 from bot.reading.rules import Rule, Rules
 
@@ -65,6 +73,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 
 # In their order, each with the facts without which it changes nothing.
 RULES: tuple[tuple[Rule, str], ...] = (
+    (named_and_counted, "=by move"),
     (both_halves, "=most side"),
     (nothing_added, "=done|=planned load"),
     (stops_denied, "flag fail|=skipped|=except"),
@@ -73,6 +82,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (reps_lacked, "rows|bare 'lacked|fail"),
     (but_for, "=planned"),
     (all_but_lift, "=done|=planned|=all_lifts sep move"),
+    (up_to_lift, "=done|=planned|=all_lifts|scope move|=part_warm_up|=part_main|=part_accessory|=part_skill"),
     (up_to, "scope|count =fine|=planned|=done|=same"),
     (of_each_lift, "scope|count word|=all_lifts"),
     (last_of_lift, "scope move"),
@@ -89,7 +99,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (sets_by_load, "count load"),
     (first_then_rest, "=rest|scope rows|count"),
     (rest_instead, "=instead bare word"),
-    (parted_instead, "=instead bare scope|side|assist|load|=every"),
+    (old_first, "=instead bare|load|rows"),
+    (parted_instead, "=instead|=skipped bare"),
     (rated_instead, "effort =instead|=every"),
     (less_on_a_side, "side =less|delta"),
     (one_short, "=less bare move"),
@@ -99,6 +110,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (names_joined, "word plan|scope|move"),
     (side_goes_on, "side scope|bare sep"),
     (all_but_a_rep, "last_rep scope =except"),
+    (rep_tried, "scope scheme fail"),
     (rep_of_a_set, "scope fail"),
     (singles_named, "rows"),
     (the_sets_of, "bare word move"),

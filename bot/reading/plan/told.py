@@ -38,6 +38,7 @@ from bot.reading.plan.state import Said, Told
 from bot.reading.plan.swapping import other_thing, other_work
 from bot.reading.plan.unclear import unclear
 from bot.reading.plan.up_to import kept_up_to, told_behind
+from bot.reading.plan.up_to_lift import kept_up_to_lift
 from bot.reading.reading import Ask
 
 
@@ -63,6 +64,8 @@ def take(told: Told, clause: Clause) -> None:
     if said.named and not said.values and not said.scoped and put_off(told.message, clause):
         for at in clause.targets:
             told.keep[at] = False  # "did the main work. Accessories tomorrow"
+        return
+    if kept_up_to_lift(told, said):
         return
     if only_unplanned(told, said) or back_offs_counted(told, said) or beside_plan(told, said) or unclear(told, said):
         return

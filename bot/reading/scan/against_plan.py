@@ -106,6 +106,8 @@ def _old_first(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     told = [
         at for at in range(j, j + VERBS) if s.at(at).has("scheme", "got") or s.at(at).has("plan", "took", "turned_to")
     ]
+    if told and any(s.at(at).has("side") for at in range(j, told[0])):
+        return None  # "instead of five, left leg stayed at five"
     if not told or s.at(told[0] + 1).kind != "num" or s.at(told[0] + 2).has("times", "x"):
         return None
     new, after = s.at(told[0] + 1), told[0] + 2

@@ -89,5 +89,8 @@ def counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] | 
         if s.at(i - 1).has("load", "at") and of_free_weight(s, i):
             kg = s.kg(s.at(i + 1).value or 0)  # "curls 3x12 with the 8s"
             return [Fact("load", item.start, s.at(i + 2).end, kg, {"how": "at"})], i + 3
+        if s.at(i + 3).has("load", "plate") or s.at(i + 3).text in little("one_plate"):
+            kg = s.kg(s.at(i + 1).value or 0)  # "die 15er Scheibe bei den Dips"
+            return [Fact("load", item.start, s.at(i + 3).end, kg, {"how": "at"})], i + 4
         return [Fact("rows", item.start, s.at(i + 2).end, [Entry(int(s.at(i + 1).value or 0))], {"the": True})], i + 3
     return None

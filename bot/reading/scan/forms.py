@@ -12,7 +12,7 @@ from bot.reading.little import little
 from bot.reading.scan.against_plan import against_plan
 from bot.reading.scan.assist import assist
 from bot.reading.scan.efforts import effort, effort_after
-from bot.reading.scan.load_for import load_by_reps, load_for, plates
+from bot.reading.scan.load_for import load_by_reps, load_for, load_in_brackets, plates
 from bot.reading.scan.loads import load
 from bot.reading.scan.marks import marks
 from bot.reading.scan.noise import noise_after
@@ -71,6 +71,7 @@ LOADS_FIRST: tuple[tuple[Form, Beginning], ...] = (
     (_alone(turned), Beginning(words=("turned",))),
     (_alone(rungs), Beginning(_tables("scheme load"), numbers=True)),
     (_alone(load_for), Beginning(_tables("load"), numbers=True, words=("from_to",))),
+    (_alone(load_in_brackets), Beginning(numbers=True)),
     (_alone(load_by_reps), Beginning(numbers=True)),
     (_alone(plates), Beginning(_tables("load"), numbers=True)),
     (_noise, Beginning(_tables("noise"), numbers=True, words=("week_cell", "numbered", "half_past"), signs="(€$£=@")),

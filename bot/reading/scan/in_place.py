@@ -11,7 +11,30 @@ from bot.reading.scan.which_sets import MOST_NAMED
 
 BETWEEN = ("word", "known", "claim", "move")  # what may stand between a value and "instead of"
 SWAP = 9  # items: "the 15 kg band for the 10 kg"
+REACH = 6  # items: "35 lb plate on the dips instead of the 45"
 LEAD_IN = 3  # items: "de la de 15"
+
+
+def from_to(told: Value) -> Found | None:
+    """ "From five sets to three", "von 20 kg auf 17,5": what was planned, and done."""
+    s, j, unit, before = told.s, told.behind, told.unit, told.s.at(told.i - 1)
+    if not s.planned or before.text not in little("changed_from"):
+        return None
+    j += s.at(j).has("plan", "less", "more")  # "down to"
+    new, end = s.at(j + 1), j + 2
+    if s.at(j).text not in little("changed_into") or new.kind != "num" or new.value is None:
+        return None
+    if s.at(end).has("sets", "sets") or s.at(end).has("reps"):
+        unit, end = ("sets" if s.at(end).has("sets", "sets") else "reps"), end + 1
+    elif s.unit_at(end) in ("kg", "lb"):
+        unit, end = s.unit_at(end), end + 1
+    if unit == "sets" and s.whole(new.value) and new.value <= MOST_NAMED:
+        note = {"of_plan": int(told.value)} if new.value <= told.value else {"only": True}
+        return [Fact("count", before.start, s.at(end - 1).end, int(new.value), {**note, "changed": True})], end
+    if unit not in ("kg", "lb", "reps"):
+        return None
+    value = (new.value, told.value, unit)
+    return [Fact("instead", before.start, s.at(end - 1).end, value, {"changed": True})], end
 
 
 def became(told: Value) -> Found | None:
@@ -76,9 +99,9 @@ def _instead_of(s: Scanner, j: int) -> int | None:
         return j + 1
     if mark.value is not None or mark.kind not in BETWEEN:
         return None
-    if mark.has("plan") and not mark.has("plan", "off", "took", "done"):
+    if mark.has("plan") and not mark.has("plan", "off", "took", "done", "every"):
         return None
-    for ahead in range(j + 1, j + 4):  # "22.5 on the bar instead of 20", "15 kg off instead of 10"
+    for ahead in range(j + 1, j + REACH):  # "22.5 on the bar instead of 20", "15 kg off instead of 10"
         between = s.at(ahead)
         if between.has("plan", "instead") and not between.has("plan", "not_this"):
             return ahead

@@ -10,6 +10,7 @@ from bot.reading.scan.schemes import chain
 LEAST_LOAD = 15  # a whole number below it, without a unit, may be reps: "12 for 3"
 PLATES = (1.25, 2.5, 5.0, 10.0, 15.0, 20.0, 25.0, 35.0, 45.0)  # what one plate weighs, in either unit
 MOST_REPS = 12  # so many reps with a load that is told first
+LEAST_BRACKETS, MOST_EFFORT = 2, 10
 
 
 def load_for(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
@@ -88,6 +89,28 @@ def _work(s: Scanner, j: int, load: float) -> tuple[list[Fact], int] | None:
     if other or not 0 < reps <= min(MOST_REPS, load):
         return None
     return [Fact("rows", item.start, s.at(end - 1).end, [Entry(reps)], {"reps": True})], end
+
+
+def load_in_brackets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "6 (10), 4 (15), 2 (20)": reps and their loads, which no effort is, as one of them goes beyond ten."""
+    pairs: list[tuple[int, float]] = []
+    j = last = i
+    while s.at(j).kind == "num" and s.at(j + 1).text == "(" and s.at(j + 2).kind == "num":
+        reps, load = s.at(j).value or 0.0, s.at(j + 2).value or 0.0
+        after = j + 3 + (s.unit_at(j + 3) in ("kg", "lb"))
+        if s.at(after).text != ")" or reps != int(reps) or not 0 < reps <= MOST_REPS:
+            return None
+        pairs.append((int(reps), s.kg(load)))
+        j = last = after + 1
+        j += s.at(j).text == ","
+    loads = [load for _, load in pairs]
+    if len(pairs) < LEAST_BRACKETS or max(loads) <= MOST_EFFORT or max(loads) <= max(reps for reps, _ in pairs):
+        return None
+    rows = [
+        Fact("rows", s.at(i).start, s.at(last - 1).end, [Entry(reps)], {"own_load": load, "plain": True})
+        for reps, load in pairs
+    ]
+    return rows, last
 
 
 def load_by_reps(s: Scanner, i: int) -> tuple[list[Fact], int] | None:

@@ -122,8 +122,8 @@ def _number(s: Scanner, i: int) -> Told | None:
         name = s.at(j).name("load")
         how = "plus" if name == "plus" or how == "plus" else "sign" if name == "sign" else how or "at"
         j += 1
-    while how and s.at(j).text in little("before_number"):
-        j += 1
+    while how and s.at(j).text in little("before_number", "load_as_planned"):
+        j += 1  # "with the planned 10"
     number = s.at(j)
     if number.kind != "num" or number.value is None or (number.spelled and number.value == 1):
         return None
@@ -245,6 +245,18 @@ def _of_reps(told: Told) -> Verdict:
     return False if after.has("reps") or effort else None
 
 
+def _of_a_lift(told: Told) -> Verdict:
+    """ "Did everything plus 10 push-ups", "whole plan, plus three muscle-up singles": no load."""
+    s, end = told.s, told.end
+    if told.how != "plus" or not s.planned or told.after.kind != "move" or not s.whole(told.value):
+        return None
+    tight = s.at(told.i).text == "+" and not told.number.space
+    if told.unit is not None or tight or s.at(told.i - 1).kind == "move":
+        return None
+    counted = s.at(end + 1).has("count") or (chain(s, end + 1) is None and not s.at(end + 1).has("sets"))
+    return False if counted else None
+
+
 def _of_a_plate(told: Told) -> Verdict:
     """ "24er Kettlebell am Fuß", "with a 20s plate", "mit der 20er Scheibe plus 5er", "with a 20 plate"."""
     s, end, after = told.s, told.end, told.after
@@ -296,6 +308,7 @@ RULES: tuple[Callable[[Told], Verdict], ...] = (
     _with_unit,
     _by_times,
     _of_reps,
+    _of_a_lift,
     _of_a_plate,
     _in_doubt,
     _plain,

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from bot.reading.facts import Fact
 from bot.reading.little import little
-from bot.reading.scan.in_place import became, instead
+from bot.reading.scan.in_place import became, from_to, instead
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.shifts import one_more
 from bot.reading.scan.value import Found, Value, value_at
@@ -173,6 +173,7 @@ def _of_those(told: Value) -> Found | None:
 
 RULES: tuple[Callable[[Value], Found | None], ...] = (
     became,
+    from_to,
     instead,
     _of_all_sets,
     _out_of_sets,

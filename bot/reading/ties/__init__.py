@@ -62,6 +62,7 @@ from bot.reading.ties.lost_count import lost_count
 from bot.reading.ties.made_do import made_do
 from bot.reading.ties.maxes import maxes, to_the_utmost
 from bot.reading.ties.meant_otherwise import meant_otherwise
+from bot.reading.ties.mended_again import mended_again
 from bot.reading.ties.named_behind import named_behind
 from bot.reading.ties.narrated import narrated, sets_by_load
 from bot.reading.ties.of_the_body import body_alone
@@ -83,6 +84,7 @@ from bot.reading.ties.ratings import (
 )
 from bot.reading.ties.rep_of_set import rep_gone_for, rep_of_set, set_of_rep
 from bot.reading.ties.reps_more import reps_more
+from bot.reading.ties.rings_turned import rings_turned
 from bot.reading.ties.sections import sections
 from bot.reading.ties.set_by_reps import set_by_reps
 from bot.reading.ties.shared_load import shared_load
@@ -92,7 +94,6 @@ from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.some_of_them import some_of_them
 from bot.reading.ties.somebody import somebody
-from bot.reading.ties.stationed import stationed
 from bot.reading.ties.stopped_at import stopped_at
 from bot.reading.ties.stuck_at import stuck_at
 from bot.reading.ties.sums import sums
@@ -110,6 +111,7 @@ from bot.reading.ties.tried import (
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
     added,
+    cells,
     held_in_total,
     in_the_hang,
     one_of_each,
@@ -125,10 +127,11 @@ from bot.reading.ties.without import without
 # Each with what must be told for it to change anything (`rules.py`); files with several rules have their own tables.
 RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
+    (rings_turned, "word move rows|bare|count"),
+    (mended_again, "mend move"),
     (dotted, "bare sep"),
     (every_time, "move scope|plan"),
     (without, "load|at plan|word 'without"),
-    (stationed, "move rows|bare 'rings|'bars"),
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
     (top_by_load, "flag rows"),
     (one_last, "rows sep scope"),
@@ -240,6 +243,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     # numbers beside what they are of
     (named_behind, "bare scope"),
     (taken, "bare scheme|plan"),
+    (cells, "bare sep"),
     (named_ahead, "move count|rounds|repeat"),
     (rounds_and_more, "move rounds bare|load"),
     (circuits, "move count|rounds|repeat|bare"),

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.reading.facts import Fact
+from bot.reading.facts import Entry, Fact
 from bot.reading.message import Message
 
+LEAST = 2  # numbers of a row
 BREAKS = frozenset({",", ".", ";", "and", "nl"})
 
 
@@ -24,6 +25,10 @@ def loads_ahead(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         place = at + 1
         if heads and place < len(facts) and facts[place].note.get("mark") == ":":
             place += 1
+        listed = _one_by_one(facts, place) if heads else None
+        if listed is not None:  # "then with 10 kg another 3 and 3"
+            facts = [*facts[: at + 1], *listed]
+            place = at + 1
         rows = facts[place] if heads and place < len(facts) else None
         if rows is not None and rows.kind == "rows" and _whole(rows) and _told_plainly(facts, place):
             out.append(replace(rows, start=fact.start, note={**rows.note, "own_load": float(fact.value)}))
@@ -32,6 +37,25 @@ def loads_ahead(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         out.append(fact)
         at += 1
     return out
+
+
+def _one_by_one(facts: Sequence[Fact], at: int) -> list[Fact] | None:
+    """The facts from a place on, where numbers joined by "and" stand there, as one row; None where there are none."""
+    while at < len(facts) and facts[at].kind == "word":
+        at += 1
+    end, told = at, []
+    while end < len(facts) and facts[end].kind == "bare" and facts[end].value == int(facts[end].value) > 0:
+        told.append(facts[end])
+        joined = facts[end + 1] if end + 1 < len(facts) else None
+        if joined is None or joined.note.get("mark") not in ("and", ","):
+            end += 1
+            break
+        end += 2
+    if len(told) < LEAST or (end < len(facts) and facts[end].kind != "sep" and facts[end - 1].kind != "sep"):
+        return None
+    values = [Entry(int(one.value)) for one in told]
+    row = Fact("rows", told[0].start, told[-1].end, values, {"list": True, "mark": ","})
+    return [row, *facts[end - (facts[end - 1].kind == "sep") :]]
 
 
 def _breaks(fact: Fact) -> bool:

@@ -38,13 +38,15 @@ def _tells_body(sentence: Sequence[Fact]) -> bool:
 
 
 def _did_a_side(sentence: Sequence[Fact]) -> bool:
-    """ "Did only the left side, right wrist sore": a side trained, told before the pain and with a word for it."""
+    """ "Did only the left side, right wrist sore": a side trained, and a word for it; behind pain it follows."""
+    hurt = False
     for at, fact in enumerate(sentence):
-        if fact.kind == "claim":
-            return False
+        hurt = hurt or fact.kind == "claim"
         before = [one for one in sentence[max(0, at - LED) : at] if "the" not in _names(one)][-2:]
         only = any("only" in _names(one) for one in before) and fact.kind == "side"
         after = sentence[at + 1 : at + 2]
+        if only and hurt:
+            return any(one.value == "got" or "done" in _names(one) for one in after)
         verb = any(one.value == "got" or "done" in _names(one) for one in (*before, *after))
         if only and (verb or any("only" in _names(one) and one.end > one.start + 1 for one in before)):
             return True

@@ -92,6 +92,9 @@ def rep_of_set(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if fact.value is not None:
             continue
         scopes = _before(facts, at)
+        if len(scopes) == 1 and not message.context.today and _last_told(message, facts, scopes[0]):
+            missed = replace(fact, value=facts[scopes[0]].value, note={**fact.note, "rep": True})
+            return [missed if n == at else one for n, one in enumerate(facts) if n != scopes[0]]
         if len(scopes) != 2:
             continue
         sets = [n for n in scopes if _names_set(message, facts[n])]
@@ -187,6 +190,13 @@ def _a_rep(message: Message, fact: Fact) -> bool:
     """Whether a scope says that it is of a repetition: "the third rep"."""
     words = {token.text for token in message.tokens[fact.start : fact.end + 1]}
     return not words.isdisjoint(little("rep_of", "rep_word"))
+
+
+def _last_told(message: Message, facts: Sequence[Fact], at: int) -> bool:
+    """ "Right 1, and the second rep there not made": a repetition, one more than the set told right before has."""
+    told = next((facts[n] for n in range(at - 1, -1, -1) if facts[n].kind not in (*BESIDE, "sep")), None)
+    reps = _reps(told) if told is not None and told.kind in ("bare", "rows") else 0
+    return reps > 0 and facts[at].value == reps + 1 and _a_rep(message, facts[at])
 
 
 def _reps(fact: Fact) -> int:

@@ -10,6 +10,7 @@ from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.rules import Rule
 
+MOST_BEFORE = 3  # facts: "first set of"
 MOST_TIMES = 6
 MOST_SETS = 10
 MOST_REPS = 30
@@ -101,7 +102,66 @@ def _clusters(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
+def _same_again(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "15 s left, 12 s right and the same again": the sets once more; beside a plan "same" is of it."""
+    if message.context.today:
+        return facts
+    for at, fact in enumerate(facts):
+        behind = facts[at + 1 : at + 2]
+        once_more = bool(behind) and message.span(behind[0].start, behind[0].end).lower() in little("once_more")
+        again = once_more and behind[0].kind in ("word", "sep")
+        whole = message.span(fact.start, fact.end).lower().endswith(tuple(little("once_more")))
+        if fact.kind != "plan" or fact.value != "same" or not (again or whole):
+            continue
+        end = at + 1 + bool(again)
+        if end < len(facts) and facts[end].kind != "sep":
+            continue
+        told = list(facts[:at])
+        while told and told[-1].kind == "sep":
+            told.pop()
+        low = next((n + 1 for n in range(len(told) - 1, -1, -1) if told[n].kind == "move"), 0)
+        own = told[low:]
+        if not own or any(one.kind not in ("rows", "bare", "side", "sep", "load", "at", "word") for one in own):
+            continue
+        if not any(one.kind in ("rows", "bare") for one in own):
+            continue
+        comma = Fact("sep", fact.start, fact.start, 1, {"mark": ","})
+        return [*told, comma, *(replace(one) for one in own), *facts[end:]]
+    return facts
+
+
+def _more_the_same(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "First set six reps, so I did two more just the same": the one set told, so many times more."""
+    for at, fact in enumerate(facts):
+        if fact.kind != "plan" or fact.value != "same" or at < MOST_BEFORE:
+            continue
+        if at + 1 < len(facts) and facts[at + 1].kind not in ("sep", "claim"):
+            continue
+        low = at - 1 - (facts[at - 1].value == "only")
+        more, many = facts[low], facts[low - 1]
+        if more.value != "more" or many.kind != "bare" or many.value not in range(1, MOST_TIMES):
+            continue
+        start = next((n for n in range(low - 2, -1, -1) if facts[n].kind == "move"), None)
+        own = [n for n in range(start or 0, low - 1) if facts[n].kind in ("rows", "bare")]
+        if start is None or len(own) != 1:
+            continue
+        one = facts[own[0]]
+        told = list(one.value) if one.kind == "rows" else [Entry(int(one.value))]
+        told += [replace(told[-1]) for _ in range(int(many.value))]
+        rows = Fact("rows", one.start, one.end, told, {"plain": True})
+        firsts = {
+            n
+            for n in range(max(0, start - MOST_BEFORE), low)
+            if facts[n].kind == "scope" and facts[n].value in ("first", 1)
+        }
+        kept = [rows if n == own[0] else one for n, one in enumerate(facts[: low - 1]) if n not in firsts]
+        return [*kept, *facts[at + 1 :]]
+    return facts
+
+
 RULES: tuple[tuple[Rule, str], ...] = (
+    (_more_the_same, "=same bare =more"),
+    (_same_again, "=same rows|bare"),
     (_clusters, "rows count"),
     (_list_times, "rows"),
     (_sets_of, "'of bare move word"),

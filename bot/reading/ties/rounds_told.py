@@ -13,6 +13,7 @@ from bot.reading.rules import Rule
 MOST_SETS = 12
 MOST_BY_SIDE = 8
 LEAST_PAUSE = 30.0  # seconds from one set to the next
+ALL_OF = 7  # facts: two numbers, their sides and what parts them
 MOST_REPS = 30  # of one exercise of a circuit; more may be seconds or kilograms
 
 
@@ -83,6 +84,34 @@ def _pairs(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
+def _rounds_in_all(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "5 right, 4 left, all three rounds": so many; of "every round" nobody knows how many but the plan."""
+    for at, fact in enumerate(facts):
+        if fact.kind != "scope" or fact.value != "all" or not _of_rounds(message, fact):
+            continue
+        before = [one for one in facts[max(0, at - ALL_OF) : at] if one.kind != "sep"][-4:]
+        kinds = [one.kind for one in before]
+        sides = sorted(one.value for one in before if one.kind == "side")
+        if kinds not in (["bare", "side"] * 2, ["side", "bare"] * 2) or sides != ["left", "right"]:
+            continue
+        if any(one.kind in ("rounds", "count", "rows") for one in facts):
+            return facts
+        many = message.tokens[fact.end - 1].value
+        if many is None:
+            asked = Fact("ask", fact.start, fact.end, "sets")
+            return facts if message.context.today else [*facts[:at], asked, *facts[at + 1 :]]
+        return [*facts[:at], Fact("rounds", fact.start, fact.end, int(many), {"pair": True}), *facts[at + 1 :]]
+    return facts
+
+
+def _of_rounds(message: Message, fact: Fact) -> bool:
+    """Whether "all three" is said of rounds or sets."""
+    grammar = message.beginning("grammar")
+    return any(
+        hit.table == "sets" for at in range(fact.start, fact.end + 1) for found in grammar[at : at + 1] for hit in found
+    )
+
+
 def _sides_told(facts: Sequence[Fact]) -> bool:
     told = [fact for fact in facts if fact.kind in ("bare", "side")]
     return sorted(str(fact.value) for fact in told[:4] if fact.kind == "side") == ["left", "right"]
@@ -120,6 +149,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (_times_a_lift, "move repeat|bare side|word"),
     (_every_so_often, "scheme rows"),
     (_pairs, "count side bare"),
+    (_rounds_in_all, "scope side bare"),
     (_of_circuit, "rounds move bare"),
     (_one_a_minute, "scheme rows"),
 )

@@ -17,7 +17,24 @@ def paired(facts: Sequence[Fact]) -> Sequence[Fact]:
     sides = {fact.value for fact in facts if fact.kind == "side"}
     if not {"left", "right"} <= sides:
         return facts
-    return _so_often(_pairs_again(_each_in_turn(_numbered(_each_told(facts)))))
+    return _so_often(_pairs_again(_each_in_turn(_numbered(_each_told(_headed(facts))))))
+
+
+def _headed(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "R/L: 3/3, 3/2": which of two numbers is which side's, told at the head."""
+    for at in range(len(facts) - 3):
+        first, mark, second, *rest = facts[at : at + 5]
+        rows = next((fact for fact in rest if fact.kind != "sep"), None)
+        heads = (first.kind, mark.note.get("mark"), second.kind) == ("side", "/", "side")
+        if not heads or {first.value, second.value} != {"left", "right"} or rows is None or rows.kind != "rows":
+            continue
+        if {entry.side for entry in rows.value} != {"left", "right"}:
+            continue
+        order = (first.value, second.value)
+        told = [replace(entry, side=order[n % PAIR]) for n, entry in enumerate(rows.value)]
+        behind = at + 4 + (rest[0] is not rows)
+        return [*facts[:at], replace(rows, value=told), *facts[behind:]]
+    return facts
 
 
 def singles(fact: Fact) -> list[Entry]:

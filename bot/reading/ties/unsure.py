@@ -163,6 +163,22 @@ def rated_row(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
+def cells(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Pull-up | 4 | 5 | 15 kg": sets and their reps, or two sets, of a table without heads."""
+    for at in range(len(facts) - 3):
+        four = facts[at : at + 4]
+        parted = four[1].note.get("mark") == four[3].note.get("mark") == "|"
+        more = at + 4 < len(facts) and facts[at + 4].kind == "bare"  # "| 5 | 5 | 4"
+        if (
+            parted
+            and not more
+            and [fact.kind for fact in four] == ["bare", "sep", "bare", "sep"]
+            and all(map(_of_reps, four[::2]))
+        ):
+            return [*facts[:at], Fact("ask", four[0].start, four[2].end, "sets"), *facts[at + 3 :]]
+    return facts
+
+
 def _sided(facts: Sequence[Fact]) -> bool:
     return any(fact.kind == "side" for fact in facts)
 

@@ -60,3 +60,20 @@ def test_a_weight_in_another_unit_is_asked(reads: Callable[..., Reading], text: 
     reading = reads(text)
     assert reading.bodyweight_kg is None
     assert [ask.about for ask in reading.ask] == ["bodyweight_kg"]
+
+
+@pytest.mark.parametrize(
+    ("text", "minutes"),
+    [
+        ("fingers tingly after the hangs, lasted 20 min", None),
+        ("session lasted an hour, left elbow 2", 60),
+        ("pull-ups 5x3 +20, lasted 50 min", 50),
+    ],
+)
+def test_what_a_sign_lasted_is_no_session(reads, text, minutes):
+    assert reads(text).duration_min == minutes
+
+
+@pytest.mark.parametrize("text", ["Ellbogen 2, nach dem Aufwärmen weg", "Ellbogen rechts 2, beim Warmmachen weg"])
+def test_pain_that_is_gone_is_no_absence(reads, text):
+    assert reads(text, language="de").intents == ("pain",)

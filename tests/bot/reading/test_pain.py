@@ -51,6 +51,37 @@ TABLE = [
     ("en", "left elbow 1/10, nothing during training", [("elbow", "left", 1, None)]),
     ("de", "Ellbogen 1/10, nichts beim Training", [("elbow", None, 1, None)]),
     ("es", "codo 1/10, nada durante el entreno", [("elbow", None, 1, None)]),
+    # none of several moments is lost
+    ("en", "elbow 1 in the am 3 in the pm", [("elbow", None, 1, "morning"), ("elbow", None, 3, "after")]),
+    ("en", "elbow: am 1, pm 3", [("elbow", None, 1, "morning"), ("elbow", None, 3, None)]),
+    (
+        "en",
+        "2 before, 3 during, 1 after, left elbow",
+        [("elbow", "left", 2, None), ("elbow", "left", 3, "during"), ("elbow", "left", 1, "after")],
+    ),
+    (
+        "de",
+        "Ellbogen: vorher 2, beim Training 3, danach 1",
+        [("elbow", None, 2, None), ("elbow", None, 3, "during"), ("elbow", None, 1, "after")],
+    ),
+    (
+        "es",
+        "codo derecho 2 antes, 3 durante, 1 después",
+        [("elbow", "right", 2, None), ("elbow", "right", 3, "during"), ("elbow", "right", 1, "after")],
+    ),
+    ("en", "left elbow 4 before, 2 after", [("elbow", "left", 2, "after")]),
+    # the side without pain takes nothing from the other
+    ("en", "left elbow aches, nothing on the right", [("elbow", "left", None, None), ("elbow", "right", 0, None)]),
+    (
+        "de",
+        "linke Schulter zieht bei Archern, rechts nix",
+        [("shoulder", "left", None, "during"), ("shoulder", "right", 0, None)],
+    ),
+    (
+        "es",
+        "el hombro izquierdo me molesta, el derecho nada",
+        [("shoulder", "left", None, None), ("shoulder", "right", 0, None)],
+    ),
     ("es", "3 durante, 1 después", [(None, None, 3, "during"), (None, None, 1, "after")]),
     ("es", "me molesta el codo izquierdo por fuera, 3/10, incluso en reposo", [("elbow_outer", "left", 3, "rest")]),
 ]
