@@ -31,6 +31,7 @@ class Draft:
     accessories: list[PlannedSet] = field(default_factory=list)
     holds: list[str] = field(default_factory=list)
     decisions: list[Decision] = field(default_factory=list)
+    most_kg: float | None = None  # added load that the rules allow the main lift; None: nothing is known that limits it
 
     def decide(self, kind: DecisionKind, about: str, code: str, values: Mapping[str, Value] | None = None) -> None:
         self.decisions.append(Decision(self.day, kind, about, (Reason(code, values or {}),)))

@@ -19,6 +19,7 @@ Rom = Literal["full", "lower_half", "upper_half"]
 Pause = Literal["top", "middle", "bottom"]
 Moment = Literal["during", "after", "morning", "rest"]
 Part = Literal["warm_up", "skill", "main", "accessory"]
+SaidBy = Literal["athlete", "coach", "bot"]
 DayKind = Literal["training", "deload", "test", "rest"]
 
 NO_RULES: Mapping[str, float | str | bool] = MappingProxyType({})
@@ -101,12 +102,14 @@ class Absence:
     until: date | None
     fever: bool = False
     fact: int | None = None
+    said_by: SaidBy = "athlete"
 
 
 @dataclass(frozen=True, slots=True)
 class Resume:
     on: date
     fact: int | None = None
+    said_by: SaidBy = "athlete"
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,6 +120,7 @@ class Move:
     moved_from: date
     moved_to: date
     fact: int | None = None
+    said_by: SaidBy = "athlete"
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,6 +149,7 @@ OrderKind = Literal[
     "set_rung",  # `ladder`, `rung`, whatever the rules say
     "hold_rung",  # `ladder` (None: all), `until`
     "set_sets",  # `for_date`, `movement` (None: the main lift), `sets`, `reps`, `load_kg`
+    "step_sets",  # `for_date` (and `until`); more or less `sets`, `reps` or `load_kg`, or `value` per cent
     "lock_load",  # `movement` (None: the main lift), `load_kg`, `until`
     "unlock",  # every lock and hold ends; with `value` those of this kind, with `movement` those of it
     "exclude",  # `movement`, `until`

@@ -195,6 +195,7 @@ def _loaded_main(today: Today, draft: Draft, name: str, work: Work, basis: Basis
     # A test shows the most where the reps are left open: an effort told near the maximum is told best.
     asked = None if slot.kind in AS_IF_TEST and work != blocks.shipped().deload else reps
     draft.main += [PlannedSet(name, "main", asked, load_kg=made.load_kg, rpe=work.rpe)] * work.sets
+    draft.most_kg = _most_kg(best, work, body_kg, limit, made.load_kg, rules.number("strength.max_rise"))
     values: dict[str, Value] = {"movement": name, "load_kg": made.load_kg, "reps": reps, "rpe": work.rpe}
     if last is not None:
         values["before_kg"] = last.added_kg
@@ -214,6 +215,16 @@ def _loaded_main(today: Today, draft: Draft, name: str, work: Work, basis: Basis
             "load", name, _by_trend(slot, last, made.load_kg, reps), {**values, "e1rm_kg": round(basis.e1rm_kg, 1)}
         )
     _tell_bodyweight(today, draft, name, last)
+
+
+def _most_kg(
+    best: tuple[BestSet, ...], work: Work, body_kg: float, limit_kg: float | None, planned_kg: float, max_rise: float
+) -> float:
+    """The most added load [kg] that the rules have room for, whoever asks for it: no more than a rise over the best
+    comparable set, or, where there is none, over the plan."""
+    cap = loading.cap_kg(best, work.reps, work.rpe, max_rise)
+    most_kg = (body_kg + planned_kg) * (1.0 + max_rise) if cap is None else cap
+    return (most_kg if limit_kg is None else min(most_kg, limit_kg)) - body_kg
 
 
 def _deload_reps(today: Today, work: Work, basis: Basis, body_kg: float) -> int:

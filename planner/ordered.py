@@ -13,6 +13,7 @@ from planner.movements import movement
 from planner.plan import Value
 from planner.repetitions import expected_reps_to_failure
 from planner.shown import weaker_first
+from planner.steps import write_steps
 from planner.warm_up import plan_warm_up
 
 
@@ -28,10 +29,16 @@ def write_orders(today: Today, draft: Draft) -> None:
         _without_load_reason(draft)
         draft.hold("lock_load", draft.main[0].movement, lock.load_kg)
         draft.decide("order", draft.main[0].movement, "load_locked", {"load_kg": lock.load_kg, "until": lock.until})
+    elif all(_is_of_another_lift(order) for order in history.orders.sets_for(today.day)):
+        write_steps(today, draft)
     for order in history.orders.sets_for(today.day):
         _set_sets(today, draft, order)
     if draft.main and not draft.warm_up:
         plan_warm_up(today, draft)
+
+
+def _is_of_another_lift(order: Order) -> bool:
+    return order.movement is not None and order.movement not in GRIPS
 
 
 def _sore_since(today: Today, draft: Draft, lock: Order) -> bool:

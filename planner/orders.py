@@ -59,6 +59,15 @@ class Orders:
         }
         return tuple(found.values())
 
+    def steps_for(self, day: date) -> tuple[Order, ...]:
+        """The steps on the plan of this very day, the newest of sets, of reps and of the load."""
+        found = {
+            (order.sets is None, order.reps is None): order
+            for order in self._acting("step_sets", day)
+            if order.for_date == day
+        }
+        return tuple(found.values())
+
     def excluded(self, day: date) -> frozenset[str]:
         return frozenset(order.movement for order in self._acting("exclude", day) if order.movement)
 

@@ -56,6 +56,8 @@ REASONS: Mapping[str, tuple[str, ...]] = MappingProxyType(
         "load_unknown": ("movement", "rpe"),  # no evidence yet: as many as the ceiling allows
         "load_locked": ("load_kg", "until"),
         "sets_ordered": ("movement", "sets", "reps", "load_kg"),
+        "step_ordered": ("movement", "sets", "reps", "load_kg", "was_sets", "was_reps", "planned_kg"),
+        "step_held": ("movement",),  # the coach's step for every week has no room in the rules today
         "bodyweight_only": ("movement", "reps", "rpe"),  # nothing to hang weight on
         "bodyweight_changed": ("movement", "was_kg", "now_kg", "before_kg"),
         "movement_substituted": ("movement", "before"),

@@ -282,9 +282,11 @@ class View:
         record, on = self.record, self.on  # nothing of which was said later
         words = [one.on for one in self.history.trained]
         words += [one.on for one in record.pain] + [one.on for one in record.signs]
-        words += [one.on for one in record.bodyweights] + [one.on for one in record.resumes]
-        words += [one.said_on for one in record.absences] + [one.said_on for one in record.moves]
-        words += [one.on for one in record.clips]
+        words += [one.on for one in record.bodyweights] + [one.on for one in record.clips]
+        # The coach's word about an athlete is none of theirs.
+        words += [one.on for one in record.resumes if one.said_by == "athlete"]
+        words += [one.said_on for one in record.absences if one.said_by == "athlete"]
+        words += [one.said_on for one in record.moves if one.said_by == "athlete"]
         last = max(words, default=record.athlete.started_on - DAY)
         if self.stopped(on) is not None:
             return 0

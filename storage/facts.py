@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import datetime
-from typing import Any, Literal
+from typing import Any
 
 import sqlalchemy as sa
 from sqlmodel import Session
 
 from planner import facts as f
+from planner.facts import SaidBy
 from planner.plan import Decision
 from storage import fact_queries
 from storage.database import inserting, run, run_later, table_of
@@ -18,8 +19,6 @@ from storage.fact_tables import ClipFact, OrderFact, PerformedSet, PlanSent, Rep
 from storage.inbox import IMPORTED, incoming
 from storage.persons import athletes, new_stamp, touch, touch_later
 from storage.record_cache import changes_facts, lose_trail, trail
-
-SaidBy = Literal["athlete", "coach", "bot"]
 
 reports = table_of(Report)
 performed_sets = table_of(PerformedSet)
@@ -45,7 +44,8 @@ def add(
         media: With a Clip, the service's id of the video.
     """
     form = BY_FACT[type(fact)]
-    values = {"athlete_id": athlete_id, "said_by": said_by, "said_at": said_at, "cause": cause, **form.values(fact)}
+    whose = {"athlete_id": athlete_id, "said_by": said_by, "said_at": said_at, "cause": cause}
+    values = form.values(fact) | whose
     if isinstance(fact, f.Clip):
         values["media"] = media
     fact_id = _insert(tx, form.table, values)

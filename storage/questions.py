@@ -73,6 +73,18 @@ def ask(
     return insert_row(tx, row)
 
 
+def keep(tx: Session, who: Someone, kind: str, at: datetime, *, cause: int | None, data: dict[str, Any]) -> int:
+    """Keep what a person said, for later words that refer to it ("the same for jon"); no answer is waited for."""
+    row = Question(asked_at=at, answered_at=at, kind=kind, cause=cause, data=data, **owner_columns(who))
+    return insert_row(tx, row)
+
+
+def kept_since(tx: Session, who: Someone, kind: str, since: datetime, most: int = 8) -> list[Question]:
+    """What was kept of a kind, newest first."""
+    mine = sa.select(questions).where(owned_by(questions, who), questions.c.kind == kind, questions.c.asked_at >= since)
+    return loose_all(Question, run(tx, mine.order_by(questions.c.id.desc()).limit(most)).all())
+
+
 def open_question(tx: Session, who: Someone, kind: str | None = None) -> Question | None:
     """The newest open question to a person, of one kind or any."""
     found = open_questions(tx, who, kind)
@@ -149,6 +161,15 @@ def _open_then(role: Role) -> sa.Select[Any]:
 def close(tx: Session, question_id: int, now: datetime) -> None:
     """It was answered."""
     run(tx, _CLOSE, {"which": question_id, "answered_at": now})
+
+
+def settle(tx: Session, question_id: int, now: datetime) -> None:
+    """As `close`, of a question that a button answers after it has lapsed."""
+    run(
+        tx,
+        sa.update(questions).where(questions.c.id == question_id, questions.c.answered_at.is_(None)),
+        {"answered_at": now},
+    )
 
 
 _CLOSE = sa.update(questions).where(questions.c.id == sa.bindparam("which"), _open)

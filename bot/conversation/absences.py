@@ -115,7 +115,7 @@ def begin(desk: Desk, absence: Absence) -> None:
             facts.withdraw(desk.tx, "absence", earlier.fact, desk.now)
             if earlier.since < back.on:
                 ended = replace(earlier, until=back.on - timedelta(days=1), fact=None)
-                facts.add(desk.tx, desk.id, ended, desk.said_by, desk.said_at, None)
+                facts.add(desk.tx, desk.id, ended, earlier.said_by, desk.said_at, None)
         facts.withdraw(desk.tx, "resume", back.fact, desk.now)
         desk.forget()  # who said twice that they are back did not come back twice
     desk.add(absence)

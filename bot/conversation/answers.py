@@ -10,6 +10,7 @@ from bot.conversation import (
     asking,
     mind_changed,
     moves,
+    one_more,
     open_sets,
     pain_anew,
     pain_compared,
@@ -86,6 +87,8 @@ def understood(desk: Desk, said: Said) -> Understood | None:
     """
     if said.to is None and (told := whose.asked(desk, said.text)) is not None:
         return Understood(told, said.text, None)
+    if said.to is None and (more := one_more.told(desk, said.text)) is not None:
+        return Understood(more, said.text, None)  # "noch einer" is no score of the pain that is asked for
     if said.to is None and swap_wishes.is_one(desk, said.text):
         return _swap(desk, said.text)
     if said.to is None and (changed := mind_changed.meant(desk, said.text)) is not None:

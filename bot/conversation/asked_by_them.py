@@ -27,6 +27,13 @@ def begins_as_question(text: str) -> bool:
     return any(re.match(rf"{re.escape(one)}\b", words) for one in begins)
 
 
+def asks_leave(text: str) -> bool:
+    """Whether a clause of a message begins as one that asks whether one may, a small word or two before it."""
+    begins = "|".join(map(re.escape, phrases("asks_leave")["begins"]))
+    asks = re.compile(rf"(?:\w+\s+){{0,2}}(?:{begins})\b")
+    return any(asks.match(clause.casefold().strip(LEADING)) for clause in CLAUSE.findall(text))
+
+
 def asks(text: str) -> bool:
     """Whether a clause of a message asks for something."""
     return any(_asks(clause.strip()) for clause in CLAUSE.findall(text))

@@ -29,6 +29,7 @@ from bot.conversation import (
     reports,
     taken_out,
     told_back,
+    work_asked,
 )
 from bot.conversation.answers import Said, Understood
 from bot.conversation.desk import Buttons, Desk
@@ -123,6 +124,14 @@ def _text(desk: Desk, said: Said, quiet: bool = False) -> None:
     if quiet:
         # A caption says what a clip shows; what is unclear in it is not worth a question.
         found = replace(found, reading=replace(found.reading, ask=()))
+    elif said.to is None:
+        found = replace(found, reading=work_asked.without_what_is_asked(desk, found.reading, said.text))
+        of_a_day = work_asked.answered(desk, found.reading, said.text)
+        if of_a_day is not None:
+            question, buttons = of_a_day
+            desk.tell(question, buttons=buttons)
+            return
+        found = replace(found, reading=work_asked.without_a_move(desk, found.reading, said.text))
     _answer(desk, found, quiet)
 
 
@@ -195,6 +204,7 @@ def _answer(desk: Desk, found: Understood, quiet: bool) -> None:
         # "Can't make Friday, what's on today?" names a day that is not asked about.
         plain = not (sessions or intents & ABSENT)
         shown, plan = plans.asked(desk, text) if plain else plans.today(desk)
+        plans.keep_shown(desk, plan)
         parts.append(shown)
     if "plan_week" in intents:
         parts.append(plans.week(desk, say))

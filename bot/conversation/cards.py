@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date
 from zoneinfo import ZoneInfo
 
-from bot.conversation import coach_waiting, progress
+from bot.conversation import coach_waiting, days_told, progress
 from bot.conversation.alerts import alert_buttons, alert_in_words, proposal_buttons, proposal_in_words
 from bot.conversation.desk import Buttons, Desk
-from bot.conversation.reasons import order_in_words, place, reason_in_words, until_in_words
+from bot.conversation.reasons import order_in_words, orders_in_words, place, reason_in_words, until_in_words
 from bot.wording.sets import done_in_words, short_plan
 from planner.facts import Order, OrderKind, SentPlan, Session, WorkSet
 from planner.gained import gain_of
@@ -68,13 +69,12 @@ def card(desk: Desk) -> tuple[str, Buttons]:
         lines.append(
             say.say("card-pain", place=place(one.site, one.side, say), score=say.number(one.score), day=one.on)
         )
-    sessions = [one for one in desk.record.sessions if one.sets and not one.is_test][-NEWEST_SESSIONS:]
-    for session in reversed(sessions):
+    for session in reversed(days_told.newest(desk.record, NEWEST_SESSIONS)):
         work = done_in_words(_worked(session, desk.record.sent_by_day.get(session.on)), say)
         lines.append(say.say("card-session", day=say.day(session.on), work=work))
     lines.append(next_session(desk))
-    for order in _newest(desk.record.orders)[-NEWEST_ORDERS:]:
-        lines.append(say.say("card-order", day=say.day(order.on), what=order_in_words(order, say)))
+    for orders in _newest(desk.record.orders)[-NEWEST_ORDERS:]:
+        lines.append(say.say("card-order", day=say.day(orders[0].on), what=orders_in_words(orders, say)))
     lines += _lasting(desk)
     doubt = questions.open_question(desk.tx, desk.person, "ask")
     if doubt is not None:
@@ -95,12 +95,18 @@ def _worked(session: Session, sent: SentPlan | None) -> Sequence[WorkSet]:
     return worked or session.sets
 
 
-def _newest(given: Sequence[Order]) -> list[Order]:
-    """The orders of a moment or a day, without sets for a day that others have been ordered for since."""
-    known = Orders(given)
-    dated = {at: one.for_date for at, one in enumerate(given) if one.kind == "set_sets"}
-    of_a_moment = [(at, one) for at, one in enumerate(given) if one.kind not in LASTING]
-    return [one for at, one in of_a_moment if (day := dated.get(at)) is None or one in known.sets_for(day)]
+def _newest(given: Sequence[Order]) -> list[list[Order]]:
+    """The orders of a moment or a day, without what others have been ordered for since or was lifted; what one message
+    ordered for several days together."""
+    known, found = Orders(given), dict[Order, list[Order]]()
+    for order in given:
+        day = order.for_date
+        stands = {"set_sets": known.sets_for, "step_sets": known.steps_for}.get(order.kind)
+        if order.kind in LASTING or (stands is not None and day is not None and order not in stands(day)):
+            continue
+        alike = replace(order, fact=None, for_date=None, until=None) if stands is not None else order
+        found.setdefault(alike, []).append(order)
+    return list(found.values())
 
 
 def _lasting(desk: Desk) -> list[str]:

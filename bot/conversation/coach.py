@@ -2,40 +2,38 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import replace
+from collections.abc import Callable, Sequence
 
 from bot.conversation import (
     block_asked,
     coach_decisions,
+    coach_everyone,
+    coach_follow,
+    coach_load_alone,
     coach_moves,
     coach_of_all,
     coach_of_one,
     coach_orders,
+    coach_remembered,
     coach_sets,
     coach_several,
+    coach_together,
     coach_undo,
+    coach_whole,
     coach_whom,
     what_if,
 )
+from bot.conversation.coach_several import Names
+from bot.conversation.coach_steps import step_of
 from bot.conversation.coach_vocabulary import marks, vocabulary, words_of
-from bot.conversation.coach_words import SCHEME, Command, behind_colon, names_of, order_in, parse, whom, with_owners
+from bot.conversation.coach_whole import EXACT, ORDERS, SHOWN
+from bot.conversation.coach_words import SCHEME, Command, behind_colon, names_of, parse, whom, with_owners
 from bot.conversation.desk import Desk, Mail
-from bot.conversation.movement_names import family_called
 from bot.conversation.office import Office
-from bot.conversation.reasons import ladder_name
-from planner import ladders
 from storage import notes
 from storage.inbox import Incoming
 from storage.persons import Person
 
-SHOWN = frozenset("card week why roster rungs summary unheard tests".split())  # nothing is changed by these
-EXACT = frozenset(
-    "sets lock hold unlock approve decline restart pause resume seen move deload undo".split()
-)  # done only where every word was understood
-NAMING = frozenset(
-    {"exclude", "include", "rung"}
-)  # the words beside these name something; days beside them are no part of it
 OF_ONE_TOO = frozenset({"undo", "rule"})  # of all where no athlete is named
 FEWEST_WORDS = 2  # a single word is a slip, not an answer to pass on
 
@@ -53,7 +51,11 @@ def handle(mail: Mail, coach: Person, incoming: Incoming) -> None:
     elif incoming.kind == "press":
         coach_decisions.pressed(office, pressed)
     else:
-        _said(office, incoming.text)
+        order = coach_whom.typed(office, incoming.text)
+        if order == "":
+            office.answer("coach-not-wanted")
+        else:
+            _said(office, incoming.text if order is None else order)
 
 
 def _said(office: Office, text: str) -> None:
@@ -72,13 +74,18 @@ def _said(office: Office, text: str) -> None:
     if asked is not None and what is not None:
         coach_of_one.of_the_block(asked, what)
         return
+    follow = coach_follow.meant(office, text, names)
+    if follow is not None:
+        handles, ordered = [handle for handle, _ in follow.orders], follow.orders[0][1]
+        if not (follow.for_all and _held_back(office, ordered, len(handles))):
+            coach_follow.carry_out(office, follow, _act)
+            coach_remembered.keep(office, handles, ordered, of_all=follow.for_all)
+        return
+    if _for_everyone(office, text, names):  # "everyone but mira and jon": that row is whom it is not for
+        return
     several = coach_several.orders(text, names, office.coach.language)
     if several:
-        # For all of them or for none: the first that is no whole order says what is odd.
-        whole = _whole(office)
-        refused = [order for handle, order in several if not whole(order, handle)]
-        for order in refused[:1] or [order for _, order in several]:
-            _said(office, order)
+        _for_several(office, several, names)
         return
     command = parse(text, names, office.coach.language, today)
     meant = _for_whom(office, command, text, names)
@@ -86,10 +93,8 @@ def _said(office: Office, text: str) -> None:
         coach_whom.ask(office, meant)
         return
     if command is None:
-        _answered(office, text)
-        return
-    if command.verb == "roster" and order_in(command.over, office.coach.language) in EXACT | NAMING:
-        office.answer("order-for-all")  # "everyone rest thursday"
+        if not coach_load_alone.is_asked(office, text, names):
+            _answered(office, text)
         return
     if command.verb in SHOWN and command.over:
         # Only shown: no order was in it that we know, and the coach must not think so.
@@ -102,13 +107,23 @@ def _said(office: Office, text: str) -> None:
     if desk is None:
         office.answer("coach-who", names=", ".join(row.handle for row in office.rows[:20]))
         return
-    command = _of_a_ladder(_of_a_movement(office, command, desk), desk)
     if command.verb == "tell":
         command = _ordered(office, behind_colon(text, names, office.coach.language, today), desk) or command
-    if command.verb in EXACT and command.odd and _asks(office, text):
+    if command.verb in EXACT and coach_whole.resolved(office, command, desk).odd and _asks(office, text):
         coach_of_one.card(office, command, desk)  # "has mira approved the questions yet"
         return
-    odd = command.odd if command.verb in EXACT else command.left if command.verb in NAMING else ()
+    before = desk.record
+    _act(office, command, desk)
+    if command.verb in ORDERS and desk.record != before:
+        coach_remembered.keep(office, [desk.athlete.handle], command)
+    elif command.verb in SHOWN:
+        coach_remembered.keep(office, [desk.athlete.handle], None)
+
+
+def _act(office: Office, command: Command, desk: Desk) -> None:
+    """Carry out an order for an athlete, where every word of it was understood."""
+    command = coach_whole.resolved(office, command, desk)
+    odd = coach_whole.odd_in(command)
     if odd and command.step is not None and odd[0] in marks(office.coach.language, "every"):
         office.answer("step-every")  # "+1.25 every session"
         return
@@ -119,80 +134,89 @@ def _said(office: Office, text: str) -> None:
     OF_ONE.get(command.verb, _unknown)(office, command, desk)
 
 
-def _for_whom(
-    office: Office, command: Command | None, text: str, names: list[tuple[str, str]]
-) -> list[tuple[str, str]]:
+def _for_several(office: Office, several: Sequence[tuple[str, str]], names: Names) -> None:
+    """For all of them or for none: the first that is no whole order says what is odd."""
+    refused = [order for handle, order in several if not coach_whole.is_whole(office, order, handle)]
+    commands = [parse(order, names, office.coach.language, office.said_on) for _, order in several]
+    if refused or any(command is None or command.verb not in ORDERS for command in commands):
+        for order in refused[:1] or [order for _, order in several]:
+            _said(office, order)
+        return
+    _together(office, [(handle, one) for (handle, _), one in zip(several, commands, strict=True) if one is not None])
+
+
+def _together(office: Office, orders: Sequence[tuple[str, Command]], *, of_all: bool = False) -> None:
+    coach_together.carry_out(office, orders, _act)
+    coach_remembered.keep(office, [handle for handle, _ in orders], orders[0][1], of_all=of_all)
+
+
+def _held_back(office: Office, command: Command, count: int) -> bool:
+    """Whether an order for everyone is refused, or asked for a second time; the coach is told."""
+    if coach_everyone.must_be_by_name(command):
+        office.answer("order-by-name")
+    elif coach_everyone.is_asked_twice(command) and not office.for_all:
+        coach_whom.ask_for_all(office, count)
+    else:
+        return False
+    return True
+
+
+def _for_everyone(office: Office, text: str, names: Names) -> bool:
+    """Carry out an order for everyone, or say why not. False: it is none."""
+    language, today = office.coach.language, office.said_on
+    everyone = coach_everyone.orders(text, names, language)
+    bare = parse(text, [], language, today)  # "tell everyone", "how is everyone"
+    named = parse(text, names, language, today) if bare is not None and bare.verb == "tell_all" else None
+    if named is not None and named.verb == "tell_all":
+        coach_of_all.tell_all(office, named)  # whoever is named in it: "tell everyone but mira and jon"
+        return True
+    if not everyone or (bare is not None and bare.verb in GENERAL.keys() - {"roster"}):
+        return False
+    found = [(handle, parse(order, names, language, today)) for handle, order in everyone]
+    orders = [(handle, one) for handle, one in found if one is not None and one.verb in ORDERS]
+    if orders and orders[0][1].verb == "undo":
+        coach_undo.undo(office, Command("undo", None, ""))
+        return True
+    behind = coach_everyone.words_behind(text, names, language)
+    if not orders:
+        if behind:
+            coach_of_all.tell_all(office, Command("tell_all", None, behind))
+        return bool(behind)
+    whole = [(handle, one) for (handle, one), (_, order) in zip(found, everyone, strict=True)
+             if one is not None and coach_whole.is_whole(office, order, handle)]  # fmt: skip
+    if not whole:
+        office.answer("order-for-all", words=" ".join(coach_whole.odd_in(orders[0][1])))
+    elif not _held_back(office, whole[0][1], len(everyone)):
+        _together(office, orders, of_all=True)
+    return True
+
+
+def _for_whom(office: Office, command: Command | None, text: str, names: Names) -> list[tuple[str, str]]:
     """Whom an order without a name we know can be for, each with the order; nobody where a name is there, or none is
     wanted."""
     if command is not None and (command.handle is not None or command.verb in GENERAL.keys() - OF_ONE_TOO):
         return []
-    whole = _whole(office)
-    near = coach_whom.near(text, names, whole)
+
+    def is_whole(order: str, handle: str) -> bool:
+        return coach_whole.is_whole(office, order, handle)
+
+    near = coach_whom.near(text, names, office.coach.language, is_whole)
     talk = SCHEME.search(text) is None if command is None else command.verb in GENERAL
-    if near or talk:
+    if near or (talk and not _is_step(office, text)):
         return near
-    everyone = coach_whom.everyone(office, text)
-    if everyone:
-        office.desks()  # at hand at once: whether an order is whole is asked of each
-    return [one for one in everyone if whole(one[1], one[0])]
+    office.desks()  # at hand at once: whether an order is whole is asked of each
+    return [one for one in coach_whom.everyone(office, text) if is_whole(one[1], one[0])]
 
 
-def _whole(office: Office) -> Callable[[str, str], bool]:
-    """Whether words are a whole order, a question or words for an athlete."""
-    names = [(row.handle, row.name) for row in office.rows]
-
-    def is_whole(text: str, handle: str) -> bool:
-        command, desk = parse(text, names, office.coach.language, office.said_on), office.desk(handle)
-        known = command is not None and (command.verb in OF_ONE or command.verb in OF_ONE_TOO)
-        if command is None or desk is None or command.handle != handle or not known:
-            return False
-        command = _of_a_ladder(_of_a_movement(office, command, desk), desk)
-        return not command.odd if command.verb in EXACT else not (command.verb in SHOWN and command.over)
-
-    return is_whole
+def _is_step(office: Office, text: str) -> bool:
+    """ "+1.25", "a set more", said of nobody."""
+    return step_of(text, office.coach.language)[0] is not None
 
 
 def _ordered(office: Office, behind: Command | None, desk: Desk) -> Command | None:
     """The order behind "mira:", where it is a whole one; anything left over makes it words for her."""
-    whole = _of_a_ladder(_of_a_movement(office, behind, desk), desk) if behind is not None else None
-    return whole if whole is not None and whole.verb in EXACT and not whole.odd else None
-
-
-def _of_a_movement(office: Office, command: Command, desk: Desk) -> Command:
-    """ "mira dips 5x3 at 20": sets of the movement that is named, in another grip too; the main lift's name adds
-    nothing. A bare family, "archers", is what her rung has of it."""
-    if command.verb != "sets" or not command.odd:
-        return command
-    name = _as_written(command)
-    named = office.movement(name)
-    if named is None:
-        rungs = [ladders.get(one.ladder).by_id[one.rung].movement for one in desk.review.ladders]
-        of_rung = set(family_called(name, desk.say_coach)).intersection(rungs)
-        named = of_rung.pop() if len(of_rung) == 1 else None
-    if named is None:
-        return command
-    return replace(command, odd=(), movement=None if named == desk.review.main_lift else named)
-
-
-def _as_written(command: Command) -> str:
-    """The words that nobody has understood with the small ones between them: "hand on shoulder"."""
-    words = words_of(command.rest)
-    places = [at for at, word in enumerate(words) if word in command.odd]
-    return " ".join(words[places[0] : places[-1] + 1]) if places else " ".join(command.odd)
-
-
-def _of_a_ladder(command: Command, desk: Desk) -> Command:
-    """ "mira hold front lever 3 weeks": the one of her ladders whose name, or part of it, is said."""
-    if command.verb != "hold" or not command.odd:
-        return command
-    said = "_".join(command.odd).replace("-", "_")
-    meant = [ladder for ladder, _ in desk.record.athlete.ladders if said in (ladder, ladder_said(ladder, desk))]
-    return replace(command, odd=(), ladder=meant[0]) if len(meant) == 1 else command
-
-
-def ladder_said(ladder: str, desk: Desk) -> str:
-    """A ladder's name in the coach's language, as its id would be written."""
-    return ladder_name(ladder, desk.say_coach).casefold().replace(" ", "_").replace("-", "_")
+    whole = coach_whole.resolved(office, behind, desk) if behind is not None else None
+    return behind if whole is not None and whole.verb in EXACT and not whole.odd else None
 
 
 def _asks(office: Office, text: str) -> bool:

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from datetime import date, timedelta
 
 from bot.conversation.desk import Desk
-from bot.conversation.reasons import order_in_words
+from bot.conversation.reasons import orders_in_words
 from planner.facts import Order
 from planner.history import GRIPS
 from planner.orders import Orders
@@ -15,15 +15,43 @@ DELOAD = timedelta(days=7)
 SAME_KG = 0.01
 
 
-def lines(desk: Desk, new: Order) -> list[str]:
-    """To be asked before the new order is added; nothing where it meets none, or says the same again."""
+def lines(desk: Desk, *new: Order) -> list[str]:
+    """To be asked before new orders, alike but for their days, are added; nothing where they meet none, or say the same
+    again."""
     known = Orders(desk.record.orders)
-    if new.kind == "set_sets":
-        found = [
-            *_told(desk, "order-replaced", _sets_replaced(known, new)),
-            *_told(desk, "order-aside", _aside(known, new)),
+    if new[0].kind == "set_sets":
+        return [
+            *_told(desk, "order-replaced", _each_once(_sets_replaced(known, one) for one in new)),
+            *_told(desk, "order-aside", _each_once(_aside(known, one) for one in new)),
         ]
-    elif new.kind in ("lock_load", "hold_rung"):
+    if new[0].kind == "step_sets":
+        return [
+            *_told(desk, "order-replaced", _each_once(_steps_replaced(known, one) for one in new)),
+            *_told(desk, "order-before-step", _each_once(_before_a_step(known, one) for one in new)),
+        ]
+    return _of_one(desk, known, new[0])
+
+
+def _each_once(found: Iterable[Iterable[Order]]) -> Iterable[Order]:
+    return dict.fromkeys(order for orders in found for order in orders)
+
+
+def _steps_replaced(known: Orders, new: Order) -> list[Order]:
+    assert new.for_date is not None
+    what = (new.sets is None, new.reps is None)
+    return [one for one in known.steps_for(new.for_date) if (one.sets is None, one.reps is None) == what]
+
+
+def _before_a_step(known: Orders, new: Order) -> list[Order]:
+    """What stands above a step: sets in numbers for its day, or a lock."""
+    assert new.for_date is not None
+    lock = known.load_locked(frozenset(), True, new.for_date)
+    found = [one for one in known.sets_for(new.for_date) if _lift(one) is None]
+    return [*found, lock] if lock is not None else found
+
+
+def _of_one(desk: Desk, known: Orders, new: Order) -> list[str]:
+    if new.kind in ("lock_load", "hold_rung"):
         alike = [
             one for one in known.acting((new.kind,), new.on) if (one.movement, one.ladder) == (new.movement, new.ladder)
         ]
@@ -39,10 +67,10 @@ def lines(desk: Desk, new: Order) -> list[str]:
 
 def _told(desk: Desk, key: str, orders: Iterable[Order]) -> list[str]:
     """A line for the orders of each day."""
-    say, of_day = desk.say_coach, dict[date, list[str]]()
+    say, of_day = desk.say_coach, dict[date, list[Order]]()
     for one in orders:
-        of_day.setdefault(one.on, []).append(order_in_words(one, say))
-    return [say.say(key, day=say.day(on), what="; ".join(what)) for on, what in of_day.items()]
+        of_day.setdefault(one.on, []).append(one)
+    return [say.say(key, day=say.day(on), what=orders_in_words(what, say)) for on, what in of_day.items()]
 
 
 def _lift(order: Order) -> str | None:

@@ -19,10 +19,13 @@ YEAR = re.compile(r"20\d\d")
 
 @lru_cache(maxsize=8)
 def spans(language: str) -> re.Pattern[str]:
-    """ "3 weeks": the number, then the word in the group of its unit."""
-    units = vocabulary(language, "spans").items()
-    named = "|".join(f"(?P<{unit}>{'|'.join(map(re.escape, stems))})" for unit, stems in units)
-    return re.compile(rf"(?<![\d.,])(?P<count>\d{{1,3}})\s*(?:{named})\w*", re.IGNORECASE)
+    """ "3 weeks", "3w": the number, then the word in the group of its unit."""
+    units, letters = vocabulary(language, "spans").items(), vocabulary(language, "span_letters")
+    named = "|".join(
+        f"(?P<{unit}>(?:{'|'.join(map(re.escape, stems))})\\w*|(?:{'|'.join(map(re.escape, letters[unit]))})(?!\\w))"
+        for unit, stems in units
+    )
+    return re.compile(rf"(?<![\d.,])(?P<count>\d{{1,3}})\s*(?:{named})", re.IGNORECASE)
 
 
 @lru_cache(maxsize=8)

@@ -8,7 +8,8 @@ from bot.conversation.coach_days import weekdays
 from bot.conversation.coach_vocabulary import marks, vocabulary
 from planner.plan import BlockPosition
 
-WEEK = timedelta(days=7)
+DAYS = 7
+WEEK = timedelta(days=DAYS)
 WEEKS_ALONE = 4  # without a block to go by; common practice, no source
 MOST_DAYS = 30
 SHORTEST = 5  # letters of a day's whole name

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.conversation import passing_on, roster_page, rule_words, summary, unheard, what_if, who_tests
+from bot.conversation import coach_everyone, passing_on, roster_page, rule_words, summary, unheard, what_if, who_tests
 from bot.conversation.coach_words import Command
 from bot.conversation.office import Office
 from planner import rules
@@ -48,11 +48,15 @@ def show_tests(office: Office, _command: Command) -> None:
 
 
 def tell_all(office: Office, command: Command) -> None:
-    """ "tell everyone: the hall is closed on Friday"."""
-    if not command.rest:
+    """ "tell everyone: the hall is closed on Friday", "tell everyone but lea: …"."""
+    names = [(row.handle, row.name) for row in office.rows]
+    excepted = coach_everyone.excepted(office.order, names, office.coach.language)
+    words = coach_everyone.without_excepted(command.rest, names, office.coach.language) if excepted else command.rest
+    if not words:
         office.answer("tell-all-what")
         return
-    reached = [desk.person.name for desk in office.desks() if passing_on.to_athlete(desk, command.rest)]
+    meant = [desk for desk in office.desks() if desk.athlete.handle not in excepted]
+    reached = [desk.person.name for desk in meant if passing_on.to_athlete(desk, words)]
     office.answer("told-all", count=len(reached), names=office.say.listed(reached))
 
 

@@ -12,13 +12,13 @@ from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk
 from bot.conversation.movement_names import family_called
 from bot.conversation.office import Office
-from bot.conversation.reasons import ladder_name, order_in_words, rung_name, until_in_words
+from bot.conversation.reasons import ladder_name, orders_in_words, rung_name, until_in_words
 from planner import ladders
 from planner.facts import Absence, Order, OrderKind, Resume
 from planner.orders import Orders, lifts
 from storage import facts, persons
 
-LIFTED: tuple[OrderKind, ...] = ("lock_load", "hold_rung", "exclude")  # what an unlock ends
+LIFTED: tuple[OrderKind, ...] = ("lock_load", "hold_rung", "exclude", "step_sets")  # what an unlock ends
 SEEN_AHEAD = 14  # days in which sets for one day may push others out
 
 
@@ -114,7 +114,7 @@ def _lift(office: Office, desk: Desk, unlocks: Sequence[Order]) -> None:
             desk.add(one)
             lifted += [order for order in stood if lifts(one, order, desk.said_on)]
     if lifted:
-        what = "; ".join(dict.fromkeys(order_in_words(one, desk.say_coach) for one in lifted))
+        what = orders_in_words(lifted, desk.say_coach)
         office.confirm(desk, "unlocked", what=what)
     else:
         office.answer("unlocked-nothing", name=desk.person.name)
@@ -139,8 +139,34 @@ def deload(office: Office, command: Command, desk: Desk) -> None:
 
 
 def pause(office: Office, command: Command, desk: Desk) -> None:
+    """ "mira pause until sunday"; "mira rest thursday" is that day alone."""
+    if command.day is not None and command.until is None:
+        absences.begin(desk, Absence("pause", desk.said_on, command.day, command.day))
+        office.confirm(desk, "rested", day=desk.say_coach.day(command.day))
+        return
+    before = _paused_by_coach(desk)
+    for one in before:
+        if one.fact is not None:
+            facts.withdraw(desk.tx, "absence", one.fact, desk.said_at, by=desk.cause)
+    desk.forget()
     absences.begin(desk, Absence("pause", desk.said_on, desk.said_on, command.until))
-    office.confirm(desk, "paused", until=until_in_words(command.until, desk.say_coach, desk.said_on))
+    say = desk.say_coach
+    met = [
+        say.say("pause-replaced", until=until_in_words(one.until, say, desk.said_on))
+        for one in before
+        if one.until != command.until
+    ]
+    office.confirm(desk, "paused", met, until=until_in_words(command.until, say, desk.said_on))
+
+
+def _paused_by_coach(desk: Desk) -> list[Absence]:
+    """The coach's own pauses that stand today: a new one takes their place."""
+    return [
+        one
+        for one in desk.record.absences
+        if one.kind == "pause" and one.said_by == "coach" and one.since <= desk.said_on
+        if one.until is None or one.until >= desk.said_on
+    ]
 
 
 def resume(office: Office, _command: Command, desk: Desk) -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Literal
@@ -14,14 +14,14 @@ from planner.facts import PlannedSet
 from planner.units import lb_from_kg
 
 # A larger step is a load or a scheme that was meant otherwise; common practice, no source.
-MOST = {"set": 3.0, "rep": 5.0, "kg": 5.0, "lb": 10.0}
+MOST = {"set": 3.0, "rep": 5.0, "kg": 5.0, "lb": 10.0, "percent": 30.0}
 
 
 @dataclass(frozen=True, slots=True)
 class Step:
-    """`by` is below 0 where it is less. `unit`: of a load, where one was named."""
+    """`by` is below 0 where it is less. `unit`: of a load, where one was named. `percent` is of the system load."""
 
-    what: Literal["set", "rep", "load"]
+    what: Literal["set", "rep", "load", "percent"]
     by: float
     unit: Literal["kg", "lb"] | None = None
 
@@ -47,11 +47,15 @@ def step_of(text: str, language: str) -> tuple[Step | None, str]:
     return None, text
 
 
-def stepped(step: Step, sets: Iterable[PlannedSet], unit: Literal["kg", "lb"]) -> Stepped | None:
+def stepped(
+    step: Step, sets: Iterable[PlannedSet], unit: Literal["kg", "lb"], at_share: Callable[[float, float], float]
+) -> Stepped | None:
     """The sets of one movement with the step on them; None where they are not all alike, or the step is too large.
 
     Args:
         unit: The athlete's, where the step names none.
+        at_share: The added load [kg] on the athlete's plates that makes a share of the system load with another; 0
+            where bodyweight alone is more.
     """
     planned = tuple(sets)
     if len({(one.reps, one.load_kg, one.assist_kg, one.hold_s) for one in planned}) != 1 or planned[0].reps is None:
@@ -62,6 +66,10 @@ def stepped(step: Step, sets: Iterable[PlannedSet], unit: Literal["kg", "lb"]) -
     count = len(planned) // len({one.side for one in planned}) + (int(step.by) if step.what == "set" else 0)
     reps = planned[0].reps + (int(step.by) if step.what == "rep" else 0)
     load = None
+    if step.what == "percent":
+        if first.assist_kg or not first.load_kg:
+            return None  # bodyweight cannot be taken off
+        load, unit = round(at_share(first.load_kg, 1.0 + step.by / 100.0), 2), "kg"
     if step.what == "load":
         if first.assist_kg:
             return None
@@ -72,7 +80,7 @@ def stepped(step: Step, sets: Iterable[PlannedSet], unit: Literal["kg", "lb"]) -
 @lru_cache(maxsize=8)
 def _patterns(language: str) -> tuple[re.Pattern[str], ...]:
     words = vocabulary(language, "steps")
-    units = [*words["set"], *words["rep"], *little("kilos"), *little("pounds")]
+    units = [*words["set"], *words["rep"], *words["percent"], *little("kilos"), *little("pounds")]
     unit, number = f"(?P<unit>{_any(units)})", f"(?P<number>\\d+(?:[.,]\\d+)?|{_any(_counts(language))})"
     more, less = f"(?P<more>{_any(words['more'])})", f"(?P<less>{_any(words['less'])})"
     before = f"(?:(?P<more>{_any(words['add'])})|(?P<less>{_any(words['off'])}))"
@@ -102,4 +110,6 @@ def _step(found: re.Match[str], language: str) -> Step | None:
     by = by if parts.get("more") else -by
     if unit in words["set"] or unit in words["rep"]:
         return Step("set" if unit in words["set"] else "rep", by) if by == int(by) and by else None
+    if unit in words["percent"]:
+        return Step("percent", by) if by else None
     return Step("load", by, None if not unit else "lb" if unit in little("pounds") else "kg") if by else None

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
+from bot.conversation import coach_together
 from bot.conversation.coach_words import Command
 from bot.conversation.desk import Desk
 from bot.conversation.office import Office
-from bot.conversation.reasons import order_in_words
+from bot.conversation.reasons import orders_in_words, until_in_words
 from bot.wording import Wording
-from planner.facts import Order
 from planner.rules import catalogue
 from storage import facts, rules
 
@@ -32,10 +34,17 @@ def undo(office: Office, command: Command) -> None:
         office.answer("taken-back-nothing")
         return
     newest = max(cause for cause, _ in causes)
-    for cause, looked_at in causes:
-        desk = office.desk(looked_at.person.handle) if cause == newest else None  # one order can be for several
-        if desk is not None:
-            _take_back(office, desk, cause)
+    meant = [desk.person.handle for cause, desk in causes if cause == newest]  # one order can be for several
+
+    def take_back(office: Office, _command: Command, desk: Desk) -> None:
+        _take_back(office, desk, newest)
+
+    if len(meant) > 1:
+        coach_together.carry_out(office, [(handle, command) for handle in meant], take_back)
+        return
+    desk = office.desk(meant[0])
+    assert desk is not None  # looked at among the coach's own
+    take_back(office, command, desk)
 
 
 def _of_a_day(office: Office, command: Command, desk: Desk) -> None:
@@ -59,13 +68,28 @@ def _take_back(office: Office, desk: Desk, cause: int) -> None:
     orders = [order for order in desk.record.orders if order.fact in numbers]
     moved = any(kind == "move" for kind, _ in brought)
     facts.withdraw_caused_by(desk.tx, desk.id, cause, desk.said_at)
+    again = facts.restore(desk.tx, desk.id, cause)
     desk.forget()
+    stands = _standing(desk, again)
+    more = [desk.say_coach.say("taken-back-again", what=stands)] if stands else []
     if moved or any(order.kind in TOLD for order in orders):
         desk.tell(desk.say.say("told-taken-back", coach=office.coach.name, day=desk.say.day(said_on)))
     if orders:
-        office.confirm(desk, "taken-back", what="; ".join(_in_words(order, desk) for order in orders))
+        office.confirm(desk, "taken-back", more, what=orders_in_words(orders, desk.say_coach))
     else:
-        office.confirm(desk, "taken-back-other", day=desk.say_coach.day(said_on))
+        office.confirm(desk, "taken-back-other", more, day=desk.say_coach.day(said_on))
+
+
+def _standing(desk: Desk, again: Sequence[tuple[str, int]]) -> str:
+    """The orders and pauses among facts, in words."""
+    say, known = desk.say_coach, desk.record
+    orders = orders_in_words((order for order in known.orders if ("order", order.fact) in again), say)
+    pauses = [
+        say.say("summary-away-pause", until=until_in_words(one.until, say, desk.said_on))
+        for one in known.absences
+        if ("absence", one.fact) in again
+    ]
+    return "; ".join([orders] * bool(orders) + pauses)
 
 
 def _for_all_in_words(one: rules.TakenBack, say: Wording) -> str:
@@ -75,7 +99,3 @@ def _for_all_in_words(one: rules.TakenBack, say: Wording) -> str:
         return say.say("nickname-again" if movement else "nickname-gone", nickname=one.name, movement=movement)
     value = one.value if one.value is not None else catalogue()[one.name].value
     return say.say("rule-again", rule=one.name, value=value)
-
-
-def _in_words(order: Order, desk: Desk) -> str:
-    return order_in_words(order, desk.say_coach)

@@ -38,6 +38,8 @@ NO_LOAD = re.compile(
 )
 FIGURES = re.compile(r"(?<![\w.,])[+@]?\d(?:[\d.,:]*\d)?")
 FIGURED = re.compile(r"[+@]?\d|[@+x×*]$")  # "5", "@12.5", and the signs of "5 x 3 @ 12.5"
+WEEK = 7
+SIX_DAYS = timedelta(days=WEEK - 1)
 DAYLESS = frozenset({"undo", "unlock", "restart", "approve", "decline", "resume", "seen"})  # orders of now
 LASTING = frozenset(
     {"lock", "hold", "exclude", "pause", "rung"}
@@ -67,6 +69,8 @@ class Command:
     only_day: bool = False  # a day is all that is odd: "cancel thursday"
     step: Step | None = None  # of sets: on from what is planned
     every: frozenset[int] = frozenset()  # of sets: the weekdays (Monday 0) of each week
+    since: date | None = None  # of these, where the first is not the next one
+    days: tuple[date, ...] = ()  # of sets for several days: "monday and thursday"
 
 
 def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: date) -> Command | None:
@@ -89,7 +93,7 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     if handle is not None and SCHEME.search(where) is None:
         step, rest_of = step_of(where, language)
         beside = _without_name(f" {' '.join(words_of(rest_of))} ", handle, names)
-        if step is not None and _verb(beside, language)[0] in (None, "sets"):
+        if step is not None and _verb(_without_weeks(beside, language), language)[0] in (None, "sets"):
             where, folded = rest_of, beside
         else:
             step = None  # "lock +5" is a load
@@ -105,6 +109,8 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
         verb, phrase = "sets", phrase if verb == "sets" else ""
     if verb is None and (week is not None or ahead is not None):
         verb, phrase = _verb(folded, language)
+    if verb is None and handle is not None and LEFT_OUT.match(folded):
+        verb = "decline"  # "mira keine Archers": what is left out is named below
     if verb is None:
         if handle is not None and after.strip():
             verb = "tell"
@@ -123,7 +129,13 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     numbers = SCHEME.sub(" ", figures)
     until, named = until_of(folded, today, language), days_named(folded, today, language)
     day = None if until is not None else day_of(folded, today, language)
-    sunday = today + timedelta(days=SUNDAY - today.weekday())
+    sunday = today + timedelta(days=SUNDAY - today.weekday() or WEEK)  # said on a Sunday, it is the week to come
+    since = None
+    if step is not None and not every and not named and until is None and (week or ahead):
+        # "-10% this week": a step on each session of it.
+        monday = today + timedelta(days=WEEK - today.weekday())
+        every, since, until = frozenset(range(WEEK)), monday if ahead else None, sunday if week else monday + SIX_DAYS
+        folded = folded.replace(f" {ahead} ", " ", 1) if ahead else folded
     if until is None and week is not None and verb not in ("week", "sets"):
         until, day = sunday, None
     elif until is None and verb in LASTING and day == today:
@@ -137,7 +149,8 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
     odd = _odd(folded, phrase, language, numbers)
     if verb in ("move", "deload"):
         odd = tuple(word for word in odd if word not in marks(language, "from"))
-    used = (day, until) if every else used_by(verb, day, until)
+    days = _in_a_row(named, folded, language) if verb == "sets" and not every else ()
+    used = days or ((day, until) if every else used_by(verb, day, until))
     used = (*used, today) if until == today + timedelta(weeks=1) else used  # "until Monday", on a Monday
     left = [*unknown, *(said for one, said in named if one not in used)]
     if every and (verb != "sets" or day is not None):
@@ -170,12 +183,24 @@ def parse(text: str, names: Sequence[tuple[str, str]], language: str, today: dat
         only_day=only_day,
         step=step,
         every=every,
+        since=since,
+        days=days,
     )
 
 
-def order_in(words: Sequence[str], language: str) -> str | None:
-    """The verb of an order among words that nobody has understood."""
-    return _verb(f" {' '.join(words)} ", language)[0]
+def _in_a_row(named: Sequence[tuple[date, str]], folded: str, language: str) -> tuple[date, ...]:
+    """The days of "monday and thursday", "mon, thu and sat", soonest first; none where no two stand in a row."""
+    joined = "|".join(map(re.escape, vocabulary(language, "words")["and"]))
+    row = rf"\s+(?:(?:{joined})\s+(?:on\s+)?)?".join(re.escape(said) for _, said in named)
+    return tuple(sorted({day for day, _ in named})) if len(named) > 1 and re.search(row, folded) else ()
+
+
+def _without_weeks(folded: str, language: str) -> str:
+    """Without "this week" and "next week", which ask to be shown nothing."""
+    for mark in ("this_week", "next_week"):
+        for words in vocabulary(language, "words")[mark]:
+            folded = folded.replace(f" {words} ", " ", 1)
+    return folded
 
 
 def _without_name(folded: str, handle: str | None, names: Sequence[tuple[str, str]]) -> str:
@@ -185,8 +210,8 @@ def _without_name(folded: str, handle: str | None, names: Sequence[tuple[str, st
 
 
 def _of_kind(beside: str, odd: tuple[str, ...], language: str) -> tuple[str | None, tuple[str, ...]]:
-    """What an unlock names, "rung" or "load", and what is odd without it; both named are all."""
-    named = {kind: set(marks(language, kind)) for kind in ("hold_rung", "lock_load")}
+    """What an unlock names, "rung", "load" or "step", and what is odd without it; both named are all."""
+    named = {kind: set(marks(language, kind)) for kind in ("hold_rung", "lock_load", "step_sets")}
     found = [kind for kind, words in named.items() if words & set(beside.split())]
     rest = tuple(word for word in odd if not any(word in words for words in named.values()))
     return found[0] if len(found) == 1 else None, rest
@@ -194,9 +219,9 @@ def _of_kind(beside: str, odd: tuple[str, ...], language: str) -> tuple[str | No
 
 def used_by(verb: str, day: date | None, until: date | None) -> tuple[date | None, ...]:
     """The days that an order takes; what else is named beside it nobody has understood."""
-    if verb in LASTING:
-        return (until,)
-    return (day,) if verb in ("sets", "deload") else (day, until)
+    if verb in LASTING and (verb != "pause" or until is not None):
+        return (until,)  # a pause without an end may be of one day, "rest thursday"
+    return (day,) if verb in ("sets", "deload", "pause") else (day, until)
 
 
 def behind_colon(text: str, names: Sequence[tuple[str, str]], language: str, today: date) -> Command | None:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass, field
 from datetime import date, datetime, timedelta
 from datetime import time as clock_time
@@ -16,18 +17,29 @@ from bot.conversation.plan_json import plan_object
 from bot.reading.message import Message
 from bot.wording import Wording, wording_for
 from planner import plan_for
-from planner.facts import Record, SentPlan
+from planner.facts import Record, SaidBy, SentPlan
 from planner.plan import DayPlan, Review
 from planner.view import View
 from storage import chats, due, facts, outbox, own_settings, persons
 from storage.fact_forms import Fact
-from storage.facts import SaidBy
 from storage.outbox import Outgoing
 from storage.persons import Person, Someone
 from storage.record_cache import Fold, folded, leave
 from storage.records import record, records
 
 Buttons = list[tuple[str, str]]
+
+
+@dataclass(frozen=True)
+class Gathered:
+    """A message that was kept back."""
+
+    text: str
+    buttons: Buttons | None
+
+
+def _key(who: Someone) -> tuple[str, int]:
+    return who.role, who.id
 
 
 @dataclass
@@ -38,6 +50,18 @@ class Mail:
     now: datetime
     cause: str
     _part: int = 0
+    _gathered: tuple[Someone, list[Gathered]] | None = None
+
+    @contextmanager
+    def gathering(self, who: Someone) -> Iterator[list[Gathered]]:
+        """What this cause owes to a person meanwhile is kept back, to be said as one; what has a cause of its own (an
+        alert) goes out as ever."""
+        found: list[Gathered] = []
+        self._gathered = who, found
+        try:
+            yield found
+        finally:
+            self._gathered = None
 
     def post(
         self,
@@ -58,6 +82,9 @@ class Mail:
 
         False: they have no such chat, or all were told before.
         """
+        if self._gathered is not None and cause is None and (who.role, who.id) == _key(self._gathered[0]):
+            self._gathered[1].append(Gathered(text, buttons))
+            return True
         posted = False
         for channel, address in self._chats_of(who):
             part = outbox.to_chat(chats.numbers_of(self.tx, who)[channel, address]) if cause else self._part

@@ -64,6 +64,9 @@ def beside(told: list[Session], text: str, context: Context, alone: Reading | No
     alone = alone or read(text, replace(context, today=None))
     if MENDS & set(alone.intents):
         return Placed(alone, replace(context, today=None))
+    more = _one_more_set(told, alone, text, context)
+    if more is not None:
+        return more
     if (alone.sets or alone.session_rpe is not None) and not alone.ask:
         one = _of_one_movement(told, alone, text, context) if len(alone.sets) < 2 else None
         whole = _with_its_load(alone, told, text, context)
@@ -101,6 +104,22 @@ def _by_plan(alone: Reading, text: str, context: Context) -> Reading:
     """The message read against the day's plan. Reading is most of the work of a message: where no plan was sent, it
     is what was read without one."""
     return alone if context.today is None else read(text, context)
+
+
+def _one_more_set(told: Sequence[Session], alone: Reading, text: str, context: Context) -> Placed | None:
+    """ "Archers 2 a side", after such a set was told: the plan says which archers, and it is another set, told as it
+    was done. What puts right or takes back says so."""
+    if any(one.movement is not None for one in alone.sets) or alone.session_rpe is not None or alone.pain:
+        return None
+    if not find_movements(read_message(text, context)):
+        return None
+    if puts_right(text) or _says(text, "only") or _was(text, context):
+        return None
+    by_plan = _by_plan(alone, text, context)
+    names, sides = {one.movement for one in by_plan.sets}, [one.side for one in by_plan.sets]
+    last = _last_of(list(told), str(next(iter(names), "")))
+    alike = len(names) == 1 and len(set(sides)) == len(sides) and len({work.side for work in last}) == len(last)
+    return Placed(by_plan, context) if alike and last and not by_plan.ask else None
 
 
 def _is_change_of(told: Sequence[WorkSet], again: Reading) -> bool:

@@ -191,15 +191,27 @@ def _recounted(session: Session, change: Correction, warmed: Set[int]) -> tuple[
 
 
 def _restated(session: Session, restated: list[WorkSet]) -> tuple[WorkSet, ...]:
-    """The report with the sets of the restated movements in place of the old ones; told efforts stay."""
-    names = {work.movement for work in restated}
-    old = [work for work in session.sets if work.movement in names]
+    """The report with the sets of the restated movements in place of the old ones, of one side where only that is told;
+    told efforts stay."""
+    places = _places(session, restated)
+    old = [session.sets[at] for at in places]
     if len(old) == len(restated):
         restated = [
             replace(new, rpe=was.rpe) if new.rpe is None and new.reps == was.reps else new
             for new, was in zip(restated, old, strict=True)
         ]
-    kept = [work for work in session.sets if work.movement not in names]
-    at = next((place for place, work in enumerate(session.sets) if work.movement in names), len(kept))
-    at = min(at, len(kept))
+    kept = [work for at, work in enumerate(session.sets) if at not in places]
+    at = min([*places, len(kept)])
     return tuple(kept[:at] + restated + kept[at:])
+
+
+def _places(session: Session, restated: list[WorkSet]) -> list[int]:
+    """Where the sets stand that are told anew: all of the movement, or those of the one side that is told."""
+    sides = {(work.movement, work.side) for work in restated}
+    names = {work.movement for work in restated}
+    of_one_side = None not in {side for _, side in sides} and len(sides) == len(names)
+    return [
+        at
+        for at, work in enumerate(session.sets)
+        if ((work.movement, work.side) in sides if of_one_side else work.movement in names)
+    ]

@@ -69,7 +69,7 @@ def _advice(desk: Desk, since: date, until: date) -> tuple[str, Buttons]:
     if not found.fits:
         return _no_room(desk, since, until)
     would = [say.say("move-would-fit", since=say.day(since), until=say.day(until)), *found.besides_in_words(say)]
-    return " ".join((*would, say.say("move-shall-i"))), _offer(desk, since, until)
+    return " ".join((*would, say.say("move-shall-i"))), offer(desk, since, until)
 
 
 def _no_room(desk: Desk, since: date, until: date) -> tuple[str, Buttons]:
@@ -78,10 +78,10 @@ def _no_room(desk: Desk, since: date, until: date) -> tuple[str, Buttons]:
     other = nearest_that_fits(desk, since, until)
     if other is None:
         return told, []
-    return f"{told} {say.say('move-other-day', day=say.day(other))}", _offer(desk, since, other)
+    return f"{told} {say.say('move-other-day', day=say.day(other))}", offer(desk, since, other)
 
 
-def _offer(desk: Desk, since: date, until: date) -> Buttons:
+def offer(desk: Desk, since: date, until: date) -> Buttons:
     """The button; an offer that was not taken up lapses with the next."""
     questions.expire(desk.tx, desk.person, KIND, desk.now)
     data = {"since": since.isoformat(), "until": until.isoformat()}

@@ -29,6 +29,8 @@ class Office:
         self.rows = persons.athletes_of(mail.tx, coach.id)
         self.order = incoming.text  # the words that are carried out just now: those of a press were written before
         self.sure = False  # whether the coach was warned of this order and wants it all the same
+        self.for_all = False  # whether the coach was asked of this order for everyone and wants it
+        self.brief = False  # whether an answer is one of many, and shows no next session
         self._ours = set[int]()  # the athletes who are locked
 
     @property
@@ -76,7 +78,7 @@ class Office:
 
     def confirmed(self, desk: Desk, text: str) -> None:
         """As `confirm`, where the words are made already."""
-        desk.tell_coach(text + "\n" + cards.next_session(desk))
+        desk.tell_coach(text if self.brief else text + "\n" + cards.next_session(desk))
         self.effect(desk)
 
     def movement(self, name: str) -> str | None:
@@ -87,14 +89,14 @@ class Office:
         meant_kg = self._meant_kg(command, desk)
         if meant_kg is None or (command.unit or desk.athlete.unit) == desk.record.athlete.plate_unit:
             return meant_kg
-        return _on_plates(meant_kg, desk)
+        return on_plates(meant_kg, desk)
 
     def rounded(self, command: Command, desk: Desk) -> str | None:
         """What the athlete's plates make of a load that they cannot make; None where they can."""
         meant_kg, load_kg = self._meant_kg(command, desk), self.load_kg(command, desk)
         if meant_kg is None or load_kg is None:
             return None
-        below_kg = _on_plates(meant_kg, desk)
+        below_kg = on_plates(meant_kg, desk)
         if abs(meant_kg - below_kg) < SAME_KG:
             return None
         given = f"{command.load:g} {command.unit or desk.athlete.unit}"
@@ -108,5 +110,6 @@ class Office:
         return kg_from_lb(command.load) if (command.unit or desk.athlete.unit) == "lb" else command.load
 
 
-def _on_plates(load_kg: float, desk: Desk) -> float:
+def on_plates(load_kg: float, desk: Desk) -> float:
+    """The heaviest load [kg] not above this one that the athlete's plates make."""
     return round_down_to_plates(load_kg, desk.record.athlete.plate_step, desk.record.athlete.plate_unit)

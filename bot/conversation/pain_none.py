@@ -19,11 +19,14 @@ from storage.questions import Question
 WORD = re.compile(r"[^\W\d_]+")
 THUMBS = re.compile(r"[\s\u200d\ufe0f\U0001f3fb-\U0001f3ff👍👌💪🙂😊✅🆗]+")
 DENIED = re.compile(r"(?i)\bno(?:\s+\w+)?\s+(?:good|fine|bien)\b")
+AS_ASKED = re.compile(r"(?i)\s*¿?\s*(?:any |algún |algun )?(?:pain|aches|schmerz|schmerzen|dolor|dolores)\s*\?\s*")
 LED = re.compile(r"\s*(?P<word>[^\W\d_]+)\s*(?:[,.;!–—-]\s*(?P<rest>.*))?", re.DOTALL)
 
 
 def told(desk: Desk, asked: Question, text: str) -> Reading | None:
-    """Zero at every place asked for, with what else a message says behind a clear no; None where it is no such."""
+    """Zero at every place asked for, with what else a message says behind a clear no; None where it is no such. The
+    question may stand before it, "pain? no"."""
+    text = AS_ASKED.sub("", text)
     if _is_clear(text):
         return _zero(asked, Reading(("pain",), language=desk.athlete.language))
     led = LED.fullmatch(text)

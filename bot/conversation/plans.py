@@ -13,6 +13,7 @@ from bot.conversation.reports import trained
 from bot.reading.days.asked import day_asked
 from bot.wording import Wording
 from bot.wording.sets import plan_in_words, short_plan
+from planner.facts import SentPlan
 from planner.plan import DayPlan
 from storage import facts, outbox
 
@@ -40,7 +41,7 @@ def refresh(desk: Desk) -> DayPlan | None:
     """Send today's plan again where what was just said changed it; the plan that was sent, if one was."""
     today = desk.today
     before = desk.record.sent_by_day.get(today)
-    if any(session.on == today and trained(session) for session in desk.record.sessions):
+    if _is_trained(desk):
         return None
     new = desk.review.today
     if before is None:
@@ -49,12 +50,27 @@ def refresh(desk: Desk) -> DayPlan | None:
             return None
         send(desk, new, importance=outbox.REPLY)
         return new
-    if new.kind == before.kind and new.sets == before.sets and new.holds == before.holds:
+    if _is_as_sent(new, before):
         return None
     if before.kind == "rest" and new.kind == "rest":
         return None
     send(desk, new, desk.say.say("plan-changed"), importance=outbox.REPLY)
     return new
+
+
+def _is_as_sent(plan: DayPlan, before: SentPlan) -> bool:
+    return plan.kind == before.kind and plan.sets == before.sets and plan.holds == before.holds
+
+
+def _is_trained(desk: Desk) -> bool:
+    return any(session.on == desk.today and trained(session) for session in desk.record.sessions)
+
+
+def keep_shown(desk: Desk, plan: DayPlan) -> None:
+    """Today's plan, kept as sent where an answer shows it otherwise than it went out: it does not go out once more."""
+    before = desk.record.sent_by_day.get(desk.today)
+    if plan.on == desk.today and before is not None and not _is_as_sent(plan, before) and not _is_trained(desk):
+        desk.add_sent(plan)
 
 
 def withdrawn(desk: Desk) -> DayPlan | None:
@@ -63,7 +79,7 @@ def withdrawn(desk: Desk) -> DayPlan | None:
     before = desk.record.sent_by_day.get(today)
     if before is None or not before.sets or new.kind != "rest" or new.sets:
         return None
-    if any(session.on == today and trained(session) for session in desk.record.sessions):
+    if _is_trained(desk):
         return None
     desk.add_sent(new)
     return new

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping
+from dataclasses import replace
 from datetime import date, timedelta
 from typing import Any
 
@@ -12,6 +13,7 @@ from planner.facts import Order
 from planner.plan import Alert, Decision, Reason
 
 NAMED = {"ladder", "site", "side", "sign"}
+DATED = frozenset({"set_sets", "step_sets"})
 DOSE = re.compile(r"\d+(?:x\d| holds)")
 LOAD_OF_DOSE = re.compile(r"\+([\d.]+) kg")
 # What every plan has; a plan shows only what is out of the usual, "why" shows all.
@@ -115,6 +117,10 @@ def until_in_words(day: date | None, say: Wording, since: date | None = None) ->
 
 def order_in_words(order: Order, say: Wording) -> str:
     """What the coach ordered, in a few words."""
+    return _order_in_words(order, say, say.day(order.for_date) if order.for_date is not None else "")
+
+
+def _order_in_words(order: Order, say: Wording, days: str) -> str:
     load = say.say("no-added-load") if not order.load_kg else f"+{say.load(order.load_kg)}"
     if order.load_kg is None:
         load = say.say("load-as-planned")
@@ -138,13 +144,36 @@ def order_in_words(order: Order, say: Wording) -> str:
         rung=rung_name(order.rung or "", say),
         movement=say.movement(order.movement) if order.movement else "",
         until=until_in_words(order.until, say, order.on),
-        for_date=order.for_date or "",
+        for_date=days,
+        step=step_in_words(order, say) if order.kind == "step_sets" else "",
         sets=order.sets or 0,
         reps=order.reps or 0,
         load=load,
         rule=order.rule or "",
         value=value if value is not None else "",
     )
+
+
+def orders_in_words(orders: Iterable[Order], say: Wording) -> str:
+    """Several orders; what is the same for several days is said once."""
+    days: dict[Order, list[date]] = {}
+    for one in orders:
+        dated = one.kind in DATED and one.for_date is not None
+        alike = replace(one, fact=None, for_date=None, until=None) if dated else replace(one, fact=None)
+        of_alike = days.setdefault(alike, [])
+        if dated and one.for_date is not None:
+            of_alike.append(one.for_date)
+    return "; ".join(_order_in_words(one, say, say.listed([say.day(day) for day in on])) for one, on in days.items())
+
+
+def step_in_words(order: Order, say: Wording) -> str:
+    """ "+1.25 kg", "−1 set", "−10 %"."""
+    by = order.sets or order.reps or order.load_kg or order.value or 0
+    by = float(by) if isinstance(by, (int, float)) else 0.0
+    sign, size = "+" if by > 0 else "−", abs(by)
+    if order.sets or order.reps:
+        return sign + say.say("step-sets" if order.sets else "step-reps", count=int(size))
+    return f"{sign}{say.load(size)}" if order.load_kg else f"{sign}{say.number(size)} %"
 
 
 def ladder_name(ladder: str, say: Wording) -> str:

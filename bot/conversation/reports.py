@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from datetime import date
+from datetime import date, timedelta
 
+from bot.conversation import days_told, one_more
 from bot.conversation.desk import Desk
 from bot.conversation.words import phrases, starts
 from bot.reading.reading import Reading, SetRead
@@ -16,6 +17,7 @@ from planner.plan import DayPlan
 from storage import facts
 
 DAYS_AHEAD = 9
+A_REST = timedelta(minutes=1)  # between two sets at least; the same words sooner are a message sent twice
 
 
 def known_sets(reading: Reading) -> list[tuple[date, WorkSet]]:
@@ -51,18 +53,25 @@ class Stored:
 
     sessions: list[Session]
     again: tuple[WorkSet, ...] = ()
+    along: tuple[WorkSet, ...] = ()  # all sets of the movement on that day, where this is one more of the same
 
 
 def store(desk: Desk, reading: Reading, text: str) -> Stored:
     """Add the facts of the training told of; what was told of a day before adds nothing but efforts, unless the words
     say that it was done once more."""
-    anew = bool(starts(text.casefold(), phrases("once_more")["said"]))
+    anew = bool(starts(text.casefold(), phrases("once_more")["said"])) or one_more.is_said(text)
     new: list[Session] = []
     again: list[WorkSet] = []
+    along: tuple[WorkSet, ...] = ()
     for session in sessions_of(reading, desk.said_on):
         left = session
+        if anew and days_told.is_one_set(session):
+            along = _of_that_day(desk, session)
         of_day = [one for one in desk.record.sessions if one.on == session.on and one.sets and not one.is_test]
         for before in of_day if not anew else ():
+            if _is_one_more(desk, before, session):
+                along = _of_that_day(desk, session)
+                continue
             known = _told_in(before, left)
             if not known or before.fact is None:
                 continue
@@ -79,7 +88,7 @@ def store(desk: Desk, reading: Reading, text: str) -> Stored:
             new.append(left)
     if reading.bodyweight_kg is not None:
         desk.add(Bodyweight(reading.performed_on or desk.said_on, reading.bodyweight_kg))
-    return Stored(new, tuple(again))
+    return Stored(new, tuple(again), along if new else ())
 
 
 def trained(session: Session) -> bool:
@@ -93,6 +102,30 @@ def _told_in(before: Session, session: Session) -> frozenset[str]:
     again with efforts, or told again with more beside it."""
     names = {work.movement for work in session.sets}
     return frozenset(name for name in names if _bare(before, name) == _bare(session, name))
+
+
+def _is_one_more(desk: Desk, before: Session, session: Session) -> bool:
+    """Whether a set that is like the one told before is another: told as it was done, with a rest between them.
+
+    Both messages tell of one set alone, of today. The effort told of a set that had none belongs to that.
+    """
+    if (
+        session.on != desk.said_on
+        or not (days_told.is_one_set(before) and days_told.is_one_set(session))
+        or before.fact is None
+    ):
+        return False
+    name = session.sets[0].movement
+    if _bare(before, name) != _bare(session, name) or (before.sets[0].rpe is None) > (session.sets[0].rpe is None):
+        return False
+    told_at = facts.said_at(desk.tx, "session", before.fact)
+    return told_at is not None and desk.said_at - told_at >= A_REST
+
+
+def _of_that_day(desk: Desk, session: Session) -> tuple[WorkSet, ...]:
+    name = session.sets[0].movement
+    of_day = [one for one in desk.record.sessions if one.on == session.on and not one.is_test]
+    return (*(work for one in of_day for work in one.sets if work.movement == name), *session.sets)
 
 
 def _bare(session: Session, movement: str) -> list[WorkSet]:
@@ -126,6 +159,8 @@ def read_back(desk: Desk, stored: Stored, before: Snapshot, whole: bool = True) 
             lines.append(say.say(key, day=say.day(session.on), extras=say.listed(extras)))
     if stored.again:
         lines.append(say.say("report-part-again", work=done_in_words(stored.again, say)))
+    if stored.along:
+        lines.append(say.say("report-so-far", work=done_in_words(stored.along, say)))
     if whole and any(trained(session) for session in sessions):
         lines += changes(desk, before) if before.told & {one.on for one in sessions} else next_work(desk, before)
     return "\n".join(lines)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import cache
 from itertools import product
 
+from bot.conversation import days_told
 from bot.conversation.desk import Desk
 from bot.conversation.words import phrases
 from bot.wording.sets import done_in_words
@@ -42,9 +43,9 @@ def _of_effort() -> frozenset[str]:
 
 
 def in_words(desk: Desk) -> str:
-    """The newest reports, the newest last."""
+    """The newest days, the newest last."""
     say = desk.say
-    told = [one for one in desk.record.sessions if one.sets and not one.is_test][-NEWEST:]
+    told = days_told.newest(desk.record, NEWEST)
     if not told:
         return say.say("told-back-nothing")
     return "\n".join(say.say("told-back", day=say.day(one.on), work=done_in_words(one.sets, say)) for one in told)

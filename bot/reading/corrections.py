@@ -41,12 +41,15 @@ def find_corrections(message: Message) -> list[Claim]:
         opposed = pair_of(mend)  # "on set 3 I did 4 not 5"
         if opposed is not None and _of_sets_told(mend, opposed[0], opposed[1]):
             return []
+        if opposed is not None and opposed[0].text and opposed[1].text and _left_out(mend):
+            return []
         if opposed is not None and mend.between("not", opposed[0].end, opposed[1].start):
             return of_values(mend, *opposed)
     if not strong and not soft:
         swapped = of_movements(mend) if mend.hits.get("not") and nothing_else(mend) else []
         return swapped or _of_minutes(mend) or _of_yesterday(mend)
-    listed = of_schemes(mend) or of_lists(mend) if strong or not message.context.today else []
+    cut = not strong and _left_out(mend)
+    listed = (not cut and of_schemes(mend)) or of_lists(mend) if strong or not message.context.today else []
     if listed:
         return listed
     pair = pair_of(mend)
@@ -56,6 +59,8 @@ def find_corrections(message: Message) -> list[Claim]:
     if pair is not None:
         now, was, start, end = pair
         if _departs(mend, start) or (not strong and _of_sets_told(mend, now, was)):
+            return []
+        if not strong and now.text and was.text and _left_out(mend):
             return []
         excused = mend.hits.get("excuse") and mend.hits.get("which")  # "on the first one I did 4, not 5, sorry"
         if not strong and not excused and not any(hit.start < max(now.start, was.start) for hit in soft):
@@ -76,6 +81,12 @@ def _of_sets_told(mend: Mend, now: Value, was: Value) -> bool:
     again = any(value.value == was.value for value in others if not value.text)
     reps = {text.split("x")[-1] for text in schemes}
     return not now.text and not was.text and bool(schemes) and (again or f"{was.value:g}" in reps)
+
+
+def _left_out(mend: Mend) -> bool:
+    """ "Skipped the last set, so 3x8 instead of 4x8": a plan that was cut, no report that was wrong."""
+    grammar = mend.message.beginning("grammar")
+    return any((hit.table, hit.name) == ("plan", "skipped") for found in grammar for hit in found)
 
 
 def _departs(mend: Mend, start: int) -> bool:

@@ -306,6 +306,8 @@ class _Places:
 
 def _me_alone(tokens: Sequence[Token], at: int) -> bool:
     """ "Mate did 5 with 40, me 3x5": the word alone before a number."""
+    if tokens[at].text in little("mine") and tokens[at - 1].text in little("versus"):
+        return tokens[at + 1].value is not None  # "14 pull-ups vs my 12"
     parted = tokens[at - 1].kind in ("sym", "nl") or tokens[at - 1].text in little("and", "but")
     return parted and tokens[at].text in little("me_alone") and tokens[at + 1].value is not None
 

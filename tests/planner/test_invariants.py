@@ -198,7 +198,18 @@ def _rises_no_further(record: Record, plan, one) -> None:
 commands = st.builds(
     Order,
     kind=st.sampled_from(
-        ["set_sets", "lock_load", "swap", "exclude", "set_rung", "set_rule", "unlock", "hold_rung", "deload"]
+        [
+            "set_sets",
+            "step_sets",
+            "lock_load",
+            "swap",
+            "exclude",
+            "set_rung",
+            "set_rule",
+            "unlock",
+            "hold_rung",
+            "deload",
+        ]
     ),
     on=days,
     ladder=st.sampled_from(["one_arm_pull_up", None, "no_such_ladder"]),

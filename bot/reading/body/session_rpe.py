@@ -75,6 +75,22 @@ def _of_effort(tokens: Sequence[Token], at: int, stop: int) -> bool:
     return tokens[at - 1].text in little("from") and after not in little("range", "half_of_day")
 
 
+def _sets_of(body: BodyCues) -> bool:
+    """Whether sets are told by their reps alone: "sets of 5", "5er Sätze"."""
+    grammar = body.message.beginning("grammar")
+    if any(hit.table == "ofsets" for found in grammar for hit in found):
+        return True
+    texts = [token.text for token in body.tokens]
+    uncounted = (at for at, found in enumerate(grammar) if any(hit.table == "sets" for hit in found))
+    return any(
+        at + 2 < len(texts)
+        and texts[at + 1] in little("of")
+        and body.tokens[at + 2].value is not None
+        and (not at or body.tokens[at - 1].value is None)
+        for at in uncounted
+    )
+
+
 def find_session_rpe(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     if "session_rpe" not in body.tables:
         return
@@ -102,6 +118,8 @@ def find_session_rpe(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 by_clock = tokens[at - 1].text in little("until_clock") and at not in body.starts("pain", "scale")
                 if name == "cue" and by_clock and not _of_effort(tokens, at, stop):
                     continue  # "session at 7"
+                if at not in scales and tokens[end - 1].text in little("in_total") and _sets_of(body):
+                    continue  # "sets of 5 pull-ups, 7 in total", "series de 3, en total 5"
                 if tokens[at].spelled and value == 1 and stop < high and tokens[stop].kind == "word":
                     continue  # "did a session one day last week"
                 said = (

@@ -309,13 +309,15 @@ def _of_side(s: Scanner, side: int, marks: list[str]) -> bool:
 
 
 def _own_list(s: Scanner, move: int, last: Item) -> bool:
-    """Whether the movement has a list behind it, so that the number before it ends the list of the one named before.
+    """Whether the number before a movement ends the list of the one named before.
 
-    "Chins 6,6,6,6 ring rows 12,12,12" against "pull-ups 5, 5, 5, 8 dips".
+    The movement has a list behind it, "chins 6,6,6,6 ring rows 12,12,12" against "pull-ups 5, 5, 5, 8 dips", or what
+    became of it, "dips 8, 8, 7 hangs ok"; or the list is written in one, "dips 8,8,7 hangs".
     """
     first = s.at(move + 1)
     listed = s.at(move + 2).text in (",", "/") and s.at(move + 3).kind == "num"
-    return first.kind == "num" and (listed or not last.space)
+    judged = first.has("plan", "done", "fine", "planned", "skipped", "same")
+    return not last.space or judged or (first.kind == "num" and listed)
 
 
 def _after_movement(s: Scanner, i: int) -> bool:

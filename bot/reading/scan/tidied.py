@@ -28,6 +28,8 @@ def tidied(items: Sequence[Item]) -> Sequence[Item]:
         items = _counted_off(items)
     if UNLOADED in labels and any(item.has("sets", "sets") for item in items):
         items = _unloaded_sets(items)
+    if any(item.has("sets", "sets") for item in items):
+        items = _sets_alone(items)
     if any(item.kind == "move" for item in items):
         items = unnumbered(items)
     return items
@@ -111,6 +113,20 @@ def _counted(after: Item, beyond: Item) -> bool:
     if after.has("times", "x"):
         return beyond.kind == "move" or beyond.has("reps")
     return after.kind in ("word", "num", "move") or any(after.has(table) for table in COUNTED)
+
+
+def _sets_alone(items: Sequence[Item]) -> list[Item]:
+    """ "4 quick sets of 8", "4 series rápidas de 8": without how the sets went."""
+    out: list[Item] = []
+    for i, item in enumerate(items):
+        before, after = _at(items, i - 1), _at(items, i + 1)
+        of = _at(items, i + 2).value is not None and after.has("times", "of")
+        ahead = after.has("sets", "sets") and before.value is not None and before.kind == "num"
+        behind = before.has("sets", "sets") and of and _at(items, i - 2).value is not None
+        if (ahead or behind) and item.kind == "word" and item.text in little("kind_of_set", "judging"):
+            continue
+        out.append(item)
+    return out
 
 
 def _unloaded_sets(items: Sequence[Item]) -> list[Item]:

@@ -69,6 +69,7 @@ from bot.reading.ties.of_the_body import body_alone
 from bot.reading.ties.of_those import of_those
 from bot.reading.ties.off_after import off_after
 from bot.reading.ties.one_last import one_last
+from bot.reading.ties.one_set_of import one_set_of
 from bot.reading.ties.one_unit import one_unit
 from bot.reading.ties.others import done_by_others
 from bot.reading.ties.paced import paced
@@ -244,6 +245,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (named_behind, "bare scope"),
     (taken, "bare scheme|plan"),
     (cells, "bare sep"),
+    (one_set_of, "rows word bare"),
     (named_ahead, "move count|rounds|repeat"),
     (rounds_and_more, "move rounds bare|load"),
     (circuits, "move count|rounds|repeat|bare"),

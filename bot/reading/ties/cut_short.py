@@ -24,6 +24,8 @@ def cut_short(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     for at, fact in enumerate(facts):
         if fact.kind != "rows" or not fact.note.get("plain") or len(fact.value) < 2:
             continue
+        if any(len(one.note.get("meant", ())) > len(fact.value) for one in facts[at + 1 : at + 3]):
+            continue  # "3x8 instead of 4x8, skipped the last set"
         done, first, last = _ended(message, facts, at)
         if done is None or not 0 < done < len(fact.value):
             continue

@@ -54,7 +54,7 @@ def _mine(message: Message, fact: Fact, reach: int) -> bool:
     if fact.kind not in ("rows", "bare", "load"):
         return False
     start = fact.start
-    while start and message.tokens[start - 1].text in little("before_number", "only_word"):
+    while start and message.tokens[start - 1].text in little("before_number", "only_word", "did_it"):
         start -= 1
     return any(token.text in little("first_person") for token in message.tokens[max(0, start - reach) : start])
 

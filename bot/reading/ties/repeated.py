@@ -102,6 +102,19 @@ def _clusters(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
+def _total_ahead(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Sets of 5, in total 7": as "7 in total"."""
+    if not any(fact.kind == "rows" and fact.note.get("each_of") for fact in facts):
+        return facts
+    out = list(facts)
+    for at in range(len(out) - 1):
+        total, number = out[at : at + 2]
+        before = out[at - 1].kind if at else ""
+        if (total.kind, total.value, number.kind) == ("scheme", "total", "bare") and before not in ("bare", "count"):
+            out[at : at + 2] = [number, total]
+    return out
+
+
 def _same_again(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "15 s left, 12 s right and the same again": the sets once more; beside a plan "same" is of it."""
     if message.context.today:
@@ -163,6 +176,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (_more_the_same, "=same bare =more"),
     (_same_again, "=same rows|bare"),
     (_clusters, "rows count"),
+    (_total_ahead, "rows scheme bare"),
     (_list_times, "rows"),
     (_sets_of, "'of bare move word"),
     (_each_of, "'by_sign bare word move side"),

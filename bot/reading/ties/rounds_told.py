@@ -58,6 +58,20 @@ def _every_so_often(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
+def _done_every(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Pull-ups 3 every 2 minutes, 8 rounds": the number before the pace is reps."""
+    out = list(facts)
+    if not any(fact.kind == "rounds" for fact in facts):
+        return out  # how often is not said
+    for at in range(1, len(facts) - 1):
+        reps, every, pace = facts[at - 1 : at + 2]
+        timed = pace.kind == "rows" and len(pace.value) == 1 and (pace.value[0].hold_s or 0) >= LEAST_PAUSE
+        whole = reps.kind == "bare" and reps.value == int(reps.value) <= MOST_REPS
+        if whole and timed and every.kind == "scheme" and every.value == "every":
+            out[at - 1] = replace(reps, note={**reps.note, "before_move": True})
+    return out
+
+
 def _pairs(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Two sets of archers, 3 left 4 right": the count is of both sides."""
     for at, count in enumerate(facts):
@@ -148,6 +162,7 @@ def _one_a_minute(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 RULES: tuple[tuple[Rule, str], ...] = (
     (_times_a_lift, "move repeat|bare side|word"),
     (_every_so_often, "scheme rows"),
+    (_done_every, "bare scheme rows rounds"),
     (_pairs, "count side bare"),
     (_rounds_in_all, "scope side bare"),
     (_of_circuit, "rounds move bare"),

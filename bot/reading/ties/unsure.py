@@ -169,12 +169,8 @@ def cells(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         four = facts[at : at + 4]
         parted = four[1].note.get("mark") == four[3].note.get("mark") == "|"
         more = at + 4 < len(facts) and facts[at + 4].kind == "bare"  # "| 5 | 5 | 4"
-        if (
-            parted
-            and not more
-            and [fact.kind for fact in four] == ["bare", "sep", "bare", "sep"]
-            and all(map(_of_reps, four[::2]))
-        ):
+        numbers = four[0].kind == four[2].kind == "bare" and all(map(_of_reps, four[::2]))
+        if parted and not more and numbers:
             return [*facts[:at], Fact("ask", four[0].start, four[2].end, "sets"), *facts[at + 3 :]]
     return facts
 

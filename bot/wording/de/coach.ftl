@@ -4,7 +4,8 @@ coach-help =
     In Worten, mit dem Namen eines Athleten:
     · „mira“ – die Karte · „liste“ · „stufen“ – wie lange jede dauert · „übersicht“ – die Woche · „mira woche“ · „mira warum“
     · „mira 4x3 mit 17,5 am donnerstag“ · „mira sperre 17,5 bis 1. märz“ · „mira halte stufe 3 wochen“ · „mira entsperre“, „mira entsperre stufe“
-    · „mira +1,25“, „mira ein Satz mehr“, „mira 4x3 mit 10 jeden Montag“ – auch mit mehreren Namen: mira und jon …
+    · „mira +1,25“, „mira +1,25 jeden montag“, „mira ein Satz mehr“, „mira 4x3 mit 10 jeden Montag“ – auch mit mehreren Namen: mira und jon …
+    · „alle pausieren diese woche“, „keine archers für alle außer mira“, „alle -10% am sonntag“ · nach einer Anweisung: „nein, 12,5“, „das gleiche für jon“, „und freitag auch“
     · „mira deload“, „mira deload ab montag“ · „mira rückgängig“ – nimmt deine letzte Anweisung zurück
     · „mira stufe archer_shoulder“ · „mira ohne muscle-ups“, „mira wieder mit muscle-ups“ · „mira regel block.loading_weeks 5“, „regel …“ für alle
     · „bestätige mira“, „ablehnen mira“ · „gesehen mira“ für Videos, „mira neustart“ nach einem Stopp · „mira pause“, „mira weiter“
@@ -17,17 +18,44 @@ order-too-many = { $sets }×{ $reps } für { $name }: Das kann nicht gemeint sei
 order-beyond = { $name } hat ein Maximum von etwa { $most }: { $load } liegt weit darüber, also ist nichts gesetzt.
 order-one-arm = { $name } steht bei { $rung }, und von { $movement } wurde nie eine saubere Wiederholung gemeldet{ $gate }. Noch ist nichts gesetzt.
 button-all-the-same = Trotzdem setzen
+button-set-it = So setzen
+load-alone = { $name }, { $day }: { $sets }×{ $reps } mit { $load }?
 order-replaced = Das tritt an die Stelle deiner Anweisung vom { $day }: { $what }.
 order-aside = Für diesen Tag geht es deiner Anweisung vom { $day } vor: { $what }.
 order-stands = Achtung: Daneben gilt weiter deine Anweisung vom { $day }: { $what }.
 step-how = { $name }, { $day }: Da ist nichts geplant, worauf so ein Schritt passt. „NAME 4x3 mit 17,5 am Donnerstag“ sagt es ganz.
-step-every = Ein Schritt gilt für eine Einheit, „NAME +1,25 donnerstag“: Was danach kommt, wird aus dem geplant, was dann gemacht ist. Dieselben Sätze jede Woche gehen mit „NAME 4x3 mit 17,5 jeden montag“. Nichts wurde gesetzt.
+step-every = Zu „jeden“ gehört ein Wochentag: „NAME +1,25 jeden montag“. Nichts wurde gesetzt.
 sets-every = Dasselbe am { $days }.
 sets-every-block = Dasselbe am { $days }: so weit die Belastungswochen des Blocks reichen. „bis 1. März“ nennt ein anderes Ende.
+sets-step = { $name }: { $step } auf das Geplante, am { $days }.
+sets-step-block = { $name }: { $step } auf das Geplante, am { $days }: so weit die Belastungswochen des Blocks gehen. „bis 1. März“ nennt ein anderes Ende, „NAME entsperre“ beendet es.
+sets-step-now = Wie es jetzt steht: { $work }.
+sets-step-held = Die Regeln lassen das am { $days } nicht zu, wie es jetzt steht.
+sets-step-none = Am { $days } ist kein Ziehen geplant, wie es jetzt steht.
+sets-step-caps = Die Regeln gelten an jedem Tag: höchstens { $percent } % über dem besten vergleichbaren Satz von vier Wochen; nicht mehr in einem Deload, bei Schmerz, nach einer Pause oder nach zu schweren Sätzen.
+step-main-only = Ein Schritt für jede Woche geht nur bei der Hauptübung von { $name }: Die Arbeit einer Stufe wächst nach eigenen Regeln. Nichts wurde gesetzt.
+step-no-session = { $name }: Dann ist keine Einheit geplant. Nichts wurde gesetzt.
+step-sets = { $count ->
+    [one] ein Satz
+   *[other] { $count } Sätze
+}
+step-reps = { $count ->
+    [one] eine Wdh.
+   *[other] { $count } Wdh.
+}
+order-before-step = An diesen Tagen geht deine Anweisung vom { $day } vor: { $what }.
 order-hard = Achtung: { $reps } Wiederholungen sind mehr als die { $possible }, von denen die Meldungen von { $name } bei dieser Last sprechen.
 coach-not-done = Nichts ist geändert: „{ $words }“ gehört zu keiner Anweisung, die ich kenne. Bitte nur die Anweisung; Worte an { $name } gehen mit „sag { $handle }: …“.
 coach-only = Das war für mich nur eine Frage; von „{ $words }“ habe ich nichts verstanden, und nichts ist geändert.
-order-for-all = Eine Anweisung gilt Athleten beim Namen, auch mehreren zugleich: „mira und jon deload“. Worte an alle gehen mit „sag allen: …“. Nichts wurde getan.
+order-for-all = Nichts ist geändert: „{ $words }“ gehört zu keiner Anweisung für alle, die ich kenne. „alle pausieren diese woche“, „keine archers für alle bis freitag“, „alle außer mira -10% am sonntag“; Worte an alle gehen mit „sag allen: …“.
+order-by-name = Das geht nur beim Namen: Last, Stufe, Videos und das Ende eines Stopps richten sich nach dem, was einer gezeigt hat. Nichts wurde getan. „alle -10%“ macht es leichter, für jeden vom eigenen Plan aus.
+order-all-sure = „{ $order }“ für { $count }: Das verlangt von allen zugleich mehr oder gibt ihnen zurück, was ihnen genommen war. Noch ist nichts getan.
+button-for-all = Für alle { $count } tun
+order-instead = Statt: { $what }.
+order-of-day = was du am { $day } gesagt hast
+together-done = Getan für { $count } von { $of }:
+together-nobody = Für niemanden getan:
+together-not = Nicht getan:
 moved = { $name }: Die Einheit von { $since } ist jetzt { $until }.
 moved-no-room = { $name }: Die Einheit von { $since } passt nicht auf { $until } – eine Einheit am Tag, 48 Stunden zwischen Zugtagen. Nichts wurde verschoben.
 moved-done = { $name } hat die Einheit vom { $since } schon gemacht; nichts wurde verschoben.
@@ -48,6 +76,9 @@ who-tests-one = { $name } { $day }
 who-tests-nobody = In den nächsten zwei Wochen hat niemand einen Test.
 who-deloads = In der Deload-Woche: { $names }.
 coach-whom = Wen meinst du?
+coach-meant = Meinst du { $name }?
+coach-whom-typed = Wen meinst du? Schreib den Namen.
+coach-not-wanted = Nichts ist getan.
 coach-who = Wen meinst du? { $names }
 button-approve = Bestätigen
 button-hold = Halten
@@ -119,6 +150,7 @@ deload-none = { $name }: Ab { $day } lässt sich derzeit kein Deload planen; es 
 deload-stands = { $name }: Das ist schon die Deload-Woche; es bleibt, wie es ist.
 taken-back = { $name }, zurückgenommen: { $what }.
 taken-back-other = { $name }: Was du am { $day } gesagt hast, ist zurückgenommen.
+taken-back-again = Was sie ersetzt hatte, gilt wieder: { $what }.
 taken-back-for-all = Für alle zurückgenommen: { $what }.
 nickname-again = „{ $nickname }“ ist wieder { $movement }
 nickname-gone = „{ $nickname }“ ist kein Spitzname mehr
@@ -127,12 +159,14 @@ taken-back-nothing = Es gibt keine Anweisung von dir zurückzunehmen.
 told-taken-back = { $coach } hat zurückgenommen, was am { $day } entschieden wurde. „heute“ zeigt, was gilt.
 unlocked = { $name }, aufgehoben: { $what }.
 unlocked-nothing = { $name }: Nichts davon ist gesperrt, gehalten oder ausgelassen; nichts wurde geändert.
-paused = { $name } pausiert { $until }.
+paused = { $name }: Pause { $until }.
+pause-replaced = Sie tritt an die Stelle deiner Pause { $until }.
+rested = { $name }: kein Training am { $day }.
 until-day = bis { $day }
 until-lifted = bis auf Weiteres
 effect = Als Nächstes, { $day }: { $work }
 effect-none = Kein Training in Sicht.
-resumed = Für { $name } geht es weiter.
+resumed = { $name }: Das Training geht weiter.
 nickname-set = „{ $nickname }“ heißt ab jetzt { $movement }.
 nickname-too-long = Ein Spitzname kann höchstens { $most } Zeichen haben. Dieser gilt nicht.
 nickname-unclear = Welche Übung soll das sein? „nenne ÜBUNG SPITZNAME“
@@ -193,11 +227,13 @@ order-hold_rung = Stufe gehalten { $until }
 order-hold_rung-of = { $ladder } gehalten { $until }
 order-set_sets = { $sets }×{ $reps } { $load } am { $for_date }
 order-set_sets-of = { $sets }×{ $reps } { $movement } { $load } am { $for_date }
+order-step_sets = { $step } auf das Geplante am { $for_date }
 load-as-planned = mit der geplanten Last
 order-lock_load = Last gesperrt auf { $load } { $until }
 order-unlock = Sperren aufgehoben
 order-unlock-hold_rung = Stufe wieder frei
 order-unlock-lock_load = Last wieder frei
+order-unlock-step_sets = Schritte jeder Woche beendet
 order-unlock-exclude = wieder mit { $movement }
 order-exclude = ohne { $movement } { $until }
 order-deload = Deload ab { $for_date }

@@ -35,6 +35,8 @@ reason-grip_for_pain = { $movement } statt { $before }: Dieser Griff hat nicht w
 
 reason-load_locked = Dein Coach hat die Last auf { $load_kg } gesperrt, { $until }.
 reason-sets_ordered = Dein Coach hat das so vorgegeben: { $sets }×{ $reps } { $movement }, { $load_kg }.
+reason-step_ordered = Dein Coach will einen Schritt über den Plan hinaus oder darunter: { $sets }×{ $reps } { $movement } { $load_kg } statt { $was_sets }×{ $was_reps } { $planned_kg }.
+reason-step_held = Der Schritt deines Coachs bei { $movement } wartet: Die Regeln lassen an dem Tag nicht mehr zu.
 reason-rung_set_by_coach = Dein Coach hat dich auf diese Stufe gesetzt: { $rung }.
 reason-rung_approved = { $rung }, von deinem Coach bestätigt.
 reason-rung_after_absence = Eine Stufe zurück auf { $rung }, nach { $days } Tagen ohne Training.

@@ -4,6 +4,7 @@ report-extras = Dazu: { $extras }.
 report-extras-alone = Notiert für { $day }: { $extras }.
 report-again = Diese Meldung ist schon notiert; nichts zählt doppelt. War es ein zweites Mal, schreib „weitere …“.
 report-part-again = Schon notiert und nicht doppelt gezählt: { $work }.
+report-so-far = Bisher an dem Tag: { $work }. Falls du es doppelt gemeldet hast, nimmt „rückgängig“ das letzte zurück.
 report-now-reads = Notiert, { $day } liest sich jetzt so: { $work }.
 report-read-before = Vorher: { $work }.
 next-kind = { " " }({ $kind })

@@ -4,7 +4,8 @@ coach-help =
     In words, with an athlete's name:
     · “mira” – the card · “roster” · “rungs” – how long each takes · “summary” – the week · “mira week” · “mira why”
     · “mira 4x3 at 17.5 on thursday” · “mira lock 17.5 until 1 march” · “mira hold rung 3 weeks” · “mira unlock”, “mira unlock rung”
-    · “mira +1.25”, “mira a set more”, “mira 4x3 at 10 every monday” – or with several names: mira and jon …
+    · “mira +1.25”, “mira a set more”, “mira +1.25 every monday”, “mira 4x3 at 10 every monday” – or with several names: mira and jon …
+    · “everyone rest this week”, “no archers for anyone but mira this week”, “everyone -10% on sunday” · after an order: “no make it 12.5”, “same for jon”, “and friday too”
     · “mira deload”, “mira deload from monday” · “mira undo” – takes back your last order
     · “mira rung archer_shoulder” · “mira exclude muscle-ups”, “mira include muscle-ups” · “mira rule block.loading_weeks 5”, “rule …” for all
     · “approve mira”, “decline mira” · “seen mira” for clips, “mira restart” after a stop · “mira pause”, “mira resume”
@@ -17,17 +18,44 @@ order-too-many = { $sets }×{ $reps } for { $name }: that cannot be meant, so no
 order-beyond = { $name } has a maximum of about { $most }: { $load } is far beyond it, so nothing was set.
 order-one-arm = { $name } stands at { $rung }, and no clean rep of { $movement } was ever told{ $gate }. Nothing is set yet.
 button-all-the-same = Set it all the same
+button-set-it = Set it
+load-alone = { $name }, { $day }: { $sets }×{ $reps } at { $load }?
 order-replaced = It takes the place of your order of { $day }: { $what }.
 order-aside = For that day it goes before your order of { $day }: { $what }.
 order-stands = Mind that your order of { $day } still stands beside it: { $what }.
 step-how = { $name }, { $day }: there are no sets that a step like that fits on. “NAME 4x3 at 17.5 on thursday” says them whole.
-step-every = A step can be ordered for one session, “NAME +1.25 thursday”: what follows is planned from what is done then. The same sets each week go with “NAME 4x3 at 17.5 every monday”. Nothing was set.
+step-every = “every” wants a weekday: “NAME +1.25 every monday”. Nothing was set.
 sets-every = The same on { $days }.
 sets-every-block = The same on { $days }: as far as the loading weeks of the block go. “until 1 march” says another end.
+sets-step = { $name }: { $step } on what is planned, on { $days }.
+sets-step-block = { $name }: { $step } on what is planned, on { $days }: as far as the loading weeks of the block go. “until 1 march” says another end, “NAME unlock” ends it.
+sets-step-now = As things stand: { $work }.
+sets-step-held = The rules have no room for it on { $days } as things stand.
+sets-step-none = No pulling is planned on { $days } as things stand.
+sets-step-caps = The rules hold on each day: at most { $percent } % over the best comparable set of four weeks; nothing more in a deload, with pain, after an absence or after sets that were too hard.
+step-main-only = A step for every week goes with { $name }’s main lift only: the work of a rung grows by its own rules. Nothing was set.
+step-no-session = { $name }: no session is planned then. Nothing was set.
+step-sets = { $count ->
+    [one] one set
+   *[other] { $count } sets
+}
+step-reps = { $count ->
+    [one] one rep
+   *[other] { $count } reps
+}
+order-before-step = On those days your order of { $day } goes before it: { $what }.
 order-hard = Mind that { $reps } reps are more than the { $possible } that { $name }’s own reports speak of at that load.
 coach-not-done = Nothing is done: “{ $words }” is no part of an order I know. The order alone, please; words for { $name } go with “tell { $handle }: …”.
 coach-only = That was only a question to me; of “{ $words }” I understood nothing, and nothing was changed.
-order-for-all = An order goes to athletes by name, several at once if need be: “mira and jon deload”. Words for all go with “tell everyone: …”. Nothing was done.
+order-for-all = Nothing is done: “{ $words }” is no part of an order for everyone that I know. “everyone rest this week”, “no archers for anyone until friday”, “everyone but mira -10% on sunday”; words for all go with “tell everyone: …”.
+order-by-name = That goes to athletes by name only: a load, a rung, clips and a stop are decided by what one athlete has shown. Nothing was done. “everyone -10%” lightens, each from their own plan.
+order-all-sure = “{ $order }” for { $count }: that asks more of all of them at once, or gives back what was kept from them. Nothing is done yet.
+button-for-all = Do it for all { $count }
+order-instead = Instead of: { $what }.
+order-of-day = what you said on { $day }
+together-done = Done for { $count } of { $of }:
+together-nobody = Done for nobody:
+together-not = Not done:
 moved = { $name }: the session of { $since } is on { $until }.
 moved-no-room = { $name }: the session of { $since } does not fit on { $until } – one session a day, 48 hours between pulling days. Nothing was moved.
 moved-done = { $name } has done the session of { $since } already; nothing was moved.
@@ -48,6 +76,9 @@ who-tests-one = { $name } { $day }
 who-tests-nobody = Nobody has a test in the next two weeks.
 who-deloads = In their deload week: { $names }.
 coach-whom = Whom do you mean?
+coach-meant = Did you mean { $name }?
+coach-whom-typed = Whom do you mean? Write the name.
+coach-not-wanted = Nothing is done.
 coach-who = Whom do you mean? { $names }
 button-approve = Approve
 button-hold = Hold
@@ -119,6 +150,7 @@ deload-none = { $name }: no deload can be planned from { $day } as things stand;
 deload-stands = { $name }: that is the deload week already; nothing was changed.
 taken-back = { $name }, taken back: { $what }.
 taken-back-other = { $name }: what you said on { $day } is taken back.
+taken-back-again = What it had put aside stands again: { $what }.
 taken-back-for-all = Taken back for everyone: { $what }.
 nickname-again = “{ $nickname }” is { $movement } again
 nickname-gone = “{ $nickname }” is no nickname any more
@@ -127,12 +159,14 @@ taken-back-nothing = There is no order of yours to take back.
 told-taken-back = { $coach } took back what was decided on { $day }. “today” shows what stands.
 unlocked = { $name }, lifted: { $what }.
 unlocked-nothing = { $name }: nothing of that kind is locked, held or left out; nothing was changed.
-paused = { $name } is paused { $until }.
+paused = { $name }: paused { $until }.
+pause-replaced = It takes the place of your pause { $until }.
+rested = { $name }: no training on { $day }.
 until-day = until { $day }
 until-lifted = until further notice
 effect = Next, { $day }: { $work }
 effect-none = No training in sight.
-resumed = { $name } goes on.
+resumed = { $name }: training goes on.
 nickname-set = “{ $nickname }” is { $movement } from now on.
 nickname-too-long = A nickname can have { $most } characters at most. This one is not set.
 nickname-unclear = Which movement shall that be? “call MOVEMENT NICKNAME”
@@ -193,11 +227,13 @@ order-hold_rung = rung held { $until }
 order-hold_rung-of = { $ladder } held { $until }
 order-set_sets = { $sets }×{ $reps } { $load } on { $for_date }
 order-set_sets-of = { $sets }×{ $reps } { $movement } { $load } on { $for_date }
+order-step_sets = { $step } on what is planned, on { $for_date }
 load-as-planned = at the planned load
 order-lock_load = load locked at { $load } { $until }
 order-unlock = locks and holds lifted
 order-unlock-hold_rung = holds of the rung lifted
 order-unlock-lock_load = locks of the load lifted
+order-unlock-step_sets = steps of every week ended
 order-unlock-exclude = { $movement } again
 order-exclude = without { $movement } { $until }
 order-deload = deload from { $for_date }

@@ -35,6 +35,8 @@ reason-grip_for_pain = { $movement } instead of { $before }: that grip did not h
 
 reason-load_locked = Your coach has locked the load at { $load_kg } { $until }.
 reason-sets_ordered = Your coach set these: { $sets }×{ $reps } { $movement }, { $load_kg }.
+reason-step_ordered = Your coach asked for a step on the plan: { $sets }×{ $reps } { $movement } { $load_kg } instead of { $was_sets }×{ $was_reps } { $planned_kg }.
+reason-step_held = Your coach’s step on the { $movement } waits: the rules have no room for more that day.
 reason-rung_set_by_coach = Your coach put you on { $rung }.
 reason-rung_approved = { $rung }, approved by your coach.
 reason-rung_after_absence = One rung down to { $rung } after { $days } days away.

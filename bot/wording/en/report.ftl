@@ -4,6 +4,7 @@ report-extras = Also: { $extras }.
 report-extras-alone = Noted for { $day }: { $extras }.
 report-again = That report is already noted; nothing was counted twice. If you did it a second time, write “another …”.
 report-part-again = Noted before and not counted twice: { $work }.
+report-so-far = So far that day: { $work }. If you told it twice, “undo” takes the last one back.
 report-now-reads = Noted, { $day } now reads: { $work }.
 report-read-before = Before: { $work }.
 next-kind = { " " }({ $kind })

@@ -4,7 +4,8 @@ coach-help =
     Con palabras y el nombre de un atleta:
     · «mira» – la ficha · «lista» · «escalones» – cuánto dura cada uno · «resumen» – la semana · «mira semana» · «mira por qué»
     · «mira 4x3 con 17,5 el jueves» · «mira bloquea 17,5 hasta el 1 de marzo» · «mira mantén escalón 3 semanas» · «mira desbloquea», «mira desbloquea escalón»
-    · «mira +1,25», «mira una serie más», «mira 4x3 con 10 cada lunes» – o con varios nombres: mira y jon …
+    · «mira +1,25», «mira +1,25 cada lunes», «mira una serie más», «mira 4x3 con 10 cada lunes» – o con varios nombres: mira y jon …
+    · «todos descansan esta semana», «sin arqueras para nadie menos mira», «todos -10% el domingo» · tras una orden: «no, mejor 12,5», «lo mismo para jon», «y el viernes también»
     · «mira descarga», «mira descarga desde el lunes» · «mira deshacer» – deshace tu última orden
     · «mira escalón archer_shoulder» · «mira sin muscle-ups», «mira incluye muscle-ups» · «mira regla block.loading_weeks 5», «regla …» para todos
     · «aprueba mira», «rechaza mira» · «visto mira» para clips, «mira reinicia» tras una parada · «mira pausa», «mira sigue»
@@ -17,17 +18,44 @@ order-too-many = { $sets }×{ $reps } para { $name }: eso no puede ser, así que
 order-beyond = { $name } tiene un máximo de unos { $most }: { $load } queda muy por encima, así que no he puesto nada.
 order-one-arm = { $name } está en { $rung }, y nunca se ha contado una repetición limpia de { $movement }{ $gate }. Todavía no hay nada fijado.
 button-all-the-same = Fijarlo de todos modos
+button-set-it = Fijarlo
+load-alone = { $name }, { $day }: ¿{ $sets }×{ $reps } con { $load }?
 order-replaced = Sustituye tu orden del { $day }: { $what }.
 order-aside = Ese día va por delante de tu orden del { $day }: { $what }.
 order-stands = Ojo: al lado sigue en pie tu orden del { $day }: { $what }.
 step-how = { $name }, { $day }: no hay nada previsto a lo que sumar un paso así. «NOMBRE 4x3 con 17,5 el jueves» lo dice entero.
-step-every = Un paso vale para una sesión, «NOMBRE +1,25 jueves»: lo que sigue se planifica según lo que se haga entonces. Las mismas series cada semana se piden con «NOMBRE 4x3 con 17,5 todos los lunes». No se ha fijado nada.
+step-every = «cada» pide un día de la semana: «NOMBRE +1,25 cada lunes». No se ha fijado nada.
 sets-every = Lo mismo el { $days }.
 sets-every-block = Lo mismo el { $days }: hasta donde llegan las semanas de carga del bloque. «hasta el 1 de marzo» pone otro final.
+sets-step = { $name }: { $step } sobre lo previsto, el { $days }.
+sets-step-block = { $name }: { $step } sobre lo previsto, el { $days }: hasta donde llegan las semanas de carga del bloque. «hasta el 1 de marzo» dice otro final, «NOMBRE desbloquea» lo termina.
+sets-step-now = Tal como está: { $work }.
+sets-step-held = Las reglas no dejan eso el { $days }, tal como está.
+sets-step-none = El { $days } no hay tirón previsto, tal como está.
+sets-step-caps = Las reglas valen cada día: como mucho un { $percent } % sobre la mejor serie comparable de cuatro semanas; nada más en una descarga, con dolor, tras una ausencia o tras series demasiado duras.
+step-main-only = Un paso de cada semana va solo con el ejercicio principal de { $name }: el trabajo de un escalón crece con sus propias reglas. No se ha fijado nada.
+step-no-session = { $name }: entonces no hay ninguna sesión prevista. No se ha fijado nada.
+step-sets = { $count ->
+    [one] una serie
+   *[other] { $count } series
+}
+step-reps = { $count ->
+    [one] una rep.
+   *[other] { $count } reps.
+}
+order-before-step = Esos días va antes tu orden del { $day }: { $what }.
 order-hard = Ojo: { $reps } repeticiones son más que las { $possible } de las que hablan los reportes de { $name } con esa carga.
 coach-not-done = No he cambiado nada: «{ $words }» no es parte de ninguna orden que conozca. Solo la orden, por favor; las palabras para { $name } van con «dile { $handle }: …».
 coach-only = Para mí eso era solo una pregunta; de «{ $words }» no entendí nada y nada ha cambiado.
-order-for-all = Una orden va a atletas por su nombre, también a varios a la vez: «mira y jon descarga». Palabras para todos, con «di a todos: …». No se ha hecho nada.
+order-for-all = No he cambiado nada: «{ $words }» no es parte de ninguna orden para todos que conozca. «todos descansan esta semana», «sin arqueras para nadie hasta el viernes», «todos menos mira -10% el domingo»; las palabras para todos van con «di a todos: …».
+order-by-name = Eso va solo por nombre: una carga, un escalón, los vídeos y el fin de una parada se deciden por lo que ha mostrado cada atleta. No se ha hecho nada. «todos -10%» aligera, a cada cual desde su plan.
+order-all-sure = «{ $order }» para { $count }: eso pide más a todos a la vez, o les devuelve lo que se les había quitado. Aún no se ha hecho nada.
+button-for-all = Hacerlo para los { $count }
+order-instead = En lugar de: { $what }.
+order-of-day = lo que dijiste el { $day }
+together-done = Hecho para { $count } de { $of }:
+together-nobody = No se ha hecho para nadie:
+together-not = No se ha hecho:
 moved = { $name }: la sesión del { $since } pasa al { $until }.
 moved-no-room = { $name }: la sesión de { $since } no cabe en { $until }: una sesión al día, 48 horas entre días de tirón. No se ha movido nada.
 moved-done = { $name } ya hizo la sesión del { $since }; no se ha movido nada.
@@ -48,6 +76,9 @@ who-tests-one = { $name } { $day }
 who-tests-nobody = Nadie tiene test en las próximas dos semanas.
 who-deloads = En su semana de descarga: { $names }.
 coach-whom = ¿A quién te refieres?
+coach-meant = ¿Te refieres a { $name }?
+coach-whom-typed = ¿A quién te refieres? Escribe el nombre.
+coach-not-wanted = No se ha hecho nada.
 coach-who = ¿A quién te refieres? { $names }
 button-approve = Aprobar
 button-hold = Mantener
@@ -119,6 +150,7 @@ deload-none = { $name }: desde el { $day } no se puede planear una descarga tal 
 deload-stands = { $name }: ya es la semana de descarga; no cambia nada.
 taken-back = { $name }, deshecho: { $what }.
 taken-back-other = { $name }: se deshizo lo que dijiste el { $day }.
+taken-back-again = Vuelve a valer lo que había sustituido: { $what }.
 taken-back-for-all = Retirado para todos: { $what }.
 nickname-again = «{ $nickname }» es otra vez { $movement }
 nickname-gone = «{ $nickname }» ya no es un apodo
@@ -127,12 +159,14 @@ taken-back-nothing = No hay ninguna orden tuya que deshacer.
 told-taken-back = { $coach } deshizo lo que se decidió el { $day }. «hoy» muestra lo que vale.
 unlocked = { $name }, levantado: { $what }.
 unlocked-nothing = { $name }: nada de eso está bloqueado, retenido ni excluido; no se ha cambiado nada.
-paused = { $name } en pausa { $until }.
+paused = { $name }: en pausa { $until }.
+pause-replaced = Ocupa el lugar de tu pausa { $until }.
+rested = { $name }: sin entreno el { $day }.
 until-day = hasta el { $day }
 until-lifted = hasta nuevo aviso
 effect = Lo siguiente, { $day }: { $work }
 effect-none = No hay entreno a la vista.
-resumed = { $name } sigue adelante.
+resumed = { $name }: el entreno sigue.
 nickname-set = Desde ahora «{ $nickname }» es { $movement }.
 nickname-too-long = Un apodo puede tener como máximo { $most } caracteres. Este no vale.
 nickname-unclear = ¿Qué ejercicio será ese? «llama EJERCICIO APODO»
@@ -193,11 +227,13 @@ order-hold_rung = mismo escalón { $until }
 order-hold_rung-of = { $ladder }: mismo escalón { $until }
 order-set_sets = { $sets }×{ $reps } { $load } el { $for_date }
 order-set_sets-of = { $sets }×{ $reps } { $movement } { $load } el { $for_date }
+order-step_sets = { $step } sobre lo previsto, el { $for_date }
 load-as-planned = con la carga prevista
 order-lock_load = carga bloqueada en { $load } { $until }
 order-unlock = sin bloqueos
 order-unlock-hold_rung = escalón liberado
 order-unlock-lock_load = carga liberada
+order-unlock-step_sets = pasos de cada semana terminados
 order-unlock-exclude = de nuevo con { $movement }
 order-exclude = sin { $movement } { $until }
 order-deload = descarga desde el { $for_date }

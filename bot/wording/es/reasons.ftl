@@ -35,6 +35,8 @@ reason-grip_for_pain = { $movement } en vez de { $before }: ese agarre no dolió
 
 reason-load_locked = Tu coach bloqueó la carga en { $load_kg } { $until }.
 reason-sets_ordered = Tu coach fijó estas series: { $sets }×{ $reps } { $movement }, { $load_kg }.
+reason-step_ordered = Tu coach pidió un paso sobre el plan: { $sets }×{ $reps } { $movement } { $load_kg } en lugar de { $was_sets }×{ $was_reps } { $planned_kg }.
+reason-step_held = El paso de tu coach en { $movement } espera: las reglas no dejan más ese día.
 reason-rung_set_by_coach = Tu coach te puso en este escalón: { $rung }.
 reason-rung_approved = { $rung }, aprobado por tu coach.
 reason-rung_after_absence = Un escalón abajo, a { $rung }, después de { $days } días fuera.

@@ -4,6 +4,7 @@ report-extras = Además: { $extras }.
 report-extras-alone = Anotado para el { $day }: { $extras }.
 report-again = Ese reporte ya está anotado; nada cuenta dos veces. Si lo hiciste otra vez, escribe «otras …».
 report-part-again = Ya anotado y no contado dos veces: { $work }.
+report-so-far = Ese día llevas: { $work }. Si lo contaste dos veces, «deshacer» quita lo último.
 report-now-reads = Anotado, el { $day } queda así: { $work }.
 report-read-before = Antes: { $work }.
 next-kind = { " " }({ $kind })

@@ -43,8 +43,8 @@ def athlete(handle: str, **settings: Any) -> RosterAthlete:
 class Chat:
     """Says things at a time of a day and keeps what comes back."""
 
-    def __init__(self, *athletes: RosterAthlete) -> None:
-        coach = RosterCoach("Inês", "Europe/Lisbon", summary_day=6, summary_at=time(18))
+    def __init__(self, *athletes: RosterAthlete, coach_language: str = "en") -> None:
+        coach = RosterCoach("Inês", "Europe/Lisbon", coach_language, summary_day=6, summary_at=time(18))
         self.store = Store.open("sqlite://")
         roster = Roster(coach, athletes or (athlete("mira"),))
         self._rehearsal = Rehearsal(self.store, lambda _moment: roster)

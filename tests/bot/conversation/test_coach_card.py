@@ -11,7 +11,7 @@ def test_a_hold_stays_on_the_card_behind_newer_orders(chat):
     chat.waits_until("08:00")
     chat.says("coach", "mira hold rung 3 weeks", "09:00")
     for at, day in enumerate(("thursday", "14 january", "18 january", "21 january")):
-        chat.says("coach", f"mira 4x3 at 10 on {day}", f"09:0{at + 1}")
+        chat.says("coach", f"mira 4x{at + 1} at 10 on {day}", f"09:0{at + 1}")
 
     shown = card(chat)
     assert "rung held until Mon 25 Jan" in shown

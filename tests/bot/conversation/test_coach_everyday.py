@@ -183,7 +183,7 @@ def test_a_question_about_an_athlete_shows_the_card(chat, words):
 
 
 def test_rest_until_a_day_is_a_pause(chat):
-    assert "is paused until Thu 7 Jan" in chat.answer("coach", "mira rest until thursday", "08:00")
+    assert "paused until Thu 7 Jan" in chat.answer("coach", "mira rest until thursday", "08:00")
 
 
 @pytest.mark.parametrize("words", ["hi", "thanks!", "good morning"])

@@ -15,8 +15,8 @@ MONDAY = date(2027, 1, 4)
 @pytest.mark.parametrize(
     "words",
     [
-        "mira 5x3 +20 on thursday and friday",
-        "mira 5x3 at 15 on monday, thursday",
+        "mira 5x3 +20 on thursday not friday",
+        "mira lock 15 until thursday and friday",
         "mira thursday 5x3 at 15, thursday 4x3 at 20",
         "mira 5x3 at 15 on thursday 2025",
         "mira 4x3 at 15 this week",
@@ -45,11 +45,11 @@ def test_an_order_of_which_a_part_would_be_dropped_is_not_carried_out(chat, word
         ("es", "mira 4x3 con 15 el jueves y viernes"),
     ],
 )
-def test_a_second_day_is_odd_in_every_language(language, words):
+def test_two_days_in_a_row_of_words_are_both_meant_in_every_language(language, words):
     command = parse(words, NAMES, language, MONDAY)
 
     assert command is not None
-    assert command.odd
+    assert (command.days, command.odd) == ((date(2027, 1, 7), date(2027, 1, 8)), ())
 
 
 @pytest.mark.parametrize(

@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from bot.conversation import privacy, what_if
+from bot.conversation import coach_everyone, coach_follow, privacy, what_if
 from bot.conversation.coach_words import parse
 from bot.conversation.reasons import dose_in_words, place
 from bot.reading import read
@@ -200,7 +200,7 @@ def test_every_example_of_the_help_is_read_as_what_it_shows(language):
 
 
 VERBS = (
-    "card roster rungs summary week why sets lock hold unlock unlock sets sets sets deload deload undo rung "
+    "card roster rungs summary week why sets lock hold unlock unlock sets sets sets sets deload deload undo rung "
     "exclude include rule rule approve decline seen restart pause resume move unheard "
     "tests tell_all tell note invite nickname"
 ).split()
@@ -208,7 +208,8 @@ VERBS = (
 
 @pytest.mark.parametrize("language", EVERY)
 def test_every_command_of_the_coachs_help_is_understood(language):
-    examples = QUOTED.findall(wording_for(language).say("coach-help"))
+    every = QUOTED.findall(wording_for(language).say("coach-help"))
+    for_all, following, examples = every[15:18], every[18:21], [*every[:15], *every[21:]]
     commands = [parse(example, [("mira", "Mira")], language, MONDAY) for example in examples]
 
     assert [one.verb for one in commands[:-2] if one is not None] == VERBS
@@ -217,6 +218,12 @@ def test_every_command_of_the_coachs_help_is_understood(language):
     assert (by_verb["lock"].load, by_verb["lock"].until) == (17.5, date(2027, 3, 1))
     assert by_verb["hold"].until == MONDAY + timedelta(weeks=3)
     assert by_verb["rung"].rest.split()[-1] == "archer_shoulder"
+    team = [("mira", "Mira"), ("jon", "Jon")]
+    ordered = [parse(coach_everyone.orders(one, team, language)[-1][1], team, language, MONDAY) for one in for_all]
+    assert [(one.verb, one.handle, one.left) for one in ordered] == [
+        (verb, "jon", ()) for verb in ("pause", "exclude", "sets")
+    ]
+    assert [bool(coach_follow.referring(one, language)[1]) for one in following] == [True] * 3
     supposed = [what_if.about(what_if.question(one), [("mira", "Mira")], language, MONDAY) for one in examples[-2:]]
     assert [(one.verb, one.load, one.until) for one in supposed] == [
         ("days", 3.0, None),
