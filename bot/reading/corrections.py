@@ -18,6 +18,8 @@ from bot.reading.mending.two_schemes import of_schemes
 from bot.reading.mending.two_values import pair_of
 from bot.reading.message import Claim, Message
 
+OPENS = 2  # tokens in which words for the whole plan begin a message
+
 
 def find_corrections(message: Message) -> list[Claim]:
     """At most one claim `correction`; `noise` for the words that go with it."""
@@ -56,6 +58,8 @@ def find_corrections(message: Message) -> list[Claim]:
     looks_back = (pair is not None and _looks_back(mend, pair[0])) or of_a_day_gone(mend)
     if message.context.today and not strong and not looks_back:
         return []
+    if pair is not None and message.context.today and _plan_done(mend, pair[2]):
+        return []
     if pair is not None:
         now, was, start, end = pair
         if _departs(mend, start) or (not strong and _of_sets_told(mend, now, was)):
@@ -72,6 +76,13 @@ def find_corrections(message: Message) -> list[Claim]:
 def _looks_back(mend: Mend, now: Value) -> bool:
     """Whether "that was" leads the new value: said of what was told before, plan or not."""
     return any(only_little(mend.tokens, hit.end, now.start) for hit in mend.between("back", 0, now.start))
+
+
+def _plan_done(mend: Mend, start: int) -> bool:
+    """ "All done. Correction: the third set of dips was 7, not 8": a report of today that mends itself."""
+    opening = mend.message.beginning("grammar")[:OPENS]
+    ends = [hit.end for found in opening for hit in found if hit.table == "plan" and hit.name in ("done", "planned")]
+    return any(end <= start for end in ends)
 
 
 def _of_sets_told(mend: Mend, now: Value, was: Value) -> bool:

@@ -68,6 +68,7 @@ def find_dates(message: Message) -> list[Claim]:
         trained = [claim for claim in trained if id(claim) in left]
     if len(trained) > 1:
         back = {id(c) for c, after in pairwise(trained) if taken_back(message, c.end, after.start)}
+        back |= {id(c) for c in trained if c.start and message.tokens[c.start - 1].text in little("did_not")}
         claims = [Claim(c.start, c.end, "noise", None) if id(c) in back else c for c in claims]
         trained = [c for c in trained if id(c) not in back]
     if len(trained) > 1:
@@ -266,8 +267,13 @@ def _said(message: Message, finder: DayFinder, clause: tuple[int, int]) -> _Said
     if known is None:
         tokens = message.tokens
         hits = [h for at in range(*clause) for h in finder.at.get(at, ()) if h.table == "other"]
+        grammar = message.beginning("grammar")
         rows = any(
             tokens[a].text == "x"
+            or (
+                tokens[a].value is not None
+                and any(h.table == "sets" for found in grammar[a + 1 : a + 2] for h in found)
+            )
             or (
                 tokens[a].kind == "num"
                 and a + 2 < len(tokens)

@@ -17,7 +17,11 @@ MOST_BETWEEN = 2  # tokens between days and the work that was done on each of th
 def dated(message: Message, work: Work, days: Sequence[Claim]) -> None:
     """Each block's sets get the day named before them (or after them)."""
     told = sorted((c for c in days if c.value is not None and c.end > c.start), key=lambda claim: claim.start)
-    if len({claim.value for claim in told}) < 2 or not work.places:
+    if len({claim.value for claim in told}) < 2:
+        return
+    if not work.places:
+        if work.sets and message.context.today:  # "yesterday pull-ups and dips as planned, today archers"
+            work.asks.append(Ask("performed_on", message.span(told[0].start, told[0].end)))
         return
     runs = _runs(message, told)
     if len(work.places) < 2 and not any(_beside(message, run, work) for run in runs):
@@ -59,7 +63,8 @@ def _runs(message: Message, told: Sequence[Claim]) -> list[list[Claim]]:
     runs: list[list[Claim]] = [[told[0]]]
     for one, after in pairwise(told):
         between = message.tokens[one.end : after.start]
-        if between and all(token.text in little("between_days") for token in between):
+        apart = [token.text for token in between] == [","] and after.value == message.today
+        if between and not apart and all(token.text in little("between_days") for token in between):
             runs[-1].append(after)
         else:
             runs.append([after])

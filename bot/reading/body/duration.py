@@ -133,11 +133,13 @@ def _free_dash(body: BodyCues, at: int, low: int, high: int) -> bool:
 
 
 def _unitless(body: BodyCues, at: int, clause: int, high: int) -> bool:
-    """ "Total time 40": a clause that is a name for the session's minutes and a number."""
+    """ "Total time 40", "Dauer 1:10": a clause that is a name for the session's minutes and a number."""
     tokens = body.tokens
     value = tokens[at].value or 0.0
     closes = at + 1 >= high or tokens[at + 1].text in ENDS_CLAUSE - {":"}
-    sized = tokens[at].kind == "num" and ALONE_MINUTES[0] <= value <= ALONE_MINUTES[1] and value == int(value)
+    sized = (
+        tokens[at].kind in ("num", "clock") and ALONE_MINUTES[0] <= value <= ALONE_MINUTES[1] and value == int(value)
+    )
     if not (sized and closes) or at == clause or at - clause > SHORT:
         return False
     named = body.covered("duration", "named")

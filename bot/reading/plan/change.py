@@ -52,6 +52,9 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
         return paired
     if _sides_unknown(message, base, stated, clause, asks):
         return []
+    if _sides_in_turn(base, stated, sides):
+        asks.append(Ask("reps", message.span(stated[0].start, stated[0].end)))
+        return [replace(row, reps=None) for row in base]  # "archers three and three then three and two"
     if _came_to(base, facts, scoped):
         return base
     part = bool(clause.names & BY_WEIGHT.keys())  # "the top set", "the back-offs"
@@ -138,6 +141,15 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
             if entry.ask and not folded.asks and any(row.reps is None and row.hold_s is None for row in folded.rows):
                 asks.append(Ask(entry.ask, message.span(fact.start, fact.end)))  # "the last set was 3 or 4"
     return folded.rows
+
+
+def _sides_in_turn(base: Sequence[Row], stated: Sequence[Fact], sides: Sequence[Fact]) -> bool:
+    """Whether a list has a number for each side of each planned set, and says nothing of sides."""
+    if sides or len(stated) != 1 or not stated[0].note.get("list") or stated[0].note.get("mark") == "/":
+        return False
+    numbers = stated[0].value
+    pairs = {row.side for row in base} == {"left", "right"} and all(row.reps for row in base)
+    return pairs and len(numbers) == len(base) > 2 and not any(one.side or one.hold_s for one in numbers)
 
 
 def _names_top(fact: Fact, base: Sequence[Row]) -> bool:

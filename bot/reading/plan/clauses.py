@@ -88,7 +88,7 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
         if {"rest", "skipped"} <= clause.names and not clause.targets:
             clause.names = (clause.names - {"rest", "skipped"}) | {"no_rest"}  # "pull-ups ✅ rest ❌"
         clause.facts = [f for f in clause.facts if not (f.kind == "fail" and f.note.get("weak"))]
-        if len(clause.facts) == 1 and "all_lifts" in clause.names:
+        if sum(fact.kind != "claim" for fact in clause.facts) == 1 and "all_lifts" in clause.names:
             clause.names.add("done")
         for name, part in PARTS.items():
             if name in clause.names:

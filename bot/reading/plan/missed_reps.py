@@ -52,23 +52,33 @@ def rep_of_a_set(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
     return out + _told(message, piece, most)
 
 
-def all_but_a_rep(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+def all_but_a_rep(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "Everything except the last rep of the last set": all was done, and one rep missed; no set is left out."""
     out = list(facts)
     for at, fact in enumerate(facts):
-        told = [one for one in facts[at + 1 : at + 1 + REACH] if one.kind != "word"][:2]
-        if "except" not in plan_names(fact) or [one.kind for one in told] != ["last_rep", "scope"]:
+        if "except" not in plan_names(fact):
+            continue
+        behind = facts[at + 1 : at + 1 + REACH]
+        told = [one for one in behind if one.kind != "word" and plan_names(one) != {"the"}][:2]
+        kinds = [one.kind for one in told]
+        nth = kinds == ["scope", "scope"] and isinstance(told[0].value, int) and _a_rep(message, told[0])
+        if not nth and kinds != ["last_rep", "scope"]:
             continue
         rep, of_set = told
         if of_set.value != "last" and not isinstance(of_set.value, int):
             continue
         done = Fact("plan", fact.start, fact.end, "done", {"names": ["done"]})
         comma = Fact("sep", fact.end, fact.end, 1, {"mark": ","})
-        missed = Fact("fail", rep.start, rep.end, "last", {"rep": True})
+        missed = Fact("fail", rep.start, rep.end, rep.value if nth else "last", {"rep": True})
         after = facts.index(of_set)
         out = [*facts[:at], done, comma, of_set, missed, *facts[after + 1 :]]
         break
     return out
+
+
+def _a_rep(message: Message, fact: Fact) -> bool:
+    """Whether "rep" stands right behind an ordinal."""
+    return any(token.text in little("rep_word") for token in message.tokens[fact.end : fact.end + 1])
 
 
 def _told(message: Message, piece: list[Fact], most: int) -> list[Fact]:

@@ -42,6 +42,10 @@ def _of_reps(message: Message, fact: Fact, rows: Sequence[Row]) -> Fact:
         kg = to_kg(reps, message.context.unit)
         if near_load(kg, rows):  # "the first two sets with 20" of planned fives
             return Fact("load", fact.start, fact.end, kg, {"how": "at"})
+    if fact.note.get("each_of") and reps and _with(message, fact) and all(row.reps != reps for row in rows):
+        kg = to_kg(reps, message.context.unit)
+        if any(row.load_kg == kg for row in rows):  # "first dip set with 10" of planned eights with 10
+            return Fact("load", fact.start, fact.end, kg, {"how": "at"})
     figure = FIGURE_S.fullmatch(message.span(fact.start, fact.end).strip()) if fact.note.get("one") else None
     if figure is None:
         return fact
@@ -50,6 +54,10 @@ def _of_reps(message: Message, fact: Fact, rows: Sequence[Row]) -> Fact:
         return replace(fact, value=[Entry(value)], note={"the": True})
     kg = to_kg(value, message.context.unit)
     return Fact("bare", fact.start, fact.end, float(value), {"kg": kg, "figure": True})
+
+
+def _with(message: Message, fact: Fact) -> bool:
+    return any(token.text in little("with_arm") for token in message.tokens[fact.start : fact.end])
 
 
 def named_by_reps(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:

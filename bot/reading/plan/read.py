@@ -6,6 +6,7 @@ The plan's sets are the ground; each clause of the message then keeps, leaves ou
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.reading.assemble.movementless import other_training
 from bot.reading.facts import Fact
@@ -68,6 +69,9 @@ def read_part(message: Message, facts: list[Fact], movement: str, work: Work) ->
 
     Whether it is; the facts are in the plan's terms.
     """
+    if _only_rates(facts) and any(one.movement == movement for one in work.sets):
+        _rate_again(facts, movement, work)  # "…, rpe 8 on the last dips", of dips told before
+        return True
     if work.sets and _only_named(message, facts):
         finish(message, _rows_of(message, movement), [], work)
         return True
@@ -82,6 +86,19 @@ def read_part(message: Message, facts: list[Fact], movement: str, work: Work) ->
         return False
     finish(message, told.chosen(), told.asks, work)
     return True
+
+
+def _only_rates(facts: Sequence[Fact]) -> bool:
+    """Whether a part says no more than how hard the last set was."""
+    told = [fact for fact in facts if fact.kind not in ("word", "sep", "move") and plan_names(fact) != {"the"}]
+    kinds = sorted(fact.kind for fact in told)
+    return kinds == ["effort", "scope"] and all(fact.value == "last" for fact in told if fact.kind == "scope")
+
+
+def _rate_again(facts: Sequence[Fact], movement: str, work: Work) -> None:
+    effort = next(fact.value for fact in facts if fact.kind == "effort")
+    last = max(at for at, one in enumerate(work.sets) if one.movement == movement)
+    work.sets[last] = replace(work.sets[last], rpe=effort)
 
 
 def _rows_of(message: Message, movement: str) -> list[Row]:

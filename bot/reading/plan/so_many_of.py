@@ -30,6 +30,10 @@ def sets_of_plan(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
         if closes and _each_time(out, fact, named or rows):
             out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": ""})
             continue
+        if _part_of_named(message, fact, facts[at + 1 : at + 3], rows):
+            note = {"of_plan": fact.value[0].reps}
+            out.append(Fact("count", fact.start, fact.end, len(fact.value), note))
+            continue
         if _part_of_all(message, out, fact, named or rows):
             note = {"of_plan": fact.value[0].reps}
             out.append(Fact("count", fact.start, fact.end, len(fact.value), note))
@@ -50,6 +54,18 @@ def sets_of_plan(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
             continue
         out.append(fact)
     return out
+
+
+def _part_of_named(message: Message, fact: Fact, behind: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "2 of 3 dip sets", where the plan has three."""
+    if [one.kind for one in behind] != ["move", "word"] or fact.kind != "rows" or not fact.note.get("plain"):
+        return False
+    words = {token.text for token in message.tokens[fact.start : fact.end]}
+    if words.isdisjoint(little("of")) or str(behind[1].value) not in little("sets_only"):
+        return False
+    own = [row for row in rows if row.movement in members(behind[0].value)]
+    many = len(own) // (2 if {row.side for row in own} == {"left", "right"} else 1)
+    return bool(own) and fact.value[0].reps == many >= len(fact.value) and all(row.reps != many for row in own)
 
 
 def _each_time(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> bool:

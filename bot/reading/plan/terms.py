@@ -109,7 +109,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (no_numbers, "bare|scope"),
     (names_joined, "word plan|scope|move"),
     (side_goes_on, "side scope|bare sep"),
-    (all_but_a_rep, "last_rep scope =except"),
+    (all_but_a_rep, "scope =except"),
     (rep_tried, "scope scheme fail"),
     (rep_of_a_set, "scope fail"),
     (singles_named, "rows"),

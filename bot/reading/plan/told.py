@@ -50,10 +50,16 @@ def _ends_all(told: Told, said: Said) -> bool:
     return alone and (told.everything or told.rest)
 
 
+def _skips(told: Told, clause: Clause) -> bool:
+    """ "Skipped the rest": whether a word for leaving out stands there."""
+    hits = (hit for fact in clause.facts for hit in told.message.beginning("grammar")[fact.start])
+    return any((hit.table, hit.name) == ("plan", "skipped") for hit in hits)
+
+
 def take(told: Told, clause: Clause) -> None:
     """One more clause."""
     said = Said.of(clause)
-    if "no_rest" in said.names and _ends_all(told, said):
+    if "no_rest" in said.names and not _skips(told, clause) and _ends_all(told, said):
         said.names.discard("no_rest")  # "did the plan, last two sets were doubles, and that was it"
         if not said.names:
             return

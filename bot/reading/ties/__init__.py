@@ -52,6 +52,7 @@ from bot.reading.ties.helped import helped_by, of_the_band, taken_off, weighed_b
 from bot.reading.ties.instead_ahead import instead_ahead
 from bot.reading.ties.instead_led import instead_led
 from bot.reading.ties.joined_on import in_place_of, instead_of, joined_on, went_for
+from bot.reading.ties.judged_beside import judged_beside
 from bot.reading.ties.last_apart import last_apart
 from bot.reading.ties.left_out import not_so_many, sets_left_out
 from bot.reading.ties.load_heads import load_heads, titled_load
@@ -244,6 +245,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     # numbers beside what they are of
     (named_behind, "bare scope"),
     (taken, "bare scheme|plan"),
+    (judged_beside, "move rows =done|=fine|=planned|=same|=skipped"),
     (cells, "bare sep"),
     (one_set_of, "rows word bare"),
     (named_ahead, "move count|rounds|repeat"),

@@ -131,6 +131,17 @@ def _sides_told(facts: Sequence[Fact]) -> bool:
     return sorted(str(fact.value) for fact in told[:4] if fact.kind == "side") == ["left", "right"]
 
 
+def _circuit_repeated(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "5 chin-ups, 5 dips, 5 push-ups, repeat six times": rounds of all of it."""
+    for at, fact in enumerate(facts):
+        if fact.kind != "repeat" or sum(one.kind == "move" for one in facts[:at]) < 2:
+            continue
+        led = message.tokens[fact.start - 1].text if fact.start else ""
+        if led in little("repeat_all") and not any(one.kind in ("rows", "count", "rounds") for one in facts):
+            return [*facts[:at], Fact("rounds", fact.start, fact.end, int(fact.value)), *facts[at + 1 :]]
+    return facts
+
+
 def _of_circuit(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Chins 8 and dips 12, four rounds": a number beside a movement of a circuit is its reps."""
     moves = [at for at, fact in enumerate(facts) if fact.kind == "move"]
@@ -165,6 +176,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (_done_every, "bare scheme rows rounds"),
     (_pairs, "count side bare"),
     (_rounds_in_all, "scope side bare"),
+    (_circuit_repeated, "'repeat_all repeat move"),
     (_of_circuit, "rounds move bare"),
     (_one_a_minute, "scheme rows"),
 )
