@@ -18,7 +18,7 @@ def miss_behind(facts: Sequence[Fact], at: int) -> Fact | None:
     if fact is None or fact.kind == "fail":
         return fact
     joined = fact.kind == "sep" and fact.note.get("mark") in JOINS
-    said = (one for one in facts[at + 1 : at + NEAR] if one.kind != "word" or one.value not in little("it_alone"))
+    said = (one for one in facts[at + 1 : at + NEAR] if one.kind != "word" or str(one.value) not in little("it_alone"))
     missed = next(said, None) if joined else None
     told = missed is not None and missed.kind == "fail" and missed.value is None
     return missed if told and missed is not None and not missed.note.get("weak") else None
@@ -28,7 +28,7 @@ def load_missed(before: Sequence[Fact]) -> Fact | None:
     """The load told right before a miss, of the facts before that: "with 45 failed", "then 37.5 kg and it"."""
     at = len(before) - 1
     while at > 0 and before[at].kind in ("sep", "word") and before[at].value != SENTENCE:
-        if before[at].kind == "word" and before[at].value not in little("it_alone"):
+        if before[at].kind == "word" and str(before[at].value) not in little("it_alone"):
             return None
         at -= 1
     led = before[at] if at >= 0 and before[at].kind == "load" and before[at].value else None

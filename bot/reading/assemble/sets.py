@@ -19,8 +19,9 @@ from bot.reading.message import Message
 from bot.reading.movements.mention import Mention
 from bot.reading.plan import fill_from_plan, in_terms, leans, read_bare, read_part, read_plan
 from bot.reading.plan.choosing import main_rows
-from bot.reading.plan.ground import planned
+from bot.reading.plan.ground import members, planned
 from bot.reading.plan.nicknames import as_planned
+from bot.reading.plan.planned_load import planned_load
 from bot.reading.plan.sets_of_lift import sets_of_lift
 from bot.reading.plan.sided import of_sides
 from bot.reading.plan.so_many_of import sets_of_plan
@@ -35,7 +36,7 @@ def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
     """Blocks to sets, with the day's plan where the message leans on it."""
     if message.context.today:
         facts = sets_of_plan(message, as_planned(message, facts), planned(message))
-        facts = sets_of_lift(message, facts, planned(message))
+        facts = planned_load(sets_of_lift(message, facts, planned(message)), planned(message))
     _read(message, facts, work)
     if message.context.today and not (work.report or work.asks or work.sets):
         scopes = [fact for fact in facts if fact.kind == "scope" and fact.value not in ("all", "over")]
@@ -216,6 +217,8 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
             if nth is not None:
                 continue
         own = [_same_load(fact, work) for fact in own]
+        if mention.movement.startswith("?") and message.context.today and not has_work(own):
+            mention = _of_plan(message, mention)  # "archers ok"
         base = [row for row in planned(message) if row.movement == mention.movement] if message.context.today else []
         if base and _told_of_plan(message, own, mention, move, work):
             trained.add(mention.movement)
@@ -267,6 +270,12 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
     rated = all_rated(blocks[-1][1], len(trained))
     if rated is not None:
         work.sets[:] = [one if one.rpe is not None else replace(one, rpe=rated) for one in work.sets]
+
+
+def _of_plan(message: Message, mention: Mention) -> Mention:
+    """A family named, as the one movement of it that the day has."""
+    own = {row.movement for row in planned(message)} & set(members(mention))
+    return replace(mention, movement=str(own.pop())) if len(own) == 1 else mention
 
 
 def _told_of_plan(message: Message, own: list[Fact], mention: Mention, move: Fact, work: Work) -> bool:

@@ -99,6 +99,8 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
 def _missing(told: Told, said: Said) -> bool:
     """Whether a clause says that the sets it counts were not done."""
     facts = said.clause.facts
+    if any(fact.note.get("stopped") for fact in said.values):
+        return False  # "cut short after two sets"
     return any(token.text in little("missing") for token in told.message.tokens[facts[0].start : facts[-1].end + 1])
 
 
@@ -125,7 +127,8 @@ def _one_extra(told: Told, said: Said) -> bool:
 
 def more_sets(told: Told, said: Said, counted: Fact) -> bool:
     """ "Done and 2 extra sets": so many more of the same; with other reps or loads they are asked."""
-    targets = said.clause.targets or main_rows(told.rows)
+    spoken = told.sticky if told.sticky_at == said.clause.sentence else []
+    targets = said.clause.targets or spoken or main_rows(told.rows)
     step = told.step(targets[-1])
     told.added[targets[-1]] = [replace(told.rows[at]) for _ in range(counted.value) for at in targets[-step:]]
     told.everything = told.everything or not (said.named or any(told.keep.values()))

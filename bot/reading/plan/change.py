@@ -21,7 +21,7 @@ PLAIN = frozenset({"bare", "load", "instead", "delta"})
 STRUCTURE = frozenset("loads count fail assist percent at efforts effort_range link scheme".split())
 RATED = ("@", "rpe", "/", "rir")  # marks of an effort
 LEAST_RATED = 6  # no effort below it is told as a bare number
-NO_SCHEME = ("got",)  # "did", "were": they say nothing of how the sets were done
+NO_SCHEME = ("got", "amrap")  # "did", "straight": they say nothing of how the sets were done
 
 
 def change(message: Message, rows: list[Row], targets: list[int], clause: Clause, asks: list[Ask]) -> list[Row] | None:
@@ -34,6 +34,7 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
         facts = [replace(f, note={**f.note, "rep": False}) if f.kind == "fail" else f for f in facts]
     scoped = [f for f in facts if f.kind == "scope" and f.value != "all"]
     whole = bool(clause.names & {"every", "all_lifts"}) or any(f.kind == "scope" and f.value == "all" for f in facts)
+    whole = whole or (not scoped and any(f.note.get("figure") for f in facts))  # "straight 2s"
     if not any(row.side for row in base):
         whole = whole or any(f.kind == "side" and f.value == "each" for f in facts)  # "3 reps each": each set
         facts = [f for f in facts if not (f.kind == "side" and f.value == "each")]

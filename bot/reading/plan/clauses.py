@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
+from bot.reading.little import little
 from bot.reading.plan.by_weight import of_weight
 from bot.reading.plan.choosing import exact_rows
 from bot.reading.plan.ground import PARTS, members, plan_names
@@ -66,8 +67,10 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
     close()
     clauses = _apart(rows, _join_exceptions(_join_sides(clauses)))
     for clause in clauses:
+        untold = not any(fact.kind in VALUED for fact in clause.facts)
         for fact in clause.facts:
-            clause.names |= plan_names(fact)
+            got_it = untold and fact.kind == "scheme" and fact.value == "got"
+            clause.names |= plan_names(fact) - ({"only"} if got_it else set())  # "a grinder but I got it"
             if fact.kind == "move":
                 wanted = set(members(fact.value))
                 hits = [i for i, row in enumerate(rows) if row.movement in wanted]
@@ -81,7 +84,8 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             named = after.kind == "move" or plan_names(after) & set(PARTS)
             if fact.kind == "fail" and fact.note.get("name") == "no" and named:
                 clause.names.add("skipped")
-            if after.kind == "fail" and after.note.get("weak") and fact.kind == "move":
+            so_so = next((str(one.value) for one in clause.facts if one.start == after.end), "") in little("not_so")
+            if after.kind == "fail" and after.note.get("weak") and fact.kind == "move" and not so_so:
                 clause.names.add("skipped" if after.note.get("name") == "no" else "done")
         _denied(clause)
         _none_done(clause)
@@ -229,11 +233,18 @@ def _only_value(clause: Clause) -> bool:
 
 
 def _denied(clause: Clause) -> None:
-    """ "nur die Archer nicht", "lo demás no": a denial that closes a clause is of what it names."""
+    """ "nur die Archer nicht", "lo demás no": a denial that closes a clause is of what it names.
+
+    "Dips not so much" tells how they felt.
+    """
     last = next((f for f in reversed(clause.facts) if f.kind != "word"), None)
     if last is None:
         return
     denies = (last.kind == "fail" and last.note.get("name") == "no") or bool(plan_names(last) & {"not_this", "not"})
+    behind = clause.facts[clause.facts.index(last) + 1 :]
+    if denies and behind and str(behind[0].value) in little("not_so"):
+        clause.names -= {"instead", "not_this", "not"}
+        return
     valued = any(f.kind in VALUED for f in clause.facts)
     if denies and not valued and len(clause.facts) > 1:
         clause.names.add("no_rest" if "rest" in clause.names and not clause.targets else "skipped")

@@ -149,6 +149,38 @@ def _side_of_every(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     return every and len(sides) == len(told) == 1 and sides[0].value in ("left", "right") and bool(known)
 
 
+def _figured(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "Archers with straight 2s", "dips: 8s": the reps of every set of a planned lift."""
+    known = {row.movement for row in rows if row.reps is not None}
+    move: Fact | None = None
+    for fact in facts:
+        if fact.kind == "move":
+            move = fact
+        elif move is not None and (fact.note.get("figure") or fact.note.get("the")) and fact.kind in ("rows", "bare"):
+            return bool(set(members(move.value)) & known)
+        elif fact.kind in WORK or (fact.kind == "sep" and fact.note.get("mark") != ":"):
+            move = None
+    return False
+
+
+def _every_set(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "Pull-ups 3 reps a set": the reps of all planned sets of a lift."""
+    known = {row.movement for row in rows if row.reps is not None}
+    for clause in clauses(facts):
+        moves = [fact for fact in clause if fact.kind == "move"]
+        told = [fact for fact in clause if fact.kind in WORK]
+        if (
+            len(moves) != 1
+            or len(told) != 1
+            or not told[0].note.get("reps")
+            or not set(members(moves[0].value)) & known
+        ):
+            continue
+        if any((fact.kind, fact.value) == ("scope", "all") and plan_names(fact) & {"every"} for fact in clause):
+            return True
+    return False
+
+
 def _rated(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     """ "Pull-ups 7/7/8/8/9 rpe": an effort for each of the planned sets, and nothing of their reps."""
     if any(fact.kind in WORK for fact in facts):
@@ -269,6 +301,8 @@ FORMS = (
     _missed_side,
     _beside_parts,
     _of_one_side,
+    _figured,
+    _every_set,
     _side_of_every,
     _rated,
     _each_rated,

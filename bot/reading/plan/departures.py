@@ -99,6 +99,8 @@ def stopped_after(message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
         after = next((one.kind for one in facts[at + 1 : at + 3] if one.value != "the"), "")
         if closes and after != "move":
             continue  # "Dips nach zwei Sätzen weggelassen"
+        if len(last) > 2 and "less" in plan_names(last[-2]):  # "cut short after 2 sets"
+            last = [one for one in out[-6:] if one.value != "the" and one is not last[-2]][-3:]
         ended = next((one for one in last[:-1] if plan_names(one) & ENDED), None)
         named = any(one.kind == "move" for one in last[:-1])
         led = ended is not None and named and last[-1].kind == "word" and fact.start - last[-1].end <= 1  # an article
@@ -107,7 +109,8 @@ def stopped_after(message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
         behind = list(takewhile(lambda one: one.kind != "sep", facts[at + 1 : at + 4]))
         if many and not any(one.kind == "move" for one in behind):
             out[-1] = Fact("count", fact.start, fact.end, many, {"only": True, "stopped": True})
-            out = [one for one in out if one is not ended]
+            short = out[-2] if len(out) > 1 and plan_names(out[-2]) == {"less"} else None
+            out = [one for one in out if one is not ended and one is not short]
             continue
         out.append(fact)
     return out

@@ -15,6 +15,7 @@ from bot.reading.plan.ground import GLOBAL, plan_names
 from bot.reading.plan.state import Said, Told
 from bot.reading.reading import Ask
 
+GEAR = frozenset({"pulley", "ring", "band", "bar"})
 PLUS = frozenset({"by", "more"})  # "all done plus a 6th set"
 LEAST_SAID = 2  # words of the plan before an exception
 
@@ -83,7 +84,8 @@ def left_out(told: Told, said: Said) -> bool:
             told.keep.setdefault(at, True)
         targets = targets[-fewer * told.step(targets[-1]) :]
     unknown = "except" in names or ("skipped" in names and any("rest" in one.names for one in told.clauses))
-    if unknown and not targets and not values and said.clause.facts[-1].kind == "word":
+    unknown = unknown and "took" not in names  # "everything done but took forever"
+    if unknown and not targets and not values and said.clause.facts[-1].kind == "word" and not _gear_away(told, said):
         # something is left out that no book knows: "didn't do the thingies, the rest done"
         facts = said.clause.facts
         told.asks.append(Ask("sets", told.message.span(facts[0].start, facts[-1].end)))
@@ -176,6 +178,13 @@ def _but_some(clause: Clause) -> bool:
     order = [plan_names(fact) & {"skipped", "done", "except"} for fact in clause.facts if plan_names(fact)]
     told = [names for names in order if names]
     return len(told) > LEAST_SAID and "skipped" in told[0] and "done" in told[1] and "except" in told[2]
+
+
+def _gear_away(told: Told, said: Said) -> bool:
+    """ "No rings there, did rows instead": what was not there is gear, and no work."""
+    facts = said.clause.facts
+    names = told.message.beginning("movements")[facts[0].start : facts[-1].end]
+    return any(set(hit.name.split("+")) <= GEAR for found in names for hit in found)
 
 
 def _and_the_rest(message: Message, clause: Clause) -> bool:

@@ -19,6 +19,9 @@ def other_loads(told: Told, said: Said) -> bool:
     tokens, end = told.message.tokens, said.clause.facts[-1].end
     if end < len(tokens) and tokens[end].text == "?":
         return False  # "why so light?"
+    before = max(0, said.clause.facts[0].start - WEIGHT_NEAR)
+    if any(token.text in little("could_have") for token in tokens[before:end]):
+        return False  # "could've gone heavier"
     words = {tokens[n].text for fact in said.clause.facts for n in range(fact.start, fact.end)}
     whole = {"less", "all_lifts", "done"} <= said.names
     return whole or (bool(words & set(little("lighter_or_heavier"))) and not words & set(little("feels")))

@@ -108,7 +108,7 @@ def _rows_of(message: Message, movement: str) -> list[Row]:
 
 def _only_named(message: Message, facts: Sequence[Fact]) -> bool:
     """ "…, then the dips", "dips were hard": no more than that they were done, and how they felt."""
-    words = [fact for fact in facts if fact.kind not in ("move", "sep") and plan_names(fact) != {"the"}]
+    words = [fact for fact in facts if fact.kind not in ("move", "sep") and plan_names(fact) not in ({"the"}, {"fine"})]
     texts = {message.tokens[at].text for fact in words for at in range(fact.start, fact.end)}
     if any(fact.kind != "word" and (fact.kind, fact.value) != ("scope", "all") for fact in words):
         return False

@@ -10,6 +10,7 @@ from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import members, plan_names
+from bot.reading.plan.value import near_reps
 
 VALUES = frozenset({"rows", "bare", "loads", "load", "at", "count", "scope", "side", "delta", "instead", "fail"})
 SENTENCE = 3  # the value of a `sep` that ends one
@@ -160,6 +161,10 @@ def sets_by_load(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
     paired = paired and all(one.kind in ("count", "bare") or _one_of_them(message, one) for one in counts)
     if not paired or any(one.kind != "load" or not one.value for one in loads) or any(row.side for row in main):
         return list(facts)
+    with_reps = any(message.tokens[one.start].text in little("with_reps") for one in loads)
+    as_reps = with_reps and all(not one.note.get("unit") and near_reps(one.value, main) for one in loads)
+    as_reps = as_reps and any(one.value == row.reps for one in loads for row in main)
+    as_reps = as_reps and not any(one.value == row.load_kg for one in loads for row in main)
     many = [1 if one.kind == "rows" else int(one.value) for one in counts]
     if sum(many) != len(main) or min(many) < 1:
         return [Fact("ask", told[0].start, told[-1].end, "sets", {"outcome": True, "whole": True})]
@@ -168,6 +173,11 @@ def sets_by_load(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
     for one, n in zip(counts, many, strict=True):
         where[id(one)] = tuple(range(done + 1, done + n + 1))
         done += n
-    return [
-        Fact("scope", fact.start, fact.end, ("these", where[id(fact)])) if id(fact) in where else fact for fact in facts
-    ]
+    out: list[Fact] = []
+    for fact in facts:
+        if id(fact) in where:
+            fact = Fact("scope", fact.start, fact.end, ("these", where[id(fact)]))
+        elif as_reps and any(fact is one for one in loads):  # "ein Satz mit 8, dann zwei mit 6" of planned eights
+            fact = Fact("bare", fact.start, fact.end, float(fact.value), {"kg": fact.value})
+        out.append(fact)
+    return out

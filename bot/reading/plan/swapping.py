@@ -28,12 +28,18 @@ RINGED = {"pull_up": "ring_pull_up", "dip": "ring_dip", "muscle_up": "ring_muscl
 def other_work(told: Told, said: Said) -> bool:
     """Work that the plan has not: another movement, one more set; whether that is all that the clause says."""
     clause, names, rows = said.clause, said.names, told.rows
-    if clause.outside and ("swap" in names or ("instead" in names and (said.named or _in_place(told, said)))):
+    became = (
+        "became" in names and said.named and clause.facts[-1].start >= clause.outside[0].start
+        if clause.outside
+        else False
+    )
+    if clause.outside and (became or "swap" in names or ("instead" in names and (said.named or _in_place(told, said)))):
         return swapped(told, said)
     if _where_planned(told, said):
         return swapped(told, said)
     if "extra_set" in names:
-        targets = clause.targets or main_rows(rows)
+        spoken = told.sticky if told.sticky_at == clause.sentence else []
+        targets = clause.targets or spoken or main_rows(rows)  # "archers felt great, added a set"
         told.added[targets[-1]] = [replace(rows[at]) for at in targets[-told.step(targets[-1]) :]]
         told.added_in = (targets[-1], clause.sentence)
         told.everything = told.everything or bool(names & {"done", "planned", "same", "fine"})
@@ -42,7 +48,8 @@ def other_work(told: Told, said: Said) -> bool:
         return True
     if clause.outside and any(f.kind in ("rows", "bare", "count") for f in clause.facts):
         move = clause.outside[0]
-        folded = fold_block(told.message, move.value.movement, clause.facts, move)
+        work = [fact for fact in clause.facts if plan_names(fact) != {"by", "sure"}]  # "added 5 push-ups"
+        folded = fold_block(told.message, move.value.movement, work, move)
         told.asks += folded.asks
         for row in folded.rows:
             row.movement = move.value.movement

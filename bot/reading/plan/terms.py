@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from bot.reading.facts import Fact
 from bot.reading.message import Message
+from bot.reading.plan.a_set import of_everything, reps_a_set
 from bot.reading.plan.all_of_them import all_of_them
 from bot.reading.plan.all_told import all_told, both_halves, nothing_added
 from bot.reading.plan.besides import so_many_words, told_besides
@@ -134,6 +135,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (all_told, "rounds|count|bare|word|scope move|scope|plan"),
     (listed_of_side, "bare sep side"),
     (lone_count, "count"),
+    (reps_a_set, "rows word"),
+    (of_everything, "bare word =all_lifts"),
     (value_again, "rows move =fine|=done|=planned"),
     (by_outcome, "rows|side"),
 )

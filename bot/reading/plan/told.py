@@ -9,7 +9,9 @@ from bot.reading.plan.banded import banded
 from bot.reading.plan.besides import beside_plan
 from bot.reading.plan.choosing import main_rows, of_pair, per_side, pick
 from bot.reading.plan.clauses import Clause
+from bot.reading.plan.each_lift import each_lift
 from bot.reading.plan.fewer import so_many_each
+from bot.reading.plan.ground import plan_names
 from bot.reading.plan.in_mind import (
     missed_there,
     of_another,
@@ -48,6 +50,15 @@ def _ends_all(told: Told, said: Said) -> bool:
         return True
     alone = not said.named and not said.values and not said.scoped
     return alone and (told.everything or told.rest)
+
+
+def _of_each(said: Said) -> bool:
+    """Whether a set of every lift is spoken of: "in the last set of both"."""
+    facts = said.clause.facts
+    return any(
+        scope.kind == "scope" and scope.value != "all" and of.kind == "word" and "all_lifts" in plan_names(whole)
+        for scope, of, whole in zip(facts, facts[1:], facts[2:], strict=False)
+    )
 
 
 def _skips(told: Told, clause: Clause) -> bool:
@@ -167,6 +178,13 @@ def take(told: Told, clause: Clause) -> None:
     told.told_of.update(targets if any(fact.kind in ("rows", "bare", "load") for fact in said.values) else ())
     kept_before(told, said, targets)
     told_behind(told, said, targets)
+    lifts = each_lift(told, said) if _of_each(said) else []
+    for own in lifts:  # "missed one rep in the last set of both"
+        for at in own:
+            told.keep.setdefault(at, True)
+        alter(told, clause, own)
+    if lifts:
+        return
     for at in targets:
         told.keep.setdefault(at, True)
     if said.named and any(f.kind == "count" and f.note.get("stopped") for f in said.values):

@@ -8,10 +8,17 @@ from bot.reading.plan.ground import plan_names
 from bot.reading.plan.state import Said, Told
 from bot.reading.reading import Ask
 
+NEAR = 3  # words from "nothing" to "as planned"
+
 
 def unclear(told: Told, said: Said) -> bool:
     """Ask what a clause leaves open, and take nothing else from it; whether there was such a thing."""
     asked = next((fact for fact in said.clause.facts if fact.kind == "ask"), None)
+    if asked is None and _not_as_planned(told, said):
+        told.ask("sets", said.clause)
+        for at in said.clause.targets:
+            told.keep[at] = False
+        return True
     if asked is None:
         return _one_more(told, said)
     told.asks.append(Ask(asked.value, told.message.span(asked.start, asked.end)))
@@ -25,6 +32,18 @@ def unclear(told: Told, said: Said) -> bool:
             told.rows[at].load_kg, told.rows[at].load_open = None, True
         told.keep[at] = asked.value == "load_kg"
     return True
+
+
+def _not_as_planned(told: Told, said: Said) -> bool:
+    """ "Pull-ups not as planned": how they were done is not said."""
+    first = said.clause.facts[0].start
+    words = (
+        token.text
+        for fact in said.clause.facts
+        if "planned" in plan_names(fact) and "rest" not in plan_names(fact)
+        for token in told.message.tokens[max(first, fact.start - NEAR) : fact.start]
+    )
+    return not said.values and not said.scoped and any(word in little("not_so_done") for word in words)
 
 
 def of_something_else(told: Told, said: Said) -> bool:

@@ -108,6 +108,10 @@ def _load(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
             row.load_kg, row.load_open = None, True
         return True
     said = fact.note.get("how") == "plus" or fact.note.get("unit")
+    at_rep = not said and planned and fact.value < LEAST_LOAD * planned and near_reps(fact.value, where)
+    if at_rep and not cut and span.split(" ")[0].lower() in little("at_rep"):
+        _open(where, asks, span)  # "dropped off the bar at 3": a rep, hardly the load
+        return True
     verb = verb or (cut and not near_load(fact.value, where))  # "last set of dips cut at 4"
     if verb and not said and fact.value == int(fact.value) and near_reps(fact.value, where):
         if near_load(fact.value, where):

@@ -25,6 +25,12 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return told
     if s.planned and item.text in little("not_got_to") and s.at(i - 1).kind == "move" and _closes(s, i + 1):
         return [Fact("plan", item.start, item.end, "skipped", {"names": ["skipped"]})], i + 1
+    if s.planned and item.text in little("forgot"):
+        j = i + 1
+        while s.at(j).has("plan", "the") or s.at(j).text in little("the", "article"):
+            j += 1
+        if s.at(j).kind == "move" or s.at(j).has("scope"):  # "forgot the last dip set"
+            return [Fact("plan", item.start, item.end, "skipped", {"names": ["skipped"]})], i + 1
     if item.has("plan", "spot_on"):
         if s.planned and i and _closes(s, i + 1):  # "pull-ups bang on", and not "dead on my feet", "a sore spot on …"
             return [Fact("plan", item.start, item.end, "planned", {"names": ["planned"]})], i + 1

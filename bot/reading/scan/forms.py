@@ -82,7 +82,7 @@ THEN: tuple[tuple[Form, Beginning], ...] = (
         Beginning(
             _tables("scope plan sets side load fail"),
             numbers=True,
-            words=("after_set", "from_set", "in_a_set"),
+            words=("after_set", "from_set", "in_a_set", "forgot"),
             signs="+",
         ),
     ),

@@ -40,6 +40,7 @@ from bot.reading.ties.crossed import crossed
 from bot.reading.ties.cut_short import cut_short
 from bot.reading.ties.denied import denied_marks, stuck_joint, untried
 from bot.reading.ties.dotted import dotted
+from bot.reading.ties.doubled import doubled
 from bot.reading.ties.dropped import dropped_to
 from bot.reading.ties.each_its_load import each_its_load
 from bot.reading.ties.each_rated import each_rated
@@ -94,12 +95,14 @@ from bot.reading.ties.shared_out import shared_out
 from bot.reading.ties.side_nothing import side_nothing
 from bot.reading.ties.side_ties import efforts_of_sides, side_of_one_set, sided
 from bot.reading.ties.singles_told import singles_told
+from bot.reading.ties.so_many_by_ten import so_many_by_ten
 from bot.reading.ties.some_of_them import some_of_them
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.stopped_at import stopped_at
 from bot.reading.ties.stuck_at import stuck_at
 from bot.reading.ties.sums import sums
 from bot.reading.ties.then_the_rest import so_many_then_rest, then_the_rest
+from bot.reading.ties.time_had import time_had
 from bot.reading.ties.told_ahead import load_kept, miss_of_lift, misses_ahead, sets_ahead, total_of_sides
 from bot.reading.ties.told_twice import announced, echoed, heads_ladder
 from bot.reading.ties.tried import (
@@ -139,6 +142,9 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (one_last, "rows sep scope"),
     (one_unit, "scheme load bare rows sep"),
     (back_offs, "scope bare rows"),
+    (doubled, "rows =the move"),
+    (so_many_by_ten, "effort sep bare word"),
+    (time_had, "rows 'had_time"),
     (echoed, "bare sep"),
     (stuck_at, "load|bare 'stuck_end"),
     (announced, "rows|bare load sep"),

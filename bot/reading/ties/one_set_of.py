@@ -16,7 +16,7 @@ def one_set_of(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The word is the set, and the number behind "zu" or "à" its reps; it is no single."""
     for at in range(1, len(facts) - 2):
         one, of, reps = facts[at : at + 3]
-        if not one_word(one) or of.value not in little("reps_each") or reps.kind != "bare":
+        if not one_word(one) or of.kind != "word" or of.value not in little("reps_each") or reps.kind != "bare":
             continue
         before = next((fact for fact in reversed(facts[:at]) if fact.kind != "sep"), None)
         counted = before is not None and before.kind == "rows" and len(before.value) > 1

@@ -53,8 +53,10 @@ def rings_turned(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 def _led(message: Message, clause: Sequence[Fact]) -> bool:
     """Whether words of a clause say that it was done on the gear."""
-    geared = next(fact for fact in clause if _gear(message, fact) is not None)
-    return any(token.text in little("on_gear") for token in message.tokens[max(0, geared.start - 2) : geared.end])
+    geared = next((fact for fact in clause if _gear(message, fact) is not None), None)
+    return geared is not None and any(
+        token.text in little("on_gear") for token in message.tokens[max(0, geared.start - 2) : geared.end]
+    )
 
 
 def _gear(message: Message, fact: Fact) -> str | None:
