@@ -324,7 +324,8 @@ def _trained(
     numbered = before in little("from_then") and of is not None and of.value is not None and day.start > 2
     if numbered and tokens[day.start - 3].text in little("the"):
         return noise  # "the 20 from last week were no problem"
-    if day.link in ("since", "open", "until", "back", "same"):
+    mends = day.link == "until" and of is not None and of.text in little("a_correction")  # "correction to yesterday"
+    if day.link in ("since", "open", "until", "back", "same") and not mends:
         return noise
     if day.kind == "vague" and before not in little("from") and (_compared(finder, day) or _in_question(message, day)):
         return noise

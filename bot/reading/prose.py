@@ -154,7 +154,7 @@ def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
             work = (fact.note.get("nl") is not None and work) or tried
         tried = tried or (fact.kind == "scheme" and fact.value == "attempt")
         if (
-            fact.kind in ("rows", "bare", "load", "at", "side", "loads", "count")
+            fact.kind in ("rows", "bare", "load", "at", "side", "loads", "count", "last_rep")
             or (fact.kind == "scope" and fact.value != "all")
             or (fact.kind == "scheme" and fact.value == "attempt")
         ):
@@ -223,7 +223,10 @@ def strange(message: Message, facts: Sequence[Fact]) -> int:
     because = message.book("prose").named("because")
     count = 0
     for fact in facts:
-        if fact.kind == "word" and not fact.note.get("noise"):
+        known = (
+            message.context.today and fact.kind == "word" and str(fact.value) in little("in_error")
+        )  # "all done but used 12 by mistake"
+        if fact.kind == "word" and not fact.note.get("noise") and not known:
             for token in message.tokens[fact.start : fact.end]:
                 if token.text in because:
                     return count

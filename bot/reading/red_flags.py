@@ -26,7 +26,7 @@ FAR = 8  # tokens that a "no" or "afraid" may stand before its sign
 NEAR = 5
 FIRST_YEAR = 1950
 FEVER = ((37.0, 42.5), (99.5, 107.5))  # degrees Celsius, and Fahrenheit
-DEGREES_NEAR = 4
+DEGREES_NEAR = 6
 
 
 @dataclass(frozen=True)
@@ -196,6 +196,8 @@ def _past(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
         if tokens[at].text == "," or cues.within("contrast", at, at + 1):
             end = at
             break
+    if _in_a_year(cues, sign):
+        return True
     if cues.within("now", start, end):
         return False
     for hit in cues.within("past", *bounds):
@@ -204,6 +206,15 @@ def _past(cues: Cues, sign: Hit, bounds: tuple[int, int]) -> bool:
         low, high = min(hit.end, sign.end), max(hit.start, sign.start)
         if not cues.within("contrast", low, high):
             return True
+    return False
+
+
+def _in_a_year(cues: Cues, sign: Hit) -> bool:
+    """ "The shoulder I dislocated in 2019 was 1/10 today": a year right behind the sign, and no "again" after it."""
+    for hit in cues.within("past", sign.end, sign.end + 2):
+        if hit.end <= sign.end + 2 and len(cues.tokens[hit.end - 1].text) == 4 and cues.tokens[hit.end - 1].value:
+            behind = cues.tokens[hit.end].text if hit.end < len(cues.tokens) else ""
+            return behind not in _stops()
     return False
 
 

@@ -351,16 +351,22 @@ def _opens_a_line(body: BodyCues, taken: set[int]) -> list[Claim]:
 
 
 def _off_the_plates(body: BodyCues, taken: set[int]) -> list[Claim]:
-    """ "Slept 7:30, 71.9 kg, chins 4x4": a clause that is a weight near the last one, which no plates make."""
+    """ "Slept 7:30, 71.9 kg, chins 4x4": a clause that is a weight near the last one, which no plates make.
+
+    Plates may make it where nothing was lifted, and the clause says no more than that it is of this morning.
+    """
     tokens, known = body.tokens, body.message.context.bodyweight_kg
+    lifted = any(body.message.beginning("movements")) or bool(body.message.context.today)
     for start, stop in body.starts("unit", "kg").items() if known is not None else ():
         at = start - 1
         if at < 0 or tokens[at].kind != "num" or at in taken or known is None:
             continue
         value = tokens[at].value or 0.0
-        opens = not at or tokens[at - 1].text in PARTING
+        low = next((n + 1 for n in range(at - 1, -1, -1) if tokens[n].text in PARTING), 0)
+        of_day = " ".join(token.text for token in tokens[low:at]) in little("weighing_day")
         closes = stop >= len(tokens) or tokens[stop].text in PARTING
-        if opens and closes and abs(value - known) <= NEAR * known and value * SMALLEST_PLATES % 1:
+        off_plates = bool(value * SMALLEST_PLATES % 1) or (of_day and not lifted)
+        if (low == at or of_day) and closes and abs(value - known) <= NEAR * known and off_plates:
             return [Claim(at, stop, "bodyweight", value)]
     return []
 

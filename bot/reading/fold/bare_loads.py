@@ -7,6 +7,7 @@ from bot.reading.fold.efforts import on_effort
 from bot.reading.fold.loads import on_load
 from bot.reading.fold.rows import Row
 from bot.reading.fold.state import FoldState
+from bot.reading.missed import miss_behind
 
 LEAST_OF_WORD = 12  # "a single 40" tells a load; a smaller number may be anything
 LEAST_TRIED = 15  # a maximum tried; a lower number is of reps
@@ -16,6 +17,7 @@ SHARE_OF_TRY = 0.7  # who missed a load tries no less than so much of it
 MOST_EFFORT = 10
 LEAST_SHARE = 0.5  # of the load before, that a lower one has
 FEW = 5  # so many kilograms are no load that anyone mentions
+HELD = FREE_WEIGHTS | {"external_rotation", "wrist_curl"}  # in one hand
 LEAST_RATED = 6  # an effort said as a bare number
 
 
@@ -40,10 +42,16 @@ def mended_effort(fold: FoldState, fact: Fact) -> bool:
     return True
 
 
+def _missed(fold: FoldState, fact: Fact) -> Fact | None:
+    """The miss that follows a number."""
+    return fold.next if fold.next_is("fail") else miss_behind(fold.block.facts, fold.place(fact) + 1)
+
+
 def load_tried(fold: FoldState, fact: Fact) -> bool:
     """A maximum tried: 45 went up, 50 did not."""
     after = fold.next.note.get("names", ()) if fold.next is not None else ()
-    verdict = fold.next_is("fail") or (fold.next_is("plan", "scheme") and "fine" in after)
+    missed = _missed(fold, fact)
+    verdict = missed is not None or (fold.next_is("plan", "scheme") and "fine" in after)
     if not verdict or fact.value < LEAST_TRIED or fold.block.hold:
         return False
     judged = {"amrap", "attempt"} & fold.all_schemes or _judged_in_turn(fold, fact)
@@ -52,6 +60,8 @@ def load_tried(fold: FoldState, fact: Fact) -> bool:
     fold.add([Entry(1)], fact)
     fold.rows[-1].load_kg = _kg(fact)
     fold.tried = fold.rows[-1]
+    if missed is not None and missed is not fold.next:
+        fold.tried.reps, fold.tried.failed, missed.note["spent"] = 0, True, True
     if len(fold.rows) == 2 and fold.rows[0].label == "top" and fold.rows[0].load_kg is None:
         fold.rows.pop(0)
     return True
@@ -179,7 +189,7 @@ def broken_number(fold: FoldState, fact: Fact) -> bool:
     """No number of reps: 22.5 is a load that was tried, or is asked about."""
     if fact.value == int(fact.value) and not fact.note.get("comma"):
         return False
-    if after_scheme(fold, "got", "attempt") or fold.next_is("fail"):
+    if after_scheme(fold, "got", "attempt") or _missed(fold, fact) is not None:
         fold.attempt_load = _kg(fact)
         fold.attempt = fact if after_scheme(fold, "attempt") else None
         return True
@@ -196,20 +206,26 @@ def broken_number(fold: FoldState, fact: Fact) -> bool:
     return True
 
 
+def _each_side(fact: Fact) -> bool:
+    return fact.kind == "side" and fact.value == "each"
+
+
 def load_of_scheme(fold: FoldState, fact: Fact) -> bool:
     """ "4x3 27.5", "curls 3x10 12": kilograms, right behind a whole scheme."""
     at, group = fold.place(fact), fold.last_group()
     before = fold.block.facts[max(0, at - 3) : at]
-    while before and before[-1].kind in ("move", "weighted"):
-        before.pop()  # "4x4 pull-ups 17.5"
+    sided = False
+    while before and (before[-1].kind in ("move", "weighted") or _each_side(before[-1])):
+        sided = _each_side(before.pop()) or sided  # "4x4 pull-ups 17.5", "rows 3x8 each arm 24"
     scheme = before[-1] if before else None
     whole = scheme is not None and scheme.kind == "rows" and scheme.note.get("plain") and len(group) > 1
     if not whole or fold.based or fold.block.hold or fold.mend:
         return False
     if any(row.load_kg is not None for row in group) or fact.note.get("comma") or fact.note.get("spelled"):
         return False
-    closes = fold.next is None or fold.next_is("sep", "move", "effort", "at", "claim", "word")
-    free = fold.block.movement in FREE_WEIGHTS and fact.value > FEW
+    follow = fold.next
+    closes = follow is None or fold.next_is("sep", "move", "effort", "at", "claim", "word") or _each_side(follow)
+    free = fold.block.movement in HELD if sided else fold.block.movement in FREE_WEIGHTS and fact.value > FEW
     broken = fact.value != int(fact.value) and fact.value > MOST_EFFORT
     heavy = fold.weighted and fact.value >= LEAST_TRIED
     if not closes or not (free or broken or heavy):
@@ -242,10 +258,13 @@ def loose_number(fold: FoldState, fact: Fact) -> bool:
     at = fold.place(fact)
     before = fold.block.facts[:at]
     aside = ("word", "sep", "load", "effort", "claim", "plan")
-    scheme = next((one for one in reversed(before) if one.kind not in aside), None)
+    scheme = next((one for one in reversed(before) if one.kind not in aside and not _each_side(one)), None)
     if scheme is None or scheme.kind != "rows" or not scheme.note.get("plain") or len(group) < 2 or fold.based:
         return False
-    if fold.next_is("side", "load", "scope", "link", "fail", "rows", "bare", "flag", "count") or fold.side:
+    if fold.next_is("side", "load", "scope", "link", "fail", "rows", "bare", "flag", "count") or fold.side not in (
+        None,
+        "each",
+    ):
         return False
     if fold.scope is not None or fold.count is not None or fold.mend or fact.note.get("before_move"):
         return False
@@ -255,7 +274,9 @@ def loose_number(fold: FoldState, fact: Fact) -> bool:
     if parted and closes and fact.value <= most and not fold.after_sentence:
         return False
     unloaded = all(row.load_kg is None for row in group)
-    if fold.prev is scheme and before[-1] is scheme and fact.value > FEW and unloaded:
+    adjacent = fold.prev is scheme and before[-1] is scheme
+    adjacent = adjacent or (_each_side(before[-1]) and before[-1].start == scheme.end)
+    if adjacent and fact.value > FEW and unloaded:
         fold.ask("load_kg", fact)
         for row in group:
             row.load_open = True

@@ -70,6 +70,28 @@ def rates_last(fold: FoldState, fact: Fact) -> bool:
     return True
 
 
+def of_all(fold: FoldState, fact: Fact) -> bool:
+    """ "4x6 with 20, all at 8" rates each set; "all 8" of sixes may be more reps or an effort: no further set."""
+    before = fold.prev
+    whole = before is not None and before.kind == "scope" and before.value == "all" and before.end == fact.start
+    across = fold.next is not None and fold.next.kind == "scope" and fold.next.value == "over"  # "4x6, 8 across"
+    scheme = any(one.note.get("plain") for one in fold.block.facts[: fold.place(fact)] if one.kind == "rows")
+    if not (whole or across) or before is None or fold.based or not scheme or len(fold.rows) < 2 or fold.side:
+        return False
+    follows = ("rows", "load", "side", "count") if across else ("rows", "load", "side", "count", "scope")
+    if not LEAST_RATED <= fact.value <= 10 or fold.next_is(*follows):
+        return False
+    if all(row.reps == fact.value for row in fold.rows):
+        return True
+    if fold.span(before.start, before.end).lower().split()[-1] in little("all_rated_at") and any(
+        row.load_kg for row in fold.rows
+    ):
+        on_effort(fold, Fact("effort", fact.start, fact.end, float(fact.value)))
+        return True
+    fold.ask("rpe", fact)
+    return True
+
+
 def of_scope(fold: FoldState, fact: Fact) -> bool:
     """The reps of a set that was pointed at."""
     if not fold.rows or fold.scope in (None, "all") or fact.note.get("comma") or fact.value != int(fact.value):

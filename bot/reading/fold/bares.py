@@ -36,7 +36,7 @@ from bot.reading.fold.bare_loads import (
     of_help,
     told_before,
 )
-from bot.reading.fold.bare_places import by_place, of_scope, rates_last, short_of_scope
+from bot.reading.fold.bare_places import by_place, of_all, of_scope, rates_last, short_of_scope
 from bot.reading.fold.loads import denied
 from bot.reading.fold.missed_tries import loads_told
 from bot.reading.fold.rows import Row
@@ -230,6 +230,7 @@ RULES: tuple[Callable[[FoldState, Fact], bool], ...] = (
     _one_of_ten,
     rates_last,
     load_of_rest,
+    of_all,
     of_scope,
     _counts_a_word,
     many_of_a_word,

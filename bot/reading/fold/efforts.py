@@ -64,7 +64,8 @@ def on_effort(fold: FoldState, fact: Fact) -> None:
             fold.rows.append(replace(fold.template, side=fold.side, rpe=value))
             fold.side = None
             return
-    if fold.scope == "all":
+    across = fold.next is not None and fold.next.kind == "scope" and fold.next.value == "over"
+    if fold.scope == "all" or (across and fold.scope is None):  # "rpe 8 across"
         for row in fold.rows[fold.work_from :]:
             row.rpe = value
         fold.effort_inside = True

@@ -297,6 +297,8 @@ def on_loads(fold: FoldState, fact: Fact) -> None:
 
 
 def on_at(fold: FoldState, fact: Fact) -> None:
+    if fact.note.get("spent"):
+        return
     number, kg = fact.value
     group = fold.last_group()
     has_load = (bool(group) and group[-1].load_kg is not None) or (fold.load_said and not group) or fold.based

@@ -9,6 +9,8 @@ from bot.reading.fold.miss import Miss, newest
 from bot.reading.fold.rows import Row
 from bot.reading.fold.state import FoldState
 
+MOST_WORDS = 3  # from a miss to the seconds of a hold
+
 
 def further_set_at_its_load(fold: FoldState, miss: Miss) -> bool:
     """ "5 at 15, 5 at 17.5, failed on rep 4 at 20": a further set with its own load."""
@@ -44,6 +46,22 @@ def rep_of_last(fold: FoldState, miss: Miss) -> bool:
     last.failed, last.reps, fold.scope = True, nth - 1, None
     if after is not None and after.kind in ("scope", "bare"):
         after.note["spent"] = True
+    return True
+
+
+def hold_lost(fold: FoldState, miss: Miss) -> bool:
+    """ "4x10 s, last one failed at 6": the seconds that it was held."""
+    behind = fold.block.facts[fold.place(miss.fact) + 1 :][:MOST_WORDS] if fold.block.hold and fold.rows else []
+    at = next((one for one in behind if one.kind != "word" and one.value != "the"), None)
+    led = fold.next is not at or (at is not None and at.kind != "bare")
+    if at is None or not led or at.kind not in ("load", "at", "bare") or at.note.get("unit"):
+        return False
+    value = at.value[0] if at.kind == "at" else at.value
+    rows = fold.scoped() if isinstance(fold.scope, int) or fold.scope in ("last", "first") else fold.rows[-1:]
+    if len(rows) != 1 or not isinstance(value, float) or not 0 < value < (rows[0].hold_s or 0):
+        return False
+    rows[0].hold_s, rows[0].failed, fold.scope = value, True, None
+    at.note["spent"] = True
     return True
 
 

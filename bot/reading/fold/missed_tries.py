@@ -6,6 +6,7 @@ from bot.reading.facts import LOADED, Entry, Fact
 from bot.reading.fold.miss import Miss
 from bot.reading.fold.rows import Row
 from bot.reading.fold.state import FoldState
+from bot.reading.missed import load_missed
 
 LEAST_LOAD_MISSED = 25  # so much is a load, also where no other is told
 NUMBERS = frozenset({"rows", "bare", "load", "count", "at", "left", "scope"})
@@ -97,9 +98,9 @@ def try_told(fold: FoldState, miss: Miss) -> bool:
 
 
 def next_load(fold: FoldState, miss: Miss) -> bool:
-    """ "3x3 at 40, with 45 failed"."""
-    load = fold.prev
-    if load is None or load.kind != "load" or not load.value or not fold.rows or miss.nth is not None:
+    """ "3x3 at 40, with 45 failed", "…, then 45 and it did not go"."""
+    load = load_missed(fold.block.facts[: fold.place(miss.fact)])
+    if load is None or not fold.rows or miss.nth is not None:
         return False
     if fold.rows[-1].load_kg in (None, load.value):
         return False

@@ -11,6 +11,7 @@ from bot.reading.facts import Fact
 from bot.reading.fold.miss import Miss, miss_of
 from bot.reading.fold.missed_reps import (
     further_set_at_its_load,
+    hold_lost,
     last_rep,
     rep_beyond_the_sets,
     rep_by_number,
@@ -52,6 +53,7 @@ RULES: tuple[Rule, ...] = (
     in_its_list,
     further_set_at_its_load,
     rep_of_last,
+    hold_lost,
     stopped_at,
     count_alone,
     try_told,

@@ -75,5 +75,7 @@ def _really(mend: Mend, start: int, end: int) -> bool:
     """Whether no more than "was actually" stands between two days: "yesterday's session was actually Monday's"."""
     between = mend.between("really", start, end)
     said = {at for hit in between for at in range(hit.start, hit.end)}
-    small = little("the", "of", "article", "but", "that", "before_scope") | {","}
+    turns = any(mend.tokens[at].text in little("but", "that") for at in range(start, end))
+    # "can't make it Monday, is Tuesday ok" puts nothing right
+    small = little("the", "of", "article", "but", "that", "before_scope") | ({","} if turns else set())
     return bool(between) and all(at in said or mend.tokens[at].text in small for at in range(start, end))

@@ -28,6 +28,7 @@ from bot.reading.movements.on_rings import of_the_rings
 FAMILIES = ("front_lever", "planche")  # what "tuck" or "straddle" alone leans on
 GEAR = frozenset({"pulley", "ring", "band", "bar"})
 RINGS, BAR = frozenset({"ring"}), frozenset({"bar"})
+ONE_ARM = {"one_arm"}
 BARE_AGAIN = frozenset({"no_band"})
 
 
@@ -71,6 +72,8 @@ class Gathering:
             self.mentions.append(Mention(of_rings, [(hit.start, hit.end)], set(rules.needed(of_rings))))
             return
         last = self.mentions[-1] if self.mentions and self.mentions[-1].movement != "!" else None
+        if last is not None and features == ONE_ARM <= last.features and _one_of_two(message, hit):
+            return  # "one arm hang: 12 s on one hand, 9 s on the other": a side, not which
         helped = False
         if last is not None and features <= HELP:
             if of_the_next(message, rules, last, self.hits[at : at + 2]):
@@ -196,3 +199,12 @@ def _planned_here(message: Message, hit: Hit) -> bool:
     before = message.tokens[hit.start - 1] if hit.start else None
     alone = before is None or before.kind != "word" or before.text in little("the", "and")
     return alone and any(one.movement == hit.name for one in message.context.today or ())
+
+
+def _one_of_two(message: Message, hit: Hit) -> bool:
+    """Whether "with one arm" says that a side is not told."""
+    return any(
+        (one.table, one.name) == ("side", "unclear") and one.end >= hit.end
+        for at in range(max(0, hit.start - 2), hit.start + 1)
+        for one in message.beginning("grammar")[at]
+    )

@@ -30,6 +30,8 @@ def of_added(told: Told, said: Said) -> bool:
 def change_added(told: Told, clause: Clause) -> None:
     assert told.added_in is not None
     at = told.added_in[0]
+    if _sums_up(told, clause, at):
+        return
     beside = [replace(told.added[at][0])]
     changed = change(told.message, beside, [0], clause, told.asks)
     if changed is None or len(changed) != 1:
@@ -38,11 +40,25 @@ def change_added(told: Told, clause: Clause) -> None:
     told.added[at] = [replace(changed[0], movement=told.rows[at].movement, part=told.rows[at].part)]
 
 
+def _sums_up(told: Told, clause: Clause, at: int) -> bool:
+    """ "One more set than planned, so 5x6 with 10": what has been told comes to that."""
+    stated = [fact for fact in clause.facts if fact.kind == "rows"]
+    loads = {fact.value for fact in clause.facts if fact.kind == "load"}
+    own = [row for row in told.rows if row.movement == told.rows[at].movement and row.part == told.rows[at].part]
+    own = [*own, *told.added[at]]
+    if len(stated) != 1 or len(stated[0].value) != len(own) or any(row.side for row in own):
+        return False
+    same = all(
+        entry.reps == row.reps and entry.load_kg is None for entry, row in zip(stated[0].value, own, strict=True)
+    )
+    return same and loads <= {row.load_kg for row in own} and len(loads) < 2
+
+
 def sets_more_or_fewer(told: Told, said: Said) -> bool:
     """ "One set of dips less", "ein Satz Chin-ups mehr": so many of the last; whether that is what is said."""
     names, rows = said.names, told.rows
     counted = next((f for f in said.values if f.kind == "count" and not f.note.get("of_plan")), None)
-    if counted is not None and _missing(told, said):
+    if counted is not None and not counted.note.get("stopped") and _missing(told, said):
         names.add("less")  # "all done, two sets of dips still missing"
     elif counted is not None and (counted.note.get("more") or ("only" not in names and _on_top(told, said, counted))):
         return more_sets(told, said, counted)

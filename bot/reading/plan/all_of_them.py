@@ -10,14 +10,21 @@ from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.choosing import counted_rows
-from bot.reading.plan.ground import plan_names
+from bot.reading.plan.ground import members, plan_names
+
+SENTENCE = 3  # the value of a `sep` that ends one
 
 
 def all_of_them(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "All 5 sets rpe 8" of five planned: all of them, not five of something."""
     out: list[Fact] = []
+    move: Fact | None = None  # named before in the sentence
     first = next((at for at, fact in enumerate(facts) if fact.kind in ("bare", "count", "rows", "load")), None)
     for at, fact in enumerate(facts):
+        move = fact if fact.kind == "move" else None if fact.kind == "sep" and fact.value == SENTENCE else move
+        if move is not None and _all_of_lift(facts, at, move, rows):
+            out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": "", "names": ["done"]})
+            continue
         counted = fact.kind == "count" and not fact.note.get("of_plan") and out and out[-1].kind == "scope"
         led = bool(out) and bool(plan_names(out[-1]) & {"the"})
         the = fact.kind == "count" and len(facts) > 2 and led
@@ -55,6 +62,20 @@ def all_of_them(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) ->
             continue
         out.append(_all_sets(message, facts, at, rows))
     return out
+
+
+def _all_of_lift(facts: Sequence[Fact], at: int, move: Fact, rows: Sequence[Row]) -> bool:
+    """ "Planche good, all 4": a number behind "all" or "the" that is of the sets of the lift, and of no reps there."""
+    fact, before = facts[at], facts[at - 1] if at else None
+    after = facts[at + 1] if at + 1 < len(facts) else None
+    if fact.kind != "bare" or before is None or before is move or before.end != fact.start:
+        return False
+    led = bool(plan_names(before) & {"the"}) or (before.kind, before.value) == ("scope", "all")
+    closes = after is None or after.kind == "sep" or bool(plan_names(after) & {"fine", "done", "planned"})
+    own = [row for row in rows if row.movement in members(move.value)]
+    if not led or not closes or any(fact.value in (row.reps, row.hold_s) for row in own):
+        return False
+    return fact.value in (len(own), len(own) / (2 if own and own[0].side else 1))
 
 
 def _all_sets(message: Message, facts: Sequence[Fact], at: int, rows: Sequence[Row]) -> Fact:

@@ -29,12 +29,31 @@ def stopped_there(told: Told, said: Said) -> bool:
 
 def point(told: Told, said: Said) -> None:
     """ "The first three as planned, then down to 22.5": what follows is of those after them."""
-    if said.values or not said.scoped or said.scoped[-1].value == "all" or not said.names & GLOBAL - {"rest"}:
+    if said.values or not said.scoped or said.scoped[-1].value == "all":
+        return
+    if not said.names & GLOBAL - {"rest"} and not _of_the_first(said):
         return
     if lifts_pointed_at(told, said) is not None:
         return  # "did the first two exercises", whole
     targets = said.clause.targets or main_rows(told.rows)
     told.pointed = (said.clause.sentence, targets, pick(told.rows, targets, said.scoped[-1].value))
+
+
+def _of_the_first(said: Said) -> bool:
+    """ "Did the first two at the plan weight": no word for a change."""
+    scope = said.scoped[-1].value
+    first = scope[0] if isinstance(scope, tuple) else scope
+    return first == "first" and not said.names - {"the"} and any(fact.value == "got" for fact in said.clause.facts)
+
+
+def not_pointed_at(told: Told, said: Said) -> list[int]:
+    """ "The first two as planned, the rest with 25": the sets of that lift that were not pointed at."""
+    if told.pointed is None or said.clause.sentence - told.pointed[0] not in (0, 1):
+        return []
+    _, targets, those = told.pointed
+    for at in those:
+        told.keep.setdefault(at, True)
+    return [at for at in targets if at not in those] if those else []
 
 
 def set_in_mind(told: Told, said: Said) -> None:
@@ -120,11 +139,17 @@ def of_another(told: Told, said: Said) -> list[int]:
 
 def those_after(told: Told, said: Said) -> list[int]:
     """ "The first three with 22.5, then 20": the sets after those pointed at in the same sentence."""
-    if told.pointed is None or said.scoped or said.names - {"only", "the", "turned_to"} or len(said.values) != 1:
+    if told.pointed is None or said.scoped or said.names - {"only", "the", "turned_to"}:
         return []
     sentence, targets, those = told.pointed
-    if sentence != said.clause.sentence or said.values[0].kind not in ("bare", "load", "rows") or not those:
+    after = [at for at in targets if at > max(those)] if those else []
+    many = len(after) // told.step(after[0]) if after else 0
+    values = [fact for fact in said.values if fact.kind != "count" or fact.value != many]  # "the next three with 25"
+    if sentence != said.clause.sentence or len(values) != 1 or values[0].kind not in ("bare", "load", "rows"):
         return []
-    after = [at for at in targets if at > max(those)]
-    listed = said.values[0].kind == "rows"
-    return after if not listed or len(said.values[0].value) == len(after) else []
+    if values[0].kind == "rows" and len(values[0].value) != len(after):
+        return []
+    if len(values) < len(said.values):
+        for at in those:
+            told.keep.setdefault(at, True)
+    return after

@@ -6,6 +6,7 @@ from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.plan.choosing import best_rows, counted_rows, exact_rows, the_rows
+from bot.reading.plan.in_mind import not_pointed_at
 from bot.reading.plan.state import Said, Told
 from bot.reading.plan.value import near_load
 from bot.reading.reading import Ask
@@ -26,7 +27,10 @@ def meant(told: Told, said: Said, efforts_only: bool) -> list[int]:
     if deltas and not one_set and (whole or told.everything or deltas[0].kind == "instead"):
         return [i for i, row in enumerate(rows) if row.part != "warm_up" or not told.several]
     touched = [i for i, row in enumerate(rows) if row.touched]
-    if touched and ("rest" in said.names or any(f.kind == "scope" and f.value == "rest" for f in said.clause.facts)):
+    rest = "rest" in said.names or any(f.kind == "scope" and f.value == "rest" for f in said.clause.facts)
+    if rest and not touched and (others := not_pointed_at(told, said)):
+        return others
+    if touched and rest:
         first = rows[touched[0]].movement
         return [i for i, row in enumerate(rows) if row.movement == first and not row.touched]
     stated = [fact for fact in values if fact.kind == "rows"]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
@@ -26,6 +27,7 @@ def by_outcome(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> 
         return list(facts)
     pieces = [_each(piece, singles) if singles else piece for piece in _pieces(facts)]
     pieces = [part for piece in pieces for part in _two_sides(piece)]
+    pieces = _of_rounds(message, pieces, singles) if singles else pieces
     for at in range(len(pieces) - 2):
         first, second = _told(message, pieces[at], singles), _told(message, pieces[at + 2], singles)
         if first is None or second is None or first[0] == second[0] or (first[1] and second[1]):
@@ -39,6 +41,26 @@ def by_outcome(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> 
         pieces[at : at + 3] = [[*moves, *said]]
         return [fact for piece in pieces for fact in piece]
     return [fact for piece in pieces for fact in piece]
+
+
+def _of_rounds(message: Message, pieces: list[list[Fact]], singles: int) -> list[list[Fact]]:
+    """ "Second round: left yes, right missed": the miss of that round; the other side went up as planned."""
+    out = list(pieces)
+    for at in range(len(pieces) - 2):
+        nth = pieces[at][0] if pieces[at] else None
+        if nth is None or nth.kind != "scope" or nth.value == "all" or len(out[at + 1]) > 1:
+            continue
+        own = [fact for fact in pieces[at][1:] if fact.kind != "sep"]
+        first = _told(message, own, singles) if own else None
+        second = _told(message, pieces[at + 2], singles)
+        if first is None or second is None or first[0] == second[0] or first[1] == second[1]:
+            continue
+        side, said = (first[0], own) if second[1] else (second[0], pieces[at + 2])
+        fails = [fact for fact in said if fact.kind == "fail"]
+        missed = replace(fails[0], note={}) if fails else None
+        if missed is not None:
+            out[at : at + 3] = [[nth, Fact("side", said[0].start, said[0].end, side), missed], [], []]
+    return out
 
 
 def _each(piece: list[Fact], singles: int) -> list[Fact]:
@@ -106,7 +128,11 @@ def _told(message: Message, piece: Sequence[Fact], singles: int) -> tuple[str, b
         return None
     up = _up(message, piece)
     piece = [fact for fact in piece if fact.kind != "flag" or fact not in up]  # "links oben": no hold at the top
-    many = [fact for fact in piece if fact.kind in ("bare", "count") or (fact.kind == "scope" and fact.value == "all")]
+    many = [
+        fact
+        for fact in piece
+        if fact.kind in ("bare", "count", "repeat") or (fact.kind == "scope" and fact.value == "all")
+    ]
     if singles and len(many) == 1 and all(fact is many[0] or _silent(fact) for fact in piece):
         return sides[0], many[0].kind == "scope" or many[0].value >= singles
     one = any(fact.kind == "rows" and fact.note.get("each_of") for fact in piece)

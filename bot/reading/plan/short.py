@@ -13,6 +13,7 @@ from bot.reading.plan.ground import members, plan_names
 from bot.reading.plan.value import near_reps
 
 VALUES = frozenset({"rows", "bare", "loads", "load", "at", "count", "scope", "side", "delta", "instead", "fail"})
+SENTENCE = 3  # the value of a `sep` that ends one
 MOST_SHORT = 3  # reps; more than that is a number of something else
 
 
@@ -102,9 +103,12 @@ def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
     """ "2 sets of 4 at 17.5, then the rest as planned", "3 sets with 20 and the last 2 with 22.5": the first ones."""
     ends = (at for at, fact in enumerate(facts) if "rest" in plan_names(fact) or _last_ones(fact))
     rest = next(ends, None)
-    told = [at for at in range(rest or 0) if facts[at].kind in ("rows", "count")]
-    moves = [fact for fact in facts[:rest] if fact.kind == "move" and fact.value.movement != "!"]
-    if rest is None or len(told) != 1 or any(fact.kind in ("scope", "side", "bare") for fact in facts[:rest]):
+    near = next((at for at in range((rest or 0) - 1, -1, -1) if facts[at].kind in ("rows", "count")), 0)
+    ended = (at + 1 for at in range(near, -1, -1) if facts[at].kind == "sep" and facts[at].value == SENTENCE)
+    low = next(ended, 0)  # "planche good, all 4. Dips 3 sets with 20 and the last with 22.5"
+    told = [at for at in range(low, rest or 0) if facts[at].kind in ("rows", "count")]
+    moves = [fact for fact in facts[low:rest] if fact.kind == "move" and fact.value.movement != "!"]
+    if rest is None or len(told) != 1 or any(fact.kind in ("scope", "side", "bare") for fact in facts[low:rest]):
         return list(facts)
     fact = facts[told[0]]
     many = len(fact.value) if fact.kind == "rows" else int(fact.value)
@@ -118,7 +122,7 @@ def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
     alike = loaded if fact.kind == "count" else len({entry.reps for entry in fact.value}) == 1
     if not alike or not 0 < many < len(main) or any(row.side for row in main):
         return list(facts)
-    last = facts[rest].value
+    last = ("last", 1) if facts[rest].value == "last" else facts[rest].value
     if _last_ones(facts[rest]) and (last if isinstance(last, int) else many + last[1]) != len(main):
         return list(facts)
     if isinstance(last, int) and last != many + 1:
@@ -132,7 +136,8 @@ def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
 
 def _last_ones(fact: Fact) -> bool:
     nth = isinstance(fact.value, int) and fact.value > 1
-    return fact.kind == "scope" and (nth or (isinstance(fact.value, tuple) and fact.value[0] == "last"))
+    several = isinstance(fact.value, tuple) and fact.value[0] == "last"
+    return fact.kind == "scope" and (nth or several or fact.value == "last")
 
 
 def _one_of_them(message: Message, fact: Fact) -> bool:

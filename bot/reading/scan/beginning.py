@@ -5,6 +5,8 @@ from __future__ import annotations
 from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
+TURNED_WITHIN = 4  # items from "then" to the load that it goes on with
+MOST_REPS = 12  # a higher number that goes on is a load
 THEN_WITHIN = 6  # items after a load within which "then" goes on with the next set
 NOTHING_WITHIN = 8  # items before "first" that tell no number
 
@@ -15,4 +17,17 @@ def begins_with(s: Scanner, i: int) -> bool:
         return False
     if any(s.at(at).value is not None for at in range(max(0, i - NOTHING_WITHIN), i)):
         return False
-    return any(s.at(at).has("sep", "then") for at in range(i + 3, i + 3 + THEN_WITHIN))
+    then = next((at for at in range(i + 3, i + 3 + THEN_WITHIN) if s.at(at).has("sep", "then")), None)
+    return then is not None and not _then_load(s, then + 1)
+
+
+def _then_load(s: Scanner, at: int) -> bool:
+    """Whether what goes on is a load alone, "then dropped to 17.5": so the first ones were sets."""
+    end = at + TURNED_WITHIN
+    while at < end and s.at(at).value is None:
+        at += 1
+    value = s.at(at).value
+    if value is None:
+        return False
+    closes = s.at(at + 1).kind in ("nl", "sym")
+    return closes and (s.at(at - 1).has("load", "at") or value > MOST_REPS or value != int(value))

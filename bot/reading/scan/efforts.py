@@ -228,6 +228,8 @@ def effort_after(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         j += 2
     if s.at(j).has("reps") and s.at(j + 1).has("effort", "rir"):
         j += 1  # "two repetitions in reserve"
+    elif s.at(j).has("reps") and s.at(j + 1).text == "." and s.at(j + 2).has("effort", "rir"):
+        j += 2  # "eine Wdh. wäre noch gegangen"
     if s.at(j).text in little("score_ending") and not s.at(j).space:
         j += 1  # "8ish rpe"
     mark = s.at(j)

@@ -124,7 +124,8 @@ def noise_after(s: Scanner, i: int) -> int | None:
         return i + 2  # "2-4-6-4-2 = 18": the sum of what was told
     if item.kind == "num":
         j = i + 1
-        if s.at(j).text == "." and not s.at(j).space and s.at(i - 1).has("plan", "the") and not _ends(s, j):
+        led = s.at(i - 1).has("plan", "the") and s.at(i - 1).text in little("dotted")
+        if s.at(j).text == "." and not s.at(j).space and led and not _ends(s, j):
             return j + 1  # "14 sauber, die 15. nur halb": which repetition
         if s.unit_at(j) == "hour" and s.at(i - 1).kind != "move":
             return j + 1

@@ -45,6 +45,7 @@ def which_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             s.at(j + 1).has("plan", "fine", "done", "planned", "same")
             or s.at(j + 1).has("sets", "sets")
             or s.at(i - 1).text in little("load_for")  # "17,5 für die restlichen 4"
+            or (nxt.spelled and s.at(j + 1).has("load", "at"))  # "the remaining two with 25"
         )
     ):
         end = j + 1 + s.at(j + 1).has("sets", "sets")  # "the other 3 fine"

@@ -31,13 +31,14 @@ from bot.reading.ties.circuits import circuits, named_ahead, rounds_and_more
 from bot.reading.ties.counted import (
     counted_and_listed,
     counted_by_name,
+    counted_singles,
     counted_with_load,
     holds_counted,
     told_one_by_one,
 )
 from bot.reading.ties.crossed import crossed
 from bot.reading.ties.cut_short import cut_short
-from bot.reading.ties.denied import denied_marks, untried
+from bot.reading.ties.denied import denied_marks, stuck_joint, untried
 from bot.reading.ties.dotted import dotted
 from bot.reading.ties.doubled import doubled
 from bot.reading.ties.dropped import dropped_to
@@ -97,13 +98,21 @@ from bot.reading.ties.singles_told import singles_told
 from bot.reading.ties.so_many_by_ten import so_many_by_ten
 from bot.reading.ties.some_of_them import some_of_them
 from bot.reading.ties.somebody import somebody
+from bot.reading.ties.stopped_at import stopped_at
 from bot.reading.ties.stuck_at import stuck_at
 from bot.reading.ties.sums import sums
-from bot.reading.ties.then_the_rest import then_the_rest
+from bot.reading.ties.then_the_rest import so_many_then_rest, then_the_rest
 from bot.reading.ties.time_had import time_had
-from bot.reading.ties.told_ahead import load_kept, misses_ahead, sets_ahead, total_of_sides
+from bot.reading.ties.told_ahead import load_kept, miss_of_lift, misses_ahead, sets_ahead, total_of_sides
 from bot.reading.ties.told_twice import announced, echoed, heads_ladder
-from bot.reading.ties.tried import all_missed, last_missed, misses_counted, nothing_on_last, tried
+from bot.reading.ties.tried import (
+    all_missed,
+    last_missed,
+    misses_counted,
+    nothing_on_last,
+    tried,
+    tried_and_missed,
+)
 from bot.reading.ties.tries_by_side import tries_by_side
 from bot.reading.ties.unsure import (
     added,
@@ -156,6 +165,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (load_heads, "bare|rows sep rows"),
     (titled_load, "load sep bare"),
     (tries_by_side, "scheme side"),
+    (miss_of_lift, "fail move rows"),
     (misses_ahead, "fail rows sep move"),
     (sets_ahead, "scope rows sep bare"),
     (load_kept, "bare move rows sep"),
@@ -164,6 +174,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (misses_counted, "bare 'a_miss"),
     (last_missed, "rows fail"),
     (nothing_on_last, "scheme scope rows|bare"),
+    (tried_and_missed, "fail|=not scheme sep"),
     (tried, "bare|rows fail|plan"),
     (singles_told, "rows sep scope|fail|bare"),
     (loads_ahead, "load rows sep"),
@@ -179,8 +190,10 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (rep_gone_for, "scope fail|'fell"),
     (set_of_rep, "fail"),
     (rep_of_set, "scope fail"),
+    (stopped_at, "=quit|=stopped flag"),
     (denied_marks, "flag"),
     (untried, "fail 'untried"),
+    (stuck_joint, "claim fail 'joint_stuck"),
     (far_off, "effort|at 'far_off"),
     (breaths, "link sep"),
     *spoken_of.RULES,
@@ -192,11 +205,13 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (in_brackets, "bare sep"),
     (told_one_by_one, "count bare effort"),
     (counted_and_listed, "count move bare sep"),
+    (counted_singles, "scope bare rows"),
     (counted_by_name, "bare move rows"),
     (holds_counted, "bare word rows"),
     (counted_with_load, "count load bare|rows"),
     (narrated, "scope"),
     (sets_by_load, "scope rows"),
+    (so_many_then_rest, "count scope sep"),
     (then_the_rest, "scope sep"),
     (all_of_a_side, "side rows"),
     (side_of_one_set, "side rows scope bare"),

@@ -10,6 +10,7 @@ from bot.reading.message import Message
 from bot.reading.ties.values import reps_of
 
 LEAST, MOST = 2, 12  # sets
+ASIDE = frozenset({"word", "plan", "sep", "scheme"})
 REACH = 6  # facts from a count to its reps
 
 
@@ -50,6 +51,27 @@ def counted_with_load(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             continue
         rows = Fact("rows", count.start, count.end, [Entry(reps)] * int(count.value), {"plain": True})
         return [*facts[:at], rows, load, *facts[told[2] + 1 :]]
+    return facts
+
+
+def counted_singles(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Muscle-ups: 3, all singles": so many of them; "first muscle-up, did 3 more after, all singles" are four."""
+    if message.context.today:
+        return facts  # "… encima de las seis, todas dobles": the planned ones
+    for at in range(2, len(facts)):
+        every, word = facts[at - 1 : at + 1]
+        single = word.kind == "rows" and len(word.value) == 1 and bool(word.note.get("word"))
+        if not single or (every.kind, every.value) != ("scope", "all"):
+            continue
+        many = next((n for n in range(at - 2, max(-1, at - REACH), -1) if facts[n].kind not in ASIDE), 0)
+        if facts[many].kind != "bare" or facts[many].value not in range(LEAST, MOST + 1):
+            continue
+        before = facts[:many]
+        more = any("more" in fact.note.get("names", ()) for fact in facts[many : at - 1])
+        one = more and not any(fact.kind in ("rows", "bare", "count") for fact in before)
+        one = one and any(fact.kind == "move" for fact in before)
+        rows = Fact("rows", facts[many].start, word.end, word.value * (int(facts[many].value) + one), {"plain": True})
+        return [*before, rows, *facts[at + 1 :]]
     return facts
 
 

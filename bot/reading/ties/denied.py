@@ -66,6 +66,19 @@ def untried(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
+def stuck_joint(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Left knee got stuck on the third pistol": the joint, and no rep."""
+    out = list(facts)
+    for at in range(1, len(facts)):
+        before, fact = facts[at - 1 : at + 1]
+        words = [token.text for token in message.tokens[fact.start : fact.end]]
+        stuck = any(" ".join(words[:many]) in little("joint_stuck") for many in (1, 2, 3))
+        joint = before.kind == "claim" and before.value is not None and before.value.kind == "pain"
+        if fact.kind == "fail" and joint and before.end == fact.start and stuck:
+            out[at] = Fact("word", fact.start, fact.end, None, {"noise": True})
+    return out
+
+
 def _unpaused(facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Paused at the top, except the last", "oben gehalten, letzter Satz ohne Pause": those sets have no pause."""
     out = list(facts)

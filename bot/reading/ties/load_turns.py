@@ -9,6 +9,7 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.fold.block import to_kg
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.missed import miss_behind
 from bot.reading.rules import Rule
 from bot.reading.ties.values import in_kg, listed, reps_of
 
@@ -154,16 +155,27 @@ def _for_each(fact: Fact) -> bool:
     return each or (fact.kind == "word" and str(fact.value) in little("load_for"))
 
 
+def _on(fact: Fact) -> bool:
+    """ "One set of five each on chins at …"."""
+    return fact.kind == "word" and str(fact.value) in little("on_lift")
+
+
 def _reps_at_loads(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Triples at 20, 25 and 30", "5 reps with 10, then 15, then 20": a set with each."""
     for at, fact in enumerate(facts):
-        one = fact.kind == "rows" and len(fact.value) == 1 and fact.note.keys() & {"word", "reps"}
-        reps = reps_of(fact) if one else None
+        one = fact.kind == "rows" and len(fact.value) == 1
+        # "one set of five each at …" has no note at all
+        reps = reps_of(fact) if one and (fact.note.keys() & {"word", "reps", "each_of"} or not fact.note) else None
         if not reps:
             continue
         start = at + 1
-        while start < len(facts) and (facts[start].kind == "move" or _for_each(facts[start])):
+        while start < len(facts) and (facts[start].kind == "move" or _for_each(facts[start]) or _on(facts[start])):
             start += 1
+        whole = facts[start] if start < len(facts) and facts[start].kind == "loads" else None
+        unsaid = not fact.note.keys() & {"word", "reps"}  # "singles at 20, 25" is read by its word
+        if whole is not None and unsaid and None not in whole.value and len(whole.value) >= LEAST_IN_TURN:
+            kept = [one for one in facts[at + 1 : start] if one.kind == "move"]
+            return [*facts[:at], *kept, whole, replace(fact, note={"reps": True}), *facts[start + 1 :]]
         said, end = _ascending(message, facts, start)
         if len(said) < LEAST_IN_TURN or min(said) <= reps:
             continue
@@ -192,7 +204,7 @@ def _ascending(message: Message, facts: Sequence[Fact], start: int) -> tuple[lis
             told = listed(message, fact)
         if not told or [*said, *told] != sorted([*said, *told]) or len({*said, *told}) < len(said) + len(told):
             break
-        if at + 1 < len(facts) and (facts[at + 1].kind == "fail" or facts[at + 1].value == "attempt"):
+        if at + 1 < len(facts) and (miss_behind(facts, at + 1) is not None or facts[at + 1].value == "attempt"):
             break  # "one with 42.5, at 45 failed", "dann 40 versucht"
         said += told
         at = end = at + 1
@@ -204,5 +216,5 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (_in_turn, "'alternating word sep rows"),
     (_by_word, "rows sep"),
     (_by_reps, "rows|loads 'load_for word"),
-    (_reps_at_loads, "rows load|at"),
+    (_reps_at_loads, "rows load|at|loads"),
 )

@@ -64,6 +64,8 @@ def _gear(message: Message, fact: Fact) -> str | None:
     """Whether a word is one for the rings or the bar."""
     if fact.kind != "word":
         return None
+    if any(token.text in little("bars") for token in message.tokens[fact.start : fact.end]):
+        return "bar"  # "2x8 on the bars"
     hits = [hit for at in range(fact.start, fact.end) for hit in message.beginning("movements")[at]]
     gear = next((hit for hit in hits if hit.name in ("ring", "bar")), None)
     return None if gear is None or not_had(message, gear.start, gear.end) else gear.name

@@ -9,6 +9,9 @@ from bot.reading.little import little
 from bot.reading.message import Message
 
 NEAR = 1.6  # times; loads of one movement on one day
+AS_PLANNED = frozenset({"planned", "same", "done", "fine"})
+VALUES = frozenset({"load", "bare", "rows"})
+LIFTS = frozenset({"move", "side"})
 ASIDE = frozenset({"word", "plan", "scheme"})
 
 
@@ -43,6 +46,22 @@ def then_the_rest(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     rest = Fact("scope", value.start, value.start, "rest", {"text": ""})
     mark = Fact("sep", value.start, value.start, 1, {"mark": ","})
     return [*facts[:start], mark, rest, value, *facts[end:]]
+
+
+def so_many_then_rest(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Two sets as planned, the other two with 25": the first two, where a value is told of the rest."""
+    rest = next((n for n, fact in enumerate(facts) if fact.kind == "scope" and fact.value == "rest"), 0)
+    counts = [n for n, fact in enumerate(facts[:rest]) if fact.kind == "count" and not fact.note.get("only")]
+    if not message.context.today or len(counts) != 1 or any(f.kind in LIFTS for f in facts[counts[0] : rest]):
+        return facts
+    at = counts[0]
+    end = next((n for n in range(at, rest) if facts[n].kind == "sep"), rest)
+    done = any(AS_PLANNED.intersection(fact.note.get("names", ())) for fact in facts[at:end])
+    told = [fact for fact in facts[rest + 1 :] if fact.kind not in ASIDE]
+    if not done or not told or told[0].kind not in VALUES:
+        return facts
+    first = Fact("scope", facts[at].start, facts[at].end, ("first", int(facts[at].value)), {"text": ""})
+    return [*facts[:at], first, *facts[at + 1 :]]
 
 
 def _told_to(facts: Sequence[Fact], start: int, end: int) -> int:

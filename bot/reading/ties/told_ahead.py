@@ -43,6 +43,28 @@ def misses_ahead(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return [*moves, *behind[:stop], mark, *told, *closing, *after]
 
 
+def miss_of_lift(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Missed the last rep of dips 3x8": the facts with the miss behind the sets that it is of."""
+    if message.context.today:
+        return facts
+    for at in range(2, len(facts)):
+        move, scheme = facts[at - 1 : at + 1]
+        if move.kind != "move" or scheme.kind != "rows" or not scheme.note.get("plain") or len(scheme.value) < 2:
+            continue
+        low = next((n + 1 for n in range(at - 2, -1, -1) if facts[n].kind == "sep"), 0)
+        ahead = facts[low : at - 1]
+        missed = [fact for fact in ahead if fact.kind == "fail" and not fact.note.get("weak")]
+        silent = all(fact.kind in OF_A_MISS or fact.value == "the" for fact in ahead)
+        if len(missed) != 1 or not silent or not _of_one_set(ahead, missed[0]):
+            continue
+        stop = at + 1
+        while stop < len(facts) and facts[stop].kind in TIED:
+            stop += 1
+        mark = Fact("sep", scheme.end, scheme.end, 1, {"mark": ","})
+        return [*facts[:low], *facts[at - 1 : stop], mark, *ahead, *facts[stop:]]
+    return facts
+
+
 def sets_ahead(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Last two sets I only got 5, 4x6": the facts with the sets told apart behind the scheme that they are of."""
     headed = len(facts) > 1 and facts[0].kind == "move" and facts[1].note.get("mark") == ":"
@@ -73,7 +95,7 @@ def sets_ahead(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 def _of_one_set(ahead: Sequence[Fact], missed: Fact) -> bool:
     """Whether the words say of which set, or of which repetition of the last one, the miss was."""
-    return missed.value is not None or any(fact.kind == "scope" for fact in ahead)
+    return missed.value is not None or any(fact.kind in ("scope", "last_rep") for fact in ahead)
 
 
 def total_of_sides(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:

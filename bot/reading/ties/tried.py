@@ -11,6 +11,7 @@ from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
 
 OF_A_TRY = frozenset({"move", "load", "word", "sep", "scheme", "plan", "thing", "claim", "side"})
+OF_A_REP = frozenset({"last_rep", "scope", "word", "side"})
 TRY_SILENT = frozenset({"word", "side", "load", "move"})
 NUMBERED = frozenset({"rows", "bare", "count", "load"})
 MOST_TRIES = 9
@@ -39,6 +40,25 @@ def tried(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     gone = {id(fact) for fact in (*loads, facts[lead])}
     kept = [set_tried if fact is single[0] else fact for fact in window if id(fact) not in gone]
     return [*facts[:start], *kept, *facts[verdict + 1 :]]
+
+
+def tried_and_missed(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Right tried and missed", "tried the last rep of the last set and couldn't finish": the miss alone."""
+    out: list[Fact] = []
+    for place, fact in enumerate(facts):
+        at = len(out) - 2
+        nothing = fact.kind == "plan" and plan_names(fact) == {"not"} and out and out[-1].end == fact.start
+        if (fact.kind == "fail" or nothing) and out and out[-1].note.get("mark") in ("and", "but"):
+            while at >= 0 and (out[at].kind in OF_A_REP or out[at].value == "the"):
+                at -= 1
+            tried = at >= 0 and (out[at].kind, out[at].value) == ("scheme", "attempt")
+            # "tried a fifth but failed at 2", "links noch einen versucht und verhungert" tell more
+            beside = [*out[max(0, at - 1) : max(0, at)], *facts[place + 1 : place + 3]]
+            if tried and not any(one.kind in NUMBERED for one in beside):
+                del out[-1], out[at]
+                fact = Fact("fail", fact.start, fact.end) if nothing else fact  # "lo intenté y nada"
+        out.append(fact)
+    return out
 
 
 def _leads(message: Message, fact: Fact) -> bool:

@@ -26,3 +26,20 @@ def test_a_pause_that_later_sets_are_said_not_to_have_is_of_the_first_alone(
         (8, (), False)
     ] * 2
     assert not found.ask
+
+
+@pytest.mark.parametrize(
+    ("text", "language", "where"),
+    [
+        ("ring dips 3x6, stopped dead at the bottom every rep", "en", ("bottom",)),
+        ("pull-ups 3x6, stopped at the top of each one", "en", ("top",)),
+        ("dips 3x6, each rep stopped at the bottom", "en", ("bottom",)),
+        ("fondos 3x6, paré abajo en cada rep", "es", ("bottom",)),
+        ("dips 3x6, stopped at the bottom when my shoulder hurt 3/10", "en", ()),
+    ],
+)
+def test_a_stop_at_a_place_of_every_rep_is_a_pause(
+    reads: Callable[..., Reading], text: str, language: str, where: tuple[str, ...]
+):
+    found = reads(text, language=language)
+    assert [(one.reps, one.pauses) for one in found.sets] == [(6, where)] * 3
