@@ -36,7 +36,7 @@ def unclear(told: Told, said: Said) -> bool:
 
 def _not_as_planned(told: Told, said: Said) -> bool:
     """ "Pull-ups not as planned": how they were done is not said."""
-    first = said.clause.facts[0].start
+    first = said.clause.facts[0].start if said.clause.facts else 0  # "yes, dips no": a clause may be empty
     words = (
         token.text
         for fact in said.clause.facts

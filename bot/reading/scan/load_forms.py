@@ -145,6 +145,10 @@ def weight(s: Scanner, i: int, end: int, value: float, unit: str, how: str | Non
     while s.at(end).has("load", "word") or (s.at(end).has("times", "of") and s.at(end + 1).has("load", "word")):
         end += 1
         stop = s.at(end - 1).end
+    of_one_thing = how == "at" and any(s.at(at).text in little("a") for at in range(i, end - 2))
+    if of_one_thing and s.at(end).text in little("such_a_one"):
+        end += 1  # "with a 35 lb one"
+        stop = s.at(end - 1).end
     if s.at(end).has("unit", "half") and value == int(value):
         value, end = value + 0.5, end + 1
         stop = s.at(end - 1).end

@@ -143,8 +143,11 @@ def _part(told: Told) -> Verdict:
 
 
 def _by_the_clock(told: Told) -> Verdict:
-    """ "The hall closes at 9"."""
-    if told.how != "at" or told.s.at(told.i - 1).text not in little("by_the_clock") or told.unit is not None:
+    """ "The hall closes at 9", "her recital was at six"."""
+    s, i = told.s, told.i
+    event = told.number.spelled and s.at(i - 1).text in little("was") and s.at(i - 2).kind == "word"
+    event = event and s.at(i - 2).space and not s.at(i - 2).labels
+    if told.how != "at" or told.unit is not None or not (event or s.at(i - 1).text in little("by_the_clock")):
         return None
     return told.fact("word", told.end, None, {"noise": True})
 

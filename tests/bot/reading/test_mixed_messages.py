@@ -20,6 +20,7 @@ FAULTS = [
     "archers 3x3" + ", left felt like 7, right like 8" * 3,
     "pull-ups 4x5 +20" + ", last set bodyweight 14" * 6,
     "doubles not triples today and all 5. doubles not triples today",
+    "yes, dips no",
     "ring ups @ and dips 4/3/3 3x8 muscle bodyweight",
     "40 mit gingen verfehlt 35 alle leider hoch, Klimmzug-Einzelne 30, 42,5 kg und",
     "Pull-up top single @9-9.5. +42.5 @9-9.5. Called it a day there, felt honest",
