@@ -383,6 +383,8 @@ def _owner(
             words.tokens[a].text in ",-(" or a in words.filler or a in words.now for a in link
         ):
             return place  # "it's a 3, left elbow"
+        if len(places) == 1 and by_pain_word(words, score, bounds) and _of_pain_alone(words, between):
+            return place  # "pain 5 yesterday evening in the shoulder"
         if not link and (
             score.scaled
             or _heads(words, score, place, bounds)
@@ -390,6 +392,12 @@ def _owner(
         ):
             return place
     return None
+
+
+def _of_pain_alone(words: BodyWords, between: range) -> bool:
+    """Whether the words between a score and its place tell of no work: "pain 4 over the week, right elbow"."""
+    worked = (a for a in between if a in words.rep_like or (a in words.session and not in_moment(words, a)))
+    return len(between) <= REACH and not any(worked) and all(words.tokens[a].value is None for a in between)
 
 
 def _heads(words: BodyWords, score: Score, place: Place, bounds: tuple[int, int]) -> bool:

@@ -26,6 +26,10 @@ def cut_short(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             continue
         if any(len(one.note.get("meant", ())) > len(fact.value) for one in facts[at + 1 : at + 3]):
             continue  # "3x8 instead of 4x8, skipped the last set"
+        unclear = _stopped_at_a_number(facts, at)
+        if unclear is not None:
+            out[unclear] = replace(facts[unclear], kind="ask", value="sets", note={})
+            return out
         done, first, last = _ended(message, facts, at)
         if done is None or not 0 < done < len(fact.value):
             continue
@@ -37,6 +41,14 @@ def cut_short(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             one for n, one in enumerate(out) if not first <= n <= last or one.kind not in ("count", "scope", "plan")
         ]
     return facts
+
+
+def _stopped_at_a_number(facts: Sequence[Fact], at: int) -> int | None:
+    """ "5x3, stopped after 4": after so many sets, or at the fourth rep of one; where that stands."""
+    behind = next((n for n in range(at + 1, len(facts)) if facts[n].kind in TOLD), None)
+    count = facts[behind] if behind is not None else None
+    bare = count is not None and count.kind == "count" and count.note.get("stopped") and count.note.get("bare")
+    return behind if bare and count is not None and 0 < count.value < len(facts[at].value) else None
 
 
 def _ended(message: Message, facts: Sequence[Fact], at: int) -> tuple[int | None, int, int]:

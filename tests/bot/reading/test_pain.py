@@ -51,6 +51,8 @@ TABLE = [
     ("en", "left elbow 1/10, nothing during training", [("elbow", "left", 1, None)]),
     ("de", "Ellbogen 1/10, nichts beim Training", [("elbow", None, 1, None)]),
     ("es", "codo 1/10, nada durante el entreno", [("elbow", None, 1, None)]),
+    ("en", "pain 5 yesterday evening in the shoulder", [("shoulder", None, 5, None)]),
+    ("en", "pain 5 after training in the shoulder", [("shoulder", None, 5, "after")]),
     # none of several moments is lost
     ("en", "elbow 1 in the am 3 in the pm", [("elbow", None, 1, "morning"), ("elbow", None, 3, "after")]),
     ("en", "elbow: am 1, pm 3", [("elbow", None, 1, "morning"), ("elbow", None, 3, None)]),
