@@ -179,7 +179,8 @@ def test_a_side_named_in_passing_exchanges_nothing(chat, told, then):
 
 
 @pytest.mark.parametrize(
-    ("words", "asked"), [("one more, 3 reps", "did not find"), ("one more at +20", "What were the sets of “at +20”?")]
+    ("words", "asked"),
+    [("one more, 3 reps", "did not find"), ("one more at +20", "What were the sets of “one more at +20”?")],
 )
 def test_what_says_too_little_changes_nothing_and_asks_to_be_told(chat, words, asked):
     chat.waits_until("08:00")
