@@ -23,6 +23,9 @@ def main_rows(rows: Sequence[Row]) -> list[int]:
 
 def pick(rows: Sequence[Row], targets: list[int], scope: object) -> list[int]:
     """The rows among `targets` that a scope means."""
+    if isinstance(scope, tuple) and scope[0] == "of_reps":  # "single 4", where several are planned
+        reps, nth = scope[1]
+        return [at for at in targets if rows[at].reps == reps][nth - 1 : nth]
     paired = len(targets) > 1 and {rows[targets[0]].side, rows[targets[1]].side} == {"left", "right"}
     step = 2 if paired else 1
     if not isinstance(scope, str) and paired:

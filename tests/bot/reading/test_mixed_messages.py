@@ -21,6 +21,7 @@ FAULTS = [
     "pull-ups 4x5 +20" + ", last set bodyweight 14" * 6,
     "doubles not triples today and all 5. doubles not triples today",
     "yes, dips no",
+    "did 5 singles at 40, then 3 doubles at 35. all clean except single 4 which was a grind; top half pull-ups 3x5 +25",
     "ring ups @ and dips 4/3/3 3x8 muscle bodyweight",
     "40 mit gingen verfehlt 35 alle leider hoch, Klimmzug-Einzelne 30, 42,5 kg und",
     "Pull-up top single @9-9.5. +42.5 @9-9.5. Called it a day there, felt honest",
