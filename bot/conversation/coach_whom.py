@@ -53,13 +53,16 @@ def _known(language: str) -> frozenset[str]:
     return frozenset(word for phrase in phrases for word in phrase.split()) | set(weekdays(language)) | months(language)
 
 
+def _keep(office: Office, text: str, **data: object) -> int:
+    """The question about an order, with what a press would carry out; its id."""
+    return questions.ask(office.mail.tx, office.coach, KIND, office.mail.now, text=text, data=data)
+
+
 def ask(office: Office, orders: Sequence[tuple[str, str]]) -> None:
     """The question whom, with a button for each handle, those first of whom the coach spoke last. What a press would
     carry out is kept with it, and a name typed next does the same."""
     rows, lately = {row.handle: row for row in office.rows}, coach_remembered.spoken_of(office)
-    asked = questions.ask(
-        office.mail.tx, office.coach, KIND, office.mail.now, text=office.incoming.text, data={"orders": dict(orders)}
-    )
+    asked = _keep(office, office.incoming.text, orders=dict(orders))
     offered = [handle for handle in lately if handle in dict(orders)]
     if len(orders) <= MOST_SHOWN:
         offered += [handle for handle, _ in orders if handle not in offered]
@@ -75,14 +78,7 @@ def ask(office: Office, orders: Sequence[tuple[str, str]]) -> None:
 
 def ask_for_all(office: Office, count: int) -> None:
     """Whether an order that is not lightly given is meant for everyone."""
-    asked = questions.ask(
-        office.mail.tx,
-        office.coach,
-        KIND,
-        office.mail.now,
-        text=office.order,
-        data={"orders": {ALL: office.order}, "for_all": True},
-    )
+    asked = _keep(office, office.order, orders={ALL: office.order}, for_all=True)
     buttons: Buttons = [(office.say.say("button-for-all", count=count), f"{PRESS}:{ALL}:{asked}")]
     office.mail.post(office.coach, office.say.say("order-all-sure", order=office.order, count=count), buttons=buttons)
 
@@ -98,14 +94,7 @@ def ask_about(office: Office, desk: Desk, order: str, question: str, button: str
     Args:
         sure: Whether the button stands for an order that the coach was warned of.
     """
-    asked = questions.ask(
-        office.mail.tx,
-        office.coach,
-        KIND,
-        office.mail.now,
-        text=office.order,
-        data={"orders": {desk.athlete.handle: order}, "sure": sure},
-    )
+    asked = _keep(office, office.order, orders={desk.athlete.handle: order}, sure=sure)
     buttons: Buttons = [(desk.say_coach.say(button), f"{PRESS}:{desk.id}:{asked}")]
     desk.tell_coach(question, buttons=buttons)
 

@@ -39,6 +39,8 @@ def _warms_up(s: Scanner, i: int, unit: int) -> bool:
 
 def _tempo_figures(s: Scanner, i: int) -> int | None:
     """ "3-1-X-1": three or four figures, one of them the X of a lift without delay; the place behind them."""
+    if s.at(i + 1).text not in ("-", "/"):
+        return None
     at, fast = i, False
     for n in range(MOST_FIGURES):
         item = s.at(at)
