@@ -128,8 +128,8 @@ class Terminal:
             return False
         if not line:
             return True
-        if word == "me" or word.startswith(("me ", "as ")):
-            self.look_at(word.partition(" ")[2].strip() or (self.handles[0] if self.handles else COACH))
+        if (name := self._other_person(word, line.startswith("/"))) is not None:
+            self.look_at(name)
         elif word == COACH or (word in self.handles and self.who != COACH):
             self.look_at(word)
         elif line.startswith("/") and word.isdigit():
@@ -137,6 +137,14 @@ class Terminal:
         else:
             self.hear(line)
         return True
+
+    def _other_person(self, word: str, surely: bool) -> str | None:
+        """Whom "as mira" or "me" asks to be; "as planned" and "me duele el codo" are said to the bot."""
+        command, _, name = word.partition(" ")
+        if word == "me":
+            return self.handles[0] if self.handles else COACH
+        known = name.strip() in (COACH, *self.handles)
+        return name.strip() if command in ("me", "as") and name and (known or surely) else None
 
     def look_at(self, who: str) -> None:
         if who != COACH and who not in self.handles:

@@ -31,3 +31,24 @@ def test_the_demo_shows_a_plan_at_any_hour_and_counts_its_report_for_that_day(st
     assert "Welcome, Mira" in shown
     assert f"Noted for {day[0][:3]} {day[1]} Nov" in answer
     assert "has changed" not in answer
+
+
+@pytest.mark.parametrize("line", ["as planned", "me duele el codo izquierdo, 2/10"])
+def test_words_that_name_nobody_are_said_to_the_bot(store, capsys, line):
+    terminal = Terminal(store, VirtualClock(HOURS[12]))
+    terminal.begin(demo_roster(HOURS[12]))
+    terminal.look_at("mira")
+    capsys.readouterr()
+    terminal.typed(line)
+    assert terminal.who == "mira"
+    assert "There is no" not in capsys.readouterr().out
+
+
+def test_another_person_is_named_with_as(store, capsys):
+    terminal = Terminal(store, VirtualClock(HOURS[12]))
+    terminal.begin(demo_roster(HOURS[12]))
+    terminal.typed("as tomas")
+    assert terminal.who == "tomas"
+    terminal.typed("/as bob")
+    assert terminal.who == "tomas"
+    assert "There is no bob here" in capsys.readouterr().out

@@ -50,7 +50,8 @@ def value_alone(text: str, context: Context) -> ValueAlone | None:
     units = little("kilos", "pounds", "in_correction")
     if any(place not in small and tokens[place].text not in units for place in words):
         return None
-    named = {hit.name for hit in hits if hit.table == "field"}
+    excused = {place for hit in hits if hit.table == "excuse" for place in range(hit.start, hit.end)}  # "hold on"
+    named = {hit.name for hit in hits if hit.table == "field" and hit.start not in excused}
     if named - set(OF_A_SET):
         return None  # of the body, the night or the whole session
     kg = value * (KG_PER_LB if _unit(message, at) == "lb" else 1.0)

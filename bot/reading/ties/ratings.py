@@ -18,7 +18,7 @@ LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a n
 
 
 def in_brackets(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "5 (7), 5 (7.5), 5 (8.5)": efforts in brackets, where the message says that they are."""
+    """ "5 (7), 5 (7.5), 5 (8.5)": efforts in brackets, where the message says that they are; else asked."""
     rated = [
         at
         for at, (one, mark, value, end) in enumerate(zip(facts, facts[1:], facts[2:], facts[3:], strict=False))
@@ -27,12 +27,23 @@ def in_brackets(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         and value.kind == "bare"
         and LEAST_EFFORT < value.value <= 10
     ]
-    if len(rated) < LEAST_IN_TURN or not any(token.text == "rpe" for token in message.tokens):
+    named = sum(
+        one.kind == "effort" and (mark.note.get("mark"), end.note.get("mark")) == ("(", ")")
+        for mark, one, end in zip(facts, facts[1:], facts[2:], strict=False)
+    )  # "8 (rpe 7), 8 (8)"
+    said = named or any(token.text == "rpe" for token in message.tokens)
+    if not rated or len(rated) + named < LEAST_IN_TURN:
         return facts
     out = list(facts)
     for at in rated:
-        out[at + 2] = replace(out[at + 2], kind="effort")
+        value = out[at + 2]
+        asked = replace(value, kind="ask", value="load_kg", note={}) if at == rated[0] else _noise(value)
+        out[at + 2] = replace(value, kind="effort") if said else asked
     return out
+
+
+def _noise(fact: Fact) -> Fact:
+    return Fact("word", fact.start, fact.end, None, {"noise": True})
 
 
 def named_and_rated(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:

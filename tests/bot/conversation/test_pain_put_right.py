@@ -29,6 +29,14 @@ def test_beside_a_report_both_values_are_offered(chat):
     assert {work.reps for one in chat.record().sessions if not one.is_test for work in one.sets} == {4}
 
 
+def test_hold_on_names_no_hold(chat):
+    chat.waits_until("08:00")
+    chat.answer("mira", "pull ups 4x4 +15, hollow hold 2x30 s", "18:00")
+    chat.answer("mira", "left elbow 4", "18:01")
+    asked = chat.says("mira", "hold on, that was 2", "18:02")[-1]
+    assert asked["buttons"][0] == "left elbow: 4 → 2 of 10"
+
+
 def test_reps_chosen_leave_the_pain_as_it_is(chat):
     chat.waits_until("08:00")
     chat.answer("mira", "pull ups 4x4 +15, left elbow 4/10", "18:00")
