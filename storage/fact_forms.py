@@ -52,6 +52,13 @@ class Form:
         """Column values of a fact."""
         return {name: self.to_column.get(name, _same)(getattr(fact, name)) for name in self.names}
 
+    def as_read(self, values: Mapping[str, Any], fact_id: int, sets: tuple[f.WorkSet, ...] = ()) -> Any:
+        """The fact that a query will make of column values that were written; a session with its sets."""
+        own = {name: self.from_column.get(name, _same)(values[name]) for name in self.names}
+        if self.fact is f.Session:
+            own["sets"] = tuple(work_set(tuple(set_values(one).values())) for one in sets)
+        return self.fact(**own, fact=fact_id)
+
 
 def _same(value: Any) -> Any:
     return value

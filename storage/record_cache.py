@@ -6,6 +6,7 @@ import threading
 from collections import OrderedDict
 from dataclasses import dataclass, field
 from datetime import date
+from typing import Any
 
 from sqlmodel import Session
 
@@ -98,11 +99,13 @@ def _weight(record: f.Record) -> int:
 
 @dataclass
 class Trail:
-    """A record read in this transaction, and the kinds of facts that it alone changed since, up to `stamps`."""
+    """A record read in this transaction, and what it alone changed since, up to `stamps`: facts added, by kind, and the
+    kinds of which others became otherwise."""
 
     stamps: Stamps
     record: f.Record
     kinds: set[str] = field(default_factory=set)
+    added: list[tuple[str, Any]] = field(default_factory=list)
 
 
 def trail(tx: Session, athlete_id: int) -> Trail | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import insort
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from types import MappingProxyType
@@ -14,6 +15,7 @@ from planner import facts as f
 from storage.at_hand import forget
 from storage.database import on_postgres, run
 from storage.errors import NoSuchPerson
+from storage.fact_forms import BY_KIND
 from storage.fact_queries import facts_of, plans_since, sessions_of, sessions_since
 from storage.persons import Athlete, athletes, athletes_by_id, coaches, coaches_by_id, schedule_from_json
 from storage.record_cache import Stamps, keep, kept, older, own, seen, trail
@@ -73,10 +75,12 @@ _KINDS = {  # the field of a Record by kind of fact, of the light kinds
     "clip": "clips",
     "order": "orders",
 }
+_FIELDS = {**_KINDS, "session": "sessions", "sent_plan": "sent"}
 
 
 def _mended(tx: Session, athlete_id: int, stamps: Stamps) -> f.Record | None:
-    """The record read before in this transaction, with the kinds of facts read anew that it has changed since.
+    """The record read before in this transaction, with the facts that it has added since, and the kinds read anew that
+    it has changed otherwise.
 
     None: something else changed too. Orders change the athlete's rules, so with them all is read.
     """
@@ -84,13 +88,19 @@ def _mended(tx: Session, athlete_id: int, stamps: Stamps) -> f.Record | None:
     if before is None or before.stamps != stamps or "order" in before.kinds:
         return None
     changed: dict[str, tuple[Any, ...]] = {}
+    for kind, fact in before.added:
+        name, day = _FIELDS[kind], BY_KIND[kind].day
+        those = list(changed.get(name, getattr(before.record, name)))
+        insort(those, fact, key=lambda one: (getattr(one, day), one.fact))
+        changed[name] = tuple(those)
     for kind in before.kinds:
         if kind == "session":
-            changed["sessions"] = sessions_since(tx, {athlete_id: before.record.sessions}).get(athlete_id, ())
+            found = sessions_since(tx, {athlete_id: before.record.sessions})
         elif kind == "sent_plan":
-            changed["sent"] = plans_since(tx, {athlete_id: before.record.sent}).get(athlete_id, ())
+            found = plans_since(tx, {athlete_id: before.record.sent})
         else:
-            changed[_KINDS[kind]] = facts_of(tx, kind, [athlete_id]).get(athlete_id, ())
+            found = facts_of(tx, kind, [athlete_id])
+        changed[_FIELDS[kind]] = found.get(athlete_id, ())
     return replace(before.record, **changed)  # type: ignore[arg-type]
 
 
