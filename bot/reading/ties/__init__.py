@@ -64,7 +64,7 @@ from bot.reading.ties.lost_count import lost_count
 from bot.reading.ties.made_do import made_do
 from bot.reading.ties.maxes import maxes, to_the_utmost
 from bot.reading.ties.meant_otherwise import meant_otherwise
-from bot.reading.ties.mended_again import mended_again
+from bot.reading.ties.mended_again import another_lift, mended_again
 from bot.reading.ties.named_behind import named_behind
 from bot.reading.ties.narrated import narrated, sets_by_load
 from bot.reading.ties.of_the_body import body_alone
@@ -76,7 +76,7 @@ from bot.reading.ties.one_unit import one_unit
 from bot.reading.ties.others import done_by_others
 from bot.reading.ties.paced import paced
 from bot.reading.ties.ramps import ramps
-from bot.reading.ties.rated_lifts import rated_lifts
+from bot.reading.ties.rated_lifts import led_alike, rated_lifts
 from bot.reading.ties.ratings import (
     in_brackets,
     judged,
@@ -134,6 +134,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
     (rings_turned, "word move rows|bare|count"),
     (mended_again, "mend move"),
+    (another_lift, "mend move rows|bare"),
     (dotted, "bare sep"),
     (every_time, "move scope|plan"),
     (without, "load|at plan|word 'without"),
@@ -225,6 +226,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (taken_off, "move bare|load|delta"),
     (reps_more, "rows bare plan|word|load"),
     *loads_told.RULES,
+    (led_alike, "effort word bare"),
     (rated_lifts, "efforts|bare efforts|move"),
     (crossed, "sep move"),
     (added, "load"),
