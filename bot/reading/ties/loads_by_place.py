@@ -148,8 +148,16 @@ def _sets(message: Message, facts: Sequence[Fact], at: int, later: bool) -> tupl
         behind = facts[at + 1] if at + 1 < len(facts) else None
         if later and fact.value == "rest":
             return -1, at + 1, None
-        pair = behind.value if behind is not None and behind.kind == "rows" and behind.note.get("mark") == " " else ()
-        if later and fact.value == "last" and len(pair) == 2 and pair[0].reps <= MOST_SETS:
+        listed = behind is not None and behind.kind == "rows" and behind.note.get("mark") == " "
+        pair: list[Entry] = behind.value if listed and behind is not None else []
+        if (
+            later
+            and fact.value == "last"
+            and len(pair) == 2
+            and pair[0].reps
+            and pair[1].reps
+            and pair[0].reps <= MOST_SETS
+        ):
             return int(pair[0].reps), at + 2, int(pair[1].reps)  # "last 2 5 reps"
     if later and _next(message, fact) and at + 1 < len(facts):
         at, fact = at + 1, facts[at + 1]
