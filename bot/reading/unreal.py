@@ -231,6 +231,7 @@ class _Places:
         self.closing = sorted({hit.start for name in ("own", "now", "me") for hit in named.get(name, ())})
         self._last = len(tokens)
         self._tokens = tokens
+        self._lifts = message.beginning("movements")
         self._buts = {hit.start for hit in named.get("own", ())}
 
     def _next(self, places: Sequence[int], at: int) -> int:
@@ -259,8 +260,13 @@ class _Places:
         """ "Dips 3x8, last time 3x7": numbers before a comma or bracket, and numbers right behind an earlier time."""
         at = bisect_left(self._numbers, hit.start)
         before = self._tokens[hit.start - 1].text if hit.start else ""
-        if before not in (",", "(", "-", ";") or not at or self._numbers[at - 1] < self.sentence_start(hit.start):
+        if before not in (",", "(", "-", ";", ".", "\n") or not at:
             return False
+        told = hit.start - 2 if before in SENTENCE_ENDS else hit.start  # "pull-ups 17. Last time I got 15"
+        if self._numbers[at - 1] < self.sentence_start(told):
+            return False
+        if told < hit.start and any(self._lifts[hit.end : self._next(self._numbers, hit.end)]):
+            return False  # "pull-ups 3x5. Last session dips 3x8"
         return self._next(self._numbers, hit.end) <= hit.end + WORDS_TO_NUMBER
 
     def fell_short(self, hit: Hit) -> bool:

@@ -59,12 +59,13 @@ from bot.reading.ties.left_out import not_so_many, sets_left_out
 from bot.reading.ties.load_heads import load_heads, titled_load
 from bot.reading.ties.load_passed_on import load_passed_on
 from bot.reading.ties.loads_ahead import loads_ahead
+from bot.reading.ties.loads_by_place import loads_by_place
 from bot.reading.ties.loads_taken import felt_heavier, in_turn, loads_before, taken
 from bot.reading.ties.lost_count import lost_count
 from bot.reading.ties.made_do import made_do
 from bot.reading.ties.maxes import maxes, to_the_utmost
 from bot.reading.ties.meant_otherwise import meant_otherwise
-from bot.reading.ties.mended_again import mended_again
+from bot.reading.ties.mended_again import another_lift, mended_again
 from bot.reading.ties.named_behind import named_behind
 from bot.reading.ties.narrated import narrated, sets_by_load
 from bot.reading.ties.of_the_body import body_alone
@@ -76,7 +77,7 @@ from bot.reading.ties.one_unit import one_unit
 from bot.reading.ties.others import done_by_others
 from bot.reading.ties.paced import paced
 from bot.reading.ties.ramps import ramps
-from bot.reading.ties.rated_lifts import rated_lifts
+from bot.reading.ties.rated_lifts import led_alike, rated_lifts
 from bot.reading.ties.ratings import (
     in_brackets,
     judged,
@@ -134,12 +135,14 @@ RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
     (rings_turned, "word move rows|bare|count"),
     (mended_again, "mend move"),
+    (another_lift, "mend move rows|bare"),
     (dotted, "bare sep"),
     (every_time, "move scope|plan"),
     (without, "load|at plan|word 'without"),
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
     (top_by_load, "flag rows"),
     (one_last, "rows sep scope"),
+    (loads_by_place, "scope load"),
     (one_unit, "scheme load bare rows sep"),
     (back_offs, "scope bare rows"),
     (doubled, "rows =the move"),
@@ -225,6 +228,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (taken_off, "move bare|load|delta"),
     (reps_more, "rows bare plan|word|load"),
     *loads_told.RULES,
+    (led_alike, "effort word bare"),
     (rated_lifts, "efforts|bare efforts|move"),
     (crossed, "sep move"),
     (added, "load"),

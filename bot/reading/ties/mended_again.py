@@ -1,4 +1,4 @@
-"""A lift named once more behind words that take something back: "dips 3x8 +15, no wait, dips were only +10"."""
+"""A lift, or another in its place, named behind words that take something back: "dips 3x8 +15, no wait, +10"."""
 
 from __future__ import annotations
 
@@ -31,6 +31,28 @@ def mended_again(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             last = fact
         out.append(fact)
     return out
+
+
+def another_lift(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Pull-ups 4x5, no wait, chin-ups 4x5": the same sets, told again under the name that was meant."""
+    for at, fact in enumerate(facts):
+        if fact.kind != "mend":
+            continue
+        first = next((n for n in range(at - 1, -1, -1) if facts[n].kind == "move"), None)
+        second = next((n for n in range(at + 1, len(facts)) if not _silent(facts[n])), None)
+        if first is None or second is None or facts[second].kind != "move":
+            continue
+        told = [one for one in facts[first + 1 : at] if not _silent(one)]
+        again = 0  # of those told, how many are told again
+        ends = second + 1
+        for n in range(second + 1, len(facts)):
+            if again == len(told) or (not _silent(facts[n]) and facts[n].value != told[again].value):
+                break
+            if not _silent(facts[n]):
+                again, ends = again + 1, n + 1
+        if again:  # "pull-ups 4x5 +10, actually chin-ups 4x5": the load stays
+            return [*facts[:first], facts[second], *facts[first + 1 : at], *facts[ends:]]
+    return facts
 
 
 def _silent(fact: Fact) -> bool:

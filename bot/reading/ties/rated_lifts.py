@@ -30,6 +30,26 @@ def rated_lifts(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
+def led_alike(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "Pull-ups felt like 6, dips like 9": a number led by the word that led an effort before it."""
+    out: list[Fact] = []
+    for fact in facts:
+        if fact.kind == "bare" and _may_rate(fact) and out and out[-1].kind == "word":
+            led = message.tokens[out[-1].end - 1].text
+            if any(one.kind == "effort" and led == _leads(message, one) for one in out):
+                fact = replace(fact, kind="effort")
+        out.append(fact)
+    return out
+
+
+def _leads(message: Message, effort: Fact) -> str | None:
+    """The word right before the number of an effort."""
+    words = message.tokens[effort.start : effort.end]
+    at = next((n for n, word in enumerate(words) if word.value is not None and word.text not in little("an")), 0)
+    led = [word.text for word in words[:at] if word.text not in little("an")]
+    return led[-1] if led else None
+
+
 def _before_its_sets(facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "RPE 7 7 8 9 at 4x4": an effort a set, told before the sets."""
     for at, fact in enumerate(facts[:-1]):
