@@ -229,8 +229,8 @@ def _changed(tx: Session, athlete_id: int, kind: str, added: Fact | None = None)
         touch(tx, athlete_id)
         return
     before.stamps = (stamp, before.stamps[1])
-    if added is None or kind == "order":  # which is a rule, too
-        before.kinds.add(kind)
+    if added is None or kind == "order":  # which can be a rule of the athlete's, too
+        before.otherwise = True
     else:
         before.added.append((kind, added))
 

@@ -99,13 +99,13 @@ def _weight(record: f.Record) -> int:
 
 @dataclass
 class Trail:
-    """A record read in this transaction, and what it alone changed since, up to `stamps`: facts added, by kind, and the
-    kinds of which others became otherwise."""
+    """A record read in this transaction, and the facts by kind that it alone added since, up to `stamps`; `otherwise`:
+    it changed more than that."""
 
     stamps: Stamps
     record: f.Record
-    kinds: set[str] = field(default_factory=set)
     added: list[tuple[str, Any]] = field(default_factory=list)
+    otherwise: bool = False
 
 
 def trail(tx: Session, athlete_id: int) -> Trail | None:
