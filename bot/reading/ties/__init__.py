@@ -27,6 +27,7 @@ from bot.reading.ties.all_of_a_side import all_of_a_side
 from bot.reading.ties.back_offs import back_offs, top_by_load
 from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.breaths import breaths
+from bot.reading.ties.by_place import by_place
 from bot.reading.ties.circuits import circuits, named_ahead, rounds_and_more
 from bot.reading.ties.counted import (
     counted_and_listed,
@@ -59,7 +60,6 @@ from bot.reading.ties.left_out import not_so_many, sets_left_out
 from bot.reading.ties.load_heads import load_heads, titled_load
 from bot.reading.ties.load_passed_on import load_passed_on
 from bot.reading.ties.loads_ahead import loads_ahead
-from bot.reading.ties.loads_by_place import loads_by_place
 from bot.reading.ties.loads_taken import felt_heavier, in_turn, loads_before, taken
 from bot.reading.ties.lost_count import lost_count
 from bot.reading.ties.made_do import made_do
@@ -142,7 +142,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
     (top_by_load, "flag rows"),
     (one_last, "rows sep scope"),
-    (loads_by_place, "scope load"),
+    (by_place, "scope load|rows|bare|effort|at"),
     (one_unit, "scheme load bare rows sep"),
     (back_offs, "scope bare rows"),
     (doubled, "rows =the move"),
