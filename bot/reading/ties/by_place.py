@@ -58,6 +58,8 @@ def by_place(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     ahead = _told_before(message, facts, first)
     if not _settled(groups, ahead):
         return facts
+    if ahead.load is not None and ahead.reps is None and all(group.load is not None for group in groups):
+        ahead = _Ahead(first)  # "started with 20, went to 25: the first of 4 with 20 and then three of 4 with 25"
     reps = ahead.reps
     if reps is None:
         end, reps = _told_behind(facts, end)
