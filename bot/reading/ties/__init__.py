@@ -32,6 +32,7 @@ from bot.reading.ties.circuits import circuits, named_ahead, rounds_and_more
 from bot.reading.ties.counted import (
     counted_and_listed,
     counted_by_name,
+    counted_each,
     counted_singles,
     counted_with_load,
     holds_counted,
@@ -142,6 +143,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
     (top_by_load, "flag rows"),
     (one_last, "rows sep scope"),
+    (counted_each, "count bare side"),
     (by_place, "scope load|rows|bare|effort|at"),
     (one_unit, "scheme load bare rows sep"),
     (back_offs, "scope bare rows"),

@@ -101,8 +101,13 @@ def _counted(facts: Sequence[Fact], at: int, place: str) -> tuple[int, int, int 
         return value[1], at + 1, None
     if value != place:
         return 0, at, None
-    if facts[at].end > facts[at].start + 1:
-        return 1, at + 1, None
+    if facts[at].end > facts[at].start + 1 and [one.kind for one in facts[at + 1 : at + 3]] != ["bare", "rows"]:
+        return 1, at + 1, None  # "last one 3 with 15"; "las primeras 2 5 reps" are two
+    return _beside(facts, at)
+
+
+def _beside(facts: Sequence[Fact], at: int) -> tuple[int, int, int | None]:
+    """The number right behind a scope, and reps told with it."""
     behind = facts[at + 1] if at + 1 < len(facts) else None
     if behind is None or behind.start != facts[at].end:
         return 0, at, None
@@ -211,7 +216,10 @@ def _sets(message: Message, facts: Sequence[Fact], at: int, later: bool) -> tupl
                 return many, end, reps
         if later and fact.value == "rest":
             named = [token.value for token in message.tokens[fact.start : fact.end] if token.value is not None]
-            return (_few(named[0], MOST_SETS) or 0) if named else -1, at + 1, None  # "the other two", "the rest"
+            if named:
+                return _few(named[0], MOST_SETS) or 0, at + 1, None  # "the other two"
+            many, end, reps = _beside(facts, at)
+            return (many, end, reps) if many else (-1, at + 1, None)  # "the remaining three", "the rest"
         return 0, at, None
     if later and _next(message, fact) and at + 1 < len(facts):
         at, fact = at + 1, facts[at + 1]
