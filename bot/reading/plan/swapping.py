@@ -7,6 +7,7 @@ from dataclasses import replace
 from bot.reading.facts import FREE_WEIGHTS
 from bot.reading.fold.block import fold_block
 from bot.reading.fold.rows import Row
+from bot.reading.fold.sets import resolve
 from bot.reading.little import little
 from bot.reading.movements.combine import combine
 from bot.reading.plan.adding import change_added
@@ -50,9 +51,10 @@ def other_work(told: Told, said: Said) -> bool:
         move = clause.outside[0]
         work = [fact for fact in clause.facts if plan_names(fact) != {"by", "sure"}]  # "added 5 push-ups"
         folded = fold_block(told.message, move.value.movement, work, move)
-        told.asks += folded.asks
+        movement, unclear = resolve(told.message, move.value.movement, move)
+        told.asks += [*folded.asks, unclear] if unclear else folded.asks  # "all done, then archers 3x3"
         for row in folded.rows:
-            row.movement = move.value.movement
+            row.movement = movement
         told.extra += folded.rows
         return True
     if not said.values and (_other_grip(told, clause) or _on_rings(told, said)):

@@ -27,6 +27,7 @@ from bot.reading.ties.all_of_a_side import all_of_a_side
 from bot.reading.ties.back_offs import back_offs, top_by_load
 from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.breaths import breaths
+from bot.reading.ties.by_place import by_place
 from bot.reading.ties.circuits import circuits, named_ahead, rounds_and_more
 from bot.reading.ties.counted import (
     counted_and_listed,
@@ -145,6 +146,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
     (top_by_load, "flag rows"),
     (one_last, "rows sep scope"),
+    (by_place, "scope load|rows|bare|effort|at"),
     (one_unit, "scheme load bare rows sep"),
     (back_offs, "scope bare rows"),
     (doubled, "rows =the move"),
