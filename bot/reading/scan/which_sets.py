@@ -53,7 +53,8 @@ def which_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("scope", item.start, s.at(end - 1).end, "rest", {"text": item.text})], end
     led = s.at(i - 1).has("plan", "the") or s.at(i - 1).text in little("article")
     named = item.spelled or (led and nxt.text.endswith(tuple(little("plural"))))  # "las 2 últimas"
-    if item.value is not None and 2 <= item.value <= MOST_NAMED and named and nxt.has("scope", "first", "last"):
+    ends = nxt.has("scope", "first", "last") and nxt.text.partition(" ")[0] not in little("upon")  # "two on the last"
+    if item.value is not None and 2 <= item.value <= MOST_NAMED and named and ends:
         end = j + 1 + s.at(j + 1).has("sets", "sets")
         way = nxt.name("scope")
         return [Fact("scope", item.start, s.at(end - 1).end, (way, int(item.value)), {"text": nxt.text})], end
@@ -165,6 +166,9 @@ def onwards(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         first, end = int(s.at(j).value or 0), j + 2
     if not first or first > MOST_NAMED or (later and not _changes(s, i, end)):
         return None
+    counted = s.at(end).has("times", "of") and s.at(end + 1).kind == "num" and s.at(end + 2).kind == "move"
+    if later and counted and s.at(end - 1).has("sets", "sets"):
+        return None  # "4 sets of 6 dips and after 3 sets of 12 push-ups"
     return [Fact("scope", item.start, s.at(end - 1).end, ("from", first + later), {"text": item.text})], end
 
 
