@@ -194,7 +194,7 @@ def take(told: Told, clause: Clause) -> None:
 
 
 def _by_side(told: Told, said: Said) -> list[int]:
-    """The sets by side that a value is told of: the main lift's where these have sides, and are held or counted alike."""
+    """The sets by side that a value is told of: the main lift's where these have sides, told alike."""
     sided = [at for at, row in enumerate(told.rows) if row.side is not None]
     main = [at for at in main_rows(told.rows) if told.rows[at].side is not None]
     held = any(fact.kind == "rows" and any(one.hold_s is not None for one in fact.value) for fact in said.values)
