@@ -62,8 +62,11 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             and _names_more(facts, at + 1)
         ):
             close()
-        if "rest" in plan_names(fact) and _says_of_named(current):
-            close()  # "the warm-up I skipped the rest I did"
+        told = any(one.kind == "move" for one in current) and any(
+            len(one.value) > 1 for one in current if one.kind == "rows"
+        )
+        if "rest" in plan_names(fact) and (_says_of_named(current) or (told and fact.kind == "plan")):
+            close()  # "the warm-up I skipped the rest I did", "leg raises 10 8 7 rest as planned"
         current.append(fact)
     close()
     clauses = _apart(rows, _join_exceptions(_join_sides(clauses)))

@@ -158,7 +158,7 @@ def _figured(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
             move = fact
         elif move is not None and (fact.note.get("figure") or fact.note.get("the")) and fact.kind in ("rows", "bare"):
             return bool(set(members(move.value)) & known)
-        elif fact.kind in WORK or (fact.kind == "sep" and fact.note.get("mark") != ":"):
+        elif fact.kind in WORK or (fact.kind == "sep" and fact.note.get("mark") not in (":", ",", "and")):
             move = None
     return False
 

@@ -93,6 +93,8 @@ def _all_but(said: Said) -> bool:
     plus = facts[1] if sure and len(facts) > 1 and plan_names(facts[0]) & {"planned", "done"} else None
     if plus is not None and plus.kind == "load" and plus.note.get("how") == "plus":
         return True  # "as planned plus 2.5 kg on the dips"
+    if len(facts) > 1 and plan_names(facts[0]) & {"done", "planned"} and facts[1].kind == "load" and move > 1:
+        return facts[1].note.get("how") == "at"  # "done w 17.5 on pull-ups"
     return whole < move and sure and any(fact.kind == "load" for fact in facts[whole:move])
 
 

@@ -36,7 +36,11 @@ def _begins_back(message: Message, fact: Fact) -> bool:
 
 def _of_reps(message: Message, fact: Fact, rows: Sequence[Row]) -> Fact:
     """ "the last two were 1s": beside a plan of reps no seconds; "waren 2er" tells reps too."""
-    if fact.kind != "rows" or len(fact.value) != 1 or any(row.hold_s is not None for row in rows):
+    if any(row.hold_s is not None for row in rows):
+        return fact
+    if fact.kind == "load" and FIGURE_S.fullmatch(message.span(fact.start, fact.end).strip()):
+        return Fact("bare", fact.start, fact.end, float(fact.value), {"kg": fact.value, "figure": True})  # "only 8s"
+    if fact.kind != "rows" or len(fact.value) != 1:
         return fact
     reps = fact.value[0].reps
     if fact.note.get("each_of") and reps and not near_reps(reps, rows):
@@ -51,7 +55,7 @@ def _of_reps(message: Message, fact: Fact, rows: Sequence[Row]) -> Fact:
     if figure is None:
         return fact
     value = int(figure[1])
-    if any(row.reps == value for row in rows) and not any(row.side for row in rows):
+    if any(row.reps == value and row.part != "warm_up" for row in rows) and not any(row.side for row in rows):
         return replace(fact, value=[Entry(value)], note={"the": True})
     kg = to_kg(value, message.context.unit)
     return Fact("bare", fact.start, fact.end, float(value), {"kg": kg, "figure": True})

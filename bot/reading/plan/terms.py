@@ -40,14 +40,14 @@ from bot.reading.plan.lacking import reps_lacked
 from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
 from bot.reading.plan.missed_reps import all_but_a_rep, rep_of_a_set, rep_tried
 from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_only, reps_in_figures, sets_of_so_many
-from bot.reading.plan.no_numbers import names_joined, no_numbers
+from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers
 from bot.reading.plan.of_each_lift import of_each_lift
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.paused import stops_denied
 from bot.reading.plan.quoted import quoted_pieces
 from bot.reading.plan.rated_instead import rated_instead
 from bot.reading.plan.reasons import without_reasons
-from bot.reading.plan.sets_of_lift import all_so_many
+from bot.reading.plan.sets_of_lift import all_so_many, sets_more_of_lift
 from bot.reading.plan.short import (
     all_but_for,
     did_these,
@@ -82,9 +82,11 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (nothing_but, "=not =except"),
     (nothing_added, "=done|=planned load"),
     (stops_denied, "flag fail|=skipped|=except"),
-    (reps_in_figures, "rows"),
+    (reps_in_figures, "rows|load"),
+    (sets_more_of_lift, "delta|bare move"),
     (all_so_many, "bare scope move"),
     (reps_lacked, "rows|bare|word 'lacked|fail"),
+    (hold_named, "scope flag"),
     (but_for, "=planned"),
     (but_then, "=except"),
     (stopped_at_reps, "at =quit move"),
@@ -93,7 +95,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (up_to, "scope|count =fine|=planned|=done|=same"),
     (of_each_lift, "scope|count word|=all_lifts"),
     (last_of_lift, "scope move"),
-    (lift_dropped_to, "=skipped move bare|load|count"),
+    (lift_dropped_to, "=skipped move|scope bare|load|count"),
     (nth_go, "scheme scope bare"),
     (by_so_much, "bare|load"),
     (taken_off, "=off bare|load"),
