@@ -12,6 +12,7 @@ from bot.reading.plan.all_told import all_told, both_halves, nothing_added, noth
 from bot.reading.plan.besides import so_many_words, told_besides
 from bot.reading.plan.by_so_much import by_so_much
 from bot.reading.plan.counted import (
+    hold_lift_counted,
     holds_counted,
     lone_count,
     named_and_counted,
@@ -125,7 +126,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (no_numbers, "bare|scope"),
     (names_joined, "word plan|scope|move"),
     (side_goes_on, "side scope|bare sep"),
-    (all_but_a_rep, "scope =except"),
+    (all_but_a_rep, "scope|rows =except"),
     (rep_tried, "scope scheme fail"),
     (rep_of_a_set, "scope fail"),
     (singles_named, "rows"),
@@ -136,6 +137,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (leaving_lifts, "=done|=planned|=all_lifts move"),
     (ticked_off, "sep|fail move|side|=part_warm_up|=part_main|=part_accessory|=part_skill|=rest|=holds"),
     (without_reasons, "word fail|plan|load|bare|rows|count"),
+    (hold_lift_counted, "bare move"),
     (holds_counted, "=holds bare"),
     (so_many_done, "bare|rows"),
     (ranges_of_sets, "rows|bare scope"),
