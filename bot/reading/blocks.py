@@ -147,7 +147,7 @@ def _of_the_sentence(head: list[Fact], move: Fact, between: list[Fact], after: l
     if not start or not has_work(told) or move.value.movement == "!":
         return None
     tail = between[start:]
-    then = next((at for at, fact in enumerate(tail) if fact.kind == "sep" and fact.value == THEN), None)
+    then = max((at for at, fact in enumerate(tail) if fact.kind == "sep" and fact.value == THEN), default=None)
     if then is not None and has_work(tail[:then]) and (then == len(tail) - 1 or has_work(tail[then + 1 :])):
         return None  # "5 @ 5kg; 6 @ 10kg, then pull-ups with 10kg. 6, 6, 5"
     clause = after[: next((at for at, fact in enumerate(after) if fact.kind == "sep"), len(after))]
