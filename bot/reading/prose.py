@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.plan.ground import plan_names
 from bot.reading.plan.value import LEAST_LOAD, MOST_LOAD
 from bot.reading.unreal import NUMBERS
 
@@ -310,9 +311,24 @@ def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
         fact.kind == "scheme" or (fact.kind == "plan" and set(fact.note.get("names", ())) & PLAN_WORDS)
         for fact in facts
     )
-    if evidence or _so_much(message, facts) or (most == STRANGE_WORDS and strange(message, facts) < most):
+    if (
+        evidence
+        or _so_much(message, facts)
+        or _for_the_rest(message, facts)
+        or (most == STRANGE_WORDS and strange(message, facts) < most)
+    ):
         return facts
     return [fact for fact in facts if not lone(fact)]
+
+
+def _for_the_rest(message: Message, facts: Sequence[Fact]) -> bool:
+    """ "Dann 20 für den Rest": of the sets of the day's plan."""
+    if not message.context.today:
+        return False
+    return any(
+        one.kind == "bare" and of.start == one.end and message.tokens[of.start].text in little("load_for") and rest
+        for one, of, rest in zip(facts, facts[1:], (plan_names(fact) & {"rest"} for fact in facts[2:]), strict=False)
+    )
 
 
 def _so_much(message: Message, facts: Sequence[Fact]) -> bool:

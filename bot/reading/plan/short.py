@@ -101,14 +101,19 @@ def minus_sets(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
 
 def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "2 sets of 4 at 17.5, then the rest as planned", "3 sets with 20 and the last 2 with 22.5": the first ones."""
-    ends = (at for at, fact in enumerate(facts) if "rest" in plan_names(fact) or _last_ones(fact))
+    ends = (
+        at for at, fact in enumerate(facts) if "rest" in plan_names(fact) or fact.value == "rest" or _last_ones(fact)
+    )
     rest = next(ends, None)
     near = next((at for at in range((rest or 0) - 1, -1, -1) if facts[at].kind in ("rows", "count")), 0)
     ended = (at + 1 for at in range(near, -1, -1) if facts[at].kind == "sep" and facts[at].value == SENTENCE)
     low = next(ended, 0)  # "planche good, all 4. Dips 3 sets with 20 and the last with 22.5"
     told = [at for at in range(low, rest or 0) if facts[at].kind in ("rows", "count")]
     moves = [fact for fact in facts[low:rest] if fact.kind == "move" and fact.value.movement != "!"]
-    if rest is None or len(told) != 1 or any(fact.kind in ("scope", "side", "bare") for fact in facts[low:rest]):
+    if rest is None or len(told) != 1:
+        return list(facts)
+    done = bool(plan_names(facts[told[0] + 1]) & {"done", "planned", "same"})  # "2 sets as planned, 17.5 for the rest"
+    if any(fact.kind in ("scope", "side") or (fact.kind == "bare" and not done) for fact in facts[low:rest]):
         return list(facts)
     fact = facts[told[0]]
     many = len(fact.value) if fact.kind == "rows" else int(fact.value)
@@ -118,7 +123,7 @@ def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
         before = facts[told[0] - 1] if told[0] else None
         if before is not moves[-1] and facts[told[0] + 1] is not moves[-1]:
             return list(facts)
-    loaded = facts[told[0] + 1].kind in ("load", "at")
+    loaded = facts[told[0] + 1].kind in ("load", "at") or (done and facts[rest - 1].kind in ("bare", "load", "word"))
     alike = loaded if fact.kind == "count" else len({entry.reps for entry in fact.value}) == 1
     if not alike or not 0 < many < len(main) or any(row.side for row in main):
         return list(facts)

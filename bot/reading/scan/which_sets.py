@@ -30,8 +30,8 @@ def which_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if n is not None and 2 <= n <= MOST_NAMED and n == int(n) and not whole:
             sets = s.at(j + 1).has("sets", "sets")
             the = s.at(i - 1).has("plan", "the") or item.text.split()[0] in little("article")
-            the = the or item.text.endswith(tuple(little("plural")))  # "las primeras 2"
-            led = the and s.at(j + 1).has("load", "at", "plus")  # "die ersten 3 mit 22,5"
+            several = item.text.endswith(tuple(little("plural")))  # "las primeras 2"
+            led = several or (the and s.at(j + 1).has("load", "at", "plus"))  # "die ersten 3 mit 22,5"
             alone = item.text.startswith(tuple(little("of_one_set")))  # "im letzten sechs"
             rated = n > 1 and s.at(j + 1).has("effort", "rpe") and not alone  # "last 2 rpe 8"
             if sets or two or (nxt.spelled and not alone) or led or rated or _of_so_many(s, i, j + 1):
