@@ -49,6 +49,7 @@ from bot.reading.ties.far_off import far_off
 from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
 from bot.reading.ties.held_by_side import held_by_side
+from bot.reading.ties.held_for import held_for
 from bot.reading.ties.helped import helped_by, of_the_band, taken_off, weighed_band
 from bot.reading.ties.instead_ahead import instead_ahead
 from bot.reading.ties.instead_led import instead_led
@@ -100,7 +101,7 @@ from bot.reading.ties.some_of_them import some_of_them
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.stopped_at import stopped_at
 from bot.reading.ties.stuck_at import stuck_at
-from bot.reading.ties.sums import sums
+from bot.reading.ties.sums import sum_ahead, sums
 from bot.reading.ties.then_the_rest import so_many_then_rest, then_the_rest
 from bot.reading.ties.time_had import time_had
 from bot.reading.ties.told_ahead import load_kept, miss_of_lift, misses_ahead, sets_ahead, total_of_sides
@@ -152,6 +153,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (heads_ladder, "rows sep move"),
     (side_nothing, "side rows|bare"),
     (held_by_side, "side load rows"),
+    (held_for, "move bare 'held_word"),
     (lost_count, "vague bare|load"),
     (each_its_load, "bare load|at"),
     (meant_otherwise, "rows word"),
@@ -245,6 +247,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (dropped_to, "link"),
     (summed, "rows scheme"),
     (sums, "rows bare|rows"),
+    (sum_ahead, "count rows"),
     (held_in_total, "rows scheme"),
     (full_range, "flag"),
     (sided, "side"),
