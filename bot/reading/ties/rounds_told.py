@@ -81,7 +81,7 @@ def _so_many_a_round(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             continue
         led = _each_round(message, fact.start - 2, fact.start)
         within = fact.end < len(message.tokens) and message.tokens[fact.end].text in little("in_a_set")
-        behind = _each_round(message, fact.end + within, fact.end + within + 2)
+        behind = any(_each_round(message, fact.end + n, fact.end + n + 2) for n in {0, int(within)})
         joined = at > 1 and facts[at - 1].kind == "sep" and facts[at - 2].kind == "bare"  # "5 and 10 a round"
         if joined or not (led or behind):
             continue
