@@ -61,6 +61,8 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             and _names_more(facts, at + 1)
         ):
             close()
+        if "turned_to" in plan_names(fact) and _of_one_set(current) and _value_next(facts, at + 1):
+            close()  # "first set felt like a 9 so I went down to 20 for the other two"
         if "rest" in plan_names(fact) and _says_of_named(current):
             close()  # "the warm-up I skipped the rest I did"
         current.append(fact)
@@ -124,6 +126,15 @@ def _work_of_outside(clauses: Sequence[Clause]) -> None:
             continue
         clause.facts.insert(0, before.outside[0])
         clause.outside = list(before.outside)
+
+
+def _of_one_set(facts: Sequence[Fact]) -> bool:
+    """Whether a clause so far is about some of the sets."""
+    return any(fact.kind == "scope" and fact.value != "all" for fact in facts)
+
+
+def _value_next(facts: Sequence[Fact], at: int) -> bool:
+    return at < len(facts) and facts[at].kind in ("bare", "load")
 
 
 def _told_of(fact: Fact) -> bool:

@@ -24,6 +24,7 @@ from bot.reading.ties import (
 )
 from bot.reading.ties.after_each import after_each
 from bot.reading.ties.all_of_a_side import all_of_a_side
+from bot.reading.ties.at_the_hour import at_the_hour
 from bot.reading.ties.back_offs import back_offs, top_by_load
 from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.breaths import breaths
@@ -133,6 +134,7 @@ from bot.reading.ties.without import without
 # Each with what must be told for it to change anything (`rules.py`); files with several rules have their own tables.
 RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
+    (at_the_hour, "at|load"),
     (rings_turned, "word move rows|bare|count"),
     (mended_again, "mend move"),
     (another_lift, "mend move rows|bare"),

@@ -9,6 +9,8 @@ from itertools import pairwise
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.plan.choosing import main_rows
+from bot.reading.plan.ground import planned
 from bot.reading.rules import Rule
 
 LEAST_COUNTED = 2  # counts of sets with a load each
@@ -129,7 +131,7 @@ def _next_ones(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 def _ones_before(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "5x3, last two rpe 9, the two before those 8": the sets in front of those that were named."""
-    told = max((len(fact.value) for fact in facts if fact.kind == "rows"), default=0)
+    told = _sets_told(message, facts)
     out = list(facts)
     named = 0  # from the end
     for at, fact in enumerate(facts[:-1]):
@@ -148,6 +150,18 @@ def _ones_before(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
+def _sets_told(message: Message, facts: Sequence[Fact]) -> int:
+    """How many sets are told at once before any is named; where none are, those of the plan's main lift."""
+    named = next((at for at, fact in enumerate(facts) if fact.kind == "scope"), len(facts))
+    ahead = facts[:named] if message.context.today else facts
+    told = max((len(fact.value) for fact in ahead if fact.kind == "rows"), default=0)
+    if told >= LEAST_COUNTED or not message.context.today:
+        return told
+    rows = planned(message)
+    main = main_rows(rows)
+    return 0 if any(rows[at].side for at in main) else len(main)
+
+
 def _before_those(message: Message, facts: Sequence[Fact]) -> Fact | None:
     """The word of "before", "before that", "de antes" that these facts begin with."""
     at = int(len(facts) > 1 and facts[0].kind == "word" and message.tokens[facts[0].start].text in little("of"))
@@ -159,9 +173,9 @@ def _before_those(message: Message, facts: Sequence[Fact]) -> Fact | None:
     return None if talk else word
 
 
-def _other_so_many(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+def _other_so_many(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "4x8, first 2 rpe 7, other 2 rpe 9", "die anderen 2": all that were not named, by their number."""
-    told = max((len(fact.value) for fact in facts if fact.kind == "rows"), default=0)
+    told = _sets_told(message, facts)
     named = 0
     for at, fact in enumerate(facts[:-1]):
         if fact.kind == "scope" and fact.value in ("first", "last", 1):
@@ -172,8 +186,10 @@ def _other_so_many(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if not other or not named:
             continue
         follow = facts[at + 1]
-        numbers = [entry.reps for entry in follow.value] if _spaced(follow) else [follow.value]
-        if follow.kind not in ("bare", "rows") or named + (numbers[0] or 0) != told:
+        if follow.kind != "bare" and not _spaced(follow):
+            continue
+        numbers = [follow.value] if follow.kind == "bare" else [entry.reps for entry in follow.value]
+        if named + (numbers[0] or 0) != told:
             continue
         rest = Fact("scope", fact.start, follow.start + 1, "rest", {"text": ""})
         if follow.kind == "bare":
@@ -221,7 +237,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (_some_missed, "count bare fail rows"),
     (_without, "'without scope plan|word load"),
     (_next_ones, "scope count sep rows"),
-    (_ones_before, "scope rows bare|count word 'sets_before"),
-    (_other_so_many, "scope rows bare|rows"),
+    (_ones_before, "scope bare|count word 'sets_before"),
+    (_other_so_many, "scope bare|rows"),
     (_loads_of_counts, "count load"),
 )
