@@ -61,7 +61,7 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             and _names_more(facts, at + 1)
         ):
             close()
-        if "turned_to" in plan_names(fact) and _of_one_set(current) and _value_next(facts, at + 1):
+        if "turned_to" in plan_names(fact) and _some_sets_so(current) and _value_next(facts, at + 1):
             close()  # "first set felt like a 9 so I went down to 20 for the other two"
         if "rest" in plan_names(fact) and _says_of_named(current):
             close()  # "the warm-up I skipped the rest I did"
@@ -128,9 +128,12 @@ def _work_of_outside(clauses: Sequence[Clause]) -> None:
         clause.outside = list(before.outside)
 
 
-def _of_one_set(facts: Sequence[Fact]) -> bool:
-    """Whether a clause so far is about some of the sets."""
-    return any(fact.kind == "scope" and fact.value != "all" for fact in facts)
+def _some_sets_so(facts: Sequence[Fact]) -> bool:
+    """Whether a clause so far tells how some of the sets went, and what followed from it."""
+    scope = next((at for at, fact in enumerate(facts) if fact.kind == "scope" and fact.value != "all"), len(facts))
+    words = [str(fact.value).split() for fact in facts[scope:] if fact.kind == "word"]
+    so = any(not little("so_then").isdisjoint(said) for said in words)
+    return so or any(fact.kind == "effort" for fact in facts[scope:])
 
 
 def _value_next(facts: Sequence[Fact], at: int) -> bool:

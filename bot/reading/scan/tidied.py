@@ -16,6 +16,7 @@ UNLOADED = ("load", "none")
 SHORT = ("m", "'")  # minutes, with their seconds written on to them
 COUNTED = ("unit", "sets", "reps", "count", "times")
 ONE_SET = frozenset({"first", "last", *map(str, range(2, 11))})
+MOST_TIMES = 13
 MINUTE, MOST_MINUTES = 60, 10
 LEAST_CLOSING_SECONDS = 10  # of "1 minute 20"; fewer may be reps
 
@@ -29,6 +30,8 @@ def tidied(items: Sequence[Item]) -> Sequence[Item]:
         items = _counted_off(items)
     if UNLOADED in labels and any(item.has("sets", "sets") for item in items):
         items = _unloaded_sets(items)
+    if any(item.kind == "word" and item.text in little("times_slip") for item in items):
+        items = [_times_slip(items, i) for i in range(len(items))]
     if any(item.has("sets", "sets") for item in items):
         items = _sets_alone(items)
     if any(item.has("scope") and _at(items, i + 1).has("count") for i, item in enumerate(items)):
@@ -130,6 +133,14 @@ def _sets_alone(items: Sequence[Item]) -> list[Item]:
             continue
         out.append(item)
     return out
+
+
+def _times_slip(items: Sequence[Item], i: int) -> Item:
+    """ "3 time 5 the pull up": "times", by those who learned the language late."""
+    item, before, after = items[i], _at(items, i - 1), _at(items, i + 1)
+    slip = item.kind == "word" and item.text in little("times_slip") and before.kind == after.kind == "num"
+    few = slip and before.value in range(2, MOST_TIMES) and not _at(items, i + 2).has("unit", "min")
+    return replace(item, kind="known", labels=(("times", "x"),)) if few else item
 
 
 def _named_by_reps(items: Sequence[Item]) -> list[Item]:
