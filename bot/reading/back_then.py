@@ -68,7 +68,9 @@ def _number_was(message: Message, low: int, start: int, end: int, high: int) -> 
 
 def _work_was(message: Message, low: int, start: int, end: int, high: int) -> bool:
     """ "Pull-ups 5x3 was last week", beside what was done today."""
-    return end == high and message.tokens[start - 1].text in little("was_once") and message.numbers_within(low, start) > 0
+    return (
+        end == high and message.tokens[start - 1].text in little("was_once") and message.numbers_within(low, start) > 0
+    )
 
 
 def _best_was(message: Message, low: int, start: int, end: int, high: int) -> bool:

@@ -10,7 +10,7 @@ from bot.reading.message import Message
 WORK = frozenset({"rows", "bare", "loads", "count", "rounds"})
 MEASURES = frozenset({"left", "bare"})  # how far, how long
 LEAST_OF_A_TITLE = 2  # marks: one before it, and its colon
-SENTENCE = 3  # the value of a `sep` that ends one
+THEN, SENTENCE = 2, 3  # the values of a `sep` that is a "then", and of one that ends a sentence
 LOADED = frozenset({"load", "at", "assist"})
 
 
@@ -147,6 +147,9 @@ def _of_the_sentence(head: list[Fact], move: Fact, between: list[Fact], after: l
     if not start or not has_work(told) or move.value.movement == "!":
         return None
     tail = between[start:]
+    then = next((at for at, fact in enumerate(tail) if fact.kind == "sep" and fact.value == THEN), None)
+    if then is not None and has_work(tail[:then]) and (then == len(tail) - 1 or has_work(tail[then + 1 :])):
+        return None  # "5 @ 5kg; 6 @ 10kg, then pull-ups with 10kg. 6, 6, 5"
     clause = after[: next((at for at, fact in enumerate(after) if fact.kind == "sep"), len(after))]
     titled = bool(tail) and tail[-1].note.get("mark") == ":"
     counted = any(fact.kind in ("count", "rounds") for fact in tail)

@@ -72,6 +72,8 @@ def _ends_sentence(message: Message, at: int) -> bool:
         return False
     led = tokens[at - 1]
     counted = at + 2 < len(tokens) and any(hit.table == "sets" for hit in message.beginning("grammar")[at + 2])
+    if led.text == ":" and at > 1 and tokens[at - 2].value is not None and not counted:
+        return True  # "Satz 5: 3. Danach …"
     if counted or led.kind not in ("word", "num"):
         return False
     if led.kind == "num":

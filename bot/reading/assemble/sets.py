@@ -21,6 +21,7 @@ from bot.reading.plan import fill_from_plan, in_terms, leans, read_bare, read_pa
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import members, planned
 from bot.reading.plan.nicknames import as_planned
+from bot.reading.plan.other_lift import other_lift
 from bot.reading.plan.planned_load import planned_load
 from bot.reading.plan.sets_of_lift import sets_of_lift
 from bot.reading.plan.sided import of_sides
@@ -35,7 +36,7 @@ MOST_OF_A_LOAD = 5  # tokens of a message that is a load and little else
 def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
     """Blocks to sets, with the day's plan where the message leans on it."""
     if message.context.today:
-        facts = sets_of_plan(message, as_planned(message, facts), planned(message))
+        facts = sets_of_plan(message, as_planned(message, other_lift(message, facts)), planned(message))
         facts = planned_load(sets_of_lift(message, facts, planned(message)), planned(message))
     _read(message, facts, work)
     if message.context.today and not (work.report or work.asks or work.sets):

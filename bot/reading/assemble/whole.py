@@ -103,7 +103,8 @@ def assemble(message: Message, claims: Sequence[Claim]) -> Reading:
         work = Work()  # only the values that were wrong were told
     if work.sets:
         days = [claim for claim in claims if claim.kind == "day"]
-        idle = {id(day) for day in days} - {id(day) for day in trained_days(message, days)}
+        pains = [claim for claim in claims if claim.kind == "pain"]
+        idle = {id(day) for day in days} - {id(day) for day in trained_days(message, days, pains)}
         claims = [claim for claim in claims if id(claim) not in idle]
     dated(message, work, [claim for claim in claims if claim.kind == "day"])
     return finish(message, claims, work, corrections)

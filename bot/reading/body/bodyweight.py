@@ -232,15 +232,30 @@ def _told_bare(body: BodyCues, taken: set[int]) -> list[Claim]:
     known = message.context.bodyweight_kg
     for start, end in body.starts("bodyweight", "am").items():
         at = next(at for at in range(start, end) if tokens[at].value is not None)
-        if known is None or at in taken:
-            continue
         value = tokens[at].value or 0.0
+        said = next((name for name in ("kg", "lb") if body.starts("unit", name).get(at + 1)), None)
+        kg = value * KG_PER_LB if said == "lb" else value
+        near = known is not None and abs(kg - known) <= CHANGE * known
+        believed = near or (known is None and PLAUSIBLE_KG[0] <= kg <= PLAUSIBLE_KG[1])
+        if said is not None and at not in taken and believed and not _lift_beside(body, start, clause=near):
+            return [Claim(start, end, "bodyweight", kg)]  # "I'm 64 kg now. Dips 3x8"
+        if known is None or at in taken or said is not None:
+            continue
         here, there = (value * KG_PER_LB, value) if message.context.unit == "lb" else (value, value * KG_PER_LB)
         if abs(here - known) <= CHANGE * known:
             return [Claim(start, end, "bodyweight", here)]
         if abs(there - known) <= CHANGE * known:
             return [Claim(start, end, "bodyweight", None, Ask("bodyweight_kg", message.span(at, at + 1)))]
     return []
+
+
+def _lift_beside(body: BodyCues, at: int, *, clause: bool) -> bool:
+    """Whether a lift is named in the sentence of a token, or in its clause."""
+    low, high = next(((a, b) for a, b in body.message.sentences if a <= at < b), (0, len(body.tokens)))
+    if clause:
+        low = max((n + 1 for n in range(low, at) if body.tokens[n].text in PARTING), default=low)
+        high = next((n for n in range(at, high) if body.tokens[n].text in PARTING), high)
+    return any(body.message.beginning("movements")[low:high])
 
 
 def _in_kilos(body: BodyCues, at: int) -> tuple[float, int] | None:

@@ -40,6 +40,8 @@ SPANS = (("minutes_90", 90.0), ("minutes_60", 60.0), ("minutes_30", 30.0), ("min
 WIDEST = 2.5  # times the shorter: "8 - 58 min" is no range
 
 
+LEAST_FOR_ALL = 20  # minutes: fewer of several lifts may be a circuit's
+
 METRES = 100  # "400 m" and more are metres
 
 
@@ -89,7 +91,9 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 slept = Ask("sleep_h", body.message.span(at, stop))
                 yield Claim(at, stop, "sleep", None, slept)
                 return
-            alone = alone or (exact and _before_work(body, at, low, stop))
+            alone = alone or (
+                exact and (_before_work(body, at, low, stop) or _for_all_of_it(body, at, low, stop, high))
+            )
             limit = MINUTES if cued else ALONE_MINUTES
             if (cued or alone) and exact and limit[0] <= minutes <= limit[1]:
                 yield Claim(at, stop, "duration", minutes)
@@ -162,6 +166,18 @@ def _before_work(body: BodyCues, at: int, low: int, stop: int) -> bool:
         and tokens[end + 1].text in little("times")
         and tokens[end + 2].value is not None
     )
+
+
+def _for_all_of_it(body: BodyCues, at: int, low: int, stop: int, high: int) -> bool:
+    """ "Muscle-ups 5, 4, 3 and ring dips 3x10 in 40 minutes.": of several lifts, at the end; of one it is a scheme."""
+    tokens, moves = body.tokens, body.message.beginning("movements")
+    closes = stop >= high or tokens[stop].text in ".!"
+    minutes = tokens[at].value or 0.0
+    if not closes or at <= low or tokens[at - 1].text not in little("within_time") or minutes < LEAST_FOR_ALL:
+        return False
+    lifts = {hit.name for found in moves[low:at] for hit in found}
+    sets = sum(token.text in little("times") or token.text == "," for token in tokens[low:at])
+    return len(lifts) > 1 and sets > 1
 
 
 def _closes(body: BodyCues, at: int) -> bool:

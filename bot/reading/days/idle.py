@@ -11,11 +11,12 @@ from bot.reading.little import little
 from bot.reading.message import Claim, Message
 
 REACH = 3  # tokens between a day and the word for what it was
+CLAUSE_ENDS = frozenset({",", ";", ".", "!", "?", "\n"})
 LONGEST = 3  # words of "a rest day"
 
 
-def trained_days(message: Message, days: Sequence[Claim]) -> list[Claim]:
-    """The days without the idle ones."""
+def trained_days(message: Message, days: Sequence[Claim], pains: Sequence[Claim] = ()) -> list[Claim]:
+    """The days without the idle ones, and without those of which no more is said than that something hurt."""
     idle: list[Claim] = []
     for day in sorted((day for day in days if day.value is not None), key=lambda day: day.start):
         if _idle(message, day) or (idle and _goes_on(message, idle[-1], day)):
@@ -24,7 +25,9 @@ def trained_days(message: Message, days: Sequence[Claim]) -> list[Claim]:
     idle += [day for day in days if others and _of_plan(message, day)]
     for day in days:
         left = [one for one in others if one is not day and not any(one is known for known in idle)]
-        if left and day.start < day.end and (_of_reason(message, day) or _before_so(message, day, left)):
+        if not left or day.start >= day.end:
+            continue
+        if _of_reason(message, day) or _before_so(message, day, left) or _of_pain(message, day, pains):
             idle.append(day)
     return [day for day in days if not any(day is one for one in idle)]
 
@@ -64,6 +67,17 @@ def _before_so(message: Message, day: Claim, others: Sequence[Claim]) -> bool:
     if end is None or any(token.text in ".!?" for token in tokens[day.end : end]) or _tells(message, day.end, end):
         return False
     return any(other.start >= end for other in others)
+
+
+def _of_pain(message: Message, day: Claim, pains: Sequence[Claim]) -> bool:
+    """ "Dips 3x8 yesterday. Elbow 2/10 this morning": whether the clause of a day tells pain, and no training."""
+    ends = [at for at, token in enumerate(message.tokens) if token.text in CLAUSE_ENDS]
+    low = max((at + 1 for at in ends if at < day.start), default=0)
+    high = min((at for at in ends if at >= day.end), default=len(message.tokens))
+    own = [pain for pain in pains if low <= pain.start < pain.end <= high]
+    told = {at for pain in own for at in range(pain.start, pain.end)}
+    rest = [at for at in range(low, high) if at not in told and not day.start <= at < day.end]
+    return bool(own) and not any(_tells(message, at, at + 1) for at in rest)
 
 
 def _tells(message: Message, start: int, end: int) -> bool:

@@ -296,6 +296,14 @@ def on_loads(fold: FoldState, fact: Fact) -> None:
     fold.waiting, fold.waiting_fact = list(loads), fact  # "20, 22.5 and 25 kg for a triple each"
 
 
+def _of_other_sets(fold: FoldState, load: Fact, fact: Fact) -> bool:
+    """ "2 sets of 5 at 10, three sets of 3 +15": the load stands right behind sets told after that number."""
+    at = fold.place(load)
+    before = fold.block.facts[at - 1] if at else None
+    sign = fold.span(fact.start, fact.end).startswith("@")
+    return before is not None and before.kind == "rows" and before.start >= fact.end and not sign
+
+
 def on_at(fold: FoldState, fact: Fact) -> None:
     if fact.note.get("spent"):
         return
@@ -312,6 +320,7 @@ def on_at(fold: FoldState, fact: Fact) -> None:
         on_effort(fold, Fact("effort", fact.start, fact.end, number))
         return
     added = len(fold.big_loads) == 1 and fold.big_loads[0].note.get("how") == "plus"
+    added = added and not _of_other_sets(fold, fold.big_loads[0], fact)
     if added and all(v <= 10 for v in fold.ats):
         on_effort(fold, Fact("effort", fact.start, fact.end, number))  # "5 @7, 5 @8. Chin-ups +20"
         return

@@ -22,7 +22,8 @@ def to_new_sets(fold: FoldState, fact: Fact, entries: list[Entry], note: dict[st
         fold.count = None
     elif count is not None and note.get("mark") != "+" and len(entries) == count:
         fold.count = None
-    if note.get("mark") == "/" and len(entries) == 2 and fold.block.one_sided:
+    pair = note.get("mark") == "/" and len(entries) == 2 and fold.side not in ("left", "right")  # "left 4/3, right 5/3"
+    if pair and fold.block.one_sided:
         entries[0].side, entries[1].side = "left", "right"
     if fold.mend and fold.rows and not fold.based:
         replace_last(fold, entries, note)

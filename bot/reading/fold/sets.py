@@ -45,7 +45,7 @@ class Work:
 def put(message: Message, movement: str | None, folded: Folded, move: Fact | None, work: Work) -> None:
     """Rows to sets: movement resolved, assistance, plausibility."""
     asks = list(folded.asks)
-    known, ask = _resolve(message, movement, move)
+    known, ask = resolve(message, movement, move)
     if ask is not None:
         asks.append(ask)
     if too_many_in_all(known, folded.rows):
@@ -61,7 +61,7 @@ def put(message: Message, movement: str | None, folded: Folded, move: Fact | Non
     work.report = True
 
 
-def _resolve(message: Message, movement: str | None, move: Fact | None) -> tuple[str | None, Ask | None]:
+def resolve(message: Message, movement: str | None, move: Fact | None) -> tuple[str | None, Ask | None]:
     """A family is the one in the day's plan, else it is asked."""
     if movement is None or not movement.startswith("?"):
         return movement, None

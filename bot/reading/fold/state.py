@@ -3,19 +3,32 @@
 from __future__ import annotations
 
 from bisect import bisect_left
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from functools import cached_property
 from itertools import accumulate
 from typing import Any
 
-from bot.reading.facts import Entry, Fact
+from bot.reading.facts import LOADED, Entry, Fact
 from bot.reading.fold.rows import PAUSES, Block, Row
 from bot.reading.reading import Ask
 
-LEAST_STEP = 10  # "10x5, 15x4, 20x3" begins with a load, where three or more rise so
-LEAST_STEPS = 3
+LEAST_STEP = 10  # "10x5, 15x4" begins with a load, where it rises to what is surely one
+LEAST_OF_MANY, MANY = 8, 3  # and so where three or more rise so
+SURELY = 15  # so many sets are rather kilograms
 LEAST_TRIED = 15  # a bare number that is a load tried
+
+
+def _surely_by_load(fact: Fact) -> bool:
+    return "own_load" in fact.note or bool(fact.note.get("plain") and len(fact.value) >= SURELY)
+
+
+def _rises(facts: Sequence[Fact], to_kg: Callable[..., float]) -> bool:
+    """Whether the numbers of sets, beside those that are surely loads, rise as a row of loads does."""
+    told = [fact for fact in facts if fact.kind == "rows" and ("own_load" in fact.note or fact.note.get("plain"))]
+    steps = [fact.note.get("own_load", to_kg(float(len(fact.value)))) for fact in told]
+    least = to_kg(float(LEAST_OF_MANY if len(steps) >= MANY else LEAST_STEP))
+    return len(steps) > 1 and steps == sorted(steps) and steps[0] < steps[-1] and steps[0] >= least
 
 
 class FoldState:
@@ -67,14 +80,10 @@ class FoldState:
         self.all_schemes = {f.value for f in block.facts if f.kind == "scheme"}
         self.big_loads = [f for f in block.facts if f.kind == "load" and (f.value or 0) > 10]
         # "20x5, 22.5x4, 25x3" is load by reps when several are told so
-        self.heavy = [
-            f
-            for f in block.facts
-            if f.kind == "rows" and ("own_load" in f.note or (f.note.get("plain") and len(f.value) >= 15))
-        ]
-        steps = [len(f.value) for f in block.facts if f.kind == "rows" and f.note.get("plain")]
-        if self.heavy and len(steps) >= LEAST_STEPS and steps == sorted(set(steps)) and steps[0] >= LEAST_STEP:
-            self.heavy = [f for f in block.facts if f.kind == "rows"]  # "10x5, 15x4, 20x3"
+        self.heavy = [f for f in block.facts if f.kind == "rows" and _surely_by_load(f)]
+        decimal = any("own_load" in f.note for f in self.heavy)
+        if (decimal or (self.heavy and block.movement in LOADED)) and _rises(block.facts, to_kg):
+            self.heavy = [f for f in block.facts if f.kind == "rows"]  # "10x5, 12.5x4, 15x3"
         tried = [f for f in block.facts if f.kind == "bare" and f.value >= LEAST_TRIED]
         # "35x1, attempted 40": beside a load that was tried, so many singles are their load
         self.by_load = len(self.heavy) > 1 or (bool(self.heavy and tried) and "attempt" in self.all_schemes)

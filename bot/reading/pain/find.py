@@ -93,7 +93,14 @@ def _pain_of(message: Message) -> list[Claim]:
             describe(words, told[-1], bounds, asked)  # "Left, on the inside."
             continue
         again = bool(scores) and message.numbers_within(*bounds) == len(scores) == 1
-        if again and before is not None and told and told[-1].scores and len(told[-1].scores) == 1 and only_small(words, bounds):
+        if (
+            again
+            and before is not None
+            and told
+            and told[-1].scores
+            and len(told[-1].scores) == 1
+            and only_small(words, bounds)
+        ):
             told[-1].scores = [(scores[-1], None, None)]  # "elbow 4... hm more like a 3"
             continue
         judged = bool(scores) or any(bounds[0] <= hit.start < bounds[1] for hit in words.none)

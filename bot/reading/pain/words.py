@@ -52,6 +52,10 @@ class BodyWords:
     asked: set[int]  # questions that one puts to oneself: "where? right shoulder"
 
 
+def _unit(found: Sequence[Hit]) -> bool:
+    return any(hit.table == "unit" for hit in found)
+
+
 def body_words(message: Message) -> BodyWords:
     tokens = message.tokens
     pain = _named(message.hits("body", "pain"))
@@ -64,7 +68,9 @@ def body_words(message: Message) -> BodyWords:
     no_place = _within(hit for hit in places if hit.table == "not_site")
     none = [hit for hit in longest(pain["none"]) if hit.start not in no_place]  # "wrists well warmed up"
     free = _within(none)
-    scales = pain["scale"]
+    grammar = message.beginning("grammar")
+    # "3 sets of 3 on 10kg" is no score
+    scales = [hit for hit in pain["scale"] if not (hit.end < len(tokens) and _unit(grammar[hit.end]))]
     sites = [hit for hit in places if hit.table == "site"]
     sides: dict[int, str] = {}
     counted = [hit.start for hit in side_words if hit.start and tokens[hit.start - 1].value is not None]  # "2 left, …"

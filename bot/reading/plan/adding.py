@@ -77,7 +77,11 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
     if count is None or said.scoped or len(said.values) > 1 or not names & {"less", "more", "except"}:
         return False
     if "less" not in names and "more" not in names and not said.named:
-        return False
+        if counted is None or not told.several:
+            return False
+        told.everything = True
+        told.ask("sets", said.clause)  # "all but one set": of which lift?
+        return True
     each = each_lift(told, said)
     targets = [at for own in each for at in own] or said.clause.targets or main_rows(rows)
     if "except" in names and "less" not in names:
@@ -140,11 +144,12 @@ def more_sets(told: Told, said: Said, counted: Fact) -> bool:
 
 
 def over_plan(told: Told, said: Said, targets: list[int]) -> None:
-    """ "6 sets instead of 5": one more like the last; many more are asked."""
+    """ "6 sets instead of 5": one more like the last; many more are asked where the plan's number is not told too."""
     fact = next(f for f in said.values if f.kind == "count")
     step = told.step(targets[-1])
-    if fact.value * step == len(targets) + step:
-        told.added[targets[-1]] = [replace(told.rows[at]) for at in targets[-step:]]
+    more = fact.value - len(targets) // step
+    if more == 1 or (1 < more <= MOST_EXTRA and fact.note.get("was") == len(targets) // step):
+        told.added[targets[-1]] = [replace(told.rows[at]) for _ in range(more) for at in targets[-step:]]
     elif fact.value * step > len(targets):
         told.asks.append(Ask("sets", told.message.span(fact.start, fact.end)))
 

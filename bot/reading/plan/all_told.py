@@ -12,6 +12,8 @@ from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import members, plan_names
 
+LED = 4  # facts behind "all five" up to the lift: "sets of the muscle-ups"
+
 
 def all_told(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """The facts, where so many sets as planned, and what was done likewise, are told as done."""
@@ -32,6 +34,8 @@ def all_told(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> li
         if closes and _all_so_many(out, fact, rows):
             out.append(replace(fact, note={**fact.note, "names": ["done"]}))  # "pull-ups all four"
             continue
+        if _all_of_lift(message, fact, facts[at + 1 : at + 1 + LED]):
+            fact = replace(fact, note={**fact.note, "names": ["done"]})  # "hit all five sets of muscle-ups"
         if _all_planned(out, fact, rows):
             out[-1] = replace(fact, note={**fact.note, "names": ["done"]})  # "then the pull-ups, all four sets"
             continue
@@ -57,6 +61,37 @@ def nothing_added(message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
             if alike and plan_names(beside[1]) & {"done", "planned"}:
                 out[at] = Fact("word", fact.start, fact.end, None, {"noise": True})
     return out
+
+
+def nothing_but(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
+    """ "Nothing today except dips 3x8": only those."""
+    for at, fact in enumerate(facts):
+        if "not" not in plan_names(fact):
+            continue
+        behind = [n for n in range(at + 1, min(len(facts), at + LED)) if facts[n].kind != "claim"]
+        if behind and "except" in plan_names(facts[behind[0]]):
+            end = behind[0]
+            only = Fact("plan", fact.start, fact.end, "only", {"names": ["only"]})
+            return [*facts[:at], only, *(one for one in facts[at + 1 : end] if one.kind == "claim"), *facts[end + 1 :]]
+    return facts
+
+
+def _all_of_lift(message: Message, fact: Fact, behind: Sequence[Fact]) -> bool:
+    """Whether "all five sets of" leads a lift: a number in it is that of its planned sets."""
+    if fact.kind != "scope" or fact.value != "all" or fact.note.get("names"):
+        return False
+    move = next((at for at, one in enumerate(behind) if one.kind == "move"), None)
+    if move is None or len(str(fact.note.get("text", "")).split()) + move < LED - 1:
+        return False
+    words = [one for one in behind[:move] if plan_names(one) != {"the"}]
+    small = little("set_words", "of_those_sets", "of_another")
+    said = [" ".join(token.text for token in message.tokens[one.start : one.end]) for one in words]
+    if not said or any(one.kind != "word" for one in words) or not small.issuperset(said):
+        return False
+    own = [one for one in message.context.today or () if one.movement in members(behind[move].value)]
+    many = {len(own), len([one for one in own if one.side != "right"])}
+    told = [token.value for token in message.tokens[fact.start : fact.end] if token.value is not None]
+    return bool(own) and all(value in many for value in told)
 
 
 def both_halves(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:

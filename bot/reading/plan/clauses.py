@@ -17,6 +17,7 @@ HELPED = "band_pull_up"
 VALUED = frozenset("rows bare load loads at instead delta count assist".split())
 TOLD = frozenset("rows bare loads count load at efforts effort instead delta scope".split())
 BESIDE_VALUE = frozenset({"only", "the", "took", "by", "turned_to"})
+ALL_REPS = tuple(["all", word] for word in sorted(little("all_reps")))
 SAYING = frozenset("done planned same fine skipped except only instead not".split())
 
 
@@ -96,6 +97,8 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
         clause.facts = [f for f in clause.facts if not (f.kind == "fail" and f.note.get("weak"))]
         if sum(fact.kind != "claim" for fact in clause.facts) == 1 and "all_lifts" in clause.names:
             clause.names.add("done")
+        if [fact.value for fact in clause.facts if fact.kind != "claim"] in ALL_REPS:
+            clause.names.add("done")
         for name, part in PARTS.items():
             if name in clause.names:
                 clause.targets += [i for i, row in enumerate(rows) if row.part == part and i not in clause.targets]
@@ -111,21 +114,48 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
         if "holds" in clause.names and not clause.targets:
             clause.targets = [i for i, row in enumerate(rows) if row.hold_s is not None]
     _work_of_outside(clauses)
-    return clauses
+    return _with_planned_behind([clause for clause in clauses if clause.facts])
 
 
 def _work_of_outside(clauses: Sequence[Clause]) -> None:
     """ "Did the pull-ups without the band, 4 4 3": the sets are of the lift named before, which the plan has not."""
     for before, clause in pairwise(clauses):
-        named = len(before.outside) == 1 and not before.targets and before.names <= {"the", "by"}
-        if not named or before.sentence != clause.sentence or any(fact.kind in TOLD for fact in before.facts):
+        named = len(before.outside) == 1 and not before.targets and before.names <= {"the", "by", "only"}
+        told = [fact for fact in before.facts if fact.kind in TOLD]
+        if not named or before.sentence != clause.sentence or any(fact.kind != "load" for fact in told):
             continue
         if clause.targets or clause.outside or not any(fact.kind == "rows" for fact in clause.facts):
             continue
         if before.outside[0].value.movement.startswith("?") or any(fact.kind == "scope" for fact in clause.facts):
             continue
-        clause.facts.insert(0, before.outside[0])
+        clause.facts[:0] = [before.outside[0], *told]  # "pull-ups with just bodyweight, 3x8, in place of …"
         clause.outside = list(before.outside)
+        before.facts = [fact for fact in before.facts if fact not in (*told, before.outside[0])]
+        before.outside = []
+
+
+def _with_planned_behind(clauses: list[Clause]) -> list[Clause]:
+    """ "Chin-ups 4x6 with 10, in place of the pulldowns": what was planned is said in a clause of its own."""
+    out: list[Clause] = []
+    for clause in clauses:
+        before = out[-1] if out else None
+        told = [fact for fact in clause.facts if plan_names(fact) != {"the"} and fact.kind != "word"]
+        only = len(told) == 2 and bool(plan_names(told[0]) & {"instead"}) and told[1].kind == "move"
+        if (
+            before is not None
+            and only
+            and clause.targets
+            and before.sentence == clause.sentence
+            and before.outside
+            and not before.targets
+            and any(fact.kind == "rows" for fact in before.facts)
+        ):
+            before.facts += clause.facts
+            before.names |= clause.names
+            before.targets = clause.targets
+            continue
+        out.append(clause)
+    return out
 
 
 def _some_sets_so(facts: Sequence[Fact]) -> bool:
@@ -253,6 +283,9 @@ def _denied(clause: Clause) -> None:
     """
     last = next((f for f in reversed(clause.facts) if f.kind != "word"), None)
     if last is None:
+        return
+    if last.kind == "move" and clause.facts[-1].kind == "word" and clause.facts[-1].value in little("was_not"):
+        clause.names.add("skipped")  # "pull-ups done, dips weren't"
         return
     denies = (last.kind == "fail" and last.note.get("name") == "no") or bool(plan_names(last) & {"not_this", "not"})
     behind = clause.facts[clause.facts.index(last) + 1 :]

@@ -273,6 +273,10 @@ def _top_and_back(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
         return False
     targets = main_rows(rows)
     named = [fact.value for fact in facts if fact.kind == "scope"]
+    if named == ["back"]:
+        lists = [fact for fact in facts if fact.kind in WORK]
+        behind = len(lists) == 1 and lists[0].kind == "rows" and len(lists[0].value) > 1  # "back-offs 4 4 3"
+        return behind and len(lists[0].value) == len(pick(rows, targets, "back"))
     return named == ["top", "back"] and all(pick(rows, targets, name) for name in named)
 
 
@@ -291,7 +295,50 @@ def _named_and_counted(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     )
 
 
+def _all_reps(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
+    """ "All reps, curls left out": a clause of no more."""
+    own = ([fact for fact in clause if fact.kind != "claim"] for clause in clauses(facts))
+    return any(
+        [fact.kind for fact in clause] == ["scope", "word"]
+        and clause[0].value == "all"
+        and clause[1].value in little("all_reps")
+        for clause in own
+    )
+
+
+def _named_by_reps(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
+    """ "Triple at 32.5, fours at 22.5": what `sets_of_so_many` has read, of several, each with its load."""
+    told = [fact for fact in facts if fact.kind in WORK]
+    loads = [fact for fact in facts if fact.kind in ("load", "at")]
+    named = all(fact.kind == "rows" and fact.note.get("the") for fact in told)
+    return len(told) > 1 and named and bool(loads) and not any(fact.kind == "move" for fact in facts)
+
+
+def _lift_denied(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "Dips not done, wrists hurt": a planned lift, and no more than that it was not done."""
+    known = {row.movement for row in rows}
+    for clause in clauses(facts):
+        told = [fact for fact in clause if fact.kind not in ("word", "claim") and plan_names(fact) != {"the"}]
+        if len(told) == 2 and told[0].kind == "move" and plan_names(told[1]) == {"not"}:
+            return bool(set(members(told[0].value)) & known)
+    return False
+
+
+def _side_held(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "Right arm only 15s" of hangs planned by side."""
+    if any(fact.kind == "move" for fact in facts) or not any(row.side and row.hold_s for row in rows):
+        return False
+    told = [fact for fact in facts if fact.kind in WORK]
+    held = len(told) == 1 and told[0].kind == "rows" and len(told[0].value) == 1 and told[0].value[0].hold_s is not None
+    only = any(plan_names(fact) & {"only"} for fact in facts)
+    return held and only and any(fact.kind == "side" and fact.value in ("left", "right") for fact in facts)
+
+
 FORMS = (
+    _side_held,
+    _lift_denied,
+    _all_reps,
+    _named_by_reps,
     _named_and_counted,
     _top_and_back,
     _main_lift_first,

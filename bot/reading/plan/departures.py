@@ -9,9 +9,10 @@ from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
-from bot.reading.plan.ground import plan_names
+from bot.reading.plan.ground import members, plan_names
 
 VALUED = frozenset({"bare", "load"})
+WHOLE = frozenset({"done", "planned", "all_lifts"})
 ENDED = frozenset({"quit", "stopped", "skipped"})
 
 
@@ -41,6 +42,43 @@ def all_but_lift(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
         if fact.kind == "sep" and fact.note.get("mark") == "but" and led and alone:
             fact = Fact("plan", fact.start, fact.end, "except", {"names": ["except"]})
         out.append(fact)
+    return out
+
+
+def but_then(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "Did everything but stopped the dips at 8": all was done, and what follows is told of some of it."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        ends_but = "except" in plan_names(fact) and message.tokens[fact.end - 1].text in little("but")
+        whole = fact.end > fact.start + 1 or bool(out and plan_names(out[-1]) & WHOLE)
+        if ends_but and whole and at + 1 < len(facts) and _what_was_done(facts[at + 1]):
+            if fact.end > fact.start + 1:
+                out.append(Fact("plan", fact.start, fact.end - 1, "done", {"names": ["done"]}))
+            out.append(Fact("sep", fact.end - 1, fact.end, 1, {"mark": "but"}))
+            continue
+        out.append(fact)
+    return out
+
+
+def _what_was_done(fact: Fact) -> bool:
+    return fact.kind == "plan" and bool(plan_names(fact) & {"quit", "took", "swap", "by", "turned_to", "stopped"})
+
+
+def stopped_at_reps(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
+    """ "Stopped the dips at 8 each set": fewer reps than planned, where the plan names no effort that it could be."""
+    out = list(facts)
+    for at, fact in enumerate(facts):
+        if fact.kind != "at" or not at:
+            continue
+        led = list(takewhile(lambda one: one.kind != "sep", reversed(facts[:at])))
+        moves = [one for one in led if one.kind == "move"]
+        if len(moves) != 1 or not any(plan_names(one) & {"quit"} for one in led):
+            continue
+        own = [one for one in message.context.today or () if one.movement in members(moves[0].value)]
+        number = fact.value[0]
+        if own and number == int(number) and all(one.rpe is None and (one.reps or 0) > number for one in own):
+            note = {"kg": fact.value[1], "reps": True}
+            out[at] = Fact("bare", fact.start, fact.end, float(number), note)
     return out
 
 
@@ -114,6 +152,48 @@ def stopped_after(message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
             continue
         out.append(fact)
     return out
+
+
+def ended_behind(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "After set 2 I felt dizzy so I packed it in": so many sets, where the end is told behind them."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        led = next((n for n in range(len(out) - 1, -1, -1) if not _article(message, out[n])), None)
+        many = _sets_in(fact) if led is not None and _after(message, out[led]) else 0
+        behind = list(takewhile(_says_why, facts[at + 1 :]))
+        end = facts[at + 1 + len(behind)] if at + 1 + len(behind) < len(facts) else None
+        if many and end is not None and "quit" in plan_names(end) and not _told_in(facts, at):
+            out[led:] = [Fact("count", fact.start, fact.end, many, {"only": True, "stopped": True})]
+            continue
+        out.append(fact)
+    return out
+
+
+def _article(message: Message, fact: Fact) -> bool:
+    return plan_names(fact) == {"the"} or (fact.kind == "word" and _text(message, fact) in little("article"))
+
+
+def _text(message: Message, fact: Fact) -> str:
+    return " ".join(token.text for token in message.tokens[fact.start : fact.end])
+
+
+def _says_why(fact: Fact) -> bool:
+    """Whether a fact may stand between the sets and the end: "the rain came, so I", "hatte ich genug und"."""
+    joins = fact.kind == "sep" and fact.value in (1, 2)
+    return joins or fact.kind in ("word", "claim") or fact.value == "got" or plan_names(fact) == {"the"}
+
+
+def _after(message: Message, fact: Fact) -> bool:
+    return fact.kind in ("word", "plan") and _text(message, fact) in little("after_set")
+
+
+def _told_in(facts: Sequence[Fact], at: int) -> bool:
+    """Whether the clause of a fact tells work, or names a lift."""
+    low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
+    clause = takewhile(lambda one: one.kind != "sep", facts[low:])
+    return any(
+        one.kind in ("move", "rows", "bare", "load", "loads", "count") and one is not facts[at] for one in clause
+    )
 
 
 def _sets_in(fact: Fact) -> int:

@@ -63,6 +63,27 @@ def old_first(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) ->
     return out
 
 
+def ended_as(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "The last triple turned into a double": the old reps ahead, those that were done behind."""
+    out: list[Fact] = []
+    for fact in facts:
+        was, turn = out[-2:] if len(out) > 1 else (None, None)
+        if was is not None and turn is not None and "became" in plan_names(turn) and _a_set(was):
+            planned = any(row.reps == was.value[0].reps for row in rows)
+            done = fact.value[0].reps if _a_set(fact) else fact.value if fact.kind == "bare" else None
+            if planned and done:
+                value = (float(done), float(was.value[0].reps), "reps")
+                out[-2:] = [Fact("instead", was.start, fact.end, value)]
+                continue
+        out.append(fact)
+    return out
+
+
+def _a_set(fact: Fact) -> bool:
+    """Whether a fact is one set told by its reps alone: "triple", "a double", "6 reps"."""
+    return fact.kind == "rows" and len(fact.value) == 1 and bool(fact.value[0].reps)
+
+
 def _figure(fact: Fact, unit: str | None) -> float:
     if fact.kind == "rows":
         return float(fact.value[0].reps)

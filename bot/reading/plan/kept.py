@@ -128,9 +128,23 @@ def only_named(told: Told, said: Said) -> None:
         told.exclusive = not told.everything
         for at in clause.targets:
             told.keep.setdefault(at, True)
-    elif not told.everything and not said.names - {*PARTS, "the"} - WENT_UP and len(told.clauses) > 1:
+    elif not told.everything and len(told.clauses) > 1 and _no_more_than_named(told.message, said):
         for at in clause.targets:
             told.keep.setdefault(at, True)
+
+
+def _no_more_than_named(message: Message, said: Said) -> bool:
+    return not said.names - {*PARTS, "the"} - WENT_UP or _after_it(message, said)
+
+
+def _after_it(message: Message, said: Said) -> bool:
+    """ "Had to pick up my son after the pull-ups, so no dips": what it came after was done."""
+    facts = [fact for fact in said.clause.facts if plan_names(fact) != {"the"}]
+    last = facts[-1] if facts else None
+    led = facts[-2] if len(facts) > 1 else None
+    if last is None or led is None or last.kind != "move" or led.kind != "word":
+        return False
+    return not said.names - {"more", "the"} and message.tokens[led.start].text in little("after_set")
 
 
 def kept_before(told: Told, said: Said, targets: list[int]) -> None:

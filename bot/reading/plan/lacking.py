@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bot.reading.facts import Fact
+from bot.reading.facts import Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -16,6 +16,7 @@ MOST_LACKED = 3  # reps; of more it is said what was done
 def reps_lacked(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """The facts with so many reps less in place of the number, where a set is named in the same clause."""
     out: list[Fact] = []
+    facts = _one_rep(message, facts)
     for at, fact in enumerate(facts):
         if _parted(message, out, fact):
             start, many = out[-2].start, _so_many(out[-2])
@@ -31,6 +32,24 @@ def reps_lacked(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
             continue
         out.append(fact)
     return out
+
+
+def _one_rep(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Lost a rep on the third": one, where it stands beside the word for what was lacking."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        a_rep = bool(out) and fact.kind == out[-1].kind == "word" and _text(message, fact) in little("rep_word")
+        if a_rep and _text(message, out[-1]) in little("a"):
+            beside = [*out[-PARTED:-1], *facts[at + 1 : at + 2]]
+            if any(_lacks(message, one) or _missed(one) for one in beside):
+                out[-1] = Fact("rows", out[-1].start, fact.end, [Entry(1)], {"one": True, "reps": True})
+                continue
+        out.append(fact)
+    return out
+
+
+def _text(message: Message, fact: Fact) -> str:
+    return " ".join(token.text for token in message.tokens[fact.start : fact.end])
 
 
 def _parted(message: Message, before: Sequence[Fact], fact: Fact) -> bool:

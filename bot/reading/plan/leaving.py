@@ -16,6 +16,7 @@ from bot.reading.plan.state import Said, Told
 from bot.reading.reading import Ask
 
 GEAR = frozenset({"pulley", "ring", "band", "bar"})
+TELLING = frozenset({"only", "extra_set", "swap", "instead"})  # words that say what was done
 PLUS = frozenset({"by", "more"})  # "all done plus a 6th set"
 LEAST_SAID = 2  # words of the plan before an exception
 
@@ -27,10 +28,13 @@ def left_out(told: Told, said: Said) -> bool:
         told.ask("sets", said.clause)  # "skipped the pull-ups and the rest": what was before them?
         return True
     bare = all(fact.kind in ("move", "plan", "scope") or _of(told.message, fact) for fact in said.clause.facts)
-    goes_on = told.leaving and named and bare and not names & GLOBAL and "only" not in names  # "no pull-ups, only dips"
+    goes_on = told.leaving and named and bare and not names & (GLOBAL | TELLING)  # "no pull-ups, only dips"
     if any(fact.note.get("changed") for fact in values):
         names.discard("skipped")  # "cut the dips from 3 to 2 sets"
     if not (names & {"skipped", "except"} or goes_on):
+        return False
+    if "except" in names and said.clause.outside and named and names & {"swap", "instead"}:
+        told.everything = True  # "all done except I did chin-ups, not pull-ups"
         return False
     if _nothing_done(said):
         return True

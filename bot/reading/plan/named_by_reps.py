@@ -11,6 +11,7 @@ from bot.reading.fold.block import to_kg
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import plan_names
 from bot.reading.plan.value import near_load, near_reps
 from bot.reading.prose import not_managed
@@ -79,6 +80,21 @@ def named_by_reps(_message: Message, facts: Sequence[Fact], rows: Sequence[Row])
     return out
 
 
+def missed_by_reps(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "Couldn't get the triple, only 2": the one set of three of the main lift, by its place."""
+    main = [rows[at] for at in main_rows(rows)]
+    out: list[Fact] = []
+    for fact in facts:
+        missed = bool(out) and out[-1].kind == "fail" and out[-1].value is None and not out[-1].note.get("weak")
+        if missed and fact.kind == "rows" and fact.note.get("the") and len(fact.value) == 1:
+            places = [n for n, row in enumerate(main, 1) if row.reps == fact.value[0].reps and row.side is None]
+            if len(places) == 1:
+                out[-1] = replace(out[-1], end=fact.end, value=places[0])
+                continue
+        out.append(fact)
+    return out
+
+
 def sets_of_so_many(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
     """ "fives done at 15", "Dreier erledigt, Fünfer nicht": the sets of so many, where nothing else is told."""
     facts = _reps_of_sides(facts)
@@ -117,13 +133,16 @@ def _side_beside(facts: Sequence[Fact], at: int) -> str | None:
 
 def _of_so_many(message: Message, fact: Fact, rows: Sequence[Row], *, alone: bool) -> bool:
     """Whether a fact is a word for sets of so many, of which the plan has some; a lone one tells so by its form."""
-    if fact.kind != "rows" or not (fact.note.get("the") or (fact.note.get("word") and fact.note.get("each_of"))):
+    planned = sum(row.reps == fact.value[0].reps for row in rows) if fact.kind == "rows" else 0
+    word = fact.note.get("word") and fact.note.get("each_of")
+    one = planned == 1 and len(fact.value) == 1 and not fact.note and not alone  # "a triple at 30, then the fours"
+    if not planned or not (fact.note.get("the") or word or one):
         return False
-    if sum(row.reps == fact.value[0].reps for row in rows) < 2:
+    if planned < 1 + alone:
         return False
     if fact.note.get("the") or not alone:
         led = message.tokens[fact.start - 1].text if fact.start else ""
-        return bool(fact.note.get("the")) or led not in little("a")
+        return bool(fact.note.get("the")) or planned == 1 or led not in little("a")
     opens = not fact.start or message.tokens[fact.start - 1].kind in ("sym", "nl")
     if opens and message.tokens[fact.start].text in little("one_or_many"):
         return True  # "Vierer mit 20 gemacht": one would have its article

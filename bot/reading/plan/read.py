@@ -123,6 +123,8 @@ def _asked(message: Message, facts: list[Fact], clauses: list[Clause]) -> Ask | 
         only = [clause for clause in clauses if "only" in clause.names and clause.targets]
         if name == "most" and any("most" not in clause.names for clause in only):
             continue  # "half of it: pull-ups only"
+        if name == "most" and _then_told(clauses):
+            continue  # "half of it so far: pull-ups complete, dips will follow"
         fact = next((f for clause in clauses for f in clause.facts if name in plan_names(f)), None)
         if fact is not None:
             return Ask("sets", message.span(fact.start, fact.end))
@@ -137,6 +139,14 @@ def _asked(message: Message, facts: list[Fact], clauses: list[Clause]) -> Ask | 
         return Ask("sets", message.span(vague.start, vague.end))
     mending = mended(message, facts)
     return Ask("load_kg", message.span(mending.start, mending.end)) if mending is not None else None
+
+
+def _then_told(clauses: Sequence[Clause]) -> bool:
+    """Whether what comes behind "half of it" says of each lift that it names whether it was done."""
+    behind = [clause for clause in clauses if "most" not in clause.names]
+    told = [clause for clause in behind if clause.targets]
+    done = any(clause.names & {"done", "planned"} and not clause.names & {"except", "skipped"} for clause in told)
+    return done and told == behind and "most" in clauses[0].names
 
 
 def _vague(facts: Sequence[Fact], clauses: Sequence[Clause]) -> Fact | None:

@@ -7,6 +7,7 @@ from dataclasses import replace
 from bot.reading.facts import FREE_WEIGHTS
 from bot.reading.fold.block import fold_block
 from bot.reading.fold.rows import Row
+from bot.reading.fold.sets import resolve
 from bot.reading.little import little
 from bot.reading.movements.combine import combine
 from bot.reading.plan.adding import change_added
@@ -50,9 +51,10 @@ def other_work(told: Told, said: Said) -> bool:
         move = clause.outside[0]
         work = [fact for fact in clause.facts if plan_names(fact) != {"by", "sure"}]  # "added 5 push-ups"
         folded = fold_block(told.message, move.value.movement, work, move)
-        told.asks += folded.asks
+        movement, unclear = resolve(told.message, move.value.movement, move)
+        told.asks += [*folded.asks, unclear] if unclear else folded.asks  # "all done, then archers 3x3"
         for row in folded.rows:
-            row.movement = move.value.movement
+            row.movement = movement
         told.extra += folded.rows
         return True
     if not said.values and (_other_grip(told, clause) or _on_rings(told, said)):
@@ -90,12 +92,15 @@ def _on_rings(told: Told, said: Said) -> bool:
     tokens, first, last = told.message.tokens, clause.facts[0].start, clause.facts[-1].end
     named = told.message.beginning("movements")
     rings = next((at for at in range(first, last) if any(hit.name == "ring" for hit in named[at])), None)
+    spoken = spoken or (told.excepted is not None and clause.sentence - told.excepted[0] in (0, 1))
     if rings is None or not spoken or any(plan_names(fact) & {"skipped", "except"} for fact in clause.facts):
         return False
     led = {token.text for token in tokens[max(first, rings - 2) : rings + 2]}
     if led.isdisjoint(little("on_lift") | little("on_a_side")):
         return False
     where = [at for at, row in enumerate(told.rows) if row.movement in RINGED and row.part != "warm_up"]
+    if told.excepted is not None and clause.sentence - told.excepted[0] in (0, 1):
+        where = [at for at in told.excepted[1] if at in where] or where  # "all but the dips, which I did on rings"
     if len({told.rows[at].movement for at in where}) != 1:
         if where:
             told.ask("movement", clause)

@@ -8,7 +8,7 @@ from bot.reading.facts import Fact
 from bot.reading.message import Message
 from bot.reading.plan.a_set import of_everything, reps_a_set
 from bot.reading.plan.all_of_them import all_of_them
-from bot.reading.plan.all_told import all_told, both_halves, nothing_added
+from bot.reading.plan.all_told import all_told, both_halves, nothing_added, nothing_but
 from bot.reading.plan.besides import so_many_words, told_besides
 from bot.reading.plan.by_so_much import by_so_much
 from bot.reading.plan.counted import (
@@ -22,21 +22,24 @@ from bot.reading.plan.counted import (
 from bot.reading.plan.departures import (
     all_but_lift,
     but_for,
+    but_then,
+    ended_behind,
     last_of_lift,
     missed_once,
     nth_go,
     stopped_after,
+    stopped_at_reps,
     taken_off,
 )
 from bot.reading.plan.dropped_lift import lift_dropped_to
 from bot.reading.plan.each_set_of import each_set_of, list_behind
 from bot.reading.plan.going_on import listed_of_side, ranges_of_sets, then_list
 from bot.reading.plan.ground import planned
-from bot.reading.plan.in_place import in_place_of, old_first, parted_instead, rest_instead
+from bot.reading.plan.in_place import ended_as, in_place_of, old_first, parted_instead, rest_instead
 from bot.reading.plan.lacking import reps_lacked
 from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
 from bot.reading.plan.missed_reps import all_but_a_rep, rep_of_a_set, rep_tried
-from bot.reading.plan.named_by_reps import named_by_reps, named_only, reps_in_figures, sets_of_so_many
+from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_only, reps_in_figures, sets_of_so_many
 from bot.reading.plan.no_numbers import names_joined, no_numbers
 from bot.reading.plan.of_each_lift import of_each_lift
 from bot.reading.plan.outcomes import by_outcome
@@ -76,12 +79,15 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 RULES: tuple[tuple[Rule, str], ...] = (
     (named_and_counted, "=by move"),
     (both_halves, "=most side"),
+    (nothing_but, "=not =except"),
     (nothing_added, "=done|=planned load"),
     (stops_denied, "flag fail|=skipped|=except"),
     (reps_in_figures, "rows"),
     (all_so_many, "bare scope move"),
-    (reps_lacked, "rows|bare 'lacked|fail"),
+    (reps_lacked, "rows|bare|word 'lacked|fail"),
     (but_for, "=planned"),
+    (but_then, "=except"),
+    (stopped_at_reps, "at =quit move"),
     (all_but_lift, "=done|=planned|=all_lifts sep move"),
     (up_to_lift, "=done|=planned|=all_lifts|scope move|=part_warm_up|=part_main|=part_accessory|=part_skill"),
     (up_to, "scope|count =fine|=planned|=done|=same"),
@@ -91,6 +97,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (nth_go, "scheme scope bare"),
     (by_so_much, "bare|load"),
     (taken_off, "=off bare|load"),
+    (ended_behind, "=quit scope|count word|=stopped"),
     (stopped_after, "=quit|=stopped|=skipped move scope|count"),
     (missed_once, "fail sep"),
     (said_once_more, "delta rows|bare"),
@@ -98,9 +105,11 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (told_besides, "=done|=planned|=all_lifts rows load"),
     (minus_sets, "=minus count|bare =done|=planned"),
     (sets_by_load, "count load"),
+    (missed_by_reps, "fail rows"),
     (first_then_rest, "=rest|scope rows|count"),
     (rest_instead, "=instead bare word"),
     (old_first, "=instead bare|load|rows"),
+    (ended_as, "=became rows"),
     (parted_instead, "=instead|=skipped bare"),
     (rated_instead, "effort =instead|=every"),
     (less_on_a_side, "side =less|delta"),

@@ -156,7 +156,7 @@ def take(told: Told, clause: Clause) -> None:
     if said.named:
         told.sticky, told.sticky_at = clause.targets, clause.sentence
     if not targets and (said.sided or of_pair(told.rows, said.values) or per_side(told.rows, clause.facts)):
-        targets = [i for i, row in enumerate(told.rows) if row.side is not None]
+        targets = _by_side(told, said)
     targets = targets or meant(told, said, efforts_only)
     if rest and not said.named:
         those = _spoken_of(told, said, targets)
@@ -214,6 +214,19 @@ def _spoken_of(told: Told, said: Said, targets: list[int]) -> list[int]:
     for at in those:
         told.keep.setdefault(at, True)
     return those
+
+
+def _by_side(told: Told, said: Said) -> list[int]:
+    """The sets by side that a value is told of: the main lift's where these have sides, and are held or counted alike."""
+    sided = [at for at, row in enumerate(told.rows) if row.side is not None]
+    main = [at for at in main_rows(told.rows) if told.rows[at].side is not None]
+    held = any(fact.kind == "rows" and any(one.hold_s is not None for one in fact.value) for fact in said.values)
+    counted = any(fact.kind in ("rows", "bare") for fact in said.values)
+    if not counted:
+        return sided
+    if main and held == (told.rows[main[0]].hold_s is not None):
+        return main
+    return [at for at in sided if held == (told.rows[at].hold_s is not None)] or sided
 
 
 def _none_by_side(told: Told, targets: list[int]) -> bool:

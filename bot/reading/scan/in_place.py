@@ -84,7 +84,7 @@ def instead(told: Value) -> Found | None:
         counted, _ = told.count(end, {"of_plan": int(old.value)})  # "4 singles per arm instead of 5"
         return [*named, *counted], end
     if unit == "sets" and told.value == int(told.value):
-        counted, _ = told.count(end, {"only": True})
+        counted, _ = told.count(end, {"only": True, "was": int(old.value)})
         return [*named, *counted], end
     named += [_scope_of(one) for one in between if one.name("scope")]
     return [*named, Fact("instead", told.item.start, s.at(end - 1).end, (told.value, old.value, unit))], end

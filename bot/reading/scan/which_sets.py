@@ -30,7 +30,8 @@ def which_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if n is not None and 2 <= n <= MOST_NAMED and n == int(n) and not whole:
             sets = s.at(j + 1).has("sets", "sets")
             the = s.at(i - 1).has("plan", "the") or item.text.split()[0] in little("article")
-            led = the and s.at(j + 1).has("load", "at")  # "die ersten 3 mit 22,5"
+            the = the or item.text.endswith(tuple(little("plural")))  # "las primeras 2"
+            led = the and s.at(j + 1).has("load", "at", "plus")  # "die ersten 3 mit 22,5"
             alone = item.text.startswith(tuple(little("of_one_set")))  # "im letzten sechs"
             rated = n > 1 and s.at(j + 1).has("effort", "rpe") and not alone  # "last 2 rpe 8"
             if sets or two or (nxt.spelled and not alone) or led or rated or _of_so_many(s, i, j + 1):
@@ -52,7 +53,8 @@ def which_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("scope", item.start, s.at(end - 1).end, "rest", {"text": item.text})], end
     led = s.at(i - 1).has("plan", "the") or s.at(i - 1).text in little("article")
     named = item.spelled or (led and nxt.text.endswith(tuple(little("plural"))))  # "las 2 últimas"
-    if item.value is not None and 2 <= item.value <= MOST_NAMED and named and nxt.has("scope", "first", "last"):
+    ends = nxt.has("scope", "first", "last") and nxt.text.partition(" ")[0] not in little("upon")  # "two on the last"
+    if item.value is not None and 2 <= item.value <= MOST_NAMED and named and ends:
         end = j + 1 + s.at(j + 1).has("sets", "sets")
         way = nxt.name("scope")
         return [Fact("scope", item.start, s.at(end - 1).end, (way, int(item.value)), {"text": nxt.text})], end
@@ -164,6 +166,9 @@ def onwards(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         first, end = int(s.at(j).value or 0), j + 2
     if not first or first > MOST_NAMED or (later and not _changes(s, i, end)):
         return None
+    counted = s.at(end).has("times", "of") and s.at(end + 1).kind == "num" and s.at(end + 2).kind == "move"
+    if later and counted and s.at(end - 1).has("sets", "sets"):
+        return None  # "4 sets of 6 dips and after 3 sets of 12 push-ups"
     return [Fact("scope", item.start, s.at(end - 1).end, ("from", first + later), {"text": item.text})], end
 
 

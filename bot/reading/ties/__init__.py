@@ -28,10 +28,12 @@ from bot.reading.ties.at_the_hour import at_the_hour
 from bot.reading.ties.back_offs import back_offs, top_by_load
 from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.breaths import breaths
+from bot.reading.ties.by_place import by_place
 from bot.reading.ties.circuits import circuits, named_ahead, rounds_and_more
 from bot.reading.ties.counted import (
     counted_and_listed,
     counted_by_name,
+    counted_each,
     counted_singles,
     counted_with_load,
     holds_counted,
@@ -56,6 +58,7 @@ from bot.reading.ties.instead_ahead import instead_ahead
 from bot.reading.ties.instead_led import instead_led
 from bot.reading.ties.joined_on import in_place_of, instead_of, joined_on, went_for
 from bot.reading.ties.judged_beside import judged_beside
+from bot.reading.ties.lacked import lacked
 from bot.reading.ties.last_apart import last_apart
 from bot.reading.ties.left_out import not_so_many, sets_left_out
 from bot.reading.ties.load_heads import load_heads, titled_load
@@ -112,6 +115,7 @@ from bot.reading.ties.tried import (
     last_missed,
     misses_counted,
     nothing_on_last,
+    single_missed,
     tried,
     tried_and_missed,
 )
@@ -129,6 +133,7 @@ from bot.reading.ties.unsure import (
 )
 from bot.reading.ties.verdicts import verdicts
 from bot.reading.ties.went_and_not import went_and_not
+from bot.reading.ties.with_that import with_that
 from bot.reading.ties.without import without
 
 # Each with what must be told for it to change anything (`rules.py`); files with several rules have their own tables.
@@ -140,10 +145,13 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (another_lift, "mend move rows|bare"),
     (dotted, "bare sep"),
     (every_time, "move scope|plan"),
+    (with_that, "rows word claim 'that_one"),
     (without, "load|at plan|word 'without"),
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
     (top_by_load, "flag rows"),
     (one_last, "rows sep scope"),
+    (counted_each, "count bare side"),
+    (by_place, "scope load|rows|bare|effort|at"),
     (one_unit, "scheme load bare rows sep"),
     (back_offs, "scope bare rows"),
     (doubled, "rows =the move"),
@@ -178,6 +186,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (all_missed, "scheme bare|count sep|fail"),
     (misses_counted, "bare 'a_miss"),
     (last_missed, "rows fail"),
+    (single_missed, "fail rows"),
     (nothing_on_last, "scheme scope rows|bare"),
     (tried_and_missed, "fail|=not scheme sep"),
     (tried, "bare|rows fail|plan"),
@@ -204,6 +213,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     *spoken_of.RULES,
     *left_open.RULES,
     (last_hedged, "scope rows bare"),
+    (lacked, "rows scope 'lacked|fail|delta"),
     (last_apart, "scope effort|at|rows|load"),
     (sets_left_out, "count bare word move"),
     *repeated.RULES,

@@ -27,6 +27,22 @@ def told_one_by_one(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
+def counted_each(_: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "4 sets, 8 each with 20, then 2 sets, 4 each with 25": so many sets of so many."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        each = facts[at + 1] if at + 1 < len(facts) else None
+        told = fact.kind == "bare" and each is not None and (each.kind, each.value) == ("side", "each")
+        comma = bool(out) and out[-1].note.get("mark") == ","
+        count = out[-1 - comma] if len(out) > comma else None
+        reps = reps_of(fact) if told and count is not None and count.kind == "count" else None
+        if reps is not None and count is not None and LEAST <= count.value <= MOST:
+            del out[-1 - comma :]
+            fact = Fact("rows", count.start, fact.end, [Entry(reps)] * int(count.value), {"plain": True})
+        out.append(fact)
+    return out
+
+
 def holds_counted(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "3 de 8s", "3 of 8 seconds": so many holds."""
     for at in range(len(facts) - 2):

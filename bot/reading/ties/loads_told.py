@@ -10,7 +10,7 @@ from bot.reading.facts import Fact, FactKind
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.rules import Rule
-from bot.reading.ties.values import kgs_of
+from bot.reading.ties.values import in_kg, kgs_of
 
 LEAST_LOAD = 11  # a bare whole number below it may be reps or an effort
 LEAST_SETS = 2
@@ -34,6 +34,23 @@ def _by_plate(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if numbered and plate.note.get("numbered") and work.kind == "rows" and work.note.get("list"):
             out[at] = Fact("load", plate.start, plate.end, float(plate.value), {"how": "at"})
     return out
+
+
+def _named(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "5 sets of 7, weights 5/10/15/20/25": a list, as long as the sets told, that is named as loads."""
+    for at, fact in enumerate(facts):
+        values = fact.note.get("values") if fact.kind == "rows" and fact.note.get("list") else None
+        led = next((n for n in range(at - 1, -1, -1) if not _aside(facts[n]) or _names_loads(facts[n])), None)
+        if values is None or led is None or not _names_loads(facts[led]):
+            continue
+        sets = sum(len(one.value) for one in facts[:led] if one.kind == "rows")
+        if sets == len(values) and not any(one.kind in OF_KILOGRAMS for one in facts):
+            return [*facts[:at], replace(fact, kind="loads", value=in_kg(message, values), note={}), *facts[at + 1 :]]
+    return facts
+
+
+def _names_loads(fact: Fact) -> bool:
+    return fact.kind == "word" and fact.value in little("load_names")
 
 
 def _once_more(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -163,6 +180,7 @@ def _seconds(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 
 RULES: tuple[tuple[Rule, str], ...] = (
     (_by_plate, "scope rows"),
+    (_named, "word rows 'load_names"),
     (_once_more, "'once_more sep word load rows"),
     (_one_each, "rows load"),
     (_before_their_sets, "rows scope load|assist|bare|rows"),

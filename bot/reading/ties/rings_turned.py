@@ -22,7 +22,7 @@ def rings_turned(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     out: list[Fact] = []
     clause: list[Fact] = []
     lift: Fact | None = None
-    worked, pending = False, None
+    worked, pending, ahead = False, None, False
     for fact in [*facts, None]:
         if fact is not None and fact.kind != "sep":
             clause.append(fact)
@@ -30,7 +30,16 @@ def rings_turned(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         gear = next((name for one in clause if (name := _gear(message, one)) is not None), pending)
         moves = [one for one in clause if one.kind == "move"]
         told = any(one.kind in WORK for one in clause)
-        pending = None if told or moves else gear  # "an den Ringen dann noch 5 und 4"
+        named = fact is not None and fact.note.get("mark") == ":" and len(moves) == 1
+        heads = gear == "ring" and named and ahead and moves[0].value.movement in RINGED
+        if heads:  # "5 sets on the rings, pull-ups: 6 6 5 5 4"
+            ring = RINGED[moves[0].value.movement]
+            turned = replace(moves[0], value=replace(moves[0].value, movement=ring, features={ring}))
+            clause = [turned if one is moves[0] else one for one in clause]
+            moves, gear = [turned], None
+        counted = told and all(one.kind == "count" for one in clause if one.kind in WORK)
+        ahead = not moves and lift is None and (not told or counted) and gear is not None and _led(message, clause)
+        pending = gear if ahead or not (told or moves) else None  # "an den Ringen dann noch 5 und 4"
         last = moves[-1] if moves else lift
         there = RINGED if gear == "ring" else PLAIN if gear else {}
         other = there.get(last.value.movement) if last is not None else None

@@ -107,7 +107,9 @@ def _pairs(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         each = facts[at + 1 : at + 2]
         if each and each[0].kind == "side" and each[0].value == "each":  # "4 sets each, 5 left 4 right"
             return _pairs(_message, [*facts[: at + 1], *facts[at + 2 :]]) if _sides_told(facts[at + 2 :]) else facts
-        after = [(n, fact) for n, fact in enumerate(facts) if n > at and fact.kind in ("bare", "side", "rows", "sep")]
+        moves = [n for n, fact in enumerate(facts) if n > at and fact.kind == "move"]
+        end = moves[0] if moves and any(one.kind in ("bare", "rows") for one in facts[at : moves[0]]) else len(facts)
+        after = [(n, facts[n]) for n in range(at + 1, end) if facts[n].kind in ("bare", "side", "rows", "sep")]
         work = [(n, fact) for n, fact in after if fact.kind != "sep"][:5]
         another = next((n for n, fact in enumerate(facts) if n > at and fact.kind == "count"), None)
         if another is not None and len(work) > 3 and work[3][0] < another:

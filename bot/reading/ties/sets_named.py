@@ -135,7 +135,9 @@ def _ones_before(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     out = list(facts)
     named = 0  # from the end
     for at, fact in enumerate(facts[:-1]):
-        if fact.kind == "scope" and (fact.value == "last" or (isinstance(fact.value, tuple) and fact.value[0] == "last")):
+        if fact.kind == "scope" and (
+            fact.value == "last" or (isinstance(fact.value, tuple) and fact.value[0] == "last")
+        ):
             named = 1 if fact.value == "last" else int(fact.value[1])
             continue
         number = fact.kind in ("bare", "count") and fact.value == int(fact.value) and 0 < fact.value < told
@@ -169,7 +171,9 @@ def _before_those(message: Message, facts: Sequence[Fact]) -> Fact | None:
     if word is None or word.kind != "word" or message.tokens[word.start].text not in little("sets_before"):
         return None
     after = facts[at + 1] if at + 1 < len(facts) else None
-    talk = after is not None and after.kind == "word" and message.tokens[after.start].text not in little("those", "that")
+    talk = (
+        after is not None and after.kind == "word" and message.tokens[after.start].text not in little("those", "that")
+    )
     return None if talk else word
 
 

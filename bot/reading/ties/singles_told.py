@@ -96,7 +96,11 @@ def _went(message: Message, clause: Sequence[Fact]) -> bool | None:
     names = {name for fact in clause for name in fact.note.get("names", ())}
     words = {token.text for token in message.tokens[clause[0].start : clause[-1].end]}
     yes = any(fact.kind == "fail" and fact.note.get("name") == "yes" for fact in clause)
-    if (any(fact.kind == "fail" for fact in clause) and not yes) or names & {"not_this", "skipped"} or words & little("try_did_not"):
+    if (
+        (any(fact.kind == "fail" for fact in clause) and not yes)
+        or names & {"not_this", "skipped"}
+        or words & little("try_did_not")
+    ):
         return False
     got = any(fact.kind == "scheme" and fact.value == "got" for fact in clause)
     return True if yes or got or names & {"done", "by", "fine"} or words & little("try_went") else None

@@ -150,6 +150,17 @@ def last_missed(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
+def single_missed(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "3, 2, 2 and then missed the last single": the single is what was missed, and no set of its own."""
+    out: list[Fact] = []
+    for fact in facts:
+        missed = bool(out) and out[-1].kind == "fail" and out[-1].value is not None and out[-1].end == fact.start
+        one = fact.kind == "rows" and len(fact.value) == 1 and fact.note.get("word") and fact.note.get("each_of")
+        if not (missed and one and not out[-1].note.get("rep")):
+            out.append(fact)
+    return out
+
+
 def nothing_on_last(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Muscle-ups 2, 2, 1 and nothing on the last try": a set more, without a rep."""
     for at, fact in enumerate(facts):

@@ -95,6 +95,8 @@ def comparable(sets: list[dict[str, Any]]) -> list[dict[str, Any]]:
         ("done, failed the last set", HEAVY, "reps"),
         ("as planned but did chin-ups", HEAVY, "movement"),
         ("skipped the dips", TWO, "sets"),
+        ("all done, then archers 3x3", TWO, "movement"),  # which archers, where the plan has none
+        ("front lever 10 10 8, the rest as planned", TWO, "movement"),
     ],
 )
 def test_what_reads_two_ways_against_the_plan_is_asked(text: str, plan: str, about: str):

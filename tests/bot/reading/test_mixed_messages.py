@@ -9,9 +9,11 @@ from pathlib import Path
 import pytest
 
 from bot.reading import read
+from planner.movements import catalogue
 from tests.corpus.context import context_of, corpus
 
 DATA = Path(__file__).parents[2] / "data"
+KNOWN = {None, *catalogue()}
 MIXTURES = 250  # for each language, drawn anew by no test: the seed is the language
 
 # Each of these once ended in an error.
@@ -55,6 +57,7 @@ def test_mixtures_of_messages_are_read(language):
         assert found.intents, text
         assert all(ask.span in text for ask in found.ask), text
         assert all(piece in text for piece in found.unread), text
+        assert {one.movement for one in found.sets} <= KNOWN, text
 
 
 @pytest.mark.parametrize("text", FAULTS)

@@ -5,6 +5,7 @@ from hypothesis import strategies as st
 
 from bot.reading import complete, read
 from bot.reading.reading import INTENTS, Ask
+from planner.movements import catalogue
 from tests.bot.reading.messages import context, planned
 
 PIECES = st.sampled_from(
@@ -44,6 +45,7 @@ def test_any_text_returns_a_whole_reading(text, language, today):
     assert all(ask.span in text for ask in reading.ask)
     assert all(piece in text for piece in reading.unread)
     for one in reading.sets:
+        assert one.movement is None or one.movement in catalogue()
         assert one.reps is None or one.reps >= 0
         assert one.hold_s is None or one.hold_s > 0
         assert one.load_kg is None or one.load_kg >= 0
