@@ -1,4 +1,4 @@
-"""Numbers of a day gone by, told behind one's own: "ring dips 3x7. Nine was last week", "(last month's best was 30)"."""
+"""Numbers of a day gone by, behind one's own: "ring dips 3x7. Nine was last week", "(last month's best was 30)"."""
 
 from __future__ import annotations
 

@@ -217,7 +217,7 @@ def _spoken_of(told: Told, said: Said, targets: list[int]) -> list[int]:
 
 
 def _by_side(told: Told, said: Said) -> list[int]:
-    """The sets by side that a value is told of: the main lift's where these have sides, and are held or counted alike."""
+    """Sets by side that a value is told of: the main lift's where these have sides, and are held or counted alike."""
     sided = [at for at, row in enumerate(told.rows) if row.side is not None]
     main = [at for at in main_rows(told.rows) if told.rows[at].side is not None]
     held = any(fact.kind == "rows" and any(one.hold_s is not None for one in fact.value) for fact in said.values)

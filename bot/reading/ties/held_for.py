@@ -13,9 +13,7 @@ MOST_SECONDS = 120
 
 
 def held_for(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """The facts, where a number right behind a word for holding on, beside a movement that is held, is seconds; in front
-    of a stop it is how long that was.
-    """
+    """The facts, a number by a word for holding on being seconds, of a movement that is held or a stop."""
     out = list(facts)
     movement = None
     for at, fact in enumerate(facts):
