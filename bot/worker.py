@@ -37,7 +37,7 @@ def handle_next(store: Store, now: datetime) -> bool:
             if row is None:
                 return False
             assert row.id is not None
-            person = chats.person_at(tx, row.channel, row.address)
+            person = chats.person_at(tx, row.channel, row.address, row.who)
             if person is not None and inbox.sent_within_a_minute(tx, row) >= A_MINUTE:
                 _handle_one_of_many(tx, row, person, now)
             else:
@@ -112,7 +112,7 @@ def _note_failure(store: Store, row: inbox.Incoming, error: Exception, now: date
     with store.transaction() as tx:
         set_aside = inbox.note_failure(tx, row.id, type(error).__name__, now)
         if set_aside and tell:
-            conversation.tell_set_aside(tx, row, chats.person_at(tx, row.channel, row.address), now)
+            conversation.tell_set_aside(tx, row, chats.person_at(tx, row.channel, row.address, row.who), now)
     return set_aside
 
 

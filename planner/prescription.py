@@ -127,5 +127,4 @@ def _accessories(today: Today, draft: Draft) -> None:
             hold_s=float(row.amount) if found.hold else None,
             rpe=row.rpe,
         )
-        sides = SIDES if found.one_sided else (None,)
-        draft.accessories += [replace(one, side=side) for _ in range(row.sets) for side in sides]
+        draft.accessories += ([replace(one, side=side) for side in SIDES] if found.one_sided else [one]) * row.sets

@@ -6,7 +6,8 @@ itself. What another transaction commits meanwhile is seen by all of them or by 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Hashable, Mapping
+from collections.abc import Callable, Collection, Hashable, Iterator, Mapping
+from contextlib import contextmanager
 from typing import Any, TypeVar
 
 import sqlalchemy as sa
@@ -33,9 +34,23 @@ def at_hand(tx: Session, table: sa.Table, keys: Collection[K], read: Callable[[l
     return {key: known[key] for key in keys if key in known}
 
 
+def know(tx: Session, table: sa.Table, found: Mapping[Any, Any]) -> None:
+    """What was read of a table beside another one is at hand too; what is already stays as it is."""
+    kept = tx.info.setdefault(_KEPT, {})
+    kept[table] = {**found, **kept.get(table, {})}
+
+
 def one_at_hand(tx: Session, table: sa.Table, key: Hashable, read: Callable[[], V]) -> V:
     """As `at_hand`, of one key that is always found."""
     return at_hand(tx, table, [key], lambda keys: dict.fromkeys(keys, read()))[key]
+
+
+@contextmanager
+def staying(tx: Session, table: sa.Table) -> Iterator[dict[Any, Any]]:
+    """What is at hand of a table, to be changed as the table is, for it outlives what is written meanwhile."""
+    known: dict[Any, Any] = tx.info.setdefault(_KEPT, {}).setdefault(table, {})
+    yield known
+    tx.info[_KEPT][table] = known
 
 
 def forget(tx: Session, table: sa.Table | None = None) -> None:

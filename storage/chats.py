@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import datetime
-from functools import cache
 from typing import Any
 
 import sqlalchemy as sa
 from sqlmodel import Field, Session, UniqueConstraint
 
 from storage import persons
-from storage.at_hand import at_hand, one_at_hand
-from storage.database import BigId, Row, conflict_insert, run, table_of
-from storage.persons import Person, Someone, Who, owner_columns
+from storage.at_hand import at_hand
+from storage.database import Among, BigId, Row, conflict_insert, run, table_of
+from storage.persons import Person, Role, Someone, Who, owner_columns
 
 
 class Chat(Row, table=True):
@@ -40,71 +40,58 @@ _WHO_AT = sa.select(chats.c.athlete_id, chats.c.coach_id).where(
 
 def who_at(tx: Session, channel: str, address: str) -> Who | None:
     row = run(tx, _WHO_AT, {"at_channel": channel, "at_address": address}).first()
-    if row is None:
-        return None
-    return Who("athlete", row.athlete_id) if row.athlete_id is not None else Who("coach", row.coach_id)
+    return None if row is None else persons.owner_of(row.athlete_id, row.coach_id)
 
 
-def person_at(tx: Session, channel: str, address: str) -> Person | None:
-    """Who writes from that address; None for a stranger."""
+def person_at(tx: Session, channel: str, address: str, known: Someone | None = None) -> Person | None:
+    """Who writes from that address; None for a stranger. `known`: who it was a while ago, so most likely still is."""
+    if known is not None and (channel, address) in numbers_of(tx, known):
+        return persons.person(tx, known)
     who = who_at(tx, channel, address)
     return None if who is None else persons.person(tx, who)
 
 
+@dataclass(frozen=True, slots=True)
+class _Address:
+    number: int
+    channel: str
+    address: str
+    blocked: bool
+
+
 def addresses_of(tx: Session, who: Someone, *, blocked: bool = False) -> list[tuple[str, str]]:
     """Channel and address, newest bound first; the blocked ones only when asked for."""
-
-    def read() -> list[tuple[str, str]]:
-        found = run(tx, _addresses(who.role, blocked), {"wanted": who.id})
-        return [(row.channel, row.address) for row in found]
-
-    return one_at_hand(tx, chats, (who.role, who.id, blocked), read)
-
-
-def have_at_hand(tx: Session, athlete_ids: Sequence[int]) -> None:
-    """Read the addresses of several athletes at once: `addresses_of` needs no query for them while none changes."""
-
-    def read(keys: list[tuple[persons.Role, int, bool]]) -> dict[tuple[persons.Role, int, bool], list[tuple[str, str]]]:
-        found: dict[tuple[persons.Role, int, bool], list[tuple[str, str]]] = {key: [] for key in keys}
-        for row in run(tx, _ADDRESSES, {"ids": [athlete_id for _, athlete_id, _ in keys]}).all():
-            found["athlete", row.athlete_id, False].append((row.channel, row.address))
-        return found
-
-    at_hand(tx, chats, [("athlete", athlete_id, False) for athlete_id in athlete_ids], read)
-
-
-_ADDRESSES = (
-    sa.select(chats.c.athlete_id, chats.c.channel, chats.c.address)
-    .where(chats.c.athlete_id.in_(sa.bindparam("ids", expanding=True)), sa.not_(chats.c.blocked))
-    .order_by(chats.c.bound_at.desc(), chats.c.id.desc())
-)
-
-
-@cache  # building it takes longer than running it
-def _addresses(role: persons.Role, blocked: bool) -> sa.Select[Any]:
-    """Parameter: `wanted`, the person's id."""
-    column = chats.c.athlete_id if role == "athlete" else chats.c.coach_id
-    query = sa.select(chats.c.channel, chats.c.address).where(column == sa.bindparam("wanted", type_=BigId))
-    if not blocked:
-        query = query.where(sa.not_(chats.c.blocked))
-    return query.order_by(chats.c.bound_at.desc(), chats.c.id.desc())
+    return [(one.channel, one.address) for one in _all_of(tx, who) if blocked or not one.blocked]
 
 
 def numbers_of(tx: Session, who: Someone) -> dict[tuple[str, str], int]:
     """The number of each of a person's chats, blocked ones too: it stays when the chat moves or is bound anew."""
-
-    def read() -> dict[tuple[str, str], int]:
-        return {(row.channel, row.address): row.id for row in run(tx, _numbers(who.role), {"wanted": who.id})}
-
-    return one_at_hand(tx, chats, (who.role, who.id, "numbers"), read)
+    return {(one.channel, one.address): one.number for one in _all_of(tx, who)}
 
 
-@cache
-def _numbers(role: persons.Role) -> sa.Select[Any]:
-    """Parameter: `wanted`, the person's id."""
-    column = chats.c.athlete_id if role == "athlete" else chats.c.coach_id
-    columns = (chats.c.id, chats.c.channel, chats.c.address)
-    return sa.select(*columns).where(column == sa.bindparam("wanted", type_=BigId))
+def have_at_hand(tx: Session, athlete_ids: Sequence[int]) -> None:
+    """Read the chats of several athletes at once: no query for them is needed while none changes."""
+    at_hand(tx, chats, [("athlete", athlete_id) for athlete_id in athlete_ids], lambda keys: _read(tx, "athlete", keys))
+
+
+def _all_of(tx: Session, who: Someone) -> list[_Address]:
+    key = who.role, who.id
+    return at_hand(tx, chats, [key], lambda keys: _read(tx, who.role, keys))[key]
+
+
+def _read(tx: Session, role: Role, keys: list[tuple[Role, int]]) -> dict[tuple[Role, int], list[_Address]]:
+    found: dict[tuple[Role, int], list[_Address]] = {key: [] for key in keys}
+    for owner, *values in _CHATS_OF[role](tx, [person_id for _, person_id in keys]):
+        found[role, owner].append(_Address(*values))
+    return found
+
+
+def _chats_of(owner: sa.Column[Any]) -> Among:
+    query = sa.select(owner, chats.c.id, chats.c.channel, chats.c.address, chats.c.blocked)
+    return Among(query.order_by(chats.c.bound_at.desc(), chats.c.id.desc()), owner)
+
+
+_CHATS_OF: dict[Role, Among] = {"athlete": _chats_of(chats.c.athlete_id), "coach": _chats_of(chats.c.coach_id)}
 
 
 def bind_chat(tx: Session, channel: str, address: str, who: Someone, now: datetime) -> None:

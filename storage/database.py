@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from functools import cache
 from typing import Any, TypeVar
 
@@ -60,6 +60,20 @@ def run(tx: Session, statement: sa.Executable, values: Any = None) -> sa.CursorR
     return tx.connection().execute(statement, values)
 
 
+class Among:
+    """A select of the rows whose column has one of some values, built once. One value is what is mostly asked for, and
+    takes a statement that has nothing to be filled in but that: a third less work."""
+
+    def __init__(self, query: sa.Select[Any], column: sa.ColumnElement[Any]) -> None:
+        self._one = query.where(column == sa.bindparam("value", type_=column.type))
+        self._some = query.where(column.in_(sa.bindparam("values", expanding=True)))
+
+    def __call__(self, tx: Session, values: Collection[Any]) -> sa.CursorResult[*tuple[Any, ...]]:
+        if len(values) == 1:
+            return run(tx, self._one, {"value": next(iter(values))})
+        return run(tx, self._some, {"values": list(values)})
+
+
 def run_plain(tx: Session, statement: sa.Executable, values: Any = None) -> list[tuple[Any, ...]]:
     """As `run`, for very many rows: as the driver gives them, so of numbers, texts and truths only (on SQLite 0, 1)."""
     result = run(tx, statement, values)
@@ -87,18 +101,18 @@ def write_owed(tx: Session) -> None:
 
 
 def loose(model: type[R], found: sa.Row[*tuple[Any, ...]] | None) -> R | None:
-    return None if found is None else _made(model, found)
+    return None if found is None else made_of(model, found._fields, found)
 
 
 def loose_all(model: type[R], found: Sequence[sa.Row[*tuple[Any, ...]]]) -> list[R]:
-    return [_made(model, row) for row in found]
+    return [made_of(model, row._fields, row) for row in found]
 
 
-def _made(model: type[R], row: sa.Row[*tuple[Any, ...]]) -> R:
-    """A row as its model. What the database gives needs no defaults and sets off no events: filled in at once, it
-    takes a tenth of the time that the constructor does."""
+def made_of(model: type[R], names: Sequence[str], row: Sequence[Any]) -> R:
+    """A row as its model, by column name. What the database gives needs no defaults and sets off no events: filled in
+    at once, it takes a tenth of the time that the constructor does."""
     made: R = manager_of_class(model).new_instance()
-    values = dict(zip(row._fields, row, strict=True))
+    values = dict(zip(names, row, strict=True))
     made.__dict__.update(values)
     made.__pydantic_fields_set__.update(values)
     return made

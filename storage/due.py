@@ -22,7 +22,7 @@ from storage.database import (
     run_later,
     table_of,
 )
-from storage.persons import Role, Someone, Who, owned_by, owner_columns, try_lock, try_lock_all
+from storage.persons import Role, Someone, Who, owned_by, owner_columns, owner_of, try_lock, try_lock_all
 
 MAX_ATTEMPTS = 5
 _OPEN = "done_at IS NULL"
@@ -51,10 +51,9 @@ class Due(Row, table=True):
 
     @property
     def who(self) -> Who:
-        if self.athlete_id is not None:
-            return Who("athlete", self.athlete_id)
-        assert self.coach_id is not None
-        return Who("coach", self.coach_id)
+        who = owner_of(self.athlete_id, self.coach_id)
+        assert who is not None
+        return who
 
 
 dues = table_of(Due)
@@ -155,9 +154,14 @@ def note_failure(tx: Session, due_id: int, why: str, now: datetime) -> bool:
 
 def cancel(tx: Session, who: Someone, kind: str | None = None, for_date: date | None = None) -> int:
     """Drop open rows of a person: of one kind, of one day, or all; how many."""
-    here = sa.delete(dues).where(owned_by(dues, who), _open)
-    if kind is not None:
-        here = here.where(dues.c.kind == kind)
-    if for_date is not None:
-        here = here.where(dues.c.for_date == for_date)
-    return int(run(tx, here).rowcount)
+    asked = {"kind": kind, "for_date": for_date}
+    given = {name: value for name, value in asked.items() if value is not None}
+    return int(run(tx, _cancelling(who.role, frozenset(given)), {"wanted": who.id, **given}).rowcount)
+
+
+@cache
+def _cancelling(role: Role, given: frozenset[str]) -> sa.Delete:
+    """Parameters: `wanted`, the person's id, and those of `kind` and `for_date` that are given."""
+    column = dues.c.athlete_id if role == "athlete" else dues.c.coach_id
+    here = sa.delete(dues).where(column == sa.bindparam("wanted", type_=BigId), _open)
+    return here.where(*(dues.c[name] == sa.bindparam(name, type_=dues.c[name].type) for name in sorted(given)))

@@ -33,9 +33,11 @@ Convert = Callable[[Any], Any]
 
 @dataclass(frozen=True)
 class Form:
-    """How one kind of fact is stored. `day`: the column by which its facts are ordered."""
+    """How one kind of fact is stored. `field`: where a Record has its facts, `day`: the column by which it has them
+    ordered."""
 
     kind: str
+    field: str
     fact: type[Any]
     table: sa.Table
     day: str
@@ -51,6 +53,17 @@ class Form:
     def values(self, fact: Any) -> dict[str, Any]:
         """Column values of a fact."""
         return {name: self.to_column.get(name, _same)(getattr(fact, name)) for name in self.names}
+
+    def order(self, fact: Any) -> tuple[date, int]:
+        """By which facts of the kind stand in a Record: of day, then of arrival."""
+        return getattr(fact, self.day), fact.fact
+
+    def as_read(self, values: Mapping[str, Any], fact_id: int, sets: tuple[f.WorkSet, ...] = ()) -> Any:
+        """The fact that a query will make of column values that were written; a session with its sets."""
+        own = {name: self.from_column.get(name, _same)(values[name]) for name in self.names}
+        if self.fact is f.Session:
+            own["sets"] = tuple(work_set(tuple(set_values(one).values())) for one in sets)
+        return self.fact(**own, fact=fact_id)
 
 
 def _same(value: Any) -> Any:
@@ -156,28 +169,30 @@ def _value_from_json(value: Any) -> Any:
 
 def _form(
     kind: str,
+    field: str,
     fact: type[Any],
     model: type[t.Said],
     day: str = "on",
     to_column: Mapping[str, Convert] | None = None,
     from_column: Mapping[str, Convert] | None = None,
 ) -> Form:
-    return Form(kind, fact, table_of(model), day, to_column or {}, from_column or {})
+    return Form(kind, field, fact, table_of(model), day, to_column or {}, from_column or {})
 
 
 FORMS = (
-    _form("session", f.Session, t.Report),
-    _form("pain", f.PainAnswer, t.PainFact),
-    _form("sign", f.WarningSign, t.SignFact),
-    _form("bodyweight", f.Bodyweight, t.BodyweightFact),
-    _form("absence", f.Absence, t.AbsenceFact, "since"),
-    _form("resume", f.Resume, t.ResumeFact),
-    _form("move", f.Move, t.MoveFact, "said_on"),
-    _form("equipment", f.Equipment, t.EquipmentFact, "since", {"has": sorted}, {"has": frozenset}),
-    _form("clip", f.Clip, t.ClipFact),
-    _form("order", f.Order, t.OrderFact),
+    _form("session", "sessions", f.Session, t.Report),
+    _form("pain", "pain", f.PainAnswer, t.PainFact),
+    _form("sign", "signs", f.WarningSign, t.SignFact),
+    _form("bodyweight", "bodyweights", f.Bodyweight, t.BodyweightFact),
+    _form("absence", "absences", f.Absence, t.AbsenceFact, "since"),
+    _form("resume", "resumes", f.Resume, t.ResumeFact),
+    _form("move", "moves", f.Move, t.MoveFact, "said_on"),
+    _form("equipment", "equipment", f.Equipment, t.EquipmentFact, "since", {"has": sorted}, {"has": frozenset}),
+    _form("clip", "clips", f.Clip, t.ClipFact),
+    _form("order", "orders", f.Order, t.OrderFact),
     _form(
         "sent_plan",
+        "sent",
         f.SentPlan,
         t.PlanSent,
         to_column={"sets": planned_to_json, "holds": list},

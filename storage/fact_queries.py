@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable, Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 import sqlalchemy as sa
 from sqlmodel import Session
 
 from planner import facts as f
-from storage.database import run, run_plain, table_of
-from storage.fact_forms import BY_KIND, Form, set_names, work_set
+from storage.database import Among, run, run_plain, table_of
+from storage.fact_forms import BY_KIND, FORMS, Form, set_names, work_set
 from storage.fact_tables import PerformedSet, Report
 
 _reports = table_of(Report)
@@ -32,17 +32,19 @@ def _sets_of(*whose: sa.ColumnElement[bool]) -> sa.Select[Any]:
     return query.where(*whose, _reports.c.withdrawn_at.is_(None)).order_by(_sets.c.report_id, _sets.c.position)
 
 
-def _standing_ids(form: Form) -> sa.Select[Any]:
+def _ids_of(at: int, form: Form) -> sa.Select[Any]:
     c = form.table.c
-    query = sa.select(c.athlete_id, c.id).where(c.athlete_id.in_(_IDS), c.withdrawn_at.is_(None))
-    return query.order_by(c[form.day], c.id)
+    return sa.select(sa.literal_column(str(at), sa.Integer).label("form"), c.athlete_id, c.id).where(
+        c.withdrawn_at.is_(None)
+    )
 
 
 _FACTS = {kind: _standing(form, form.table.c.athlete_id.in_(_IDS)) for kind, form in BY_KIND.items()}
 _NAMED = {kind: _standing(form, form.table.c.id.in_(_IDS)) for kind, form in BY_KIND.items()}
 _SETS = _sets_of(_sets.c.athlete_id.in_(_IDS))
 _SETS_OF_NAMED = _sets_of(_sets.c.report_id.in_(_IDS))
-_WHICH = {kind: _standing_ids(BY_KIND[kind]) for kind in ("session", "sent_plan")}
+_all_ids = sa.union_all(*(_ids_of(at, form) for at, form in enumerate(FORMS))).subquery()
+_WHICH = Among(sa.select(_all_ids), _all_ids.c.athlete_id)
 # More facts than this are read anew rather than by name.
 _MANY = 500
 
@@ -59,44 +61,39 @@ def sessions_of(tx: Session, athlete_ids: Sequence[int]) -> dict[int, tuple[f.Se
     return _sessions(tx, _FACTS["session"], _SETS, athlete_ids)
 
 
-def sessions_since(tx: Session, before: By) -> By:
-    """As `sessions_of` the athletes in `before`, taking from there what it has."""
-    return _since(tx, "session", before, lambda ids: _sessions(tx, _NAMED["session"], _SETS_OF_NAMED, ids), sessions_of)
+def facts_since(tx: Session, before: Mapping[int, f.Record]) -> dict[str, By]:
+    """As `facts_of` every kind, `sessions_of` among them, taking from the records before what still stands there.
 
-
-def plans_since(tx: Session, before: By) -> By:
-    """As `facts_of` kind "sent_plan", taking from `before` what it has."""
-    return _since(
-        tx,
-        "sent_plan",
-        before,
-        lambda ids: _facts(tx, "sent_plan", _NAMED["sent_plan"], ids),
-        lambda tx, athlete_ids: facts_of(tx, "sent_plan", athlete_ids),
-    )
-
-
-def _since(
-    tx: Session,
-    kind: str,
-    before: By,
-    named: Callable[[list[int]], By],
-    anew: Callable[[Session, Sequence[int]], By],
-) -> By:
+    A fact that stands is what it was: only which ones stand can have changed. So it is one query, and one or two for
+    each kind of which there is something new.
+    """
     if not before:
         return {}
-    # A fact that stands is what it was: only which ones stand can have changed.
-    known = {fact.fact: fact for those in before.values() for fact in those}
-    standing = run(tx, _WHICH[kind], {"ids": list(before)}).all()
-    missing = [fact_id for _, fact_id in standing if fact_id not in known]
+    standing: dict[str, dict[int, list[int]]] = {form.kind: {} for form in FORMS}
+    for at, athlete_id, fact_id in _WHICH(tx, list(before)):
+        standing[FORMS[at].kind].setdefault(athlete_id, []).append(fact_id)
+    return {kind: _since(tx, kind, before, ids) for kind, ids in standing.items()}
+
+
+def _since(tx: Session, kind: str, before: Mapping[int, f.Record], standing: Mapping[int, list[int]]) -> By:
+    form = BY_KIND[kind]
+    # But for a clip, which the coach may have looked at since.
+    records = before.values() if kind != "clip" else ()
+    known = {fact.fact: fact for record in records for fact in getattr(record, form.field)}
+    missing = [fact_id for ids in standing.values() for fact_id in ids if fact_id not in known]
     if len(missing) > _MANY:
-        return anew(tx, list(before))
-    if missing:
-        known |= {fact.fact: fact for those in named(missing).values() for fact in those}
-    found: defaultdict[int, list[Any]] = defaultdict(list)
-    for athlete_id, fact_id in standing:
-        if fact_id in known:  # not so where it was withdrawn between the two queries; that is noticed by the stamp
-            found[athlete_id].append(known[fact_id])
-    return {athlete_id: tuple(those) for athlete_id, those in found.items()}
+        return sessions_of(tx, list(before)) if kind == "session" else facts_of(tx, kind, list(before))
+    if missing and kind == "session":
+        new = _sessions(tx, _NAMED[kind], _SETS_OF_NAMED, missing)
+    else:
+        new = _facts(tx, kind, _NAMED[kind], missing)
+    known |= {fact.fact: fact for those in new.values() for fact in those}
+    found: By = {}
+    for athlete_id, ids in standing.items():
+        # Not known is what was withdrawn between the two queries; that is noticed by the stamp.
+        those = [known[fact_id] for fact_id in ids if fact_id in known]
+        found[athlete_id] = tuple(sorted(those, key=form.order))
+    return found
 
 
 def _facts(tx: Session, kind: str, query: sa.Select[Any], ids: Sequence[int]) -> By:

@@ -13,12 +13,21 @@ from planner import facts as f
 from planner.facts import SaidBy
 from planner.plan import Decision
 from storage import fact_queries
-from storage.database import inserting, run, run_later, table_of
-from storage.fact_forms import BY_FACT, BY_KIND, FORMS, Fact, decisions_from_json, decisions_to_json, set_values
+from storage.database import BigId, inserting, run, run_later, table_of
+from storage.fact_forms import (
+    BY_FACT,
+    BY_KIND,
+    FORMS,
+    Fact,
+    Form,
+    decisions_from_json,
+    decisions_to_json,
+    set_values,
+)
 from storage.fact_tables import ClipFact, OrderFact, PerformedSet, PlanSent, Report
 from storage.inbox import IMPORTED, incoming
-from storage.persons import athletes, new_stamp, touch, touch_later
-from storage.record_cache import changes_facts, lose_trail, trail
+from storage.persons import restamp, touch, touch_later
+from storage.record_cache import lose_trail, trail
 
 reports = table_of(Report)
 performed_sets = table_of(PerformedSet)
@@ -49,9 +58,9 @@ def add(
     if isinstance(fact, f.Clip):
         values["media"] = media
     fact_id = _insert(tx, form.table, values)
-    if isinstance(fact, f.Session):
-        _insert_sets(tx, athlete_id, fact_id, fact.sets)
-    _changed(tx, athlete_id, form.kind)
+    sets = fact.sets if isinstance(fact, f.Session) else ()
+    _insert_sets(tx, athlete_id, fact_id, sets)
+    _changed(tx, athlete_id, form.kind, form.as_read(values, fact_id, sets))
     return fact_id
 
 
@@ -94,12 +103,17 @@ def withdraw(tx: Session, kind: str, fact_id: int, at: datetime, by: int | None 
 
 def caused_by(tx: Session, athlete_id: int, cause: int) -> list[tuple[str, int]]:
     """Kind and id of the standing facts that a message brought; plans that were sent are none of them."""
-    found: list[tuple[str, int]] = []
-    for form in FORMS:
-        c = form.table.c
-        standing = sa.select(c.id).where(c.athlete_id == athlete_id, c.cause == cause, c.withdrawn_at.is_(None))
-        found += [(form.kind, row.id) for row in run(tx, standing.where(c.said_by != "bot").order_by(c.id))]
-    return found
+    return [(FORMS[row.form].kind, row.id) for row in run(tx, _CAUSED_BY, {"of": athlete_id, "by": cause})]
+
+
+def _brought(at: int, form: Form) -> sa.Select[Any]:
+    c = form.table.c
+    here = sa.select(sa.literal_column(str(at), sa.Integer).label("form"), c.id)
+    whose = c.athlete_id == sa.bindparam("of", type_=BigId), c.cause == sa.bindparam("by", type_=BigId)
+    return here.where(*whose, c.withdrawn_at.is_(None), c.said_by != "bot")
+
+
+_CAUSED_BY = sa.union_all(*(_brought(at, form) for at, form in enumerate(FORMS))).order_by("form", "id")
 
 
 def withdraw_caused_by(tx: Session, athlete_id: int, cause: int, at: datetime) -> list[tuple[str, int]]:
@@ -204,22 +218,21 @@ def decisions_sent(tx: Session, athlete_id: int, limit: int = 60) -> tuple[Decis
     return tuple(one for row in reversed(found) for one in decisions_from_json(row.decisions))
 
 
-def _changed(tx: Session, athlete_id: int, kind: str) -> None:
-    """As `touch`, leaving word of what changed, where this transaction has read the record and nobody wrote since."""
+def _changed(tx: Session, athlete_id: int, kind: str, added: Fact | None = None) -> None:
+    """As `touch`, leaving word of what changed, where this transaction has read the record and nobody wrote since.
+
+    `added`: with its number, where that is all.
+    """
     before = trail(tx, athlete_id)
-    if before is None:
+    stamp = None if before is None else restamp(tx, athlete_id, before.stamps[0])
+    if before is None or stamp is None:
         touch(tx, athlete_id)
         return
-    changes_facts(tx)
-    stamp, (last, of_coach) = new_stamp(), before.stamps
-    if run(tx, _STAMP, {"of": athlete_id, "last": last, "stamp": stamp}).rowcount:
-        before.stamps = (stamp, of_coach)
-        before.kinds.add(kind)
+    before.stamps = (stamp, before.stamps[1])
+    if added is None or kind == "order":  # which can be a rule of the athlete's, too
+        before.otherwise = True
     else:
-        touch(tx, athlete_id)
-
-
-_STAMP = sa.update(athletes).where(athletes.c.id == sa.bindparam("of"), athletes.c.stamp == sa.bindparam("last"))
+        before.added.append((kind, added))
 
 
 def _insert(tx: Session, table: sa.Table, values: dict[str, Any]) -> int:

@@ -15,6 +15,7 @@ from storage import persons
 from storage.chats import chats
 from storage.database import (
     NUMBERS_ONCE,
+    Among,
     BigId,
     Json,
     Row,
@@ -100,6 +101,11 @@ class Incoming(Row, table=True):
     not_before: datetime | None = None
     set_aside_because: str | None = None
 
+    @property
+    def who(self) -> Who | None:
+        """Whose it was as it came in; None: a stranger's."""
+        return persons.owner_of(self.athlete_id, self.coach_id)
+
 
 incoming = table_of(Incoming)
 _open = incoming.c.handled_at.is_(None)
@@ -128,16 +134,17 @@ def accept(tx: Session, updates: Sequence[IncomingUpdate], now: datetime) -> int
 
 def _give_turns(tx: Session, rows: Sequence[dict[str, Any]], now: datetime) -> None:
     senders = {row["sender"] for row in rows}
-    last = {row[0]: row[1] for row in run(tx, _LAST_TURNS, {"senders": list(senders)})} if senders else {}
+    last = {row[0]: row[1] for row in _LAST_TURNS(tx, senders)} if senders else {}
     for row in rows:
         before = last.get(row["sender"])
         row["turn_at"] = last[row["sender"]] = now if before is None else max(now, before + TURN)
 
 
-_LAST_TURNS = (
+_LAST_TURNS = Among(
     sa.select(incoming.c.sender, sa.func.max(incoming.c.turn_at, type_=incoming.c.received_at.type))
-    .where(_open, incoming.c.sender.in_(sa.bindparam("senders", expanding=True)))
-    .group_by(incoming.c.sender)
+    .where(_open)
+    .group_by(incoming.c.sender),
+    incoming.c.sender,
 )
 
 
@@ -305,17 +312,13 @@ def adopt(tx: Session, channel: str, address: str, who: Someone) -> None:
 
 def _people_at(tx: Session, batch: Sequence[IncomingUpdate]) -> dict[tuple[str, str], Who]:
     addresses = {update.address for update in batch}
+    found = _PEOPLE_AT(tx, addresses)
     return {
-        (row.channel, row.address): Who("coach", row.coach_id)
-        if row.athlete_id is None
-        else Who("athlete", row.athlete_id)
-        for row in run(tx, _PEOPLE_AT, {"addresses": list(addresses)})
+        (row.channel, row.address): owner for row in found if (owner := persons.owner_of(row.athlete_id, row.coach_id))
     }
 
 
-_PEOPLE_AT = sa.select(chats.c.channel, chats.c.address, chats.c.athlete_id, chats.c.coach_id).where(
-    chats.c.address.in_(sa.bindparam("addresses", expanding=True))
-)
+_PEOPLE_AT = Among(sa.select(chats.c.channel, chats.c.address, chats.c.athlete_id, chats.c.coach_id), chats.c.address)
 
 
 def _wait_for_strangers(tx: Session, batch: Sequence[IncomingUpdate], known: Mapping[tuple[str, str], Who]) -> bool:
@@ -352,10 +355,9 @@ def _sender(who: Someone | None, channel: str, address: str) -> str:
 
 
 def _try_lock_sender(tx: Session, row: sa.Row[*tuple[Any, ...]]) -> bool:
-    if row.athlete_id is not None:
-        return persons.try_lock(tx, Who("athlete", row.athlete_id))
-    if row.coach_id is not None:
-        return persons.try_lock(tx, Who("coach", row.coach_id))
+    who = persons.owner_of(row.athlete_id, row.coach_id)
+    if who is not None:
+        return persons.try_lock(tx, who)
     return bool(run(tx, sa.select(sa.func.pg_try_advisory_xact_lock(_key(row.sender)))).scalar())
 
 

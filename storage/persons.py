@@ -12,15 +12,17 @@ import sqlalchemy as sa
 from sqlmodel import Field, Session, UniqueConstraint
 
 from planner.facts import Cycle, Weekly
-from storage.at_hand import at_hand, forget, one_at_hand
+from storage.at_hand import at_hand, forget, know, one_at_hand, staying
 from storage.database import (
     NUMBERS_ONCE,
+    Among,
     BigId,
     Json,
     Row,
     insert_row,
     loose,
     loose_all,
+    made_of,
     on_postgres,
     run,
     run_later,
@@ -88,9 +90,9 @@ class Athlete(Row, table=True):
 coaches = table_of(Coach)
 athletes = table_of(Athlete)
 # Built once: building a statement costs more than running it.
-_IDS: sa.BindParameter[Any] = sa.bindparam("ids", expanding=True)
-_COACHES = sa.select(coaches).where(coaches.c.id.in_(_IDS))
-_ATHLETES = sa.select(athletes).where(athletes.c.id.in_(_IDS))
+_COACHES = Among(sa.select(coaches), coaches.c.id)
+_ATHLETES = Among(sa.select(athletes, coaches).join(coaches, coaches.c.id == athletes.c.coach_id), athletes.c.id)
+_COLUMNS = tuple(athletes.c.keys()), tuple(coaches.c.keys())
 _TABLES: tuple[tuple[Role, sa.Table], ...] = (("athlete", athletes), ("coach", coaches))
 
 
@@ -132,6 +134,13 @@ def owner_columns(who: Someone) -> dict[str, Any]:
     }
 
 
+def owner_of(athlete_id: int | None, coach_id: int | None) -> Who | None:
+    """Who the two columns name; None: nobody."""
+    if athlete_id is not None:
+        return Who("athlete", athlete_id)
+    return None if coach_id is None else Who("coach", coach_id)
+
+
 def owned_by(table: sa.Table, who: Someone) -> sa.ColumnElement[bool]:
     column = table.c.athlete_id if who.role == "athlete" else table.c.coach_id
     return column == who.id
@@ -152,10 +161,21 @@ def athlete(tx: Session, athlete_id: int) -> Athlete:
 
 
 def athletes_by_id(tx: Session, athlete_ids: Sequence[int]) -> dict[int, Athlete]:
-    """Several at once; ids that nobody has are left out."""
+    """Several at once, their coaches with them, of whom every matter of theirs asks; ids that nobody has are left
+    out."""
 
     def read(ids: list[int]) -> dict[int, Athlete]:
-        return {row.id: row for row in loose_all(Athlete, run(tx, _ATHLETES, {"ids": ids}).all()) if row.id}
+        found: dict[int, Athlete] = {}
+        theirs: dict[int, Coach] = {}
+        own, of_coach = _COLUMNS
+        for row in _ATHLETES(tx, ids).all():
+            one = made_of(Athlete, own, row[: len(own)])
+            assert one.id is not None
+            found[one.id] = one
+            if one.coach_id not in theirs:
+                theirs[one.coach_id] = made_of(Coach, of_coach, row[len(own) :])
+        know(tx, coaches, theirs)
+        return found
 
     return at_hand(tx, athletes, athlete_ids, read)
 
@@ -164,7 +184,7 @@ def coaches_by_id(tx: Session, coach_ids: Sequence[int]) -> dict[int, Coach]:
     """Several at once; ids that nobody has are left out."""
 
     def read(ids: list[int]) -> dict[int, Coach]:
-        return {row.id: row for row in loose_all(Coach, run(tx, _COACHES, {"ids": ids}).all()) if row.id}
+        return {row.id: row for row in loose_all(Coach, _COACHES(tx, ids).all()) if row.id}
 
     return at_hand(tx, coaches, coach_ids, read)
 
@@ -234,6 +254,22 @@ def touch(tx: Session, athlete_id: int) -> None:
     """Note that something of this athlete changed."""
     changes_facts(tx)
     run(tx, sa.update(athletes).where(athletes.c.id == athlete_id), {"stamp": new_stamp()})
+
+
+def restamp(tx: Session, athlete_id: int, last: int) -> int | None:
+    """As `touch`, where the athlete's stamp still is `last`: the new one. None: it is another's by now."""
+    changes_facts(tx)
+    stamp = new_stamp()
+    with staying(tx, athletes) as known:
+        if not run(tx, _RESTAMP, {"of": athlete_id, "last": last, "stamp": stamp}).rowcount:
+            known.clear()
+            return None
+        if athlete_id in known:
+            known[athlete_id].stamp = stamp
+    return stamp
+
+
+_RESTAMP = sa.update(athletes).where(athletes.c.id == sa.bindparam("of"), athletes.c.stamp == sa.bindparam("last"))
 
 
 def touch_later(tx: Session, athlete_id: int) -> None:

@@ -10,7 +10,7 @@ from typing import Any
 import sqlalchemy as sa
 from sqlmodel import Field, Index, Session
 
-from storage.at_hand import one_at_hand
+from storage.at_hand import at_hand, one_at_hand
 from storage.database import NUMBERS_ONCE, BigId, Json, Row, insert_row, loose_all, run, table_of
 from storage.persons import Role, Someone, owned_by, owner_columns
 
@@ -105,12 +105,14 @@ def stood_open(tx: Session, who: Someone, at: datetime, kind: str | None = None)
 
     A message can wait: what was asked meanwhile it did not know of, and what has lapsed since it may well mean.
     """
+    then, now = (who.role, who.id, at), (who.role, who.id)
 
-    def read() -> list[Question]:
-        values = {"wanted": who.id, "at": at, "asked_by": at + CLOCKS_APART}
-        return loose_all(Question, run(tx, _open_then(who.role), values).all())
+    def read(_keys: object) -> dict[tuple[Any, ...], list[Question]]:
+        found = loose_all(Question, run(tx, _open_since(who.role), {"wanted": who.id, "at": at}).all())
+        asked = [one for one in found if one.asked_at <= at + CLOCKS_APART]
+        return {then: asked, now: [one for one in found if one.expired_at is None]}  # asked for next, mostly
 
-    return _of_kind(one_at_hand(tx, questions, (who.role, who.id, at), read), kind)
+    return _of_kind(at_hand(tx, questions, [then], read)[then], kind)
 
 
 def _of_kind(found: list[Question], kind: str | None) -> list[Question]:
@@ -146,13 +148,12 @@ def _open_to(role: Role) -> sa.Select[Any]:
 
 
 @cache
-def _open_then(role: Role) -> sa.Select[Any]:
-    """As `_open_to`, at a moment. Further parameters: `at`, and `asked_by`."""
+def _open_since(role: Role) -> sa.Select[Any]:
+    """What is open, or lapsed after a moment. Parameters: `wanted`, the person's id, and `at`."""
     column, expired = questions.c.athlete_id if role == "athlete" else questions.c.coach_id, questions.c.expired_at
     query = sa.select(questions).where(
         column == sa.bindparam("wanted", type_=BigId),
         questions.c.answered_at.is_(None),
-        questions.c.asked_at <= sa.bindparam("asked_by"),
         sa.or_(expired.is_(None), expired > sa.bindparam("at")),
     )
     return query.order_by(questions.c.id.desc())

@@ -6,6 +6,7 @@ import threading
 from collections import OrderedDict
 from dataclasses import dataclass, field
 from datetime import date
+from typing import Any
 
 from sqlmodel import Session
 
@@ -98,11 +99,13 @@ def _weight(record: f.Record) -> int:
 
 @dataclass
 class Trail:
-    """A record read in this transaction, and the kinds of facts that it alone changed since, up to `stamps`."""
+    """A record read in this transaction, and the facts by kind that it alone added since, up to `stamps`; `otherwise`:
+    it changed more than that."""
 
     stamps: Stamps
     record: f.Record
-    kinds: set[str] = field(default_factory=set)
+    added: list[tuple[str, Any]] = field(default_factory=list)
+    otherwise: bool = False
 
 
 def trail(tx: Session, athlete_id: int) -> Trail | None:

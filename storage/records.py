@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import insort
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from types import MappingProxyType
@@ -14,7 +15,8 @@ from planner import facts as f
 from storage.at_hand import forget
 from storage.database import on_postgres, run
 from storage.errors import NoSuchPerson
-from storage.fact_queries import facts_of, plans_since, sessions_of, sessions_since
+from storage.fact_forms import BY_KIND
+from storage.fact_queries import facts_of, facts_since, sessions_of
 from storage.persons import Athlete, athletes, athletes_by_id, coaches, coaches_by_id, schedule_from_json
 from storage.record_cache import Stamps, keep, kept, older, own, seen, trail
 from storage.rules import rule_overrides
@@ -31,8 +33,8 @@ def record(tx: Session, athlete_id: int) -> f.Record:
 def records(tx: Session, athlete_ids: Sequence[int]) -> dict[int, f.Record]:
     """Records by athlete id, in the order asked for; ids that nobody has are left out.
 
-    About fifteen queries, five more where only what is new is read, a second round where others were writing
-    meanwhile: as many for eighty athletes as for one.
+    Some fifteen queries; a few where only what is new is read; a second round where others were writing meanwhile: as
+    many for eighty athletes as for one.
     """
     rows = athletes_by_id(tx, athlete_ids)
     stamps = _stamps(tx, rows)
@@ -44,10 +46,10 @@ def records(tx: Session, athlete_ids: Sequence[int]) -> dict[int, f.Record]:
         if before is None or before.stamps != stamps[athlete_id]:
             seen(tx, athlete_id, stamps[athlete_id], known)
     for athlete_id in rows.keys() - found.keys():
-        mended = _mended(tx, athlete_id, stamps[athlete_id])
-        if mended is not None:
-            found[athlete_id] = mended
-            keep(tx, athlete_id, stamps[athlete_id], mended)
+        grown = _grown(tx, athlete_id, stamps[athlete_id])
+        if grown is not None:
+            found[athlete_id] = grown
+            keep(tx, athlete_id, stamps[athlete_id], grown)
     missing = {athlete_id: row for athlete_id, row in rows.items() if athlete_id not in found}
     if missing:
         loaded = _load(tx, missing)
@@ -62,36 +64,19 @@ def records(tx: Session, athlete_ids: Sequence[int]) -> dict[int, f.Record]:
 
 _IDS: sa.BindParameter[Any] = sa.bindparam("ids", expanding=True)
 _RULES = sa.select(rule_overrides).where(rule_overrides.c.coach_id.in_(_IDS))
-_KINDS = {  # the field of a Record by kind of fact, of the light kinds
-    "pain": "pain",
-    "sign": "signs",
-    "bodyweight": "bodyweights",
-    "absence": "absences",
-    "resume": "resumes",
-    "move": "moves",
-    "equipment": "equipment",
-    "clip": "clips",
-    "order": "orders",
-}
 
 
-def _mended(tx: Session, athlete_id: int, stamps: Stamps) -> f.Record | None:
-    """The record read before in this transaction, with the kinds of facts read anew that it has changed since.
-
-    None: something else changed too. Orders change the athlete's rules, so with them all is read.
-    """
+def _grown(tx: Session, athlete_id: int, stamps: Stamps) -> f.Record | None:
+    """The record read before in this transaction with the facts that it has added since; None where there is none, or
+    something else changed."""
     before = trail(tx, athlete_id)
-    if before is None or before.stamps != stamps or "order" in before.kinds:
+    if before is None or before.stamps != stamps or before.otherwise:
         return None
-    changed: dict[str, tuple[Any, ...]] = {}
-    for kind in before.kinds:
-        if kind == "session":
-            changed["sessions"] = sessions_since(tx, {athlete_id: before.record.sessions}).get(athlete_id, ())
-        elif kind == "sent_plan":
-            changed["sent"] = plans_since(tx, {athlete_id: before.record.sent}).get(athlete_id, ())
-        else:
-            changed[_KINDS[kind]] = facts_of(tx, kind, [athlete_id]).get(athlete_id, ())
-    return replace(before.record, **changed)  # type: ignore[arg-type]
+    grown: dict[str, list[Any]] = {}
+    for kind, fact in before.added:
+        form = BY_KIND[kind]
+        insort(grown.setdefault(form.field, list(getattr(before.record, form.field))), fact, key=form.order)
+    return replace(before.record, **{field: tuple(those) for field, those in grown.items()})  # type: ignore[arg-type]
 
 
 def standing(tx: Session) -> dict[int, tuple[Stamps, f.Record]]:
@@ -110,21 +95,21 @@ def _stamps(tx: Session, rows: Mapping[int, Athlete]) -> dict[int, Stamps]:
 
 
 def _load(tx: Session, rows: Mapping[int, Athlete]) -> dict[int, f.Record]:
-    ids = list(rows)
-    before = {athlete_id: known for athlete_id in ids if (known := older(tx, athlete_id)) is not None}
-    first = [athlete_id for athlete_id in ids if athlete_id not in before]
-    sessions = sessions_of(tx, first) | sessions_since(tx, {key: known.sessions for key, known in before.items()})
-    sent = facts_of(tx, "sent_plan", first) | plans_since(tx, {key: known.sent for key, known in before.items()})
-    facts = {name: facts_of(tx, kind, ids) for kind, name in _KINDS.items()} | {"sent": sent}
+    before = {athlete_id: known for athlete_id in rows if (known := older(tx, athlete_id)) is not None}
+    first = [athlete_id for athlete_id in rows if athlete_id not in before]
+    facts = facts_since(tx, before)
+    for kind in BY_KIND if first else ():
+        new = sessions_of(tx, first) if kind == "session" else facts_of(tx, kind, first)
+        facts[kind] = {**facts.get(kind, {}), **new}
     coach_rules: dict[int, dict[str, Any]] = {}
     for rule in run(tx, _RULES, {"ids": list({row.coach_id for row in rows.values()})}):
         coach_rules.setdefault(rule.coach_id, {})[rule.rule] = rule.value
     loaded = {}
     for athlete_id, row in rows.items():
-        own = {name: of.get(athlete_id, ()) for name, of in facts.items()}
+        own = {BY_KIND[kind].field: of.get(athlete_id, ()) for kind, of in facts.items()}
         rules = {**coach_rules.get(row.coach_id, {}), **row.rules, **_ordered_rules(own["orders"])}
         athlete = _athlete(row, {name: value for name, value in rules.items() if value is not None})
-        loaded[athlete_id] = f.Record(athlete=athlete, sessions=sessions.get(athlete_id, ()), **own)
+        loaded[athlete_id] = f.Record(athlete=athlete, **own)
     return loaded
 
 

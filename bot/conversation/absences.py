@@ -11,7 +11,6 @@ from bot.conversation.moves import next_training
 from bot.conversation.outcomes import is_done
 from bot.conversation.placing import context_of
 from bot.conversation.reasons import reason_in_words, until_in_words
-from bot.reading import read
 from bot.reading.absences import days_spoken_of
 from bot.reading.reading import Reading
 from planner.absence import Away, return_after
@@ -155,7 +154,7 @@ def _states_return(desk: Desk, text: str) -> bool:
 
 def _stated(desk: Desk, text: str) -> set[str]:
     """The intents of what a message states beside what it asks."""
-    return set(read(asked_by_them.without_questions(text), context_of(desk, desk.said_at)).intents)
+    return set(desk.read(asked_by_them.without_questions(text), context_of(desk, desk.said_at)).intents)
 
 
 def _call_off(desk: Desk) -> None:

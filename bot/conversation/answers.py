@@ -23,8 +23,7 @@ from bot.conversation import (
 )
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.followups import told_on
-from bot.conversation.placing import context_of, read_by_plan
-from bot.reading import read
+from bot.conversation.placing import context_of, read_alone, read_by_plan
 from bot.reading.mending.value_alone import ValueAlone, value_alone
 from bot.reading.reading import Reading
 from storage import questions
@@ -150,7 +149,7 @@ def understood(desk: Desk, said: Said) -> Understood | None:
 
 def _swap(desk: Desk, text: str) -> Understood:
     """A wish for other movements, and what is told beside it of what there is to train with and of pain."""
-    told = read(text, replace(context_of(desk, desk.said_at), today=None))
+    told = read_alone(desk, text)
     intents = ("for_coach", *(one for one in told.intents if one in ("equipment", "pain")))
     beside = replace(told, intents=intents, sets=(), dates=None, correction=None, ask=(), unread=())
     return Understood(beside, text, None, swaps=True)

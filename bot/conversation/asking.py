@@ -9,8 +9,8 @@ from datetime import datetime, timedelta
 from bot.conversation import asked_by_them, followups, told_anew, whose
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.movement_names import family_called
-from bot.conversation.placing import context_of, message_of, placed
-from bot.reading import complete, read
+from bot.conversation.placing import context_of, message_of, placed, read_alone
+from bot.reading import complete
 from bot.reading.days import named_days
 from bot.reading.mending.value_alone import value_alone
 from bot.reading.reading import Ask, Context, Reading, SetRead
@@ -124,7 +124,7 @@ def without_doubtful_values(desk: Desk, reading: Reading, text: str) -> Reading:
     """The reading without efforts and loads that may as well be what is asked for."""
     kept = without_doubtful_efforts(reading)
     if any(doubt.about == "load_kg" for doubt in kept.ask) and any(one.load_kg is not None for one in kept.sets):
-        alone = read(text, replace(context_of(desk, desk.said_at), today=None))
+        alone = read_alone(desk, text)
         kept = replace(kept, sets=_with_loads_told(kept.sets, alone))
     return kept
 
@@ -244,14 +244,14 @@ def _is_load(figure: str, load_kg: float, context: Context) -> bool:
 
 def _names_other_work(desk: Desk, answer: str) -> bool:
     """Whether an answer tells sets of a movement that it names and that is not known for sure: a report of its own."""
-    alone = read(answer, replace(context_of(desk, desk.said_at), today=None))
+    alone = read_alone(desk, answer)
     named = any(doubt.about == "movement" and doubt.span[:1].isalpha() for doubt in alone.ask)
     return named and any(one.reps is not None or one.hold_s is not None for one in alone.sets)
 
 
 def _tells_pain(desk: Desk, answer: str) -> bool:
     """Whether an answer speaks of pain and of no sets: it is a message of its own."""
-    alone = read(answer, replace(context_of(desk, desk.said_at), today=None))
+    alone = read_alone(desk, answer)
     figures = any(sign.isdigit() for sign in answer)  # a number alone is what was asked for
     placed = any(one.site is not None or not figures for one in alone.pain)
     return (placed or bool(alone.red_flags)) and not alone.sets
@@ -259,7 +259,7 @@ def _tells_pain(desk: Desk, answer: str) -> bool:
 
 def _has_its_own(desk: Desk, answer: str, earlier: Reading) -> bool:
     """Whether an answer says what the earlier message did not: "only bands this week" is a message of its own."""
-    alone = read(answer, replace(context_of(desk, desk.said_at), today=None))
+    alone = read_alone(desk, answer)
     named = any(one.movement is not None for one in alone.sets)  # "28/2 - 3/3" looks like sets, of no movement
     return named or bool(set(alone.intents) & OF_ITS_OWN - set(earlier.intents))
 

@@ -51,8 +51,9 @@ ABSENT = {"move", "missed", "away", "ill", "pause", "resume", "stop", "equipment
 def handle(desk: Desk, incoming: Incoming) -> None:
     """Answer one message of an athlete; what it changed of today's plan, and for the coach, goes out after it."""
     if _answered(desk, incoming):
+        review = desk.review  # by which a plan goes out: that it went changes no alert
         plans.refresh(desk)
-        alerts.send_new(desk)
+        alerts.send_new(desk, review)
 
 
 def _answered(desk: Desk, incoming: Incoming) -> bool:

@@ -14,7 +14,9 @@ from sqlmodel import Session
 
 from bot.clock import moment_of
 from bot.conversation.plan_json import plan_object
+from bot.reading import read
 from bot.reading.message import Message
+from bot.reading.reading import Context, Reading
 from bot.wording import Wording, wording_for
 from planner import plan_for
 from planner.facts import Record, SaidBy, SentPlan
@@ -135,6 +137,7 @@ class Desk:
     _record: Record | None = field(default=None, repr=False)
     _fold: Fold | None = field(default=None, repr=False)
     messages: dict[str, Message] = field(default_factory=dict, repr=False)  # `placing.message_of`
+    _readings: dict[tuple[str, Context], Reading] = field(default_factory=dict, repr=False)
 
     @classmethod
     def of(
@@ -151,6 +154,7 @@ class Desk:
         if ready is not None:
             ready.mail, ready.cause, ready.said_by, ready.said_at = mail, cause, said_by, at
             ready.messages.clear()
+            ready._readings.clear()
             return ready
         row = persons.athlete(mail.tx, athlete_id)
         coach = persons.person_of(persons.coach(mail.tx, row.coach_id))
@@ -290,6 +294,15 @@ class Desk:
     def forget(self) -> None:
         self._athlete = self._record = self._fold = None
         self.messages.clear()
+
+    # ---- what is said ----------------------------------------------------------------------------------------------
+
+    def read(self, text: str, context: Context) -> Reading:
+        """What words say, read once however many rules ask: reading is most of the work of a message."""
+        found = self._readings.get((text, context))
+        if found is None:
+            found = self._readings[text, context] = read(text, context)
+        return found
 
     # ---- saying and planting --------------------------------------------------------------------------------------
 

@@ -9,7 +9,6 @@ from datetime import date
 
 from bot.conversation.desk import Desk
 from bot.conversation.words import phrases
-from bot.reading import read
 from bot.reading.days import named_days
 from bot.reading.little import little
 from bot.reading.mending.fields import NEAR_BODY
@@ -53,32 +52,31 @@ def told_on(desk: Desk, day: date, but_by: int | None = None) -> list[Session]:
     return sorted((one for one in told if one.fact not in own), key=lambda one: one.fact or 0)
 
 
-def beside(told: list[Session], text: str, context: Context, alone: Reading | None = None) -> Placed:
+def beside(desk: Desk, told: list[Session], text: str, context: Context) -> Placed:
     """A message on a day that was told of: its plan is answered, and must not be answered twice.
 
     Args:
         told: The day's reports, not empty.
         context: With the day's plan.
-        alone: The message read without the plan, where that is known.
     """
-    alone = alone or read(text, replace(context, today=None))
+    alone = desk.read(text, replace(context, today=None))
     if MENDS & set(alone.intents):
         return Placed(alone, replace(context, today=None))
-    more = _one_more_set(told, alone, text, context)
+    more = _one_more_set(desk, told, alone, text, context)
     if more is not None:
         return more
     if (alone.sets or alone.session_rpe is not None) and not alone.ask:
-        one = _of_one_movement(told, alone, text, context) if len(alone.sets) < 2 else None
-        whole = _with_its_load(alone, told, text, context)
+        one = _of_one_movement(desk, told, alone, text, context) if len(alone.sets) < 2 else None
+        whole = _with_its_load(desk, alone, told, text, context)
         return one or told_otherwise(told, whole.reading, text, context) or whole
     mended = (
-        _of_one_movement(told, alone, text, context)
-        or _load_alone(told, alone, text, context)
-        or _more_of_the_last(told, alone, text, context)
+        _of_one_movement(desk, told, alone, text, context)
+        or _load_alone(desk, told, alone, text, context)
+        or _more_of_the_last(desk, told, alone, text, context)
     )
     if mended is not None:
         return mended
-    by_plan = _by_plan(alone, text, context)
+    by_plan = desk.read(text, context)
     if not by_plan.sets:
         return Placed(by_plan, context)
     done = {work.movement for session in told for work in session.sets}
@@ -90,7 +88,7 @@ def beside(told: list[Session], text: str, context: Context, alone: Reading | No
         last = replace(
             context, today=tuple(_as_asked(work, parts.get(work.movement, "main")) for work in told[-1].sets)
         )
-        again = read(text, last)
+        again = desk.read(text, last)
         if again.sets and (alone.sets or _is_change_of(told[-1].sets, again)):
             return Placed(again, last, mends=True).again(again)
         if again.sets:
@@ -100,13 +98,7 @@ def beside(told: list[Session], text: str, context: Context, alone: Reading | No
     return Placed(by_plan, context)
 
 
-def _by_plan(alone: Reading, text: str, context: Context) -> Reading:
-    """The message read against the day's plan. Reading is most of the work of a message: where no plan was sent, it
-    is what was read without one."""
-    return alone if context.today is None else read(text, context)
-
-
-def _one_more_set(told: Sequence[Session], alone: Reading, text: str, context: Context) -> Placed | None:
+def _one_more_set(desk: Desk, told: Sequence[Session], alone: Reading, text: str, context: Context) -> Placed | None:
     """ "Archers 2 a side", after such a set was told: the plan says which archers, and it is another set, told as it
     was done. What puts right or takes back says so."""
     if any(one.movement is not None for one in alone.sets) or alone.session_rpe is not None or alone.pain:
@@ -115,7 +107,7 @@ def _one_more_set(told: Sequence[Session], alone: Reading, text: str, context: C
         return None
     if puts_right(text) or _says(text, "only") or _was(text, context):
         return None
-    by_plan = _by_plan(alone, text, context)
+    by_plan = desk.read(text, context)
     names, sides = {one.movement for one in by_plan.sets}, [one.side for one in by_plan.sets]
     last = _last_of(list(told), str(next(iter(names), "")))
     alike = len(names) == 1 and len(set(sides)) == len(sides) and len({work.side for work in last}) == len(last)
@@ -157,20 +149,20 @@ def _differs(by_plan: Reading, done: set[str], plan: tuple[PlannedSet, ...]) -> 
     return told != [_amount(one) for one in plan if one.movement in done] and bool(told) and rest == planned
 
 
-def _with_its_load(alone: Reading, told: list[Session], text: str, context: Context) -> Placed:
+def _with_its_load(desk: Desk, alone: Reading, told: list[Session], text: str, context: Context) -> Placed:
     """A report that is whole by itself; a load that it leaves out is the plan's, or that of the same work before."""
     names = {one.movement for one in alone.sets}
     known = {work.movement for session in told for work in session.sets}
     bare = Placed(alone, replace(context, today=None))
     if not names & known:
-        by_plan = _by_plan(alone, text, context)
+        by_plan = desk.read(text, context)
         return Placed(by_plan, context) if names and _same_work(by_plan, alone) else bare
     if len(names) > 1 or all(one.load_kg for one in alone.sets):
         return bare
     last = _last_of(told, str(next(iter(names))))
     top = max(work.load_kg for work in last)
     beside = replace(context, today=tuple(_as_asked(work, "main") for work in last if work.load_kg == top))
-    again = read(text, beside)
+    again = desk.read(text, beside)
     return Placed(again, beside) if _same_work(again, alone) else bare
 
 
@@ -181,7 +173,7 @@ def _same_work(one: Reading, other: Reading) -> bool:
     ]
 
 
-def _of_one_movement(told: list[Session], alone: Reading, text: str, context: Context) -> Placed | None:
+def _of_one_movement(desk: Desk, told: list[Session], alone: Reading, text: str, context: Context) -> Placed | None:
     """ "First set of dips was 6", "dips were at +10", after dips were told of: those are meant, and no more of them."""
     message = read_message(text, replace(context, language=alone.language))
     named = find_movements(message)
@@ -198,7 +190,7 @@ def _of_one_movement(told: list[Session], alone: Reading, text: str, context: Co
     effort = _at_effort(alone)
     if last and effort is not None:
         return _with_effort(last, replace(alone, session_rpe=effort, ask=()), context)
-    changed = _against(last, words, context) or _against(last, f"{every} {words}", context, same_reps=True)
+    changed = _against(desk, last, words, context) or _against(desk, last, f"{every} {words}", context, same_reps=True)
     if changed is None or not _has_reps_of(alone, changed.reading):
         changed = _each_so(last, alone, text, context)
     on = alone.performed_on
@@ -281,14 +273,14 @@ def _each_so(last: Sequence[WorkSet], alone: Reading, text: str, context: Contex
     return Placed(whole, replace(context, today=None), mends=True).again(whole)
 
 
-def _more_of_the_last(told: list[Session], alone: Reading, text: str, context: Context) -> Placed | None:
+def _more_of_the_last(desk: Desk, told: list[Session], alone: Reading, text: str, context: Context) -> Placed | None:
     """ "2 more sets", of no movement: of the one told last, not of all that is planned."""
     if alone.pain or any(one.reps is not None or one.movement is not None for one in alone.sets):
         return None
     if [one.about for one in alone.ask] != ["movement"] or len(text.split()) > MOST_WORDS:
         return None
     last = _last_of(told, told[-1].sets[-1].movement)
-    again = _against(last, text, context)
+    again = _against(desk, last, text, context)
     return again if again is not None and len(again.reading.sets) > len(last) else None
 
 
@@ -319,14 +311,14 @@ def filled(reading: Reading, answer: str) -> Reading | None:
     return replace(reading, sets=sets, ask=())
 
 
-def _load_alone(told: list[Session], alone: Reading, text: str, context: Context) -> Placed | None:
+def _load_alone(desk: Desk, told: list[Session], alone: Reading, text: str, context: Context) -> Placed | None:
     """ "With 20 kg", of the report before: the load of its main work."""
     if alone.sets or alone.pain or len(text.split()) > MOST_WORDS or not _is_load(text, context):
         return None
     parts = _parts(context.today or ())
     main = [work.movement for work in told[-1].sets if parts.get(work.movement, "main") == "main"]
     every = phrases("every_set")[alone.language][0]
-    return _against(_last_of(told, main[-1]), f"{every} {text}", context, same_reps=True) if main else None
+    return _against(desk, _last_of(told, main[-1]), f"{every} {text}", context, same_reps=True) if main else None
 
 
 def _last_of(told: list[Session], movement: str) -> tuple[WorkSet, ...]:
@@ -342,17 +334,21 @@ def _is_load(text: str, context: Context) -> bool:
     return said is not None and "load_kg" in said.fields and not of_body
 
 
-def _against(last: tuple[WorkSet, ...], words: str, context: Context, *, same_reps: bool = False) -> Placed | None:
+def _against(
+    desk: Desk, last: tuple[WorkSet, ...], words: str, context: Context, *, same_reps: bool = False
+) -> Placed | None:
     """The words as a change of told sets, those of the most load; None where they change nothing for sure."""
     top = max((work.load_kg for work in last), default=0.0)
     meant = [work for work in last if work.load_kg == top]
+    if not meant:
+        return None
     beside = replace(context, today=tuple(_as_asked(work, "main") for work in meant))
-    again = read(words, beside)
+    again = desk.read(words, beside)
     missed = [one.about for one in again.ask] == ["reps"] and any(one.failed for one in again.sets)
-    if meant and missed and not same_reps and _is_change_of(meant, again):
+    if missed and not same_reps and _is_change_of(meant, again):
         return Placed(again, beside, mends=True).again(again)  # "last one failed": with how many reps is asked
     fewer = _is_fewer_of(meant, again) and _says(words, "only")
-    if not meant or again.ask or again.pain or not (fewer or _is_change_of(meant, again) or _is_more_of(meant, again)):
+    if again.ask or again.pain or not (fewer or _is_change_of(meant, again) or _is_more_of(meant, again)):
         return None
     if same_reps and [one.reps for one in again.sets] != [work.reps for work in meant]:
         return None

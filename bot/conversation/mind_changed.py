@@ -15,7 +15,6 @@ from bot.conversation.desk import Desk
 from bot.conversation.outcomes import outcome
 from bot.conversation.placing import message_of
 from bot.conversation.words import folded
-from bot.reading import read
 from bot.reading.days import Day, named_days
 from bot.reading.message import Message
 from bot.reading.reading import Correction, Reading
@@ -54,7 +53,7 @@ def meant(desk: Desk, text: str) -> Change | None:
     if turned is None or not (days or keeps):
         return None
     bounded = bool(days) and all(day.link in BOUNDS or day.kind == "length" for day in days)
-    if not turned and not keeps and not (bounded and set(read(text, message.context).intents) <= NO_WISH):
+    if not turned and not keeps and not (bounded and set(desk.read(text, message.context).intents) <= NO_WISH):
         return None
     agreed = _newest(desk)
     if agreed is None:

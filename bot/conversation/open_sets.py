@@ -8,7 +8,7 @@ from datetime import date, datetime
 from bot.conversation.asking import plant_expiry
 from bot.conversation.desk import Desk
 from bot.conversation.placing import context_of
-from bot.reading import complete, read
+from bot.reading import complete
 from bot.reading.reading import Ask, Reading, SetRead
 from bot.wording import Wording
 from bot.wording.sets import set_in_words
@@ -59,12 +59,12 @@ def completed(desk: Desk, question: questions.Question, answer: str) -> tuple[Re
     """The report of the set asked for, those still open behind it; None where the words are no answer to that."""
     sent_at = datetime.fromisoformat(question.data["sent_at"])
     context = replace(context_of(desk, sent_at), today=None)
-    if _is_of_its_own(read(answer, context)):
+    if _is_of_its_own(desk.read(answer, context)):
         return None
     first, *others = planned_from_json(question.data["sets"])
     # As if it had been told without the number: the reader knows how to put an answer into that.
     told = f"{desk.say.movement(first.movement)} 1 set +{first.load_kg:g} kg"
-    whole = complete(told, replace(read(told, context), ask=()), Ask(question.about or REPS, ""), answer, context)
+    whole = complete(told, replace(desk.read(told, context), ask=()), Ask(question.about or REPS, ""), answer, context)
     if whole is None or whole.ask or len(whole.sets) != 1:
         return None
     assert question.id is not None

@@ -7,9 +7,8 @@ from dataclasses import replace
 from datetime import timedelta
 
 from bot.conversation.desk import Desk
-from bot.conversation.placing import context_of
+from bot.conversation.placing import read_alone
 from bot.conversation.words import phrases
-from bot.reading import read
 from bot.reading.reading import PainRead, Reading
 from planner.facts import PainAnswer
 from storage import facts
@@ -40,7 +39,7 @@ def _of_the_place(desk: Desk, text: str) -> Reading | None:
     recent = [one for one in desk.record.pain if one.score is not None and desk.said_on - one.on <= FRESH]
     if not recent:
         return None
-    alone = read(text, replace(context_of(desk, desk.said_at), today=None))
+    alone = read_alone(desk, text)
     if alone.sets or alone.red_flags or len(alone.pain) != 1 or alone.performed_on not in (None, desk.said_on):
         return None
     (now,) = alone.pain

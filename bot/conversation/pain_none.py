@@ -9,9 +9,8 @@ from typing import cast
 
 from bot.conversation.desk import Buttons, Desk
 from bot.conversation.pain_questions import buttons_of, places_of
-from bot.conversation.placing import context_of
+from bot.conversation.placing import read_alone
 from bot.conversation.words import phrases
-from bot.reading import read
 from bot.reading.reading import PainRead, Reading
 from planner.facts import Side
 from storage.questions import Question
@@ -33,7 +32,7 @@ def told(desk: Desk, asked: Question, text: str) -> Reading | None:
     if led is None or not led["rest"] or led["word"].casefold() not in phrases("no_pain")["no"]:
         return None
     words = set(WORD.findall(led["rest"].casefold()))
-    rest = read(led["rest"], replace(context_of(desk, desk.said_at), today=None))
+    rest = read_alone(desk, led["rest"])
     if rest.pain or rest.red_flags or rest.sets or rest.ask or words & set(phrases("no_pain")["but"]):
         return None
     if any(sign.isdigit() for sign in led["rest"]):

@@ -10,7 +10,6 @@ from bot.conversation.coach_vocabulary import plain
 from bot.conversation.desk import Desk
 from bot.conversation.placing import context_of
 from bot.conversation.words import phrases
-from bot.reading import read
 from planner import ladders
 from planner.facts import Clip, PlannedSet, Side
 from storage import notes, outbox
@@ -73,7 +72,7 @@ def _shows(desk: Desk, caption: str) -> tuple[str | None, Side | None]:
     context = replace(context_of(desk, desk.said_at), today=asked)
     # The reader names movement and side of sets, so the caption is given one where it has none.
     for words in (caption, f"{caption} {ONE_REP}", f"{named} {caption} {ONE_REP}") if caption.strip() else ():
-        found = read(words, context).sets
+        found = desk.read(words, context).sets
         if found and found[0].movement is not None:
             return found[0].movement, found[0].side
     return skill, None

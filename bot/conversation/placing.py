@@ -9,7 +9,6 @@ from bot.conversation import followups, schemes_told
 from bot.conversation.desk import Desk
 from bot.conversation.followups import Placed
 from bot.conversation.reports import trained
-from bot.reading import read
 from bot.reading.days import named_days
 from bot.reading.message import Message, read_message
 from bot.reading.movements import find_movements
@@ -32,6 +31,11 @@ def context_of(desk: Desk, sent_at: datetime) -> Context:
         today=_planned(desk, day_of(desk, sent_at)),
         nicknames=nicknames_of(desk.tx, desk.coach.id),
     )
+
+
+def read_alone(desk: Desk, text: str) -> Reading:
+    """What words said now say beside no plan."""
+    return desk.read(text, replace(context_of(desk, desk.said_at), today=None))
 
 
 def message_of(desk: Desk, text: str) -> Message:
@@ -69,30 +73,30 @@ def _placed(desk: Desk, text: str, context: Context, but_by: int | None) -> Plac
     if earlier is not None:
         return earlier
     if told:
-        alone = read(text, replace(context, today=None))
+        alone = desk.read(text, replace(context, today=None))
         on = alone.performed_on
         named = followups.told_on(desk, on, but_by) if on is not None and on != told[0].on else []
         if named:
-            return followups.beside(named, text, replace(context, today=_planned(desk, named[0].on)), alone)
-        return followups.beside(told, text, context, alone)
-    by_day = Placed(read(text, context), context)
+            return followups.beside(desk, named, text, replace(context, today=_planned(desk, named[0].on)))
+        return followups.beside(desk, told, text, context)
+    by_day = Placed(desk.read(text, context), context)
     day = by_day.reading.performed_on
     then = followups.told_on(desk, day, but_by) if day not in (None, day_of(desk, context.sent_at)) else []
     if then and day is not None:
-        return followups.beside(then, text, replace(context, today=_planned(desk, day)))
+        return followups.beside(desk, then, text, replace(context, today=_planned(desk, day)))
     if day is not None and day != day_of(desk, context.sent_at) and _planned(desk, day) is not None:
         other = replace(context, today=_planned(desk, day))
-        return Placed(read(text, other), other)
+        return Placed(desk.read(text, other), other)
     if day is not None and day != day_of(desk, context.sent_at) and by_day.reading.sets and context.today is not None:
-        alone = read(text, replace(context, today=None))
+        alone = desk.read(text, replace(context, today=None))
         if not alone.sets:
             # "All done yesterday", where yesterday had no plan: it is not today's, which is still to be done.
             other = replace(context, today=_not_told_of(desk, day))
-            return Placed(read(text, other), other)
+            return Placed(desk.read(text, other), other)
     if context.today is None and not by_day.reading.sets and len(text) <= SHORT:
         open_plan = _not_told_of(desk, day_of(desk, context.sent_at))
         if open_plan is not None:
-            late = Placed(read(text, replace(context, today=open_plan)), replace(context, today=open_plan))
+            late = Placed(desk.read(text, replace(context, today=open_plan)), replace(context, today=open_plan))
             return late if late.reading.sets else by_day
     return by_day
 
@@ -118,7 +122,7 @@ def _of_an_earlier_day(
     ]
     if named & here or not had:
         return None
-    then = followups.beside(followups.told_on(desk, max(had), but_by), text, replace(context, today=None))
+    then = followups.beside(desk, followups.told_on(desk, max(had), but_by), text, replace(context, today=None))
     return then.again(replace(then.reading, performed_on=max(had))) if then.mends else None
 
 

@@ -82,7 +82,7 @@ def handle(desk: Desk, text: str, pressed: str | None) -> bool:
         say = desk.say
         buttons = [(say.say("button-erase"), CONFIRM), (say.say("button-keep"), KEEP)]
         desk.tell(say.say("erase-sure", coach=desk.coach.name, days=backup.KEEP_ERASED.days), buttons=buttons)
-    elif kind is None and pressed is None and _open(desk) and calls_off(text):
+    elif kind is None and pressed is None and calls_off(text) and _open(desk):
         return _called_off(desk)
     else:
         return kind is not None

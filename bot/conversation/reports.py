@@ -197,7 +197,7 @@ def next_session(desk: Desk) -> DayPlan | None:
     review = desk.review
     following = review.next_training_on
     if following == desk.today:
-        coming = desk.week_ahead(DAYS_AHEAD)[1:]
+        coming = (desk.plan(desk.today + timedelta(ahead)) for ahead in range(1, DAYS_AHEAD))
         return next((plan for plan in coming if plan.sets), None)
     return desk.plan(following) if following is not None else None
 

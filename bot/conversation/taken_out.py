@@ -21,9 +21,11 @@ def carried_out(desk: Desk, text: str) -> str | None:
     """Take the movement out of the newest report that has it; None where the words say anything else."""
     if len(text) > MOST_CHARACTERS:
         return None
-    message = message_of(desk, text)
+    message, known = message_of(desk, text), folded("take_out")
+    words = set(" ".join(one.text for one in message.tokens).split())
+    if not any(words.issuperset(one.split()) for one in (*known["verbs"], *known["not_done"])):
+        return None
     named, days = find_movements(message), named_days(message).days
-    known = folded("take_out")
     spoken = [*[span for one in named for span in one.spans], *[(day.start, day.end) for day in days]]
     inside = {at for start, end in spoken for at in range(start, end)}
     left = [one.text for at, one in enumerate(message.tokens) if at not in inside and one.kind not in ("sym", "nl")]

@@ -15,7 +15,6 @@ import tomli
 from bot.conversation.coach_vocabulary import plain
 from bot.conversation.desk import Desk
 from bot.conversation.placing import context_of, message_of
-from bot.reading import read
 from bot.reading.movements import find_movements
 from bot.reading.reading import Ask, Reading
 from storage import persons, questions
@@ -39,7 +38,7 @@ def asked(desk: Desk, text: str) -> Reading | None:
     if not named:
         return None
     rest = own_part(desk, text, MINE) or ""
-    told = read(rest, context_of(desk, desk.said_at))
+    told = desk.read(rest, context_of(desk, desk.said_at))
     if not told.sets:
         return None
     return replace(

@@ -122,7 +122,12 @@ class Cues:
         comma = next((at for at in range(start - 1, low - 1, -1) if self.tokens[at].text == ","), None)
         if comma is None or any(at not in self._places and not self.covers("is", at) for at in range(comma + 1, start)):
             return False
-        return any(comma < site <= start + DEGREES_NEAR for site in self._sites)
+        return any(comma < site <= start + DEGREES_NEAR for site in self._sites) and not self._hurt(low, comma)
+
+    def _hurt(self, low: int, end: int) -> bool:
+        """Whether the other person hurt a place of theirs in [low, end): "buddy tore his biceps, arm all blue"."""
+        theirs = any(token.text in little("of_themselves") for token in self.tokens[low:end])
+        return theirs and any(low <= site < end for site in self._sites)
 
 
 def _gone_by(token: Token, year: int) -> bool:

@@ -115,7 +115,8 @@ def drop_unreal(
     loads = [fact for fact in facts if fact.kind == "load" and fact.value and wanted[fact.start]]
     if len(loads) == 1 and not message.context.today:
         sets = max((len(f.value) for f in facts if f.kind == "rows" and wanted[f.start]), default=0)
-        kept = _with_wished_load(kept, loads[0], sets)
+        if not _of_later(message, kept, loads[0]):
+            kept = _with_wished_load(kept, loads[0], sets)
     return kept
 
 
@@ -142,6 +143,13 @@ def _outdone(message: Message, facts: Sequence[Fact], hit: Hit, end: int, named:
     compares = hit.end - hit.start > 1
     bested = compares or ("record" in named and numbers == 1)
     return told and bested and numbers > 0 and not any(fact.kind == "move" for fact in behind)
+
+
+def _of_later(message: Message, kept: Sequence[Fact], load: Fact) -> bool:
+    """ "Dips 3x10. Next month I want to hang 20 kg": a load of a time to come, in a sentence behind all the sets."""
+    start, end = next(((low, high) for low, high in message.sentences if low <= load.start < high), (0, 0))
+    later = any(token.text in little("in_future") for token in message.tokens[start:end])
+    return later and all(fact.end <= start for fact in kept if fact.kind in ("rows", "bare"))
 
 
 def _with_wished_load(kept: list[Fact], load: Fact, sets: int) -> list[Fact]:

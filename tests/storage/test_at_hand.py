@@ -3,7 +3,7 @@
 import sqlalchemy as sa
 
 from planner.facts import Bodyweight
-from storage import chats, due, facts, persons, questions, rules
+from storage import chats, due, facts, persons, questions, records, rules
 from tests.storage.sample import HOUR, NOW, TODAY
 
 
@@ -25,14 +25,17 @@ def test_who_asks_again_is_answered_without_the_database(store, mira):
         def ask():
             persons.athlete(tx, mira.id)
             persons.coach(tx, mira.coach_id)
+            chats.person_at(tx, "terminal", "mira", mira)
             chats.addresses_of(tx, mira)
+            chats.addresses_of(tx, mira, blocked=True)
+            chats.numbers_of(tx, mira)
             rules.nicknames_of(tx, mira.coach_id)
-            questions.open_questions(tx, mira)
-            questions.open_question(tx, mira, "pain")
             questions.stood_open(tx, mira, NOW, "pain")
             questions.stood_open(tx, mira, NOW)
+            questions.open_questions(tx, mira)
+            questions.open_question(tx, mira, "pain")
 
-        assert selects(store, ask) == 6
+        assert selects(store, ask) == 4  # the athlete with their coach, the chats, the nicknames, the questions
         assert selects(store, ask) == 0
 
 
@@ -64,6 +67,41 @@ def test_what_is_written_is_seen_at_once(store, mira):
         before = persons.coach(tx, mira.coach_id).stamp
         persons.touch_coach(tx, mira.coach_id)
         assert persons.coach(tx, mira.coach_id).stamp != before
+
+
+def test_who_moved_to_another_address_is_not_taken_for_who_was_there(store, mira):
+    jonas = persons.Who("athlete", mira.id + 1)
+    with store.transaction() as tx:
+        chats.bind_chat(tx, "terminal", "mira", jonas, NOW)
+        assert chats.person_at(tx, "terminal", "mira", mira).id == jonas.id
+        chats.unbind_chat(tx, "terminal", "mira")
+        assert chats.person_at(tx, "terminal", "mira", mira) is None
+
+
+def test_questions_at_hand_are_those_of_the_moment(store, mira):
+    """What lapsed after a moment stood open at it, what was asked after it did not; open now is neither of both."""
+    with store.transaction() as tx:
+        lapsed = questions.ask(tx, mira, "lapsed", NOW - HOUR)
+        questions.expire(tx, mira, "lapsed", NOW + HOUR)
+        stays = questions.ask(tx, mira, "stays", NOW - HOUR)
+        later = questions.ask(tx, mira, "later", NOW + HOUR)
+    for asked_first in (True, False):
+        with store.transaction() as tx:
+            if asked_first:
+                questions.open_questions(tx, mira)
+            assert [one.id for one in questions.stood_open(tx, mira, NOW)] == [stays, lapsed]
+            assert [one.id for one in questions.stood_open(tx, mira, NOW + 2 * HOUR)] == [later, stays]
+            assert [one.id for one in questions.open_questions(tx, mira)] == [later, stays]
+
+
+def test_a_fact_leaves_the_athlete_at_hand_with_the_stamp_that_it_set(store, mira):
+    with store.transaction() as tx:
+        records.record(tx, mira.id)
+        facts.add(tx, mira.id, Bodyweight(TODAY, 70.0), "athlete", NOW, None)
+        assert selects(store, lambda: records.record(tx, mira.id)) == 0
+        left = persons.athlete(tx, mira.id).stamp
+    with store.transaction() as tx:
+        assert persons.athlete(tx, mira.id).stamp == left
 
 
 def test_what_is_to_be_written_later_is_seen_at_once(store, mira):

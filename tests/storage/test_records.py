@@ -35,8 +35,8 @@ def test_two_athletes_take_as_many_queries_as_one(store, mira):
     add_all(store, mira.id)
     one = queries(store, [mira.id])
     assert len(queries(store, [mira.id, mira.id + 1])) == len(one)
-    # 13 kinds of rows, the coach and their rules; on PostgreSQL a last look whether somebody wrote meanwhile.
-    assert len(one) == (17 if store.path is None else 15)
+    # 13 kinds of rows and the coach's rules; on PostgreSQL a last look whether somebody wrote meanwhile.
+    assert len(one) == (15 if store.path is None else 14)
 
 
 def test_an_unchanged_athlete_is_not_read_again(store, mira):
@@ -120,6 +120,33 @@ def test_what_is_read_on_top_of_an_older_record_is_what_is_read_anew(store, mira
             assert records.record(tx, mira.id) == on_top == inside
 
 
+def test_of_a_record_known_before_only_what_is_new_is_read(store, mira):
+    """Its athlete, which facts stand, those that are new, and the coach's rules; on PostgreSQL a last look."""
+    add_all(store, mira.id)
+    with store.transaction() as tx:
+        records.record(tx, mira.id)
+    with store.transaction() as tx:
+        facts.add_sent(tx, mira.id, EVERY_FACT[-1], NOW, None, ())
+        facts.withdraw(tx, "pain", 1, NOW)
+    asked = queries(store, [mira.id], fresh=False)
+    of_clip = 1  # which can be another by now
+    assert len(asked) == 4 + of_clip + (store.path is None)
+    with store.transaction() as tx:
+        on_top = records.record(tx, mira.id)
+    assert read_anew(store, mira.id) == on_top
+    assert (len(on_top.sent), on_top.pain) == (2, ())
+
+
+def test_a_clip_that_was_looked_at_since_is_seen_to_be(store, mira):
+    with store.transaction() as tx:
+        clip = facts.add(tx, mira.id, f.Clip(TODAY, "pull_up", None, seen_by_coach=False), "athlete", NOW, 1)
+        assert not records.record(tx, mira.id).clips[0].seen_by_coach
+    with store.transaction() as tx:
+        facts.mark_clip_seen(tx, clip)
+    with store.transaction() as tx:
+        assert records.record(tx, mira.id).clips[0].seen_by_coach
+
+
 def test_an_id_that_a_rollback_freed_brings_the_new_report(store, mira):
     def lost() -> None:
         with store.transaction() as tx:
@@ -160,11 +187,11 @@ def test_a_record_mended_within_a_transaction_is_as_if_read_anew(store, mira, fa
     add_all(store, mira.id)
     with store.transaction() as tx:
         records.record(tx, mira.id)
-        added = facts.add(tx, mira.id, fact, "athlete", NOW, 2)
+        added = facts.add(tx, mira.id, fact, "coach", NOW, 2)
         with_it = records.record(tx, mira.id)
         facts.withdraw(tx, facts.BY_FACT[type(fact)].kind, added, NOW)
         without_it = records.record(tx, mira.id)
-        facts.add(tx, mira.id, fact, "athlete", NOW, 3)
+        facts.add(tx, mira.id, fact, "coach", NOW, 3)
         last = records.record(tx, mira.id)
     assert with_it != without_it
     assert read_anew(store, mira.id) == last

@@ -24,6 +24,7 @@ LEAST_LINE = 3  # tokens
 SHORT = 8  # tokens
 NEAR = 0.04  # an unnamed figure this near the last known bodyweight is one (common practice, no source)
 MOST_BY = 10  # a weight that changed by so much is one on the belt
+NEAR_PLANNED = 0.3  # of a planned load: a figure called "weight" may be in its place (common practice, no source)
 CHANGE = 0.15  # a bodyweight further than this from the last known one is asked about (common practice)
 
 
@@ -120,8 +121,9 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             return
         if start not in strong and (moved or start in lone):
             continue  # "with the weight 7.5 kg", "statt 20 hab ich 22,5 Kilo drangehängt"
-        if moved and kg < PLAUSIBLE_KG[0] and {token.text for token in tokens[start:end]} <= little("weight"):
-            continue  # "Klimmzüge 3x5, Gewicht 7,5 kg": on the belt
+        on_the_belt = kg < PLAUSIBLE_KG[0] and tokens[start].text in little("weight")
+        if on_the_belt and (end == start + 1 if moved else _near_planned(body, kg)):
+            continue  # "Klimmzüge 3x5, Gewicht 7,5 kg", "weight was 17.5" of planned 20
         alone = sum(1 for token in tokens if token.value is not None) == 1
         slip = value != int(value) and (alone or said is not None)  # "bodyweight 7.15": no count of repetitions
         if ((start in strong and value >= 25) or (slip and value < PLAUSIBLE_KG[0])) and not _is_load(body, start):
@@ -138,6 +140,12 @@ def _compared(body: BodyCues, at: int, end: int) -> bool:
     was = next((n for n in range(at, end) if tokens[n].text in little("was_once")), end)
     value = tokens[was + 1].value if was + 1 < end else None
     return value is not None and PLAUSIBLE_KG[0] <= value and was + 2 not in body.starts("unit", "rep_like")
+
+
+def _near_planned(body: BodyCues, kg: float) -> bool:
+    """Whether a figure is like a load of the day's plan."""
+    loads = [one.load_kg for one in body.message.context.today or () if one.load_kg]
+    return any(abs(kg - load) <= NEAR_PLANNED * load for load in loads)
 
 
 def _with_tenths(body: BodyCues, at: int) -> tuple[float, int]:

@@ -19,12 +19,26 @@ MOST_EXTRA = 5  # more sets beyond the plan are asked
 
 def of_added(told: Told, said: Said) -> bool:
     """ "One more set of dips, 6 reps": the reps are those of that set; whether that is what is said."""
+    if _so_many_now(told, said):
+        return True
     if told.added_in is None or told.added_in[1] != said.clause.sentence:
         return False
     if not said.values or said.scoped or said.named or said.names - {"the"}:
         return False
     change_added(told, said.clause)
     return True
+
+
+def _so_many_now(told: Told, said: Said) -> bool:
+    """ "Added a set, so 5 instead of 4": what the sets come to with those that were added before."""
+    if [fact.kind for fact in said.values] != ["instead"] or said.scoped or said.named:
+        return False
+    new, old, unit = said.values[0].value
+    for at, more in told.added.items():
+        own = [row for row in told.rows if (row.movement, row.part) == (told.rows[at].movement, told.rows[at].part)]
+        if unit is None and old * told.step(at) == len(own) and (new - old) * told.step(at) == len(more):
+            return True
+    return False
 
 
 def change_added(told: Told, clause: Clause) -> None:

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.plan.ground import plan_names
 from bot.reading.plan.value import near_load
 
 VALUED = frozenset({"bare", "load"})
@@ -50,7 +52,14 @@ def _sign(message: Message, facts: Sequence[Fact], at: int) -> int:
     """Whether the clause of a number says more or less; 0: neither, or both."""
     low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
     high = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
-    words = {token.text for token in message.tokens[facts[low].start : facts[high - 1].end]}
+    leaves = (
+        range(fact.start, fact.end)
+        for fact, after in pairwise(facts[low:high])
+        if after.kind == "scope" and "except" in plan_names(fact)  # "completo, menos la última en 6"
+    )
+    apart = {place for places in leaves for place in places}
+    span = range(facts[low].start, facts[high - 1].end)
+    words = {message.tokens[place].text for place in span if place not in apart}
     more, less = bool(words & little("step_up")), bool(words & little("step_down"))
     return more - less
 

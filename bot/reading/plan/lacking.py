@@ -22,6 +22,9 @@ def reps_lacked(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
             start, many = out[-2].start, _so_many(out[-2])
             out[-2:] = [out[-1], _lacked(start, fact.end, many, missed=fact.kind == "fail")]
             continue
+        if len(out) >= PARTED and _so_many(fact) and fact.note.get("spelled", True) and _behind_set(message, out):
+            out[-2:] = [out[-1], _lacked(out[-2].start, fact.end, _so_many(fact), missed=out[-2].kind == "fail")]
+            continue
         pair = [out[-1], fact] if out and out[-1].end == fact.start else []
         led = bool(pair) and _missed(pair[0]) and _told_reps(pair[1])  # "failed one rep on set 4"
         lack = pair[:1] if led else [one for one in pair if _lacks(message, one)][:1]
@@ -61,6 +64,12 @@ def _parted(message: Message, before: Sequence[Fact], fact: Fact) -> bool:
     return of_set and _told_reps(number) and bool(_so_many(number))
 
 
+def _behind_set(message: Message, before: Sequence[Fact]) -> bool:
+    """ "Fehlte in jedem Satz eine": the set stands between the word for what was lacking and the reps."""
+    lack, named = before[-PARTED:]
+    return named.kind == "scope" and (_missed(lack) or _lacks(message, lack))
+
+
 def _missed(fact: Fact) -> bool:
     return fact.kind == "fail" and fact.value is None and not fact.note.get("weak")
 
@@ -93,11 +102,11 @@ def _told_reps(fact: Fact) -> bool:
 
 
 def _set_named(before: Sequence[Fact], after: Sequence[Fact]) -> bool:
-    """Whether the clause names a set: "in the last one"."""
+    """Whether the clause names sets: "in the last one", "in every set"."""
     for facts in (reversed(before), after):
         for fact in facts:
             if fact.kind == "sep":
                 break
-            if fact.kind == "scope" and fact.value != "all":
+            if fact.kind == "scope":
                 return True
     return False

@@ -61,7 +61,9 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True
     if "other_load" in names and told and not any(f.kind in ("load", "loads", "at") for f in facts):
         return True  # "4x5, forgot the weight"
-    if any(f.kind == "count" and (f.note.keys() & {"of_plan", "only", "back_offs"}) for f in facts):
+    if any(
+        f.kind == "count" and (f.note.keys() & {"of_plan", "only", "back_offs"} or f.note.get("more")) for f in facts
+    ):
         return True
     loaded = any(f.kind in ("load", "bare") for f in facts) and not moves and not any(f.kind == "rows" for f in facts)
     loads = [f for f in facts if f.kind == "load" or (f.kind == "bare" and near_load(f.value, planned(message)))]

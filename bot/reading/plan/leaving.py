@@ -244,7 +244,8 @@ def all_of_side(told: Told, said: Said) -> bool:
     """ "Right all, left only the first two": all of that side."""
     sides = {fact.value for fact in said.clause.facts if fact.kind == "side"}
     whole = any(fact.kind == "scope" and fact.value == "all" for fact in said.clause.facts)
-    if not said.sided or len(sides) != 1 or not whole or said.values or said.names - {"done", "the"}:
+    whole = whole or "all_lifts" in said.names  # "links alles"
+    if not said.sided or len(sides) != 1 or not whole or said.values or said.names - {"done", "the", "all_lifts"}:
         return False
     if any(fact.kind not in ("side", "scope", "word", "scheme") for fact in said.clause.facts if fact.kind != "plan"):
         return False

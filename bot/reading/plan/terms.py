@@ -39,9 +39,11 @@ from bot.reading.plan.in_place import ended_as, in_place_of, old_first, parted_i
 from bot.reading.plan.lacking import reps_lacked
 from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
 from bot.reading.plan.missed_reps import all_but_a_rep, rep_of_a_set, rep_tried
+from bot.reading.plan.more_of_another import more_of_another
 from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_only, reps_in_figures, sets_of_so_many
 from bot.reading.plan.no_numbers import names_joined, no_numbers
 from bot.reading.plan.of_each_lift import of_each_lift
+from bot.reading.plan.others_counted import others_counted
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.paused import stops_denied
 from bot.reading.plan.quoted import quoted_pieces
@@ -77,6 +79,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 
 # In their order, each with the facts without which it changes nothing.
 RULES: tuple[tuple[Rule, str], ...] = (
+    (more_of_another, "move|'sets_put_on =extra_set|=by|count|rows|'sets_put_on|'on_top"),
     (named_and_counted, "=by move"),
     (both_halves, "=most side"),
     (nothing_but, "=not =except"),
@@ -105,6 +108,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (told_besides, "=done|=planned|=all_lifts rows load"),
     (minus_sets, "=minus count|bare =done|=planned"),
     (sets_by_load, "count load"),
+    (others_counted, "scope bare"),
     (missed_by_reps, "fail rows"),
     (first_then_rest, "=rest|scope rows|count"),
     (rest_instead, "=instead bare word"),

@@ -7,6 +7,7 @@ the last"), and what somebody "dropped to" or "took" is asked.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.reading.facts import Fact
 from bot.reading.fold.block import to_kg
@@ -35,6 +36,9 @@ def apply(
         return _instead(message, fact, where, asks)
     if fact.kind == "delta":
         amount, kind, sign = fact.value
+        planned = max((row.load_kg or 0.0 for row in where), default=0.0)
+        if kind == "load" and _says_extra(span) and planned and amount >= LEAST_LOAD * planned:
+            return _load(replace(fact, kind="load", value=amount), where, asks, span, False, False)
         for row in where:
             shift(row, amount, kind, sign)
         return True
@@ -102,8 +106,9 @@ def _load(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
             row.load_kg = 0.0
         return True
     planned = max((row.load_kg or 0.0 for row in where), default=0.0)
-    if fact.note.get("how") == "plus" and fact.value < SMALL_PART * planned:
-        asks.append(Ask("load_kg", span))  # "+2.5" of planned 20: more by so much, or all there was
+    extra = fact.note.get("how") == "plus" or _says_extra(span)
+    if extra and fact.value < SMALL_PART * planned:
+        asks.append(Ask("load_kg", span))  # "+2.5", "2.5 kg extra" of planned 20: more by so much, or all there was
         for row in where:
             row.load_kg, row.load_open = None, True
         return True
@@ -122,6 +127,11 @@ def _load(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
         return True
     _set_load(where, fact.value)
     return True
+
+
+def _says_extra(span: str) -> bool:
+    """ "27.5 kg extra": of planned 25 it is all there was, of planned 100 more by so much."""
+    return span.lower().split(" ")[-1] in little("extra_weight")
 
 
 def _work(fact: Fact, where: Sequence[Row], sure: bool) -> bool:

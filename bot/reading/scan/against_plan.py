@@ -29,7 +29,8 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         j = i + 1
         while s.at(j).has("plan", "the") or s.at(j).text in little("the", "article"):
             j += 1
-        if s.at(j).kind == "move" or s.at(j).has("scope"):  # "forgot the last dip set"
+        numbered = s.at(j).has("sets") and s.at(j + 1).kind == "num"
+        if s.at(j).kind == "move" or s.at(j).has("scope") or numbered:  # "forgot the last dip set", "forgot set 3"
             return [Fact("plan", item.start, item.end, "skipped", {"names": ["skipped"]})], i + 1
     if item.has("plan", "spot_on"):
         if s.planned and i and _closes(s, i + 1):  # "pull-ups bang on", and not "dead on my feet", "a sore spot on …"

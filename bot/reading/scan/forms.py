@@ -95,7 +95,7 @@ THEN: tuple[tuple[Form, Beginning], ...] = (
             words=("set_letter", "weight", "a", "one", "mine"),
         ),
     ),
-    (_alone(load), Beginning(_tables("load"), numbers=True, words=("had_it",), signs="#", letters=True)),
+    (_alone(load), Beginning(_tables("load"), numbers=True, words=("had_it", "weight"), signs="#", letters=True)),
     (_alone(assist), Beginning(_tables("assist"))),
     (
         marks,

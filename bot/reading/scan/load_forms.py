@@ -120,6 +120,14 @@ def percent(s: Scanner, i: int, j: int, value: float, how: str | None) -> Found 
     return None
 
 
+def _over_plan(s: Scanner, end: int) -> int:
+    """The item behind "de más", "too much" beside a plan: so many kilograms above it; 0 where no such words stand."""
+    for many in (1, 2) if s.planned else ():
+        if " ".join(s.at(at).text for at in range(end, end + many)) in little("over_plan"):
+            return end + many
+    return 0
+
+
 def in_doubt(s: Scanner, first: Item, i: int) -> Found | None:
     """ "20 kg or maybe 22.5", "at 18, or was it 20": one of two loads, the second after `i`, and which is not said."""
     other = s.or_other_load(i)
@@ -142,6 +150,9 @@ def weight(s: Scanner, i: int, end: int, value: float, unit: str, how: str | Non
     end += 1
     stop = s.at(end - 1).end
     note: dict[str, Any] = {"how": how, "unit": unit}
+    over = _over_plan(s, end)
+    if over:
+        return [Fact("delta", item.start, s.at(over - 1).end, (s.kg(value, unit), "load", 1))], over
     while s.at(end).has("load", "word") or (s.at(end).has("times", "of") and s.at(end + 1).has("load", "word")):
         end += 1
         stop = s.at(end - 1).end

@@ -17,6 +17,7 @@ from bot.reading.scan.value import Found
 
 PLATES = (5.0, 7.5, 10.0, 12.5, 15.0, 20.0, 25.0, 35.0, 45.0)  # what one plate weighs, in either unit
 LEAST_BY_TIMES = 15  # "with 35 x 3" tells kilograms
+MOST_BETWEEN = 4  # words of "weight was only today …"
 MOST_LINES = 9  # exercises that are numbered "A1" to "A9"
 LEAST_EFFORT, MOST_EFFORT = 6, 10  # a number behind "@" or "at" that may be an effort
 
@@ -122,12 +123,26 @@ def _number(s: Scanner, i: int) -> Told | None:
         name = s.at(j).name("load")
         how = "plus" if name == "plus" or how == "plus" else "sign" if name == "sign" else how or "at"
         j += 1
+    if (how is None and s.at(i).text in little("weight")) or (how and s.at(j - 1).text in little("weight")):
+        j, how = _was(s, max(j, i + 1)), how or "at"
     while how and s.at(j).text in little("before_number", "load_as_planned"):
         j += 1  # "with the planned 10"
     number = s.at(j)
     if number.kind != "num" or number.value is None or (number.spelled and number.value == 1):
         return None
     return Told(s, i, how, j, number.value)
+
+
+def _was(s: Scanner, j: int) -> int:
+    """The item behind "was today" of "weight was today 17.5"; where no number follows, the place given."""
+    k = j
+    while k < j + MOST_BETWEEN and (s.at(k).text in little("weight_was") or _is_day(s.at(k))):
+        k += 1
+    return k if s.at(k).kind == "num" else j
+
+
+def _is_day(item: Item) -> bool:
+    return item.kind == "claim" and item.claim is not None and item.claim.kind in ("day", "noise")
 
 
 def _of_sets(told: Told) -> Verdict:

@@ -81,6 +81,7 @@ from bot.reading.ties.one_unit import one_unit
 from bot.reading.ties.others import done_by_others
 from bot.reading.ties.paced import paced
 from bot.reading.ties.ramps import ramps
+from bot.reading.ties.rated_ahead import rated_ahead
 from bot.reading.ties.rated_lifts import led_alike, rated_lifts
 from bot.reading.ties.ratings import (
     in_brackets,
@@ -95,6 +96,7 @@ from bot.reading.ties.reps_more import reps_more
 from bot.reading.ties.rings_turned import rings_turned
 from bot.reading.ties.sections import sections
 from bot.reading.ties.set_by_reps import set_by_reps
+from bot.reading.ties.sets_of_figures import sets_of_figures
 from bot.reading.ties.shared_load import shared_load
 from bot.reading.ties.shared_out import shared_out
 from bot.reading.ties.side_nothing import side_nothing
@@ -107,6 +109,7 @@ from bot.reading.ties.stopped_at import stopped_at
 from bot.reading.ties.stuck_at import stuck_at
 from bot.reading.ties.sums import sum_ahead, sums
 from bot.reading.ties.then_the_rest import so_many_then_rest, then_the_rest
+from bot.reading.ties.those_before import those_before
 from bot.reading.ties.time_had import time_had
 from bot.reading.ties.told_ahead import load_kept, miss_of_lift, misses_ahead, sets_ahead, total_of_sides
 from bot.reading.ties.told_twice import announced, echoed, heads_ladder
@@ -140,6 +143,7 @@ from bot.reading.ties.without import without
 RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
     (at_the_hour, "at|load"),
+    (sets_of_figures, "rows|word move|'ending_of_reps"),
     (rings_turned, "word move rows|bare|count"),
     (mended_again, "mend move"),
     (another_lift, "mend move rows|bare"),
@@ -158,7 +162,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (so_many_by_ten, "effort sep bare word"),
     (time_had, "rows 'had_time"),
     (echoed, "bare sep"),
-    (stuck_at, "load|bare 'stuck_end"),
+    (stuck_at, "load|bare|at 'stuck_end|'set_end"),
     (announced, "rows|bare load sep"),
     (heads_ladder, "rows sep move"),
     (side_nothing, "side rows|bare"),
@@ -212,6 +216,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (breaths, "link sep"),
     *spoken_of.RULES,
     *left_open.RULES,
+    (rated_ahead, "scope effort sep bare|rows"),
+    (those_before, "scope sep 'those_before"),
     (last_hedged, "scope rows bare"),
     (lacked, "rows scope 'lacked|fail|delta"),
     (last_apart, "scope effort|at|rows|load"),
