@@ -15,6 +15,7 @@ from bot.reading.rules import Rule
 
 LEAST_COUNTED = 2  # counts of sets with a load each
 MOST_REPS = 30
+VALUES = frozenset({"effort", "efforts", "at", "load", "bare", "rows", "fail"})
 
 
 def _set_of(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -197,7 +198,10 @@ def _other_so_many(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             continue
         rest = Fact("scope", fact.start, follow.start + 1, "rest", {"text": ""})
         if follow.kind == "bare":
-            return [*facts[:at], rest, *facts[at + 2 :]]
+            valued = at + 2 < len(facts) and facts[at + 2].kind in VALUES  # "the rest 4" are reps
+            if valued:
+                return [*facts[:at], rest, *facts[at + 2 :]]
+            continue
         value = float(numbers[1] or 0)
         note = {"spelled": False, "comma": False, "kg": value}
         return [*facts[:at], rest, Fact("bare", follow.end - 1, follow.end, value, note), *facts[at + 2 :]]
