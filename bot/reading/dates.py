@@ -375,6 +375,8 @@ def _trained(
         )
     if other and not said.told and not said.rows:
         return noise
+    if day.start - 2 in said.other and before in little("from"):
+        return noise  # "abs sore from Tuesday"
     if day.back is None or (day.shift is not None and day.shift > 0):
         if said.rows and not other and not absent and _done_then(message, day, clause):  # "next Monday I did 4x4"
             return Claim(day.start, day.end, "day", None, Ask("performed_on", message.span(day.start, day.end)))

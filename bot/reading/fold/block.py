@@ -51,6 +51,7 @@ def fold_block(
     family = combine().families.get(movement[1:], ()) if movement and movement.startswith("?") else (movement,)
     implied = any(one.movement in family for one in message.context.today or ())
     block.loadable = movement not in FREE_ONE_ARM and not implied
+    block.planned_kg = frozenset(one.load_kg for one in message.context.today or () if one.movement in family)
     if move is not None:
         block.move_at = move.start
         for i, fact in enumerate(facts):

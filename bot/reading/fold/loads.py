@@ -316,6 +316,10 @@ def on_at(fold: FoldState, fact: Fact) -> None:
     if fact.note.get("range") and over_all_told(fold, fact):
         fold.ask("rpe", fact)
         return
+    planned = kg is not None and kg in fold.block.planned_kg and not fold.span(fact.start, fact.end).startswith("@")
+    if planned and not fold.rows and not has_load and kg:
+        on_load(fold, Fact("load", fact.start, fact.end, kg))  # "dips at 10: 8 8 7" of dips planned with 10
+        return
     if has_load or hold or free or fact.note.get("range"):
         on_effort(fold, Fact("effort", fact.start, fact.end, number))
         return

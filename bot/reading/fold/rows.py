@@ -44,6 +44,7 @@ class Block:
     one_sided: bool = False
     hold: bool = False
     loadable: bool = True  # False: only bodyweight makes sense beside "@"
+    planned_kg: frozenset[float | None] = frozenset()  # the loads that the day's plan has of it
     base: list[Row] | None = None  # the plan's sets, when the message speaks of them
     move_at: int = 0
     rounds: int | None = None

@@ -64,8 +64,8 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             close()
         if "turned_to" in plan_names(fact) and _some_sets_so(current) and _value_next(facts, at + 1):
             close()  # "first set felt like a 9 so I went down to 20 for the other two"
-        if "rest" in plan_names(fact) and _says_of_named(current):
-            close()  # "the warm-up I skipped the rest I did"
+        if "rest" in plan_names(fact) and (_says_of_named(current) or (fact.kind == "plan" and _listed(current))):
+            close()  # "the warm-up I skipped the rest I did", "leg raises 10 8 7 rest as planned"
         current.append(fact)
     close()
     clauses = _apart(rows, _join_exceptions(_join_sides(clauses)))
@@ -213,6 +213,12 @@ def _says_of_named(facts: Sequence[Fact]) -> bool:
     """Whether a clause so far names what is spoken of, and says what came of it."""
     named = any(fact.kind == "move" or plan_names(fact) & set(PARTS) for fact in facts)
     return named and any(plan_names(fact) & SAYING - {"except", "only"} for fact in facts)
+
+
+def _listed(facts: Sequence[Fact]) -> bool:
+    """Whether a clause so far names a lift and lists its sets."""
+    lists = any(len(fact.value) > 1 for fact in facts if fact.kind == "rows")
+    return lists and any(fact.kind == "move" for fact in facts)
 
 
 def _names_on(facts: Sequence[Fact], at: int) -> bool:

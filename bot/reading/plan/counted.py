@@ -94,6 +94,22 @@ def holds_counted(_message: Message, facts: Sequence[Fact], rows: Sequence[Row])
     return out
 
 
+def hold_lift_counted(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "All fine but only 3 lever holds": so many of the planned sets, where no second is named."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        after = facts[at + 1] if at + 1 < len(facts) else None
+        if fact.kind == "bare" and after is not None and after.kind == "move" and after.start == fact.end:
+            own = [row for row in rows if row.movement in members(after.value) and row.side != "right"]
+            held = bool(own) and all(row.hold_s is not None for row in own)
+            named = message.tokens[after.end - 1].text in little("hold_word")
+            if held and named and fact.value in range(1, len(own) + 1) and all(fact.value != row.hold_s for row in own):
+                out.append(Fact("count", fact.start, fact.end, int(fact.value), {"only": True}))
+                continue
+        out.append(fact)
+    return out
+
+
 def sets_instead(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "4 levers instead of 5" of five planned sets: so many sets, where neither reps nor loads are near."""
     out: list[Fact] = []

@@ -158,7 +158,7 @@ def _figured(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
             move = fact
         elif move is not None and (fact.note.get("figure") or fact.note.get("the")) and fact.kind in ("rows", "bare"):
             return bool(set(members(move.value)) & known)
-        elif fact.kind in WORK or (fact.kind == "sep" and fact.note.get("mark") != ":"):
+        elif fact.kind in WORK or (fact.kind == "sep" and fact.note.get("mark") not in (":", ",", "and")):
             move = None
     return False
 
@@ -275,8 +275,12 @@ def _top_and_back(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     named = [fact.value for fact in facts if fact.kind == "scope"]
     if named == ["back"]:
         lists = [fact for fact in facts if fact.kind in WORK]
-        behind = len(lists) == 1 and lists[0].kind == "rows" and len(lists[0].value) > 1  # "back-offs 4 4 3"
-        return behind and len(lists[0].value) == len(pick(rows, targets, "back"))
+        own = len(pick(rows, targets, "back"))
+        told = len(lists) == 1 and own > 0 and any(fact.kind == "scope" for fact in facts[: facts.index(lists[0])])
+        if told and lists[0].kind == "rows" and len(lists[0].value) > 1:
+            return len(lists[0].value) == own  # "back-offs 4 4 3"
+        each = any(fact.kind == "side" and fact.note.get("plain") for fact in facts)
+        return told and (each or bool(lists[0].note.get("figure")))  # "back-offs only 3 reps each", "back-offs 3s"
     return named == ["top", "back"] and all(pick(rows, targets, name) for name in named)
 
 

@@ -51,7 +51,7 @@ def but_then(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> l
     for at, fact in enumerate(facts):
         ends_but = "except" in plan_names(fact) and message.tokens[fact.end - 1].text in little("but")
         whole = fact.end > fact.start + 1 or bool(out and plan_names(out[-1]) & WHOLE)
-        if ends_but and whole and at + 1 < len(facts) and _what_was_done(facts[at + 1]):
+        if ends_but and whole and at + 1 < len(facts) and _what_was_done(message, facts[at + 1]):
             if fact.end > fact.start + 1:
                 out.append(Fact("plan", fact.start, fact.end - 1, "done", {"names": ["done"]}))
             out.append(Fact("sep", fact.end - 1, fact.end, 1, {"mark": "but"}))
@@ -60,7 +60,9 @@ def but_then(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> l
     return out
 
 
-def _what_was_done(fact: Fact) -> bool:
+def _what_was_done(message: Message, fact: Fact) -> bool:
+    if fact.kind == "word" and fact.end == fact.start + 1 and message.tokens[fact.start].text in little("i_did"):
+        return True  # "everything but I dropped the top set to 27.5"
     return fact.kind == "plan" and bool(plan_names(fact) & {"quit", "took", "swap", "by", "turned_to", "stopped"})
 
 

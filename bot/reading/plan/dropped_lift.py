@@ -11,6 +11,7 @@ from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
 
+PLACES = ("top", "back")
 NEAR = 6  # the facts of "dropped the pull-ups down to 15"
 
 
@@ -23,7 +24,7 @@ def lift_dropped_to(message: Message, facts: Sequence[Fact], _rows: Sequence[Row
         to = next((n for n, one in enumerate(follow) if _is_to(message, one)), None)
         if to is None or to + 1 >= len(follow) or follow[to + 1].kind not in ("bare", "load", "count"):
             continue
-        moves = [one for one in follow[:to] if one.kind == "move"]
+        moves = [one for one in follow[:to] if one.kind == "move" or (one.kind == "scope" and one.value in PLACES)]
         if len(moves) != 1 or any(one is not moves[0] and plan_names(one) - {"the", "less"} for one in follow[:to]):
             continue
         name = "only" if follow[to + 1].kind == "count" else "turned_to"

@@ -52,7 +52,8 @@ def kept_whole(told: Told, said: Said) -> None:
         if named:
             for at in said.clause.targets:
                 told.keep.setdefault(at, True)
-            told.everything = told.everything or _all_but(said) or _including(told.message, said)
+            whole = _all_but(said) or _including(told.message, said) or _all_fine_but(told.message, said)
+            told.everything = told.everything or whole
         elif told.sticky and told.sticky_at == said.clause.sentence and _its_sets(told.message, said):
             for at in told.sticky:
                 told.keep.setdefault(at, True)  # "archers done, both rounds as planned": of them alone
@@ -93,6 +94,8 @@ def _all_but(said: Said) -> bool:
     plus = facts[1] if sure and len(facts) > 1 and plan_names(facts[0]) & {"planned", "done"} else None
     if plus is not None and plus.kind == "load" and plus.note.get("how") == "plus":
         return True  # "as planned plus 2.5 kg on the dips"
+    if len(facts) > 1 and plan_names(facts[0]) & {"done", "planned"} and facts[1].kind == "load" and move > 1:
+        return facts[1].note.get("how") == "at"  # "done w 17.5 on pull-ups"
     return whole < move and sure and any(fact.kind == "load" for fact in facts[whole:move])
 
 
@@ -103,6 +106,13 @@ def _including(message: Message, said: Said) -> bool:
         return False
     words = [token.text for token in message.tokens[said.clause.facts[0].start : move.start]]
     return bool(little("all_of_it").intersection(words)) and bool(little("including").intersection(words[-2:]))
+
+
+def _all_fine_but(message: Message, said: Said) -> bool:
+    """ "All fine but only 3 lever holds": all, and fewer of what it names."""
+    facts = said.clause.facts
+    whole = bool(plan_names(facts[0]) & {"fine"}) and message.tokens[facts[0].start].text in little("all_of_it")
+    return whole and len(facts) > 1 and message.tokens[facts[1].start].text in little("but")
 
 
 def _so_many(fact: Fact) -> bool:

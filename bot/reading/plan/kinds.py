@@ -6,8 +6,10 @@ from collections.abc import Sequence
 
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.movements.combine import combine
 from bot.reading.movements.mention import Mention
 
+SKILLS = ("front_lever", "planche")
 # what a bare name means, and the kind that the plan may have of it
 KINDS = {"dead_hang": "one_arm_hang", "biceps_curl": "hammer_curl"}
 
@@ -16,9 +18,26 @@ def of_planned_kind(message: Message, mentions: Sequence[Mention]) -> None:
     """Such mentions become the planned movement; not where the whole name is said, or the plan has both."""
     planned = {one.movement for one in message.context.today or ()}
     for mention in mentions:
+        _of_planned_skill(mention, planned)
         kind = KINDS.get(mention.movement)
         if kind not in planned or mention.movement in planned:
             continue
         words = {message.tokens[at].text for start, end in mention.spans for at in range(start, end)}
         if kind is not None and words.isdisjoint(little("whole_name")):
             mention.movement = kind
+
+
+def _of_planned_skill(mention: Mention, planned: set[str]) -> None:
+    """ "Adv tuck instead" of a planned tuck front lever: the position of the lever, and not of the planche."""
+    if mention.movement != "?straddle" and not (mention.movement == "?tuck" and "advanced" in mention.features):
+        return
+    advanced = "advanced" in mention.features
+    family = [one for one in combine().families[mention.movement[1:]] if one.startswith("advanced") == advanced]
+    fits = [one for one in family if one in planned]
+    fits = fits or [one for one in family if any(one.endswith(skill) and _has(planned, skill) for skill in SKILLS)]
+    if len(fits) == 1:
+        mention.movement = fits[0]
+
+
+def _has(planned: set[str], skill: str) -> bool:
+    return any(name.endswith(skill) for name in planned)

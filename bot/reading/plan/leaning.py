@@ -129,7 +129,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     denied = any(f.kind == "fail" and f.note.get("name") == "no" for f in facts)
     if len(names & set(PARTS)) > 1 or (names & set(PARTS) and denied):
         return True
-    held = [row for row in planned(message) if row.part != "warm_up"]
+    rows = planned(message)
+    held = [rows[at] for at in main_rows(rows)]  # "couldn't hold the last one, dropped at 7s"
     scoped = any(f.kind == "scope" and f.value not in ("over", "all", "top", "back") for f in facts)
     times = [f for f in facts if f.kind == "rows"]
     if scoped and held and all(row.hold_s is not None for row in held) and len(times) == 1 and times[0].note.get("one"):

@@ -352,4 +352,4 @@ def put_off(message: Message, clause: Clause) -> bool:
     text = f" {' '.join(token.text for token in tokens)} "
     off = any(f" {words} " in text for words in little("another_time"))  # "archers another day"
     off = off or not little("put_off").isdisjoint(token.word for token in tokens)
-    return off and not clause.names & {"done", "planned", "rest"}
+    return off and not clause.names & {"done", "planned", "rest", "only"}  # "just pull-ups tonight"

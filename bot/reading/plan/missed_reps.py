@@ -59,8 +59,12 @@ def all_but_a_rep(message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
         if "except" not in plan_names(fact):
             continue
         behind = facts[at + 1 : at + 1 + REACH]
-        told = [one for one in behind if one.kind != "word" and plan_names(one) != {"the"}][:2]
-        kinds = [one.kind for one in told]
+        told = [one for one in behind if one.kind not in ("word", "sep") and plan_names(one) != {"the"}][:2]
+        kinds = ["last_rep" if _one_rep(one) else one.kind for one in told]
+        if kinds == ["last_rep"] and _one_rep(told[0]) and not facts[at + 1 + behind.index(told[0]) + 1 :]:
+            done = Fact("plan", fact.start, fact.end, "done", {"names": ["done"]})
+            doubt = Fact("ask", fact.start, told[0].end, "reps", {"whole": True})  # "all but one rep": of which set?
+            return [*facts[:at], done, doubt]
         nth = kinds == ["scope", "scope"] and isinstance(told[0].value, int) and _a_rep(message, told[0])
         if not nth and kinds != ["last_rep", "scope"]:
             continue
@@ -74,6 +78,11 @@ def all_but_a_rep(message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
         out = [*facts[:at], done, comma, of_set, missed, *facts[after + 1 :]]
         break
     return out
+
+
+def _one_rep(fact: Fact) -> bool:
+    """ "All but one rep, last set of pull-ups": a rep, of which the set follows."""
+    return fact.kind == "rows" and bool(fact.note.get("reps")) and [one.reps for one in fact.value] == [1]
 
 
 def _a_rep(message: Message, fact: Fact) -> bool:

@@ -23,7 +23,8 @@ def reps_in_figures(message: Message, facts: Sequence[Fact], rows: Sequence[Row]
     """Reps that look like seconds or like the word for a set, each by what the plan has."""
     out: list[Fact] = []
     for fact in facts:
-        told = _of_reps(message, fact, rows)
+        named = bool(out) and out[-1].kind == "scope" and out[-1].value == "back"  # "back-offs 3s"
+        told = _of_reps(message, fact, [row for row in rows if row.part != "warm_up"], named=named)
         if told.kind == "load" and fact.kind == "rows" and _begins_back(message, fact):
             out.append(Fact("scope", fact.start, fact.start + 1, "back", {"text": ""}))  # "back-offs with 30"
         out.append(told)
@@ -34,9 +35,13 @@ def _begins_back(message: Message, fact: Fact) -> bool:
     return any((hit.table, hit.name) == ("scope", "back") for hit in message.beginning("grammar")[fact.start])
 
 
-def _of_reps(message: Message, fact: Fact, rows: Sequence[Row]) -> Fact:
+def _of_reps(message: Message, fact: Fact, rows: Sequence[Row], *, named: bool) -> Fact:
     """ "the last two were 1s": beside a plan of reps no seconds; "waren 2er" tells reps too."""
-    if fact.kind != "rows" or len(fact.value) != 1 or any(row.hold_s is not None for row in rows):
+    if any(row.hold_s is not None for row in rows):
+        return fact
+    if fact.kind == "load" and FIGURE_S.fullmatch(message.span(fact.start, fact.end).strip()):
+        return Fact("bare", fact.start, fact.end, float(fact.value), {"kg": fact.value, "figure": True})  # "only 8s"
+    if fact.kind != "rows" or len(fact.value) != 1:
         return fact
     reps = fact.value[0].reps
     if fact.note.get("each_of") and reps and not near_reps(reps, rows):
@@ -51,7 +56,7 @@ def _of_reps(message: Message, fact: Fact, rows: Sequence[Row]) -> Fact:
     if figure is None:
         return fact
     value = int(figure[1])
-    if any(row.reps == value for row in rows) and not any(row.side for row in rows):
+    if any(row.reps == value for row in rows) and not named and not any(row.side for row in rows):
         return replace(fact, value=[Entry(value)], note={"the": True})
     kg = to_kg(value, message.context.unit)
     return Fact("bare", fact.start, fact.end, float(value), {"kg": kg, "figure": True})
@@ -98,8 +103,10 @@ def missed_by_reps(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]
 def sets_of_so_many(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
     """ "fives done at 15", "Dreier erledigt, Fünfer nicht": the sets of so many, where nothing else is told."""
     facts = _reps_of_sides(facts)
-    told = [fact for fact in facts if fact.kind in ("rows", "bare", "count")]
-    if not told or not all(_of_so_many(message, fact, rows, alone=len(told) == 1) for fact in told):
+    beside = any(fact.note.get("back_offs") for fact in facts)  # "triple done, two back-off sets"
+    told = [fact for fact in facts if fact.kind in ("rows", "bare", "count") and not fact.note.get("back_offs")]
+    alone = len(told) == 1 and not beside
+    if not told or not all(_of_so_many(message, fact, rows, alone=alone) for fact in told):
         return facts
     if len({fact.value[0].reps for fact in told}) != len(told):
         return facts

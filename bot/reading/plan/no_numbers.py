@@ -8,6 +8,7 @@ from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import PARTS, plan_names
 
 
@@ -25,6 +26,19 @@ def _article(facts: Sequence[Fact], at: int) -> bool:
         return False  # "con el izquierdo me salió una"
     beside = [*facts[max(0, at - 1) : at], *facts[at + 1 : at + 2]]
     return not any(one.kind == "side" or plan_names(one) & {"only"} for one in beside)
+
+
+def hold_named(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
+    """ "First hold 12, then 10 10 9" of planned holds: the hold that is meant, and no pause of a repetition."""
+    if not rows or any(rows[at].hold_s is None for at in main_rows(rows)):
+        return facts
+    return [fact for at, fact in enumerate(facts) if not (at and _is_hold(message, facts[at - 1], fact))]
+
+
+def _is_hold(message: Message, before: Fact, fact: Fact) -> bool:
+    pause = fact.kind == "flag" and fact.end == fact.start + 1
+    scope = before.kind == "scope" and before.end == fact.start
+    return pause and scope and message.tokens[fact.start].text in little("hold_word")
 
 
 def names_joined(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:

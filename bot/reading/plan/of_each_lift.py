@@ -54,7 +54,7 @@ def of_each_lift(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
 def _some(fact: Fact) -> bool:
     """Whether a fact means some sets, and not all."""
     if fact.kind == "count":
-        return not fact.note.get("more") and not fact.note.get("of_plan") and not fact.note.get("within")
+        return not fact.note.get("more") and not fact.note.get("within")
     return fact.kind == "scope" and (fact.value in SOME or isinstance(fact.value, (int, tuple)))
 
 

@@ -11,6 +11,7 @@ from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.ground import members, plan_names
 
+MOST_MORE = 5  # sets on top, told so
 ASIDE = 2  # facts between a number and its lift: "two of the dip sets"
 
 
@@ -32,6 +33,24 @@ def sets_of_lift(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
                 continue
             note = {"only": True} if out and "only" in plan_names(out[-1]) else {}
             fact = Fact("count", fact.start, fact.end, int(fact.value), note)
+        out.append(fact)
+    return out
+
+
+def sets_more_of_lift(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "One extra pull-up set": a set more, and no rep; "two more dip sets"."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        more = fact.kind == "delta" and fact.value[1:] == ("reps", 1) and fact.note.get("open")
+        behind = facts[at + 1 : at + 2]
+        spelled = fact.kind == "bare" and fact.value in range(1, MOST_MORE + 1)
+        if spelled and len(facts) > at + 2 and "more" in plan_names(facts[at + 1]) and facts[at + 2].kind == "move":
+            move = facts[at + 2]  # "two more dip sets"
+            if move.end < len(message.tokens) and message.tokens[move.end].text in little("set_words"):
+                fact = Fact("count", fact.start, fact.end, int(fact.value), {"more": True})
+        moved = more and bool(behind) and behind[0].kind == "move" and behind[0].end < len(message.tokens)
+        if moved and message.tokens[behind[0].end].text in little("set_words"):
+            fact = Fact("count", fact.start, fact.end, int(fact.value[0]), {"more": True})
         out.append(fact)
     return out
 

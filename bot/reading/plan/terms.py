@@ -12,6 +12,7 @@ from bot.reading.plan.all_told import all_told, both_halves, nothing_added, noth
 from bot.reading.plan.besides import so_many_words, told_besides
 from bot.reading.plan.by_so_much import by_so_much
 from bot.reading.plan.counted import (
+    hold_lift_counted,
     holds_counted,
     lone_count,
     named_and_counted,
@@ -41,7 +42,7 @@ from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
 from bot.reading.plan.missed_reps import all_but_a_rep, rep_of_a_set, rep_tried
 from bot.reading.plan.more_of_another import more_of_another
 from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_only, reps_in_figures, sets_of_so_many
-from bot.reading.plan.no_numbers import names_joined, no_numbers
+from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers
 from bot.reading.plan.of_each_lift import of_each_lift
 from bot.reading.plan.others_counted import others_counted
 from bot.reading.plan.outcomes import by_outcome
@@ -49,7 +50,7 @@ from bot.reading.plan.paused import stops_denied
 from bot.reading.plan.quoted import quoted_pieces
 from bot.reading.plan.rated_instead import rated_instead
 from bot.reading.plan.reasons import without_reasons
-from bot.reading.plan.sets_of_lift import all_so_many
+from bot.reading.plan.sets_of_lift import all_so_many, sets_more_of_lift
 from bot.reading.plan.short import (
     all_but_for,
     did_these,
@@ -85,9 +86,11 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (nothing_but, "=not =except"),
     (nothing_added, "=done|=planned load"),
     (stops_denied, "flag fail|=skipped|=except"),
-    (reps_in_figures, "rows"),
+    (reps_in_figures, "rows|load"),
+    (sets_more_of_lift, "delta|bare move"),
     (all_so_many, "bare scope move"),
     (reps_lacked, "rows|bare|word 'lacked|fail"),
+    (hold_named, "scope flag"),
     (but_for, "=planned"),
     (but_then, "=except"),
     (stopped_at_reps, "at =quit move"),
@@ -96,7 +99,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (up_to, "scope|count =fine|=planned|=done|=same"),
     (of_each_lift, "scope|count word|=all_lifts"),
     (last_of_lift, "scope move"),
-    (lift_dropped_to, "=skipped move bare|load|count"),
+    (lift_dropped_to, "=skipped move|scope bare|load|count"),
     (nth_go, "scheme scope bare"),
     (by_so_much, "bare|load"),
     (taken_off, "=off bare|load"),
@@ -123,7 +126,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (no_numbers, "bare|scope"),
     (names_joined, "word plan|scope|move"),
     (side_goes_on, "side scope|bare sep"),
-    (all_but_a_rep, "scope =except"),
+    (all_but_a_rep, "scope|rows =except"),
     (rep_tried, "scope scheme fail"),
     (rep_of_a_set, "scope fail"),
     (singles_named, "rows"),
@@ -134,6 +137,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (leaving_lifts, "=done|=planned|=all_lifts move"),
     (ticked_off, "sep|fail move|side|=part_warm_up|=part_main|=part_accessory|=part_skill|=rest|=holds"),
     (without_reasons, "word fail|plan|load|bare|rows|count"),
+    (hold_lift_counted, "bare move"),
     (holds_counted, "=holds bare"),
     (so_many_done, "bare|rows"),
     (ranges_of_sets, "rows|bare scope"),

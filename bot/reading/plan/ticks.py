@@ -32,6 +32,11 @@ def sign_of(message: Message, fact: Fact) -> str | None:
 
 def ticked_off(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """The facts with a word for each sign beside something named: "done", "skipped"."""
+    facts = [
+        fact
+        for at, fact in enumerate(facts)
+        if not (fact.note.get("mark") == ":" and at + 1 < len(facts) and sign_of(message, facts[at + 1]) is not None)
+    ]  # "pull-ups: ✅"
     signs = {at: sign for at, fact in enumerate(facts) if (sign := sign_of(message, fact)) is not None}
     if not signs or not any(_names(fact) for fact in facts):
         return list(facts)

@@ -56,7 +56,10 @@ def _of_each(said: Said) -> bool:
     """Whether a set of every lift is spoken of: "in the last set of both"."""
     facts = said.clause.facts
     return any(
-        scope.kind == "scope" and scope.value != "all" and of.kind == "word" and "all_lifts" in plan_names(whole)
+        scope.kind == "scope"
+        and scope.value != "all"
+        and of.kind == "word"
+        and ("all_lifts" in plan_names(whole) or (whole.kind == "side" and bool(whole.note.get("plain"))))
         for scope, of, whole in zip(facts, facts[1:], facts[2:], strict=False)
     )
 
@@ -217,7 +220,7 @@ def _spoken_of(told: Told, said: Said, targets: list[int]) -> list[int]:
 
 
 def _by_side(told: Told, said: Said) -> list[int]:
-    """Sets by side that a value is told of: the main lift's where these have sides, and are held or counted alike."""
+    """The sets by side that a value is told of: the main lift's if they have sides, and are held or counted alike."""
     sided = [at for at, row in enumerate(told.rows) if row.side is not None]
     main = [at for at in main_rows(told.rows) if told.rows[at].side is not None]
     held = any(fact.kind == "rows" and any(one.hold_s is not None for one in fact.value) for fact in said.values)
