@@ -30,6 +30,19 @@ def but_for(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> li
     return out
 
 
+def but_only(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "All done but only 4 on the last set of dips": what falls short stands in a clause of its own."""
+    out: list[Fact] = []
+    for fact in facts:
+        led = message.tokens[fact.start].text if fact.kind == "scheme" and fact.value == "got" else ""
+        if led in little("but") and fact.end > fact.start + 1:
+            out.append(Fact("sep", fact.start, fact.start + 1, 1, {"mark": "but"}))
+            out.append(Fact("plan", fact.start + 1, fact.end, "only", {"names": ["only"]}))
+            continue
+        out.append(fact)
+    return out
+
+
 def all_but_lift(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "All done but the hangs, grip was gone": what stands alone behind "but" was left out."""
     out: list[Fact] = []

@@ -84,6 +84,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     in_plan = all(set(members(fact.value)) & known for fact in moves)
     if moves and in_plan and any(alone(facts, i) for i, fact in enumerate(facts) if "rest" in plan_names(fact)):
         return True  # "archers right only one, otherwise everything"
+    if moves and in_plan and "rest" in names and any(_rest_fine(clause, 1) for clause in clauses(facts)):
+        return True  # "dips 8 8 7, rest was fine", and not "rest between sets was fine"
     if not moves and _planned_but(facts, planned(message)):
         return True  # "4x5, dropped to 25 for the last two"
     if (in_plan and _one_by_one(facts, planned(message))) or (not moves and _only_load(message, facts)):
@@ -265,9 +267,11 @@ def alone(facts: Sequence[Fact], at: int) -> bool:
     return left and (at + 1 == len(facts) or facts[at + 1].kind in ("sep", "claim"))
 
 
-def _rest_fine(clause: Sequence[Fact]) -> bool:
-    """Whether a clause is no more than "the rest fine"."""
+def _rest_fine(clause: Sequence[Fact], most_words: int | None = None) -> bool:
+    """Whether a clause is no more than "the rest fine", and so many words."""
     names = [plan_names(fact) for fact in clause if fact.kind != "word"]
+    if most_words is not None and len(clause) - len(names) > most_words:
+        return False
     return bool(names) and all(names) and {"rest", "fine"} <= set().union(*names)
 
 

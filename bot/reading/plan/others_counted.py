@@ -12,6 +12,7 @@ from bot.reading.plan.choosing import main_rows, pick
 from bot.reading.plan.ground import members, plan_names
 
 VERDICT = frozenset({"done", "planned", "fine", "same"})
+LEAST_PLACES = 2
 NUMBERS = frozenset({"rows", "bare", "load", "at", "loads", "count"})
 
 
@@ -27,6 +28,42 @@ def others_counted(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]
                 continue
         out.append(fact)
     return out
+
+
+def places_counted(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
+    """ "First 3 sets as planned, last 2 with 10" of five planned: numbers of sets, where they add up to all of them."""
+    places = [at for at, fact in enumerate(facts) if fact.kind == "scope" and _place(fact) is not None]
+    counts = [_count_at(facts, at) for at in places]
+    move = next((fact.value for fact in facts if fact.kind == "move"), None)
+    own = [at for at, row in enumerate(rows) if move is not None and row.movement in members(move)] or main_rows(rows)
+    step = 2 if own and rows[own[0]].side is not None else 1
+    if len(places) < LEAST_PLACES or None in counts or sum(one or 0 for one in counts) * step != len(own):
+        return facts
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        if at - 1 in places and fact.kind == "bare" and fact.start == facts[at - 1].end:
+            name, many = _place(out[-1]), int(fact.value)
+            out[-1] = replace(out[-1], end=fact.end, value="rest" if name == "rest" else (name, many))
+            continue
+        out.append(fact)
+    return out
+
+
+def _place(scope: Fact) -> str | None:
+    """ "First", "last" or "rest", with or without their number."""
+    name = scope.value[0] if isinstance(scope.value, tuple) else scope.value
+    return str(name) if name in ("first", "last", "rest") else None
+
+
+def _count_at(facts: Sequence[Fact], at: int) -> int | None:
+    """How many sets stand at a place: in the scope itself or right behind it."""
+    value = facts[at].value
+    if isinstance(value, tuple):
+        return int(value[1]) if isinstance(value[1], int) else None
+    behind = facts[at + 1] if at + 1 < len(facts) else None
+    told = behind is not None and behind.kind == "bare" and behind.start == facts[at].end
+    whole = told and behind is not None and behind.value == int(behind.value) and behind.value > 1
+    return int(behind.value) if whole and behind is not None else None
 
 
 def _verdict(fact: Fact, behind: Sequence[Fact]) -> bool:

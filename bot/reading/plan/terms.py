@@ -23,6 +23,7 @@ from bot.reading.plan.counted import (
 from bot.reading.plan.departures import (
     all_but_lift,
     but_for,
+    but_only,
     but_then,
     ended_behind,
     last_of_lift,
@@ -44,7 +45,7 @@ from bot.reading.plan.more_of_another import more_of_another
 from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_only, reps_in_figures, sets_of_so_many
 from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers
 from bot.reading.plan.of_each_lift import of_each_lift
-from bot.reading.plan.others_counted import others_counted
+from bot.reading.plan.others_counted import others_counted, places_counted
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.paused import stops_denied
 from bot.reading.plan.quoted import quoted_pieces
@@ -92,6 +93,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (reps_lacked, "rows|bare|word 'lacked|fail"),
     (hold_named, "scope flag"),
     (but_for, "=planned"),
+    (but_only, "scheme =done|=planned|=all_lifts|=same"),
     (but_then, "=except"),
     (stopped_at_reps, "at =quit move"),
     (all_but_lift, "=done|=planned|=all_lifts sep move"),
@@ -111,6 +113,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (told_besides, "=done|=planned|=all_lifts rows load"),
     (minus_sets, "=minus count|bare =done|=planned"),
     (sets_by_load, "count load"),
+    (places_counted, "scope bare"),
     (others_counted, "scope bare"),
     (missed_by_reps, "fail rows"),
     (first_then_rest, "=rest|scope rows|count"),
