@@ -7,6 +7,7 @@ from collections.abc import Collection, Sequence
 from dataclasses import replace
 from itertools import chain, pairwise
 
+from bot.reading.back_then import back_then
 from bot.reading.facts import Fact
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
@@ -43,7 +44,10 @@ def drop_unreal(
         elif (hit.table, hit.name) == ("effort", "could") and hit.end in whole and _conditional(message, hit):
             named.setdefault("wanted", []).append(hit)  # "could have done 5x5, did 4x5"
     years = _years(message, taken)
-    if not named and not years:
+    whens = {at for hit in named.get("when", ()) for at in range(hit.start, hit.end)}
+    now = {at for hit in named.get("now", ()) for at in range(hit.start, hit.end)}
+    once = back_then(message, {*taken, *some_day}, whens, now)
+    if not named and not years and not once:
         return facts
     places = _Places(message, named)
     for hit in named.pop("perhaps_others", ()):
@@ -58,7 +62,7 @@ def drop_unreal(
     dead_of: list[tuple[str, tuple[int, int]]] = []
     for name in UNREAL:
         for hit in named.get(name, ()):
-            if any(fact.start == hit.start and fact.kind == "scope" for fact in facts):
+            if any(fact.kind == "scope" and fact.start <= hit.start < fact.end for fact in facts):
                 continue  # "4 mal 6, beim letzten Mal 7": the last set
             if name == "wanted" and _some_time(message, facts, hit):
                 continue  # "irgendwann letzte Woche Dips 3x8"
@@ -92,6 +96,8 @@ def drop_unreal(
     dead += [(hit.start - 1, hit.end) for hit in named.get("when", ()) if _told_behind(message, hit)]
     dead += [(places.clause_start(hit.start), hit.end) for hit in named.get("planned", ()) if places.fell_short(hit)]
     dead += [(places.clause_start(at), places.end_of("past", at)) for at in years]  # "5x5 at 30 in 2019"
+    dead += once
+    dead_of += [("past", span) for span in once]
     if not dead:
         return facts
     gone = _covered(dead, len(message.tokens))

@@ -116,6 +116,9 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                 continue
             yield Claim(start, stop, "bodyweight", kg)
             return
+        if start in weak and start not in lone and plausible and _compared(body, stop, high):
+            yield Claim(start, stop, "bodyweight", None, Ask("bodyweight_kg", message.span(at, at + 1)))
+            return
         if start not in strong and (moved or start in lone):
             continue  # "with the weight 7.5 kg", "statt 20 hab ich 22,5 Kilo drangehängt"
         on_the_belt = kg < PLAUSIBLE_KG[0] and tokens[start].text in little("weight")
@@ -129,6 +132,14 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     told = _told_bare(body, taken) or [*_weighed(body, taken, sentences)]
     told = told or [*_heads(body, taken, sentences)] or _opens_a_line(body, taken)
     yield from told or _off_the_plates(body, taken) or _alone(body, taken) or _of_the_body(body, taken)
+
+
+def _compared(body: BodyCues, at: int, end: int) -> bool:
+    """ "Weight's 83 now, it was 86 in January": with what it was before, a weight of the body too."""
+    tokens = body.tokens
+    was = next((n for n in range(at, end) if tokens[n].text in little("was_once")), end)
+    value = tokens[was + 1].value if was + 1 < end else None
+    return value is not None and PLAUSIBLE_KG[0] <= value and was + 2 not in body.starts("unit", "rep_like")
 
 
 def _near_planned(body: BodyCues, kg: float) -> bool:
@@ -305,6 +316,9 @@ def _weighed(body: BodyCues, taken: set[int], sentences: list[tuple[int, int]]) 
             for name in ("kg", "lb"):
                 unit = name if body.starts("unit", name).get(at + 1) else unit
             kg = value * KG_PER_LB if unit == "lb" else value
+            high = next((b for a, b in sentences if a <= start < b), len(tokens))
+            if Cues(body.message).of_others(at, (low, high)):
+                break  # "me 171, wife 134 on the scale"
             if at not in taken and known is not None and tokens[at - 1].text not in ("x", "@", "+"):
                 if abs(kg - known) <= CHANGE * known:
                     yield Claim(at, end, "bodyweight", kg)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from bot.reading.body.cues import BETWEEN, BodyCues
+from bot.reading.body.sleep_in_parts import whole_night
 from bot.reading.composed import hours_of_waking
 from bot.reading.little import little
 from bot.reading.message import Claim
@@ -226,6 +227,7 @@ def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                     )
                 ):
                     break
+                hours, stop = whole_night(body, hours, max(end, stop), bounds[1], hours_at)
                 first, last = min(start, at), max(end, stop)
                 if 0 < hours <= MOST_SLEEP_H:
                     yield Claim(first, last, "sleep", round(hours, 4))

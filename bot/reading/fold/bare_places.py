@@ -107,7 +107,8 @@ def of_scope(fold: FoldState, fact: Fact) -> bool:
         fold.add([Entry(int(fact.value))], fact)  # "3,3,3,3 and on the last 1"
         return True
     more = all(fact.value > (row.reps or 0) + 1 for row in rows)
-    if fold.last_effort is not None and more and LEAST_RATED <= fact.value <= 10 and not fold.block.hold:
+    held = fold.block.hold and any((row.hold_s or 0) > fact.value for row in rows)  # "the last 6": seconds
+    if fold.last_effort is not None and more and LEAST_RATED <= fact.value <= 10 and not held:
         on_effort(fold, Fact("effort", fact.start, fact.end, float(fact.value)))  # "all rpe 7, the last was 8"
         return True
     if more and _either(fold, fact, rows):

@@ -9,6 +9,10 @@ from bot.reading.fold.bare_loads import LEAST_RATED, after_scheme
 from bot.reading.fold.bares import on_bare
 from bot.reading.fold.efforts import on_effort
 from bot.reading.fold.state import FoldState
+from bot.reading.little import little
+
+LONGEST_HOLD = 3600  # seconds
+FAR_BEYOND = 3  # times the holds told
 
 
 def on_repeat(fold: FoldState, fact: Fact) -> None:
@@ -50,6 +54,13 @@ def _listed_as_often(fold: FoldState, fact: Fact) -> bool:
     return listed and work is not None and len(work.value) == fact.value
 
 
+def _time_of_day(fold: FoldState, fact: Fact) -> bool:
+    """ "L-sit 3x10s, finished 7:50": no hold that anyone has, or far beyond those told."""
+    told = max((row.hold_s or 0 for row in fold.rows), default=0)
+    led = fold.prev is not None and fold.prev.kind == "word" and str(fold.prev.value) in little("before_clock")
+    return fact.value >= LONGEST_HOLD or bool(told and (led or fact.value > FAR_BEYOND * told))
+
+
 def on_left(fold: FoldState, fact: Fact) -> None:
     closes = fold.next is None or (fold.next_is("sep") and fold.next is not None and fold.next.value == 3)
     rated = fact.note.get("of_ten") and fact.value is not None and LEAST_RATED <= fact.value <= 10
@@ -60,5 +71,5 @@ def on_left(fold: FoldState, fact: Fact) -> None:
     if fact.note.get("clock") and tried and fold.rows[0].hold_s and (fact.value or 0) < fold.rows[0].hold_s:
         fold.rows[0].hold_s = fact.value  # "two-minute hang attempt: got 1:48"
         return
-    if fact.note.get("clock") and fold.block.hold and fact.value and fact.value < 3600:
+    if fact.note.get("clock") and fold.block.hold and fact.value and not _time_of_day(fold, fact):
         fold.add([Entry(hold_s=fact.value)], fact)

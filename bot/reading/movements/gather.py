@@ -29,6 +29,7 @@ FAMILIES = ("front_lever", "planche")  # what "tuck" or "straddle" alone leans o
 GEAR = frozenset({"pulley", "ring", "band", "bar"})
 RINGS, BAR = frozenset({"ring"}), frozenset({"bar"})
 ONE_ARM = {"one_arm"}
+HANG = {"hang"}
 BARE_AGAIN = frozenset({"no_band"})
 
 
@@ -66,6 +67,8 @@ class Gathering:
     def _features(self, at: int, hit: Hit, features: set[str]) -> None:
         message, rules = self.message, self.rules
         if features <= GEAR and not_had(message, hit.start, hit.end):
+            return
+        if features == HANG and self.mentions and _hung_on(message, hit):
             return
         of_rings = of_the_rings(message, self.hits, at) if features == RINGS and message.context.today else None
         if of_rings is not None:
@@ -207,4 +210,17 @@ def _one_of_two(message: Message, hit: Hit) -> bool:
         (one.table, one.name) == ("side", "unclear") and one.end >= hit.end
         for at in range(max(0, hit.start - 2), hit.start + 1)
         for one in message.beginning("grammar")[at]
+    )
+
+
+def _hung_on(message: Message, hit: Hit) -> bool:
+    """ "12 dips with 20 kilos hanging, …": what hangs is the weight, where no time is told of it."""
+    tokens = message.tokens
+    one = hit.end - hit.start == 1 and tokens[hit.start].text in little("hung_on")
+    if not one or hit.start < 2 or tokens[hit.start - 2].value is None:
+        return False
+    unit = any(h.table == "unit" and h.name in ("kg", "lb") for h in message.beginning("grammar")[hit.start - 1])
+    return unit and not any(
+        tokens[at].value is not None and any(h.name in ("sec", "min") for h in message.beginning("grammar")[at + 1])
+        for at in range(hit.end, min(hit.end + GLUE, len(tokens) - 1))
     )

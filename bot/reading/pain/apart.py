@@ -43,6 +43,19 @@ def mine_later(words: BodyWords, mentioned: list[Place], bounds: tuple[int, int]
     return None if at is None else Place(at, words.mine[at], [*mentioned[-1].sites])
 
 
+def other_side_later(
+    words: BodyWords, last: Place | None, scores: list[Score], bounds: tuple[int, int]
+) -> Place | None:
+    """The other side in the sentence right behind: "left elbow hurts, 3/10. Right one is a 2"."""
+    if last is None or last.others or not last.told or len(last.sites) != 1 or not scores:
+        return None
+    opposite = {"left": "right", "right": "left"}.get(last.sides[0] or "") if len(last.sides) == 1 else None
+    at = next((n for n in range(*bounds) if words.sides.get(n) == opposite), None)
+    if opposite is None or at is None or at >= scores[0].start or not only_small(words, bounds):
+        return None
+    return Place(at, at + 1, [*last.sites])
+
+
 def _of_moments(words: BodyWords, scores: list[Score], bounds: tuple[int, int]) -> bool:
     """Whether a sentence is nothing but scores, each with its moment."""
     return only_small(words, bounds) and all(

@@ -22,6 +22,9 @@ JOINTS = frozenset(
 REACH = 9  # tokens between a place and its bare score
 
 
+SIDE_REACH = 4  # tokens from a side to its score
+
+
 SOFT_REACH = 4  # tokens between a place and a word like "stiff"
 
 
@@ -44,6 +47,7 @@ def attach(
         if bounds[0] <= at < bounds[1] and other is not None and other.others:
             # "my wife's elbow is a 4, mine is 0"
             places.insert(places.index(other) + 1, Place(at, end, [*other.sites]))
+    _part_the_other_side(words, places, scores, bounds)
     _give_sides(words, places, scores, bounds)
     for at, (side, _) in words.of_all.items():
         if bounds[0] <= at < bounds[1]:
@@ -56,6 +60,36 @@ def attach(
     _give_signs(words, places, bounds, signs)
     _hand_on_sides(words, places)
     return left
+
+
+def _part_the_other_side(words: BodyWords, places: list[Place], scores: list[Score], bounds: tuple[int, int]) -> None:
+    """ "No pain in the left elbow, the right one's a 2": what is free of pain on one side is scored on the other."""
+    for place in list(places):
+        follow = places.index(place) + 1
+        high = places[follow].start if follow < len(places) else bounds[1]
+        own = side_of(words, place, 0, max(bounds[0], place.start - SIDE_REACH), high)
+        opposite = {"left": "right", "right": "left"}.get(own[0] or "")
+        at = next((n for n in range(place.end, high) if words.sides.get(n) == opposite), None)
+        if opposite is None or at is None or not _parts(words, place.end, at) or len(place.sites) > 1:
+            continue
+        free = any(bounds[0] <= hit.start < at and hit.end <= at for hit in words.none)
+        ahead = next((one for one in scores if place.end <= one.start < at), None)
+        if ahead is not None and _other_side(words, ahead, bounds) == opposite:
+            start = end = ahead.start  # "2 on the right"
+            near = _parts(words, place.end, start)
+        else:
+            start, end = at, at + 1
+            near = any(at < score.start <= min(at + SIDE_REACH, high) for score in scores)
+        if free and near and all(token.value is None for token in words.tokens[place.end : start]):
+            places.insert(follow, Place(start, end, [*place.sites]))
+
+
+def _parts(words: BodyWords, start: int, end: int) -> bool:
+    """Whether a comma, an "and" or a "but" stands between."""
+    return any(
+        token.text in (",", ";") or token.text in little("and") or token.text in little("but")
+        for token in words.tokens[start:end]
+    )
 
 
 def _of_another(words: BodyWords, place: Place, cues: Cues) -> bool:

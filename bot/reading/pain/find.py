@@ -10,7 +10,7 @@ from bot.reading.body import find_body
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
 from bot.reading.message import Claim, Message
-from bot.reading.pain.apart import describe, hand_over, mine_later, only_small, scored_later
+from bot.reading.pain.apart import describe, hand_over, mine_later, only_small, other_side_later, scored_later
 from bot.reading.pain.belonging import JOINTS, attach
 from bot.reading.pain.entries import WORST, claims_of
 from bot.reading.pain.placeless import bare_answer, may_be_bare, placeless, unmeasured
@@ -61,11 +61,16 @@ def _pain_of(message: Message) -> list[Claim]:
     without: list[Hit] = []
     waiting: list[Score] = []  # told before their place: "how bad? 6. where? left wrist"
     asked = False
+    just_told: Place | None = None  # in the sentence before
     apart: list[tuple[int, int]] = []  # sentences of nothing but a place's scores
     for bounds in _sentences(message):
         places = places_in(words, bounds)
         scores = [one for one in scores_in(words, bounds) if body.isdisjoint(range(one.start, one.end))]
         own = mine_later(words, mentioned, bounds) if scores and not places else None
+        if own is None and not places:
+            own = other_side_later(words, just_told, scores, bounds)
+        before = just_told
+        just_told = None if message.numbers_within(*bounds) else just_told
         if own is not None:
             places = [own]  # "my brother's biceps popped. Mine is 0/10"
         if not scores and not places and words.asked.issuperset(range(*bounds)):
@@ -79,6 +84,7 @@ def _pain_of(message: Message) -> list[Claim]:
                 hand_over(words, places[0], waiting)
                 loose = [one for one in loose if one[0] not in waiting]
                 waiting = []
+            just_told = places[-1]
             mentioned.extend(places)
             told.extend(place for place in places if place.told)
             loose.extend((score, near_moment(words, score, bounds)) for score in left if score.scaled)
@@ -87,7 +93,14 @@ def _pain_of(message: Message) -> list[Claim]:
             describe(words, told[-1], bounds, asked)  # "Left, on the inside."
             continue
         again = bool(scores) and message.numbers_within(*bounds) == len(scores) == 1
-        if again and told and told[-1].scores and len(told[-1].scores) == 1 and only_small(words, bounds):
+        if (
+            again
+            and before is not None
+            and told
+            and told[-1].scores
+            and len(told[-1].scores) == 1
+            and only_small(words, bounds)
+        ):
             told[-1].scores = [(scores[-1], None, None)]  # "elbow 4... hm more like a 3"
             continue
         judged = bool(scores) or any(bounds[0] <= hit.start < bounds[1] for hit in words.none)

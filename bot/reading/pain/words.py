@@ -143,6 +143,7 @@ def body_words(message: Message) -> BodyWords:
         _within(pain["earlier"]),
         _within(pain["former"]),
         _numbers_of_sets(tokens, message)
+        | _reps_of_sets(message, sites)
         | withdrawn(message)
         | hours_of_waking(message)
         | _starts(pain["unscored"])
@@ -242,6 +243,29 @@ def _numbers_of_sets(tokens: Sequence[Token], message: Message) -> set[int]:
         if hit.end - hit.start > 2 and tokens[hit.end - 2].text not in little("before_site")
     }
     return {hit.end - 1 for hit in numbers if hit.start not in ordinal and tokens[hit.end - 1].space}
+
+
+def _reps_of_sets(message: Message, sites: Sequence[Hit]) -> set[int]:
+    """Where reps of a set stand before the place that cost them: "dips 3x8, third only 6, my shoulder (2/10)"."""
+    tokens, grammar = message.tokens, message.beginning("grammar")
+    if not sites or not any(message.beginning("movements")):
+        return set()
+    found: set[int] = set()
+    start = 0  # of the clause
+    for at, token in enumerate(tokens):
+        if token.text in (",", ";", "."):
+            start = at + 1
+        only = any(hit.table == "plan" and hit.name == "only" for hit in grammar[at])
+        number = next((hit.end for hit in grammar[at] if hit.name == "only"), at + 1)
+        if not only or number >= len(tokens) or tokens[number].kind != "num" or tokens[number].value is None:
+            continue
+        told = any(hit.table == "scope" and hit.end <= at for place in range(start, at) for hit in grammar[place])
+        before = any(start <= site.start < at for site in sites)
+        after = tokens[number + 1] if number + 1 < len(tokens) else None
+        parted = after is not None and (after.text in little("cause") or after.text in ",;.(")
+        if told and parted and not before and any(site.start > number for site in sites):
+            found.add(number)
+    return found
 
 
 def moment_in(words: BodyWords, start: int, end: int) -> str | None:

@@ -62,6 +62,8 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             and _names_more(facts, at + 1)
         ):
             close()
+        if "turned_to" in plan_names(fact) and _some_sets_so(current) and _value_next(facts, at + 1):
+            close()  # "first set felt like a 9 so I went down to 20 for the other two"
         if "rest" in plan_names(fact) and (_says_of_named(current) or (fact.kind == "plan" and _listed(current))):
             close()  # "the warm-up I skipped the rest I did", "leg raises 10 8 7 rest as planned"
         current.append(fact)
@@ -154,6 +156,18 @@ def _with_planned_behind(clauses: list[Clause]) -> list[Clause]:
             continue
         out.append(clause)
     return out
+
+
+def _some_sets_so(facts: Sequence[Fact]) -> bool:
+    """Whether a clause so far tells how some of the sets went, and what followed from it."""
+    scope = next((at for at, fact in enumerate(facts) if fact.kind == "scope" and fact.value != "all"), len(facts))
+    words = [str(fact.value).split() for fact in facts[scope:] if fact.kind == "word"]
+    so = any(not little("so_then").isdisjoint(said) for said in words)
+    return so or any(fact.kind == "effort" for fact in facts[scope:])
+
+
+def _value_next(facts: Sequence[Fact], at: int) -> bool:
+    return at < len(facts) and facts[at].kind in ("bare", "load")
 
 
 def _told_of(fact: Fact) -> bool:

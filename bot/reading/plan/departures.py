@@ -102,7 +102,7 @@ def last_of_lift(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
     out: list[Fact] = []
     for fact in facts:
         last = out[-2:]
-        named = [one.kind for one in last] == ["scope", "move"] and last[0].value in ("last", "first")
+        named = [one.kind for one in last] == ["scope", "move"] and _one_set(last[0].value)
         if named and fact.kind == "scope" and fact.note.get("numbered"):
             fact = Fact("bare", fact.start, fact.end, float(fact.value), {"kg": float(fact.value), "set": True})
         led = [one.kind for one in last] == ["bare", "plan"] and last[0].note.get("set")
@@ -111,6 +111,10 @@ def last_of_lift(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
             continue  # "last dip set 6 not 8"
         out.append(fact)
     return out
+
+
+def _one_set(scope: object) -> bool:
+    return scope in ("last", "first") or isinstance(scope, int)
 
 
 def nth_go(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:

@@ -65,10 +65,18 @@ def set_in_mind(told: Told, said: Said) -> None:
     effort = one is not None and (one.kind == "effort" or (one.kind == "fail" and one.value is None))
     if not effort or said.scoped or told.scope_at is None or told.scope_at[1] != said.clause.sentence:
         return
-    if said.named or said.values[0].note.get("session"):
+    if said.named or said.values[0].note.get("session") or _of_those_pointed_at(told, said):
         return
     said.clause.facts.insert(0, told.scope_at[0])
     said.scoped.append(told.scope_at[0])
+
+
+def _of_those_pointed_at(told: Told, said: Said) -> bool:
+    """ "First set was a 9, dropped to 20 for the rest, those were a 7": of several sets pointed at since."""
+    if told.pointed is None or told.pointed[0] != said.clause.sentence or len(told.pointed[2]) < 2:
+        return False
+    words = {told.message.tokens[fact.start].text for fact in said.clause.facts if fact.kind == "word"}
+    return not words.isdisjoint(little("those", "those_named"))
 
 
 def missed_there(told: Told, said: Said) -> bool:

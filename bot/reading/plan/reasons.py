@@ -21,12 +21,12 @@ def without_reasons(message: Message, facts: Sequence[Fact], rows: Sequence[Row]
     """
     because = message.book("prose").named("because")
     out: list[Fact] = []
-    reason = False
+    reason, began = False, 0
     for at, fact in enumerate(facts):
         if fact.kind == "sep":
             reason = reason and fact.value == 1 and fact.note.get("mark") == "and"
         elif fact.kind == "word" and _because(message, fact, because):
-            reason = any(one.kind not in ("word", "sep") for one in facts[:at])
+            reason, began = any(one.kind not in ("word", "sep") for one in facts[:at]), len(out) + 1
         elif reason and (
             (fact.kind == "fail" and fact.value is None)
             or (fact.kind == "plan" and plan_names(fact) and plan_names(fact) <= SPOKEN)
@@ -34,8 +34,21 @@ def without_reasons(message: Message, facts: Sequence[Fact], rows: Sequence[Row]
             or (_planned(fact, rows) and any(one.kind in ("bare", "load") for one in out))
         ):
             continue
+        elif reason and _remains(message, fact, out[began:]):
+            if out[-2].kind == "bare":
+                del out[-2]  # "because the playlist had 3 songs left"
+            continue
         out.append(fact)
     return out
+
+
+def _remains(message: Message, fact: Fact, before: Sequence[Fact]) -> bool:
+    """ "3 songs left", "5 minutes left": no side, and no number of the sets."""
+    if fact.kind != "side" or len(before) < 2 or message.tokens[fact.start].text not in little("left"):
+        return False
+    number, thing = before[-2:]
+    counted = number.kind == "bare" and number.end == thing.start
+    return thing.kind == "word" and (counted or message.tokens[thing.start].value is not None)
 
 
 def _because(message: Message, fact: Fact, because: Collection[str]) -> bool:

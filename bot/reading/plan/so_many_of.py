@@ -90,6 +90,9 @@ def _part_of_all(message: Message, before: Sequence[Fact], fact: Fact, rows: Seq
         return False
     words = {token.text for token in message.tokens[fact.start : fact.end]}
     only = bool(before) and "only" in plan_names(before[-1])
+    so_many = fact.end - fact.start == 3 and not words.isdisjoint(little("of"))  # no "2 sets of 5"
+    if so_many and fact.start and message.tokens[fact.start - 1].text in little("so_then"):
+        return True  # "the alarm went off after 2 sets, so 2 of 4"
     return bool(words & (little("part_of") | (little("out_of") if only else frozenset())))
 
 

@@ -45,6 +45,7 @@ from bot.reading.plan.more_of_another import more_of_another
 from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_only, reps_in_figures, sets_of_so_many
 from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers
 from bot.reading.plan.of_each_lift import of_each_lift
+from bot.reading.plan.only_so_often import only_so_often
 from bot.reading.plan.others_counted import others_counted, places_counted
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.paused import stops_denied
@@ -113,6 +114,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (told_besides, "=done|=planned|=all_lifts rows load"),
     (minus_sets, "=minus count|bare =done|=planned"),
     (sets_by_load, "count load"),
+    (only_so_often, "repeat =only move"),
     (places_counted, "scope bare"),
     (others_counted, "scope bare"),
     (missed_by_reps, "fail rows"),

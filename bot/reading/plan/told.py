@@ -138,20 +138,21 @@ def take(told: Told, clause: Clause) -> None:
         return
     set_in_mind(told, said)
     efforts_only = all(fact.kind in ("effort", "effort_range", "at") for fact in said.values)
-    if efforts_only and not said.scoped and not said.named and told.pointed and told.pointed[0] == clause.sentence:
+    rest = "rest" in said.names or any(fact.kind == "scope" and fact.value == "rest" for fact in clause.facts)
+    pointed = told.pointed is not None and told.pointed[0] == clause.sentence and not rest
+    if efforts_only and not said.scoped and not said.named and told.pointed and pointed:
         for fact in said.values:
             for at in told.pointed[2] if fact.kind == "effort" and not fact.note.get("session") else ():
                 told.rows[at].rpe = fact.value  # "last set only 2, rpe 9"
         return
     in_mind = bool(told.sticky) and told.sticky_at == clause.sentence
-    if efforts_only and not said.scoped and not said.named and told.several and not in_mind:
+    if efforts_only and not said.scoped and not said.named and told.several and not in_mind and not rest:
         for fact in said.values:
             if fact.kind == "effort":
                 told.work.session_rpe = fact.value
         return
     targets = clause.targets or of_excepted(told, said) or those_after(told, said)
     targets = targets or of_another(told, said) or told.sticky
-    rest = "rest" in said.names or any(fact.kind == "scope" and fact.value == "rest" for fact in clause.facts)
     if not clause.targets and rest:
         # "pull-ups with 25 the first, the rest with 22.5"
         targets = [at for at in targets if not told.rows[at].touched] or targets
@@ -160,6 +161,14 @@ def take(told: Told, clause: Clause) -> None:
     if not targets and (said.sided or of_pair(told.rows, said.values) or per_side(told.rows, clause.facts)):
         targets = _by_side(told, said)
     targets = targets or meant(told, said, efforts_only)
+    if rest and not said.named:
+        those = _spoken_of(told, said, targets)
+        targets = [at for at in targets if at not in those] or targets
+        if those and efforts_only and len(said.values) == 1 and said.values[0].kind == "effort":
+            for at in targets:  # "first two rpe 7, rest rpe 8"
+                told.keep.setdefault(at, True)
+                told.rows[at].rpe = said.values[0].value
+            return
     if targets and not said.named and not set(targets) & set(main_rows(told.rows)) and not told.sticky:
         told.sticky, told.sticky_at = targets, clause.sentence  # "the first single was clean, the second not"
     if not targets:  # "without weight", of a plan that has none
@@ -170,6 +179,8 @@ def take(told: Told, clause: Clause) -> None:
         return
     if said.scoped and said.scoped[-1].value != "all":
         told.pointed = (clause.sentence, targets, pick(told.rows, targets, said.scoped[-1].value))
+    elif rest and not said.named:
+        told.pointed = (said.clause.sentence, targets, targets)
     missed = next((f.value for f in said.values if f.kind == "fail" and isinstance(f.value, int)), None)
     if missed is not None and not said.scoped and not any(f.note.get("rep") for f in said.values):
         told.pointed = (clause.sentence, targets, pick(told.rows, targets, missed))
@@ -194,6 +205,18 @@ def take(told: Told, clause: Clause) -> None:
         for at in range(min(targets)):
             told.keep.setdefault(at, True)  # "out after the third set of pull-ups": what comes before them was done
     alter(told, clause, targets)
+
+
+def _spoken_of(told: Told, said: Said, targets: list[int]) -> list[int]:
+    """ "First two were hard so I dropped to 20 for the others": the two, done as well, beside whom are the others."""
+    those: list[int] = []
+    if told.scope_at is not None and told.scope_at[1] == said.clause.sentence and targets:
+        those = pick(told.rows, targets, told.scope_at[0].value)
+    elif told.pointed is not None and told.pointed[0] == said.clause.sentence:
+        those = told.pointed[2]
+    for at in those:
+        told.keep.setdefault(at, True)
+    return those
 
 
 def _by_side(told: Told, said: Said) -> list[int]:

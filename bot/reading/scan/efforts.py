@@ -13,6 +13,7 @@ NAMED_SETS = frozenset({"first", "last", "2", "3", "4", "5", "6"})
 BETWEEN = (":", "=", "-")  # signs between a set and its effort
 MOST_LISTED = 60  # efforts; a longer row is no list of them
 MOST_SPREAD = 3  # words of "ranged from"
+MOST_HEDGES = 5  # words of "war heute eher schon"
 MOST_LEFT = 6  # reps left; who has more left does not count them
 
 
@@ -53,10 +54,14 @@ def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         while s.at(j).text in little("before_effort"):
             j += 1
         return _of_named_set(s, i, j) or _of_named_side(s, j) or _spread(s, i, j) or _effort_value(s, i, j, rir=False)
-    if item.text in little("was") and s.at(i + 1).text in little("a") and 5 <= (s.at(i + 2).value or 0) <= 10:
-        after = s.at(i + 3)
-        if not after.has("reps") and not after.has("unit") and not after.has("sets") and after.text != "/":
-            return _effort_value(s, i, i + 2, rir=False)
+    if item.text in little("was"):
+        a = i + 1
+        while a < i + MOST_HEDGES and (s.at(a).text in little("rather") or s.at(a).kind == "claim"):
+            a += 1  # "was more of a 9", "war heute eher ne 9"
+        after = s.at(a + 2)
+        rated = s.at(a).text in little("a") and 5 <= (s.at(a + 1).value or 0) <= 10
+        if rated and not after.has("reps") and not after.has("unit") and not after.has("sets") and after.text != "/":
+            return _effort_value(s, i, a + 1, rir=False)
     if (
         item.has("effort", "before_rir")
         and s.at(i + 1).kind == "num"

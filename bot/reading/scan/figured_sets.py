@@ -9,6 +9,14 @@ from bot.reading.scan.scanner import Scanner
 MOST = 12  # the highest number of a set
 
 
+def set_of_lift(s: Scanner, i: int) -> bool:
+    """ "4th dip set", "4th lever hold" of a day with a plan; "the 5th dip" is a repetition."""
+    item = s.at(i)
+    if not s.planned or item.kind != "move":
+        return False
+    return s.at(i + 1).has("sets", "sets") or item.text.split(" ")[-1] in little("hold_word")
+
+
 def figured_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """ "beim 3., 4. und 5. Satz": those sets; a word for sets closes them."""
     which: list[int] = []

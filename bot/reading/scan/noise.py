@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.reading.little import little
+from bot.reading.scan.figured_sets import set_of_lift
 from bot.reading.scan.scanner import Scanner
 
 MOST_FIGURES = 4  # of a tempo
@@ -148,8 +149,8 @@ def noise_after(s: Scanner, i: int) -> int | None:
             return j + 1  # "3 min pause", which is one phrase
         unit = s.unit_at(j)
         of_sets = s.at(j + 1).has("sets", "sets") or s.at(j + 1).text in little("a_round")
-        if s.at(j).text in little("ordinal_ending") and of_sets:
-            return None  # "1st set"
+        if s.at(j).text in little("ordinal_ending") and (of_sets or set_of_lift(s, j + 1)):
+            return None  # "1st set", "4th dip set"
         if unit == "other":
             return j + 1
         if unit in ("sec", "min") or s.at(j).text == "'":

@@ -8,6 +8,7 @@ from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.scan.counted_by_word import counted_by_word
 from bot.reading.scan.factors import factor
+from bot.reading.scan.figured_sets import set_of_lift
 from bot.reading.scan.labelled import labelled
 from bot.reading.scan.lists import listed
 from bot.reading.scan.lone import lone_number
@@ -85,6 +86,8 @@ def sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     if numbered and item.value in range(1, 21) and of_sets and not next_set:
         go_on = i + 4 if s.at(i + 3).text in (":", "-") else i + 3
         return [Fact("scope", item.start, s.at(i + 2).end, int(item.value or 0), {"numbered": True})], go_on
+    if numbered and item.value in range(1, 21) and ending.text.isalpha() and set_of_lift(s, i + 2):
+        return [Fact("scope", item.start, ending.end, int(item.value or 0), {"numbered": True})], i + 2
     follow = s.at(i + 2)
     if numbered and item.value in range(1, 21) and ending.text.isalpha() and follow.kind == "num" and follow.space:
         return [Fact("scope", item.start, ending.end, int(item.value or 0), {"numbered": True})], i + 2  # "2nd 5"

@@ -15,6 +15,8 @@ from bot.reading.scan.list_heads import unnumbered
 UNLOADED = ("load", "none")
 SHORT = ("m", "'")  # minutes, with their seconds written on to them
 COUNTED = ("unit", "sets", "reps", "count", "times")
+ONE_SET = frozenset({"first", "last", *map(str, range(2, 11))})
+MOST_TIMES = 13
 MINUTE, MOST_MINUTES = 60, 10
 LEAST_CLOSING_SECONDS = 10  # of "1 minute 20"; fewer may be reps
 
@@ -28,8 +30,12 @@ def tidied(items: Sequence[Item]) -> Sequence[Item]:
         items = _counted_off(items)
     if UNLOADED in labels and any(item.has("sets", "sets") for item in items):
         items = _unloaded_sets(items)
+    if any(item.kind == "word" and item.text in little("times_slip") for item in items):
+        items = [_times_slip(items, i) for i in range(len(items))]
     if any(item.has("sets", "sets") for item in items):
         items = _sets_alone(items)
+    if any(item.has("scope") and _at(items, i + 1).has("count") for i, item in enumerate(items)):
+        items = _named_by_reps(items)
     if any(item.kind == "move" for item in items):
         items = unnumbered(items)
     return items
@@ -127,6 +133,36 @@ def _sets_alone(items: Sequence[Item]) -> list[Item]:
             continue
         out.append(item)
     return out
+
+
+def _times_slip(items: Sequence[Item], i: int) -> Item:
+    """ "3 time 5 the pull up": "times", by those who learned the language late."""
+    item, before, after = items[i], _at(items, i - 1), _at(items, i + 1)
+    slip = item.kind == "word" and item.text in little("times_slip") and before.kind == after.kind == "num"
+    few = slip and before.value in range(2, MOST_TIMES) and not _at(items, i + 2).has("unit", "min")
+    return replace(item, kind="known", labels=(("times", "x"),)) if few else item
+
+
+def _named_by_reps(items: Sequence[Item]) -> list[Item]:
+    """ "3x3 at 27.5, the last triple with one left": the last of those triples, so just "the last"."""
+    out: list[Item] = []
+    told: set[str] = set()  # reps of several sets alike
+    for i, item in enumerate(items):
+        before, led = _at(items, i - 1), _at(items, i - 2)
+        reps = item.name("count")
+        if item.value is not None and before.has("times", "x", "of") and item.value == int(item.value):
+            told.add(str(int(item.value)))
+        elif reps is not None and (before.value or 0) > 1:
+            told.add(reps)
+        one_more = led.text in little("a", "an") or led.has("sep", "then")
+        one = reps in told and before.has("scope") and before.name("scope") in ONE_SET and not _many(item)
+        if not one or one_more or _at(items, i + 1).has("sets"):
+            out.append(item)
+    return out
+
+
+def _many(item: Item) -> bool:
+    return item.text.endswith(tuple(little("plural"))) and item.text[:-1].isalpha()
 
 
 def _unloaded_sets(items: Sequence[Item]) -> list[Item]:

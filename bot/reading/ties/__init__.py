@@ -24,6 +24,7 @@ from bot.reading.ties import (
 )
 from bot.reading.ties.after_each import after_each
 from bot.reading.ties.all_of_a_side import all_of_a_side
+from bot.reading.ties.at_the_hour import at_the_hour
 from bot.reading.ties.back_offs import back_offs, top_by_load
 from bot.reading.ties.bands_apart import bands_apart
 from bot.reading.ties.breaths import breaths
@@ -51,6 +52,7 @@ from bot.reading.ties.far_off import far_off
 from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
 from bot.reading.ties.held_by_side import held_by_side
+from bot.reading.ties.held_for import held_for
 from bot.reading.ties.helped import helped_by, of_the_band, taken_off, weighed_band
 from bot.reading.ties.instead_ahead import instead_ahead
 from bot.reading.ties.instead_led import instead_led
@@ -105,7 +107,7 @@ from bot.reading.ties.some_of_them import some_of_them
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.stopped_at import stopped_at
 from bot.reading.ties.stuck_at import stuck_at
-from bot.reading.ties.sums import sums
+from bot.reading.ties.sums import sum_ahead, sums
 from bot.reading.ties.then_the_rest import so_many_then_rest, then_the_rest
 from bot.reading.ties.those_before import those_before
 from bot.reading.ties.time_had import time_had
@@ -140,6 +142,7 @@ from bot.reading.ties.without import without
 # Each with what must be told for it to change anything (`rules.py`); files with several rules have their own tables.
 RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
+    (at_the_hour, "at|load"),
     (sets_of_figures, "rows|word move|'ending_of_reps"),
     (rings_turned, "word move rows|bare|count"),
     (mended_again, "mend move"),
@@ -164,6 +167,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (heads_ladder, "rows sep move"),
     (side_nothing, "side rows|bare"),
     (held_by_side, "side load rows"),
+    (held_for, "move bare 'held_word"),
     (lost_count, "vague bare|load"),
     (each_its_load, "bare load|at"),
     (meant_otherwise, "rows word"),
@@ -261,6 +265,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (dropped_to, "link"),
     (summed, "rows scheme"),
     (sums, "rows bare|rows"),
+    (sum_ahead, "count rows"),
     (held_in_total, "rows scheme"),
     (full_range, "flag"),
     (sided, "side"),

@@ -72,6 +72,33 @@ def _done_every(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
+def _so_many_a_round(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "4 rounds of dips, 6 a round", "je Runde 6": the reps of each."""
+    if message.little.isdisjoint(("a_round",)):
+        return facts
+    for at, fact in enumerate(facts):
+        if fact.kind != "bare" or fact.value != int(fact.value) or not 0 < fact.value <= MOST_REPS:
+            continue
+        led = _each_round(message, fact.start - 2, fact.start)
+        within = fact.end < len(message.tokens) and message.tokens[fact.end].text in little("in_a_set")
+        behind = any(_each_round(message, fact.end + n, fact.end + n + 2) for n in {0, int(within)})
+        joined = at > 1 and facts[at - 1].kind == "sep" and facts[at - 2].kind == "bare"  # "5 and 10 a round"
+        if joined or not (led or behind):
+            continue
+        reps = Fact("rows", fact.start, fact.end, [Entry(int(fact.value))], {"one": True, "reps": True})
+        kept = [one for one in facts if not (one.kind == "side" and led and one.end == fact.start - 1)]
+        return [reps if one is fact else one for one in kept]
+    return facts
+
+
+def _each_round(message: Message, start: int, end: int) -> bool:
+    """Whether "a round", "each round" are these tokens."""
+    if start < 0 or end > len(message.tokens):
+        return False
+    per, rounds = message.tokens[start:end]
+    return per.text in little("per_step") and rounds.text in little("a_round")
+
+
 def _pairs(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Two sets of archers, 3 left 4 right": the count is of both sides."""
     for at, count in enumerate(facts):
@@ -176,6 +203,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (_times_a_lift, "move repeat|bare side|word"),
     (_every_so_often, "scheme rows"),
     (_done_every, "bare scheme rows rounds"),
+    (_so_many_a_round, "rounds bare"),
     (_pairs, "count side bare"),
     (_rounds_in_all, "scope side bare"),
     (_circuit_repeated, "'repeat_all repeat move"),

@@ -9,10 +9,13 @@ from itertools import pairwise
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.plan.choosing import main_rows
+from bot.reading.plan.ground import planned
 from bot.reading.rules import Rule
 
 LEAST_COUNTED = 2  # counts of sets with a load each
 MOST_REPS = 30
+VALUES = frozenset({"effort", "efforts", "at", "load", "bare", "rows", "fail"})
 
 
 def _set_of(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -127,6 +130,89 @@ def _next_ones(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
+def _ones_before(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "5x3, last two rpe 9, the two before those 8": the sets in front of those that were named."""
+    told = _sets_told(message, facts)
+    out = list(facts)
+    named = 0  # from the end
+    for at, fact in enumerate(facts[:-1]):
+        if fact.kind == "scope" and (
+            fact.value == "last" or (isinstance(fact.value, tuple) and fact.value[0] == "last")
+        ):
+            named = 1 if fact.value == "last" else int(fact.value[1])
+            continue
+        number = fact.kind in ("bare", "count") and fact.value == int(fact.value) and 0 < fact.value < told
+        word = _before_those(message, facts[at + 1 : at + 4]) if named and number else None
+        if word is None:
+            continue
+        high = told - named
+        low = high - int(fact.value) + 1
+        if low >= 1:
+            out[at] = Fact("scope", fact.start, word.end, ("these", tuple(range(low, high + 1))), {"text": ""})
+            named = told - low + 1
+    return out
+
+
+def _sets_told(message: Message, facts: Sequence[Fact]) -> int:
+    """How many sets are told at once before any is named; where none are, those of the plan's main lift."""
+    named = next((at for at, fact in enumerate(facts) if fact.kind == "scope"), len(facts))
+    ahead = facts[:named] if message.context.today else facts
+    told = max((len(fact.value) for fact in ahead if fact.kind == "rows"), default=0)
+    if told >= LEAST_COUNTED or not message.context.today:
+        return told
+    rows = planned(message)
+    main = main_rows(rows)
+    return 0 if any(rows[at].side for at in main) else len(main)
+
+
+def _before_those(message: Message, facts: Sequence[Fact]) -> Fact | None:
+    """The word of "before", "before that", "de antes" that these facts begin with."""
+    at = int(len(facts) > 1 and facts[0].kind == "word" and message.tokens[facts[0].start].text in little("of"))
+    word = facts[at] if at < len(facts) else None
+    if word is None or word.kind != "word" or message.tokens[word.start].text not in little("sets_before"):
+        return None
+    after = facts[at + 1] if at + 1 < len(facts) else None
+    talk = (
+        after is not None and after.kind == "word" and message.tokens[after.start].text not in little("those", "that")
+    )
+    return None if talk else word
+
+
+def _other_so_many(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "4x8, first 2 rpe 7, other 2 rpe 9", "die anderen 2": all that were not named, by their number."""
+    told = _sets_told(message, facts)
+    named = 0
+    for at, fact in enumerate(facts[:-1]):
+        if fact.kind == "scope" and fact.value in ("first", "last", 1):
+            named = 1
+        elif fact.kind == "scope" and isinstance(fact.value, tuple) and fact.value[0] in ("first", "last"):
+            named = int(fact.value[1])
+        other = (fact.kind == "scope" and fact.value == "rest") or (fact.kind == "side" and fact.value == "other")
+        if not other or not named:
+            continue
+        follow = facts[at + 1]
+        if follow.kind != "bare" and not _spaced(follow):
+            continue
+        numbers = [follow.value] if follow.kind == "bare" else [entry.reps for entry in follow.value]
+        if named + (numbers[0] or 0) != told:
+            continue
+        rest = Fact("scope", fact.start, follow.start + 1, "rest", {"text": ""})
+        if follow.kind == "bare":
+            valued = at + 2 < len(facts) and facts[at + 2].kind in VALUES  # "the rest 4" are reps
+            if valued:
+                return [*facts[:at], rest, *facts[at + 2 :]]
+            continue
+        value = float(numbers[1] or 0)
+        note = {"spelled": False, "comma": False, "kg": value}
+        return [*facts[:at], rest, Fact("bare", follow.end - 1, follow.end, value, note), *facts[at + 2 :]]
+    return facts
+
+
+def _spaced(rows: Fact) -> bool:
+    """Two numbers with nothing between: "2 9"."""
+    return rows.kind == "rows" and rows.note.get("mark") == " " and len(rows.value) == 2 and rows.end == rows.start + 2
+
+
 def _loads_of_counts(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "2 sets 10kg, 2 sets 15kg, 1 set 20kg, all of 5": the load of each set, and the reps of all of them."""
     counts = [
@@ -159,5 +245,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (_some_missed, "count bare fail rows"),
     (_without, "'without scope plan|word load"),
     (_next_ones, "scope count sep rows"),
+    (_ones_before, "scope bare|count word 'sets_before"),
+    (_other_so_many, "scope bare|rows"),
     (_loads_of_counts, "count load"),
 )

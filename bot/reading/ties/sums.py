@@ -1,4 +1,4 @@
-"""What the sets come to, told behind them: "3 sets of 7, that's 21", "8 7 6 5, makes 26"."""
+"""What the sets come to, told behind them or ahead: "3 sets of 7, that's 21", "8 7 6 5, makes 26"."""
 
 from __future__ import annotations
 
@@ -30,6 +30,20 @@ def sums(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if not (number and several and value == before):
             continue
         if led & little("comes_to") or (fact.kind == "bare" and _names_all(facts, at)):
+            out[at] = Fact("word", fact.start, fact.end, None, {"noise": True})
+    return out
+
+
+def sum_ahead(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "Pull-ups, 66 of them, as 6 sets of 11": the facts without what the sets behind it come to."""
+    out = list(facts)
+    for at, fact in enumerate(facts):
+        if fact.kind != "count" or not fact.note.get("those"):
+            continue
+        end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "move"), len(facts))
+        told = [one for one in facts[at:end] if one.kind == "rows"]
+        several = sum(len(one.value) for one in told) >= LEAST
+        if several and sum(_size(one)[0] for one in told) == fact.value:
             out[at] = Fact("word", fact.start, fact.end, None, {"noise": True})
     return out
 
