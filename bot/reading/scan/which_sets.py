@@ -30,7 +30,7 @@ def which_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if n is not None and 2 <= n <= MOST_NAMED and n == int(n) and not whole:
             sets = s.at(j + 1).has("sets", "sets")
             the = s.at(i - 1).has("plan", "the") or item.text.split()[0] in little("article")
-            several = item.text.endswith(tuple(little("plural")))  # "las primeras 2"
+            several = item.text.split()[-1] in little("several_sets")  # "las primeras 2"
             led = several or (the and s.at(j + 1).has("load", "at", "plus"))  # "die ersten 3 mit 22,5"
             alone = item.text.startswith(tuple(little("of_one_set")))  # "im letzten sechs"
             rated = n > 1 and s.at(j + 1).has("effort", "rpe") and not alone  # "last 2 rpe 8"
