@@ -91,7 +91,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (reps_in_figures, "rows|load"),
     (sets_more_of_lift, "delta|bare move"),
     (all_so_many, "bare scope move"),
-    (reps_lacked, "rows|bare|word 'lacked|fail"),
+    (reps_lacked, "rows|bare|word 'lacked|'slipped|fail"),
     (hold_named, "scope flag"),
     (but_for, "=planned"),
     (but_only, "scheme =done|=planned|=all_lifts|=same"),
