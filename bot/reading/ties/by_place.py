@@ -196,7 +196,7 @@ def _told_before(message: Message, facts: Sequence[Fact], first: int) -> _Ahead:
         elif not silent(fact) and (fact.kind, fact.value) != ("side", "each"):
             break
         at -= 1
-        if load is not None and not crossed:
+        if load is not None and not crossed and not moved:
             found = _Ahead(at, load=load)
     return found
 
