@@ -54,7 +54,9 @@ def _loaded_apart(facts: Sequence[Fact]) -> list[Fact]:
         if sum(fact.kind == "load" for fact in out[since:at]) != 1 or out[at - 1].kind != "sep":
             continue
         if reps.kind == "rows" and len(reps.value) == 1 and reps.value[0].reps and "own_load" not in reps.note:
-            out[at + 1 : at + 3] = [Fact("rows", reps.start, load.end, reps.value, {**reps.note, "own_load": load.value})]
+            out[at + 1 : at + 3] = [
+                Fact("rows", reps.start, load.end, reps.value, {**reps.note, "own_load": load.value})
+            ]
         elif reps.kind == "bare" and reps.value == int(reps.value) and not reps.note.get("comma"):
             told = [Entry(int(reps.value))]
             out[at + 1 : at + 3] = [Fact("rows", reps.start, load.end, told, {"one": True, "own_load": load.value})]
