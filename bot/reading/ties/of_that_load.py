@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.reading.facts import Fact
+from bot.reading.little import little
 from bot.reading.message import Message
 
 LEAST_LOAD = 12  # beyond what reps and efforts are
 NEAR = 3  # words between the two
+SENTENCE = 3  # the value of a mark that ends a sentence
 BETWEEN = frozenset({"word", "plan"})
 
 
@@ -67,3 +69,20 @@ def _places(facts: Sequence[Fact], kg: float) -> tuple[int, ...] | None:
             return None
     found = tuple(n for n, load in enumerate(loads, 1) if load == kg)
     return found if found and not waiting and len(found) < len(loads) else None
+
+
+def load_again(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "+45 missed. Not my day for 45": a sentence that speaks of a load told before tells no reps."""
+    for at, fact in enumerate(facts):
+        if fact.kind != "bare" or fact.value < LEAST_LOAD:
+            continue
+        low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].value == SENTENCE and facts[n].kind == "sep"), 0)
+        high = next((n for n in range(at, len(facts)) if facts[n].kind == "sep"), len(facts))
+        alone = low < at and all(one.kind == "word" or one is fact for one in facts[low:high])
+        loads = {one.value for one in facts[:low] if one.kind == "load"}
+        loads |= {one.note["own_load"] for one in facts[:low] if "own_load" in one.note}
+        led = fact.start > 0 and message.tokens[fact.start - 1].text in little("speaks_of")
+        if alone and led and fact.value in loads:
+            spoken = Fact("word", fact.start, fact.end, None, {"noise": True})
+            return [*facts[:at], spoken, *facts[at + 1 :]]
+    return facts
