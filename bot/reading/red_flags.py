@@ -44,6 +44,7 @@ class Cues:
 
     def __init__(self, message: Message) -> None:
         self.tokens = message.tokens
+        self._months = [hit for hit in message.hits("dates", "month") if hit.name != str(message.local.month)]
         body = message.hits("body")
         self._sites = sorted({hit.start for hit in body if hit.table == "site"})
         self._moments = _covered(hit for hit in body if hit.table == "when")
@@ -66,6 +67,17 @@ class Cues:
             return []
         near = self.hits[table][bisect_left(starts, start) : bisect_left(starts, end)]
         return [hit for hit in near if hit.end <= end]
+
+    def months_gone(self, start: int, end: int) -> list[Hit]:
+        """The months in [start, end), other than the one it is, that are no part of a date: "in March"."""
+        return [
+            hit
+            for hit in self._months
+            if start <= hit.start < end
+            and hit.start
+            and self.tokens[hit.start - 1].text in little("in_month")
+            and not (hit.end < len(self.tokens) and self.tokens[hit.end].value is not None)
+        ]
 
     def covers(self, table: str, at: int) -> bool:
         return at in self._covered.get(table, ())

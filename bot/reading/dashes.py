@@ -1,0 +1,55 @@
+"""A dash between spaces that parts a report from what is said beside it: "dips 3x8 - can't train tomorrow".
+
+It reads as a semicolon does. Left alone are dashes of lists, ranges and labels ("5 - 4 - 3", "dips - 3x8"), and those
+before what says more of the sets ("5x3 - last one @9").
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.lexicon import book
+from bot.reading.little import little
+from bot.reading.tokens import Token
+
+DASHES = frozenset({"-", "–"})
+ENDS = frozenset({".", "!", "?", ";", "\n"})
+SIGNS = frozenset({"x", "*", "+"})
+OF_THE_SETS = frozenset(
+    "unit sets reps count times load assist side effort scope flag pause fail link scheme article".split()
+)
+
+
+def part_dashes(tokens: Sequence[Token], language: str) -> list[Token]:
+    """The tokens, with a semicolon for each dash that parts a report from other words."""
+    out = list(tokens)
+    for at, token in enumerate(tokens):
+        if token.text in DASHES and token.space and 0 < at < len(tokens) - 1 and tokens[at + 1].space:
+            if _told_before(out, at, language) and _speaks(tokens, at + 1, language):
+                out[at] = replace(token, text=";", word=";")
+    return out
+
+
+def _told_before(tokens: Sequence[Token], at: int, language: str) -> bool:
+    """Whether sets, or words for what was planned, stand before in the sentence."""
+    grammar = book(language, "grammar")
+    low = at
+    while low and tokens[low - 1].text not in ENDS:
+        low -= 1
+    return any(
+        tokens[n].value is not None or any(hit.table == "plan" for hit in grammar.at(tokens, n)) for n in range(low, at)
+    )
+
+
+def _speaks(tokens: Sequence[Token], at: int, language: str) -> bool:
+    """Whether words of something else than the sets begin here: "felt good", "8 h sleep"."""
+    if tokens[at].kind in ("num", "clock"):
+        of_sets = at > 2 and tokens[at - 3].text in SIGNS  # no range of hours
+        behind = tokens[at + 1].text if at + 1 < len(tokens) else ""
+        return of_sets and (tokens[at].kind == "clock" or behind in little("hour_unit"))
+    if tokens[at].kind != "word" or at + 1 >= len(tokens) or tokens[at + 1].kind != "word":
+        return False
+    if book(language, "movements").at(tokens, at):
+        return False
+    return not any(hit.table in OF_THE_SETS for hit in book(language, "grammar").at(tokens, at))
