@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.reading.lexicon import book
+from bot.reading.lexicon import Book, book
 from bot.reading.little import little
 from bot.reading.tokens import Token
 
@@ -26,20 +26,29 @@ def part_dashes(tokens: Sequence[Token], language: str) -> list[Token]:
     out = list(tokens)
     for at, token in enumerate(tokens):
         if token.text in DASHES and token.space and 0 < at < len(tokens) - 1 and tokens[at + 1].space:
-            if _told_before(out, at, language) and _speaks(tokens, at + 1, language):
+            if _stands_alone(tokens, at, language) and _speaks(tokens, at + 1, language):
                 out[at] = replace(token, text=";", word=";")
     return out
 
 
-def _told_before(tokens: Sequence[Token], at: int, language: str) -> bool:
-    """Whether sets, or words for what was planned, stand before in the sentence."""
+def _stands_alone(tokens: Sequence[Token], at: int, language: str) -> bool:
+    """Whether what stands before in the sentence tells of sets or of the plan; or of neither, where the plan follows.
+
+    "Monday - all done": no lift is named that would be all that was done.
+    """
     grammar = book(language, "grammar")
     low = at
     while low and tokens[low - 1].text not in ENDS:
         low -= 1
-    return any(
-        tokens[n].value is not None or any(hit.table == "plan" for hit in grammar.at(tokens, n)) for n in range(low, at)
-    )
+    before = range(low, at)
+    if any(_of_plan(grammar, tokens, n) or tokens[n].value is not None for n in before):
+        return True
+    lifts = book(language, "movements")
+    return _of_plan(grammar, tokens, at + 1) and not any(lifts.at(tokens, n) for n in before)
+
+
+def _of_plan(grammar: Book, tokens: Sequence[Token], at: int) -> bool:
+    return any(hit.table == "plan" for hit in grammar.at(tokens, at))
 
 
 def _speaks(tokens: Sequence[Token], at: int, language: str) -> bool:

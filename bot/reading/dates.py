@@ -175,6 +175,8 @@ def _of_a_month(message: Message, day: Day, sentence: tuple[int, int]) -> bool:
     after = tokens[day.end] if day.end < len(tokens) else None
     if after is not None and (after.text in ("%", "x", "/") or day.end in _rep_like(message)):
         return False
+    if not day.start and day.link in (None, "on", "from") and after is not None and after.text in (",", ";", "-", "\n"):
+        return True  # "from the 14th, all as planned", "el 14 - fondos 3x8"
     worded = tokens[day.end - 1].kind == "word" or tokens[day.end - 1].text == "."
     if first in little("before_ordinal") and worded:
         failed = day.start > 0 and tokens[day.start - 1].text in little("failed_on")

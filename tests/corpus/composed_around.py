@@ -27,7 +27,12 @@ SLOTS = ("place", "inside", "many", "sign")
 FIELDS = {"weight": "bodyweight_kg", "sleep": "sleep_h", "effort": "session_rpe", "minutes": "duration_min"}
 PLACES = ("front", "between", "behind")
 OPEN = ("rated",)  # "the last set of dips was a 9" of planned tens: asked, whatever stands around it
-SHARES = {"day": "where", "pain": "body", "no_pain": "body", "flag": "body"}  # one of each: two would be one more question
+SHARES = {
+    "day": "where",
+    "pain": "body",
+    "no_pain": "body",
+    "flag": "body",
+}  # one of each: two would be one more question
 
 
 @dataclass(frozen=True)

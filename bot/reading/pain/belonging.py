@@ -358,8 +358,8 @@ def _once(cues: Cues, hit: Hit, bounds: tuple[int, int]) -> bool:
 def _long_past(words: BodyWords, place: Place, cues: Cues, bounds: tuple[int, int]) -> bool:
     """ "Last year my shoulder was a 6", "had a 4/10 in the elbow back in March": a place and its scores, all of a time
     long gone."""
-    if not place.scores:
-        return False
+    if not place.scores or any(score.value == 0 for score, _, _ in place.scores):
+        return False  # "the ankle that was so thick last year: 0 of 10"
     low = min(place.start, *(score.start for score, _, _ in place.scores))
     high = max(place.end, *(score.end for score, _, _ in place.scores))
     while low > bounds[0] and cues.tokens[low - 1].text not in ",;":
