@@ -155,7 +155,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (top_by_load, "flag rows"),
     (one_last, "rows sep scope"),
     (counted_each, "count bare side"),
-    (by_place, "scope load|rows|bare|effort|at"),
+    (by_place, "scope|count|rows load|rows|bare|effort|at"),
     (one_unit, "scheme load bare rows sep"),
     (back_offs, "scope bare rows"),
     (doubled, "rows =the move"),
