@@ -25,9 +25,9 @@ def part_dashes(tokens: Sequence[Token], language: str) -> list[Token]:
     """The tokens, with a semicolon for each dash that parts a report from other words."""
     out = list(tokens)
     for at, token in enumerate(tokens):
-        if token.text in DASHES and token.space and 0 < at < len(tokens) - 1 and tokens[at + 1].space:
-            if _stands_alone(tokens, at, language) and _speaks(tokens, at + 1, language):
-                out[at] = replace(token, text=";", word=";")
+        free = token.text in DASHES and token.space and 0 < at < len(tokens) - 1 and tokens[at + 1].space
+        if free and _stands_alone(tokens, at, language) and _speaks(tokens, at + 1, language):
+            out[at] = replace(token, text=";", word=";")
     return out
 
 

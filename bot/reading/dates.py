@@ -199,6 +199,16 @@ def _compared(finder: DayFinder, day: Day) -> bool:
     )
 
 
+def _done_elsewhere(message: Message, clause: tuple[int, int]) -> bool:
+    """ "All as planned. Last month it was 3x5": what was done today stands outside the clause."""
+    grammar = message.beginning("grammar")
+    return bool(message.context.today) and any(
+        hit.table == "plan" and hit.name in ("done", "planned", "same", "only", "skipped", "except")
+        for at in (*range(clause[0]), *range(clause[1], len(grammar)))
+        for hit in grammar[at]
+    )
+
+
 def _of_a_former_set(message: Message, clause: tuple[int, int]) -> bool:
     """ "4x5 +12.5, up from 4x5 +10 on Monday": the clause opposes what was."""
     return any(hit.start == clause[0] and hit.end - hit.start > 1 for hit in _former_weights(message))
@@ -340,7 +350,9 @@ def _trained(
     if (
         day.kind == "vague"
         and was is not None
-        and message.numbers_within(0, len(tokens)) > message.numbers_within(*clause)
+        and (
+            message.numbers_within(0, len(tokens)) > message.numbers_within(*clause) or _done_elsewhere(message, clause)
+        )
     ):
         counted = was.end + 1 == clause[1] and tokens[was.end].value is not None
         return Claim(day.start, was.end + counted, "noise", None)  # "9 in a row, last week were 7"

@@ -368,6 +368,21 @@ def _temperature(tokens: Sequence[Token], start: int, end: int) -> tuple[int, in
     return start, end
 
 
+def _denials(message: Message) -> list[Claim]:
+    """ "No swelling" beside a plan: nothing that was left out of it; "breathless at rest": no rest of it."""
+    if not message.context.today:
+        return []
+    cues, counted = Cues(message), signs_in(message)
+    denied = [
+        Claim(deny.start, hit.end, "noise", None)
+        for hit in longest([*message.hits("flags", *SIGNS), *composed_signs(message)])
+        for deny in cues.hits.get("deny", ())
+        if deny.end == hit.start and not any(sign.start < hit.end and hit.start < sign.end for sign in counted)
+    ]
+    moments = [hit for hit in message.hits("body", "when") if any(sign.end == hit.start for sign in counted)]
+    return [*denied, *(Claim(hit.start, hit.end, "noise", None) for hit in moments if hit.name == "rest")]
+
+
 def find_red_flags(message: Message) -> list[Claim]:
     """A claim `red_flag` for each sign, once a name; `past_flag` for those long past."""
     claims: list[Claim] = []
@@ -380,6 +395,7 @@ def find_red_flags(message: Message) -> list[Claim]:
         # A sign takes no words away: the place in "elbow swollen" is the pain reader's. A fever's degrees it does take.
         start, end = _temperature(message.tokens, sign.start, sign.end) if sign.name == "fever" else (0, 0)
         claims.append(Claim(start, end, kind, sign.name))
+    claims += _denials(message)
     # Degrees of a fever that is somebody else's are no training data either.
     taken = {at for claim in claims for at in range(claim.start, claim.end)}
     for hit in longest(message.hits("flags", *SIGNS)):

@@ -3,9 +3,10 @@
 What was told beside the sets must neither become a set nor get lost: pain, signs, sleep, days, wishes, other people's
 numbers, talk. The judgement is the corpora's own (`score.judge`).
 
-A phrase's keys: `say` (wordings with slots), what they say (`pain`: "site side score when", `sign`: "sign site side",
-`weight`, `sleep`, `effort`, `minutes`, `on`, `dates` (none: any), `intents`; `also`: other intents as good, `perhaps`:
-intents that may be there), and where it stands (`where`, `glue`, `last`: closes the message, `only`: free reports only).
+A phrase's keys are `say` (wordings with slots), what they say, and where they stand: `pain` ("site side score when"),
+`sign` ("sign site side"), `weight`, `sleep`, `effort`, `minutes`, `on`, `dates` (an empty list: any), `intents`, `also`
+(other intents as good), `perhaps` (intents that may be there); `where`, `glue`, `last` (closes the message), `only`
+(free reports only).
 """
 
 from __future__ import annotations
@@ -37,7 +38,7 @@ SHARES = {
 
 @dataclass(frozen=True)
 class Whole:
-    """A message, the kinds and wordings of what stands around its report, the plan it leans on, and the line to judge it by."""
+    """A message, the wordings around its report, by kind, the plan that it leans on, and the line to judge it by."""
 
     text: str
     kinds: tuple[str, ...]

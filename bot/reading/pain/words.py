@@ -199,8 +199,8 @@ def _reaching(message: Message, hit: Hit) -> Hit:
 def _of_work(message: Message, moments: Sequence[Hit], sites: Sequence[Hit]) -> set[int]:
     """ "One set less on chins, both elbows 1/10", "in the last set of dips only 6; shoulder fine": where such begin.
 
-    A clause that names an exercise, and a number that is no score beside the moment, tells of the sets; one that names a
-    place tells of the place.
+    A clause that names an exercise, and a number that is no score beside the moment, tells of the sets; one that names
+    a place tells of the place.
     """
     tokens, found = message.tokens, set()
     for hit in moments:
