@@ -59,6 +59,12 @@ def _speaks(tokens: Sequence[Token], at: int, language: str) -> bool:
         return of_sets and (tokens[at].kind == "clock" or behind in little("hour_unit"))
     if tokens[at].kind != "word" or at + 1 >= len(tokens) or tokens[at + 1].kind != "word":
         return False
-    if book(language, "movements").at(tokens, at):
+    while tokens[at].text in little("the", "article") and at + 1 < len(tokens):
+        at += 1  # "die ersten zwei 4 Wdh"
+    if tokens[at].value is not None or book(language, "movements").at(tokens, at):
         return False
-    return not any(hit.table in OF_THE_SETS for hit in book(language, "grammar").at(tokens, at))
+    found = book(language, "grammar").at(tokens, at)
+    of_plan = max(
+        (hit.end for hit in found if hit.table == "plan"), default=at
+    )  # "alles gemacht", and not "alles" alone
+    return not any(hit.table in OF_THE_SETS and hit.end >= of_plan for hit in found)

@@ -75,8 +75,9 @@ def slashed(hits: DayHits, at: int) -> Day | None:
     with_year = end > at + 3
     back, ahead = (of_month(hits.today, month, day, way) for way in (False, True))
     near = back is not None and day > MOST_MONTHS and (hits.today - back).days <= JUST_PAST
-    parted = after is not None and near and after.text in (",", "-", ";") and end + 1 < len(hits.tokens)
-    parted = parted and (after.text == "-" or hits.tokens[end + 1].kind == "word")  # "14/5, dips", not "14/12, 13/11"
+    parted = False  # "14/5, dips", not "14/12, 13/11"
+    if after is not None and near and after.text in (",", "-", ";") and end + 1 < len(hits.tokens):
+        parted = after.text == "-" or hits.tokens[end + 1].kind == "word"
     if after is None or (after.text not in (":", "\n") and after.kind != "word" and not parted):
         return None
     alone = after.text == "\n" and back is not None and (hits.today - back).days <= JUST_PAST
