@@ -220,6 +220,9 @@ def _give_scores(
             # "was a 4 on Monday, is a 1 today, left wrist"
             places[0].scores = [*((score, None, None) for score in led), *places[0].scores]
             left = [score for score in left if score not in led]
+    if len(places) == len(left) == 1 and not places[0].scores and by_pain_word(words, left[0], bounds):
+        # "Knie rechts blockiert beim Pistol ständig auf halber Höhe, Schmerz 3": however far
+        places[0].scores, left = [(left[0], None, near_moment(words, left[0], bounds))], []
     if len(places) == 1 and left and _all_ahead(words, places[0], left, bounds):
         scores = sorted([*left, *(score for score, _, _ in places[0].scores)])
         places[0].scores = [(score, None, near_moment(words, score, bounds)) for score in scores]

@@ -72,6 +72,7 @@ from bot.reading.ties.meant_otherwise import meant_otherwise
 from bot.reading.ties.mended_again import another_lift, mended_again
 from bot.reading.ties.named_behind import named_behind
 from bot.reading.ties.narrated import narrated, sets_by_load
+from bot.reading.ties.of_that_load import load_again, of_that_load
 from bot.reading.ties.of_the_body import body_alone
 from bot.reading.ties.of_those import of_those
 from bot.reading.ties.off_after import off_after
@@ -216,6 +217,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (breaths, "link sep"),
     *spoken_of.RULES,
     *left_open.RULES,
+    (of_that_load, "effort bare load|rows"),
+    (load_again, "bare load|rows sep word"),
     (rated_ahead, "scope effort sep bare|rows"),
     (those_before, "scope sep 'those_before"),
     (last_hedged, "scope rows bare"),
