@@ -60,7 +60,7 @@ from bot.reading.ties.joined_on import in_place_of, instead_of, joined_on, went_
 from bot.reading.ties.judged_beside import judged_beside
 from bot.reading.ties.lacked import lacked
 from bot.reading.ties.last_apart import last_apart
-from bot.reading.ties.left_out import not_so_many, sets_left_out
+from bot.reading.ties.left_out import all_but_so_many, not_so_many, sets_left_out
 from bot.reading.ties.load_heads import load_heads, titled_load
 from bot.reading.ties.load_passed_on import load_passed_on
 from bot.reading.ties.loads_ahead import loads_ahead
@@ -225,6 +225,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (lacked, "rows scope 'lacked|fail|delta"),
     (last_apart, "scope effort|at|rows|load"),
     (sets_left_out, "count bare word move"),
+    (all_but_so_many, "=except bare|count"),
     *repeated.RULES,
     (in_brackets, "bare sep"),
     (told_one_by_one, "count bare effort"),
