@@ -30,10 +30,14 @@ def reading(text: str, language: str, planned: bool = False) -> Reading:
         ("en", "dips 12.5 kg 3x6 - 8h sleep last night", 3),
         ("en", "dips 3x8 - each with 20", 3),
         ("de", "Dips 3x8 mit 20 - letztes Jahr war die Schulter eine 6", 3),
+        ("de", "morgen schaff ichs nicht, Klimmzüge 30 kg 4x3", 4),
+        ("de", "Morgen fällt aus, Dips 3x8 mit 10 kg", 3),
+        ("es", "mañana no puedo entrenar, fondos 3x8", 3),
+        ("en", "won't make it tomorrow, dips 3x8", 3),
         ("es", "fondos 3x8 con 20 - mi mejor marca es 8 con 25 de 2024", 3),
     ],
 )
-def test_a_dash_behind_a_report_parts(language, text, many):
+def test_a_dash_or_a_day_off_beside_a_report_parts(language, text, many):
     found = reading(text, language)
     assert len(found.sets) == many
     assert not found.ask
