@@ -18,7 +18,8 @@ def back_then(
 
     `days`: tokens of days, `whens`: of "last week" and the like, `now`: of today.
     """
-    days, whens = {*days, *whens}, set(whens)
+    months = _months_gone(message)
+    days, whens = {*days, *whens, *months}, {*whens, *months}
     if not days or "was_once" not in message.little:
         return []
     spans: list[tuple[int, int]] = []
@@ -30,6 +31,7 @@ def back_then(
         told = _number_was(message, low, start, end, high) or _best_was(message, low, start, end, high)
         undated = not whens.isdisjoint(range(start, end))
         named = any(message.beginning("movements")[at] for at in range(low, high))
+        told = told or (undated and not named and _was_then(message, low, start, end, high))
         if told or (undated and (now or not named) and _work_was(message, low, start, end, high)):
             spans.append((low, high))
     return spans
@@ -71,6 +73,27 @@ def _work_was(message: Message, low: int, start: int, end: int, high: int) -> bo
     return (
         end == high and message.tokens[start - 1].text in little("was_once") and message.numbers_within(low, start) > 0
     )
+
+
+def _was_then(message: Message, low: int, start: int, end: int, high: int) -> bool:
+    """ "That was 20 in March", "im März waren es 15": a number, and of what time it was."""
+    tokens = message.tokens
+    head = low + (tokens[low].text in little("that_once"))
+    if end == high and head < start and tokens[head].text in little("was_once"):
+        return message.numbers_within(head, start) == 1
+    led = start == low and end < high and any(token.text in little("was_once") for token in tokens[end : end + 2])
+    return led and message.numbers_within(end, high) > 0
+
+
+def _months_gone(message: Message) -> set[int]:
+    """The tokens of months with "in" before them, other than the one it is, that are no part of a date."""
+    tokens, found = message.tokens, set[int]()
+    for hit in message.hits("dates", "month"):
+        led = hit.start > 0 and tokens[hit.start - 1].text in little("in_month")
+        dated = hit.end < len(tokens) and tokens[hit.end].value is not None
+        if led and not dated and hit.name != str(message.local.month):
+            found.update(range(hit.start - 1, hit.end))
+    return found
 
 
 def _best_was(message: Message, low: int, start: int, end: int, high: int) -> bool:

@@ -55,7 +55,8 @@ def find_corrections(message: Message) -> list[Claim]:
     if listed:
         return listed
     pair = pair_of(mend)
-    looks_back = (pair is not None and _looks_back(mend, pair[0])) or of_a_day_gone(mend)
+    looks_back = pair is not None and _looks_back(mend, pair[0])
+    looks_back = looks_back or (of_a_day_gone(mend) and not _of_whole_plan(mend))
     if message.context.today and not strong and not looks_back:
         return []
     if pair is not None and message.context.today and _plan_done(mend, pair[2]):
@@ -76,6 +77,12 @@ def find_corrections(message: Message) -> list[Claim]:
 def _looks_back(mend: Mend, now: Value) -> bool:
     """Whether "that was" leads the new value: said of what was told before, plan or not."""
     return any(only_little(mend.tokens, hit.end, now.start) for hit in mend.between("back", 0, now.start))
+
+
+def _of_whole_plan(mend: Mend) -> bool:
+    """ "Yesterday: chins with 25 instead of 20, rest as planned": a report of all that was planned for that day."""
+    found = (hit for hits in mend.message.beginning("grammar") for hit in hits)
+    return any(hit.table == "plan" and hit.name in ("rest", "planned") for hit in found)
 
 
 def _plan_done(mend: Mend, start: int) -> bool:
@@ -129,6 +136,8 @@ def _of_yesterday(mend: Mend) -> list[Claim]:
     """ "Dips yesterday 10 kg, not 20": two values opposed and no others, of a day gone by."""
     days, today = named_days(mend.message).days, mend.message.today
     pair = pair_of(mend) if len(mend.values()) == 2 and not any(value.text for value in mend.values()) else None
+    if _of_whole_plan(mend):
+        return []
     if pair is None or not days or not all(day.back is not None and day.back[1] < today for day in days):
         return []
     made = of_values(mend, *pair) if mend.between("not", pair[0].end, pair[1].start) else []

@@ -175,6 +175,8 @@ def _of_a_month(message: Message, day: Day, sentence: tuple[int, int]) -> bool:
     after = tokens[day.end] if day.end < len(tokens) else None
     if after is not None and (after.text in ("%", "x", "/") or day.end in _rep_like(message)):
         return False
+    if not day.start and day.link in (None, "on", "from") and after is not None and after.text in (",", ";", "-", "\n"):
+        return True  # "from the 14th, all as planned", "el 14 - fondos 3x8"
     worded = tokens[day.end - 1].kind == "word" or tokens[day.end - 1].text == "."
     if first in little("before_ordinal") and worded:
         failed = day.start > 0 and tokens[day.start - 1].text in little("failed_on")
@@ -194,6 +196,16 @@ def _compared(finder: DayFinder, day: Day) -> bool:
         hit.table == "link" and hit.name == "than" and hit.end == day.start
         for at in range(max(0, day.start - NEAR), day.start)
         for hit in finder.at.get(at, ())
+    )
+
+
+def _done_elsewhere(message: Message, clause: tuple[int, int]) -> bool:
+    """ "All as planned. Last month it was 3x5": what was done today stands outside the clause."""
+    grammar = message.beginning("grammar")
+    return bool(message.context.today) and any(
+        hit.table == "plan" and hit.name in ("done", "planned", "same", "only", "skipped", "except")
+        for at in (*range(clause[0]), *range(clause[1], len(grammar)))
+        for hit in grammar[at]
     )
 
 
@@ -338,7 +350,9 @@ def _trained(
     if (
         day.kind == "vague"
         and was is not None
-        and message.numbers_within(0, len(tokens)) > message.numbers_within(*clause)
+        and (
+            message.numbers_within(0, len(tokens)) > message.numbers_within(*clause) or _done_elsewhere(message, clause)
+        )
     ):
         counted = was.end + 1 == clause[1] and tokens[was.end].value is not None
         return Claim(day.start, was.end + counted, "noise", None)  # "9 in a row, last week were 7"

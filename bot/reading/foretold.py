@@ -94,7 +94,9 @@ def _intentions(message: Message) -> list[tuple[int, int]]:
         if closes and not told and message.numbers_within(low, hit.start):
             spans.append((low, hit.start))  # "3x8 dips tomorrow", "3x8 dips to do"
         elif hit.name == "tomorrow" and low == hit.start and message.numbers_within(hit.end, end):
-            spans.append((hit.start, end))  # "mañana 3x8 fondos"
+            comma = next((at for at in range(hit.end, end) if tokens[at].text == ","), end)
+            off = any(hit.start <= one.start < comma for one in wishes(message).get("missed", ()))
+            spans.append((hit.start, comma if off else end))  # "mañana 3x8 fondos", not "tomorrow is off, dips 3x8"
     return spans
 
 

@@ -29,6 +29,7 @@ from typing import Any, NamedTuple
 
 from rapidfuzz.distance import OSA
 
+from bot.reading.dashes import part_dashes
 from bot.reading.language import guess_language
 from bot.reading.lexicon import Book, Hit, book, contracted
 from bot.reading.little import lists_begun
@@ -220,4 +221,4 @@ def _cut(text: str, hint: str | None) -> tuple[Folded, tuple[Token, ...], str, t
             if mended is not None and mended.word != token.text:
                 token = replace(token, word=mended.word, text=mended.word if mended.slip else token.text)
         tokens.append(token)
-    return folded, tuple(say_numbers(tokens, language)), language, tuple(doubts)
+    return folded, tuple(part_dashes(say_numbers(tokens, language), language)), language, tuple(doubts)

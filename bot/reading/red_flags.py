@@ -44,6 +44,7 @@ class Cues:
 
     def __init__(self, message: Message) -> None:
         self.tokens = message.tokens
+        self._months = [hit for hit in message.hits("dates", "month") if hit.name != str(message.local.month)]
         body = message.hits("body")
         self._sites = sorted({hit.start for hit in body if hit.table == "site"})
         self._moments = _covered(hit for hit in body if hit.table == "when")
@@ -66,6 +67,17 @@ class Cues:
             return []
         near = self.hits[table][bisect_left(starts, start) : bisect_left(starts, end)]
         return [hit for hit in near if hit.end <= end]
+
+    def months_gone(self, start: int, end: int) -> list[Hit]:
+        """The months in [start, end), other than the one it is, that are no part of a date: "in March"."""
+        return [
+            hit
+            for hit in self._months
+            if start <= hit.start < end
+            and hit.start
+            and self.tokens[hit.start - 1].text in little("in_month")
+            and not (hit.end < len(self.tokens) and self.tokens[hit.end].value is not None)
+        ]
 
     def covers(self, table: str, at: int) -> bool:
         return at in self._covered.get(table, ())
@@ -356,6 +368,21 @@ def _temperature(tokens: Sequence[Token], start: int, end: int) -> tuple[int, in
     return start, end
 
 
+def _denials(message: Message) -> list[Claim]:
+    """ "No swelling" beside a plan: nothing that was left out of it; "breathless at rest": no rest of it."""
+    if not message.context.today:
+        return []
+    cues, counted = Cues(message), signs_in(message)
+    denied = [
+        Claim(deny.start, hit.end, "noise", None)
+        for hit in longest([*message.hits("flags", *SIGNS), *composed_signs(message)])
+        for deny in cues.hits.get("deny", ())
+        if deny.end == hit.start and not any(sign.start < hit.end and hit.start < sign.end for sign in counted)
+    ]
+    moments = [hit for hit in message.hits("body", "when") if any(sign.end == hit.start for sign in counted)]
+    return [*denied, *(Claim(hit.start, hit.end, "noise", None) for hit in moments if hit.name == "rest")]
+
+
 def find_red_flags(message: Message) -> list[Claim]:
     """A claim `red_flag` for each sign, once a name; `past_flag` for those long past."""
     claims: list[Claim] = []
@@ -368,6 +395,7 @@ def find_red_flags(message: Message) -> list[Claim]:
         # A sign takes no words away: the place in "elbow swollen" is the pain reader's. A fever's degrees it does take.
         start, end = _temperature(message.tokens, sign.start, sign.end) if sign.name == "fever" else (0, 0)
         claims.append(Claim(start, end, kind, sign.name))
+    claims += _denials(message)
     # Degrees of a fever that is somebody else's are no training data either.
     taken = {at for claim in claims for at in range(claim.start, claim.end)}
     for hit in longest(message.hits("flags", *SIGNS)):

@@ -129,7 +129,10 @@ def _without_their_lifts(kept: list[Fact], facts: Sequence[Fact], gone: Sequence
     }
     mine = (at for at in range(len(kept) - 1, -1, -1) if kept[at].kind == "move" and id(kept[at]) not in theirs)
     last = next(mine, -1)
-    return [fact for at, fact in enumerate(kept) if id(fact) not in theirs or at > last]
+    numbers = (at for at in range(len(kept) - 1, -1, -1) if kept[at].kind in ("rows", "bare", "count", "load"))
+    goes_on = next(numbers, -1)  # "… and I did 12" may be of it too
+    alone = goes_on < 0 and not any(fact.kind == "plan" for fact in kept)
+    return [fact for at, fact in enumerate(kept) if id(fact) not in theirs or (at > last and (at < goes_on or alone))]
 
 
 def _outdone(message: Message, facts: Sequence[Fact], hit: Hit, end: int, named: dict[str, list[Hit]]) -> bool:

@@ -7,6 +7,7 @@ turns up here: two notations beside one another, a number behind every word that
 from __future__ import annotations
 
 import random
+from collections.abc import Collection
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any
@@ -62,11 +63,11 @@ class Composer:
         self._chance = random.Random(seed)
         self._pack: dict[str, Any] = tomli.loads((PACKS / f"{language}.toml").read_text(encoding="utf-8"))
         self._comma_share = DECIMAL_COMMA.get(language, 0.0)
-        self._comma = False
+        self.comma = False
 
     def free(self) -> tuple[str, list[Done]]:
         """A report without a plan, and its sets."""
-        self._comma = self._chance.random() < self._comma_share
+        self.comma = self._chance.random() < self._comma_share
         ways = (self._by_place, self._groups, self._set_by_set, self._top, self._sides, self._plain)
         told = [self._one(ways)() for _ in range(1 + (self._chance.random() < 0.4))]
         if len({one.movement for _, sets in told for one in sets}) < len(told):
@@ -74,12 +75,20 @@ class Composer:
         text = self._say("before") + self._say("join").join(text for text, _ in told) + self._say("behind")
         return text.strip(), [one for _, sets in told for one in sets]
 
-    def planned(self) -> tuple[str, list[Planned], list[Done]]:
-        """A report against a plan, the plan, and its sets."""
-        self._comma = self._chance.random() < self._comma_share
+    def plainly(self) -> tuple[list[str], list[Done]]:
+        """One exercise or two, each told in a plain way and with nothing around it, and their sets."""
+        self.comma = self._chance.random() < self._comma_share
+        told = [self._plain() for _ in range(1 + (self._chance.random() < 0.5))]
+        if len({one.movement for _, sets in told for one in sets}) < len(told):
+            told = told[:1]
+        return [text for text, _ in told], [one for _, sets in told for one in sets]
+
+    def planned(self, but: Collection[str] = ()) -> tuple[str, list[Planned], list[Done]]:
+        """A report against a plan, the plan, and its sets; told in none of the ways `but`."""
+        self.comma = self._chance.random() < self._comma_share
         while True:
             plan = self._plan()
-            way = self._one(sorted(self._pack["told"]))
+            way = self._one(sorted(self._pack["told"].keys() - set(but)))
             made = getattr(self, f"_told_{way}", None)
             told = made(plan, self._one(plan)) if made else None
             if told is not None:
@@ -95,7 +104,7 @@ class Composer:
         return said
 
     def _figure(self, value: float) -> str:
-        return f"{value:g}".replace(".", ",") if self._comma else f"{value:g}"
+        return f"{value:g}".replace(".", ",") if self.comma else f"{value:g}"
 
     def _load(self, kg: float) -> str:
         return self._say("load", self._figure(kg))

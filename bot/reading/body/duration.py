@@ -96,7 +96,8 @@ def find_duration(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             )
             limit = MINUTES if cued else ALONE_MINUTES
             if (cued or alone) and exact and limit[0] <= minutes <= limit[1]:
-                yield Claim(at, stop, "duration", minutes)
+                cues = body.starts("duration", "cue")
+                yield Claim(at, cues.get(stop, stop), "duration", minutes)  # the "all" of "1 hour all in" is no plan's
                 return
             if cued and exact and minutes > MINUTES[1]:
                 yield Claim(at, stop, "duration", None, Ask("duration_min", body.message.span(at, stop)))

@@ -23,7 +23,8 @@ def find_body(message: Message) -> list[Claim]:
 
 def _find(message: Message) -> list[Claim]:
     body = BodyCues(message)
-    if "span" not in body.tables and not message.numbers_within(0, len(message.tokens)):
+    timed = "span" in body.tables or ("unit", "hour") in body.at  # "trained for an hour"
+    if not timed and not message.numbers_within(0, len(message.tokens)):
         return []
     claims: list[Claim] = []
     taken: set[int] = set(withdrawn(message))

@@ -157,10 +157,25 @@ def _of_mine(body: BodyCues, low: int, high: int) -> Claim | None:
 def _parted(body: BodyCues, low: int, at: int) -> bool:
     """Whether a comma stands before a number that is not the only one of its message, or may be of training."""
     message = body.message
+    if at == low + 1 and body.tokens[low].text == ":" and _closes(body, at):
+        return False  # "sleep: 7.5" is a label and its hours
     if not any(token.text in (",", ":") for token in body.tokens[low:at]):
         return False
     of_training = bool(message.context.today) or any(message.beginning("movements")[low:at])
     return of_training or message.numbers_within(0, len(body.tokens)) > 1
+
+
+def _closes(body: BodyCues, at: int) -> bool:
+    """Whether a clause ends with a number that may be the hours of a night, and with no more figures behind."""
+    tokens = body.tokens
+    after = tokens[at + 1 : at + 3]
+    ends = not after or after[0].kind == "nl" or after[0].text in (",", ";", ".", "!", ")")
+    listed = len(after) > 1 and after[0].text == "," and after[1].value is not None and not _scheme(tokens, at + 2)
+    return ends and not listed and LEAST_NIGHT_H <= (tokens[at].value or 0) <= MOST_NIGHT_H
+
+
+def _scheme(tokens: Sequence[Token], at: int) -> bool:
+    return at + 1 < len(tokens) and tokens[at + 1].text == "x"
 
 
 def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:

@@ -73,9 +73,13 @@ def slashed(hits: DayHits, at: int) -> Day | None:
         return Day(at, end, "date", *_both_ways(hits, month, day))
     after = hits.tokens[end] if end < len(hits.tokens) else None
     with_year = end > at + 3
-    if after is None or (after.text not in (":", "\n") and after.kind != "word"):
-        return None
     back, ahead = (of_month(hits.today, month, day, way) for way in (False, True))
+    near = back is not None and day > MOST_MONTHS and (hits.today - back).days <= JUST_PAST
+    parted = False  # "14/5, dips", not "14/12, 13/11"
+    if after is not None and near and after.text in (",", "-", ";") and end + 1 < len(hits.tokens):
+        parted = after.text == "-" or hits.tokens[end + 1].kind == "word"
+    if after is None or (after.text not in (":", "\n") and after.kind != "word" and not parted):
+        return None
     alone = after.text == "\n" and back is not None and (hits.today - back).days <= JUST_PAST
     if not with_year and day <= MOST_MONTHS and not alone:
         return None  # "5/4 archers" is left and right; alone on its line, and just past, it heads a day

@@ -114,8 +114,10 @@ def _strong(hits: DayHits, hit: Hit) -> bool:
     if after is not None and after.text == ":" and (opens or led):
         return True
     heads = before is None or before.text == "\n"
-    if heads and after is not None and after.text in "-~|" and said[:1].isupper():
+    if heads and after is not None and after.text in "-~|;" and said[:1].isupper():
         return True  # "Sat - chins 4x5", a line of a log
+    if heads and after is not None and after.text in ",\n" and said[:1].isupper() and not hits.no_weekday(hit):
+        return True  # "Mo, Dips 3x8", not "So, Haken dran"
     if len(said) > 2 and hit.name in ("5", "6", "2") and led:
         return True
     behind_another = hit.start in hits.ends_of_days and not hits.tokens[hit.start].space

@@ -60,6 +60,8 @@ def on_rows(fold: FoldState, fact: Fact) -> None:
         if fold.side in ("left", "right"):
             rows = [row for row in rows if row.side == fold.side] or rows
         if rows:
+            if entries[0].ask is not None:
+                fold.ask(entries[0].ask, fact)  # "3x8, last one 6 or 7"
             own = note.get("own_load")  # "the first three at 20 x 4, the last two at 17.5 x 5"
             fold.override(rows, entries[0] if own is None else replace(entries[0], load_kg=own))
             return

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import itertools
 
+from bot.reading.little import little
 from bot.reading.mending.mend import MOST_SCORE, NEAR, OF_TEN, Mend, Value, only_little
 from bot.reading.phrases import longest
 
@@ -58,6 +59,9 @@ def pair_of(mend: Mend) -> tuple[Value, Value, int, int] | None:
                 and (mend.between("now", one.end, two.start) or mend.between("cue", one.end, two.start, "strong"))
             ):
                 return two, one, one.start, two.end
+        alike = bool(one.text) == bool(two.text) and two is values[-1]
+        if alike and _begins_with(mend, one) and mend.between("ought", one.end, two.start):
+            return two, one, one.start, two.end  # "the 20 kg for the chins should read 17.5"
         for hit in mend.between("wrote", one.end, two.start):
             # "hab 71 geschrieben, waren 77"
             if hit.start - one.end <= NEAR and mend.between("now", hit.end, two.start):
@@ -73,6 +77,14 @@ def pair_of(mend: Mend) -> tuple[Value, Value, int, int] | None:
             ):
                 return two, one, one.start, two.end
     return None
+
+
+def _begins_with(mend: Mend, value: Value) -> bool:
+    """Whether a sentence, or what stands behind its excuse, begins with "the" and a value."""
+    start = max((low for low, _ in mend.message.sentences if low <= value.start), default=0)
+    excuses = [hit.end for hit in mend.between("excuse", start, value.start)]
+    lead = [token.text for token in mend.tokens[max([start, *excuses]) : value.start] if token.text not in (",", ":")]
+    return len(lead) == 1 and lead[0] in little("in_correction")
 
 
 def _by_mistake(mend: Mend, value: Value, low: int, high: int) -> bool:

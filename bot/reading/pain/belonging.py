@@ -56,6 +56,8 @@ def attach(
     give_parts(words, places, bounds)
     signed = frozenset(at for sign in signs for at in range(sign.start, sign.end))
     left = [] if give_compared(words, places, scores, bounds) else _give_scores(words, places, scores, bounds, signed)
+    for place in places:
+        place.others = place.others or (cues is not None and _long_past(words, place, cues, bounds))
     _give_words(words, places, bounds, cues)
     _give_signs(words, places, bounds, signs)
     _hand_on_sides(words, places)
@@ -218,6 +220,9 @@ def _give_scores(
             # "was a 4 on Monday, is a 1 today, left wrist"
             places[0].scores = [*((score, None, None) for score in led), *places[0].scores]
             left = [score for score in left if score not in led]
+    if len(places) == len(left) == 1 and not places[0].scores and by_pain_word(words, left[0], bounds):
+        # "Knie rechts blockiert beim Pistol ständig auf halber Höhe, Schmerz 3": however far
+        places[0].scores, left = [(left[0], None, near_moment(words, left[0], bounds))], []
     if len(places) == 1 and left and _all_ahead(words, places[0], left, bounds):
         scores = sorted([*left, *(score for score, _, _ in places[0].scores)])
         places[0].scores = [(score, None, near_moment(words, score, bounds)) for score in scores]
@@ -319,7 +324,7 @@ def _hand_on_sides(words: BodyWords, places: list[Place]) -> None:
 def _leading(words: BodyWords, start: int, end: int) -> str | None:
     """The moment that a sentence begins with; "after 3 sets" is none of the pain's."""
     for hit in words.moments:
-        if start <= hit.start < end:
+        if start <= hit.start < end and hit.start not in words.of_work:
             behind = range(hit.end, min(hit.end + 2, len(words.tokens)))
             placed = any(site.start == hit.end for site in words.sites)  # "afterwards elbow 2"
             counted = not placed and any(words.tokens[at].value is not None for at in behind)
@@ -350,6 +355,27 @@ def _once(cues: Cues, hit: Hit, bounds: tuple[int, int]) -> bool:
         not cues.covers("not_past", past.start)
         and (past.start == 0 or cues.tokens[past.start - 1].text not in little("ever_since"))
         for past in cues.within("past", low, bounds[1])
+    )
+
+
+def _long_past(words: BodyWords, place: Place, cues: Cues, bounds: tuple[int, int]) -> bool:
+    """ "Last year my shoulder was a 6", "had a 4/10 in the elbow back in March": a place and its scores, all of a time
+    long gone."""
+    if not place.scores or any(score.value == 0 for score, _, _ in place.scores):
+        return False  # "the ankle that was so thick last year: 0 of 10"
+    low = min(place.start, *(score.start for score, _, _ in place.scores))
+    high = max(place.end, *(score.end for score, _, _ in place.scores))
+    while low > bounds[0] and cues.tokens[low - 1].text not in ",;":
+        low -= 1
+    while high < bounds[1] and cues.tokens[high].text not in ",;":
+        high += 1
+    told = any(token.text in little("once_told") for token in cues.tokens[low:high])
+    if not told or cues.within("now", low, bounds[1]) or any(at in words.now for at in range(low, bounds[1])):
+        return False
+    return any(
+        not cues.covers("not_past", hit.start)
+        and (hit.start == 0 or cues.tokens[hit.start - 1].text not in little("ever_since"))
+        for hit in (*cues.within("past", low, high), *cues.months_gone(low, high))
     )
 
 

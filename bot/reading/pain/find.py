@@ -128,6 +128,9 @@ def _pain_of(message: Message) -> list[Claim]:
     ]
     if claims:
         spare = [(start, end) for start, (_, end) in words.of_all.items()]
+        # "no pain in the right shoulder", "bruise on the bíceps derecho": that side is no set's
+        sites = [(site, side) for place in told for site, side in zip(place.sites, place.sides, strict=True)]
+        spare += [(at, at + 1) for site, side in sites for at in (site.start - 1, site.end) if _names(words, at, side)]
         spare += [bounds for bounds in apart if only_small(words, bounds)]
         scored = [(place, score) for place in told for score, _, _ in place.scores if score is not None]
         # "shoulder 2/10 left after pull-ups": the side is the shoulder's
@@ -183,6 +186,10 @@ def _of_the_one(
     )
     short = bounds[1] - bounds[0] <= SHORT and numbers == inside and score.value <= WORST
     return led and short and not worked and {site.name for site in place.sites} <= JOINTS
+
+
+def _names(words: BodyWords, at: int, side: str | None) -> bool:
+    return side in ("left", "right") and words.sides.get(at) == side
 
 
 def _noise(claims: list[Claim], spare: list[tuple[int, int]]) -> list[Claim]:

@@ -27,6 +27,7 @@ class BodyWords:
     sides: dict[int, str]
     of_all: dict[int, tuple[str, int]]  # "both left", "both on the right": the side of all places before, its end
     moments: list[Hit]
+    of_work: set[int]  # where moments start that tell of sets in a clause of their own: "one set less on chins, …"
     hurts: list[Hit]
     none: list[Hit]
     pain_words: list[Hit]
@@ -76,6 +77,7 @@ def body_words(message: Message) -> BodyWords:
     counted = [hit.start for hit in side_words if hit.start and tokens[hit.start - 1].value is not None]  # "2 left, …"
     barred = _within(message.hits("body", "not_side"))
     inside = _within(sites)
+    heads = _starts(sites)  # "no pain in left elbow"
     ends = {hit.end - 1 for hit in sites}  # "elbow, right, the inner bit"
     whole_sides = longest(side_words)
     for hit in whole_sides:
@@ -86,6 +88,7 @@ def body_words(message: Message) -> BodyWords:
         named = len(led) > 1 and led[0] in little("on_a_side") and led[1] in little("the")
         if (
             hit.start in inside
+            or hit.end in heads
             or behind_score
             or opposed
             or of_site
@@ -97,24 +100,26 @@ def body_words(message: Message) -> BodyWords:
     for start, (_, end) in of_all.items():
         for at in range(start, end):
             sides.pop(at, None)
+    greetings = [hit for hit in message.hits("intents", "talk") if hit.name == "smalltalk"]
+    moments = [
+        _reaching(message, hit)
+        for hit in longest(message.hits("body", "when"))
+        if hit.name != "unsaid"
+        and not _of_a_number(tokens, hit)
+        and not _of_nothing(message, hit, pain["nil"])
+        and not _greets(tokens, hit, greetings)
+        and not _stands_up(tokens, hit, sites)
+    ]
     fill = _within([*pain["more"], *pain["hurt"], *pain["soft"], *pain["word"], *pain["none"]]) | withdrawn(message)
     fill |= {at for hit in side_words for at in range(hit.start + 1, hit.end)}  # "left side"
     fill |= {at for start, (_, end) in of_all.items() for at in range(start, end)}
-    greetings = [hit for hit in message.hits("intents", "talk") if hit.name == "smalltalk"]
     return BodyWords(
         tokens,
         sites,
         sides,
         of_all,
-        [
-            _reaching(message, hit)
-            for hit in longest(message.hits("body", "when"))
-            if hit.name != "unsaid"
-            and not _of_a_number(tokens, hit)
-            and not _of_nothing(message, hit, pain["nil"])
-            and not _greets(tokens, hit, greetings)
-            and not _stands_up(tokens, hit, sites)
-        ],
+        moments,
+        _of_work(message, moments, sites),
         [
             hit
             for hit in message.hits("body", "pain")
@@ -189,6 +194,32 @@ def _reaching(message: Message, hit: Hit) -> Hit:
         return hit._replace(end=max(one.end for one in sessions))
     named = message.beginning("movements")[start] if start < len(message.tokens) else []
     return hit._replace(end=max(one.end for one in named)) if named else hit
+
+
+def _of_work(message: Message, moments: Sequence[Hit], sites: Sequence[Hit]) -> set[int]:
+    """ "One set less on chins, both elbows 1/10", "in the last set of dips only 6; shoulder fine": where such begin.
+
+    A clause that names an exercise, and a number that is no score beside the moment, tells of the sets; one that names
+    a place tells of the place.
+    """
+    tokens, found = message.tokens, set()
+    for hit in moments:
+        low, high = hit.start, hit.end
+        while low and not _parts_clauses(tokens, low - 1):
+            low -= 1
+        while high < len(tokens) and not _parts_clauses(tokens, high):
+            high += 1
+        near = range(hit.start - 1, hit.end + 1)
+        counted = any(tokens[at].value is not None and at not in near for at in range(low, high))
+        named = any(message.beginning("movements")[at] for at in range(low, high))
+        if counted and named and not any(low <= site.start < high for site in sites):
+            found.add(hit.start)
+    return found
+
+
+def _parts_clauses(tokens: Sequence[Token], at: int) -> bool:
+    spaced = tokens[at].text in ("-", "–") and tokens[at].space and at + 1 < len(tokens) and tokens[at + 1].space
+    return tokens[at].text in (",", ";", ".", "!", "\n") or spaced
 
 
 def _of_a_number(tokens: Sequence[Token], hit: Hit) -> bool:
@@ -270,7 +301,7 @@ def _reps_of_sets(message: Message, sites: Sequence[Hit]) -> set[int]:
 
 def moment_in(words: BodyWords, start: int, end: int) -> str | None:
     for hit in words.moments:
-        if start <= hit.start < end:
+        if start <= hit.start < end and hit.start not in words.of_work:
             return hit.name
     return None
 

@@ -91,11 +91,12 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
     if count is None or said.scoped or len(said.values) > 1 or not names & {"less", "more", "except"}:
         return False
     if "less" not in names and "more" not in names and not said.named:
-        if counted is None or not told.several:
+        if counted is None:
             return False
-        told.everything = True
-        told.ask("sets", said.clause)  # "all but one set": of which lift?
-        return True
+        if told.several:
+            told.everything = True
+            told.ask("sets", said.clause)  # "all but one set": of which lift?
+            return True
     each = each_lift(told, said)
     targets = [at for own in each for at in own] or said.clause.targets or main_rows(rows)
     if "except" in names and "less" not in names:

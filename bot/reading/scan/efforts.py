@@ -135,6 +135,8 @@ def _effort_value(s: Scanner, i: int, j: int, rir: bool) -> tuple[list[Fact], in
     if s.at(end).has("effort", "after", "rpe") and not s.at(end).has("scope") and s.at(end + 1).kind != "num":
         end += 1
     start, stop = s.at(i).start, s.at(end - 1).end
+    if s.at(end).text == "%":
+        return None  # "como un 80% del máximo"
     if rir:
         low, high = 10 - high, 10 - low
     if not 0 <= low <= 10 or not 0 <= high <= 10:

@@ -93,6 +93,9 @@ def noise_after(s: Scanner, i: int) -> int | None:
         return j
     if item.has("noise", "heart"):
         for j in range(i + 1, i + 5):
+            shortened = s.at(j).text == "." and s.at(j - 1).has("noise", "peak")  # "max. 162"
+            if s.at(j).kind in ("move", "nl") or (s.at(j).text in (".", ";", ",") and not shortened):
+                break  # "heart rate 135 bpm. Dips 3x8"
             if s.at(j).kind == "num":
                 j += 1
                 while (

@@ -12,6 +12,7 @@ from bot.reading.scan.shifts import one_more
 from bot.reading.scan.value import Found, Value, value_at
 from bot.reading.scan.which_sets import MOST_NAMED
 
+MOST_EXTRA = 4  # reps of a set beyond the plan's
 MOST_MORE = 30  # nobody adds more to a load at once
 MOST_REPS_MORE = 10
 WHOLE_MESSAGE = 3  # items of "3 of 5"
@@ -92,6 +93,8 @@ def _more_or_less(told: Value) -> Found | None:
         if s.at(j + 1).has("load", "at", "plus", "sign") and s.at(j + 2).kind == "num":
             return one_more(s, told.i, j + 1)  # "one more with 10 kg x 5"
         unit = "reps"
+    if unit is None and s.at(j + 1).kind == "move" and 1 < told.value == int(told.value) <= MOST_EXTRA:
+        unit = "reps"  # "two extra dips in each set"
     if unit is None and told.value == int(told.value) and mark.text in little("more") and not _tied(told, j):
         return None
     kind = {"sec": "hold", "reps": "reps"}.get(unit or "", "load")

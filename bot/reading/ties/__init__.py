@@ -61,7 +61,7 @@ from bot.reading.ties.joined_on import in_place_of, instead_of, joined_on, went_
 from bot.reading.ties.judged_beside import judged_beside
 from bot.reading.ties.lacked import lacked
 from bot.reading.ties.last_apart import last_apart
-from bot.reading.ties.left_out import not_so_many, sets_left_out
+from bot.reading.ties.left_out import all_but_so_many, not_so_many, sets_left_out
 from bot.reading.ties.load_heads import load_heads, titled_load
 from bot.reading.ties.load_passed_on import load_passed_on
 from bot.reading.ties.loads_ahead import loads_ahead
@@ -73,6 +73,7 @@ from bot.reading.ties.meant_otherwise import meant_otherwise
 from bot.reading.ties.mended_again import another_lift, mended_again
 from bot.reading.ties.named_behind import named_behind
 from bot.reading.ties.narrated import narrated, sets_by_load
+from bot.reading.ties.of_that_load import load_again, of_that_load
 from bot.reading.ties.of_the_body import body_alone
 from bot.reading.ties.of_those import of_those
 from bot.reading.ties.off_after import off_after
@@ -158,7 +159,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (top_by_load, "flag rows"),
     (one_last, "rows sep scope"),
     (counted_each, "count bare side"),
-    (by_place, "scope load|rows|bare|effort|at"),
+    (by_place, "scope|count|rows load|rows|bare|effort|at"),
     (one_unit, "scheme load bare rows sep"),
     (back_offs, "scope bare rows"),
     (doubled, "rows =the move"),
@@ -221,12 +222,15 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (breaths, "link sep"),
     *spoken_of.RULES,
     *left_open.RULES,
+    (of_that_load, "effort bare load|rows"),
+    (load_again, "bare load|rows sep word"),
     (rated_ahead, "scope effort sep bare|rows"),
     (those_before, "scope sep 'those_before"),
     (last_hedged, "scope rows bare"),
     (lacked, "rows scope 'lacked|'slipped|fail|delta"),
     (last_apart, "scope effort|at|rows|load"),
     (sets_left_out, "count bare word move"),
+    (all_but_so_many, "=except bare|count"),
     *repeated.RULES,
     (in_brackets, "bare sep"),
     (told_one_by_one, "count bare effort"),

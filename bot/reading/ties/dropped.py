@@ -17,7 +17,7 @@ def dropped_to(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with the number behind a drop as the load that it is; on a day with a plan it may be its reps."""
     if message.context.today:
         return list(facts)
-    facts = _by_falling(facts)
+    facts = _by_falling(_behind_the_last(facts))
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         drop = _drop_before(message, facts, at)
@@ -34,6 +34,21 @@ def dropped_to(message: Message, facts: Sequence[Fact]) -> list[Fact]:
             out.append(fact)
     out = [_as_comma(one) if _leads_a_load(out, at) else one for at, one in enumerate(out)]
     return _scope_first(out)
+
+
+def _behind_the_last(facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "4x6 with 15, drop set straight after the last one, no weight, 11": the last set is none of the drop's."""
+    for at, drop in enumerate(facts):
+        if drop.kind != "link" or drop.value != "drop":
+            continue
+        place = next((n for n in range(at + 1, len(facts)) if facts[n].kind not in ("word", "link", "plan")), at)
+        kinds = {one.kind for one in facts[place + 1 : place + 5]}
+        last = facts[place].kind == "scope" and facts[place].value in ("last", ("last", 1))
+        if last and "load" in kinds and kinds & {"rows", "bare"}:
+            spoken = Fact("word", facts[place].start, facts[place].end, None, {"noise": True})
+            between = [one for one in facts[at + 1 : place] if one.kind == "word"]
+            return [*facts[: at + 1], *between, spoken, *facts[place + 1 :]]
+    return facts
 
 
 def _by_falling(facts: Sequence[Fact]) -> Sequence[Fact]:

@@ -9,6 +9,7 @@ from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
+MOST_LEFT_OUT = 3  # sets, where no lift is named
 MOST_SETS = 8  # "3 series de fondos de 8 y 20 de flexiones": more are repetitions
 SILENT = ("word", "move", "plan", "scheme")
 REACH = 10  # facts from a count to the number that is denied
@@ -59,4 +60,19 @@ def not_so_many(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             continue
         kept = [one for n, one in enumerate(facts) if not told[0] < n <= number or one.kind == "move"]
         return [replace(one, note={**one.note, "only": True}) if one is fact else one for one in kept]
+    return facts
+
+
+def all_but_so_many(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "All but one" of a day's plan leaves so many sets out, and does not say which."""
+    if not message.context.today:
+        return facts
+    for at in range(len(facts) - 1):
+        plan, many = facts[at : at + 2]
+        closes = at + 2 == len(facts) or facts[at + 2].kind == "sep"
+        few = many.kind in ("bare", "count") and many.value in range(1, MOST_LEFT_OUT + 1)
+        if few and closes and plan.kind == "plan" and plan.value == "except" and plan.end == many.start:
+            whole = at > 0 and facts[at - 1].kind == "scope" and facts[at - 1].value == "all"
+            left = replace(many, kind="count", value=int(many.value))
+            return [*facts[: at - whole], plan, left, *facts[at + 2 :]]  # "alles bis auf einen": "alles" is no set's
     return facts
