@@ -1,7 +1,7 @@
-"""Reports by ways of telling sets: holds, clusters, ladders, sides, misses, pounds, mends (`tests/data/composed_sets/`).
+"""Reports by ways of telling sets: holds, clusters, ladders, sides, misses, mends (`tests/data/composed_sets/`).
 
 `ways.toml` says once for all languages what a way tells, in the notation of golds; a language's file has its phrases.
-A phrase's slots: `{n}` a number, `{n_}` the same in words, `{with_x}` a load as people write it, `{m}` and `{m2}` lifts.
+A phrase's slots: `{n}` a number, `{n_}` the same in words, `{with_x}` a load as people write it, `{m}`, `{m2}` lifts.
 """
 
 from __future__ import annotations

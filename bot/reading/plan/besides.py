@@ -51,7 +51,7 @@ def told_besides(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) 
 
 
 def _dropped(message: Message, facts: Sequence[Fact], at: int) -> list[Fact] | None:
-    """The set that a clause tells straight after the last one: "plus a drop set of 6 with 15", "…, gleich noch 6 mit 15"."""
+    """The set that a clause tells straight after the last one: "plus a drop set of 6 with 15"."""
     opens = facts[at].kind == "sep" or message.tokens[facts[at].start].text in little("plus")
     clause = list(_clause(facts, at + 1))
     links = [fact for fact in clause if fact.kind == "link" and fact.value in STRAIGHT]

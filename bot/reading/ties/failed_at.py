@@ -172,7 +172,7 @@ def _then(fact: Fact) -> bool:
 
 
 def _set_more(message: Message, facts: Sequence[Fact], first: int) -> int | None:
-    """The place of the words for one more set in front of what became of it: "then one more, ", "danach noch einer, "."""
+    """The place of the words for one more set in front of what became of it: "danach noch einer, "."""
     n = first - 1
     while n >= 0 and (
         facts[n].note.get("mark") == "," or (facts[n].kind == "word" and not _another(message, facts[n]))

@@ -27,9 +27,9 @@ def taken_back(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     while at < len(facts):
         told = _told_before(message, facts, at)
         ends = _taken(message, facts, at, told) if told is not None else None
-        value = _value(message, facts, ends) if ends is not None else None
+        value = _value(facts, ends) if ends is not None else None
         if told is not None and value is not None:
-            facts = _put_right(message, facts, at, told, value)
+            facts = _put_right(facts, at, told, value)
         at += 1
     return facts
 
@@ -70,7 +70,7 @@ def _taken(message: Message, facts: Sequence[Fact], at: int, told: int) -> int |
     return None
 
 
-def _value(message: Message, facts: Sequence[Fact], start: int) -> int | None:
+def _value(facts: Sequence[Fact], start: int) -> int | None:
     """The place of the value that is right."""
     for n in range(start, min(len(facts), start + MOST_BETWEEN)):
         fact = facts[n]
@@ -82,7 +82,7 @@ def _value(message: Message, facts: Sequence[Fact], start: int) -> int | None:
     return None
 
 
-def _put_right(message: Message, facts: Sequence[Fact], at: int, told: int, value: int) -> list[Fact]:
+def _put_right(facts: Sequence[Fact], at: int, told: int, value: int) -> list[Fact]:
     mend = Fact("mend", facts[at].start, facts[value].start, "mend")
     comma = Fact("sep", facts[told].end, facts[told].end, 1, {"mark": ","})
     right = facts[value]
