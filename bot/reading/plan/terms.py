@@ -111,7 +111,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (missed_once, "fail sep"),
     (said_once_more, "delta rows|bare"),
     (so_many_words, "rows load|delta"),
-    (told_besides, "=done|=planned|=all_lifts rows load"),
+    (told_besides, "=done|=planned|=all_lifts rows|bare|delta load"),
     (minus_sets, "=minus count|bare =done|=planned"),
     (sets_by_load, "count load"),
     (only_so_often, "repeat =only move"),

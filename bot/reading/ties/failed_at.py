@@ -12,6 +12,7 @@ from bot.reading.little import little
 from bot.reading.message import Message
 
 MOST = 30  # reps; more are kilograms sooner
+NEXT_REP = 3  # words of "the next rep"
 TO_THE_LAST = 10.0  # the effort that "to failure" is
 BETWEEN = frozenset({"word", "plan"})
 BESIDE = frozenset({"word", "plan", "move"})  # "last set of dips failed at 3"
@@ -59,13 +60,10 @@ def _of_next_rep(message: Message, facts: Sequence[Fact], at: int) -> list[Fact]
     """ "A set of 3 where I failed the next rep", "3, die nächste nicht geschafft"."""
     fail = facts[at]
     start, end = fail.start, fail.end
-    words = [token.text for token in message.tokens[max(0, start - 3) : end + 3]]
-    lead = min(start, 3)
-    before, after = words[:lead], words[lead + end - start :]
-    if after and after[0] in little("the"):
-        after = after[1:]
-    behind = bool(after) and after[0] in little("next_one")
-    if not behind and not (before and before[-1] in little("next_one")):
+    behind = [token.text for token in message.tokens[end : end + NEXT_REP]]
+    behind = behind[1:] if behind and behind[0] in little("the") else behind
+    after = any(" ".join(behind[:many]) in little("next_rep") for many in range(1, NEXT_REP))
+    if not after and not (start and message.tokens[start - 1].text in little("next_rep")):
         return None
     told = at - 1
     while told > 0 and (facts[told].kind in BETWEEN or facts[told].kind == "sep"):
@@ -75,7 +73,7 @@ def _of_next_rep(message: Message, facts: Sequence[Fact], at: int) -> list[Fact]
     if not alone or not rows.value[0].reps or rows.value[0].reps < 2:
         return None
     last = at + 1
-    while last < len(facts) and facts[last].start < end + 3 and facts[last].kind in ("word", "plan", "sep", "last_rep"):
+    while last < len(facts) and facts[last].start < end + NEXT_REP and facts[last].kind in ("word", "plan", "sep", "last_rep"):
         last += 1
     said = Fact("fail", fail.start, facts[last - 1].end, rows.value[0].reps + 1, {"rep": True})
     shared = _one_set(facts[:told], rows.start, rows.end, rows.value[0].reps) if told and _then(facts[told - 1]) else rows
