@@ -62,8 +62,8 @@ def drop_unreal(
     dead_of: list[tuple[str, tuple[int, int]]] = []
     for name in UNREAL:
         for hit in named.get(name, ()):
-            if any(fact.kind == "scope" and fact.start <= hit.start < fact.end for fact in facts):
-                continue  # "4 mal 6, beim letzten Mal 7": the last set
+            if any(fact.kind in ("scope", "mend") and fact.start <= hit.start < fact.end for fact in facts):
+                continue  # "4 mal 6, beim letzten Mal 7": the last set; "quiero decir 25"
             if name == "wanted" and _some_time(message, facts, hit):
                 continue  # "irgendwann letzte Woche Dips 3x8"
             against = name == "when" and places.set_against(hit)

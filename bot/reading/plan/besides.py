@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.reading.facts import Fact
+from bot.reading.facts import Entry, Fact
 from bot.reading.fold.block import fold_block
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -13,11 +13,13 @@ from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import plan_names
 from bot.reading.plan.state import Said, Told
-from bot.reading.ties.values import whole_number
+from bot.reading.ties.values import reps_of, whole_number
 
 DONE = frozenset({"done", "planned", "all_lifts"})
 OTHER = frozenset({"move", "scope", "side", "count", "instead", "delta", "fail"})
 MOST_EXTRA = 12
+STRAIGHT = frozenset({"drop", "straight"})
+SENTENCE = 3  # the value of a mark that ends one
 
 
 def told_besides(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
@@ -25,7 +27,15 @@ def told_besides(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) 
     if not any(plan_names(fact) & DONE for fact in facts):
         return facts
     out: list[Fact] = []
+    skip = 0
     for at, fact in enumerate(facts):
+        if at < skip:
+            continue
+        dropped = _dropped(message, facts, at) if _whole_plan(out) else None
+        if dropped is not None:
+            out += [Fact("sep", fact.start, fact.start, 1, {"mark": ","}), _mark(fact), *dropped]
+            skip = at + 1 + len(_clause(facts, at + 1))
+            continue
         leads = fact.kind == "sep" and fact.value == 2 and _whole_plan(out)
         plus = message.tokens[fact.start].text in little("plus") if fact.start < len(message.tokens) else False
         leads = leads or (plus and _whole_plan(out) and fact.kind in ("plan", "sep"))
@@ -38,6 +48,45 @@ def told_besides(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) 
             continue
         out.append(fact)
     return out
+
+
+def _dropped(message: Message, facts: Sequence[Fact], at: int) -> list[Fact] | None:
+    """The set that a clause tells straight after the last one: "plus a drop set of 6 with 15", "…, gleich noch 6 mit 15"."""
+    opens = facts[at].kind == "sep" or message.tokens[facts[at].start].text in little("plus")
+    clause = list(_clause(facts, at + 1))
+    links = [fact for fact in clause if fact.kind == "link" and fact.value in STRAIGHT]
+    after = [
+        n
+        for n, fact in enumerate(clause)
+        if (fact.kind, fact.value) == ("scope", "last")
+        and any(one.text in little("after_the_set") for one in message.tokens[max(0, fact.start - 2) : fact.start + 1])
+    ]
+    if not opens or not (links or after) or facts[at].value == SENTENCE:
+        return None
+    left = [fact for n, fact in enumerate(clause) if fact not in links and n not in after and not _small(message, fact)]
+    reps = [fact for fact in left if fact.kind in ("rows", "bare", "delta")]
+    loads = [fact for fact in left if fact.kind == "load" and fact.value]
+    moves = [fact for fact in left if fact.kind == "move"]
+    if len(reps) != 1 or len(loads) != 1 or len(moves) > 1 or len(left) != 2 + len(moves):
+        return None
+    many = _reps(reps[0])
+    if not many:
+        return None
+    link = Fact("link", reps[0].start, reps[0].start, "drop")
+    row = Fact("rows", reps[0].start, reps[0].end, [Entry(many)], {"reps": True, "one": True})
+    return [link, *moves, row, *loads]
+
+
+def _small(message: Message, fact: Fact) -> bool:
+    """ "Then", "the", "after"."""
+    lead = fact.end == fact.start + 1 and message.tokens[fact.start].text in little("after_the_set")
+    return fact.kind == "word" or lead or (fact.kind == "plan" and plan_names(fact) <= {"the", "by", "more"})
+
+
+def _reps(fact: Fact) -> int | None:
+    if fact.kind == "delta":
+        return int(fact.value[0]) if fact.value[1:] == ("reps", 1) else None
+    return reps_of(fact)
 
 
 def _is_drop(clause: Sequence[Fact]) -> bool:

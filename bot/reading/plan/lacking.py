@@ -84,7 +84,9 @@ def _lacked(start: int, end: int, many: int, *, missed: bool) -> Fact:
 def _lacks(message: Message, fact: Fact) -> bool:
     """Whether a fact is a word for what was lacking."""
     words = {token.text for token in message.tokens[fact.start : fact.end]}
-    return fact.kind in ("plan", "word", "fail") and bool(words & little("lacked"))
+    slipped = bool(words & little("slipped")) and fact.start > 0  # "se me fue una"; not "la última fue 3"
+    slipped = slipped and message.tokens[fact.start - 1].text in little("slipped_lead")
+    return fact.kind in ("plan", "word", "fail") and (slipped or bool(words & little("lacked")))
 
 
 def _so_many(fact: Fact) -> int:

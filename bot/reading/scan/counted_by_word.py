@@ -48,12 +48,13 @@ def counted_by_word(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int] | 
         link = Fact("link", mark.start, mark.end, "drop")
         # "1 drop set at 45 for 10" is the one that is told
         return ([Fact("count", item.start, mark.end, int(item.value))] if item.value > 1 else []) + [link], i + 2
-    if item.value is not None and s.at(i + 1).has("scheme", "ladder") and 1 < item.value <= 20:
-        mark = s.at(i + 1)
+    ladder = i + 1 + s.at(i + 1).has("times", "x")  # "2x ladder 1-2-3"
+    if item.value is not None and s.at(ladder).has("scheme", "ladder") and 1 < item.value <= 20:
+        mark = s.at(ladder)
         return [
             Fact("scheme", mark.start, mark.end, "ladder", {"names": []}),
             Fact("rounds", item.start, mark.end, int(item.value)),
-        ], i + 2
+        ], ladder + 1
     if item.has("count") and _names_one(s, i):
         which = (int(item.name("count") or 1), int(s.at(i + 1).value or 0))
         return [Fact("scope", item.start, s.at(i + 1).end, ("of_reps", which), {"text": item.text})], i + 2

@@ -87,6 +87,10 @@ def _goes_in(s: Scanner, at: int, row: Row) -> bool:
     if row.marks[-1:] == [" "] and item.text in little("such_a_one") and not row.told[-1][2].spelled:
         return False  # "the 15 one"
     unit, after = _unit(s, at)
+    if row.marks[-1:] == [","] and set(row.marks[:-1]) == {"-"} and s.at(after).text == "-":
+        return False  # "1-2-3, 1-2-3": another ladder
+    if unit == "sec" and len(row.told) == 1 and s.at(row.first - 1).has("times", "x"):
+        return False  # "negatives x5, 8s each"
     if unit in ("kg", "lb") and (row.reps_said or (len(row.told) == 1 and s.at(row.first - 1).has("side", "per"))):
         return False  # "5 reps, 15 kg"; "je 3, 25 kg"
     if s.at(after).has("reps") and not row.told and s.at(after + 1).text != ",":

@@ -18,6 +18,7 @@ from bot.reading.scan.value import Found
 PLATES = (5.0, 7.5, 10.0, 12.5, 15.0, 20.0, 25.0, 35.0, 45.0)  # what one plate weighs, in either unit
 LEAST_BY_TIMES = 15  # "with 35 x 3" tells kilograms
 MOST_BETWEEN = 4  # words of "weight was only today …"
+HEADS = frozenset("/ | ; . , +".split())  # "A1 dips 3x5 / A2 chins 3x5" in one line
 MOST_LINES = 9  # exercises that are numbered "A1" to "A9"
 LEAST_EFFORT, MOST_EFFORT = 6, 10  # a number behind "@" or "at" that may be an effort
 
@@ -113,7 +114,8 @@ def _worn(s: Scanner, i: int) -> Found | None:
 def _numbers_a_line(s: Scanner, i: int) -> bool:
     """Whether a letter with a figure heads a line, before a movement or its mark."""
     number, after = s.at(i + 1), s.at(i + 2)
-    heads = s.at(i - 1).kind == "nl" and number.kind == "num" and not number.space
+    parted = s.at(i - 1).kind == "nl" or (s.at(i - 1).text in HEADS and after.kind == "move")
+    heads = parted and number.kind == "num" and not number.space
     return heads and (number.value or 0) <= MOST_LINES and (after.kind == "move" or after.text in (":", ")", "-", "."))
 
 

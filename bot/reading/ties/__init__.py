@@ -48,12 +48,13 @@ from bot.reading.ties.dropped import dropped_to
 from bot.reading.ties.each_its_load import each_its_load
 from bot.reading.ties.each_rated import each_rated
 from bot.reading.ties.every_time import every_time
+from bot.reading.ties.failed_at import failed_at, to_failure
 from bot.reading.ties.far_off import far_off
 from bot.reading.ties.feats import feats_told
 from bot.reading.ties.full_range import full_range
 from bot.reading.ties.held_by_side import held_by_side
 from bot.reading.ties.held_for import held_for
-from bot.reading.ties.helped import helped_by, of_the_band, taken_off, weighed_band
+from bot.reading.ties.helped import helped_by, of_the_band, off_the_body, taken_off, weighed_band
 from bot.reading.ties.instead_ahead import instead_ahead
 from bot.reading.ties.instead_led import instead_led
 from bot.reading.ties.joined_on import in_place_of, instead_of, joined_on, went_for
@@ -109,6 +110,7 @@ from bot.reading.ties.somebody import somebody
 from bot.reading.ties.stopped_at import stopped_at
 from bot.reading.ties.stuck_at import stuck_at
 from bot.reading.ties.sums import sum_ahead, sums
+from bot.reading.ties.taken_back import taken_back
 from bot.reading.ties.then_the_rest import so_many_then_rest, then_the_rest
 from bot.reading.ties.those_before import those_before
 from bot.reading.ties.time_had import time_had
@@ -146,6 +148,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (at_the_hour, "at|load"),
     (sets_of_figures, "rows|word move|'ending_of_reps"),
     (rings_turned, "word move rows|bare|count"),
+    (taken_back, "mend|fail|word|scheme rows|load sep|word bare|load|rows|count|scope"),
     (mended_again, "mend move"),
     (another_lift, "mend move rows|bare"),
     (dotted, "bare sep"),
@@ -209,6 +212,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (rep_gone_for, "scope fail|'fell"),
     (set_of_rep, "fail"),
     (rep_of_set, "scope fail"),
+    (failed_at, "fail rows|scope"),
+    (to_failure, "effort sep|word bare"),
     (stopped_at, "=quit|=stopped flag"),
     (denied_marks, "flag"),
     (untried, "fail 'untried"),
@@ -222,7 +227,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (rated_ahead, "scope effort sep bare|rows"),
     (those_before, "scope sep 'those_before"),
     (last_hedged, "scope rows bare"),
-    (lacked, "rows scope 'lacked|fail|delta"),
+    (lacked, "rows scope 'lacked|'slipped|fail|delta"),
     (last_apart, "scope effort|at|rows|load"),
     (sets_left_out, "count bare word move"),
     (all_but_so_many, "=except bare|count"),
@@ -247,6 +252,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     *load_turns.RULES,
     (shared_load, "rows sep load"),
     (ramps, "step"),
+    (off_the_body, "move bare|load word|plan"),
     (taken_off, "move bare|load|delta"),
     (reps_more, "rows bare plan|word|load"),
     *loads_told.RULES,

@@ -12,6 +12,7 @@ from bot.reading.message import Message
 
 BAND = "band_pull_up"
 HELPED = frozenset({"one_arm_counterweight", "band_pull_up"})
+BY_ONE_ARM = frozenset({"one_arm_pull_up", "one_arm_chin_up"})
 
 
 def helped_by(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -67,6 +68,23 @@ def _names_band(message: Message, fact: Fact) -> bool:
     return any(hit.name == "band" for at in range(fact.start, min(fact.end + 1, len(names))) for hit in names[at])
 
 
+def off_the_body(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "One-arm pull-ups with 15 kg off", "15 kg abgenommen", "quitando 15 kg": help, as nothing else is taken off."""
+    out = list(facts)
+    for at, (first, second) in enumerate(pairwise(facts)):
+        load, word = (first, second) if first.kind in ("load", "bare") else (second, first)
+        if load.kind not in ("load", "bare") or not load.value or first.end != second.start:
+            continue
+        led = word.kind == "plan" and "except" in word.note.get("names", ()) and word is first
+        led = led and bool(load.note.get("unit"))
+        off = word is second and word.end > word.start and message.tokens[word.start].text in little("off_the_body")
+        if (led or off) and word.end == word.start + 1 and _moved(facts, at) in BY_ONE_ARM:
+            kg = float(load.note.get("kg", load.value))
+            out[at] = Fact("assist", first.start, second.end, kg)
+            out[at + 1] = Fact("word", second.end, second.end, None, {"noise": True})
+    return out
+
+
 def taken_off(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts with a number and the "off" behind it as the help that it is, where the movement has help."""
     if not any(fact.kind == "move" and fact.value.movement in HELPED for fact in facts):
@@ -97,6 +115,12 @@ def taken_off(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 def _of_help(facts: Sequence[Fact], at: int) -> bool:
     """Whether the movement that the fact at a place is told of has help."""
+    return _moved(facts, at) in HELPED
+
+
+def _moved(facts: Sequence[Fact], at: int) -> str | None:
+    """The movement that the fact at a place is told of, if one is named."""
     moves = [fact for fact in facts if fact.kind == "move"]
     before = [move for move in moves if move.start < facts[at].start]
-    return (before[-1] if before else moves[0]).value.movement in HELPED
+    moved: str | None = (before[-1] if before else moves[0]).value.movement if moves else None
+    return moved

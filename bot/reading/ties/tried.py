@@ -16,6 +16,7 @@ TRY_SILENT = frozenset({"word", "side", "load", "move"})
 NUMBERED = frozenset({"rows", "bare", "count", "load"})
 MOST_TRIES = 9
 LEAST_LOAD = 10
+SENTENCE = 3  # the value of a mark that ends one
 LONGEST_LEAD = 3  # words: "fui a por"
 
 
@@ -34,12 +35,20 @@ def tried(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     loads = loads or [fact for fact in window if _heavy(fact)]  # "tried 55 on dips for a single. Nope"
     if len(single) != 1 or len(loads) > 1 or any(_other(fact, single[0]) for fact in window if fact not in loads):
         return facts
-    own = [float(fact.note.get("kg", fact.value)) for fact in loads]
+    own = [float(fact.note.get("kg", fact.value)) for fact in loads] or _of_singles_before(facts[:start])
     note = {"reps": True, **({"own_load": own[0]} if own else {})}
     set_tried = Fact("rows", single[0].start, single[0].end, [Entry(0)], note)
     gone = {id(fact) for fact in (*loads, facts[lead])}
     kept = [set_tried if fact is single[0] else fact for fact in window if id(fact) not in gone]
     return [*facts[:start], *kept, *facts[verdict + 1 :]]
+
+
+def _of_singles_before(facts: Sequence[Fact]) -> list[float]:
+    """ "3x1 con 20 y un intento fallido": the load of the singles that it follows, if any."""
+    told = [fact for fact in facts if fact.kind not in ("word", "sep")][-2:]
+    if [fact.kind for fact in told] != ["rows", "load"] or facts[-1].value == SENTENCE or not told[1].value:
+        return []
+    return [float(told[1].value)] if all(entry.reps == 1 for entry in told[0].value) else []
 
 
 def tried_and_missed(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
