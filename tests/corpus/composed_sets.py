@@ -109,7 +109,9 @@ class Teller:
                 said[slot] = self._chance.choice(self._around["load"]).format(said[slot[5:]])
             elif slot.endswith("_"):
                 said[slot] = self._spelled(values[slot[:-1]])
-        self._values = {name: f"{value:g}" if isinstance(value, (int, float)) else value for name, value in values.items()}
+        self._values = {
+            name: f"{value:g}" if isinstance(value, (int, float)) else value for name, value in values.items()
+        }
         gold = sets(made["sets"].format(**self._values))
         if "last" in made:
             gold[_last_of(gold, lifts[0][1])] = sets(made["last"].format(**self._values))[0]

@@ -73,10 +73,16 @@ def _of_next_rep(message: Message, facts: Sequence[Fact], at: int) -> list[Fact]
     if not alone or not rows.value[0].reps or rows.value[0].reps < 2:
         return None
     last = at + 1
-    while last < len(facts) and facts[last].start < end + NEXT_REP and facts[last].kind in ("word", "plan", "sep", "last_rep"):
+    while (
+        last < len(facts)
+        and facts[last].start < end + NEXT_REP
+        and facts[last].kind in ("word", "plan", "sep", "last_rep")
+    ):
         last += 1
     said = Fact("fail", fail.start, facts[last - 1].end, rows.value[0].reps + 1, {"rep": True})
-    shared = _one_set(facts[:told], rows.start, rows.end, rows.value[0].reps) if told and _then(facts[told - 1]) else rows
+    shared = (
+        _one_set(facts[:told], rows.start, rows.end, rows.value[0].reps) if told and _then(facts[told - 1]) else rows
+    )
     return [*facts[:told], shared, said, *facts[last:]]
 
 
@@ -107,7 +113,11 @@ def _number_behind(message: Message, facts: Sequence[Fact], at: int) -> tuple[in
         reps = _at_so_many(message, facts[n])
         return (at, n, reps) if reps else None
     led = n + 1 < len(facts) and facts[n].kind in BETWEEN and facts[n].end == facts[n].start + 1
-    if not led or message.tokens[facts[n].start].text not in little("failed_after") or facts[n + 1].start != facts[n].end:
+    if (
+        not led
+        or message.tokens[facts[n].start].text not in little("failed_after")
+        or facts[n + 1].start != facts[n].end
+    ):
         return None
     reps = _whole(facts[n + 1])
     return (at, n + 1, reps) if reps else None
@@ -164,7 +174,9 @@ def _then(fact: Fact) -> bool:
 def _set_more(message: Message, facts: Sequence[Fact], first: int) -> int | None:
     """The place of the words for one more set in front of what became of it: "then one more, ", "danach noch einer, "."""
     n = first - 1
-    while n >= 0 and (facts[n].note.get("mark") == "," or (facts[n].kind == "word" and not _another(message, facts[n]))):
+    while n >= 0 and (
+        facts[n].note.get("mark") == "," or (facts[n].kind == "word" and not _another(message, facts[n]))
+    ):
         n -= 1
     if n < 1 or not any(fact.kind == "rows" for fact in facts[:n]):
         return None
