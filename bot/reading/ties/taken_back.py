@@ -104,6 +104,6 @@ def _of_load(told: Fact, load: Fact, right: Fact) -> bool:
     """Whether a bare number is the load that was meant: it stands right behind it, or no reps are so many."""
     kg = float(right.note.get("kg", right.value))
     if told is load:
-        return load.value / ALIKE <= kg <= load.value * ALIKE
+        return bool(load.value / ALIKE <= kg <= load.value * ALIKE)
     entries = [entry.reps or 0 for entry in told.value] if told.kind == "rows" else []
-    return bool(entries) and max(entries) * 2 <= kg <= load.value * ALIKE
+    return bool(entries and max(entries) * 2 <= kg <= load.value * ALIKE)
