@@ -66,12 +66,21 @@ def _name(one: AnySet, say: Wording) -> str:
 
 
 def _in_a_row(sets: list[AnySet], say: Wording) -> str:
+    if len({(one.load_kg, one.assist_kg) for one in sets}) > 1:
+        return _each_its_load(sets, say)
+    amounts = [_amount(one, say) for one in sets]
+    text = f"{len(sets)}×{amounts[0]}" if len(set(amounts)) == 1 and len(sets) > 1 else ", ".join(amounts)
+    return text + _load(sets[0].load_kg, sets[0].assist_kg, say)
+
+
+def _each_its_load(sets: list[AnySet], say: Wording) -> str:
+    """ "3 without load, 2 +2.5 kg, 4×4 +15 kg": never a list that leaves open which of its sets a load is of."""
+    none = " " + say.say("set-unaided" if any(one.assist_kg for one in sets) else "set-unloaded")
     pieces = []
-    for load, same_load in groupby(sets, lambda one: (one.load_kg, one.assist_kg)):
-        group = list(same_load)
-        amounts = [_amount(one, say) for one in group]
-        text = f"{len(group)}×{amounts[0]}" if len(set(amounts)) == 1 and len(group) > 1 else ", ".join(amounts)
-        pieces.append(text + _load(*load, say))
+    for (amount, load, assist), alike in groupby(sets, lambda one: (_amount(one, say), one.load_kg, one.assist_kg)):
+        many = len(list(alike))
+        told = _load(load, assist, say) or ("" if load is None else none)
+        pieces.append((f"{many}×{amount}" if many > 1 else amount) + told)
     return ", ".join(pieces)
 
 
@@ -89,11 +98,13 @@ def _by_side(sets: list[AnySet], say: Wording) -> str:
         )
     told = []
     for side in sides:
-        own = amounts[side]
-        loads = {(load, assist) for _, load, assist in own}
-        reps = ", ".join(amount for amount, _, _ in own)
-        tail = _load(*own[0][1:], say) if len(loads) == 1 else ""
-        told.append(f"{say.say(f'side-{side}')} {reps}{tail}")
+        own = [one for one in sets if one.side == side]
+        if len({(one.load_kg, one.assist_kg) for one in own}) == 1:
+            reps = ", ".join(amount for amount, _, _ in amounts[side])
+            text = reps + _load(own[0].load_kg, own[0].assist_kg, say)
+        else:
+            text = _each_its_load(own, say)
+        told.append(f"{say.say(f'side-{side}')} {text}")
     return say.listed(told)
 
 

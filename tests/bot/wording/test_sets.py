@@ -49,3 +49,22 @@ def test_a_hold_without_a_number_is_asked_for_as_long_as_it_is_clean():
     plan = DayPlan(date(2027, 1, 4), 1, 1, "training", (PlannedSet("tuck_front_lever", "skill", None, rpe=7.0),) * 3)
 
     assert "tuck front lever 3×as long as it is clean, RPE up to 7" in plan_in_words(plan, SAY)
+
+
+@pytest.mark.parametrize(
+    ("language", "told"),
+    [
+        ("en", "pull-ups 3 without weight, 2 +2.5 kg, 2×4 +15 kg"),
+        ("de", "Klimmzüge 3 ohne Gewicht, 2 +2,5 kg, 2×4 +15 kg"),
+        ("es", "dominadas 3 sin peso, 2 +2,5 kg, 2×4 +15 kg"),
+    ],
+)
+def test_a_load_is_seen_to_be_of_its_own_sets(language, told):
+    sets = [WorkSet("pull_up", reps, load_kg=kg) for reps, kg in ((3, 0.0), (2, 2.5), (4, 15.0), (4, 15.0))]
+    assert done_in_words(sets, Wording(language)) == told
+
+
+def test_two_sides_tell_the_loads_of_their_sets():
+    sets = [WorkSet("archer_pull_up", 3, side="left", load_kg=kg) for kg in (5.0, 2.5)]
+    sets.append(WorkSet("archer_pull_up", 3, side="right", load_kg=5.0))
+    assert done_in_words(sets, SAY).endswith("left 3 +5 kg, 3 +2.5 kg, right 3 +5 kg")
