@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection
 
+from bot.reading.days.months import months_gone
 from bot.reading.little import little
 from bot.reading.message import Message
 
@@ -18,7 +19,7 @@ def back_then(
 
     `days`: tokens of days, `whens`: of "last week" and the like, `now`: of today.
     """
-    months = _months_gone(message)
+    months = {at for hit in months_gone(message) for at in range(hit.start - 1, hit.end)}
     days, whens = {*days, *whens, *months}, {*whens, *months}
     if not days or "was_once" not in message.little:
         return []
@@ -83,17 +84,6 @@ def _was_then(message: Message, low: int, start: int, end: int, high: int) -> bo
         return message.numbers_within(head, start) == 1
     led = start == low and end < high and any(token.text in little("was_once") for token in tokens[end : end + 2])
     return led and message.numbers_within(end, high) > 0
-
-
-def _months_gone(message: Message) -> set[int]:
-    """The tokens of months with "in" before them, other than the one it is, that are no part of a date."""
-    tokens, found = message.tokens, set[int]()
-    for hit in message.hits("dates", "month"):
-        led = hit.start > 0 and tokens[hit.start - 1].text in little("in_month")
-        dated = hit.end < len(tokens) and tokens[hit.end].value is not None
-        if led and not dated and hit.name != str(message.local.month):
-            found.update(range(hit.start - 1, hit.end))
-    return found
 
 
 def _best_was(message: Message, low: int, start: int, end: int, high: int) -> bool:

@@ -13,6 +13,7 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from bot.reading.composed import composed_signs
+from bot.reading.days.months import months_gone
 from bot.reading.lexicon import FALLBACK, Hit, languages
 from bot.reading.little import little
 from bot.reading.message import Claim, Message
@@ -44,7 +45,7 @@ class Cues:
 
     def __init__(self, message: Message) -> None:
         self.tokens = message.tokens
-        self._months = [hit for hit in message.hits("dates", "month") if hit.name != str(message.local.month)]
+        self._months = months_gone(message)
         body = message.hits("body")
         self._sites = sorted({hit.start for hit in body if hit.table == "site"})
         self._moments = _covered(hit for hit in body if hit.table == "when")
@@ -69,15 +70,8 @@ class Cues:
         return [hit for hit in near if hit.end <= end]
 
     def months_gone(self, start: int, end: int) -> list[Hit]:
-        """The months in [start, end), other than the one it is, that are no part of a date: "in March"."""
-        return [
-            hit
-            for hit in self._months
-            if start <= hit.start < end
-            and hit.start
-            and self.tokens[hit.start - 1].text in little("in_month")
-            and not (hit.end < len(self.tokens) and self.tokens[hit.end].value is not None)
-        ]
+        """The months in [start, end) that are gone by: "in March"."""
+        return [hit for hit in self._months if start <= hit.start < end]
 
     def covers(self, table: str, at: int) -> bool:
         return at in self._covered.get(table, ())
