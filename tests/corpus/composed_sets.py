@@ -19,7 +19,7 @@ from tests.corpus.composed import DECIMAL_COMMA, PACKS
 from tests.corpus.notation import prescribed, sets
 
 WAYS = Path(__file__).parents[1] / "data" / "composed_sets"
-PLAIN = str.maketrans("", "", ":;!?")  # what hasty people leave out
+UNSIGNED = re.compile(r"[:;!?]|(?<!\d),|,(?!\s?\d)")  # what hasty people leave out
 
 
 @dataclass(frozen=True)
@@ -43,6 +43,7 @@ class Teller:
         ways = _toml(WAYS / "ways.toml")
         self._slots: dict[str, list[float]] = ways.pop("slots")
         self._ways: dict[str, dict[str, Any]] = ways
+        self._needed = re.compile("|".join(self._pack["needed"]))
         self._comma_share = DECIMAL_COMMA.get(language, 0.0)
         self._comma = False
 
@@ -76,10 +77,13 @@ class Teller:
         return self._as_line(text, tuple(ways), [s for _, gold in told for s in gold], apart)
 
     def hasty(self, way: str) -> Told:
-        """A report in small letters, without signs that a reader does not need."""
+        """A report in small letters, without signs that a reader does not need; those of `needed` stay."""
         self._choose_sign()
         text, gold = self._told(way)
-        text = re.sub(r"(?<!\d),|,(?!\s?\d)", "", text.lower().translate(PLAIN))
+        text = text.lower()
+        needed = {at for match in self._needed.finditer(text) for at in range(*match.span())}
+        left_out = {match.start() for match in UNSIGNED.finditer(text)} - needed
+        text = "".join(sign for at, sign in enumerate(text) if at not in left_out)
         return self._as_line(text, (way,), gold, self._ways[way])
 
     def _choose_sign(self) -> None:
