@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import clause_start
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -44,7 +45,7 @@ def _ended(message: Message, at: int) -> bool:
 
 def _of_a_set(facts: Sequence[Fact], at: int, ended: Fact) -> bool:
     """Whether the clause names a set, or as many reps were told before."""
-    start = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
+    start = clause_start(facts, at)
     if any(fact.kind == "scope" and fact.value != "all" for fact in facts[start:at]):
         return True
     told = [fact.value for fact in facts[:at] if fact.kind == "bare"]
