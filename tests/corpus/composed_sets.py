@@ -21,7 +21,7 @@ from tests.corpus.notation import prescribed, sets
 
 DATA = Path(__file__).parents[1] / "data"
 SETS, PLANS = DATA / "composed_sets", DATA / "composed_plans"
-PLAIN = str.maketrans("", "", ":;!?")  # what hasty people leave out
+UNSIGNED = re.compile(r"[:;!?]|(?<!\d),|,(?!\s?\d)")  # what hasty people leave out
 
 
 @dataclass(frozen=True)
@@ -47,6 +47,7 @@ class Teller:
         self._slots: dict[str, list[float]] = ways.pop("slots")
         self._derived: dict[str, tuple[str, float]] = ways.pop("derived", {})
         self._ways: dict[str, dict[str, Any]] = ways
+        self._needed = re.compile("|".join(self._words["needed"]))
         self._comma_share = DECIMAL_COMMA.get(language, 0.0)
         self._comma = False
 
@@ -80,10 +81,13 @@ class Teller:
         return self._as_line(text, tuple(ways), [s for _, gold in told for s in gold], apart)
 
     def hasty(self, way: str) -> Told:
-        """A report in small letters, without signs that a reader does not need."""
+        """A report in small letters, without signs that a reader does not need; those of `needed` stay."""
         self._choose_sign()
         text, gold = self._told(way)
-        text = re.sub(r"(?<!\d),|,(?!\s?\d)", "", text.lower().translate(PLAIN))
+        text = text.lower()
+        needed = {at for match in self._needed.finditer(text) for at in range(*match.span())}
+        left_out = {match.start() for match in UNSIGNED.finditer(text)} - needed
+        text = "".join(sign for at, sign in enumerate(text) if at not in left_out)
         return self._as_line(text, (way,), gold, self._ways[way])
 
     def _choose_sign(self) -> None:

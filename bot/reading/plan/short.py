@@ -116,6 +116,8 @@ def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
     if any(fact.kind in ("scope", "side") or (fact.kind == "bare" and not done) for fact in facts[low:rest]):
         return list(facts)
     fact = facts[told[0]]
+    if fact.kind == "rows" and fact.note.get("one") and fact.value[0].hold_s is not None:
+        return list(facts)  # "holds 25s, rest as planned": so long each, and no first set
     many = len(fact.value) if fact.kind == "rows" else int(fact.value)
     main = [row for row in rows if row.part == "main"] or list(rows)
     if moves:  # "pull-ups 3 sets with 15 and the 4th with 10"
