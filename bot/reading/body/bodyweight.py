@@ -110,6 +110,8 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             yield Claim(start, other + 1, "bodyweight", None, Ask("bodyweight_kg", message.span(at, other + 1)))
             return
         near = known is not None and abs(kg - known) <= CHANGE * known
+        if not near and tokens[start].text in little("weight") and _more_or_less(body, start, stop):
+            continue  # "weight 2.5 kg lower than planned", "more weight: 32.5 kg on the last set"
         plausible = PLAUSIBLE_KG[0] <= kg <= PLAUSIBLE_KG[1]
         if (near or known is None) and plausible:
             if start in weak and start not in strong and known is None and not 40 <= kg <= 160:
@@ -140,6 +142,14 @@ def _compared(body: BodyCues, at: int, end: int) -> bool:
     was = next((n for n in range(at, end) if tokens[n].text in little("was_once")), end)
     value = tokens[was + 1].value if was + 1 < end else None
     return value is not None and PLAUSIBLE_KG[0] <= value and was + 2 not in body.starts("unit", "rep_like")
+
+
+def _more_or_less(body: BodyCues, start: int, stop: int) -> bool:
+    """Whether words for more or less than planned stand around a weight, on a day that plans loads."""
+    if not any(one.load_kg or one.assist_kg for one in body.message.context.today or ()):
+        return False
+    beside = (body.message.beginning("grammar")[at] for at in (start - 1, stop) if 0 <= at < len(body.tokens))
+    return any(hit.table == "plan" and hit.name in ("less", "more") for hits in beside for hit in hits)
 
 
 def _near_planned(body: BodyCues, kg: float) -> bool:
@@ -420,6 +430,8 @@ def _of_the_body(body: BodyCues, taken: set[int]) -> list[Claim]:
         for start, stop in body.starts("unit", unit).items():
             at = start - 1
             alone = at >= 0 and (not at or tokens[at - 1].text in PARTING)
+            listed = at > 1 and tokens[at - 1].text == "/" and tokens[at - 2].value is not None
+            alone = alone and not listed  # "loads 17.5 / 22.5 / 35 kg"
             if not alone or at in taken or tokens[at].kind != "num":
                 continue
             kg = (tokens[at].value or 0.0) * (KG_PER_LB if unit == "lb" else 1.0)

@@ -63,6 +63,8 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             and _names_more(facts, at + 1)
         ):
             close()
+        if fact.kind == "move" and _told_of_another(current, facts[at:], clauses, sentence):
+            close()  # "pull-ups: the fourth with 3 wdh. Dips as planned": the stop closes the short word
         if "turned_to" in plan_names(fact) and _some_sets_so(current) and _value_next(facts, at + 1):
             close()  # "first set felt like a 9 so I went down to 20 for the other two"
         if "rest" in plan_names(fact) and (_says_of_named(current) or (fact.kind == "plan" and _listed(current))):
@@ -118,6 +120,19 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
     return _with_planned_behind([clause for clause in clauses if clause.facts])
 
 
+def _told_of_another(before: Sequence[Fact], behind: Sequence[Fact], clauses: Sequence[Clause], sentence: int) -> bool:
+    """Whether a lift begins a clause of its own: what stands before is told of a set of the lift named before that."""
+    scoped = any(fact.kind == "scope" and fact.value != "all" for fact in before)
+    if not scoped or not before or before[-1].kind != "rows" or any(fact.kind == "move" for fact in before):
+        return False
+    named = any(one.sentence == sentence and any(fact.kind == "move" for fact in one.facts) for one in clauses)
+    own = behind[: clause_end(behind)]
+    more = behind[len(own) + 1 :] if all(fact.kind == "move" for fact in own) else ()
+    own = [*own, *more[: clause_end(more)]]  # "dips and the warm-up as planned"
+    planned = any(plan_names(fact) & {"planned", "done", "same", "fine"} for fact in own)
+    return named and planned and not any(fact.kind in VALUED or fact.kind == "scope" for fact in own)
+
+
 def _work_of_outside(clauses: Sequence[Clause]) -> None:
     """ "Did the pull-ups without the band, 4 4 3": the sets are of the lift named before, which the plan has not."""
     for before, clause in pairwise(clauses):
@@ -149,7 +164,7 @@ def _with_planned_behind(clauses: list[Clause]) -> list[Clause]:
             and before.sentence == clause.sentence
             and before.outside
             and not before.targets
-            and any(fact.kind == "rows" for fact in before.facts)
+            and (any(fact.kind == "rows" for fact in before.facts) or before.names == {"done"})
         ):
             before.facts += clause.facts
             before.names |= clause.names

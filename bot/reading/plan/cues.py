@@ -62,6 +62,13 @@ def _up_to(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
     return any(fact.note.get("until") for fact in facts)
 
 
+def _in_turn(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "Pull-ups 3x6, last set 7" of planned fours: what `in_turn` has read, and no other work."""
+    known = {row.movement for row in rows}
+    moves = [fact for fact in facts if fact.kind == "move"]
+    return any(fact.note.get("in_turn") for fact in facts) and all(set(members(one.value)) & known for one in moves)
+
+
 def _some(facts: Sequence[Fact], _rows: Sequence[Row]) -> bool:
     """ "Got a few sets in before closing time": some of the planned sets, and nobody knows which."""
     return any(fact.kind == "vague" for fact in facts) and _did(facts) and not any(fact.kind in WORK for fact in facts)
@@ -363,6 +370,7 @@ FORMS = (
     _of_each_lift,
     _up_to,
     _some,
+    _in_turn,
     _fewer,
     _unfinished,
 )

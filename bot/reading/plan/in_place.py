@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bot.reading.facts import Fact
+from bot.reading.facts import Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
@@ -44,23 +44,41 @@ def old_first(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) ->
     out: list[Fact] = []
     led: int | None = None  # where "instead" stands
     old: Fact | None = None
+    often: Fact | None = None  # "instead of six I did four times five"
     for fact in facts:
         one = fact.kind in ("bare", "load") and bool(fact.value)
         one = one or (fact.kind == "rows" and len(fact.value) == 1 and bool(fact.note.keys() & {"reps", "the"}))
         if _only_instead(fact) and not plan_names(fact) & {"not_this"}:
-            led, old = len(out), None
-        elif led is not None and one and old is None:
+            led, old, often = len(out), None, None
+        elif led is not None and old is None and (one or fact.kind == "count"):
             old = fact
-        elif led is not None and old is not None and one:
+        elif led is not None and old is not None and old.kind == "count" and fact.kind in ("rows", "count"):
+            out[led:] = [Fact("word", out[led].start, old.end, None, {"noise": True}), fact]
+            led = None  # "instead of the planned four sets I did three of four"
+            continue
+        elif led is not None and old is not None and fact.kind == "count" and often is None:
+            often = fact
+        elif led is not None and old is not None and old.kind != "count" and one:
             unit = "kg" if "load" in (old.kind, fact.kind) else "reps" if fact.note.get("reps") else None
-            value = (_figure(fact, unit), _figure(old, unit), unit)
-            out[led:] = [Fact("instead", out[led].start, fact.end, value)]
+            if often is not None and unit != "kg":
+                entries = [Entry(int(_figure(fact, unit))) for _ in range(int(often.value))]
+                out[led:] = [Fact("rows", often.start, fact.end, entries, {"plain": True})]
+            else:
+                value = (_figure(fact, unit), _figure(old, unit), unit)
+                out[led:] = [Fact("instead", out[led].start, fact.end, value)]
             led = None
             continue
-        elif fact.kind != "word" and (fact.kind != "plan" or not plan_names(fact) <= {"the", "only"}):
+        elif not _between(fact):
             led = None
         out.append(fact)
     return out
+
+
+def _between(fact: Fact) -> bool:
+    """Whether this may stand between the old value and the new one: "statt 22,5 hab ich nur …"."""
+    if fact.kind == "scheme":
+        return bool(fact.value == "got") and not plan_names(fact)
+    return fact.kind == "word" or (fact.kind == "plan" and plan_names(fact) <= {"the", "only"})
 
 
 def ended_as(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:

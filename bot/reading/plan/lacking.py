@@ -1,4 +1,4 @@
-"""Reps that a set lacked: "en la tercera me faltó una rep", "beim letzten fehlten 2", "missed one rep on the last"."""
+"""Reps or seconds that a set lacked: "en la tercera me faltó una rep", "beim letzten fehlten 2", "missed one rep"."""
 
 from __future__ import annotations
 
@@ -11,6 +11,8 @@ from bot.reading.message import Message
 
 PARTED = 2  # facts before the word: the reps, and the set
 MOST_LACKED = 3  # reps; of more it is said what was done
+MOST_SHORT = 10  # seconds
+MOST_SMALL = 3  # facts from the number to the word, small words between
 
 
 def reps_lacked(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
@@ -19,22 +21,33 @@ def reps_lacked(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
     facts = _one_rep(message, facts)
     for at, fact in enumerate(facts):
         if _parted(message, out, fact):
-            start, many = out[-2].start, _so_many(out[-2])
-            out[-2:] = [out[-1], _lacked(start, fact.end, many, missed=fact.kind == "fail")]
+            out[-2:] = [out[-1], _lacked(out[-2].start, fact.end, out[-2], missed=fact.kind == "fail")]
             continue
         if len(out) >= PARTED and _so_many(fact) and fact.note.get("spelled", True) and _behind_set(message, out):
-            out[-2:] = [out[-1], _lacked(out[-2].start, fact.end, _so_many(fact), missed=out[-2].kind == "fail")]
+            out[-2:] = [out[-1], _lacked(out[-2].start, fact.end, fact, missed=out[-2].kind == "fail")]
             continue
-        pair = [out[-1], fact] if out and out[-1].end == fact.start else []
+        beside = _beside(out)
+        pair = [out[beside], fact] if beside is not None else []
         led = bool(pair) and _missed(pair[0]) and _told_reps(pair[1])  # "failed one rep on set 4"
         lack = pair[:1] if led else [one for one in pair if _lacks(message, one)][:1]
         number = [one for one in pair if one not in lack and _so_many(one)]
-        if lack and number and (_told_reps(number[0]) or _set_named(out, facts[at + 1 :])):
+        if beside is not None and lack and number and (_told_reps(number[0]) or _set_named(out, facts[at + 1 :])):
             missed = lack[0].kind == "fail"
-            out[-1] = _lacked(pair[0].start, pair[1].end, _so_many(number[0]), missed=missed)
+            out[beside:] = [_lacked(pair[0].start, pair[1].end, number[0], missed=missed)]
             continue
         out.append(fact)
     return out
+
+
+def _beside(before: Sequence[Fact]) -> int | None:
+    """The place of the last fact that is no small word: "fehlten mir zwei", "zwei haben gefehlt"."""
+    at = next((n for n in range(len(before) - 1, -1, -1) if not _small(before[n])), None)
+    return at if at is not None and len(before) - at <= MOST_SMALL else None
+
+
+def _small(fact: Fact) -> bool:
+    """Whether a word stands only between: "mir", "haben"."""
+    return fact.kind == "word" and fact.value in little("lacked_beside")
 
 
 def _one_rep(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -74,11 +87,12 @@ def _missed(fact: Fact) -> bool:
     return fact.kind == "fail" and fact.value is None and not fact.note.get("weak")
 
 
-def _lacked(start: int, end: int, many: int, *, missed: bool) -> Fact:
-    """So many reps less; one that was missed is the last."""
-    if missed and many == 1:
+def _lacked(start: int, end: int, number: Fact, *, missed: bool) -> Fact:
+    """So many reps or seconds less; a rep that was missed is the last."""
+    held = number.kind == "rows" and number.value[0].hold_s is not None
+    if missed and _so_many(number) == 1 and not held:
         return Fact("fail", start, end, "last", {"rep": True})
-    return Fact("delta", start, end, (float(many), "reps", -1), {"open": False})
+    return Fact("delta", start, end, (float(_so_many(number)), "hold" if held else "reps", -1), {"open": False})
 
 
 def _lacks(message: Message, fact: Fact) -> bool:
@@ -90,9 +104,13 @@ def _lacks(message: Message, fact: Fact) -> bool:
 
 
 def _so_many(fact: Fact) -> int:
-    """How many reps a fact counts; 0: it counts none."""
+    """How many reps or seconds a fact counts; 0: it counts none."""
     value = fact.value
+    if fact.kind == "last_rep":
+        return 1  # "left out the last rep of the last set"
     if fact.kind == "rows" and len(value) == 1 and fact.note.get("one"):
+        if value[0].hold_s is not None:
+            return int(value[0].hold_s) if value[0].hold_s in range(1, MOST_SHORT + 1) else 0
         value = value[0].reps
     elif fact.kind != "bare":
         return 0
@@ -100,7 +118,7 @@ def _so_many(fact: Fact) -> int:
 
 
 def _told_reps(fact: Fact) -> bool:
-    return fact.kind == "rows" and bool(fact.note.get("reps"))
+    return fact.kind == "last_rep" or (fact.kind == "rows" and bool(fact.note.get("reps")))
 
 
 def _set_named(before: Sequence[Fact], after: Sequence[Fact]) -> bool:

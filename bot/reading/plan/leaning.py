@@ -170,6 +170,8 @@ def _one_by_one(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
         if not scopes or strange > FEW_WORDS or min(abs(place - scopes[0]) for place in values) > NEAR:
             return False
         whole = clause[scopes[0]].value == "all" and clause[scopes[0]].kind == "scope"
+        if at and whole and all(clause[place].note.get("reps") for place in values):
+            continue  # "…, always six reps"
         if whole and any(clause[place].kind not in ("effort", "at") for place in values):
             return False
     return True

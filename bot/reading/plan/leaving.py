@@ -80,6 +80,12 @@ def left_out(told: Told, said: Said) -> bool:
         targets = [at for at in targets if rows[at].side == side]
     fewer = next((f.value for f in values if f.kind == "count" and not f.note.get("of_plan")), None)
     each = each_lift(told, said) if fewer and not scoped else []
+    if fewer and not each and not targets and "skipped" in names and not scoped and _alone(said):
+        told.everything = True
+        if told.several and told.sticky_at != said.clause.sentence:
+            told.ask("sets", said.clause)  # "skipped one set, the rest as planned": of which lift?
+            return True
+        targets = told.sticky if told.sticky_at == said.clause.sentence else main_rows(rows)
     if fewer and each:
         targets = [at for own in each for at in own[-fewer * told.step(own[-1]) :]]  # "all but one set of each"
     elif fewer and targets and "skipped" in names and not scoped:
@@ -104,6 +110,11 @@ def left_out(told: Told, said: Said) -> bool:
     if (named or scoped) and "except" in names and not values:
         told.excepted = (said.clause.sentence, targets, bool(scoped))
     return not ("rest" in names and not named)
+
+
+def _alone(said: Said) -> bool:
+    """Whether a clause tells no more than that so many sets were skipped."""
+    return len(said.values) == 1 and not said.sided and said.names <= {"skipped", "only", "the"}
 
 
 def no_time_for_it(told: Told, said: Said) -> bool:

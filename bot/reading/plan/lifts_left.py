@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from bot.reading.bounds import clause_end, clause_start
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.ground import PARTS, plan_names
 from bot.reading.prose import not_managed
@@ -16,15 +17,25 @@ def lift_not_managed(message: Message, facts: Sequence[Fact], _rows: Sequence[Ro
     """ "Pull-ups done, dips nicht geschafft": no set of theirs was done, where no set or repetition is named."""
     out: list[Fact] = []
     for at, fact in enumerate(facts):
-        if fact.kind == "fail" and fact.value is None and not fact.note.get("weak") and not_managed(message, fact):
+        plain = fact.kind == "fail" and fact.value is None and not fact.note.get("weak")
+        if plain and (not_managed(message, fact) or _another_instead(facts, at)):
             low = clause_start(facts, at)
             high = clause_end(facts, at + 1)
-            clause = [one for one in facts[low:high] if one is not fact]
+            why = [n for n in range(at + 1, high) if message.tokens[facts[n].start].text in little("cause")]
+            clause = [one for one in facts[low : why[0] if why else high] if one is not fact]
             named = any(one.kind == "move" or plan_names(one) & set(PARTS) for one in clause)
             if named and all(one.kind in ("move", "word", "plan", "claim") for one in clause):
                 fact = Fact("plan", fact.start, fact.end, "skipped", {"names": ["skipped"]})
         out.append(fact)
     return out
+
+
+def _another_instead(facts: Sequence[Fact], at: int) -> bool:
+    """ "Dips didn't go because it was full, did push-ups instead": whether the next clause has another lift for it."""
+    start = clause_end(facts, at) + 1
+    behind = facts[start : clause_end(facts, start)]
+    swaps = any(plan_names(fact) & {"swap"} for fact in behind)
+    return swaps and any(fact.kind == "move" for fact in behind)
 
 
 def leaving_lifts(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:

@@ -27,6 +27,18 @@ def other_loads(told: Told, said: Said) -> bool:
     return whole or (bool(words & set(little("lighter_or_heavier"))) and not words & set(little("feels")))
 
 
+def told_by_how_much(told: Told, said: Said) -> bool:
+    """ "As planned only lighter, 15 kg", "more on it today: 32.5 kg": the sentence goes on with the load itself."""
+    return any(
+        fact.kind in ("load", "loads", "at", "assist")
+        or (fact.kind == "instead" and fact.value[2] in ("kg", "lb"))
+        or (fact.kind == "delta" and fact.value[1] == "load")
+        for clause in told.clauses
+        if clause.sentence == said.clause.sentence and clause.facts[0].start > said.clause.facts[0].start
+        for fact in clause.facts
+    )
+
+
 def other_weight(told: Told, said: Said) -> bool:
     """ "A bit more weight on the dips", "etwas weniger Gewicht": other loads than planned, and not by how much."""
     facts = said.clause.facts

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 
+from bot.reading.bounds import clause_end, clause_start
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -31,6 +32,7 @@ def without_reasons(message: Message, facts: Sequence[Fact], rows: Sequence[Row]
             (fact.kind == "fail" and fact.value is None)
             or (fact.kind == "plan" and plan_names(fact) and plan_names(fact) <= SPOKEN)
             or _named_thing(message, fact)
+            or (fact.kind == "scope" and fact.value == "all" and _no_value(facts, at))  # "because it was all full"
             or (_planned(fact, rows) and any(one.kind in ("bare", "load") for one in out))
         ):
             continue
@@ -40,6 +42,12 @@ def without_reasons(message: Message, facts: Sequence[Fact], rows: Sequence[Row]
             continue
         out.append(fact)
     return out
+
+
+def _no_value(facts: Sequence[Fact], at: int) -> bool:
+    """Whether the clause of a fact tells no number."""
+    piece = facts[clause_start(facts, at) : clause_end(facts, at)]
+    return all(one.kind in ("word", "plan", "scope", "scheme", "move", "fail") for one in piece)
 
 
 def _remains(message: Message, fact: Fact, before: Sequence[Fact]) -> bool:

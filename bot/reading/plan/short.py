@@ -2,19 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
-from bot.reading.bounds import ends_sentence
-from bot.reading.facts import Fact
+from bot.reading.bounds import clause_end, ends_sentence
+from bot.reading.facts import Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import members, plan_names
-from bot.reading.plan.value import near_reps
+from bot.reading.plan.value import near_load, near_reps
 
 VALUES = frozenset({"rows", "bare", "loads", "load", "at", "count", "scope", "side", "delta", "instead", "fail"})
 MOST_SHORT = 3  # reps; more than that is a number of something else
+BESIDE_LOADS = frozenset({"the", "done", "fine", "only", "planned", "same", "every"})  # tell of no set of their own
 
 
 def less_on_a_side(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
@@ -64,6 +65,8 @@ def all_but_for(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) 
     for at, fact in enumerate(facts):
         before = out[-1] if out else None
         of_some = any(one.kind in ("scope", "side", "load") for one in facts[at + 1 : at + 4])
+        behind = facts[at + 1 : at + 3]
+        of_some = of_some or ([one.kind for one in behind[:1]] == ["move"] and "not_this" in plan_names(behind[-1]))
         parted = of_some and before is not None and bool(plan_names(before) & {"done", "planned", "all_lifts"})
         if parted and "only" in plan_names(fact):
             out.append(Fact("sep", fact.start, fact.start, 1, {"mark": ","}))
@@ -99,6 +102,32 @@ def minus_sets(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
     return out
 
 
+def counted_whole(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "Three full sets, the last one 4", "drei Sätze voll": so many as planned."""
+    full = little("full_way", "as_planned_sets")
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        behind = facts[at + 1] if at + 1 < len(facts) else None
+        if fact.kind == "word" and out and out[-1].kind == "count" and _of(message, fact, full):
+            out.append(Fact("plan", fact.start, fact.end, "planned", {"names": ["planned"]}))
+            continue
+        out.append(fact)
+        said = behind is not None and (behind.kind in ("rows", "load", "bare", "plan") or _of(message, behind, full))
+        if fact.kind == "count" and _of(message, fact, full) and not said and not _instead(facts[:at]):
+            out.append(Fact("plan", fact.end, fact.end, "planned", {"names": ["planned"]}))
+    return out
+
+
+def _of(message: Message, fact: Fact, words: Collection[str]) -> bool:
+    return any(token.text in words for token in message.tokens[fact.start : fact.end])
+
+
+def _instead(before: Sequence[Fact]) -> bool:
+    """ "Statt der geplanten vier Sätze": what was planned is what was not done."""
+    near = [fact for fact in before[-3:] if fact.kind in ("plan", "word")]
+    return any("instead" in plan_names(fact) for fact in near)
+
+
 def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "2 sets of 4 at 17.5, then the rest as planned", "3 sets with 20 and the last 2 with 22.5": the first ones."""
     ends = (
@@ -112,7 +141,8 @@ def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
     moves = [fact for fact in facts[low:rest] if fact.kind == "move" and fact.value.movement != "!"]
     if rest is None or len(told) != 1:
         return list(facts)
-    done = bool(plan_names(facts[told[0] + 1]) & {"done", "planned", "same"})  # "2 sets as planned, 17.5 for the rest"
+    went = [name for one in facts[told[0] + 1 : clause_end(facts, told[0])] for name in plan_names(one)]
+    done = bool({"done", "planned", "same", "fine"} & {*went})  # "2 sets as planned, 17.5 for the rest"
     if any(fact.kind in ("scope", "side") or (fact.kind == "bare" and not done) for fact in facts[low:rest]):
         return list(facts)
     fact = facts[told[0]]
@@ -122,10 +152,13 @@ def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
     main = [row for row in rows if row.part == "main"] or list(rows)
     if moves:  # "pull-ups 3 sets with 15 and the 4th with 10"
         main = [row for row in rows if row.movement in members(moves[-1].value)]
-        before = facts[told[0] - 1] if told[0] else None
+        before = next((one for one in reversed(facts[: told[0]]) if one.note.get("mark") != ":"), None)
         if before is not moves[-1] and facts[told[0] + 1] is not moves[-1]:
             return list(facts)
-    loaded = facts[told[0] + 1].kind in ("load", "at") or (done and facts[rest - 1].kind in ("bare", "load", "word"))
+    behind = next((one for one in facts[told[0] + 1 : rest] if one.kind not in ("move", "word")), facts[rest])
+    loaded = behind.kind in ("load", "at") or (done and facts[rest - 1].kind in ("bare", "load", "word"))
+    whole = bool({"planned", "same", "fine"} & {*went})  # not "4 sets done, the last one 3"
+    loaded = loaded or (whole and _last_ones(facts[rest]))  # "3 sets as planned, the last one 4"
     alike = loaded if fact.kind == "count" else len({entry.reps for entry in fact.value}) == 1
     if not alike or not 0 < many < len(main) or any(row.side for row in main):
         return list(facts)
@@ -153,10 +186,49 @@ def _one_of_them(message: Message, fact: Fact) -> bool:
     return one and message.tokens[fact.start].text in little("one_try")
 
 
+def _without_reps_of_all(told: list[Fact]) -> list[Fact]:
+    """What is told, without the reps that all sets had: "…, always six"."""
+    whole = len(told) > 2 and (told[-2].kind, told[-2].value, told[-1].kind) == ("scope", "all", "rows")
+    return told[:-2] if whole and told[-1].note.get("one") else told
+
+
+def one_last_set(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "Three full sets and then one with five", "3 sets with 25, then one with 32.5": the set after those counted."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        load = facts[at + 1] if at + 1 < len(facts) else None
+        if load is None or load.kind != "load" or not load.value or not _one_of_them(message, fact):
+            out.append(fact)
+            continue
+        moves = [one for one in out if one.kind == "move"]
+        main = [row for row in rows if row.movement in members(moves[-1].value)] if moves else []
+        main = main or [rows[n] for n in main_rows(rows)]
+        counts = [one for one in out if one.kind == "count" or (one.kind == "rows" and len(one.value) > 1)]
+        many = next((int(one.value) if one.kind == "count" else len(one.value) for one in counts), 0)
+        if len(counts) != 1 or many + 1 != len(main) or any(row.side for row in main):
+            out.append(fact)
+            continue
+        out.append(Fact("scope", fact.start, fact.end, many + 1, {"text": "last"}))
+    return [_as_reps(out, at, rows) for at in range(len(out))]
+
+
+def _as_reps(facts: Sequence[Fact], at: int, rows: Sequence[Row]) -> Fact:
+    """ "One with five" of planned sixes with 25 kg: reps."""
+    fact = facts[at]
+    led = at > 0 and facts[at - 1].kind == "scope" and facts[at - 1].note.get("text") == "last"
+    if not led or fact.kind != "load" or fact.note.get("unit") or near_load(fact.value, rows):
+        return fact
+    if fact.value != int(fact.value) or not near_reps(fact.value, list(rows)):
+        return fact
+    return Fact("rows", fact.start, fact.end, [Entry(int(fact.value))], {"one": True, "reps": True})
+
+
 def sets_by_load(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "Three sets with 20 and two with 22.5" of five planned: the first three, and those after them."""
     aside = ("word", "sep", "scheme", "claim")
-    told = [fact for fact in facts if fact.kind not in aside and not plan_names(fact) & {"the", "done", "fine"}]
+    told = [one for one in facts if one.kind not in aside]
+    told = [one for one in told if not plan_names(one) & ({"done"} if one.value == "all" else BESIDE_LOADS)]
+    told = _without_reps_of_all(told)
     moves = [fact for fact in told[:3] if fact.kind == "move"]
     main = [rows[at] for at in main_rows(rows)]
     if moves:  # "two dip sets at 25, three at 20, pull-ups done"
@@ -164,7 +236,9 @@ def sets_by_load(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
         end = next((at for at, fact in enumerate(told) if fact.kind == "move" and fact is not moves[0]), len(told))
         told = [fact for fact in told[:end] if fact is not moves[0]]
     counts, loads = told[::2], told[1::2]
-    paired = len(counts) == len(loads) > 1 and any(one.kind == "count" for one in counts)
+    spelled = all(one.kind == "bare" and one.note.get("spelled") for one in counts)
+    spelled = spelled and sum(one.value for one in counts) == len(main)  # "nur zwei mit 20 und dann zwei mit 15"
+    paired = len(counts) == len(loads) > 1 and (spelled or any(one.kind == "count" for one in counts))
     paired = paired and all(one.kind in ("count", "bare") or _one_of_them(message, one) for one in counts)
     if not paired or any(one.kind != "load" or not one.value for one in loads) or any(row.side for row in main):
         return list(facts)

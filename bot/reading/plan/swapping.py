@@ -57,6 +57,8 @@ def other_work(told: Told, said: Said) -> bool:
             row.movement = movement
         told.extra += folded.rows
         return True
+    if all(fact.note.get("same") for fact in said.values) and _for_what_was_left(told, said):
+        return True
     if not said.values and (_other_grip(told, clause) or _on_rings(told, said)):
         return True
     if clause.outside and not said.values and stands_for(told, clause):
@@ -201,7 +203,7 @@ def swapped(told: Told, said: Said) -> bool:
     """
     clause = said.clause
     move = clause.outside[0]
-    targets = clause.targets or main_rows(told.rows)
+    targets = clause.targets or _left_before(told, clause) or main_rows(told.rows)
     told.sticky, told.sticky_at = targets, clause.sentence
     if move.value.movement.startswith("?"):
         told.ask("movement", clause)
@@ -249,7 +251,8 @@ def put_in_place(told: Told, clause: Clause, new: str, where: list[int]) -> None
     A dumbbell or a bar has always some weight: where nobody says that it was the same, it is asked.
     """
     free = new in FREE_WEIGHTS and any(told.rows[at].load_kg for at in where)
-    same = free and _same_said(told, clause)
+    hung = new in LOADED and all(told.rows[at].movement in LOADED for at in where)  # a belt hangs on both
+    same = (free and _same_said(told, clause)) or (hung and (_same_said(told, clause) or _rest_of_one_lift(told)))
     for at in where:
         row = told.rows[at]
         if not goes_over(new, row) and not (same and row.load_kg):
@@ -266,6 +269,38 @@ def _two_handed(new: str, row: Row) -> bool:
     """Whether a pair of sets by side is one set of what stands in their place: hangs of both hands."""
     by_side = row.side is not None and row.movement is not None and movement(row.movement).one_sided
     return by_side and not movement(new).one_sided and new not in FREE_WEIGHTS
+
+
+def _left_before(told: Told, clause: Clause) -> list[int]:
+    """The sets that the clause right before leaves out: "no dips, did push-ups instead"."""
+    at = next(n for n, one in enumerate(told.clauses) if one is clause)
+    before = told.clauses[at - 1] if at else None
+    left = before is not None and before.sentence == clause.sentence and "skipped" in before.names
+    return list(before.targets) if before is not None and left else []
+
+
+def _for_what_was_left(told: Told, said: Said) -> bool:
+    """ "No room for pull-ups, so dips: same weight, same sets": another lift, told alike, for the one just left out."""
+    clause = said.clause
+    left = _left_before(told, clause)
+    if not left:
+        return False
+    new = clause.outside[0].value.movement if len(clause.outside) == 1 and not clause.targets else "?"
+    if new.startswith("?") or clause.names & {"skipped", "except", "only"} or not _same_said(told, clause):
+        return False
+    patterns = {movement(told.rows[n].movement or new).pattern for n in left}
+    if len({told.rows[n].movement for n in left}) != 1 or (told.several and patterns != {movement(new).pattern}):
+        return False
+    for n in left:
+        told.keep[n] = True
+    put_in_place(told, clause, new, left)
+    told.leaving = False
+    return True
+
+
+def _rest_of_one_lift(told: Told) -> bool:
+    """ "Dips instead of pull-ups, rest as planned", where no other lift is planned: sets, reps and load."""
+    return not told.several and any(clause.names & {"planned", "same"} for clause in told.clauses)
 
 
 def _same_said(told: Told, clause: Clause) -> bool:

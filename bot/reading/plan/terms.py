@@ -37,7 +37,9 @@ from bot.reading.plan.dropped_lift import lift_dropped_to
 from bot.reading.plan.each_set_of import each_set_of, list_behind
 from bot.reading.plan.going_on import listed_of_side, ranges_of_sets, then_list
 from bot.reading.plan.ground import planned
+from bot.reading.plan.help_changed import help_changed
 from bot.reading.plan.in_place import ended_as, in_place_of, old_first, parted_instead, rest_instead
+from bot.reading.plan.in_turn import told_in_turn
 from bot.reading.plan.lacking import reps_lacked
 from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
 from bot.reading.plan.missed_reps import all_but_a_rep, rep_of_a_set, rep_tried
@@ -52,13 +54,16 @@ from bot.reading.plan.paused import stops_denied
 from bot.reading.plan.quoted import quoted_pieces
 from bot.reading.plan.rated_instead import rated_instead
 from bot.reading.plan.reasons import without_reasons
+from bot.reading.plan.sentence_goes_on import before_as_planned, set_goes_on
 from bot.reading.plan.sets_of_lift import all_so_many, sets_more_of_lift
 from bot.reading.plan.short import (
     all_but_for,
+    counted_whole,
     did_these,
     first_then_rest,
     less_on_a_side,
     minus_sets,
+    one_last_set,
     one_short,
     sets_by_load,
 )
@@ -89,9 +94,14 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (nothing_added, "=done|=planned load"),
     (stops_denied, "flag fail|=skipped|=except"),
     (reps_in_figures, "rows|load"),
+    (help_changed, "move|assist|claim load|assist|delta"),
+    (counted_whole, "count"),
+    (before_as_planned, "scope =done|=planned|=same|=fine word 'those_before"),
+    (set_goes_on, "scope sep rows|bare|load|instead"),
+    (told_in_turn, "rows|bare|repeat sep rows|bare|loads"),
     (sets_more_of_lift, "delta|bare move"),
     (all_so_many, "bare scope move"),
-    (reps_lacked, "rows|bare|word 'lacked|'slipped|fail"),
+    (reps_lacked, "rows|bare|word|last_rep 'lacked|'slipped|fail"),
     (hold_named, "scope flag"),
     (but_for, "=planned"),
     (but_only, "scheme =done|=planned|=all_lifts|=same"),
@@ -113,20 +123,21 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (so_many_words, "rows load|delta"),
     (told_besides, "=done|=planned|=all_lifts rows|bare|delta load"),
     (minus_sets, "=minus count|bare =done|=planned"),
-    (sets_by_load, "count load"),
+    (one_last_set, "rows load count|rows"),
+    (sets_by_load, "count|bare load"),
     (only_so_often, "repeat =only move"),
     (places_counted, "scope bare"),
     (others_counted, "scope bare"),
     (missed_by_reps, "fail rows"),
     (first_then_rest, "=rest|scope rows|count"),
     (rest_instead, "=instead bare word"),
-    (old_first, "=instead bare|load|rows"),
+    (old_first, "=instead bare|load|rows|count"),
     (ended_as, "=became rows"),
     (parted_instead, "=instead|=skipped bare"),
     (rated_instead, "effort =instead|=every"),
     (less_on_a_side, "side =less|delta"),
     (one_short, "=less bare move"),
-    (all_but_for, "=only =done|=planned|=all_lifts scope|side|load"),
+    (all_but_for, "=only =done|=planned|=all_lifts scope|side|load|move"),
     (did_these, "scheme move"),
     (no_numbers, "bare|scope"),
     (names_joined, "word plan|scope|move"),
@@ -141,7 +152,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (lift_not_managed, "fail move|=part_warm_up|=part_main|=part_accessory|=part_skill"),
     (leaving_lifts, "=done|=planned|=all_lifts move"),
     (ticked_off, "sep|fail move|side|=part_warm_up|=part_main|=part_accessory|=part_skill|=rest|=holds"),
-    (without_reasons, "word fail|plan|load|bare|rows|count"),
+    (without_reasons, "word fail|plan|load|bare|rows|count|scope"),
     (hold_lift_counted, "bare move"),
     (holds_counted, "=holds bare"),
     (so_many_done, "bare|rows"),

@@ -33,7 +33,7 @@ from bot.reading.plan.leaving import (
     put_off,
 )
 from bot.reading.plan.meant import meant
-from bot.reading.plan.other_loads import lighter, other_loads, other_weight
+from bot.reading.plan.other_loads import lighter, other_loads, other_weight, told_by_how_much
 from bot.reading.plan.paused import paused
 from bot.reading.plan.ranged import ranged
 from bot.reading.plan.state import Said, Told
@@ -91,7 +91,8 @@ def take(told: Told, clause: Clause) -> None:
         return
     if so_many_each(told, said) or (said.values and not said.named and told.unclear_in == clause.sentence):
         return
-    if not said.values and not said.sided and other_weight(told, said):
+    vague = not said.values and not told_by_how_much(told, said)
+    if vague and not said.sided and other_weight(told, said):
         told.everything = told.everything or "except" in said.names  # "everything, but more weight on the dips"
         lighter(told, clause)
         return
@@ -124,17 +125,18 @@ def take(told: Told, clause: Clause) -> None:
     if not said.values:
         if said.sided and one_side_only(told, said):
             return
-        if said.names & {"less", "more"} and all(fact.kind in ("plan", "move") for fact in clause.facts):
+        if vague and said.names & {"less", "more"} and all(fact.kind in ("plan", "move") for fact in clause.facts):
             # "same but heavier": by how much is not said
             told.ask("load_kg", clause)
             return
-        if other_loads(told, said):
+        if vague and other_loads(told, said):
             lighter(told, clause)  # "did everything a bit lighter", "done but went lighter"
             return
         only_named(told, said)
         return
     if all(fact.kind == "assist" and fact.value is None for fact in said.values):
-        told.ask("assist_kg", clause)  # "the last one with help": of how many kilograms is not said
+        if not told_by_how_much(told, said):
+            told.ask("assist_kg", clause)  # "the last one with help": of how many kilograms is not said
         return
     set_in_mind(told, said)
     efforts_only = all(fact.kind in ("effort", "effort_range", "at") for fact in said.values)
