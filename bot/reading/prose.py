@@ -138,8 +138,9 @@ def _after_places(message: Message, facts: list[Fact]) -> list[Fact]:
     places = {*message.book("prose", False).named("before"), *message.book("prose").named("before")}
     return [
         fact
-        for fact in facts
+        for at, fact in enumerate(facts)
         if not (fact.kind == "bare" and fact.start and message.tokens[fact.start - 1].text in places)
+        or (at and facts[at - 1].kind == "side" and facts[at - 1].end == fact.start)  # "pistols je Seite 2"
     ]
 
 
@@ -287,12 +288,14 @@ def _got(message: Message, sentence: Sequence[Fact]) -> bool:
 
 
 def _one_by_one(message: Message, sentence: Sequence[Fact]) -> bool:
-    """ "Today it's 9, then 8, then 8": numbers in turn, of the day."""
+    """ "Today it's 9, then 8, then 8", beside a plan "first 9, then 8": numbers in turn, of the day."""
     opens = [message.tokens[at].text for fact in sentence[:2] for at in range(fact.start, fact.end)]
-    if not little("today").intersection(opens):
+    lead = little("today", "to_begin") if message.context.today else little("today")
+    if not lead.intersection(opens):
         return False
     spoken = [fact.kind if fact.kind != "sep" else fact.value for fact in sentence if fact.kind in ("bare", "sep")]
     told = [kind for kind in spoken if kind in ("bare", 2)]
+    told = [kind for at, kind in enumerate(told) if at == 0 or kind != 2 or told[at - 1] != 2]  # "dann nochmal"
     return any(told[at : at + 3] == ["bare", 2, "bare"] for at in range(len(told)))
 
 

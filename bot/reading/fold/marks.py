@@ -121,8 +121,8 @@ def on_side(fold: FoldState, fact: Fact) -> None:
             and not (fold.prev and is_strong(fold.prev) and fold.next_is("rows"))
         ):
             fold.each()
-        elif not fold.rows:
-            fold.side = "each"
+        elif not fold.rows or (follows and fold.prev is not None and is_strong(fold.prev)):
+            fold.side = "each"  # "four a side, then each side four again"
         return
     if name == "unclear":
         if {"left", "right"} <= {row.side for row in fold.rows} and not _work_behind(fold, fact):

@@ -88,22 +88,24 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
         told.everything = True
         return True
     count = counted.value if counted is not None else 1 if _one_extra(told, said) else None
-    if count is None or said.scoped or len(said.values) > 1 or not names & {"less", "more", "except"}:
+    lifts = each_lift(told, said)
+    some = [fact for fact in said.scoped if not (lifts and fact.value == "all")]  # "one set less of every lift"
+    if count is None or some or len(said.values) > 1 or not names & {"less", "more", "except"}:
         return False
     if "less" not in names and "more" not in names and not said.named:
         if counted is None:
             return False
-        if told.several:
+        if told.several and not lifts:
             told.everything = True
             told.ask("sets", said.clause)  # "all but one set": of which lift?
             return True
-    each = each_lift(told, said)
+    each = lifts
     targets = [at for own in each for at in own] or said.clause.targets or main_rows(rows)
     if "except" in names and "less" not in names:
         told.everything = True  # "all but one set of dips"
     if names & {"less", "except"}:
         for own in each or [targets]:
-            for at in own[-count * told.step(own[-1]) :]:
+            for at in so_many_last(told, said, own, count):
                 told.keep[at] = False
     elif count == 1:
         for own in each or [targets]:  # "one more set of each"
@@ -113,6 +115,13 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
     for at in targets:
         told.keep.setdefault(at, True)
     return True
+
+
+def so_many_last(told: Told, said: Said, own: list[int], many: int) -> list[int]:
+    """The last so many sets of a lift; of one side, where the clause names one: "one set less on the right"."""
+    sides = {fact.value for fact in said.clause.facts if fact.kind == "side" and fact.value in ("left", "right")}
+    alone = [at for at in own if told.rows[at].side in sides] if len(sides) == 1 else []
+    return alone[-many:] if alone else own[-many * told.step(own[-1]) :]
 
 
 def _missing(told: Told, said: Said) -> bool:

@@ -63,6 +63,8 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             and _names_more(facts, at + 1)
         ):
             close()
+        if fact.kind == "side" and _other_side_counted(current, fact):
+            close()  # "left three sets right only two"
         if fact.kind == "move" and _told_of_another(current, facts[at:], clauses, sentence):
             close()  # "pull-ups: the fourth with 3 wdh. Dips as planned": the stop closes the short word
         if "turned_to" in plan_names(fact) and _some_sets_so(current) and _value_next(facts, at + 1):
@@ -118,6 +120,13 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             clause.targets = [i for i, row in enumerate(rows) if row.hold_s is not None]
     _work_of_outside(clauses)
     return _with_planned_behind([clause for clause in clauses if clause.facts])
+
+
+def _other_side_counted(before: Sequence[Fact], fact: Fact) -> bool:
+    """Whether the sets of one side are counted before the other side is named."""
+    sides = [one.value for one in before if one.kind == "side"]
+    counted = any(one.kind == "count" for one in before)
+    return counted and {*sides, fact.value} == {"left", "right"} and len(sides) == 1
 
 
 def _told_of_another(before: Sequence[Fact], behind: Sequence[Fact], clauses: Sequence[Clause], sentence: int) -> bool:
@@ -247,7 +256,9 @@ def _names_on(facts: Sequence[Fact], at: int) -> bool:
     named = any(fact.kind == "move" or plan_names(fact) & set(PARTS) for fact in own)
     names = {name for fact in own for name in plan_names(fact)}
     rest = "rest" in names and bool(names & {"done", "planned", "skipped"})  # "the dips and the rest left out"
-    return (named or rest) and not any(fact.kind in VALUED for fact in own)
+    valued = next((at for at, fact in enumerate(own) if fact.kind in VALUED), len(own))
+    both = any(fact.kind == "side" and fact.value == "each" and fact.note.get("plain") for fact in own[:valued])
+    return (named or rest) and (valued == len(own) or both)  # "dips and pull-ups 2.5 less each"
 
 
 def _join_exceptions(clauses: list[Clause]) -> list[Clause]:

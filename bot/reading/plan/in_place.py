@@ -127,7 +127,7 @@ def _load_before_instead(facts: Sequence[Fact], old: Fact, rows: Sequence[Row]) 
         return None
     if near and near[-1].kind == "sep" and near[-1].note.get("mark") == ",":
         near.pop()
-    while near and (near[-1].kind in ("word", "move") or plan_names(near[-1]) == {"the"}):
+    while near and (near[-1].kind in ("word", "move") or plan_names(near[-1]) in ({"the"}, {"took"})):
         near.pop()
     if not near or near[-1].kind not in ("load", "bare") or not near[-1].value:
         return None

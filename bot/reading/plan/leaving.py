@@ -7,7 +7,7 @@ from dataclasses import replace
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
-from bot.reading.plan.adding import change_added
+from bot.reading.plan.adding import change_added, so_many_last
 from bot.reading.plan.choosing import main_rows, pick, the_rows
 from bot.reading.plan.clauses import Clause
 from bot.reading.plan.each_lift import each_lift, lifts_pointed_at
@@ -62,7 +62,7 @@ def left_out(told: Told, said: Said) -> bool:
     if scoped and told_anew:
         targets = []
     elif scoped:
-        each = each_lift(told, said) or [targets or main_rows(rows)]
+        each = each_lift(told, said) or _by_lift(told, targets) or [main_rows(rows)]
         whole_lifts = lifts_pointed_at(told, said)  # "everything but the last exercise"
         if "skipped" in names and "except" not in names and whole_lifts is None:
             for at in targets:
@@ -90,9 +90,9 @@ def left_out(told: Told, said: Said) -> bool:
         targets = [at for own in each for at in own[-fewer * told.step(own[-1]) :]]  # "all but one set of each"
     elif fewer and targets and "skipped" in names and not scoped:
         # "dropped one set of dips": the last, and their others were done
-        for at in targets:
+        for at in said.clause.targets or targets:
             told.keep.setdefault(at, True)
-        targets = targets[-fewer * told.step(targets[-1]) :]
+        targets = so_many_last(told, said, targets, fewer)
     unknown = "except" in names or ("skipped" in names and any("rest" in one.names for one in told.clauses))
     unknown = unknown and "took" not in names  # "everything done but took forever"
     if unknown and not targets and not values and said.clause.facts[-1].kind == "word" and not _gear_away(told, said):
@@ -110,6 +110,14 @@ def left_out(told: Told, said: Said) -> bool:
     if (named or scoped) and "except" in names and not values:
         told.excepted = (said.clause.sentence, targets, bool(scoped))
     return not ("rest" in names and not named)
+
+
+def _by_lift(told: Told, targets: list[int]) -> list[list[int]]:
+    """The sets named, lift by lift: "skipped the last set of pull-ups and of dips"."""
+    lifts: dict[str | None, list[int]] = {}
+    for at in targets:
+        lifts.setdefault(told.rows[at].movement, []).append(at)
+    return list(lifts.values())
 
 
 def _alone(said: Said) -> bool:

@@ -127,7 +127,10 @@ def _goes_on(before: Sequence[Fact], piece: Sequence[Fact]) -> bool:
     names = {name for fact in piece for name in plan_names(fact)}
     if not values and names and not names - BESIDE and all(fact.kind in ASIDE | {"plan"} for fact in piece):
         return True  # "on the last one I went lighter and shorter, 17.5 and four reps"
-    if len(values) != 1 or names - BESIDE or any(fact.kind not in ASIDE | VALUES | {"plan"} for fact in piece):
+    known = ASIDE | VALUES | {"plan"}
+    if not any(fact.kind in VALUES or fact.kind == "side" for fact in before):
+        known |= {"side"}  # "distracted on the last set of archers, so only one on the right"
+    if len(values) != 1 or names - BESIDE or any(fact.kind not in known for fact in piece):
         return False
     told = {_sort(fact) for fact in before if fact.kind in VALUES}
     return _sort(values[0]) not in told and (len(values[0].value) == 1 if values[0].kind == "rows" else True)

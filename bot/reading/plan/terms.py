@@ -9,6 +9,7 @@ from bot.reading.message import Message
 from bot.reading.plan.a_set import of_everything, reps_a_set
 from bot.reading.plan.all_of_them import all_of_them
 from bot.reading.plan.all_told import all_told, both_halves, nothing_added, nothing_but
+from bot.reading.plan.asides import without_asides
 from bot.reading.plan.besides import so_many_words, told_besides
 from bot.reading.plan.by_so_much import by_so_much
 from bot.reading.plan.counted import (
@@ -37,10 +38,12 @@ from bot.reading.plan.dropped_lift import lift_dropped_to
 from bot.reading.plan.each_set_of import each_set_of, list_behind
 from bot.reading.plan.going_on import listed_of_side, ranges_of_sets, then_list
 from bot.reading.plan.ground import planned
+from bot.reading.plan.halves import halves
 from bot.reading.plan.help_changed import help_changed
 from bot.reading.plan.in_place import ended_as, in_place_of, old_first, parted_instead, rest_instead
 from bot.reading.plan.in_turn import told_in_turn
 from bot.reading.plan.lacking import reps_lacked
+from bot.reading.plan.lift_by_lift import counted_alike, half_weight, only_the_weight, rated_by_lift
 from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
 from bot.reading.plan.missed_reps import all_but_a_rep, rep_of_a_set, rep_tried
 from bot.reading.plan.more_of_another import more_of_another
@@ -68,6 +71,7 @@ from bot.reading.plan.short import (
     sets_by_load,
 )
 from bot.reading.plan.side_goes_on import side_goes_on
+from bot.reading.plan.sides_told import sides_told
 from bot.reading.plan.singles import singles_named
 from bot.reading.plan.so_many_more import said_once_more
 from bot.reading.plan.ticks import ticked_off
@@ -94,6 +98,13 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (nothing_added, "=done|=planned load"),
     (stops_denied, "flag fail|=skipped|=except"),
     (reps_in_figures, "rows|load"),
+    (halves, "=most"),
+    (without_asides, "rows|bare|fail|scope"),
+    (sides_told, "side"),
+    (only_the_weight, "=except|=by word|delta|load"),
+    (half_weight, "word"),
+    (rated_by_lift, "word scope move bare"),
+    (counted_alike, "move count bare"),
     (help_changed, "move|assist|claim load|assist|delta"),
     (counted_whole, "count"),
     (before_as_planned, "scope =done|=planned|=same|=fine word 'those_before"),

@@ -19,6 +19,7 @@ PLATES = (5.0, 7.5, 10.0, 12.5, 15.0, 20.0, 25.0, 35.0, 45.0)  # what one plate 
 LEAST_BY_TIMES = 15  # "with 35 x 3" tells kilograms
 MOST_BETWEEN = 4  # words of "weight was only today …"
 HEADS = frozenset("/ | ; . , +".split())  # "A1 dips 3x5 / A2 chins 3x5" in one line
+LEAST_LISTED = 3  # numbers of a list of reps
 MOST_LINES = 9  # exercises that are numbered "A1" to "A9"
 LEAST_EFFORT, MOST_EFFORT = 6, 10  # a number behind "@" or "at" that may be an effort
 
@@ -153,6 +154,18 @@ def _of_sets(told: Told) -> Verdict:
     if told.how == "at" and told.after.has("load", "none") and told.s.whole(told.value):
         return False  # "warmed up with 5 bw"
     return None
+
+
+def _list_of_reps(told: Told) -> Verdict:
+    """ "Pull-ups mit 6, 6, 5 und 4 Wdh": a list that ends as reps is none of loads."""
+    s, j, many = told.s, told.end, 1
+    if told.how != "at" or told.unit is not None or not s.whole(told.value):
+        return None
+    while (s.at(j).text == "," or s.at(j).has("sep", "and")) and s.at(j + 1).kind == "num":
+        if not s.whole(s.at(j + 1).value or 0):
+            return None
+        j, many = j + 2, many + 1
+    return False if many >= LEAST_LISTED and s.at(j).has("reps") else None
 
 
 def _part(told: Told) -> Verdict:
@@ -317,6 +330,7 @@ def _plain(told: Told) -> Verdict:
 
 RULES: tuple[Callable[[Told], Verdict], ...] = (
     _of_sets,
+    _list_of_reps,
     _part,
     _by_the_clock,
     _plates_counted,

@@ -1,0 +1,136 @@
+"""Words beside a value that would hide it: "lost count and stopped at 3", "nearly all… only the last rep missed"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.bounds import SENTENCE, clause_end, is_strong
+from bot.reading.facts import Entry, Fact
+from bot.reading.fold.rows import Row
+from bot.reading.little import little
+from bot.reading.message import Message
+from bot.reading.plan.choosing import main_rows
+from bot.reading.plan.ground import plan_names
+
+COUNTED = 2  # facts: a number, and the word for what was miscounted
+REPS = frozenset({"rows", "bare"})
+
+
+def without_asides(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """The facts without such words."""
+    out = _nearly_all(facts)
+    out = [fact for at, fact in enumerate(out) if not (_lost_count(out, at) or _came_together(message, out, at))]
+    out = _each_of_those(out)
+    out = _comes_to(message, out)
+    return _sets_of(message, _beyond_all(out, rows))
+
+
+def _nearly_all(facts: Sequence[Fact]) -> list[Fact]:
+    """ "Nearly all… only the last rep of the fourth missed": all, but for what is told behind."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        if "most" in plan_names(fact):
+            rest = [one for one in facts[at + 1 :] if not (one.kind == "sep" or one.kind == "word")]
+            only = bool(rest) and "only" in plan_names(rest[0])
+            told = [one.kind for one in rest[1:]]
+            if only and "fail" in told and ("scope" in told or "last_rep" in told):
+                fact = Fact("plan", fact.start, fact.end, "done", {"names": ["done"]})
+        out.append(fact)
+    return out
+
+
+def _lost_count(facts: Sequence[Fact], at: int) -> bool:
+    """ "Lost count on the third and stopped after 3 reps": which set it was, and what it came to, are told."""
+    if facts[at].kind != "vague":
+        return False
+    near = facts[max(0, at - 4) : at]
+    named = any(fact.kind == "scope" and fact.value not in ("all", "over") for fact in near)
+    return named and any(fact.kind in REPS for fact in facts[at : at + 5])
+
+
+def _came_together(message: Message, facts: Sequence[Fact], at: int) -> bool:
+    """ "Im letzten Satz kamen nur vier Wiederholungen zusammen": no sum."""
+    fact = facts[at]
+    if fact.kind != "scheme" or fact.value != "total" or not at or facts[at - 1].kind not in REPS:
+        return False
+    start = max((n + 1 for n in range(at) if facts[n].kind == "sep"), default=0)
+    words = {message.tokens[n].text for one in facts[start:at] for n in range(one.start, one.end)}
+    return bool(words & little("came_together"))
+
+
+def _each_of_those(facts: Sequence[Fact]) -> list[Fact]:
+    """ "Three sets, four reps each set": so many of so many."""
+    out: list[Fact] = []
+    start = 0
+    while start < len(facts):
+        end = clause_end(facts, start)
+        piece = facts[start:end]
+        told = [fact for fact in piece if fact.kind != "word"]
+        every = [fact.kind for fact in told] == ["scope", "rows"] and told[0].value == "all" and _one(told[1])
+        before = next((n for n in range(len(out) - 1, -1, -1) if out[n].kind not in ("sep", "word")), None)
+        counted = before is not None and out[before].kind == "count" and not out[before].note.get("of_plan")
+        parted = before is not None and all(one.kind == "sep" and one.value < SENTENCE for one in out[before + 1 :])
+        alone = before is not None and (before == 0 or out[before - 1].kind in ("sep", "word", "move"))
+        if every and counted and parted and alone and before is not None and start:
+            entries = [replace(told[1].value[0]) for _ in range(int(out[before].value))]
+            out[before:] = [Fact("rows", out[before].start, told[1].end, entries, {"plain": True})]
+        else:
+            out += piece
+        out += facts[end : end + 1]
+        start = end + 1
+    return out
+
+
+def _one(fact: Fact) -> bool:
+    return len(fact.value) == 1 and bool(fact.note.get("reps"))
+
+
+def _comes_to(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "On the last set one more, so 7": what the set came to, once."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        after = facts[at + 1] if at + 1 < len(facts) else None
+        closes = after is None or after.kind == "sep"
+        if fact.kind == "bare" and closes and out and is_strong(out[-1]) and out[-1].value < SENTENCE:
+            led = {message.tokens[n].text for n in range(max(0, fact.start - 1), fact.start)}
+            before = [n for n in range(len(out)) if out[n].kind == "delta" and out[n].value[1] == "reps"]
+            scope = bool(before) and any(one.kind == "scope" for one in out[max(0, before[-1] - 3) : before[-1] + 3])
+            if led & little("comes_to") and scope and fact.value == int(fact.value):
+                old = out[before[-1]]
+                told = Fact("rows", old.start, old.end, [Entry(int(fact.value))], {"one": True, "reps": True})
+                out[before[-1]] = told
+                while out[-1].kind == "sep":
+                    out.pop()
+                continue
+        out.append(fact)
+    return out
+
+
+def _beyond_all(facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "After the four planned sets came one more, 4 with 15": a set beyond those planned."""
+    planned = len(main_rows(rows))
+    out: list[Fact] = []
+    for fact in facts:
+        if fact.kind == "scope" and fact.value == ("from", planned + 1):
+            done = Fact("plan", fact.start, fact.end, "done", {"names": ["done"]})
+            comma = Fact("sep", fact.end, fact.end, 1, {"mark": ","})
+            out += [done, comma, Fact("plan", fact.end, fact.end, "extra_set", {"names": ["extra_set"]})]
+            continue
+        out.append(fact)
+    return out
+
+
+def _sets_of(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "Drei 4er statt vier 6er": so many sets of so many reps, in place of others."""
+    out = list(facts)
+    for at in range(len(out) - 2, 0, -1):
+        many, turn, old = out[at - 1], out[at], out[at + 1]
+        if (many.kind, turn.kind, old.kind) != ("bare", "instead", "bare") or turn.value[2] is not None:
+            continue
+        ends = {message.tokens[n].text for n in range(old.end, min(old.end + 1, len(message.tokens)))}
+        if not ends & little("ending_of_these") or many.value not in range(1, 10):
+            continue
+        entries = [Entry(int(turn.value[0])) for _ in range(int(many.value))]
+        out[at - 1 : at + 2] = [Fact("rows", many.start, old.end, entries, {"plain": True})]
+    return out
