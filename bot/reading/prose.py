@@ -66,7 +66,7 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
     excepted = goes_on = False
     # Beside a plan "sets 1-3 at 22.5, 4 and 5 at 20" goes on too, and "first set 22.5, rest 20".
     silent = {"bare", "load", "sep"} | ({"at", "plan", "scope"} if message.context.today else set())
-    told = {"bare", "rows", "load"} | ({"at", "count"} if message.context.today else set())
+    told = {"bare", "rows", "load"} | ({"at", "count", "effort", "efforts"} if message.context.today else set())
     leaning = _leaning_sentences(facts) if message.context.today else frozenset()
     brief = bool(message.context.today) and (_of_all_sets(facts) or _load_of_day(message, facts))
     for at, fact in enumerate([*facts, Fact("sep", 0, 0, 3)]):

@@ -40,6 +40,8 @@ def all_told(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> li
         if _all_planned(out, fact, rows):
             out[-1] = replace(fact, note={**fact.note, "names": ["done"]})  # "then the pull-ups, all four sets"
             continue
+        if closes and _all_in(message, out, fact):
+            fact = Fact("plan", fact.start, fact.end, "done", {"names": ["done"]})
         if closes and _whole_movement(out, fact):
             fact = replace(fact, note={**fact.note, "names": [*fact.note.get("names", ()), "done"]})
         if _all_with_extra(out, fact, facts[at + 1 : at + 2], rows):
@@ -177,6 +179,12 @@ def _whole_movement(before: Sequence[Fact], fact: Fact) -> bool:
     told = [one for one in before[start:] if one.kind != "word" and not plan_names(one) <= {"the"}]
     told += [one for one in before[start:] if one.kind == "move" and one not in told]
     return fact.kind == "scope" and fact.value == "all" and [one.kind for one in told] == ["move"]
+
+
+def _all_in(message: Message, before: Sequence[Fact], fact: Fact) -> bool:
+    """ "Alle Sätze Klimmzüge drin": all of a movement, and that they are in."""
+    led = [one.kind for one in before[-2:]] == ["scope", "move"] and before[-2].value == "all"
+    return led and fact.kind == "word" and message.tokens[fact.start].text in little("all_in")
 
 
 def _all_with_extra(before: Sequence[Fact], fact: Fact, after: Sequence[Fact], rows: Sequence[Row]) -> bool:

@@ -87,6 +87,25 @@ def rated_by_lift(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
     return _set_behind_lift(out)
 
 
+def rated_set(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "RPE on the fourth: 8.5", "the rpe in every single set was 6": which set stands between the word and the effort."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        closes = at + 1 == len(facts) or facts[at + 1].kind in ("sep", "word")
+        led = [one for one in out[-5:] if one.note.get("mark") != ":"]
+        low, high = EFFORTS
+        scope = next((n for n in range(len(led) - 1, -1, -1) if led[n].kind != "word"), None)
+        if fact.kind == "bare" and closes and scope and low <= fact.value <= high and led[scope].kind == "scope":
+            before = led[:scope]
+            while before and before[-1].kind == "word" and not _says_effort(message, before[-1]):
+                before.pop()
+            if before and before[-1].kind == "word":
+                out.append(Fact("effort", fact.start, fact.end, float(fact.value), {"said": True}))
+                continue
+        out.append(fact)
+    return out
+
+
 def _set_behind_lift(facts: list[Fact]) -> list[Fact]:
     """The facts, with "on the last set" behind the lift where a colon parts both: "rpe on the last: dips 9"."""
     out: list[Fact] = []

@@ -43,7 +43,7 @@ from bot.reading.plan.help_changed import help_changed
 from bot.reading.plan.in_place import ended_as, in_place_of, old_first, parted_instead, rest_instead
 from bot.reading.plan.in_turn import told_in_turn
 from bot.reading.plan.lacking import reps_lacked
-from bot.reading.plan.lift_by_lift import counted_alike, half_weight, only_the_weight, rated_by_lift
+from bot.reading.plan.lift_by_lift import counted_alike, half_weight, only_the_weight, rated_by_lift, rated_set
 from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
 from bot.reading.plan.missed_reps import all_but_a_rep, rep_of_a_set, rep_tried
 from bot.reading.plan.more_of_another import more_of_another
@@ -55,6 +55,7 @@ from bot.reading.plan.others_counted import others_counted, places_counted
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.paused import stops_denied
 from bot.reading.plan.quoted import quoted_pieces
+from bot.reading.plan.rated_in_turn import rated_in_turn
 from bot.reading.plan.rated_instead import rated_instead
 from bot.reading.plan.reasons import without_reasons
 from bot.reading.plan.sentence_goes_on import before_as_planned, set_goes_on
@@ -98,11 +99,13 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (nothing_added, "=done|=planned load"),
     (stops_denied, "flag fail|=skipped|=except"),
     (reps_in_figures, "rows|load"),
+    (rated_in_turn, "effort|efforts|word effort|efforts|bare|loads|at"),
     (halves, "=most"),
     (without_asides, "rows|bare|fail|scope"),
     (sides_told, "side"),
     (only_the_weight, "=except|=by word|delta|load"),
     (half_weight, "word"),
+    (rated_set, "word scope bare"),
     (rated_by_lift, "word scope move bare"),
     (counted_alike, "move count bare"),
     (help_changed, "move|assist|claim load|assist|delta"),
