@@ -11,7 +11,7 @@ from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows
-from bot.reading.plan.ground import plan_names
+from bot.reading.plan.ground import members, plan_names
 
 COUNTED = 2  # facts: a number, and the word for what was miscounted
 REPS = frozenset({"rows", "bare"})
@@ -19,8 +19,10 @@ REPS = frozenset({"rows", "bare"})
 
 def without_asides(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """The facts without such words."""
-    out = _nearly_all(facts)
+    out = _last_but_one(message, _nearly_all(facts), rows)
     out = [fact for at, fact in enumerate(out) if not (_lost_count(out, at) or _came_together(message, out, at))]
+    out = [fact for fact in out if not _a_few(message, fact)]
+    out = _neither(message, _up_to_set(message, _all_the_others(message, out)))
     out = _each_of_those(out)
     out = _comes_to(message, out)
     return _sets_of(message, _beyond_all(out, rows))
@@ -57,6 +59,82 @@ def _came_together(message: Message, facts: Sequence[Fact], at: int) -> bool:
     start = max((n + 1 for n in range(at) if facts[n].kind == "sep"), default=0)
     words = {message.tokens[n].text for one in facts[start:at] for n in range(one.start, one.end)}
     return bool(words & little("came_together"))
+
+
+def _a_few(message: Message, fact: Fact) -> bool:
+    """ "Fehlten ein paar": no one, and no number."""
+    behind = {token.text for token in message.tokens[fact.end : fact.end + 1]}
+    return fact.kind == "bare" and bool(fact.note.get("spelled")) and fact.value == 1 and bool(behind & little("a_few"))
+
+
+def _last_but_one(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "Der vorletzte Satz": by its number, of the lift named before or of the main one."""
+    out: list[Fact] = []
+    for fact in facts:
+        words = {token.text for token in message.tokens[fact.start : fact.end]}
+        if fact.kind == "word" and words & little("last_but_one"):
+            moves = [one for one in out if one.kind == "move"]
+            own = [row for row in rows if moves and row.movement in members(moves[-1].value)]
+            own = own or [rows[at] for at in main_rows(rows)]
+            if len(own) > 1 and not any(row.side for row in own):
+                fact = Fact("scope", fact.start, fact.end, len(own) - 1, {"text": ""})
+        out.append(fact)
+    return out
+
+
+def _up_to_set(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "The plan up to set two, then 15 for the rest": those as planned."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        led = out[-1] if out else None
+        plan = led is not None and led.kind == "word" and bool(_texts(message, led) & little("plan_of"))
+        first = plan and (len(out) == 1 or out[-2].kind == "sep")
+        rest = any("rest" in plan_names(one) for one in facts[at + 1 :])
+        if first and rest and fact.kind == "count" and fact.note.get("only"):
+            out.append(Fact("scope", fact.start, fact.end, ("first", int(fact.value)), {"text": ""}))
+            out.append(Fact("plan", fact.end, fact.end, "planned", {"names": ["planned"]}))
+            continue
+        out.append(fact)
+    return out
+
+
+def _texts(message: Message, fact: Fact) -> set[str]:
+    return {token.text for token in message.tokens[fact.start : fact.end]}
+
+
+def _all_the_others(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "Außer Klimmzügen hab ich nichts vom Plan gemacht": only those."""
+    out = list(facts)
+    for at, fact in enumerate(out):
+        if "except" not in plan_names(fact) or fact.kind != "plan":
+            continue
+        end = at + 1 + clause_end(out[at + 1 :])
+        piece = out[at + 1 : end]
+        moves = [one for one in piece if one.kind == "move"]
+        texts = [text for one in piece for text in _texts(message, one)]
+        nothing = bool(little("nothing").intersection(texts)) and moves and piece[0] is moves[0]
+        if nothing and not any(one.kind in (*REPS, "load", "scope", "count") for one in piece):
+            only = Fact("plan", fact.start, fact.end, "only", {"names": ["only"]})
+            planned = Fact("plan", moves[-1].end, moves[-1].end, "planned", {"names": ["planned"]})
+            return [*out[:at], only, *moves, planned, *out[end:]]
+    return out
+
+
+def _neither(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "Weder Aufwärmen noch Beinheben": both were left out."""
+    out: list[Fact] = []
+    neither = False
+    for fact in facts:
+        if fact.kind == "sep":
+            neither = False
+        elif fact.kind == "word" and _texts(message, fact) & little("neither"):
+            neither = True
+            fact = Fact("plan", fact.start, fact.end, "skipped", {"names": ["skipped"]})
+        elif neither and fact.kind == "word" and _texts(message, fact) & little("nor"):
+            out.append(Fact("sep", fact.start, fact.end, 1, {"mark": "and"}))
+            fact = Fact("plan", fact.start, fact.end, "skipped", {"names": ["skipped"]})
+        out.append(fact)
+    return out
 
 
 def _each_of_those(facts: Sequence[Fact]) -> list[Fact]:

@@ -17,6 +17,7 @@ from bot.reading.plan.value import near_load
 MOST_MORE = 3  # reps beyond the planned ones that are believed of a lone number
 MOST_LONGER = 2.0  # times the planned seconds
 PAIR = 2
+LIGHT, HEAVY = 1 / 3, 2  # of the planned load: what a number is believed to be in place of it
 
 
 def told_in_turn(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
@@ -115,3 +116,52 @@ def _small(message: Message, fact: Fact) -> bool:
     """Whether a word stands only between the numbers: "nochmal", "was"."""
     words = {token.text for token in message.tokens[fact.start : fact.end]}
     return fact.kind in ("word", "scheme") and words <= little("in_turn_beside")
+
+
+def loads_in_turn(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "12.5 kg, then twice 20 kg, then 32.5", "kilos: 15, then 20, 20 again and 25": one load a planned set."""
+    out: list[Fact] = []
+    at = 0
+    while at < len(facts):
+        planned = _planned(facts, at, rows) if facts[at].kind in ("load", "bare", "repeat") else []
+        found = _loads(message, facts, at, planned) if planned and planned[0].load_kg else None
+        if found is None:
+            out.append(facts[at])
+            at += 1
+            continue
+        loads, end = found
+        out.append(Fact("loads", facts[at].start, facts[end - 1].end, loads))
+        at = end
+    return out
+
+
+def _loads(message: Message, facts: Sequence[Fact], at: int, planned: Sequence[Row]) -> tuple[list[float], int] | None:
+    """The loads told from here on, and where they end; None: no such list."""
+    led = {message.tokens[n].text for fact in facts[max(0, at - PAIR) : at] for n in range(fact.start, fact.end)}
+    loads: list[float] = []
+    often, parted, weighed, n = 1, False, bool(led & little("load_names")), at
+    while n < len(facts) and len(loads) < len(planned):
+        fact = facts[n]
+        last = fact.kind == "scope" and fact.value == "last" and len(loads) + 1 == len(planned)
+        if fact.kind == "repeat":
+            often = int(fact.value)
+        elif fact.kind in ("load", "bare") and fact.value:
+            kg = float(fact.note.get("kg", fact.value))
+            if not _plate(kg, planned) or (fact.kind == "load" and fact.note.get("none")):
+                return None
+            weighed = weighed or (fact.kind == "load" and bool(fact.note.get("unit")))
+            loads += [kg] * often
+            often = 1
+        elif fact.kind == "sep" and fact.value in (COMMA, THEN):
+            parted = parted or fact.value == THEN
+        elif not last and not _small(message, fact):
+            return None
+        n += 1
+    full = len(loads) == len(planned) and parted and weighed and len(set(loads)) > 1
+    return (loads, n) if full else None
+
+
+def _plate(kg: float, planned: Sequence[Row]) -> bool:
+    """Whether a number may be a load in place of the planned one."""
+    load = planned[0].load_kg or 0.0
+    return load * LIGHT <= kg <= load * HEAVY

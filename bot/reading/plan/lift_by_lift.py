@@ -88,7 +88,7 @@ def rated_by_lift(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
 
 
 def rated_set(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
-    """ "RPE on the fourth: 8.5", "the rpe in every single set was 6": which set stands between the word and the effort."""
+    """ "RPE on the fourth: 8.5", "the rpe in every set was 6": the set stands between the word and the effort."""
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         closes = at + 1 == len(facts) or facts[at + 1].kind in ("sep", "word")

@@ -22,7 +22,7 @@ def rep_tried(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) ->
     for at, fact in enumerate(facts):
         if fact.kind != "scheme" or fact.value != "attempt":
             continue
-        led = [one for one in clause_around(facts, at) if one.kind == "scope" and one.start < fact.start]
+        led = [one for one in clause_around(facts, at) if one.kind in ("scope", "last_rep") and one.start < fact.start]
         end = next((n for n in range(at + 1, len(facts)) if not _between(facts[n])), len(facts))
         missed = facts[end] if end < len(facts) else None
         strong = missed is not None and missed.kind == "fail" and missed.value is None and not missed.note.get("weak")

@@ -29,12 +29,13 @@ def other_loads(told: Told, said: Said) -> bool:
 
 def told_by_how_much(told: Told, said: Said) -> bool:
     """ "As planned only lighter, 15 kg", "more on it today: 32.5 kg": the sentence goes on with the load itself."""
+    here = told.clauses.index(said.clause)
     return any(
         fact.kind in ("load", "loads", "at", "assist")
         or (fact.kind == "instead" and fact.value[2] in ("kg", "lb"))
         or (fact.kind == "delta" and fact.value[1] == "load")
-        for clause in told.clauses
-        if clause.sentence == said.clause.sentence and clause.facts[0].start > said.clause.facts[0].start
+        for clause in told.clauses[here + 1 :]
+        if clause.sentence == said.clause.sentence
         for fact in clause.facts
     )
 

@@ -122,4 +122,4 @@ def _of(fact: Fact, told: int, planned: int) -> bool:
 
 
 def _beside(fact: Fact) -> bool:
-    return fact.kind in ("word", "sep") or plan_names(fact) <= BESIDE and fact.kind == "plan"
+    return fact.kind in ("word", "sep") or (plan_names(fact) <= BESIDE and fact.kind == "plan")

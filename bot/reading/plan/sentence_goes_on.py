@@ -16,6 +16,7 @@ from bot.reading.plan.ground import GLOBAL, plan_names
 
 VALUES = frozenset({"rows", "bare", "load", "instead"})
 ASIDE = frozenset({"word", "scheme", "claim"})
+ENDED = frozenset({"stopped", "quit"})  # "and stopped after 3 reps"
 BESIDE = frozenset({"only", "the", "took", "turned_to", "less", "more", "done"})
 AS_PLANNED = GLOBAL - {"rest"}
 UNSURE = ("all", "over", "rest", "top", "back")
@@ -30,6 +31,10 @@ def before_as_planned(message: Message, facts: Sequence[Fact], _rows: Sequence[R
         piece = facts[start:end]
         before = next((fact for fact in piece if _before(message, fact)), None)
         named = any(fact.kind == "scope" and fact.value not in UNSURE for fact in facts)
+        told = piece.index(before) if before is not None else 0
+        if before is not None and told and any(fact.kind in VALUES for fact in piece[:told]):
+            out += [*piece[:told], Fact("sep", before.start, before.start, 1, {"mark": ","})]
+            piece = piece[told:]  # "trotzdem 7 Wdh. davor wie geplant": the stop closes the short word
         if before is not None and named and _only_as_planned(piece):
             rest = Fact("plan", before.start, before.end, "rest", {"names": ["rest"]})
             piece = [rest if fact is before else fact for fact in piece if fact.kind != "scope"]
@@ -102,8 +107,11 @@ def _others_told(facts: Sequence[Fact]) -> bool:
         end = clause_end(facts, start)
         piece = facts[start:end]
         names = {name for fact in piece for name in plan_names(fact)}
-        plain = not any(fact.kind in VALUES for fact in piece) and names & AS_PLANNED
-        if plain and ("rest" in names or any(fact.kind in ("scope", "count") for fact in piece)):
+        plain = not any(fact.kind in VALUES for fact in piece) and not any(fact.kind == "move" for fact in piece)
+        if plain and names & {"done", "planned", "same"} and not names & {"skipped", "not", "only"}:
+            return True  # "all done", "the rest as planned"
+        whole = any(fact.kind in ("scope", "count") for fact in piece)
+        if plain and ((names & AS_PLANNED and ("rest" in names or whole)) or "except" in names):
             return True
         start = end + 1
     return False
@@ -111,12 +119,14 @@ def _others_told(facts: Sequence[Fact]) -> bool:
 
 def _of_one_set(piece: Sequence[Fact]) -> bool:
     """Whether a clause names one set, and at most one value of it."""
-    scopes = [fact for fact in piece if fact.kind == "scope"]
-    if len(scopes) != 1 or scopes[0].value in UNSURE or isinstance(scopes[0].value, tuple):
-        return False
-    values = [fact for fact in piece if fact.kind in VALUES]
-    known = ASIDE | VALUES | {"scope", "plan", "move"}
     names = {name for fact in piece for name in plan_names(fact)}
+    scopes = [fact for fact in piece if fact.kind == "scope" and not (fact.value == "all" and "except" in names)]
+    values = [fact for fact in piece if fact.kind in VALUES]
+    if not scopes or len({str(fact.value) for fact in scopes}) > 1 or scopes[0].value in UNSURE:
+        return False
+    if isinstance(scopes[0].value, tuple) and values:
+        return False
+    known = ASIDE | VALUES | {"scope", "plan", "move"}
     silent = not names - BESIDE - {"except", "all_lifts"}
     return len(values) < 2 and silent and all(fact.kind in known for fact in piece)
 
@@ -130,7 +140,8 @@ def _goes_on(before: Sequence[Fact], piece: Sequence[Fact]) -> bool:
     known = ASIDE | VALUES | {"plan"}
     if not any(fact.kind in VALUES or fact.kind == "side" for fact in before):
         known |= {"side"}  # "distracted on the last set of archers, so only one on the right"
-    if len(values) != 1 or names - BESIDE or any(fact.kind not in known for fact in piece):
+    ended = ENDED if values and values[0].kind == "rows" and values[0].note.get("reps") else frozenset()
+    if len(values) != 1 or names - BESIDE - ended or any(fact.kind not in known for fact in piece):
         return False
     told = {_sort(fact) for fact in before if fact.kind in VALUES}
     return _sort(values[0]) not in told and (len(values[0].value) == 1 if values[0].kind == "rows" else True)

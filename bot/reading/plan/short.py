@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 
-from bot.reading.bounds import clause_end, ends_sentence
+from bot.reading.bounds import clause_end, ends_sentence, is_then
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -149,7 +149,10 @@ def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
     if fact.kind == "rows" and fact.note.get("one") and fact.value[0].hold_s is not None:
         return list(facts)  # "holds 25s, rest as planned": so long each, and no first set
     many = len(fact.value) if fact.kind == "rows" else int(fact.value)
-    main = [row for row in rows if row.part == "main"] or list(rows)
+    main = [rows[at] for at in main_rows(rows)]
+    several = len({row.movement for row in rows if row.part != "warm_up"}) > 1
+    if moves and several and "rest" in plan_names(facts[rest]) and not is_then(facts[rest - 1]):
+        return list(facts)  # "push-ups 2x8, the rest as planned": of the other lifts
     if moves:  # "pull-ups 3 sets with 15 and the 4th with 10"
         main = [row for row in rows if row.movement in members(moves[-1].value)]
         before = next((one for one in reversed(facts[: told[0]]) if one.note.get("mark") != ":"), None)

@@ -41,7 +41,7 @@ from bot.reading.plan.ground import planned
 from bot.reading.plan.halves import halves
 from bot.reading.plan.help_changed import help_changed
 from bot.reading.plan.in_place import ended_as, in_place_of, old_first, parted_instead, rest_instead
-from bot.reading.plan.in_turn import told_in_turn
+from bot.reading.plan.in_turn import loads_in_turn, told_in_turn
 from bot.reading.plan.lacking import reps_lacked
 from bot.reading.plan.lift_by_lift import counted_alike, half_weight, only_the_weight, rated_by_lift, rated_set
 from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
@@ -101,7 +101,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (reps_in_figures, "rows|load"),
     (rated_in_turn, "effort|efforts|word effort|efforts|bare|loads|at"),
     (halves, "=most"),
-    (without_asides, "rows|bare|fail|scope"),
+    (without_asides, "rows|bare|fail|scope|word|plan"),
     (sides_told, "side"),
     (only_the_weight, "=except|=by word|delta|load"),
     (half_weight, "word"),
@@ -112,6 +112,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (counted_whole, "count"),
     (before_as_planned, "scope =done|=planned|=same|=fine word 'those_before"),
     (set_goes_on, "scope sep rows|bare|load|instead"),
+    (loads_in_turn, "load|bare sep load|bare|repeat"),
     (told_in_turn, "rows|bare|repeat sep rows|bare|loads"),
     (sets_more_of_lift, "delta|bare move"),
     (all_so_many, "bare scope move"),
@@ -157,7 +158,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (names_joined, "word plan|scope|move"),
     (side_goes_on, "side scope|bare sep"),
     (all_but_a_rep, "scope|rows =except"),
-    (rep_tried, "scope scheme fail"),
+    (rep_tried, "scope|last_rep scheme fail"),
     (rep_of_a_set, "scope fail"),
     (singles_named, "rows"),
     (the_sets_of, "bare word move"),

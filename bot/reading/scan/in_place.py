@@ -75,7 +75,7 @@ def instead(told: Value) -> Found | None:
         unit, end = unit or s.unit_at(end), end + 1
     elif s.at(end).has("reps"):
         unit, end = unit or "reps", end + 1
-    if unit is None and s.at(end).has("sets", "sets"):
+    if unit is None and (s.at(end).has("sets", "sets") or (s.planned and s.at(end).has("sets", "rounds"))):
         unit, end = "sets", end + 1
     end += s.at(end).text in little("such_a_one")  # "instead of the 15 one"
     between = [s.at(at) for at in range(j, k)]

@@ -151,6 +151,8 @@ def _is_day(item: Item) -> bool:
 def _of_sets(told: Told) -> Verdict:
     if told.how == "plus" and told.after.has("link", "drop"):
         return False  # "+ 1 drop set": one more
+    if told.how == "plus" and told.unit is None and told.after.has("plan", "more_reps"):
+        return False  # "+ 1 rep extra"
     if told.how == "at" and told.after.has("load", "none") and told.s.whole(told.value):
         return False  # "warmed up with 5 bw"
     return None

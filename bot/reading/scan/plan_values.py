@@ -66,6 +66,8 @@ def _of_the(s: Scanner, j: int) -> int | None:
 def _reps_more_or_less(told: Value) -> Found | None:
     """ "One rep more"."""
     mark = told.mark
+    if told.s.at(told.i - 1).has("times", "of"):
+        return None  # "2 sets of 10 reps extra"
     if not mark.has("plan", "more_reps", "less_reps") or told.unit not in (None, "reps") or told.value > MOST_REPS_MORE:
         return None
     sign = 1 if mark.has("plan", "more_reps") else -1
@@ -85,6 +87,7 @@ def _more_or_less(told: Value) -> Found | None:
     if unit is None and one and _of_reps(s, j + 1):
         return one_more(s, told.i, j + 1)  # "y una más de diez"
     if unit == "sets":
+        one = one or (told.value == 1 and sign > 0 and s.at(told.i - 1).text in little("on_top"))  # "+ 1 set extra"
         fewer = sign < 0 and told.value in range(1, MOST_NAMED)
         return told.count(told.i + 2, {}) if one or fewer else None
     if unit is None and s.unit_at(j + 1) in ("kg", "lb"):

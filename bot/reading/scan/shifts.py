@@ -12,6 +12,8 @@ MOST_CHANGE = 10  # more than this is no change of a load but a load
 
 def more_sets(s: Scanner, i: int) -> bool:
     """Whether a number counts further sets."""
+    if s.at(i + 1).has("sets", "sets") and s.at(i + 2).has("plan", "more"):
+        return True  # "+ 1 set extra"
     return s.at(i).has("plan", "extra_set") or s.at(i + 1).has("plan", "extra_set") or s.at(i + 1).has("sets", "more")
 
 
