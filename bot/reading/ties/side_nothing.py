@@ -20,7 +20,7 @@ def side_nothing(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """
     planned = bool(message.context.today)
     clauses = _clauses(facts)
-    sided = {side for n in range(len(clauses)) if (side := _told(facts, clauses, n)) is not None}
+    sided = {told for n in range(len(clauses)) if (told := _told(facts, clauses, n)) is not None}
     out = list(facts)
     for n in range(len(clauses) - 1, -1, -1):
         start, end = clauses[n]
