@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import SENTENCE, clause_end, ends_sentence, is_strong, is_then
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 
 WORK = frozenset({"rows", "bare", "loads", "count", "rounds"})
 MEASURES = frozenset({"left", "bare"})  # how far, how long
 LEAST_OF_A_TITLE = 2  # marks: one before it, and its colon
-THEN, SENTENCE = 2, 3  # the values of a `sep` that is a "then", and of one that ends a sentence
 LOADED = frozenset({"load", "at", "assist"})
 
 
@@ -69,7 +69,7 @@ def drop_list_marks(message: Message, facts: list[Fact]) -> list[Fact]:
             ):
                 continue
         marks = ("(", ")") if open_brackets < 2 else (")",)
-        fresh = (fact.kind == "sep" and (fact.value == 3 or (fact.note.get("mark") in marks and fresh))) or (
+        fresh = (fact.kind == "sep" and (fact.value == SENTENCE or (fact.note.get("mark") in marks and fresh))) or (
             fresh and fact.kind == "word" and not fact.note.get("noise") and len(str(fact.value)) <= 2
         )
         kept.append(fact)
@@ -140,17 +140,15 @@ def _of_the_sentence(head: list[Fact], move: Fact, between: list[Fact], after: l
 
     None where none does, or where they go on with the movement before.
     """
-    start = 1 + max(
-        (at for at, fact in enumerate(between) if fact.kind == "sep" and fact.value == SENTENCE), default=-1
-    )
+    start = 1 + max((at for at, fact in enumerate(between) if ends_sentence(fact)), default=-1)
     told = [*head, *between[: max(0, start - 1)]]
     if not start or not has_work(told) or move.value.movement == "!":
         return None
     tail = between[start:]
-    then = max((at for at, fact in enumerate(tail) if fact.kind == "sep" and fact.value == THEN), default=None)
+    then = max((at for at, fact in enumerate(tail) if is_then(fact)), default=None)
     if then is not None and has_work(tail[:then]) and (then == len(tail) - 1 or has_work(tail[then + 1 :])):
         return None  # "5 @ 5kg; 6 @ 10kg, then pull-ups with 10kg. 6, 6, 5"
-    clause = after[: next((at for at, fact in enumerate(after) if fact.kind == "sep"), len(after))]
+    clause = after[: clause_end(after)]
     titled = bool(tail) and tail[-1].note.get("mark") == ":"
     counted = any(fact.kind in ("count", "rounds") for fact in tail)
     worked = any(fact.kind in ("rows", "bare", "loads") for fact in tail)
@@ -205,7 +203,7 @@ def _cut(head: list[Fact], between: list[Fact], after: list[Fact]) -> int:
     if not work:
         return start
     # "then 3 sets of 8 dips", ", 20 kg pull-ups 4x3"
-    strong = [i for i in seps if between[i].value >= 2]
+    strong = [i for i in seps if is_strong(between[i])]
     if strong:
         begin = strong[-1] + 1
         rest = between[begin:]
@@ -248,7 +246,7 @@ def nxt_is_other_first(between: list[Fact]) -> bool:
 def _until_sep(facts: list[Fact]) -> list[Fact]:
     out: list[Fact] = []
     for fact in facts:
-        if fact.kind == "sep" and fact.value >= 2:
+        if is_strong(fact):
             break
         out.append(fact)
     return out

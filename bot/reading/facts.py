@@ -43,7 +43,7 @@ FactKind = Literal[
     "vague",  # "a few sets"
     "thing",  # a vest, chains: a load without a number
     "mend",  # what follows replaces what came before
-    "sep",  # value: 1 comma, 2 then, 3 sentence
+    "sep",  # value: how strongly it parts (bounds.py)
     "claim",
     "word",
     "left",  # a number that nothing took

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import groupby, pairwise
 
+from bot.reading.bounds import ends_sentence
 from bot.reading.facts import Fact
 from bot.reading.intents import wishes
 from bot.reading.little import little
@@ -45,7 +46,7 @@ def _numbered(facts: Sequence[Fact]) -> list[tuple[int, Fact]]:
     number, out = 0, []
     for fact in facts:
         out.append((number, fact))
-        number += fact.kind == "sep" and fact.value == 3
+        number += ends_sentence(fact)
     return out
 
 

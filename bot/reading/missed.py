@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import SENTENCE
 from bot.reading.facts import Fact
 from bot.reading.little import little
 
-SENTENCE = 3  # the value of a `sep` that ends one
 NEAR = 4  # facts from a load to the miss that is told of it
 JOINS = frozenset({"and", "but", ","})
 

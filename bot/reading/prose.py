@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import ends_sentence
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -147,7 +148,7 @@ def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
     out: list[Fact] = []
     work = tried = False
     for at, fact in enumerate(facts):
-        if fact.kind == "sep" and fact.value == 3:
+        if ends_sentence(fact):
             said = _sentence(facts, at + 1) if tried else []
             # "tried 40. Nope. Got stuck halfway": a verdict is of what was tried right before
             tried = bool(said) and not any(one.kind in NUMBERS for one in said)
@@ -186,7 +187,7 @@ def drop_misses(message: Message, facts: list[Fact]) -> list[Fact]:
 def _sentence(facts: Sequence[Fact], start: int) -> Sequence[Fact]:
     """The facts from a place to the end of their sentence."""
     end = start
-    while end < len(facts) and not (facts[end].kind == "sep" and facts[end].value == 3):
+    while end < len(facts) and not ends_sentence(facts[end]):
         end += 1
     return facts[start:end]
 
@@ -241,7 +242,7 @@ def _trained_sentences(facts: Sequence[Fact]) -> set[int]:
     found: set[int] = set()
     sentence = 0
     for fact in facts:
-        if fact.kind == "sep" and fact.value == 3:
+        if ends_sentence(fact):
             sentence += 1
         elif fact.kind == "move" or (fact.kind == "rows" and not lone(fact)):
             found.add(sentence)
@@ -253,7 +254,7 @@ def _leaning_sentences(facts: Sequence[Fact]) -> frozenset[int]:
     found: set[int] = set()
     sentence = 0
     for fact in facts:
-        sentence += fact.kind == "sep" and fact.value == 3
+        sentence += ends_sentence(fact)
         if fact.kind == "plan" and set(fact.note.get("names", ())) & {"done", "planned", "same", "took", "turned_to"}:
             found.add(sentence)
     return frozenset(found)
@@ -265,7 +266,7 @@ def _talk(message: Message, facts: Sequence[Fact], trained: set[int]) -> frozens
     sentence: list[Fact] = []
     number = 0
     for fact in [*facts, Fact("sep", 0, 0, 3)]:
-        if fact.kind != "sep" or fact.value != 3:
+        if not ends_sentence(fact):
             sentence.append(fact)
             continue
         told = any(one.kind in EVIDENCE and not lone(one) for one in sentence) or _got(message, sentence)
@@ -353,7 +354,7 @@ def drop_questions(message: Message, facts: list[Fact]) -> list[Fact]:
     sentence: list[Fact] = []
     begins = 0
     for fact in [*facts, Fact("sep", len(message.tokens), len(message.tokens), 3, {"end": True})]:
-        if fact.kind == "sep" and fact.value == 3:
+        if ends_sentence(fact):
             whole = _asks_why(message, begins, sentence, at_end="end" in fact.note)
             if (fact.note.get("mark") == "?" or whole) and sentence:
                 first = sentence[0].start

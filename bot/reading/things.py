@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import ends_sentence
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -43,7 +44,7 @@ def drop_things(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 def _may_be_an_age(facts: Sequence[Fact], at: int) -> bool:
     """ "Mit 61 schaffe ich 7 Klimmzüge": years as well as kilograms, at the head of a sentence, its verb behind."""
     fact = facts[at]
-    opens = not at or (facts[at - 1].kind == "sep" and facts[at - 1].value == 3)
+    opens = not at or ends_sentence(facts[at - 1])
     plain = fact.kind == "load" and fact.note.get("how") == "at" and not fact.note.get("unit")
     if not opens or not plain or not LEAST_OLD <= (fact.value or 0) <= MOST_AGE:
         return False

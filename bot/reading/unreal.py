@@ -8,6 +8,7 @@ from dataclasses import replace
 from itertools import chain, pairwise
 
 from bot.reading.back_then import back_then
+from bot.reading.bounds import is_strong
 from bot.reading.facts import Fact
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
@@ -161,7 +162,7 @@ def _with_wished_load(kept: list[Fact], load: Fact, sets: int) -> list[Fact]:
     Sets of another sentence are with it or with another: asked.
     """
     behind = [fact for fact in kept if fact.start >= load.end]
-    ends = next((n for n, fact in enumerate(behind) if fact.kind == "sep" and fact.value in (2, 3)), len(behind))
+    ends = next((n for n, fact in enumerate(behind) if is_strong(fact)), len(behind))
     here = any(fact.kind in ("bare", "rows") for fact in behind[:ends])
     came_to = behind[:ends] if here else kept
     if any(fact.kind in ("load", "loads", "at", "percent", "ask") for fact in came_to):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from bot.reading.bounds import SENTENCE
 from bot.reading.facts import Fact
 from bot.reading.fold.sets import Work
 from bot.reading.little import little
@@ -17,7 +18,7 @@ def all_rated(own: list[Fact], lifts: int) -> float | None:
     """ "Pulls 5x5, squats 5x5 80 kg, all RPE 8": every set's effort, behind lifts or in a sentence of its own."""
     at = next((at for at in range(len(own) - 1, -1, -1) if own[at].kind == "scope"), 0)
     before = [fact for fact in own[:at] if fact.kind not in ("word", "claim")]
-    alone = at > 0 and own[at - 1].kind == "sep" and (own[at - 1].value == 3 or lifts > 1)
+    alone = at > 0 and own[at - 1].kind == "sep" and (own[at - 1].value == SENTENCE or lifts > 1)
     effort = own[at + 1] if at + 1 < len(own) else None
     words = str(own[at].note.get("text", "")).split() if own else []
     if words[:1] and words[0] in little("those"):

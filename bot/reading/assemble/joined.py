@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import clause_end, ends_sentence, is_comma, sentence_end
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -60,10 +61,10 @@ def _paired(facts: list[Fact]) -> list[Fact]:
     out: list[Fact] = []
     open_ = False  # whether this sentence has spoken of a superset
     for at, fact in enumerate(facts):
-        if fact.kind == "sep" and fact.value == 3:
+        if ends_sentence(fact):
             open_ = False
         elif not open_:
-            end = next((n for n in range(at, len(facts)) if facts[n].kind == "sep" and facts[n].value == 3), len(facts))
+            end = sentence_end(facts, at)
             open_ = any(map(_superset, facts[at:end]))
         if open_ and fact.kind == "move" and len(out) > 1:
             start = next((n + 1 for n in range(len(out) - 1, -1, -1) if out[n].kind == "move"), None)
@@ -128,7 +129,7 @@ def _rounds_before(facts: Sequence[Fact], at: int) -> int | None:
 
 
 def _ends(fact: Fact) -> bool:
-    return fact.kind == "move" or (fact.kind == "sep" and fact.value == 3)
+    return fact.kind == "move" or ends_sentence(fact)
 
 
 def _run(facts: Sequence[Fact], moves: list[int], n: int, *, led: bool = True) -> list[int]:
@@ -205,7 +206,7 @@ def _one_more(fact: Fact) -> bool:
 
 def _so_many_each(tail: Sequence[Fact]) -> int | None:
     """Where the clause ends that counts the sets of each: "one set less each, the rest as planned"; else None."""
-    end = next((at for at, fact in enumerate(tail) if fact.kind == "sep"), len(tail))
+    end = clause_end(tail)
     clause = [fact for fact in tail[:end] if fact.kind not in ("word", "plan") or _one_more(fact)]
     counted = len(clause) == 2 and any(fact.kind == "count" or _one_more(fact) for fact in clause)
     counted = counted and any(map(_of_each, clause))
@@ -232,4 +233,4 @@ def _shares(tail: list[Fact], many: int, before: Fact | None) -> list[list[Fact]
     if len(rows) != many or bare or any(fact.kind in ("load", "at", "loads") for fact in tail[: rows[0]]):
         return None
     parts = [tail[first:after] for first, after in zip(rows, [*rows[1:], len(tail)], strict=True)]
-    return [[fact for fact in part if fact.kind != "sep" or fact.value > 1] for part in parts]
+    return [[fact for fact in part if not is_comma(fact)] for part in parts]

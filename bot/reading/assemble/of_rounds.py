@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import ends_sentence
 from bot.reading.facts import Fact
 from bot.reading.fold.sets import Work
 from bot.reading.little import little
 from bot.reading.message import Message
 
 LEAST = 2  # sets of a movement that was done in rounds
-SENTENCE = 3  # the value of a `sep` that ends one
 NUMBERS = frozenset({"bare", "rows", "count", "loads"})
 
 
@@ -25,7 +25,7 @@ def of_a_round(message: Message, work: Work, own: Sequence[Fact], movement: str,
     places = [at for at, one in enumerate(work.sets) if one.movement == movement and one.reps is not None]
     if len(scopes) > 1 or len(numbers) != 1 or len(places) < LEAST or numbers[0].kind != "bare":
         return None
-    if not scopes and any(fact.kind == "sep" and fact.value == SENTENCE for fact in own[:-1]):
+    if not scopes and any(ends_sentence(fact) for fact in own[:-1]):
         return None
     nth = _round(message, scopes[0], len(places)) if scopes else before
     reps = numbers[0].value

@@ -11,6 +11,7 @@ from bot.reading.assemble.efforts import all_rated, ask_of_heads, both_rated, se
 from bot.reading.assemble.movementless import other_training, so_many_only, without_movement
 from bot.reading.assemble.of_rounds import of_a_round
 from bot.reading.blocks import has_work, split
+from bot.reading.bounds import ends_sentence, is_then
 from bot.reading.facts import Fact
 from bot.reading.fold.block import fold_block
 from bot.reading.fold.sets import Work, put
@@ -155,7 +156,7 @@ def _unnamed(message: Message, block: tuple[Fact, list[Fact]]) -> list[Fact]:
     if not message.context.today:
         return []
     # "Top set 3 @ 30. One arm: left 1 right 1": on a day with a plan a sentence may leave the main lift unnamed.
-    ends = [i + 1 for i in range(at) if own[i].kind == "sep" and own[i].value == 3]
+    ends = [i + 1 for i in range(at) if ends_sentence(own[i])]
     apart = ends[-1] if ends else _whole_lift(message, own[:at])
     scoped = any(fact.kind == "scope" for fact in own[:apart])
     work = told(own[:apart]) or (scoped and any(fact.kind == "bare" for fact in own[:apart]))
@@ -191,7 +192,7 @@ def _days_before(move: Fact, own: list[Fact]) -> int:
 
 def _whole_lift(message: Message, head: list[Fact]) -> int:
     """Where "20 kg 3,3,3,3,3 then" ends before a movement: the plan's main lift, all its sets; 0: they are not."""
-    then = next((at for at, fact in enumerate(head) if fact.kind == "sep" and fact.value == 2), None)
+    then = next((at for at, fact in enumerate(head) if is_then(fact)), None)
     told = [fact for fact in head[:then] if fact.kind == "rows"]
     rows = planned(message)
     return (then or 0) + 1 if told and len(told) == 1 and len(told[0].value) == len(main_rows(rows)) else 0
@@ -250,7 +251,7 @@ def _read_blocks(message: Message, blocks: list[tuple[Fact, list[Fact]]], work: 
         for row in folded.rows:
             if worn is not None and row.load_kg is None and not row.load_open:
                 row.load_kg = worn
-        if any(fact.kind == "sep" and fact.value == 3 for fact in own):
+        if any(ends_sentence(fact) for fact in own):
             worn = None
         before = len(work.sets)
         at = next((f.start for f in own if f.kind in ("rows", "bare", "count", "fail", "load")), move.start)
@@ -361,7 +362,7 @@ def _the_same(own: list[Fact]) -> bool:
 def _as_before(message: Message, own: list[Fact]) -> bool:
     """ "Dips wie Montag", "pull-ups same as last week": work told by another day's, nothing else."""
     told = [fact for fact in own if fact.kind not in ("word", "sep")]
-    if not told or told[0].kind != "move" or any(fact.kind == "sep" and fact.value == 3 for fact in own[:-1]):
+    if not told or told[0].kind != "move" or any(ends_sentence(fact) for fact in own[:-1]):
         return False
     if len(told) == 2 and told[1].kind == "plan" and "last_time" in told[1].note.get("names", ()):
         return True

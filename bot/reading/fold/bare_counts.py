@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from bot.reading.bounds import THEN, within_sentence
 from bot.reading.facts import LOADED, Entry, Fact
 from bot.reading.fold.bare_loads import follows
 from bot.reading.fold.state import FoldState
@@ -51,7 +52,7 @@ def many_of_a_word(fold: FoldState, fact: Fact) -> bool:
 
 def missed_of_count(fold: FoldState, fact: Fact) -> bool:
     """ "MU 5x1, then 2 missed"; "3, 2, 2 and one fail"."""
-    parted = fold.prev is not None and fold.prev.kind == "sep" and (fold.prev.value == 2 or _counts_misses(fold))
+    parted = fold.prev is not None and fold.prev.kind == "sep" and (fold.prev.value == THEN or _counts_misses(fold))
     if not fold.rows or not parted or not follows(fold, fact, "fail") or fold.next is None:
         return False
     if fold.next.note.get("weak") or fold.next.value is not None or fact.value not in range(1, MOST_MISSED + 1):
@@ -146,7 +147,7 @@ def _listed_after(fold: FoldState, fact: Fact) -> list[Fact]:
     at = fold.place(fact) + 1
     while True:
         start = at
-        while at < len(facts) and (facts[at].kind == "link" or (facts[at].kind == "sep" and facts[at].value < 3)):
+        while at < len(facts) and (facts[at].kind == "link" or within_sentence(facts[at])):
             at += 1
         parted = at > start
         at += at < len(facts) and parted and fold.span(facts[at].start, facts[at].end).lower() in little("too")

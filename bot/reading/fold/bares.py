@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from bot.reading.bounds import is_then
 from bot.reading.facts import LOADED, Entry, Fact
 from bot.reading.fold.altered import MOST_EITHER
 from bot.reading.fold.bare_counts import (
@@ -43,7 +44,6 @@ from bot.reading.fold.rows import Row
 from bot.reading.fold.state import FoldState
 
 MOST_OF_A_TRY = 5  # reps that a load which is tried goes up
-THEN = 2  # the value of a `sep` of further sets
 MOST_REPS = 200
 LEAST_SECONDS = 25  # nobody hangs or holds so often in one set: a number so high beside a hold is its seconds
 DOUBTFUL_TRY = 20  # "got 25" may be reps or a load
@@ -96,7 +96,7 @@ def _counts_a_word(fold: FoldState, fact: Fact) -> bool:
     """ "one thing": a number in words that counts what is no training; "right: one clean rep" counts reps."""
     sided = fold.side in ("left", "right") and fold.prev is not None and fold.prev.kind in ("side", "sep")
     # "ten then eight then six lol", "six and a half"
-    then = fold.prev is not None and fold.prev.value == THEN
+    then = fold.prev is not None and is_then(fold.prev)
     told = bool(fold.bares) and (fact.value != int(fact.value) or then)
     return (
         not (sided or told)

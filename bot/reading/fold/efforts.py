@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from itertools import pairwise
 
+from bot.reading.bounds import THEN, ends_sentence
 from bot.reading.facts import Fact
 from bot.reading.fold.state import FoldState
 
@@ -98,14 +99,14 @@ def _of_set_to_come(fold: FoldState, fact: Fact) -> bool:
     """ "3x5 with 20, then bodyweight to failure: 11": of the set that follows."""
     at = fold.place(fact)
     before = [one.kind for one in fold.block.facts[max(0, at - 2) : at]]
-    new = before == ["sep", "load"] and fold.block.facts[at - 2].value == 2
+    new = before == ["sep", "load"] and fold.block.facts[at - 2].value == THEN
     return bool(fold.rows) and new and bool(fact.note.get("words")) and fold.next_is("bare", "rows")
 
 
 def said_since_sentence(fold: FoldState, fact: Fact) -> bool:
     at = next((i for i, f in enumerate(fold.block.facts) if f.start == fact.start), 0)
     for before in reversed(fold.block.facts[:at]):
-        if before.kind == "sep" and before.value == 3:
+        if ends_sentence(before):
             return False
         if before.kind in ("rows", "load", "bare", "side"):
             return True

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.reading.bounds import is_strong
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.loads import on_loads
 from bot.reading.fold.state import FoldState
@@ -77,7 +78,7 @@ def spelt_out(fold: FoldState, fact: Fact, entries: list[Entry]) -> bool:
     if any(one.kind not in tied for one in between if one not in arrows):
         return False
     seps = [one for one in between if one.kind == "sep" and one not in arrows]
-    if any(one.value > 1 for one in seps) or (seps and seps[-1].note.get("mark") not in (":", "(")):
+    if any(is_strong(one) for one in seps) or (seps and seps[-1].note.get("mark") not in (":", "(")):
         return False
     most = max(row.reps or 0 for row in group)
     if not seps and not arrows and len(entries) != len(group):

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import is_comma, is_strong
 from bot.reading.facts import Fact
 from bot.reading.fold.efforts import on_effort, over_all_told
 from bot.reading.fold.rows import Row
@@ -211,7 +212,7 @@ def _one_set_more(fold: FoldState, fact: Fact) -> bool:
 def _told_after_break(fold: FoldState, sets: Fact) -> bool:
     """Whether a "then" or a new sentence parts these sets from those before."""
     before = [one for one in fold.block.facts[: fold.place(sets)] if one.kind != "word"]
-    return bool(before) and before[-1].kind == "sep" and before[-1].value >= 2
+    return bool(before) and is_strong(before[-1])
 
 
 def _mends_bare(fold: FoldState, fact: Fact) -> bool:
@@ -248,7 +249,7 @@ def _of_all_before(fold: FoldState, load: Fact) -> bool:
         return True  # "5 reps, 5 reps, 4 reps +20"
     sides = [one.value for one in facts if one.kind == "side"]
     lists = [one for one in facts if one.kind == "rows" and (one.note.get("list") or one.note.get("plain"))]
-    told = [one for one in facts if not (one.kind == "sep" and one.value == 1)]
+    told = [one for one in facts if not is_comma(one)]
     return sorted(sides) == ["left", "right"] and len(lists) == 2 and told[-1] is lists[-1]
 
 

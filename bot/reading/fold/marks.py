@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.reading import text
+from bot.reading.bounds import ends_sentence, is_strong
 from bot.reading.facts import NO_PAUSE, Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.fold.state import FoldState
@@ -117,7 +118,7 @@ def on_side(fold: FoldState, fact: Fact) -> None:
         if (
             fold.last_group()
             and not any(row.side for row in fold.last_group())
-            and not (fold.prev and fold.prev.kind == "sep" and fold.prev.value >= 2 and fold.next_is("rows"))
+            and not (fold.prev and is_strong(fold.prev) and fold.next_is("rows"))
         ):
             fold.each()
         elif not fold.rows:
@@ -158,7 +159,7 @@ def on_side(fold: FoldState, fact: Fact) -> None:
 
 def _closes_sets(fold: FoldState, open_rows: list[Row]) -> bool:
     """ "A double and three singles of one-arm pull-ups, right arm.": the side of all of them."""
-    ends = fold.next is None or (fold.next.kind == "sep" and fold.next.value == 3)
+    ends = fold.next is None or ends_sentence(fold.next)
     told = fold.block.one_sided and not fold.based and fold.side is None and not fold.after_sentence
     return bool(told and ends and open_rows and all(row.side is None for row in fold.rows))
 

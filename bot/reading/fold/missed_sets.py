@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from bot.reading.bounds import clause_end, is_comma
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.miss import Miss, newest
 from bot.reading.fold.missed_tries import LEAST_TRIED
@@ -35,7 +36,7 @@ def count_alone(fold: FoldState, miss: Miss) -> bool:
 
 def _rest_of_clause(fold: FoldState, fact: Fact) -> list[Fact]:
     facts = fold.block.facts[fold.place(fact) :]
-    end = next((at for at, one in enumerate(facts) if one.kind == "sep"), len(facts))
+    end = clause_end(facts)
     return [one for one in facts[:end] if one.kind in ("bare", "scope")]
 
 
@@ -65,7 +66,7 @@ def told_twice(fold: FoldState, miss: Miss) -> bool:
         if one.kind == "fail":
             words = one
             break
-        if one.kind not in ("word", "flag", "scheme", "claim") and not (one.kind == "sep" and one.value == 1):
+        if one.kind not in ("word", "flag", "scheme", "claim") and not is_comma(one):
             break
     return words is not None and fold.span(words.start, words.end) != fold.span(miss.fact.start, miss.fact.end)
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from bot.reading.bounds import ends_sentence, is_then
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.bare_loads import LEAST_RATED, after_scheme
 from bot.reading.fold.bares import on_bare
@@ -33,7 +34,7 @@ def on_repeat(fold: FoldState, fact: Fact) -> None:
     if not group or fold.side in ("left", "right"):
         fold.add([Entry(fact.value)], fact)
         return
-    then = fold.prev is not None and fold.prev.kind == "sep" and fold.prev.value == 2
+    then = fold.prev is not None and is_then(fold.prev)
     if then and fact.note.get("counted") and len(group) == 1 and group[0].reps and not fold.based:
         # "five times with 20 kg, then four times"
         fold.rows.append(replace(group[0], reps=fact.value, rpe=None, group=fold.group + 1))
@@ -62,7 +63,7 @@ def _time_of_day(fold: FoldState, fact: Fact) -> bool:
 
 
 def on_left(fold: FoldState, fact: Fact) -> None:
-    closes = fold.next is None or (fold.next_is("sep") and fold.next is not None and fold.next.value == 3)
+    closes = fold.next is None or ends_sentence(fold.next)
     rated = fact.note.get("of_ten") and fact.value is not None and LEAST_RATED <= fact.value <= 10
     if rated and closes and fold.rows and fold.prev is not None and fold.prev.kind == "sep":
         on_effort(fold, Fact("effort", fact.start, fact.end, float(fact.value)))  # "5x3 with 20, 8/10"

@@ -9,6 +9,7 @@ from functools import cached_property
 from itertools import accumulate
 from typing import Any
 
+from bot.reading.bounds import is_strong
 from bot.reading.facts import LOADED, Entry, Fact
 from bot.reading.fold.rows import PAUSES, Block, Row
 from bot.reading.reading import Ask
@@ -293,7 +294,7 @@ class FoldState:
 
     def _listed_in_one(self) -> bool:
         """Whether single sets, one after the other, are all that was told, none of a side."""
-        parted = any(fact.kind == "sep" and fact.value > 1 for fact in self.block.facts)
+        parted = any(is_strong(fact) for fact in self.block.facts)
         groups = {row.group for row in self.rows}
         return not parted and len(groups) == len(self.rows) > 1 and not any(row.side for row in self.rows)
 

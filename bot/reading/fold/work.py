@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from bot.reading.bounds import is_comma
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.lists import list_of_loads, spelt_out
 from bot.reading.fold.new_sets import to_new_sets
@@ -69,7 +70,7 @@ def on_rows(fold: FoldState, fact: Fact) -> None:
         return
     whole = fold.bares[0][1] if len(fold.bares) == 1 and len(fold.rows) == 1 and not fold.based else None
     between = [one for one in fold.block.facts if fold.bares and fold.bares[0][0].end <= one.start < fact.start]
-    tied = all(one.kind in ("word", "move") or (one.kind == "sep" and one.value == 1) for one in between)
+    tied = all(one.kind in ("word", "move") or is_comma(one) for one in between)
     if whole is not None and tied and len(entries) > 1 and whole.reps == sum(one.reps or 0 for one in entries):
         fold.rows, fold.bares = [], []  # "100 push-ups in 10 sets of 10"
     if (

@@ -5,14 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import ends_sentence
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.choosing import counted_rows
 from bot.reading.plan.ground import members, plan_names
-
-SENTENCE = 3  # the value of a `sep` that ends one
 
 
 def all_of_them(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
@@ -21,7 +20,7 @@ def all_of_them(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) ->
     move: Fact | None = None  # named before in the sentence
     first = next((at for at, fact in enumerate(facts) if fact.kind in ("bare", "count", "rows", "load")), None)
     for at, fact in enumerate(facts):
-        move = fact if fact.kind == "move" else None if fact.kind == "sep" and fact.value == SENTENCE else move
+        move = fact if fact.kind == "move" else None if ends_sentence(fact) else move
         if move is not None and _all_of_lift(facts, at, move, rows):
             out[-1] = Fact("scope", out[-1].start, fact.end, "all", {"text": "", "names": ["done"]})
             continue

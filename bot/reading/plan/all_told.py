@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import clause_start
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -172,7 +173,7 @@ def _all_planned(before: Sequence[Fact], fact: Fact, rows: Sequence[Row]) -> boo
 
 def _whole_movement(before: Sequence[Fact], fact: Fact) -> bool:
     """ "Dips all": nothing else is said of them."""
-    start = next((at + 1 for at in range(len(before) - 1, -1, -1) if before[at].kind == "sep"), 0)
+    start = clause_start(before, len(before))
     told = [one for one in before[start:] if one.kind != "word" and not plan_names(one) <= {"the"}]
     told += [one for one in before[start:] if one.kind == "move" and one not in told]
     return fact.kind == "scope" and fact.value == "all" and [one.kind for one in told] == ["move"]

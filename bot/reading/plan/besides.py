@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import SENTENCE, clause_end, is_then
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.block import fold_block
 from bot.reading.fold.rows import Row
@@ -19,7 +20,6 @@ DONE = frozenset({"done", "planned", "all_lifts"})
 OTHER = frozenset({"move", "scope", "side", "count", "instead", "delta", "fail"})
 MOST_EXTRA = 12
 STRAIGHT = frozenset({"drop", "straight"})
-SENTENCE = 3  # the value of a mark that ends one
 
 
 def told_besides(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
@@ -36,7 +36,7 @@ def told_besides(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) 
             out += [Fact("sep", fact.start, fact.start, 1, {"mark": ","}), _mark(fact), *dropped]
             skip = at + 1 + len(_clause(facts, at + 1))
             continue
-        leads = fact.kind == "sep" and fact.value == 2 and _whole_plan(out)
+        leads = is_then(fact) and _whole_plan(out)
         plus = message.tokens[fact.start].text in little("plus") if fact.start < len(message.tokens) else False
         leads = leads or (plus and _whole_plan(out) and fact.kind in ("plan", "sep"))
         leads = leads or (_another(message, facts, at) and _whole_plan(_without_end(out)))
@@ -167,7 +167,7 @@ def _whole_plan(before: Sequence[Fact]) -> bool:
 
 
 def _clause(facts: Sequence[Fact], start: int) -> Sequence[Fact]:
-    end = next((n for n in range(start, len(facts)) if facts[n].kind == "sep"), len(facts))
+    end = clause_end(facts, start)
     return facts[start:end]
 
 

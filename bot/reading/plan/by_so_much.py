@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
+from bot.reading.bounds import clause_end, clause_start
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -50,8 +51,8 @@ def _amount(message: Message, fact: Fact, sign: int, rows: Sequence[Row]) -> boo
 
 def _sign(message: Message, facts: Sequence[Fact], at: int) -> int:
     """Whether the clause of a number says more or less; 0: neither, or both."""
-    low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
-    high = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+    low = clause_start(facts, at)
+    high = clause_end(facts, at + 1)
     leaves = (
         range(fact.start, fact.end)
         for fact, after in pairwise(facts[low:high])

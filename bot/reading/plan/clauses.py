@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
 
+from bot.reading.bounds import clause_end, clause_start
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -351,6 +352,6 @@ def _names_more(facts: Sequence[Fact], at: int) -> bool:
 
 def clause_around(facts: Sequence[Fact], at: int) -> Sequence[Fact]:
     """The facts between the separators around a place."""
-    low = next((n + 1 for n in range(at, -1, -1) if facts[n].kind == "sep"), 0)
-    high = next((n for n in range(at, len(facts)) if facts[n].kind == "sep"), len(facts))
+    low = clause_start(facts, at + 1)
+    high = clause_end(facts, at)
     return facts[low:high]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
+from bot.reading.bounds import is_then
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -207,7 +208,7 @@ def _loads_on(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
         return False
     scoped = any(f.kind == "scope" and (f.value == "first" or isinstance(f.value, tuple)) for f in facts)
     told = [f for f in facts if f.kind in ("bare", "load")]
-    then = any(f.kind == "sep" and f.value == 2 for f in facts)
+    then = any(is_then(f) for f in facts)
     near = all(f.value is not None and near_load(f.note.get("kg", f.value), rows) for f in told)
     reps = all(f.kind == "bare" and near_reps(f.value, rows) for f in told)
     return scoped and then and len(told) > 1 and near and not reps

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import takewhile
 
+from bot.reading.bounds import clause_end, clause_start, within_sentence
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -47,7 +48,7 @@ def all_but_lift(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
     """ "All done but the hangs, grip was gone": what stands alone behind "but" was left out."""
     out: list[Fact] = []
     for at, fact in enumerate(facts):
-        end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+        end = clause_end(facts, at + 1)
         led = bool(out) and bool(plan_names(out[-1]) & {"done", "planned", "all_lifts"})
         led = led and not any("skipped" in plan_names(one) for one in out)  # "skipped all of it but the dips"
         named = [one for one in facts[at + 1 : end] if plan_names(one) != {"the"}]
@@ -198,7 +199,7 @@ def _text(message: Message, fact: Fact) -> str:
 
 def _says_why(fact: Fact) -> bool:
     """Whether a fact may stand between the sets and the end: "the rain came, so I", "hatte ich genug und"."""
-    joins = fact.kind == "sep" and fact.value in (1, 2)
+    joins = within_sentence(fact)
     return joins or fact.kind in ("word", "claim") or fact.value == "got" or plan_names(fact) == {"the"}
 
 
@@ -208,7 +209,7 @@ def _after(message: Message, fact: Fact) -> bool:
 
 def _told_in(facts: Sequence[Fact], at: int) -> bool:
     """Whether the clause of a fact tells work, or names a lift."""
-    low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
+    low = clause_start(facts, at)
     clause = takewhile(lambda one: one.kind != "sep", facts[low:])
     return any(
         one.kind in ("move", "rows", "bare", "load", "loads", "count") and one is not facts[at] for one in clause

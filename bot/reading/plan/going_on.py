@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import SENTENCE
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
@@ -13,8 +14,6 @@ from bot.reading.plan.ground import plan_names
 
 RANGE = re.compile(r"(\d+) ?[-–] ?(\d+)")
 LATELY = 60  # facts back; farther away stands nothing that is gone on with
-
-SENTENCE = 3  # the value of a mark that ends a sentence
 
 
 def ranges_of_sets(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:

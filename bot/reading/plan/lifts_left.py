@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end, clause_start
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
@@ -16,8 +17,8 @@ def lift_not_managed(message: Message, facts: Sequence[Fact], _rows: Sequence[Ro
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         if fact.kind == "fail" and fact.value is None and not fact.note.get("weak") and not_managed(message, fact):
-            low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
-            high = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+            low = clause_start(facts, at)
+            high = clause_end(facts, at + 1)
             clause = [one for one in facts[low:high] if one is not fact]
             named = any(one.kind == "move" or plan_names(one) & set(PARTS) for one in clause)
             if named and all(one.kind in ("move", "word", "plan", "claim") for one in clause):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import is_comma
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -36,7 +37,7 @@ def rep_tried(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) ->
 
 
 def _between(fact: Fact) -> bool:
-    return fact.kind == "word" or (fact.kind == "sep" and fact.value == 1) or plan_names(fact) == {"the"}
+    return fact.kind == "word" or is_comma(fact) or plan_names(fact) == {"the"}
 
 
 def rep_of_a_set(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from bot.reading.bounds import clause_end
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -23,7 +24,7 @@ def more_of_another(message: Message, facts: Sequence[Fact], rows: Sequence[Row]
     out: list[Fact] = []
     start = 0
     while start < len(facts):
-        end = next((at for at in range(start, len(facts)) if facts[at].kind == "sep"), len(facts))
+        end = clause_end(facts, start)
         piece = _plus_a_set(message, list(facts[start:end]))
         moves = [fact for fact in piece if fact.kind == "move"]
         other = len(moves) == 1 and moves[0].value.movement != "!" and not set(members(moves[0].value)) & known

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end, clause_start
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
@@ -16,8 +17,8 @@ def only_so_often(_message: Message, facts: Sequence[Fact], rows: Sequence[Row])
     """The facts, with so many sets in place of "only so often"; of a lift told in reps, sets or reps are asked."""
     out: list[Fact] = []
     for at, fact in enumerate(facts):
-        low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
-        high = next((n for n in range(at, len(facts)) if facts[n].kind == "sep"), len(facts))
+        low = clause_start(facts, at)
+        high = clause_end(facts, at)
         told = fact.kind == "repeat" and at > low and "only" in plan_names(facts[at - 1])
         moves = [one.value for one in facts[low:high] if one.kind == "move"] if told else []
         if len(moves) == 1 and not any(one.kind in WORK for one in facts[low:high]):

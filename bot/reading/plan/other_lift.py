@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import is_strong
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -25,7 +26,7 @@ def other_lift(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     end = at + 2 if at + 1 < len(facts) and _a_lift(message, facts[at + 1]) else at + 1
     clause = []
     for fact in facts[end:]:
-        if fact.kind == "sep" and fact.value != 1:
+        if is_strong(fact):
             break
         clause.append(fact)
     said = any(plan_names(fact) & SAID for fact in (clause if end > at + 1 else clause[:1]))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import clause_end
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
@@ -22,7 +23,7 @@ def others_counted(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]
     for at, fact in enumerate(facts):
         led = out[-1] if out else None
         if led is not None and fact.kind == "bare" and (led.kind, led.value) == ("scope", "rest"):
-            behind = facts[at + 1 : next((n for n in range(at, len(facts)) if facts[n].kind == "sep"), len(facts))]
+            behind = facts[at + 1 : clause_end(facts, at)]
             if led.end == fact.start and _verdict(fact, behind) and _left(out[:-1], rows) == fact.value:
                 out[-1] = replace(led, end=fact.end, note={**led.note, "names": ["done"]})
                 continue

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import ends_sentence
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -13,7 +14,6 @@ from bot.reading.plan.ground import members, plan_names
 from bot.reading.plan.value import near_reps
 
 VALUES = frozenset({"rows", "bare", "loads", "load", "at", "count", "scope", "side", "delta", "instead", "fail"})
-SENTENCE = 3  # the value of a `sep` that ends one
 MOST_SHORT = 3  # reps; more than that is a number of something else
 
 
@@ -106,7 +106,7 @@ def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
     )
     rest = next(ends, None)
     near = next((at for at in range((rest or 0) - 1, -1, -1) if facts[at].kind in ("rows", "count")), 0)
-    ended = (at + 1 for at in range(near, -1, -1) if facts[at].kind == "sep" and facts[at].value == SENTENCE)
+    ended = (at + 1 for at in range(near, -1, -1) if ends_sentence(facts[at]))
     low = next(ended, 0)  # "planche good, all 4. Dips 3 sets with 20 and the last with 22.5"
     told = [at for at in range(low, rest or 0) if facts[at].kind in ("rows", "count")]
     moves = [fact for fact in facts[low:rest] if fact.kind == "move" and fact.value.movement != "!"]
@@ -116,6 +116,8 @@ def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
     if any(fact.kind in ("scope", "side") or (fact.kind == "bare" and not done) for fact in facts[low:rest]):
         return list(facts)
     fact = facts[told[0]]
+    if fact.kind == "rows" and fact.note.get("one") and fact.value[0].hold_s is not None:
+        return list(facts)  # "holds 25s, rest as planned": so long each, and no first set
     many = len(fact.value) if fact.kind == "rows" else int(fact.value)
     main = [row for row in rows if row.part == "main"] or list(rows)
     if moves:  # "pull-ups 3 sets with 15 and the 4th with 10"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
@@ -62,7 +63,7 @@ def _heads(piece: Sequence[Fact]) -> bool:
 
 def _goes_on(facts: Sequence[Fact]) -> bool:
     """Whether the next clause tells of a set and names neither a side nor a movement."""
-    own = list(facts[: next((at for at, fact in enumerate(facts) if fact.kind == "sep"), len(facts))])
+    own = list(facts[: clause_end(facts)])
     return any(fact.kind in {*TOLD, "scope"} for fact in own) and not any(f.kind in ("side", "move") for f in own)
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end, clause_start
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -52,6 +53,6 @@ def _named(message: Message, fact: Fact) -> bool:
 
 def _clause(facts: Sequence[Fact], at: int) -> list[Fact]:
     """The facts between the separators around a place."""
-    start = next((k + 1 for k in range(at, -1, -1) if facts[k].kind == "sep"), 0)
-    end = next((k for k in range(at, len(facts)) if facts[k].kind == "sep"), len(facts))
+    start = clause_start(facts, at + 1)
+    end = clause_end(facts, at)
     return list(facts[start:end])

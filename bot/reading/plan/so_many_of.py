@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import ends_sentence
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -24,7 +25,7 @@ def sets_of_plan(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
     for at, fact in enumerate(facts):
         if fact.kind == "move":
             named = [row for row in rows if row.movement in members(fact.value)]
-        elif fact.kind == "sep" and fact.value == 3:
+        elif ends_sentence(fact):
             named = ()
         closes = at + 1 == len(facts) or facts[at + 1].kind in ("sep", "claim")
         if closes and _each_time(out, fact, named or rows):
@@ -151,7 +152,7 @@ def _completes(out: list[Fact], fact: Fact, rows: Sequence[Row]) -> bool:
     far = max(0, at - FAR_BACK)
     while at > far and len(between) < 2 and not (out[at].kind == "rows" and out[at].note.get("list")):
         one = out[at]
-        if one.kind == "sep" and one.value == 3:
+        if ends_sentence(one):
             return False
         if one.kind not in ("word", "sep") and plan_names(one) not in ({"the"}, {"only"}):
             between.append(one)

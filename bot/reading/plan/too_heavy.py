@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import is_then
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -26,9 +27,7 @@ def too_heavy(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> 
     between = facts[told[0] + 1 : told[1]]
     used = any((f.kind == "scheme" and f.value == "got") or plan_names(f) & {"took", "only"} for f in between[-2:])
     spoken = any(fact.kind == "word" for fact in between)
-    so = bool(between) and (
-        str(between[-1].value) in little("so_then") or (between[-1].kind == "sep" and between[-1].value == 2)
-    )
+    so = bool(between) and (str(between[-1].value) in little("so_then") or is_then(between[-1]))
     used = used or (spoken and so)
     if not planned or not second or not used or not spoken or not near_load(second, rows) or near_reps(second, rows):
         return facts

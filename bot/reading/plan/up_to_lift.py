@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -27,7 +28,7 @@ def up_to_lift(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> 
         if low is None or not all(_led(one) for one in facts[low + 1 : at]):
             continue
         words = [message.tokens[n].text for n in range(facts[low].end, fact.start)]
-        end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+        end = clause_end(facts, at + 1)
         if any(one.kind not in SILENT and not plan_names(one) & WHOLE for one in facts[at + 1 : end]):
             continue
         behind = any(token.text in little("including") for token in message.tokens[fact.end : fact.end + 1])

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
@@ -18,12 +19,12 @@ def value_again(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
     out = list(facts)
     starts = [0, *(at + 1 for at, fact in enumerate(facts) if fact.kind == "sep")]
     for start in reversed(starts):
-        end = next((at for at in range(start, len(facts)) if facts[at].kind == "sep"), len(facts))
+        end = clause_end(facts, start)
         told = next((at for at in range(start, end) if facts[at].kind == "rows"), None)
         if told is None or not _repeats(facts[start:end], facts[told], rows):
             continue
         behind = facts[end + 1 :]
-        closes = next((at for at, fact in enumerate(behind) if fact.kind == "sep"), len(behind))
+        closes = clause_end(behind)
         if any(plan_names(fact) & FINE for fact in facts[start:end]) or _only_fine(behind[:closes]):
             out[told] = Fact("plan", facts[told].start, facts[told].end, "planned", {"names": ["planned"]})
     return out

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from bot.reading.bounds import ends_sentence, is_comma
 from bot.reading.facts import Entry, Fact
 from bot.reading.items import Item
 from bot.reading.little import little
@@ -24,7 +25,7 @@ PLACES = {"first": 1, "last": -1}  # of a set among others
 
 def _paired(before: list[Fact]) -> bool:
     """Whether "2 left 2 right" has just been told: what follows, "x3", counts the pairs."""
-    kinds = [fact for fact in before[-5:] if not (fact.kind == "sep" and fact.value == 1)][-4:]
+    kinds = [fact for fact in before[-5:] if not is_comma(fact)][-4:]
     return [fact.kind for fact in kinds] in (["bare", "side"] * 2, ["side", "bare"] * 2) and {
         fact.value for fact in kinds if fact.kind == "side"
     } == {"left", "right"}
@@ -303,7 +304,7 @@ def _last_go(s: Scanner, i: int, before: list[Fact]) -> bool:
     if s.at(j).kind != "num" or (row and s.at(j + 2).kind == "num"):
         return False
     for fact in reversed(before):
-        if fact.kind == "sep" and fact.value == 3:
+        if ends_sentence(fact):
             return False
         if fact.kind == "side":
             return True

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import is_then, within_sentence
 from bot.reading.facts import Entry, Fact
 from bot.reading.message import Message
 
 PAUSED = ("cluster", "rest_pause")
-SENTENCE = 3  # the value of a mark that ends one
 
 
 def breaths(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -20,7 +20,7 @@ def breaths(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         while start < len(facts) and (facts[start].kind in ("word", "move", "plan") or _mark(facts[start])):
             start += 1
         numbers, end = _numbers(facts, start)
-        if len(numbers) > 1 and any(fact.kind == "sep" and fact.value == 2 for fact in facts[start:end]):
+        if len(numbers) > 1 and any(is_then(fact) for fact in facts[start:end]):
             note = {"list": True, "mark": ",", "values": [float(one) for one in numbers]}
             row = Fact("rows", facts[start].start, facts[end - 1].end, [Entry(one) for one in numbers], note)
             return [*facts[:start], row, *facts[end:]]
@@ -28,7 +28,7 @@ def breaths(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 
 def _mark(fact: Fact) -> bool:
-    return fact.kind == "sep" and fact.value < SENTENCE
+    return within_sentence(fact)
 
 
 def _numbers(facts: Sequence[Fact], start: int) -> tuple[list[int], int]:

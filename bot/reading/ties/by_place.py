@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from bot.reading.bounds import SENTENCE
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -26,7 +27,6 @@ from bot.reading.ties.placed_groups import (
 )
 
 LEAST_GROUPS = 2
-SENTENCE = 3  # the value of a mark that ends a sentence
 BEYOND = frozenset({"load", "rows", "bare", "at", "effort", "scope", "count", "move", "side"})  # says more of the sets
 
 

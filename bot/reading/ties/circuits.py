@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import sentence_end
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -25,7 +26,7 @@ def circuits(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if times is None:
             continue
         rounds, start = times
-        end = next((n for n in range(start, len(facts)) if facts[n].kind == "sep" and facts[n].value == 3), len(facts))
+        end = sentence_end(facts, start)
         parts = _parts(facts[start:end])
         made = [_sets(part, rounds) for part in parts]
         if len(made) < LEAST or not all(made):

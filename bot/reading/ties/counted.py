@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import THEN, ends_sentence
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -150,14 +151,14 @@ def _of(fact: Fact) -> bool:
 
 
 def _closes(fact: Fact) -> bool:
-    return fact.kind == "move" or (fact.kind == "sep" and fact.value == 3)
+    return fact.kind == "move" or ends_sentence(fact)
 
 
 def _parts(facts: Sequence[Fact]) -> list[list[Fact]]:
     """The facts between commas, those in brackets with what stands before them."""
     parts: list[list[Fact]] = [[]]
     for fact in facts:
-        if fact.kind == "sep" and (fact.value == 2 or fact.note.get("mark") in (",", "and")):
+        if fact.kind == "sep" and (fact.value == THEN or fact.note.get("mark") in (",", "and")):
             parts.append([])
         else:
             parts[-1].append(fact)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import clause_start
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -112,7 +113,7 @@ def _clause(facts: Sequence[Fact], at: int) -> Sequence[Fact]:
 
 
 def _clause_start(facts: Sequence[Fact], at: int) -> int:
-    return next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
+    return clause_start(facts, at)
 
 
 def _clause_end(facts: Sequence[Fact], at: int) -> int:

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import SENTENCE, is_comma
 from bot.reading.facts import Entry, Fact
 from bot.reading.message import Message
 
 LEAST, MOST = 2, 24  # sets
-SENTENCE = 3  # the value of a mark that ends a sentence
 MOST_EFFORT = 10  # "8@8, 8@9": efforts
 LOADS = frozenset({"load", "at"})
 
@@ -48,7 +48,7 @@ def _row(facts: Sequence[Fact], start: int) -> tuple[list[Entry], int]:
         marked = marked or load.kind == "load" or load.value[0] > MOST_EFFORT
         entries.append(Entry(int(number.value), load_kg=float(kg)))
         at = end = at + 2
-        if at < len(facts) and facts[at].kind == "sep" and facts[at].value == 1:
+        if at < len(facts) and is_comma(facts[at]):
             at += 1
     follows = facts[end] if end < len(facts) else None
     closed = follows is None or follows.kind in ("sep", "effort", "word", "plan")

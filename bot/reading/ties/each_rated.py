@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import is_strong
 from bot.reading.facts import Entry, Fact
 from bot.reading.message import Message
 
@@ -51,7 +52,7 @@ def _closed(facts: Sequence[Fact]) -> Sequence[Fact]:
         ):
             end += 1
         word = facts[end] if end < len(facts) else None
-        closes = end + 1 >= len(facts) or (facts[end + 1].kind == "sep" and facts[end + 1].value > 1)
+        closes = end + 1 >= len(facts) or is_strong(facts[end + 1])
         if word is None or word.kind != "rows" or not word.note.get("each_of") or not closes:
             return facts
         mark = Fact("sep", facts[at].start, facts[at].start, 1, {"mark": ":"})

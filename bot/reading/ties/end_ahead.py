@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end, clause_start
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.block import is_hold
 from bot.reading.message import Message
@@ -18,8 +19,7 @@ def end_ahead(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     for at, fact in enumerate(facts):
         if fact.kind != "sep" or fact.value == 3:
             continue
-        start = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
-        end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+        start, end = clause_start(facts, at), clause_end(facts, at + 1)
         late, early = _told(facts[start:at]), _told(facts[at + 1 : end])
         if late is None or early is None or not _follows(late[0], early[0]):
             continue

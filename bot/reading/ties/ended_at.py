@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import clause_end
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -27,7 +28,7 @@ def ended_at(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     out: list[Fact] = []
     start = 0
     while start <= len(facts):
-        end = next((at for at in range(start, len(facts)) if facts[at].kind == "sep"), len(facts))
+        end = clause_end(facts, start)
         out += _ended(message, facts, start, end)
         out += facts[end : end + 1]
         start = end + 1

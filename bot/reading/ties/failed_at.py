@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import is_then
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -196,7 +197,7 @@ def _led(message: Message, facts: Sequence[Fact], n: int) -> bool:
     """Whether "another" or "then" leads to it."""
     before = facts[n - 1]
     again = before.kind == "word" and message.tokens[before.start].text in little("another")
-    return again or (before.kind == "sep" and before.value == 2)
+    return again or is_then(before)
 
 
 def _single_more(facts: Sequence[Fact], at: int) -> list[Fact] | None:

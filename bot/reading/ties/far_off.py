@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import SENTENCE
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
 LONGEST = 3  # words
-SENTENCE = 3  # the value of a mark that ends one
 
 
 def far_off(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end, clause_start
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -26,8 +27,8 @@ def _then_another(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     if len(moves) != 1 or facts[moves[0]].value.movement not in FEATS:
         return facts
     at = moves[0]
-    low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
-    end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+    low = clause_start(facts, at)
+    end = clause_end(facts, at + 1)
     told = [fact for fact in facts[:end] if not _is_one(fact)]
     went = any(map(_went_up, told)) or any(fact.kind == "scope" and fact.value == "first" for fact in facts[low:at])
     if not went or any(fact.kind in NUMBERS or fact.kind == "fail" for fact in told):

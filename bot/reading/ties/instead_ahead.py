@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 
@@ -21,7 +22,7 @@ def instead_ahead(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         return facts
     if any(fact.kind == "sep" for fact in facts[scope:at]):
         return facts
-    end = next((n for n in range(rows, len(facts)) if facts[n].kind == "sep"), len(facts))
+    end = clause_end(facts, rows)
     moved = [Fact("sep", facts[end - 1].end, facts[end - 1].end, 1, {"mark": ","}), facts[scope], facts[at]]
     kept = [fact for n, fact in enumerate(facts[:end]) if n not in (scope, at)]
     return [*kept, *moved, *facts[end:]]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import SENTENCE, clause_start
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
@@ -13,7 +14,6 @@ NUMBERS = frozenset({"rows", "bare", "count", "load", "loads"})
 OPENS = frozenset({"word", "sep", "claim"})
 REACH = 8  # facts from what was meant to what was done
 WORDS = 4  # facts between a load and "instead of"
-SENTENCE = 3  # the value of a mark that ends a sentence
 
 
 def instead_led(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -36,7 +36,7 @@ def instead_led(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 def _opens(facts: Sequence[Fact], at: int) -> bool:
     """Whether nothing but words stands before a fact in its clause."""
-    low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
+    low = clause_start(facts, at)
     return all(fact.kind in OPENS for fact in facts[low:at])
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import clause_end, clause_start, ends_sentence
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -14,7 +15,6 @@ from bot.reading.ties.values import whole_number
 WORK = frozenset({"rows", "bare", "count", "rounds"})
 MOST_SETS = 12
 REACH = 8  # facts from a try to what it came to
-SENTENCE = 3  # the value of a mark that ends a sentence
 
 
 def joined_on(message: Message, facts: Sequence[Fact]) -> list[Fact]:
@@ -54,7 +54,7 @@ def _so_many_of(facts: Sequence[Fact], at: int) -> bool:
     """Whether the movement right behind a number has no other sets in its clause."""
     if at + 1 >= len(facts) or facts[at + 1].kind != "move" or facts[at + 1].start != facts[at].end:
         return False
-    end = next((n for n in range(at + 2, len(facts)) if facts[n].kind == "sep"), len(facts))
+    end = clause_end(facts, at + 2)
     return not any(one.kind in WORK or one.kind == "load" for one in facts[at + 2 : end])
 
 
@@ -110,7 +110,7 @@ def _named(facts: Iterable[Fact]) -> bool:
     for fact in facts:
         if fact.kind == "move":
             return True
-        if fact.kind == "sep" and fact.value == SENTENCE:
+        if ends_sentence(fact):
             break
     return False
 
@@ -157,7 +157,7 @@ def _of_a_try(message: Message, fact: Fact) -> bool:
 
 def _begins_clause(facts: Sequence[Fact], at: int) -> int | None:
     """Where the one set stands that the words of a try at `at` close: "3 Klimmzüge mit 40 versucht"."""
-    low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
+    low = clause_start(facts, at)
     sets = [n for n in range(low, at) if _whole_set(facts[n])]
     closes = at + 1 < len(facts) and facts[at + 1].kind == "sep"
     own = all(fact.kind in ("move", "load", "word") for n, fact in enumerate(facts[low:at], low) if n not in sets)
@@ -173,7 +173,7 @@ def _whole_set(fact: Fact) -> int:
 
 def _told_again(facts: Sequence[Fact], at: int, nth: int) -> int:
     """Where the facts go on behind "… and the third died halfway", the miss that is told already; `at`: nothing."""
-    end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+    end = clause_end(facts, at + 1)
     clause = facts[at + 1 : end] if facts[at : at + 1] and facts[at].kind == "sep" else []
     named = any(fact.kind in ("scope", "fail") and fact.value == nth for fact in clause)
     missed = any(fact.kind == "fail" and not fact.note.get("weak") for fact in clause)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import SENTENCE, is_comma, is_then
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -12,8 +13,6 @@ from bot.reading.rules import Rule
 MOST_APART = 3  # reps that one may be out by
 MOST_REPS = 60
 LEAST_LOAD = 10.0
-THEN = 2  # the value of a "then"
-SENTENCE = 3  # and of the end of a sentence
 PAIR = 2  # loads told for as many sets are one each
 
 
@@ -53,7 +52,7 @@ def _perhaps(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     out = list(facts)
     for at in range(len(out) - 3, -1, -1):
         low, *rest = out[at : at + 4]
-        middle = 1 if rest and rest[0].kind == "sep" and rest[0].value == 1 else 0
+        middle = 1 if rest and is_comma(rest[0]) else 0
         if len(rest) < 2 + middle:
             continue
         doubt, high = rest[middle : middle + 2]
@@ -92,7 +91,7 @@ def _loads_for_several(_message: Message, facts: Sequence[Fact]) -> Sequence[Fac
     for n in range(len(told) - 3):
         (_, sets), (first, load), (_, joined), (last, other) = told[n : n + 4]
         whole = sets.kind == "rows" and len(sets.value) > PAIR and all(entry.reps for entry in sets.value)
-        then = joined.kind == "sep" and joined.value == THEN
+        then = is_then(joined)
         counted = sets.kind == "count" and sets.value >= PAIR and then and not sets.note.get("of_plan")
         if not (whole or counted) or load.kind != "load" or not load.value:
             continue

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import ends_sentence, is_comma
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -24,7 +25,7 @@ def sets_left_out(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if fact.kind == "count":
             after = [one.kind for one in facts[at + 1 : at + 3]]
             counted = after == ["word", "move"] or after[:1] == ["move"]
-        elif fact.kind in ("rows", "load", "at") or (fact.kind == "sep" and fact.value == 3):
+        elif fact.kind in ("rows", "load", "at") or ends_sentence(fact):
             counted = False
         elif counted and fact.kind == "bare" and _of_a_lift(message, facts, at):
             note = {"within": False, "more": False, "names": []}
@@ -35,7 +36,7 @@ def sets_left_out(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 def _of_a_lift(message: Message, facts: Sequence[Fact], at: int) -> bool:
     """Whether a comma or "and" stands before a small number, and "of" and a movement behind it."""
     number, before = facts[at], facts[at - 1] if at else None
-    joined = before is not None and before.kind == "sep" and before.value == 1
+    joined = before is not None and is_comma(before)
     small = number.value == int(number.value) and 1 <= number.value <= MOST_SETS
     if not (joined and small) or [one.kind for one in facts[at + 1 : at + 3]] != ["word", "move"]:
         return False

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import THEN
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
 from bot.reading.ties.values import kgs_of
 
 MOST_EFFORT = 10  # "+20: 6 @7, 6 @8" has efforts
-THEN = 2  # the value of a `sep` of further sets
 LEAST_LOAD = 10  # as said; a lower number counts sets
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -24,7 +25,7 @@ def load_passed_on(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         n = at + 2
         while n < len(facts) and facts[n].kind == "sep":
             n += 1
-        end = next((k for k in range(n, len(facts)) if facts[k].kind == "sep"), len(facts))
+        end = clause_end(facts, n)
         clause = facts[n:end]
         if n == at + 2 or len(clause) < 2 or clause[0].kind != "bare" or clause[-1].kind != "scope":
             continue

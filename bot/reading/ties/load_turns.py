@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from bot.reading.bounds import within_sentence
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.block import to_kg
 from bot.reading.little import little
@@ -228,7 +229,7 @@ def _ascending(message: Message, facts: Sequence[Fact], start: int) -> tuple[lis
     at = end = start
     while at < len(facts):
         fact = facts[at]
-        if fact.kind == "sep" and fact.value < 3 and said:
+        if within_sentence(fact) and said:
             at += 1
             continue
         led = fact.kind == "load" and fact.value and fact.note.get("how") == "at"

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import is_strong
 from bot.reading.facts import Entry, Fact
 from bot.reading.message import Message
 
@@ -59,7 +60,7 @@ def _one_by_one(facts: Sequence[Fact], at: int) -> list[Fact] | None:
 
 
 def _breaks(fact: Fact) -> bool:
-    return fact.kind == "sep" and (fact.value >= 2 or fact.note.get("mark") in BREAKS)
+    return is_strong(fact) or (fact.kind == "sep" and fact.note.get("mark") in BREAKS)
 
 
 def _whole(rows: Fact) -> bool:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from bot.reading.bounds import ends_sentence
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -60,7 +61,7 @@ def loads_before(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         elif fact.kind == "load" and fact.value and fact.note.get("how") != "plus":
             loads.insert(0, at)
             break
-        elif fact.kind not in ("sep", "word", "scheme", "claim") or (fact.kind == "sep" and fact.value == 3):
+        elif fact.kind not in ("sep", "word", "scheme", "claim") or ends_sentence(fact):
             break
     if len(loads) < LEAST_IN_TURN or facts[loads[0]].kind != "load":
         return facts
@@ -86,7 +87,7 @@ def in_turn(_: Message, facts: Sequence[Fact]) -> list[Fact]:
                 end = place + 1
             elif (fact.kind == "bare" and fact.note.get("spelled") and fact.value == 1) or one_word(fact):
                 continue  # "una con 10, otra con 15"
-            elif fact.kind in ("sep", "word", "move", "scope", "plan") and not (fact.kind == "sep" and fact.value == 3):
+            elif fact.kind in ("sep", "word", "move", "scope", "plan") and not ends_sentence(fact):
                 continue
             else:
                 break

@@ -5,10 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import ends_sentence
 from bot.reading.facts import Entry, Fact
 from bot.reading.message import Message
-
-SENTENCE = 3  # the value of a mark that ends a sentence
 
 
 def meant_otherwise(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -32,7 +31,7 @@ def meant_otherwise(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 def _sentence(facts: Sequence[Fact], at: int) -> tuple[int, int]:
     """The bounds of the sentence around a fact."""
-    ends = [n for n, fact in enumerate(facts) if fact.kind == "sep" and fact.value == SENTENCE]
+    ends = [n for n, fact in enumerate(facts) if ends_sentence(fact)]
     return max((n + 1 for n in ends if n < at), default=0), min((n for n in ends if n > at), default=len(facts))
 
 

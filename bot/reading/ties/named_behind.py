@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import is_then
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
 BETWEEN = frozenset({"sep", "scheme", "load", "at", "effort", "word", "move", "flag"})  # of a scheme and its last set
 LEAST_EFFORT = 6  # more than the sets had, it may be how hard the last one was
-THEN = 2  # of a separator: "then"
 
 
 def named_behind(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
@@ -53,7 +53,7 @@ def _of_scheme(facts: Sequence[Fact], at: int) -> bool:
             effort = bare.value >= LEAST_EFFORT and bare.value > (fact.value[0].reps or 0) and not held
             return parted and (held or bool(fact.note.get("plain"))) and len(fact.value) > 1 and not effort
         parted = parted or fact.kind == "sep" or (fact.kind == "scheme" and fact.value == "got")
-        if fact.kind not in BETWEEN or (fact.kind == "sep" and fact.value == THEN):
+        if fact.kind not in BETWEEN or is_then(fact):
             return False
     return False
 
@@ -66,7 +66,7 @@ def _of_those_before(message: Message, facts: Sequence[Fact]) -> list[Fact]:
         if fact.kind != "scope" or not isinstance(fact.value, tuple) or fact.value[0] != "first":
             continue
         follow = [one for one in facts[at + 1 : at + 4] if one.note.get("mark") != ","]
-        if len(follow) < 2 or follow[0].kind != "sep" or follow[0].value != THEN or follow[1].kind != "bare":
+        if len(follow) < 2 or not is_then(follow[0]) or follow[1].kind != "bare":
             continue
         led = next((n for n in range(len(out) - 2, -1, -1) if not _joins(message, out[n])), 0)
         if out[led].kind == "bare":

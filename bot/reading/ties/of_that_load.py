@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end, ends_sentence
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
 LEAST_LOAD = 12  # beyond what reps and efforts are
 NEAR = 3  # words between the two
-SENTENCE = 3  # the value of a mark that ends a sentence
 BETWEEN = frozenset({"word", "plan"})
 
 
@@ -76,8 +76,8 @@ def load_again(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     for at, fact in enumerate(facts):
         if fact.kind != "bare" or fact.value < LEAST_LOAD:
             continue
-        low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].value == SENTENCE and facts[n].kind == "sep"), 0)
-        high = next((n for n in range(at, len(facts)) if facts[n].kind == "sep"), len(facts))
+        low = next((n + 1 for n in range(at - 1, -1, -1) if ends_sentence(facts[n])), 0)
+        high = clause_end(facts, at)
         alone = low < at and all(one.kind == "word" or one is fact for one in facts[low:high])
         loads = {one.value for one in facts[:low] if one.kind == "load"}
         loads |= {one.note["own_load"] for one in facts[:low] if "own_load" in one.note}

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 
+from bot.reading.bounds import is_strong
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 
@@ -16,7 +17,7 @@ def body_alone(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     out: list[Fact] = []
     sentence: list[Fact] = []
     for fact in [*facts, None]:
-        if fact is not None and not (fact.kind == "sep" and fact.value in (2, 3)):
+        if fact is not None and not is_strong(fact):
             sentence.append(fact)
             continue
         out += [one for one in sentence if not _of_body(one)] if _tells_body(sentence) else sentence

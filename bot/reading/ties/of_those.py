@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import clause_end
 from bot.reading.facts import Entry, Fact
 from bot.reading.message import Message
 
@@ -26,7 +27,7 @@ def of_those(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         counted = next((one for one in reversed(facts[:at]) if one.kind in ("rows", "count")), None)
         if told.kind == "bare" and counted is not None and counted.kind == "count":
             told = counted  # "5 sets of pull-ups of 5, 3 of them …"
-        end = next((k for k in range(at + 1, len(facts)) if facts[k].kind == "sep"), len(facts))
+        end = clause_end(facts, at + 1)
         clause = facts[at + 1 : end]
         many, reps = _size(told)
         instead = _said(fact, clause, facts[end - 1].end, many, reps)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end, clause_start
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -23,13 +24,13 @@ def off_after(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         fact = facts[at]
         changed = fact.kind == "plan" and "other_load" in plan_names(fact) and loaded and not message.context.today
         if changed and not any(one.kind in NUMBERS for one in facts[at + 1 :]):
-            end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+            end = clause_end(facts, at + 1)
             asked = Fact("ask", fact.start, facts[end - 1].end, "load_kg", {"some": True})
             return [*facts[:at], asked, *facts[end:]]  # "5x5 +10, dropped the weight after the third": to what
         if fact.kind != "load" or not fact.note.get("none") or not loaded:
             continue
-        start = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
-        end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+        start = clause_start(facts, at)
+        end = clause_end(facts, at + 1)
         clause = facts[start:end]
         which = [one for one in clause if one.kind in ("scope", "count")]
         if len(which) != 1 or any(one is not fact and one not in which and one.kind not in WORDS for one in clause):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import ends_sentence
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -18,7 +19,7 @@ def one_last(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     at = 0
     while at < len(facts):
         fact = facts[at]
-        if fact.kind == "sep" and fact.value == 3:
+        if ends_sentence(fact):
             told = False
         told = told or (fact.kind == "rows" and len(fact.value) >= LEAST_SETS)
         out.append(fact)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from bot.reading.bounds import is_comma
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -81,7 +82,7 @@ def _group(message: Message, facts: Sequence[Fact], at: int, later: bool) -> Gro
         fact = facts[at]
         if fact.kind == "move" and not later and group.load is None:
             pass  # "first 3 sets of dips"
-        elif fact.kind == "sep" and fact.value == 1 and group.reps is None and group.load and one_set(facts, at + 1):
+        elif is_comma(fact) and group.reps is None and group.load and one_set(facts, at + 1):
             pass  # "first 3 sets with 20, 5 reps"
         elif fact.kind == "move":
             return None  # "then 3x8 with 10 on dips"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import is_comma
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 
@@ -39,7 +40,7 @@ def _reps_behind(message: Message, facts: Sequence[Fact], at: int) -> int | None
     numbered = isinstance(scope.value, int) or (scope.value == "last" and bool(message.context.today))
     if scope.kind != "scope" or not numbered or effort.kind != "effort" or effort.note.get("session"):
         return None
-    if sep.kind != "sep" or sep.value != 1 or sep.note.get("mark") not in (",", ":"):
+    if not is_comma(sep) or sep.note.get("mark") not in (",", ":"):
         return None
     end = at + 3
     while end < len(facts) and facts[end].kind in SILENT:

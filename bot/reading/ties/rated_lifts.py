@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import is_comma
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -82,7 +83,7 @@ def _row(facts: Sequence[Fact], start: int) -> list[int]:
     found: list[int] = []
     at = start
     while at < len(facts):
-        if (facts[at].kind == "sep" and facts[at].value == 1) or facts[at].value == "the":
+        if is_comma(facts[at]) or facts[at].value == "the":
             at += 1
             continue
         if facts[at].kind != "move" or at + 1 >= len(facts) or not _may_rate(facts[at + 1]):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import SENTENCE, clause_start, is_comma
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -13,7 +14,6 @@ LEAST_IN_TURN = 2
 LEAST_JUDGED = 6
 REACH = 5  # so many facts before its number a set that is rated is named
 LIST_OF_EFFORTS = 3
-SENTENCE = 3  # the value of a `sep` that ends one
 LEAST_EFFORT = 4  # nobody rates a set of work lower; what is called less is a number of reps
 
 
@@ -71,7 +71,7 @@ def rated(_: Message, facts: Sequence[Fact]) -> list[Fact]:
             continue
         for place in range(at - 1, 0, -1):
             one = out[place]
-            if (one.kind == "sep" and one.value == 1) or one.kind == "scope":
+            if is_comma(one) or one.kind == "scope":
                 continue
             sure = one.kind == "bare" and out[place - 1].kind == "scope" and 5 <= one.value <= 10
             if not sure or out[at - 1].kind != "scope":
@@ -85,7 +85,7 @@ def rated(_: Message, facts: Sequence[Fact]) -> list[Fact]:
         one, after = out[at], out[at + 1]
         if one.kind == "effort" and out[at - 1].kind == "scope":
             # "sets 1-4 rpe 7, last one 9"
-            rest = [f for f in out[at + 1 : at + 4] if not (f.kind == "sep" and f.value == 1)]
+            rest = [f for f in out[at + 1 : at + 4] if not is_comma(f)]
             if after.kind in ("sep", "scope") and len(rest) > 1 and rest[0].kind == "scope" and rest[1].kind == "bare":
                 place = next(i for i, f in enumerate(out) if f is rest[1])
                 if 5 <= rest[1].value <= 10 and (place + 1 == len(out) or out[place + 1].kind == "sep"):
@@ -166,7 +166,7 @@ def _rating(message: Message, before: Sequence[Fact], closes: bool) -> int | Non
     if scope is None and closes and (_closes_sets(led) or _of_movement(before[:at])):
         return at  # "5x3 with 20, an 8", "pull-ups were a 7 today"
     if scope is None or any(
-        one.kind not in ("word", "sep", "scheme", "move") or one.value == 3 for one in led[scope + 1 :]
+        one.kind not in ("word", "sep", "scheme", "move") or one.value == SENTENCE for one in led[scope + 1 :]
     ):
         return None
     return at
@@ -182,7 +182,7 @@ def _closes_sets(led: Sequence[Fact]) -> bool:
 
 def _of_movement(led: Sequence[Fact]) -> bool:
     """Whether a movement and "was" are all that the sentence has so far: its number rates it."""
-    sentence = next((at + 1 for at in range(len(led) - 1, -1, -1) if led[at].kind == "sep"), 0)
+    sentence = clause_start(led, len(led))
     own = [fact for fact in led[sentence:] if fact.kind not in ("claim", "plan")]
     kinds = [fact.kind for fact in own if fact.kind != "word"]
     return kinds in (["move"], ["move", "scheme"]) and own[0].kind == "move" and own[-1] is not own[0]

@@ -8,11 +8,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import is_comma, within_sentence
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
-SENTENCE = 3  # the value of a mark that ends a sentence
 BESIDE = frozenset({"word", "plan", "scheme"})  # what may stand between the set, the repetition and the miss
 
 NEAR = 5  # tokens from the words of a try to the repetition
@@ -39,7 +39,7 @@ def rep_gone_for(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
                 own = [other for other in between if other.kind == "scope"]  # "a fourth on the last one, but missed"
                 rest = [other for other in between if other.kind != "scope"]
                 return [*_without(facts[:at], fact.value - 1), *own, rep, *rest, *facts[n + 1 :]]
-            if one.kind not in BESIDE and not (one.kind == "sep" and one.value == 1) and one.value != "last":
+            if one.kind not in BESIDE and not is_comma(one) and one.value != "last":
                 break
     return facts
 
@@ -176,7 +176,7 @@ def _next_rep(message: Message, facts: Sequence[Fact], at: int) -> int | None:
     between = [fact for fact in facts[reps + 1 : at] if fact.kind not in BESIDE]
     nth = facts[at].value if facts[at].value is not None else between[-1].value if between else None
     named = between[:-1] if facts[at].value is None else between
-    joined = len(named) == 1 and named[0].kind == "sep" and named[0].value < SENTENCE
+    joined = len(named) == 1 and within_sentence(named[0])
     scope = next((n for n in range(reps - 1, -1, -1) if facts[n].kind not in BESIDE), None)
     words = {token.text for token in message.tokens[facts[reps].end : facts[at].start]}
     if words & (little("before_scope", "on_lift")):

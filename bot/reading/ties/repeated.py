@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import is_comma
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -69,7 +70,7 @@ def _each_of(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         sets, sign, move, *rest = facts[at : at + 6]
         if (sets.kind, sign.kind, move.kind) != ("bare", "word", "move") or sign.value not in little("by_sign"):
             continue
-        apart = rest[0].kind == "sep" and rest[0].value == 1
+        apart = is_comma(rest[0])
         reps, each = rest[apart : apart + 2] if len(rest) > 1 + apart else (sets, sets)
         whole = sets.value in range(2, MOST_SETS + 1) and reps.kind == "bare" and reps.value in range(1, MOST_REPS + 1)
         if whole and each.kind == "side" and each.value == "each" and not move.value.movement.startswith("one_arm"):

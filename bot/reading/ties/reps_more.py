@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import SENTENCE
 from bot.reading.facts import LOADED, Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -12,7 +13,6 @@ from bot.reading.plan.ground import plan_names
 LEAST_REPS = 6  # fewer may be so many sets more
 MOST_REPS = 100
 REACH = 12  # facts from a number back to the weight that was put aside
-SENTENCE = 3  # the value of a `sep` that ends one
 
 
 def reps_more(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:

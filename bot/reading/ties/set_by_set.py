@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import is_strong
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -50,7 +51,7 @@ def _told_behind(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         return facts
     end = next((n for n in range(at + 1, len(facts)) if facts[n].kind in ("sep", "move")), len(facts))
     behind, before = list(facts[at + 1 : end]), list(facts[first:at])
-    if not behind or behind[0].kind != "rows" or any(fact.kind == "sep" and fact.value > 1 for fact in before):
+    if not behind or behind[0].kind != "rows" or any(is_strong(fact) for fact in before):
         return facts
     kept = [fact for fact in before if not (fact.kind == "scope" and fact.value == "last")]
     if sum(fact.kind in ("rows", "bare") for fact in kept) != 1 or any(fact.kind == "fail" for fact in kept):

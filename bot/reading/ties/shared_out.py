@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import within_sentence
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -42,7 +43,7 @@ def _parts(message: Message, facts: Sequence[Fact], at: int) -> tuple[list[tuple
             break
         parts.append((int(many.value), kg))
         at = end = at + 2
-        while at < len(facts) and facts[at].kind == "sep" and facts[at].value < 3:
+        while at < len(facts) and within_sentence(facts[at]):
             at += 1
     return parts, end
 

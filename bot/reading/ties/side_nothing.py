@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -72,5 +73,5 @@ def _told(facts: Sequence[Fact], clauses: Sequence[tuple[int, int]], n: int) -> 
 
 def _missed_behind(facts: Sequence[Fact], at: int) -> bool:
     """ "Right nothing, got stuck at 90 degrees": whether the next clause tells of the miss."""
-    end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+    end = clause_end(facts, at + 1)
     return any(one.kind == "fail" for one in facts[at:end])

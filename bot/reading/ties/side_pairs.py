@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from bot.reading.bounds import SENTENCE, within_sentence
 from bot.reading.facts import Entry, Fact
 
 MOST_ROUNDS = 10
@@ -92,7 +93,7 @@ def _run(facts: Sequence[Fact], at: int) -> tuple[list[Entry], int]:
         if told:
             entries += told
             end = at = at + 1
-        elif facts[at].kind == "sep" and facts[at].value < 3 and entries:
+        elif within_sentence(facts[at]) and entries:
             at += 1
         else:
             break
@@ -122,7 +123,7 @@ def _pair_ends(facts: Sequence[Fact]) -> list[tuple[int, tuple[str, str]]]:
     couples = _couples(facts)
     found: list[tuple[int, tuple[str, str]]] = []
     for one, other in pairwise(couples):
-        joined = all(fact.kind in ("sep", "word") and fact.value != 3 for fact in facts[one[2] : other[1]])
+        joined = all(fact.kind in ("sep", "word") and fact.value != SENTENCE for fact in facts[one[2] : other[1]])
         if one[0] != other[0] and joined:
             found.append((other[2], (one[0], other[0])))
     return found

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import is_comma
 from bot.reading.facts import Entry, Fact
 from bot.reading.message import Message
 from bot.reading.ties.side_pairs import paired
@@ -66,7 +67,7 @@ def rounds_of_sides(facts: Sequence[Fact]) -> Sequence[Fact]:
         return facts
     counted = each - 2 if facts[each - 1].kind == "move" else each - 1
     count = facts[counted] if counted >= 0 else None
-    tail = [fact for fact in facts[each + 1 :] if fact.kind != "sep" or fact.value > 1]
+    tail = [fact for fact in facts[each + 1 :] if not is_comma(fact)]
     told = tail[:4]
     pair = sorted(fact.value for fact in told if fact.kind == "side")
     work = [fact for fact in told if len(_entries(fact)) == 1]
@@ -188,4 +189,4 @@ def _side_before_reps(clause: list[Fact]) -> list[Fact]:
 
 def _joins(fact: Fact) -> bool:
     """A comma, or a word: "right more like 8"."""
-    return fact.kind == "word" or (fact.kind == "sep" and fact.value == 1)
+    return fact.kind == "word" or is_comma(fact)

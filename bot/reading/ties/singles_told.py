@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end, within_sentence
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -23,7 +24,7 @@ def singles_told(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if not (fact.note.get("each_of") or len(fact.value) > 1):
             continue
         start = next((n for n in range(at + 1, len(facts)) if facts[n].kind not in LED), len(facts))
-        if start >= len(facts) or facts[start].kind != "sep" or facts[start].value == 3:
+        if start >= len(facts) or not within_sentence(facts[start]):
             continue
         counted = _counted(facts, at)
         tries, end = _tries(message, facts, start, counted or LEAST_UNCOUNTED)
@@ -53,7 +54,7 @@ def _tries(message: Message, facts: Sequence[Fact], start: int, least: int) -> t
     end = start
     at = start + 1
     while at < len(facts):
-        stop = next((n for n in range(at, len(facts)) if facts[n].kind == "sep"), len(facts))
+        stop = clause_end(facts, at)
         told = _outcome(message, facts[at:stop], len(tries)) if stop > at else []
         if told is None and stop - at <= MOST_BARE and _only_outcome(facts[at:stop]):
             went = _went(message, facts[at:stop])

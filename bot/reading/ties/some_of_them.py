@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import THEN, clause_end, clause_start
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -24,11 +25,11 @@ def some_of_them(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if fact.kind != "rows" or len(fact.value) < 2 or fact.note.get("list") or not _alike(fact.value):
             continue
         start = next((n for n in range(at + 1, len(facts)) if facts[n].kind not in BESIDE), len(facts))
-        if start >= len(facts) or facts[start].kind != "sep" or facts[start].value == 2:
+        if start >= len(facts) or facts[start].kind != "sep" or facts[start].value == THEN:
             continue
         while start + 1 < len(facts) and facts[start + 1].kind == "sep":
             start += 1  # ", but"
-        end = next((n for n in range(start + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+        end = clause_end(facts, start + 1)
         if fact.value[0].reps != 1 and any(one.kind == "count" for one in facts[start + 1 : end]):
             continue  # "4x5 planned, only 3 sets done": cut_short has it
         went = _went(message, facts[start + 1 : end], facts[_clause_start(facts, at) : start])
@@ -60,7 +61,7 @@ def _alike(entries: Sequence[Entry]) -> bool:
 
 
 def _clause_start(facts: Sequence[Fact], at: int) -> int:
-    return next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
+    return clause_start(facts, at)
 
 
 def _went(message: Message, outcome: Sequence[Fact], told: Sequence[Fact]) -> int | None:

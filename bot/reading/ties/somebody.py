@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end, clause_start
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -24,8 +25,8 @@ def _person(message: Message, fact: Fact) -> bool:
 
 
 def _in_talk(message: Message, facts: Sequence[Fact], at: int) -> bool:
-    low = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
-    high = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+    low = clause_start(facts, at)
+    high = clause_end(facts, at + 1)
     clause = [fact for fact in facts[low:high] if fact is not facts[at]]
     told = any(fact.kind in TOLD or (fact.kind == "scheme" and fact.value in ("got", "attempt")) for fact in clause)
     return not told and strange(message, clause) >= TALK

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 from bot.reading.rules import Rule
@@ -30,7 +31,7 @@ def _sets_again(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             for one in out[:at]
         ):
             continue
-        end = next((n for n in range(at + 1, len(out)) if out[n].kind == "sep"), len(out))
+        end = clause_end(out, at + 1)
         if end > at + 1 and all(one.kind in REMARKS for one in out[at + 1 : end]):
             out[at] = _talk(fact)
     return out

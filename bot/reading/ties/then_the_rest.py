@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end, ends_sentence, is_then, sentence_end
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -24,20 +25,15 @@ def then_the_rest(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         facts[first].value == "first" or (isinstance(facts[first].value, tuple) and facts[first].value[0] == "first")
     ):
         return facts
-    start = next((n for n in range(first + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+    start = clause_end(facts, first + 1)
     told = [fact for fact in facts[:start] if fact.kind not in ASIDE | {"scope", "move", "claim", "sep"}]
-    end = next((n for n in range(start, len(facts)) if facts[n].kind == "sep" and facts[n].value == 3), len(facts))
+    end = sentence_end(facts, start)
     end = _told_to(facts, start, end)
     behind = facts[start:end]
     named = any("rest" in fact.note.get("names", ()) for fact in behind if fact.kind == "plan")
-    then = named or any(fact.kind == "sep" and fact.value == 2 for fact in behind)
+    then = named or any(is_then(fact) for fact in behind)
     values = [fact for fact in behind if fact.kind not in ASIDE | {"sep", "scope"}]
-    if (
-        not then
-        or len(told) != 1
-        or len(values) != 1
-        or any(fact.value == 3 for fact in facts[:first] if fact.kind == "sep")
-    ):
+    if not then or len(told) != 1 or len(values) != 1 or any(ends_sentence(fact) for fact in facts[:first]):
         return facts
     value = _load(told[0], values[0]) or _several(message, values[0], behind)
     value = values[0] if value is None and named and values[0].kind == "bare" else value

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -20,7 +21,7 @@ def those_before(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     named: Fact | None = None  # the scope of the clause before
     start = 0
     while start < len(facts):
-        end = next((at for at in range(start, len(facts)) if facts[at].kind == "sep"), len(facts))
+        end = clause_end(facts, start)
         piece = facts[start:end]
         out += piece if named is None else _before(message, piece, named)
         if piece:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import clause_end, clause_start
 from bot.reading.facts import LOADED, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -19,7 +20,7 @@ def misses_ahead(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts with the miss of one of several sets behind the scheme that it is of."""
     if message.context.today:
         return facts
-    end = next((n for n, fact in enumerate(facts) if fact.kind == "sep"), len(facts))
+    end = clause_end(facts)
     ahead, behind = facts[:end], facts[end + 1 :]
     moves = [fact for fact in ahead if fact.kind == "move"]
     missed = [fact for fact in ahead if fact.kind == "fail" and not fact.note.get("weak")]
@@ -51,7 +52,7 @@ def miss_of_lift(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         move, scheme = facts[at - 1 : at + 1]
         if move.kind != "move" or scheme.kind != "rows" or not scheme.note.get("plain") or len(scheme.value) < 2:
             continue
-        low = next((n + 1 for n in range(at - 2, -1, -1) if facts[n].kind == "sep"), 0)
+        low = clause_start(facts, at - 1)
         ahead = facts[low : at - 1]
         missed = [fact for fact in ahead if fact.kind == "fail" and not fact.note.get("weak")]
         silent = all(fact.kind in OF_A_MISS or fact.value == "the" for fact in ahead)
@@ -118,8 +119,8 @@ def load_kept(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         fact = facts[at]
         if fact.kind != "bare" or fact.value < LEAST_LOAD or fact.note.get("spelled") or fact.note.get("comma"):
             continue
-        end = next((n for n in range(at, len(facts)) if facts[n].kind == "sep"), len(facts))
-        start = next((n + 1 for n in range(at, -1, -1) if facts[n].kind == "sep"), 0)
+        end = clause_end(facts, at)
+        start = clause_start(facts, at + 1)
         lifts = [one for one in facts[start:end] if one.kind == "move" and one.value.movement in LOADED]
         named = {name for one in facts[at - 1 : at] for name in one.note.get("names", ())}
         turned = at > 1 and _turned_to(message, facts[max(start, at - CHANGE) : at])

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
+from bot.reading.bounds import clause_end
 from bot.reading.facts import Fact
 from bot.reading.message import Message
 
@@ -20,7 +21,7 @@ def announced(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     first = next((n for n, fact in enumerate(facts) if _reps(fact)), None)
     if first is None:
         return facts
-    end = next((n for n in range(first + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+    end = clause_end(facts, first + 1)
     told = facts[first:end]
     top = _pairs(told)
     marked = end < len(facts) and facts[end].note.get("mark") in (*CLOSED, ",")

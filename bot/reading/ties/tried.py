@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import SENTENCE, clause_end, clause_start, ends_sentence
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -16,7 +17,6 @@ TRY_SILENT = frozenset({"word", "side", "load", "move"})
 NUMBERED = frozenset({"rows", "bare", "count", "load"})
 MOST_TRIES = 9
 LEAST_LOAD = 10
-SENTENCE = 3  # the value of a mark that ends one
 LONGEST_LEAD = 3  # words: "fui a por"
 
 
@@ -25,7 +25,7 @@ def tried(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     lead = next((at for at, fact in enumerate(facts) if _leads(message, fact)), None)
     if lead is None:
         return facts
-    start = next((at + 1 for at in range(lead, -1, -1) if facts[at].kind == "sep"), 0)
+    start = clause_start(facts, lead + 1)
     verdict = next((at for at in range(start, len(facts)) if _verdict(facts, at)), None)
     if verdict is None or verdict < lead or any(fact.kind == "fail" for fact in facts[verdict + 1 :]):
         return facts
@@ -82,7 +82,7 @@ def _verdict(facts: Sequence[Fact], at: int) -> bool:
     fact = facts[at]
     if fact.kind == "fail":
         return not fact.note.get("weak") and fact.value is None
-    closes = at + 1 == len(facts) or (facts[at + 1].kind == "sep" and facts[at + 1].value == 3)
+    closes = at + 1 == len(facts) or ends_sentence(facts[at + 1])
     return closes and fact.kind == "plan" and plan_names(fact) == {"not"}
 
 
@@ -149,7 +149,7 @@ def last_missed(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         missed = next((n for n in after if facts[n].kind != "word" and facts[n].note.get("mark") != ","), None)
         if missed is None or not _missed(facts[missed]) or facts[missed].note.get("rep"):
             continue
-        stop = next((n for n in range(missed, len(facts)) if facts[n].kind == "sep"), len(facts))
+        stop = clause_end(facts, missed)
         words = {token.text for token in message.tokens[fact.end : facts[stop - 1].end]}
         if any(one.kind in NUMBERED for one in facts[missed:stop]) or words & little("before_set"):
             continue  # "5, 5 and one missed rep"
@@ -175,8 +175,8 @@ def nothing_on_last(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     for at, fact in enumerate(facts):
         if fact.kind != "scheme" or fact.value != "attempt":
             continue
-        start = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind == "sep"), 0)
-        end = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+        start = clause_start(facts, at)
+        end = clause_end(facts, at + 1)
         clause = facts[start:end]
         words = {token.text for token in message.tokens[clause[0].start : clause[-1].end]}
         last = [one for one in clause if one.kind == "scope" and one.value == "last"]
@@ -204,7 +204,7 @@ def _none_went(message: Message, facts: Sequence[Fact], at: int, many: int) -> i
     sep = next((n for n in range(at + 1, len(facts)) if facts[n].kind == "sep"), None)
     if sep is None or any(one.kind not in TRY_SILENT for one in facts[at + 1 : sep]):
         return 0
-    stop = next((n for n in range(sep + 1, len(facts)) if facts[n].kind == "sep"), len(facts))
+    stop = clause_end(facts, sep + 1)
     clause = facts[sep + 1 : stop]
     numbers = [one for one in clause if one.kind in NUMBERED]
     all_of_them = len(numbers) == 1 and (numbers[0].kind, numbers[0].value) == ("bare", many)  # "fallé los tres"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end
 from bot.reading.facts import Entry, Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -70,7 +71,7 @@ def _outcomes(message: Message, facts: Sequence[Fact], start: int) -> tuple[list
     while at < len(facts):
         while at < len(facts) and facts[at].kind == "sep":
             at += 1
-        stop = next((n for n in range(at, len(facts)) if facts[n].kind == "sep"), len(facts))
+        stop = clause_end(facts, at)
         clause = facts[at:stop]
         sides = [fact for fact in clause if fact.kind == "side"]
         if len(sides) != 1 or sides[0].value not in SIDES:

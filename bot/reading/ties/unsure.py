@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.reading.bounds import is_then
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -84,7 +85,7 @@ def in_the_hang(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     for at in range(1, len(facts) - 1):
         then, holds, where = facts[at - 1 : at + 2]
         timed = holds.kind == "rows" and all(entry.hold_s for entry in holds.value)
-        apart = then.kind == "sep" and then.value == 2 and where.kind == "flag" and where.value == "pause_bottom"
+        apart = is_then(then) and where.kind == "flag" and where.value == "pause_bottom"
         if timed and apart and any(fact.kind == "rows" and fact.value[0].reps for fact in facts[:at]):
             out[at] = Fact("ask", holds.start, where.end, "movement")
     return out

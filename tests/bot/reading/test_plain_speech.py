@@ -2,7 +2,8 @@
 
 The lines of `tests/data/plain_speech.txt` are invented; what they mean was judged by hand, by the contract of readings.
 A line is `language | plan | text | reading`. A set is `movement side reps or seconds @load`; `?` is what is asked.
-`tests/data/other_talk.txt` has what is no list of sets, `language | text | reading`, with days and figures of the body.
+`tests/data/told_hastily.txt` has the same without the signs that part clauses. `tests/data/other_talk.txt` has what is
+no list of sets, `language | text | reading`, with days and figures of the body.
 """
 
 import re
@@ -18,7 +19,11 @@ from planner.facts import PlannedSet
 from planner.units import KG_PER_LB
 
 DATA = Path(__file__).parents[2] / "data"
-LINES = (DATA / "plain_speech.txt").read_text(encoding="utf-8").splitlines()
+LINES = [
+    line
+    for name in ("plain_speech.txt", "told_hastily.txt")
+    for line in (DATA / name).read_text(encoding="utf-8").splitlines()
+]
 OTHER_LINES = (DATA / "other_talk.txt").read_text(encoding="utf-8").splitlines()
 ZONE = ZoneInfo("Europe/Berlin")
 SENT = datetime(2027, 6, 16, 18, 30, tzinfo=ZONE)

@@ -1,0 +1,115 @@
+"""Commas that hurried people leave out of what they tell of the day's plan, put back where a clause begins.
+
+"all done dips with 15" is two clauses, as "all done, dips with 15" is: the day was done as planned, and one lift
+otherwise. "dips as planned straight after 6 with 10", "left as planned right only 2", "dips only 6 rest as planned" and
+"dips 3+2+1 with 20 push-ups as planned" are too. Behind a comma they are read by the rules that stand there anyway.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.reading.items import END, Item
+from bot.reading.little import little
+
+SIGNS = frozenset(",;.:!?()|/")
+PARTS = ("sep", "unreal")  # words that part clauses: "then", "but", "no"
+VERDICTS = ("done", "planned")
+MOST_LED = 3  # words between a verdict and what the next clause names: "done in the last set of dips"
+LEAST_REST_S = 30  # nobody rests less between sets: so much is a hold
+DEPARTURES = ("fail", "flag", "pause", "link")
+
+
+def signed(items: Sequence[Item]) -> Sequence[Item]:
+    """The same items, with the commas that were left out."""
+    if not any(item.has("plan") for item in items):
+        return items
+    out: list[Item] = []
+    for i, item in enumerate(items):
+        if out and not _parts(out[-1]) and not _parts(item) and _begins(items, out, i):
+            out.append(Item("sym", item.start, item.start, ",", space=True))
+        out.append(item)
+    return out
+
+
+def _parts(item: Item) -> bool:
+    """Whether an item parts two clauses."""
+    return item.kind == "nl" or item.text in SIGNS or (item.text == "-" and item.space) or item.has("sep")
+
+
+def _begins(items: Sequence[Item], before: Sequence[Item], i: int) -> bool:
+    """Whether a clause begins at `i`, behind `before`."""
+    start = next((at + 1 for at in range(len(before) - 1, -1, -1) if _parts(before[at])), 0)
+    clause = before[start:]
+    end = next((at for at in range(i, len(items)) if _parts(items[at])), len(items))
+    return (
+        _behind_verdict(clause, items[i:end])
+        or _of_the_rest(clause, items[i:end])
+        or _lift_with_verdict(clause, items[i:end])
+    )
+
+
+def _verdict(item: Item) -> bool:
+    """Whether an item says that something was done, and not of the rest of it."""
+    return item.has("plan", *VERDICTS) and not item.has("plan", "rest")
+
+
+def _behind_verdict(clause: Sequence[Item], then: Sequence[Item]) -> bool:
+    """ "All done | dips with 15", "dips as planned | straight after the last set 6", "left as planned | right 2"."""
+    if not _verdict(clause[-1]):
+        return False
+    told = clause[:-1]
+    named = any(item.kind == "move" or item.has("side") for item in told)
+    whole = clause[-1].has("plan", "planned") or any(_says_all(item) for item in clause)
+    if any(item.kind == "num" for item in told) or not (named or (whole and all(_says_all(item) for item in told))):
+        return False
+    led = next((n for n, item in enumerate(then) if _names(item)), MOST_LED + 1)
+    if led > MOST_LED or any(item.kind == "num" or item.text in little("with", "planned_for") for item in then[:led]):
+        return False
+    if named and then[led].kind == "move" and led:
+        return False
+    return _departs(then[led:])
+
+
+def _says_all(item: Item) -> bool:
+    return not little("all_of_it").isdisjoint(item.text.split())
+
+
+def _names(item: Item) -> bool:
+    """Whether an item names of what a clause tells: a lift, some of its sets, a side."""
+    return item.kind == "move" or item.has("scope") or item.has("side") or item.has("fail") or item.has("link")
+
+
+def _departs(then: Sequence[Item]) -> bool:
+    """Whether a clause tells of something that was otherwise; a scheme alone lists what was done."""
+    schemed = any(
+        one.kind == "num" and by.has("times", "x") and other.kind == "num"
+        for one, by, other in zip(then, then[1:], then[2:], strict=False)
+    )
+    return not schemed and any(item.kind == "num" or any(item.has(name) for name in DEPARTURES) for item in then)
+
+
+def _of_the_rest(clause: Sequence[Item], then: Sequence[Item]) -> bool:
+    """ "Dips only 6 | rest as planned", "left 18s | the rest done"; a rest between sets is none."""
+    if not then[0].has("plan", "rest"):
+        return False
+    if not then[0].has("plan", *VERDICTS) and not any(_verdict(item) for item in then[1:3]):
+        return False
+    last, number = clause[-1], clause[-2] if len(clause) > 1 else END
+    if last.has("unit", "min") or last.text in little("for_the"):
+        return False
+    hold = (number.value or 0) < LEAST_REST_S or any(item.has("side") for item in clause)
+    return not (last.has("unit", "sec") and then[0].has("noise", "rest")) or hold
+
+
+def _lift_with_verdict(clause: Sequence[Item], then: Sequence[Item]) -> bool:
+    """ "Dips 3+2+1 with 20 | push-ups as planned": the number is a load, or of the lift before."""
+    if then[0].kind != "move" or len(then) < 2 or not then[1].has("plan", *VERDICTS):
+        return False
+    lift = max((n for n, item in enumerate(clause) if item.kind == "move"), default=None)
+    if lift is None or lift == len(clause) - 1 or not any(item.kind == "num" for item in clause[lift:]):
+        return False
+    if clause[-1].kind != "num":
+        return True
+    led = clause[-2]
+    return led.has("load", "at", "plus") or (led.has("times", "x") and len(clause) - lift == len(clause[-3:]) + 1)
