@@ -13,7 +13,6 @@ from bot.reading.items import END, Item
 from bot.reading.little import little
 
 SIGNS = frozenset(",;.:!?()|/")
-PARTS = ("sep", "unreal")  # words that part clauses: "then", "but", "no"
 VERDICTS = ("done", "planned")
 MOST_LED = 3  # words between a verdict and what the next clause names: "done in the last set of dips"
 LEAST_REST_S = 30  # nobody rests less between sets: so much is a hold
@@ -81,12 +80,18 @@ def _names(item: Item) -> bool:
 
 
 def _departs(then: Sequence[Item]) -> bool:
-    """Whether a clause tells of something that was otherwise; a scheme alone lists what was done."""
+    """Whether a clause tells of more than what it names; a scheme alone lists what was done."""
     schemed = any(
         one.kind == "num" and by.has("times", "x") and other.kind == "num"
         for one, by, other in zip(then, then[1:], then[2:], strict=False)
     )
-    return not schemed and any(item.kind == "num" or any(item.has(name) for name in DEPARTURES) for item in then)
+    return not schemed and any(_tells(item) for item in then)
+
+
+def _tells(item: Item) -> bool:
+    """Whether an item tells what came of what is named, or how it felt."""
+    felt = item.kind == "claim" or item.has("plan", "fine") or item.text in little("feels", "how_it_went")
+    return felt or item.kind == "num" or any(item.has(name) for name in DEPARTURES)
 
 
 def _of_the_rest(clause: Sequence[Item], then: Sequence[Item]) -> bool:
@@ -106,10 +111,12 @@ def _lift_with_verdict(clause: Sequence[Item], then: Sequence[Item]) -> bool:
     """ "Dips 3+2+1 with 20 | push-ups as planned": the number is a load, or of the lift before."""
     if then[0].kind != "move" or len(then) < 2 or not then[1].has("plan", *VERDICTS):
         return False
-    lift = max((n for n, item in enumerate(clause) if item.kind == "move"), default=None)
+    lift = max((n for n, item in enumerate(clause) if _names(item)), default=None)
     if lift is None or lift == len(clause) - 1 or not any(item.kind == "num" for item in clause[lift:]):
         return False
     if clause[-1].kind != "num":
         return True
     led = clause[-2]
-    return led.has("load", "at", "plus") or (led.has("times", "x") and len(clause) - lift == len(clause[-3:]) + 1)
+    if led.has("times", "x"):
+        return len(clause) - lift == len(clause[-3:]) + 1
+    return led.has("load", "at", "plus") and clause[-3].kind in ("num", "move")
