@@ -160,7 +160,8 @@ def noise_after(s: Scanner, i: int) -> int | None:
             where = (s.at(j + 2), s.at(i - 1), s.at(i - 2 if s.at(i - 1).has("side", "each", "per") else i - 1))
             if after.has("pause", "pause") and any(one.has("pause", *STOPS) for one in where):
                 return None  # "2 Sek Pause oben", "oben jeweils 2 Sek Pause"
-            if after.has("noise", "rest", "down") or (
+            timed = s.at(j + 2).kind == "num" and s.unit_at(j + 3) in ("sec", "min")  # "15s rested 3 minutes"
+            if (after.has("noise", "rest", "down") and not (timed and after.has("noise", "rest"))) or (
                 after.text in little("of_rest") and s.at(j + 2).has("noise", "rest")
             ):
                 return j + 2
