@@ -24,6 +24,7 @@ from bot.reading.ties import (
 )
 from bot.reading.ties.after_each import after_each
 from bot.reading.ties.all_of_a_side import all_of_a_side
+from bot.reading.ties.all_with import all_with
 from bot.reading.ties.at_the_hour import at_the_hour
 from bot.reading.ties.back_offs import back_offs, top_by_load
 from bot.reading.ties.bands_apart import bands_apart
@@ -156,6 +157,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (dotted, "bare sep"),
     (every_time, "move scope|plan"),
     (with_that, "rows word claim 'that_one"),
+    (all_with, "scope load"),
     (without, "load|at plan|word 'without"),
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
     (top_by_load, "flag rows"),
@@ -215,7 +217,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (set_of_rep, "fail"),
     (rep_of_set, "scope fail"),
     (failed_at, "fail rows|scope"),
-    (to_failure, "effort sep|word bare"),
+    (to_failure, "effort bare"),
     (stopped_at, "=quit|=stopped flag"),
     (denied_marks, "flag"),
     (untried, "fail 'untried"),
@@ -265,7 +267,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (crossed, "sep move"),
     (added, "load"),
     (one_of_each, "bare word sep"),
-    (over_the_bar, "rows flag move"),
+    (over_the_bar, "rows move"),
     (in_the_hang, "rows sep flag"),
     (verdicts, "scheme"),
     (maxes, "rows|scheme move|scheme"),
