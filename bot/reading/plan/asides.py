@@ -21,7 +21,8 @@ def without_asides(message: Message, facts: Sequence[Fact], rows: Sequence[Row])
     """The facts without such words."""
     out = _last_but_one(message, _nearly_all(facts), rows)
     out = [fact for at, fact in enumerate(out) if not (_lost_count(out, at) or _came_together(message, out, at))]
-    out = [fact for fact in out if not _a_few(message, fact)]
+    out = [fact for at, fact in enumerate(out) if not (_a_few(message, fact) or _gone(message, out, at))]
+    out = [fact for at, fact in enumerate(out) if not (_meant_hold(out, at, rows) or _so_left(message, out, at))]
     out = _neither(message, _up_to_set(message, _all_the_others(message, out)))
     out = _each_of_those(out)
     out = _comes_to(message, out)
@@ -65,6 +66,36 @@ def _a_few(message: Message, fact: Fact) -> bool:
     """ "Fehlten ein paar": no one, and no number."""
     behind = {token.text for token in message.tokens[fact.end : fact.end + 1]}
     return fact.kind == "bare" and bool(fact.note.get("spelled")) and fact.value == 1 and bool(behind & little("a_few"))
+
+
+def _gone(message: Message, facts: Sequence[Fact], at: int) -> bool:
+    """ "The ten kilo plate was gone, so …": why, and no load."""
+    if facts[at].kind != "load" or facts[at].note.get("how"):
+        return False
+    start = max((n + 1 for n in range(at) if facts[n].kind == "sep"), default=0)
+    piece = facts[start : at + clause_end(facts[at:])]
+    silent = all(one.kind == "word" or plan_names(one) <= {"the"} for one in piece if one is not facts[at])
+    texts = {text for one in piece for text in _texts(message, one)}
+    return silent and bool(texts & little("gone"))
+
+
+def _meant_hold(facts: Sequence[Fact], at: int, rows: Sequence[Row]) -> bool:
+    """ "Never quite got to the 20, only 18 seconds each time": the planned seconds, and no load."""
+    fact = facts[at]
+    if fact.kind != "load" or fact.note.get("unit") or fact.note.get("how") != "at":
+        return False
+    planned = any(row.hold_s == fact.value and not row.load_kg for row in rows)
+    held = any(one.kind == "rows" and one.value[0].hold_s is not None for one in facts[at + 1 :])
+    return planned and held
+
+
+def _so_left(message: Message, facts: Sequence[Fact], at: int) -> bool:
+    """ "Beinheben also auch nicht mehr gemacht": "also" parts the lift from what came of it."""
+    fact = facts[at]
+    if fact.kind != "sep" or fact.end <= fact.start or message.tokens[fact.start].text not in little("so_then"):
+        return False
+    led = facts[at - 1].kind == "move" and (at == 1 or facts[at - 2].kind == "sep") if at else False
+    return led and at + 1 < len(facts) and "skipped" in plan_names(facts[at + 1])
 
 
 def _last_but_one(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:

@@ -61,6 +61,7 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             and any(_told_of(f) for f in current)
             and not any(f.kind == "count" for f in current)  # "una serie menos de fondos"
             and _names_more(facts, at + 1)
+            and not _a_set_of_it(current, facts, at)
         ):
             close()
         if fact.kind == "side" and _other_side_counted(current, fact):
@@ -258,6 +259,7 @@ def _names_on(facts: Sequence[Fact], at: int) -> bool:
     rest = "rest" in names and bool(names & {"done", "planned", "skipped"})  # "the dips and the rest left out"
     valued = next((at for at, fact in enumerate(own) if fact.kind in VALUED), len(own))
     both = any(fact.kind == "side" and fact.value == "each" and fact.note.get("plain") for fact in own[:valued])
+    both = both or any(plan_names(fact) & {"pair", "all_lifts"} for fact in own[:valued])
     return (named or rest) and (valued == len(own) or both)  # "dips and pull-ups 2.5 less each"
 
 
@@ -364,6 +366,14 @@ def _join_sides(clauses: list[Clause]) -> list[Clause]:
             else:
                 out.append(clause)
     return out
+
+
+def _a_set_of_it(before: Sequence[Fact], facts: Sequence[Fact], at: int) -> bool:
+    """ "Dips ohne den dritten": what is left out is a set of the lift, and nothing else is told."""
+    alone = [fact.kind for fact in before if fact.kind != "word"] == ["move"]
+    behind = facts[at + 1 : clause_end(facts, at)]
+    told = [fact.kind for fact in behind if fact.kind != "word" and plan_names(fact) != {"the"}]
+    return alone and told == ["scope"]
 
 
 def _names_more(facts: Sequence[Fact], at: int) -> bool:

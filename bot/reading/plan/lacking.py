@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.reading.bounds import clause_end, clause_start
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.plan.ground import plan_names
 
 PARTED = 2  # facts before the word: the reps, and the set
 MOST_LACKED = 3  # reps; of more it is said what was done
@@ -18,7 +20,8 @@ MOST_SMALL = 3  # facts from the number to the word, small words between
 def reps_lacked(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """The facts with so many reps less in place of the number, where a set is named in the same clause."""
     out: list[Fact] = []
-    facts = _one_rep(message, facts)
+    told = _one_rep(message, _missing_set(message, facts))
+    facts = [_put_on(message, one, told[at + 1 : at + 2]) for at, one in enumerate(told)]
     for at, fact in enumerate(facts):
         if _parted(message, out, fact):
             out[-2:] = [out[-1], _lacked(out[-2].start, fact.end, out[-2], missed=fact.kind == "fail")]
@@ -37,6 +40,31 @@ def reps_lacked(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
             continue
         out.append(fact)
     return out
+
+
+def _missing_set(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "Bei den Dips fehlt der vierte Satz": that set was left out."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        if fact.kind == "word" and message.tokens[fact.start].text in little("missing"):
+            piece = facts[clause_start(facts, at) : clause_end(facts, at)]
+            told = [one.kind for one in piece if one.kind not in ("word", "move") and plan_names(one) != {"the"}]
+            of_set = [one for one in piece if one.kind == "scope" and isinstance(one.value, (int, tuple, str))]
+            numbered = len(of_set) == 1 and of_set[0].value not in ("all", "over", "rest")
+            if told == ["scope"] and numbered and facts.index(of_set[0]) > at:
+                fact = Fact("plan", fact.start, fact.end, "skipped", {"names": ["skipped"]})
+        out.append(fact)
+    return out
+
+
+def _put_on(message: Message, fact: Fact, behind: Sequence[Fact]) -> Fact:
+    """ "Fünf Sekunden draufgelegt": so many more, and not so long."""
+    added = bool(behind) and behind[0].kind == "word" and behind[0].start == fact.end
+    if not added or message.tokens[fact.end].text not in little("put_on") or not _so_many(fact):
+        return fact
+    if fact.kind != "rows" or fact.value[0].hold_s is None:
+        return fact
+    return Fact("delta", fact.start, behind[0].end, (float(_so_many(fact)), "hold", 1), {"open": False})
 
 
 def _beside(before: Sequence[Fact]) -> int | None:

@@ -6,6 +6,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.reading.bounds import SENTENCE, clause_end, sentence_end
 from bot.reading.facts import Fact
@@ -85,6 +86,7 @@ def _joined(facts: Sequence[Fact], start: int, end: int) -> list[Fact]:
             if told or turned:
                 while out and out[-1].kind == "sep":
                     out.pop()
+                piece = [_hung(fact) for fact in piece]
                 clause += piece
                 out += piece
                 at = stop + 1
@@ -98,6 +100,13 @@ def _joined(facts: Sequence[Fact], start: int, end: int) -> list[Fact]:
             out.append(facts[stop])
         at = stop + 1
     return out
+
+
+def _hung(fact: Fact) -> Fact:
+    """A load in a clause of its own is what hung there, and not by how much it was "lighter"."""
+    if fact.kind != "load" or fact.note.get("how") or fact.note.get("none"):
+        return fact
+    return replace(fact, note={**fact.note, "how": "at"})
 
 
 def _others_told(facts: Sequence[Fact]) -> bool:

@@ -238,6 +238,8 @@ def sets_by_load(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
         main = [row for row in rows if row.movement in members(moves[0].value)]
         end = next((at for at, fact in enumerate(told) if fact.kind == "move" and fact is not moves[0]), len(told))
         told = [fact for fact in told[:end] if fact is not moves[0]]
+    if [one.kind for one in told[:2]] == ["scope", "count"] and told[0].value == "all" and told[1].value == len(main):
+        told = told[2:]  # "all four sets done, but two with 20 and two with 15"
     counts, loads = told[::2], told[1::2]
     spelled = all(one.kind == "bare" and one.note.get("spelled") for one in counts)
     spelled = spelled and sum(one.value for one in counts) == len(main)  # "nur zwei mit 20 und dann zwei mit 15"

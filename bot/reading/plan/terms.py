@@ -117,7 +117,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (told_in_turn, "rows|bare|repeat sep rows|bare|loads"),
     (sets_more_of_lift, "delta|bare move"),
     (all_so_many, "bare scope move"),
-    (reps_lacked, "rows|bare|word|last_rep 'lacked|'slipped|fail"),
+    (reps_lacked, "rows|bare|word|last_rep 'lacked|'slipped|'put_on|'missing|fail"),
     (hold_named, "scope flag"),
     (but_for, "=planned"),
     (but_only, "scheme =done|=planned|=all_lifts|=same"),

@@ -161,6 +161,8 @@ def noise_after(s: Scanner, i: int) -> int | None:
             if after.has("pause", "pause") and any(one.has("pause", *STOPS) for one in where):
                 return None  # "2 Sek Pause oben", "oben jeweils 2 Sek Pause"
             timed = s.at(j + 2).kind == "num" and s.unit_at(j + 3) in ("sec", "min")  # "15s rested 3 minutes"
+            if after.has("noise", "down") and s.at(i - 1).has("plan", "stopped"):
+                return None  # "beim vierten Mal nach sieben Sekunden runter"
             if (after.has("noise", "rest", "down") and not (timed and after.has("noise", "rest"))) or (
                 after.text in little("of_rest") and s.at(j + 2).has("noise", "rest")
             ):

@@ -66,7 +66,8 @@ def _of_the(s: Scanner, j: int) -> int | None:
 def _reps_more_or_less(told: Value) -> Found | None:
     """ "One rep more"."""
     mark = told.mark
-    if told.s.at(told.i - 1).has("times", "of"):
+    before = told.s.at(told.i - 1)
+    if before.has("times", "of") and not before.has("load", "at"):
         return None  # "2 sets of 10 reps extra"
     if not mark.has("plan", "more_reps", "less_reps") or told.unit not in (None, "reps") or told.value > MOST_REPS_MORE:
         return None

@@ -39,6 +39,12 @@ def set_word(s: Scanner, i: int, plural: bool) -> tuple[list[Fact], int] | None:
     ):
         first, last = int(s.at(j).value or 0), int(s.at(j + 2).value or 0)
         return [Fact("scope", item.start, s.at(j + 2).end, ("these", tuple(range(first, last + 1))))], j + 3
+    both = s.at(j + 1).text in ("+", "&", "/") or s.at(j + 1).has("sep", "and")
+    both = both and s.at(j).kind == s.at(j + 2).kind == "num" and s.whole(s.at(j).value or 0.5)
+    both = both and not s.at(j + 3).has("reps") and s.at(j + 3).text not in ("/", ",")
+    if both and s.at(j + 2).value == (s.at(j).value or 0) + 1:
+        which = (int(s.at(j).value or 0), int(s.at(j + 2).value or 0))
+        return [Fact("scope", item.start, s.at(j + 2).end, ("these", which))], j + 3  # "Satz 3+4 mit 20"
     if plural:
         return None
     listed = _in_turn(s, j)
