@@ -101,6 +101,8 @@ def left_out(told: Told, said: Said) -> bool:
             continue  # "warm-up done … no pull-ups", of a day that warms up with them
         told.keep[at] = False
     told.leaving = True
+    if named and not scoped and not said.sided and not fewer and len({rows[at].movement for at in targets}) == 1:
+        told.left_lift = said.clause.sentence, targets
     if (named or scoped) and "except" in names and not values:
         told.excepted = (said.clause.sentence, targets, bool(scoped))
     return not ("rest" in names and not named)

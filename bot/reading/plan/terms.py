@@ -49,6 +49,7 @@ from bot.reading.plan.only_so_often import only_so_often
 from bot.reading.plan.others_counted import others_counted, places_counted
 from bot.reading.plan.outcomes import by_outcome
 from bot.reading.plan.paused import stops_denied
+from bot.reading.plan.parts_of_lift import parts_of_lift
 from bot.reading.plan.quoted import quoted_pieces
 from bot.reading.plan.rated_instead import rated_instead
 from bot.reading.plan.reasons import without_reasons
@@ -118,6 +119,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (places_counted, "scope bare"),
     (others_counted, "scope bare"),
     (missed_by_reps, "fail rows"),
+    (parts_of_lift, "count =planned|=done|=fine|=same|'full_way"),
     (first_then_rest, "=rest|scope rows|count"),
     (rest_instead, "=instead bare word"),
     (old_first, "=instead bare|load|rows"),
