@@ -63,7 +63,12 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             and _names_more(facts, at + 1)
         ):
             close()
-        if fact.kind == "word" and fact.value in little("so_then") and _left_lift(current) and _names_more(facts, at + 1):
+        if (
+            fact.kind == "word"
+            and fact.value in little("so_then")
+            and _left_lift(current)
+            and _names_more(facts, at + 1)
+        ):
             close()  # "no space for dips so I did the same sets of push-ups"
             continue
         if "turned_to" in plan_names(fact) and _some_sets_so(current) and _value_next(facts, at + 1):

@@ -1,4 +1,4 @@
-"""The sets of a planned lift told in parts that add up: "two full sets, then 3 and 3", "two as planned, two with 10"."""
+"""Sets of a planned lift told in parts that add up: "two full sets, then 3 and 3", "two as planned, two with 10"."""
 
 from __future__ import annotations
 
@@ -24,6 +24,7 @@ class _Part:
     at: int
     many: int
     whole: bool
+    reps: int | None = None  # told of each with their number: "3x6"
     spoken: Fact | None = None  # the number beside its scope: "the remaining two"
 
 
@@ -36,9 +37,9 @@ def parts_of_lift(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
     for at in range(len(facts)):
         part = _part(message, facts, at, sum(one.many for one in parts))
         parts += [part] if part is not None else []
-    if not parts or facts[parts[0].at].kind != "count" or not parts[0].whole:
+    if not parts or facts[parts[0].at].kind == "scope" or not (parts[0].whole or parts[0].reps):
         return facts
-    singles = _listed(facts, parts[-1].at) if len(parts) == 1 else []
+    singles = _listed(facts, parts[-1].at) if len(parts) == 1 and parts[0].whole else []
     left = len(own) - sum(part.many for part in parts)
     if left != len(singles) or len(parts) + len(singles) == 1:
         return facts
@@ -50,11 +51,16 @@ def parts_of_lift(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
             continue
         if at in counts:
             part = counts[at]
-            value: object = ("first", part.many) if not done else ("these", tuple(range(done + 1, done + part.many + 1)))
+            value: object = (
+                ("first", part.many) if not done else ("these", tuple(range(done + 1, done + part.many + 1)))
+            )
             fact = Fact("scope", fact.start, fact.end, value, {**fact.note, "text": ""})
             out.append(fact)
             if part.whole and not any(plan_names(one) & WHOLE for one in _clause(facts, at)):
                 out.append(Fact("plan", fact.end, fact.end, "planned", {"names": ["planned"]}))
+            if part.reps:
+                reps = float(part.reps)
+                out.append(Fact("bare", facts[at].start, facts[at].end, reps, {"kg": reps}))
             done += part.many
             continue
         if at in singles:
@@ -80,6 +86,9 @@ def _clause(facts: Sequence[Fact], at: int) -> Sequence[Fact]:
 def _part(message: Message, facts: Sequence[Fact], at: int, before: int) -> _Part | None:
     """The sets told at a place, where it tells how many; `before`: those told so far."""
     fact = facts[at]
+    if fact.kind == "rows" and not before and len(fact.value) > 1 and not fact.note.get("list"):
+        reps = {entry.reps for entry in fact.value}
+        return _Part(at, len(fact.value), False, reps.pop()) if len(reps) == 1 else None
     said_else = any(fact.note.get(name) for name in TOLD_TWICE)
     if fact.kind == "count" and not said_else and fact.value == int(fact.value) > 0:
         beside = [one for one in _clause(facts, at) if one is not fact]

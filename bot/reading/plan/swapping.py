@@ -297,7 +297,7 @@ def _same_said(told: Told, clause: Clause) -> bool:
 
 
 def _load_said(told: Told, clause: Clause) -> bool:
-    """ "Dips instead of chins, same sets, reps and weight": whether the sentence says that the load stayed as it was."""
+    """ "Dips instead of chins, same sets, reps and weight": whether it is said that the load stayed as it was."""
     here = [one for one in told.clauses if one.sentence == clause.sentence]
     if any(fact.kind == "load" and fact.note.get("same") for one in here for fact in one.facts):
         return True

@@ -45,15 +45,23 @@ from bot.reading.plan.more_of_another import more_of_another
 from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_only, reps_in_figures, sets_of_so_many
 from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers
 from bot.reading.plan.of_each_lift import of_each_lift
+from bot.reading.plan.of_several import (
+    a_set_left_out,
+    change_restated,
+    rated_by_lift,
+    shared_change,
+    so_many_of_them,
+)
 from bot.reading.plan.only_so_often import only_so_often
 from bot.reading.plan.others_counted import others_counted, places_counted
 from bot.reading.plan.outcomes import by_outcome
-from bot.reading.plan.paused import stops_denied
 from bot.reading.plan.parts_of_lift import parts_of_lift
+from bot.reading.plan.paused import stops_denied
 from bot.reading.plan.quoted import quoted_pieces
 from bot.reading.plan.rated_instead import rated_instead
 from bot.reading.plan.reasons import without_reasons
 from bot.reading.plan.sets_of_lift import all_so_many, sets_more_of_lift
+from bot.reading.plan.reps_changed import reps_changed
 from bot.reading.plan.short import (
     all_but_for,
     did_these,
@@ -106,20 +114,26 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (lift_dropped_to, "=skipped move|scope bare|load|count"),
     (nth_go, "scheme scope bare"),
     (by_so_much, "bare|load"),
+    (rated_by_lift, "effort bare move"),
+    (so_many_of_them, "rows move 'out_of_so_many"),
+    (a_set_left_out, "=skipped move word"),
     (taken_off, "=off bare|load"),
+    (shared_change, "delta move sep"),
+    (change_restated, "delta load"),
     (ended_behind, "=quit scope|count word|=stopped"),
     (stopped_after, "=quit|=stopped|=skipped move scope|count"),
     (missed_once, "fail sep"),
     (said_once_more, "delta rows|bare"),
     (so_many_words, "rows load|delta"),
     (told_besides, "=done|=planned|=all_lifts rows|bare|delta load"),
+    (reps_changed, "rows|last_rep|word"),
     (minus_sets, "=minus count|bare =done|=planned"),
     (sets_by_load, "count load"),
     (only_so_often, "repeat =only move"),
     (places_counted, "scope bare"),
     (others_counted, "scope bare"),
     (missed_by_reps, "fail rows"),
-    (parts_of_lift, "count =planned|=done|=fine|=same|'full_way"),
+    (parts_of_lift, "count|rows scope|bare"),
     (first_then_rest, "=rest|scope rows|count"),
     (rest_instead, "=instead bare word"),
     (old_first, "=instead bare|load|rows"),
