@@ -17,7 +17,7 @@ SAME_KG = 0.3
 BRACKETS = ("(", ")")
 
 
-def shared_change(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
+def shared_change(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
     """ "2.5 less on the dips and on the pull-ups": without the "and", for the change is of both."""
     out = list(facts)
     for at in range(len(facts) - 1, 0, -1):
@@ -28,7 +28,7 @@ def shared_change(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]
         if facts[at + 1].kind == "sep":  # "and also on the pull-ups"
             after = facts[at + 2 : clause_end(facts, at + 2)]
         changed = [one for one in (before, after) if any(fact.kind == "delta" for fact in one)]
-        named = [one for one in (before, after) if _only_names(one)]
+        named = [one for one in (before, after) if _only_names(message, one)]
         if len(changed) != 1 or len(named) != 1 or not any(fact.kind == "move" for fact in changed[0]):
             continue
         if named[0] is before and not any("all_lifts" in plan_names(fact) for fact in before):
@@ -37,11 +37,13 @@ def shared_change(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]
     return out
 
 
-def _only_names(facts: Sequence[Fact]) -> bool:
+def _only_names(message: Message, facts: Sequence[Fact]) -> bool:
     """Whether a clause names a lift and says nothing of it."""
-    named = any(fact.kind == "move" for fact in facts)
+    words = {message.tokens[at].text for fact in facts if fact.kind == "word" for at in range(fact.start, fact.end)}
+    if not any(fact.kind == "move" for fact in facts) or words - little("shared_with"):
+        return False
     silent = {"the", "all_lifts"}
-    return named and all(f.kind in ("move", "word") or (f.kind == "plan" and plan_names(f) <= silent) for f in facts)
+    return all(f.kind in ("move", "word") or (f.kind == "plan" and plan_names(f) <= silent) for f in facts)
 
 
 def change_restated(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
