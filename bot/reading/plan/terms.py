@@ -62,6 +62,7 @@ from bot.reading.plan.rated_instead import rated_instead
 from bot.reading.plan.reasons import without_reasons
 from bot.reading.plan.sets_of_lift import all_so_many, sets_more_of_lift
 from bot.reading.plan.reps_changed import reps_changed
+from bot.reading.plan.set_on_top import set_on_top
 from bot.reading.plan.short import (
     all_but_for,
     did_these,
@@ -111,7 +112,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (up_to, "scope|count =fine|=planned|=done|=same"),
     (of_each_lift, "scope|count word|=all_lifts"),
     (last_of_lift, "scope move"),
-    (lift_dropped_to, "=skipped move|scope bare|load|count"),
+    (lift_dropped_to, "=skipped move|scope bare|load|count|rows"),
     (nth_go, "scheme scope bare"),
     (by_so_much, "bare|load"),
     (rated_by_lift, "effort bare move"),
@@ -127,6 +128,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (so_many_words, "rows load|delta"),
     (told_besides, "=done|=planned|=all_lifts rows|bare|delta load"),
     (reps_changed, "rows|last_rep|word"),
+    (set_on_top, "count|rows load|rows|bare =done|=planned|'over_the_plan"),
     (minus_sets, "=minus count|bare =done|=planned"),
     (sets_by_load, "count load"),
     (only_so_often, "repeat =only move"),
