@@ -1,4 +1,4 @@
-"""One more set with values of its own, after all that was planned: "as written, and at the end one set of 4 with 15"."""
+"""One more set with values of its own, after all that was planned: "as written, and then one set of 4 with 15"."""
 
 from __future__ import annotations
 

@@ -60,9 +60,9 @@ from bot.reading.plan.paused import stops_denied
 from bot.reading.plan.quoted import quoted_pieces
 from bot.reading.plan.rated_instead import rated_instead
 from bot.reading.plan.reasons import without_reasons
-from bot.reading.plan.sets_of_lift import all_so_many, sets_more_of_lift
 from bot.reading.plan.reps_changed import reps_changed
 from bot.reading.plan.set_on_top import set_on_top
+from bot.reading.plan.sets_of_lift import all_so_many, sets_more_of_lift
 from bot.reading.plan.short import (
     all_but_for,
     did_these,
