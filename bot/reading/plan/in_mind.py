@@ -116,7 +116,7 @@ def of_the_same_set(told: Told, said: Said) -> None:
         return
     scope, sentence, told_so_far = told.one_set
     reps = [fact for fact in said.values if fact.kind in ("rows", "bare")]
-    others = {fact.kind for fact in said.values} - {"rows", "bare"}
+    others = {str(fact.kind) for fact in said.values} - {"rows", "bare"}
     led = any(fact.kind == "scheme" and fact.value == "got" for fact in said.clause.facts) or "only" in said.names
     one = len(reps) == 1 and (len(reps[0].value) == 1 if reps[0].kind == "rows" else led)
     if sentence != said.clause.sentence or not one or not others <= {"load", "effort"} - told_so_far:
@@ -130,7 +130,9 @@ def of_the_same_set(told: Told, said: Said) -> None:
 def keep_one_set(told: Told, said: Said) -> None:
     """Remember the one set that a clause names, where its reps are still to be told."""
     scope = said.scoped[-1] if said.scoped else None
-    kinds = {"load" if fact.kind == "bare" and "turned_to" in said.names else fact.kind for fact in said.values}
+    kinds: set[str] = {
+        "load" if fact.kind == "bare" and "turned_to" in said.names else fact.kind for fact in said.values
+    }
     one = scope is not None and (scope.value == "last" or isinstance(scope.value, int))
     open_reps = one and kinds <= {"load", "effort", "at"} and len(said.scoped) == 1 and not said.sided
     if scope is not None and open_reps and not said.names & {"skipped", "except", "done", "rest"}:

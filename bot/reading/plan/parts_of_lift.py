@@ -105,10 +105,10 @@ def _part(message: Message, facts: Sequence[Fact], at: int, before: int) -> _Par
             return _Part(at, 1, False)
         if value == "rest":
             named = [token.value for token in message.tokens[fact.start : fact.end] if token.value is not None]
-            beside = facts[at + 1] if not named and at + 1 < len(facts) else None
-            if beside is not None and beside.kind == "bare" and beside.start == fact.end:
-                named = [beside.value]  # "the remaining two"
-            return _Part(at, int(named[0]), False, spoken=beside) if len(named) == 1 else None
+            number = facts[at + 1] if not named and at + 1 < len(facts) else None
+            if number is not None and number.kind == "bare" and number.start == fact.end:
+                named = [number.value]  # "the remaining two"
+            return _Part(at, int(named[0]), False, spoken=number) if len(named) == 1 else None
         if isinstance(value, tuple) and value[0] == "last" and isinstance(value[1], int):
             return _Part(at, value[1], False)
     return None
