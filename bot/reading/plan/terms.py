@@ -40,7 +40,7 @@ from bot.reading.plan.ground import planned
 from bot.reading.plan.in_place import ended_as, in_place_of, old_first, parted_instead, rest_instead
 from bot.reading.plan.lacking import reps_lacked
 from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
-from bot.reading.plan.missed_reps import all_but_a_rep, rep_of_a_set, rep_tried
+from bot.reading.plan.missed_reps import all_but_a_rep, every_rep_but, rep_of_a_set, rep_tried
 from bot.reading.plan.more_of_another import more_of_another
 from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_only, reps_in_figures, sets_of_so_many
 from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers
@@ -98,6 +98,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (nothing_but, "=not =except"),
     (nothing_added, "=done|=planned load"),
     (stops_denied, "flag fail|=skipped|=except"),
+    (every_rep_but, "scope|last_rep|bare|count sep|=except|delta"),
     (reps_in_figures, "rows|load"),
     (sets_more_of_lift, "delta|bare move"),
     (all_so_many, "bare scope move"),
