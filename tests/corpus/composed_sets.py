@@ -1,4 +1,5 @@
-"""Reports by ways of telling sets: holds, clusters, ladders, sides, misses, mends (`tests/data/composed_sets/`).
+"""Reports by ways of telling sets: holds, clusters, ladders, sides, misses, mends (`tests/data/composed_sets/`), and
+of telling a day against its plan (`tests/data/composed_plans/`).
 
 `ways.toml` says once for all languages what a way tells, in the notation of golds; a language's file has its phrases.
 A phrase's slots: `{n}` a number, `{n_}` the same in words, `{with_x}` a load as people write it, `{m}`, `{m2}` lifts.
@@ -18,8 +19,9 @@ import tomli
 from tests.corpus.composed import DECIMAL_COMMA, PACKS
 from tests.corpus.notation import prescribed, sets
 
-WAYS = Path(__file__).parents[1] / "data" / "composed_sets"
-PLAIN = str.maketrans("", "", ":;!?")  # what hasty people leave out
+DATA = Path(__file__).parents[1] / "data"
+SETS, PLANS = DATA / "composed_sets", DATA / "composed_plans"
+UNSIGNED = re.compile(r"[:;!?]|(?<!\d),|,(?!\s?\d)")  # what hasty people leave out
 
 
 @dataclass(frozen=True)
@@ -32,17 +34,20 @@ class Told:
 
 
 class Teller:
-    """Reports of one language, drawn by a seed."""
+    """Reports of one language, told in the ways of a folder, drawn by a seed."""
 
-    def __init__(self, language: str, seed: int) -> None:
+    def __init__(self, language: str, seed: int, folder: Path = SETS) -> None:
         self._chance = random.Random(seed)
         self._language = language
         self._around: dict[str, Any] = _toml(PACKS / f"{language}.toml")
-        self._pack: dict[str, Any] = _toml(WAYS / f"{language}.toml")
-        self._names = self._around | self._pack["names"]
-        ways = _toml(WAYS / "ways.toml")
+        self._words: dict[str, Any] = _toml(SETS / f"{language}.toml")
+        self._phrases: dict[str, list[str]] = _toml(folder / f"{language}.toml")["say"]
+        self._names = self._around | self._words["names"]
+        ways = _toml(folder / "ways.toml")
         self._slots: dict[str, list[float]] = ways.pop("slots")
+        self._derived: dict[str, tuple[str, float]] = ways.pop("derived", {})
         self._ways: dict[str, dict[str, Any]] = ways
+        self._needed = re.compile("|".join(self._words["needed"]))
         self._comma_share = DECIMAL_COMMA.get(language, 0.0)
         self._comma = False
 
@@ -76,10 +81,13 @@ class Teller:
         return self._as_line(text, tuple(ways), [s for _, gold in told for s in gold], apart)
 
     def hasty(self, way: str) -> Told:
-        """A report in small letters, without signs that a reader does not need."""
+        """A report in small letters, without signs that a reader does not need; those of `needed` stay."""
         self._choose_sign()
         text, gold = self._told(way)
-        text = re.sub(r"(?<!\d),|,(?!\s?\d)", "", text.lower().translate(PLAIN))
+        text = text.lower()
+        needed = {at for match in self._needed.finditer(text) for at in range(*match.span())}
+        left_out = {match.start() for match in UNSIGNED.finditer(text)} - needed
+        text = "".join(sign for at, sign in enumerate(text) if at not in left_out)
         return self._as_line(text, (way,), gold, self._ways[way])
 
     def _choose_sign(self) -> None:
@@ -95,8 +103,9 @@ class Teller:
 
     def _told(self, way: str) -> tuple[str, list[dict[str, Any]]]:
         made = self._ways[way]
-        phrase: str = self._chance.choice(self._pack["say"][way])
+        phrase: str = self._chance.choice(self._phrases[way])
         values = {name: self._chance.choice(among) for name, among in self._slots.items()}
+        values |= {name: values[base] + step for name, (base, step) in self._derived.items()}
         said = {name: self._figure(value) for name, value in values.items()}
         lifts = self._lifts(made["lifts"])
         for number, (name, movement) in enumerate(lifts, 1):
@@ -129,8 +138,8 @@ class Teller:
         return f"{value:g}".replace(".", ",") if self._comma else f"{value:g}"
 
     def _spelled(self, value: Any) -> str:
-        tens: dict[str, str] = self._pack["tens"]
-        spelled: list[str] = self._pack["spelled"]
+        tens: dict[str, str] = self._words["tens"]
+        spelled: list[str] = self._words["spelled"]
         return tens[f"{value}"] if f"{value}" in tens else spelled[value]
 
     def _as_line(self, text: str, ways: tuple[str, ...], gold: list[dict[str, Any]], made: dict[str, Any]) -> Told:

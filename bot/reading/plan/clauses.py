@@ -63,6 +63,14 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             and _names_more(facts, at + 1)
         ):
             close()
+        if (
+            fact.kind == "word"
+            and fact.value in little("so_then")
+            and _left_lift(current)
+            and _names_more(facts, at + 1)
+        ):
+            close()  # "no space for dips so I did the same sets of push-ups"
+            continue
         if "turned_to" in plan_names(fact) and _some_sets_so(current) and _value_next(facts, at + 1):
             close()  # "first set felt like a 9 so I went down to 20 for the other two"
         if "rest" in plan_names(fact) and (_says_of_named(current) or (fact.kind == "plan" and _listed(current))):
@@ -165,6 +173,12 @@ def _some_sets_so(facts: Sequence[Fact]) -> bool:
     words = [str(fact.value).split() for fact in facts[scope:] if fact.kind == "word"]
     so = any(not little("so_then").isdisjoint(said) for said in words)
     return so or any(fact.kind == "effort" for fact in facts[scope:])
+
+
+def _left_lift(facts: Sequence[Fact]) -> bool:
+    """Whether a clause so far says that a lift was left out."""
+    denied = any(fact.kind == "fail" or "skipped" in plan_names(fact) for fact in facts)
+    return denied and any(fact.kind == "move" for fact in facts)
 
 
 def _value_next(facts: Sequence[Fact], at: int) -> bool:

@@ -116,6 +116,8 @@ def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
     if any(fact.kind in ("scope", "side") or (fact.kind == "bare" and not done) for fact in facts[low:rest]):
         return list(facts)
     fact = facts[told[0]]
+    if fact.kind == "rows" and fact.note.get("one") and fact.value[0].hold_s is not None:
+        return list(facts)  # "holds 25s, rest as planned": so long each, and no first set
     many = len(fact.value) if fact.kind == "rows" else int(fact.value)
     main = [row for row in rows if row.part == "main"] or list(rows)
     if moves:  # "pull-ups 3 sets with 15 and the 4th with 10"
@@ -123,6 +125,9 @@ def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
         before = facts[told[0] - 1] if told[0] else None
         if before is not moves[-1] and facts[told[0] + 1] is not moves[-1]:
             return list(facts)
+        others = any(row.movement not in members(moves[-1].value) for row in rows if row.part != "warm_up")
+        if others and fact.kind == "rows" and not _last_ones(facts[rest]):
+            return list(facts)  # "rows 2x8, everything else as planned": the rest is of the other lifts
     loaded = facts[told[0] + 1].kind in ("load", "at") or (done and facts[rest - 1].kind in ("bare", "load", "word"))
     alike = loaded if fact.kind == "count" else len({entry.reps for entry in fact.value}) == 1
     if not alike or not 0 < many < len(main) or any(row.side for row in main):

@@ -8,6 +8,7 @@ from bot.reading.items import END, Item
 from bot.reading.little import little
 from bot.reading.scan.compared import uncompared
 from bot.reading.scan.tidied import tidied
+from bot.reading.scan.unsigned import signed
 from planner.units import KG_PER_LB
 
 MOST_OF_OR = 4  # words of "or was it"
@@ -41,7 +42,7 @@ class Scanner:
     """The items of a message, and what every form asks of them."""
 
     def __init__(self, items: Sequence[Item], unit: str, bodyweight_kg: float | None, *, planned: bool = False) -> None:
-        self.items = items = tidied(items if planned else uncompared(items))
+        self.items = items = tidied(signed(items) if planned else uncompared(items))
         # the item at a place; asked so often that a call of Python's own is worth it
         self.at: Callable[[int], Item] = _Places(enumerate(items)).__getitem__
         self.unit = unit

@@ -2,7 +2,8 @@
 
 The lines of `tests/data/plain_speech.txt` are invented; what they mean was judged by hand, by the contract of readings.
 A line is `language | plan | text | reading`. A set is `movement side reps or seconds @load`; `?` is what is asked.
-`tests/data/other_talk.txt` has what is no list of sets, `language | text | reading`, with days and figures of the body.
+`tests/data/told_hastily.txt` has the same without the signs that part clauses. `tests/data/other_talk.txt` has what is
+no list of sets, `language | text | reading`, with days and figures of the body.
 """
 
 import re
@@ -18,19 +19,23 @@ from planner.facts import PlannedSet
 from planner.units import KG_PER_LB
 
 DATA = Path(__file__).parents[2] / "data"
-LINES = (DATA / "plain_speech.txt").read_text(encoding="utf-8").splitlines()
+LINES = [
+    line
+    for name in ("plain_speech.txt", "told_hastily.txt")
+    for line in (DATA / name).read_text(encoding="utf-8").splitlines()
+]
 OTHER_LINES = (DATA / "other_talk.txt").read_text(encoding="utf-8").splitlines()
 ZONE = ZoneInfo("Europe/Berlin")
 SENT = datetime(2027, 6, 16, 18, 30, tzinfo=ZONE)
 PLANNED = re.compile(
-    r"((?P<part>[aw])/)?(?P<movement>\w+):(?P<sets>\d+)x(?P<each>\d+)(?P<unit>s|lr)?(:(?P<load>[\d.]+))?(@(?P<rpe>\d+))?"
+    r"((?P<part>[aw])/)?(?P<movement>\w+):(?P<sets>\d+)x(?P<each>\d+)(?P<unit>slr|s|lr)?(:(?P<load>[\d.]+))?(@(?P<rpe>\d+))?"
 )
 
 PARTS = {None: "main", "a": "accessory", "w": "warm_up"}
 
 
 def plan_of(text: str) -> tuple[PlannedSet, ...] | None:
-    """`pull_up:4x5:20@8;a/dip:3x8:10`; `s` after the reps makes them seconds, `lr` a pair of sides; see `PARTS`."""
+    """`pull_up:4x5:20@8;a/dip:3x8:10`; `s` after the reps makes them seconds, `lr`, `slr` two sides; see `PARTS`."""
     if not text:
         return None
     planned: list[PlannedSet] = []
@@ -38,8 +43,8 @@ def plan_of(text: str) -> tuple[PlannedSet, ...] | None:
         told = PLANNED.fullmatch(part)
         assert told is not None, part
         for _ in range(int(told["sets"])):
-            for side in ("left", "right") if told["unit"] == "lr" else (None,):
-                held = told["unit"] == "s"
+            for side in ("left", "right") if (told["unit"] or "").endswith("lr") else (None,):
+                held = (told["unit"] or "").startswith("s")
                 planned.append(
                     PlannedSet(
                         movement=told["movement"],
