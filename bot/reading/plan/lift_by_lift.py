@@ -60,7 +60,7 @@ def _number(piece: Sequence[Fact]) -> Fact:
     return next(fact for fact in piece if fact.kind == "bare")
 
 
-def rated_by_lift(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+def efforts_by_lift(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "Rpe im letzten Satz: Dips 9, Klimmzüge 8": the effort of that set, lift by lift."""
     known = {row.movement for row in rows}
     out: list[Fact] = []
@@ -79,7 +79,7 @@ def rated_by_lift(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
             if low <= fact.value <= high and set(members(last.value)) & known:
                 parted = any(one.kind == "move" for one in out[:-1] if one.start > led.start)
                 out += [replace(led, start=fact.start, end=fact.start)] if parted else []
-                out.append(Fact("effort", fact.start, fact.end, float(fact.value), {"said": True}))
+                out.append(Fact("effort", fact.start, fact.end, float(fact.value), {"rated": True}))
                 continue
         elif led is not None and fact.kind not in ("move", "sep", "word", "side") and not plan_names(fact) <= {"the"}:
             led = None
@@ -100,7 +100,7 @@ def rated_set(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> 
             while before and before[-1].kind == "word" and not _says_effort(message, before[-1]):
                 before.pop()
             if before and before[-1].kind == "word":
-                out.append(Fact("effort", fact.start, fact.end, float(fact.value), {"said": True}))
+                out.append(Fact("effort", fact.start, fact.end, float(fact.value), {"rated": True}))
                 continue
         out.append(fact)
     return out

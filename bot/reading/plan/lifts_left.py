@@ -38,6 +38,32 @@ def _another_instead(facts: Sequence[Fact], at: int) -> bool:
     return swaps and any(fact.kind == "move" for fact in behind)
 
 
+def lift_denied(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
+    """ "Couldn't warm up, did the rest", "no time to do the dips": only words that deny stand before it.
+
+    "Couldn't feel the dips", "didn't warm up properly" say nothing of that kind.
+    """
+    out = list(facts)
+    for at, fact in enumerate(facts):
+        if fact.kind != "move" and not plan_names(fact) & set(PARTS):
+            continue
+        low, high = clause_start(facts, at), clause_end(facts, at)
+        clause = [one for one in facts[low:high] if one is not fact]
+        words = [message.tokens[n].text for one in facts[low:at] for n in range(one.start, one.end)]
+        tail = [message.tokens[n].text for one in facts[at + 1 : high] for n in range(one.start, one.end)]
+        silent = all(one.kind in ("word", "scheme", "claim") or _denies_little(one) for one in clause)
+        denied = not little("denies_work").isdisjoint(words)
+        denied = denied and all(word in little("denies_work", "beside_denial") for word in words)
+        if silent and denied and all(word in little("behind_denial") for word in tail):
+            out[low] = Fact("plan", facts[low].start, facts[low].end, "skipped", {"names": ["skipped"]})
+    return out
+
+
+def _denies_little(fact: Fact) -> bool:
+    """ "No", "not this", "the"."""
+    return (fact.kind == "fail" and fact.value is None) or plan_names(fact) <= {"the", "instead", "not_this"}
+
+
 def leaving_lifts(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "all done bar the pull-ups": "bar" there is no part of the movement's name."""
     grammar = message.beginning("grammar")

@@ -45,7 +45,7 @@ def _old_first(facts: Sequence[Fact]) -> Sequence[Fact]:
         new = next((n for n in range(at + 1, min(at + NEAR, len(facts))) if facts[n].kind != "word"), at)
         value = facts[new].value if facts[new].kind in ("bare", "effort") else None
         if value is not None and value * 2 in range(2 * EFFORTS.start, 2 * EFFORTS.stop - 1):
-            told = Fact("effort", facts[at - 1].start, facts[new].end, float(value), {"said": True})
+            told = Fact("effort", facts[at - 1].start, facts[new].end, float(value), {"rated": True})
             return [*facts[: at - 1], told, *facts[new + 1 :]]
     return facts
 
