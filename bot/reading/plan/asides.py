@@ -22,11 +22,12 @@ def without_asides(message: Message, facts: Sequence[Fact], rows: Sequence[Row])
     out = _last_but_one(message, _nearly_all(facts), rows)
     out = [fact for at, fact in enumerate(out) if not (_lost_count(out, at) or _came_together(message, out, at))]
     out = [fact for at, fact in enumerate(out) if not (_a_few(message, fact) or _gone(message, out, at))]
+    out = [fact for at, fact in enumerate(out) if not _in_the_end(out, at)]
     out = [fact for at, fact in enumerate(out) if not (_meant_hold(out, at, rows) or _so_left(message, out, at))]
     out = _neither(message, _up_to_set(message, _all_the_others(message, out)))
     out = _each_of_those(out)
     out = _comes_to(message, out)
-    return _sets_of(message, _beyond_all(out, rows))
+    return _sets_of(message, _beyond_all(message, out, rows))
 
 
 def _nearly_all(facts: Sequence[Fact]) -> list[Fact]:
@@ -34,7 +35,7 @@ def _nearly_all(facts: Sequence[Fact]) -> list[Fact]:
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         if "most" in plan_names(fact):
-            rest = [one for one in facts[at + 1 :] if not (one.kind == "sep" or one.kind == "word")]
+            rest = [one for one in facts[at + 1 :] if one.kind not in ("sep", "word", "scheme")]
             only = bool(rest) and "only" in plan_names(rest[0])
             told = [one.kind for one in rest[1:]]
             if only and "fail" in told and ("scope" in told or "last_rep" in told):
@@ -66,6 +67,15 @@ def _a_few(message: Message, fact: Fact) -> bool:
     """ "Fehlten ein paar": no one, and no number."""
     behind = {token.text for token in message.tokens[fact.end : fact.end + 1]}
     return fact.kind == "bare" and bool(fact.note.get("spelled")) and fact.value == 1 and bool(behind & little("a_few"))
+
+
+def _in_the_end(facts: Sequence[Fact], at: int) -> bool:
+    """ "Zum Schluss noch einen fünften Satz": when it was done, where the set is named behind it."""
+    fact = facts[at]
+    if fact.kind != "scope" or fact.note.get("text") not in little("at_the_end"):
+        return False
+    behind = facts[at + 1 : at + 1 + clause_end(facts[at + 1 :])]
+    return any(one.kind == "scope" and isinstance(one.value, int) for one in behind)
 
 
 def _gone(message: Message, facts: Sequence[Fact], at: int) -> bool:
@@ -216,11 +226,16 @@ def _comes_to(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     return out
 
 
-def _beyond_all(facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+def _beyond_all(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "After the four planned sets came one more, 4 with 15": a set beyond those planned."""
     planned = len(main_rows(rows))
     out: list[Fact] = []
-    for fact in facts:
+    for at, fact in enumerate(facts):
+        behind = facts[at + 1 : at + 2]
+        extra = bool(behind) and behind[0].kind == "word" and bool(_texts(message, behind[0]) & little("extra_weight"))
+        if fact.kind == "scope" and fact.value == planned + 1 and extra:
+            out.append(Fact("plan", fact.start, fact.end, "extra_set", {"names": ["extra_set"]}))
+            continue  # "fünfter Satz zusätzlich: 3 mit 12,5"
         if fact.kind == "scope" and fact.value == ("from", planned + 1):
             done = Fact("plan", fact.start, fact.end, "done", {"names": ["done"]})
             comma = Fact("sep", fact.end, fact.end, 1, {"mark": ","})

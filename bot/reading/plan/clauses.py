@@ -174,7 +174,10 @@ def _with_planned_behind(clauses: list[Clause]) -> list[Clause]:
     for clause in clauses:
         before = out[-1] if out else None
         told = [fact for fact in clause.facts if plan_names(fact) != {"the"} and fact.kind != "word"]
+        denied = len(told) == 2 and plan_names(told[0]) == clause.names == {"skipped"} and told[1].kind == "move"
+        denied = denied and before is not None and before.names == {"done"}  # "did dips, not pull-ups"
         only = len(told) == 2 and bool(plan_names(told[0]) & {"instead"}) and told[1].kind == "move"
+        only = only or denied
         if (
             before is not None
             and only
@@ -185,7 +188,7 @@ def _with_planned_behind(clauses: list[Clause]) -> list[Clause]:
             and (any(fact.kind == "rows" for fact in before.facts) or before.names == {"done"})
         ):
             before.facts += clause.facts
-            before.names |= clause.names
+            before.names |= {"instead"} if denied else clause.names
             before.targets = clause.targets
             continue
         out.append(clause)

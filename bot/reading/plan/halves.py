@@ -68,5 +68,6 @@ def _sets_only(message: Message, fact: Fact, facts: Sequence[Fact], at: int) -> 
     """ "Only half of the sets": so many, and nothing else."""
     led = any("only" in plan_names(one) for one in facts[max(0, at - LED) : at])
     words = {token.text for token in message.tokens[fact.start : fact.end]}
+    led = led or not words.isdisjoint(little("only_word"))
     counted = not words.isdisjoint(little("set_words"))
     return led and counted and not any(one.kind in ("rows", "bare", "count") for one in facts)

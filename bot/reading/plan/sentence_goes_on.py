@@ -150,10 +150,13 @@ def _goes_on(before: Sequence[Fact], piece: Sequence[Fact]) -> bool:
     if not any(fact.kind in VALUES or fact.kind == "side" for fact in before):
         known |= {"side"}  # "distracted on the last set of archers, so only one on the right"
     ended = ENDED if values and values[0].kind == "rows" and values[0].note.get("reps") else frozenset()
-    if len(values) != 1 or names - BESIDE - ended or any(fact.kind not in known for fact in piece):
+    two = sorted(_sort(fact) for fact in values) == ["load", "work"]
+    two = two and not any(fact.kind in VALUES for fact in before)  # "a fifth set on top: 3 reps +12.5"
+    if not (len(values) == 1 or two) or names - BESIDE - ended or any(fact.kind not in known for fact in piece):
         return False
     told = {_sort(fact) for fact in before if fact.kind in VALUES}
-    return _sort(values[0]) not in told and (len(values[0].value) == 1 if values[0].kind == "rows" else True)
+    single = all(len(fact.value) == 1 for fact in values if fact.kind == "rows")
+    return single and told.isdisjoint(_sort(fact) for fact in values)
 
 
 def _sort(fact: Fact) -> str:

@@ -278,7 +278,9 @@ def put_in_place(told: Told, clause: Clause, new: str, where: list[int]) -> None
         two_handed = _two_handed(new, row)
         told.keep[at] = not (two_handed and row.side == "right")
         row.movement, row.side = new, None if two_handed else row.side
-    loads = any(fact.kind in ("load", "loads", "at", "instead") for fact in clause.facts)
+    here = told.clauses[told.clauses.index(clause) :]
+    here = [one for one in here if one is clause or (one.sentence == clause.sentence and not one.targets)]
+    loads = any(fact.kind in ("load", "loads", "at", "instead") for one in here for fact in one.facts)
     if not loads and any(told.rows[at].load_open for at in where):
         told.ask("load_kg", clause)
 
