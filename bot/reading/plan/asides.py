@@ -22,7 +22,7 @@ def without_asides(message: Message, facts: Sequence[Fact], rows: Sequence[Row])
     out = _last_but_one(message, _nearly_all(facts), rows)
     out = [fact for at, fact in enumerate(out) if not (_lost_count(out, at) or _came_together(message, out, at))]
     out = [fact for at, fact in enumerate(out) if not (_a_few(message, fact) or _gone(message, out, at))]
-    out = [fact for at, fact in enumerate(out) if not _in_the_end(out, at)]
+    out = [fact for at, fact in enumerate(out) if not _in_the_end(message, out, at)]
     out = [fact for at, fact in enumerate(out) if not (_meant_hold(out, at, rows) or _so_left(message, out, at))]
     out = _neither(message, _up_to_set(message, _all_the_others(message, out)))
     out = _each_of_those(out)
@@ -69,9 +69,12 @@ def _a_few(message: Message, fact: Fact) -> bool:
     return fact.kind == "bare" and bool(fact.note.get("spelled")) and fact.value == 1 and bool(behind & little("a_few"))
 
 
-def _in_the_end(facts: Sequence[Fact], at: int) -> bool:
+def _in_the_end(message: Message, facts: Sequence[Fact], at: int) -> bool:
     """ "Zum Schluss noch einen fünften Satz": when it was done, where the set is named behind it."""
     fact = facts[at]
+    led = " ".join(token.text for token in message.tokens[max(0, fact.start - 1) : fact.end])
+    if fact.kind == "plan" and plan_names(fact) == {"quit"} and led in little("at_the_end"):
+        return True  # "am Schluss noch einer"
     if fact.kind != "scope" or fact.note.get("text") not in little("at_the_end"):
         return False
     behind = facts[at + 1 : at + 1 + clause_end(facts[at + 1 :])]
@@ -80,11 +83,11 @@ def _in_the_end(facts: Sequence[Fact], at: int) -> bool:
 
 def _gone(message: Message, facts: Sequence[Fact], at: int) -> bool:
     """ "The ten kilo plate was gone, so …": why, and no load."""
-    if facts[at].kind != "load" or facts[at].note.get("how"):
+    if facts[at].kind != "load" or facts[at].note.get("how") or not facts[at].value:
         return False
     start = max((n + 1 for n in range(at) if facts[n].kind == "sep"), default=0)
     piece = facts[start : at + clause_end(facts[at:])]
-    silent = all(one.kind == "word" or plan_names(one) <= {"the"} for one in piece if one is not facts[at])
+    silent = all(one.kind == "word" or plan_names(one) == {"the"} for one in piece if one is not facts[at])
     texts = {text for one in piece for text in _texts(message, one)}
     return silent and bool(texts & little("gone"))
 

@@ -60,7 +60,8 @@ def _missing_set(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 def _put_on(message: Message, fact: Fact, behind: Sequence[Fact]) -> Fact:
     """ "Fünf Sekunden draufgelegt": so many more, and not so long."""
     added = bool(behind) and behind[0].kind == "word" and behind[0].start == fact.end
-    if not added or message.tokens[fact.end].text not in little("put_on") or not _so_many(fact):
+    text = message.tokens[fact.end].text if added else ""
+    if text not in little("put_on") or text not in little("step_up") or not _so_many(fact):
         return fact
     if fact.kind != "rows" or fact.value[0].hold_s is None:
         return fact

@@ -81,7 +81,7 @@ def efforts_by_lift(message: Message, facts: Sequence[Fact], rows: Sequence[Row]
                 out += [replace(led, start=fact.start, end=fact.start)] if parted else []
                 out.append(Fact("effort", fact.start, fact.end, float(fact.value), {"rated": True}))
                 continue
-        elif led is not None and fact.kind not in ("move", "sep", "word", "side") and not plan_names(fact) <= {"the"}:
+        elif led is not None and fact.kind not in ("move", "sep", "word", "side") and plan_names(fact) != {"the"}:
             led = None
         out.append(fact)
     return _set_behind_lift(out)

@@ -80,7 +80,9 @@ def _other_side(before: Sequence[Fact], piece: list[Fact]) -> list[Fact]:
     if one is None or other is None or one.value == other.value or len(scopes) != 1:
         return piece
     told = [[fact.kind for fact in clause if fact.kind in VALUES] for clause in (before, piece)]
-    plain = all(fact.kind in ("side", "word", "bare", "rows") or plan_names(fact) <= {"only", "the"} for fact in piece)
+    plain = all(
+        fact.kind in ("side", "word", "bare", "rows") or plan_names(fact) in ({"only"}, {"the"}) for fact in piece
+    )
     if told[0] != told[1] or len(told[1]) != 1 or not plain:
         return piece
     return [Fact("scope", piece[0].start, piece[0].start, scopes[0].value, dict(scopes[0].note)), *piece]
