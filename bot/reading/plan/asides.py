@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.reading.bounds import SENTENCE, clause_end, is_strong
+from bot.reading.bounds import SENTENCE, clause_end, clause_start, is_strong
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -58,7 +58,7 @@ def _came_together(message: Message, facts: Sequence[Fact], at: int) -> bool:
     fact = facts[at]
     if fact.kind != "scheme" or fact.value != "total" or not at or facts[at - 1].kind not in REPS:
         return False
-    start = max((n + 1 for n in range(at) if facts[n].kind == "sep"), default=0)
+    start = clause_start(facts, at)
     words = {message.tokens[n].text for one in facts[start:at] for n in range(one.start, one.end)}
     return bool(words & little("came_together"))
 
@@ -77,7 +77,7 @@ def _in_the_end(message: Message, facts: Sequence[Fact], at: int) -> bool:
         return True  # "am Schluss noch einer"
     if fact.kind != "scope" or fact.note.get("text") not in little("at_the_end"):
         return False
-    behind = facts[at + 1 : at + 1 + clause_end(facts[at + 1 :])]
+    behind = facts[at + 1 : clause_end(facts, at + 1)]
     return any(one.kind == "scope" and isinstance(one.value, int) for one in behind)
 
 
@@ -85,11 +85,9 @@ def _gone(message: Message, facts: Sequence[Fact], at: int) -> bool:
     """ "The ten kilo plate was gone, so …": why, and no load."""
     if facts[at].kind != "load" or facts[at].note.get("how") or not facts[at].value:
         return False
-    start = max((n + 1 for n in range(at) if facts[n].kind == "sep"), default=0)
-    piece = facts[start : at + clause_end(facts[at:])]
+    piece = facts[clause_start(facts, at) : clause_end(facts, at)]
     silent = all(one.kind == "word" or plan_names(one) == {"the"} for one in piece if one is not facts[at])
-    texts = {text for one in piece for text in _texts(message, one)}
-    return silent and bool(texts & little("gone"))
+    return silent and any(_texts(message, one) & little("gone") for one in piece)
 
 
 def _meant_hold(facts: Sequence[Fact], at: int, rows: Sequence[Row]) -> bool:
@@ -133,8 +131,8 @@ def _up_to_set(message: Message, facts: Sequence[Fact]) -> list[Fact]:
         led = out[-1] if out else None
         plan = led is not None and led.kind == "word" and bool(_texts(message, led) & little("plan_of"))
         first = plan and (len(out) == 1 or out[-2].kind == "sep")
-        rest = any("rest" in plan_names(one) for one in facts[at + 1 :])
-        if first and rest and fact.kind == "count" and fact.note.get("only"):
+        only = first and fact.kind == "count" and bool(fact.note.get("only"))
+        if only and any("rest" in plan_names(one) for one in facts[at + 1 :]):
             out.append(Fact("scope", fact.start, fact.end, ("first", int(fact.value)), {"text": ""}))
             out.append(Fact("plan", fact.end, fact.end, "planned", {"names": ["planned"]}))
             continue
@@ -152,7 +150,7 @@ def _all_the_others(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     for at, fact in enumerate(out):
         if "except" not in plan_names(fact) or fact.kind != "plan":
             continue
-        end = at + 1 + clause_end(out[at + 1 :])
+        end = clause_end(out, at + 1)
         piece = out[at + 1 : end]
         moves = [one for one in piece if one.kind == "move"]
         texts = [text for one in piece for text in _texts(message, one)]

@@ -172,7 +172,7 @@ def _load_and_reps(single: Sequence[Fact]) -> bool:
     """Whether no more is told of one set than its load and its reps."""
     kinds = sorted(fact.kind for fact in single)
     if kinds == ["instead", "instead"]:
-        return single[0].value[2] != single[1].value[2]  # "15 instead of 25 kg and 3 instead of 6 reps"
+        return bool(single[0].value[2] != single[1].value[2])  # "15 instead of 25 kg and 3 instead of 6 reps"
     return kinds in (["load", "rows"], ["bare", "load"]) and all(f.value or f.note.get("none") for f in single)
 
 

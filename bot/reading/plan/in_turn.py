@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.reading.bounds import COMMA, THEN
+from bot.reading.bounds import COMMA, SENTENCE, THEN
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -23,10 +23,13 @@ LIGHT, HEAVY = 1 / 3, 2  # of the planned load: what a number is believed to be 
 def told_in_turn(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """The facts, with one list in place of numbers that "then" and "the last one" part, where they are all the sets."""
     out: list[Fact] = []
+    planned = _planned(None, rows)
     at = 0
     while at < len(facts):
-        planned = _planned(facts, at, rows) if facts[at].kind in ("rows", "bare", "repeat") else []
-        found = _run(message, facts, at, planned) if planned else None
+        if facts[at].kind == "move" or facts[at].value == SENTENCE:
+            planned = _planned(facts[at], rows)
+        begins = bool(planned) and facts[at].kind in ("rows", "bare", "repeat")
+        found = _run(message, facts, at, planned) if begins else None
         if found is None:
             out.append(facts[at])
             at += 1
@@ -38,9 +41,8 @@ def told_in_turn(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
     return out
 
 
-def _planned(facts: Sequence[Fact], at: int, rows: Sequence[Row]) -> list[Row]:
-    """The planned sets that a number here may be of: those of the lift named before it, else the main lift's."""
-    named = next((one for one in reversed(facts[:at]) if one.kind == "move" or one.value == 3), None)
+def _planned(named: Fact | None, rows: Sequence[Row]) -> list[Row]:
+    """The planned sets that a number may be of: those of the lift named before it, else the main lift's."""
     if named is not None and named.kind == "move":
         own = [row for row in rows if row.movement in members(named.value) and row.part != "warm_up"]
     else:
@@ -121,10 +123,13 @@ def _small(message: Message, fact: Fact) -> bool:
 def loads_in_turn(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "12.5 kg, then twice 20 kg, then 32.5", "kilos: 15, then 20, 20 again and 25": one load a planned set."""
     out: list[Fact] = []
+    planned = _planned(None, rows)
     at = 0
     while at < len(facts):
-        planned = _planned(facts, at, rows) if facts[at].kind in ("load", "bare", "repeat") else []
-        found = _loads(message, facts, at, planned) if planned and planned[0].load_kg else None
+        if facts[at].kind == "move" or facts[at].value == SENTENCE:
+            planned = _planned(facts[at], rows)
+        begins = bool(planned) and bool(planned[0].load_kg) and facts[at].kind in ("load", "bare", "repeat")
+        found = _loads(message, facts, at, planned) if begins else None
         if found is None:
             out.append(facts[at])
             at += 1

@@ -70,8 +70,8 @@ def _put_on(message: Message, fact: Fact, behind: Sequence[Fact]) -> Fact:
 
 def _beside(before: Sequence[Fact]) -> int | None:
     """The place of the last fact that is no small word: "fehlten mir zwei", "zwei haben gefehlt"."""
-    at = next((n for n in range(len(before) - 1, -1, -1) if not _small(before[n])), None)
-    return at if at is not None and len(before) - at <= MOST_SMALL else None
+    low = max(0, len(before) - MOST_SMALL)
+    return next((n for n in range(len(before) - 1, low - 1, -1) if not _small(before[n])), None)
 
 
 def _small(fact: Fact) -> bool:

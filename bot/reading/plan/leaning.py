@@ -125,9 +125,9 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True
     if _of_each_set(message, facts):
         return True
-    held = any(planned(message)[at].hold_s is not None for at in main_rows(planned(message)))
+    timed = any(planned(message)[at].hold_s is not None for at in main_rows(planned(message)))
     one = [fact for fact in facts if fact.kind == "rows" and len(fact.value) == 1]
-    one = [fact for fact in one if fact.note.get("reps") or (held and fact.value[0].hold_s is not None)]
+    one = [fact for fact in one if fact.note.get("reps") or (timed and fact.value[0].hold_s is not None)]
     if len(one) == 1 and any(fact.kind == "scope" and fact.value == "all" for fact in facts):
         return True  # "3 reps all of them, 20 kg"
     denied = any(f.kind == "fail" and f.note.get("name") == "no" for f in facts)

@@ -29,7 +29,7 @@ def other_loads(told: Told, said: Said) -> bool:
 
 def told_by_how_much(told: Told, said: Said) -> bool:
     """ "As planned only lighter, 15 kg", "more on it today: 32.5 kg": the sentence goes on with the load itself."""
-    here = told.clauses.index(said.clause)
+    here = next(at for at, clause in enumerate(told.clauses) if clause is said.clause)
     return any(
         fact.kind in ("load", "loads", "at", "assist")
         or (fact.kind == "instead" and fact.value[2] in ("kg", "lb"))

@@ -23,11 +23,13 @@ def rated_in_turn(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
     """The facts with one list of efforts, where a sentence tells one for each of the planned sets."""
     facts = _pairs(facts, rows)
     out: list[Fact] = []
+    lifts: dict[str, Fact] = {}  # named so far
     start = 0
     while start < len(facts):
         end = next((at for at in range(start, len(facts)) if ends_sentence(facts[at])), len(facts))
         sentence = facts[start:end]
-        found = _found(message, sentence, _planned(facts[:start], sentence, rows))
+        lifts |= {fact.value.movement: fact for fact in sentence if fact.kind == "move"}
+        found = _found(message, sentence, lifts, rows)
         if found is None:
             out += sentence
         else:
@@ -42,10 +44,13 @@ def rated_in_turn(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
 def _pairs(facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
     """ "6 @7, 6 @7.5, 5 @8, 5 @9": reps and efforts of all planned sets, two lists."""
     many = len(main_rows(rows))
-    for start in range(len(facts)):
+    for start in range(len(facts)) if many >= LEAST else ():
+        begins = facts[start].kind == "bare" and facts[start + 1 : start + 2]
+        if not begins or begins[0].kind not in ("at", "effort"):
+            continue
         told = facts[start : start + WIDE * many - 1]
         reps, rates, marks = told[::WIDE], told[1::WIDE], told[2::WIDE]
-        if many < LEAST or len(told) < WIDE * many - 1 or not all(_reps(one) for one in reps):
+        if len(told) < WIDE * many - 1 or not all(_reps(one) for one in reps):
             continue
         if all(one.kind in ("at", "effort") for one in rates) and all(one.kind == "sep" for one in marks):
             efforts = [value for one in rates for value in _values(one)]
@@ -61,19 +66,22 @@ def _reps(fact: Fact) -> bool:
     return fact.kind == "bare" and fact.value == int(fact.value)
 
 
-def _planned(before: Sequence[Fact], sentence: Sequence[Fact], rows: Sequence[Row]) -> int:
+def _planned(lifts: dict[str, Fact], rows: Sequence[Row]) -> int:
     """How many sets the lift has that efforts are told of: the one named, else the main one."""
-    moves = [fact for fact in [*before, *sentence] if fact.kind == "move"]
-    if len({fact.value.movement for fact in moves}) > 1:
+    if len(lifts) > 1:
         return 0
-    own = [row for row in rows if moves and row.movement in members(moves[0].value) and row.part != "warm_up"]
+    named = [members(fact.value) for fact in lifts.values()]
+    own = [row for row in rows if named and row.movement in named[0] and row.part != "warm_up"]
     own = own or [rows[at] for at in main_rows(rows)]
     return 0 if any(row.side for row in own) else len(own)
 
 
-def _found(message: Message, sentence: Sequence[Fact], planned: int) -> tuple[int, int, list[float]] | None:
+def _found(
+    message: Message, sentence: Sequence[Fact], lifts: dict[str, Fact], rows: Sequence[Row]
+) -> tuple[int, int, list[float]] | None:
     """Where the efforts begin and end, with those before words that say which set each is of; None: no such list."""
     said = next((at for at, fact in enumerate(sentence) if _says_effort(message, fact)), None)
+    planned = _planned(lifts, rows) if said is not None else 0
     if said is None or planned < LEAST:
         return None
     first = last = said

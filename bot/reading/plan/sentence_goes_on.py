@@ -25,18 +25,20 @@ UNSURE = ("all", "over", "rest", "top", "back")
 
 def before_as_planned(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """The facts, with "the rest" for "before that" in a clause that tells no more than that it went as planned."""
+    named = any(fact.kind == "scope" and fact.value not in UNSURE for fact in facts)
+    if not named:
+        return list(facts)
     out: list[Fact] = []
     start = 0
     while start < len(facts):
         end = clause_end(facts, start)
         piece = facts[start:end]
         before = next((fact for fact in piece if _before(message, fact)), None)
-        named = any(fact.kind == "scope" and fact.value not in UNSURE for fact in facts)
         told = piece.index(before) if before is not None else 0
         if before is not None and told and any(fact.kind in VALUES for fact in piece[:told]):
             out += [*piece[:told], Fact("sep", before.start, before.start, 1, {"mark": ","})]
             piece = piece[told:]  # "trotzdem 7 Wdh. davor wie geplant": the stop closes the short word
-        if before is not None and named and _only_as_planned(piece):
+        if before is not None and _only_as_planned(piece):
             rest = Fact("plan", before.start, before.end, "rest", {"names": ["rest"]})
             piece = [rest if fact is before else fact for fact in piece if fact.kind != "scope"]
         out += [*piece, *facts[end : end + 1]]
@@ -62,21 +64,21 @@ def set_goes_on(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) 
 
     Only where the others are told to be as planned, or the second is led by "and" and a word for a change.
     """
+    told = _others_told(facts)
     out: list[Fact] = []
     start = 0
     while start < len(facts):
         end = sentence_end(facts, start)
-        out += _joined(facts, start, end)
+        out += _joined(facts, start, end, told)
         out += facts[end : end + 1]
         start = end + 1
     return out
 
 
-def _joined(facts: Sequence[Fact], start: int, end: int) -> list[Fact]:
+def _joined(facts: Sequence[Fact], start: int, end: int, told: bool) -> list[Fact]:
     out: list[Fact] = []
     clause: list[Fact] = []
     at = start
-    told = _others_told(facts)
     while at < end:
         stop = min(clause_end(facts, at), end)
         piece = list(facts[at:stop])

@@ -64,6 +64,8 @@ def _none_of_it(message: Message, piece: list[Fact]) -> list[Fact]:
     none = [fact for fact in piece if fact.kind == "word" and _says_nothing(message, fact)]
     if [fact.kind for fact in told] != ["side"] or told[0].value not in SIDES or len(none) != 1:
         return piece
+    if any(fact.kind != "scheme" for fact in piece[piece.index(none[0]) + 1 :]):
+        return piece  # "rechts nichts gespürt"
     skipped = Fact("plan", none[0].start, none[0].end, "skipped", {"names": ["skipped"]})
     return [skipped if fact is none[0] else fact for fact in piece]
 

@@ -57,7 +57,7 @@ def other_work(told: Told, said: Said) -> bool:
             row.movement = movement
         told.extra += folded.rows
         return True
-    if all(fact.note.get("same") for fact in said.values) and _for_what_was_left(told, said):
+    if clause.outside and all(fact.note.get("same") for fact in said.values) and _for_what_was_left(told, said):
         return True
     if not said.values and (_other_grip(told, clause) or _on_rings(told, said)):
         return True
@@ -278,8 +278,8 @@ def put_in_place(told: Told, clause: Clause, new: str, where: list[int]) -> None
         two_handed = _two_handed(new, row)
         told.keep[at] = not (two_handed and row.side == "right")
         row.movement, row.side = new, None if two_handed else row.side
-    here = told.clauses[told.clauses.index(clause) :]
-    here = [one for one in here if one is clause or (one.sentence == clause.sentence and not one.targets)]
+    here = [one for one in told.clauses if one.sentence == clause.sentence]
+    here = [one for one in here[[one is clause for one in here].index(True) :] if one is clause or not one.targets]
     loads = any(fact.kind in ("load", "loads", "at", "instead") for one in here for fact in one.facts)
     if not loads and any(told.rows[at].load_open for at in where):
         told.ask("load_kg", clause)

@@ -93,8 +93,7 @@ def take(told: Told, clause: Clause) -> None:
         return
     if so_many_each(told, said) or (said.values and not said.named and told.unclear_in == clause.sentence):
         return
-    vague = not said.values and not told_by_how_much(told, said)
-    if vague and not said.sided and other_weight(told, said):
+    if not said.values and not said.sided and other_weight(told, said) and not told_by_how_much(told, said):
         told.everything = told.everything or "except" in said.names  # "everything, but more weight on the dips"
         lighter(told, clause)
         return
@@ -129,11 +128,12 @@ def take(told: Told, clause: Clause) -> None:
     if not said.values:
         if said.sided and one_side_only(told, said):
             return
-        if vague and said.names & {"less", "more"} and all(fact.kind in ("plan", "move") for fact in clause.facts):
+        vague = said.names & {"less", "more"} and all(fact.kind in ("plan", "move") for fact in clause.facts)
+        if vague and not told_by_how_much(told, said):
             # "same but heavier": by how much is not said
             told.ask("load_kg", clause)
             return
-        if vague and other_loads(told, said):
+        if other_loads(told, said) and not told_by_how_much(told, said):
             lighter(told, clause)  # "did everything a bit lighter", "done but went lighter"
             return
         only_named(told, said)
