@@ -52,6 +52,7 @@ from bot.reading.plan.of_several import (
     shared_change,
     so_many_of_them,
 )
+from bot.reading.plan.one_by_one import values_one_by_one
 from bot.reading.plan.only_so_often import only_so_often
 from bot.reading.plan.others_counted import others_counted, places_counted
 from bot.reading.plan.outcomes import by_outcome
@@ -136,6 +137,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (places_counted, "scope bare"),
     (others_counted, "scope bare"),
     (missed_by_reps, "fail rows"),
+    (values_one_by_one, "bare|load|loads|rows|effort"),
     (parts_of_lift, "count|rows scope|bare"),
     (first_then_rest, "=rest|scope rows|count"),
     (rest_instead, "=instead bare word"),
