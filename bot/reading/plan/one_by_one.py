@@ -149,4 +149,5 @@ def _loads(message: Message, first: Fact, run: _Run, sets: Sequence[Row]) -> boo
     if not all(row.load_kg for row in sets) or not all(near_load(value, sets) for value in run.kg):
         return False
     sure = run.unit or _named(message, first, "load_names")
-    return sure or not all(near_reps(value, sets) for value in run.values)
+    halves = any(value != int(value) for value in run.values)
+    return sure or halves or not any(near_reps(value, sets) for value in run.values)

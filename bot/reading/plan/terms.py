@@ -45,6 +45,7 @@ from bot.reading.plan.more_of_another import more_of_another
 from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_only, reps_in_figures, sets_of_so_many
 from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers
 from bot.reading.plan.of_each_lift import of_each_lift
+from bot.reading.plan.of_holds import planned_holds
 from bot.reading.plan.of_several import (
     a_set_left_out,
     change_restated,
@@ -94,6 +95,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 # In their order, each with the facts without which it changes nothing.
 RULES: tuple[tuple[Rule, str], ...] = (
     (more_of_another, "move|'sets_put_on =extra_set|=by|count|rows|'sets_put_on|'on_top"),
+    (planned_holds, "flag|scheme|rows|delta|=holds|repeat"),
     (named_and_counted, "=by move"),
     (both_halves, "=most side"),
     (nothing_but, "=not =except"),
