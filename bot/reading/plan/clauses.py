@@ -94,7 +94,7 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
                     clause.outside.append(fact)
         for fact, after in zip(clause.facts, clause.facts[1:], strict=False):
             named = after.kind == "move" or plan_names(after) & set(PARTS)
-            if fact.kind == "fail" and fact.note.get("name") == "no" and named:
+            if fact.kind == "fail" and fact.note.get("name") == "no" and named and not _partly(clause, after):
                 clause.names.add("skipped")
             so_so = next((str(one.value) for one in clause.facts if one.start == after.end), "") in little("not_so")
             if after.kind == "fail" and after.note.get("weak") and fact.kind == "move" and not so_so:
@@ -295,6 +295,12 @@ def _only_value(clause: Clause) -> bool:
     silent = ("word", "scheme", "bare", "rows", "side", "load", "instead")
     told = any(fact.kind in ("bare", "rows", "load", "instead") for fact in clause.facts)
     return told and all(fact.kind in silent or plan_names(fact) <= BESIDE_VALUE for fact in clause.facts)
+
+
+def _partly(clause: Clause, named: Fact) -> bool:
+    """ "No calenté bien": something was done of what is named, and not well."""
+    behind = next((fact for fact in clause.facts if fact.start == named.end), None)
+    return behind is not None and ("fine" in plan_names(behind) or str(behind.value) in little("thoroughly"))
 
 
 def _denied(clause: Clause) -> None:

@@ -39,7 +39,7 @@ from bot.reading.plan.going_on import listed_of_side, ranges_of_sets, then_list
 from bot.reading.plan.ground import planned
 from bot.reading.plan.in_place import ended_as, in_place_of, old_first, parted_instead, rest_instead
 from bot.reading.plan.lacking import reps_lacked
-from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
+from bot.reading.plan.lifts_left import leaving_lifts, lift_denied, lift_not_managed
 from bot.reading.plan.missed_reps import all_but_a_rep, every_rep_but, rep_of_a_set, rep_tried
 from bot.reading.plan.more_of_another import more_of_another
 from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_only, reps_in_figures, sets_of_so_many
@@ -162,6 +162,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (sets_of_so_many, "rows"),
     (named_by_reps, "=the word bare"),
     (lift_not_managed, "fail move|=part_warm_up|=part_main|=part_accessory|=part_skill"),
+    (lift_denied, "word|fail|plan move|=part_warm_up|=part_main|=part_accessory|=part_skill 'denies_work"),
     (leaving_lifts, "=done|=planned|=all_lifts move"),
     (ticked_off, "sep|fail move|side|=part_warm_up|=part_main|=part_accessory|=part_skill|=rest|=holds"),
     (without_reasons, "word fail|plan|load|bare|rows|count"),
