@@ -140,7 +140,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (others_counted, "scope bare"),
     (missed_by_reps, "fail rows"),
     (values_one_by_one, "bare|load|loads|rows|effort"),
-    (parts_of_lift, "count|rows scope|bare"),
+    (parts_of_lift, "count|rows"),
     (first_then_rest, "=rest|scope rows|count"),
     (rest_instead, "=instead bare word"),
     (old_first, "=instead bare|load|rows"),
