@@ -12,7 +12,7 @@ from bot.reading.bounds import ends_sentence
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
-from bot.reading.plan.ground import plan_names
+from bot.reading.plan.ground import PARTS, plan_names
 from bot.reading.plan.value import LEAST_LOAD, MORE_REPS, MOST_LOAD
 from bot.reading.unreal import NUMBERS
 
@@ -65,7 +65,7 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
     sentence = 0
     excepted = goes_on = False
     # Beside a plan "sets 1-3 at 22.5, 4 and 5 at 20" goes on too, and "first set 22.5, rest 20".
-    silent = {"bare", "load", "sep"} | ({"at", "plan", "scope"} if message.context.today else set())
+    silent = {"bare", "load", "sep"} | ({"at", "plan", "scope", "rows"} if message.context.today else set())
     told = {"bare", "rows", "load"} | ({"at", "count", "effort", "efforts"} if message.context.today else set())
     leaning = _leaning_sentences(facts) if message.context.today else frozenset()
     brief = bool(message.context.today) and (_of_all_sets(facts) or _load_of_day(message, facts))
@@ -197,7 +197,8 @@ def _sentence(facts: Sequence[Fact], start: int) -> Sequence[Fact]:
 def _only_named(after: Sequence[Fact]) -> bool:
     """Whether a movement, and no more, is what was missed."""
     told = [fact for fact in after if fact.value != "the" and fact.kind != "word"]
-    return bool(told) and told[0].kind == "move" and (len(told) < 2 or told[1].kind == "sep")
+    named = bool(told) and (told[0].kind == "move" or bool(plan_names(told[0]) & set(PARTS)))
+    return named and (len(told) < 2 or told[1].kind == "sep")
 
 
 def not_managed(message: Message, fact: Fact) -> bool:
