@@ -119,6 +119,7 @@ def _only_named(message: Message, facts: Sequence[Fact]) -> bool:
 
 def _asked(message: Message, facts: list[Fact], clauses: list[Clause]) -> Ask | None:
     """What must be asked before anything is taken from the plan: "as last time", a load mended."""
+    almost = _all_but_told(message, clauses)  # "almost all of it!! the last one was 4 and not 7"
     for name in ("last_time", "most"):
         only = [clause for clause in clauses if "only" in clause.names and clause.targets]
         if name == "most" and any("most" not in clause.names for clause in only):
@@ -126,7 +127,7 @@ def _asked(message: Message, facts: list[Fact], clauses: list[Clause]) -> Ask | 
         if name == "most" and _then_told(clauses):
             continue  # "half of it so far: pull-ups complete, dips will follow"
         fact = next((f for clause in clauses for f in clause.facts if name in plan_names(f)), None)
-        if fact is not None:
+        if fact is not None and not (almost and name == "most"):
             return Ask("sets", message.span(fact.start, fact.end))
     whole = next((f for f in facts if f.kind == "ask" and f.note.get("whole")), None)
     if whole is not None:
@@ -137,8 +138,26 @@ def _asked(message: Message, facts: list[Fact], clauses: list[Clause]) -> Ask | 
     vague = _vague(facts, clauses)
     if vague is not None:
         return Ask("sets", message.span(vague.start, vague.end))
-    mending = mended(message, facts)
+    mending = None if almost else mended(message, facts)
     return Ask("load_kg", message.span(mending.start, mending.end)) if mending is not None else None
+
+
+def _all_but_told(message: Message, clauses: Sequence[Clause]) -> bool:
+    """Whether words for almost all are followed by what it was that fell short: then all else was done."""
+    said = next((clause for clause in clauses if "most" in clause.names), None)
+    fact = next((f for f in said.facts if "most" in plan_names(f)), None) if said is not None else None
+    if said is None or fact is None or message.tokens[fact.start].text not in little("nearly"):
+        return False
+    behind = clauses[[clause is said for clause in clauses].index(True) + 1 :]
+    told = any(
+        any(f.kind == "scope" and f.value != "all" for f in clause.facts)
+        and any(f.kind in ("rows", "bare", "instead", "delta", "load") for f in clause.facts)
+        for clause in behind
+    )
+    if told:
+        said.names.discard("most")
+        said.names.add("done")
+    return told
 
 
 def _then_told(clauses: Sequence[Clause]) -> bool:

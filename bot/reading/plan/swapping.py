@@ -131,12 +131,18 @@ def _where_planned(told: Told, said: Said) -> bool:
     """ "Chin-ups where it said pull-ups", "chin-up grip for the pull-ups": two lifts of one pattern, and the word."""
     clause = said.clause
     moves = [fact for fact in clause.facts if fact.kind == "move"]
-    if len(moves) != 2 or clause.outside != moves[:1] or said.values or said.names - {"the", "same"}:
+    if len(moves) != 2 or said.values or said.names - {"the", "same"}:
+        return False
+    if clause.outside == moves[1:]:  # "where it said chins I did pull-ups"
+        led = [token.text for token in told.message.tokens[clause.facts[0].start : moves[0].start]]
+        return bool(little("where_planned") & set(led)) and bool(little("it_said") & set(led))
+    if clause.outside != moves[:1]:
         return False
     words = [token.text for token in told.message.tokens[moves[0].end : moves[1].start]]
     new = moves[0].value.movement
     alike = {movement(told.rows[at].movement or new).pattern for at in clause.targets}
-    return not new.startswith("?") and alike == {movement(new).pattern} and bool(little("where_planned") & set(words))
+    alike_ = alike == {movement(new).pattern} or bool(little("it_said") & set(words))
+    return not new.startswith("?") and alike_ and bool(little("where_planned") & set(words))
 
 
 def _in_place(told: Told, said: Said) -> bool:
@@ -201,12 +207,15 @@ def swapped(told: Told, said: Said) -> bool:
     """
     clause = said.clause
     move = clause.outside[0]
-    targets = clause.targets or main_rows(told.rows)
+    just_left = told.left[1] if told.left[0] == clause.sentence else []  # "no rows today, push-ups in their place"
+    targets = clause.targets or just_left or main_rows(told.rows)
     told.sticky, told.sticky_at = targets, clause.sentence
     if move.value.movement.startswith("?"):
         told.ask("movement", clause)
         return True
     if not any(fact.kind in ("rows", "bare") for fact in said.values):
+        for at in just_left:
+            told.keep.pop(at, None)
         put_in_place(told, clause, move.value.movement, targets)
         clause.targets = targets
         return not said.values
@@ -249,7 +258,7 @@ def put_in_place(told: Told, clause: Clause, new: str, where: list[int]) -> None
     A dumbbell or a bar has always some weight: where nobody says that it was the same, it is asked.
     """
     free = new in FREE_WEIGHTS and any(told.rows[at].load_kg for at in where)
-    same = free and _same_said(told, clause)
+    same = _same_said(told, clause) if free else new in LOADED and _same_load_said(told, clause)
     for at in where:
         row = told.rows[at]
         if not goes_over(new, row) and not (same and row.load_kg):
@@ -266,6 +275,22 @@ def _two_handed(new: str, row: Row) -> bool:
     """Whether a pair of sets by side is one set of what stands in their place: hangs of both hands."""
     by_side = row.side is not None and row.movement is not None and movement(row.movement).one_sided
     return by_side and not movement(new).one_sided and new not in FREE_WEIGHTS
+
+
+def _same_load_said(told: Told, clause: Clause) -> bool:
+    """ "Dips instead of chins, same sets, reps and weight", "…, all else the same": whether the load stayed too."""
+    for one in told.clauses:
+        if one.sentence - clause.sentence not in (0, 1) or not one.facts:
+            continue
+        if any(fact.kind == "load" and fact.note.get("same") for fact in one.facts):
+            return True
+        if {"rest", "same"} <= one.names or {"rest", "planned"} <= one.names:
+            return True
+    behind = [one for one in told.clauses if one.sentence - clause.sentence in (0, 1)]
+    said = any(one.names & {"same", "planned"} for one in behind)
+    tokens = told.message.tokens
+    start = next((one.facts[0].start for one in behind if one.facts), 0)
+    return said and any(token.text in little("load_word") for token in tokens[start:])
 
 
 def _same_said(told: Told, clause: Clause) -> bool:

@@ -20,6 +20,7 @@ from bot.reading.plan.counted import (
     so_many_done,
     the_sets_of,
 )
+from bot.reading.plan.counted_again import counted_again, said_times
 from bot.reading.plan.departures import (
     all_but_lift,
     but_for,
@@ -27,24 +28,31 @@ from bot.reading.plan.departures import (
     but_then,
     ended_behind,
     last_of_lift,
+    left_at,
+    less_by_sign,
     missed_once,
     nth_go,
     stopped_after,
     stopped_at_reps,
+    stopped_before,
     taken_off,
 )
 from bot.reading.plan.dropped_lift import lift_dropped_to
+from bot.reading.plan.each_so_many import each_so_many, not_reached
 from bot.reading.plan.each_set_of import each_set_of, list_behind
-from bot.reading.plan.going_on import listed_of_side, ranges_of_sets, then_list
+from bot.reading.plan.going_on import listed_of_sets, listed_of_side, ranges_of_sets, then_list
 from bot.reading.plan.ground import planned
+from bot.reading.plan.help_changed import help_changed
 from bot.reading.plan.in_place import ended_as, in_place_of, old_first, parted_instead, rest_instead
+from bot.reading.plan.in_running_order import in_running_order
 from bot.reading.plan.lacking import reps_lacked
 from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
-from bot.reading.plan.missed_reps import all_but_a_rep, rep_of_a_set, rep_tried
+from bot.reading.plan.missed_reps import all_but_a_rep, rep_numbered, rep_of_a_set, rep_tried
 from bot.reading.plan.more_of_another import more_of_another
 from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_only, reps_in_figures, sets_of_so_many
 from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers
 from bot.reading.plan.of_each_lift import of_each_lift
+from bot.reading.plan.of_one_set import did_it_so
 from bot.reading.plan.only_so_often import only_so_often
 from bot.reading.plan.others_counted import others_counted, places_counted
 from bot.reading.plan.outcomes import by_outcome
@@ -52,6 +60,12 @@ from bot.reading.plan.paused import stops_denied
 from bot.reading.plan.quoted import quoted_pieces
 from bot.reading.plan.rated_instead import rated_instead
 from bot.reading.plan.reasons import without_reasons
+from bot.reading.plan.said_again import (
+    numbers_of_lift,
+    of_another_too,
+    planned_scheme_denied,
+    sets_of_each,
+)
 from bot.reading.plan.sets_of_lift import all_so_many, sets_more_of_lift
 from bot.reading.plan.short import (
     all_but_for,
@@ -91,7 +105,19 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (reps_in_figures, "rows|load"),
     (sets_more_of_lift, "delta|bare move"),
     (all_so_many, "bare scope move"),
-    (reps_lacked, "rows|bare|word 'lacked|'slipped|fail"),
+    (reps_lacked, "rows|bare|word 'lacked|'slipped|'short_of_goal|fail"),
+    (said_times, "repeat rows"),
+    (help_changed, "assist|load"),
+    (planned_scheme_denied, "rows mend|fail|=instead"),
+    (numbers_of_lift, "move bare sep"),
+    (sets_of_each, "move count bare"),
+    (of_another_too, "sep move delta|count"),
+    (each_so_many, "bare|load scope|=turned_to"),
+    (not_reached, "=skipped bare|rows"),
+    (left_at, "=skipped|=quit move count|scope"),
+    (stopped_before, "=quit scope word"),
+    (did_it_so, "=done scope bare|rows|load"),
+    (in_running_order, "rows|count|scope sep bare|rows"),
     (hold_named, "scope flag"),
     (but_for, "=planned"),
     (but_only, "scheme =done|=planned|=all_lifts|=same"),
@@ -105,6 +131,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (lift_dropped_to, "=skipped move|scope bare|load|count"),
     (nth_go, "scheme scope bare"),
     (by_so_much, "bare|load"),
+    (less_by_sign, "assist"),
     (taken_off, "=off bare|load"),
     (ended_behind, "=quit scope|count word|=stopped"),
     (stopped_after, "=quit|=stopped|=skipped move scope|count"),
@@ -132,6 +159,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (names_joined, "word plan|scope|move"),
     (side_goes_on, "side scope|bare sep"),
     (all_but_a_rep, "scope|rows =except"),
+    (rep_numbered, "fail word bare scope"),
     (rep_tried, "scope scheme fail"),
     (rep_of_a_set, "scope fail"),
     (singles_named, "rows"),
@@ -151,6 +179,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (all_of_them, "scope|=the"),
     (too_heavy, "bare|load word"),
     (in_place_of, "=instead rows"),
+    (listed_of_sets, "scope bare sep"),
     (then_list, "bare sep scope|rows"),
     (named_only, "rows"),
     (sets_instead, "instead move"),
@@ -160,6 +189,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (reps_a_set, "rows word"),
     (of_everything, "bare word =all_lifts"),
     (value_again, "rows move =fine|=done|=planned"),
+    (counted_again, "bare|count"),
     (by_outcome, "rows|side"),
 )
 TERMS = Rules(RULES)

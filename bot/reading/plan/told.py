@@ -28,12 +28,13 @@ from bot.reading.plan.leaving import (
     all_of_side,
     first_only,
     left_out,
+    load_left,
     no_time_for_it,
     one_side_only,
     put_off,
 )
 from bot.reading.plan.meant import meant
-from bot.reading.plan.other_loads import lighter, other_loads, other_weight
+from bot.reading.plan.other_loads import lighter, other_loads, other_weight, told_next
 from bot.reading.plan.paused import paused
 from bot.reading.plan.ranged import ranged
 from bot.reading.plan.state import Said, Told
@@ -95,7 +96,7 @@ def take(told: Told, clause: Clause) -> None:
         told.everything = told.everything or "except" in said.names  # "everything, but more weight on the dips"
         lighter(told, clause)
         return
-    if banded(told, said):
+    if banded(told, said) or load_left(told, said):
         return
     if (
         missed_there(told, said)
@@ -124,6 +125,9 @@ def take(told: Told, clause: Clause) -> None:
     if not said.values:
         if said.sided and one_side_only(told, said):
             return
+        heavier = said.names & {"less", "more"} and all(fact.kind in ("plan", "move", "word") for fact in clause.facts)
+        if heavier and told_next(told, clause):
+            return
         if said.names & {"less", "more"} and all(fact.kind in ("plan", "move") for fact in clause.facts):
             # "same but heavier": by how much is not said
             told.ask("load_kg", clause)
@@ -133,6 +137,8 @@ def take(told: Told, clause: Clause) -> None:
             return
         only_named(told, said)
         return
+    if all(fact.kind == "assist" and fact.value is None for fact in said.values) and told_next(told, clause):
+        return  # "needed more help today, 20 kg on the pulley"
     if all(fact.kind == "assist" and fact.value is None for fact in said.values):
         told.ask("assist_kg", clause)  # "the last one with help": of how many kilograms is not said
         return

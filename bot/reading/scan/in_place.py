@@ -97,6 +97,8 @@ def _instead_of(s: Scanner, j: int) -> int | None:
         return j
     if (mark.text == "," or mark.has("sep", "and")) and s.at(j + 1).has("plan", "instead"):
         return j + 1
+    if mark.has("plan", "every") and s.at(j + 1).has("plan", "instead"):
+        return j + 1  # "25 s each time and not 20"
     if mark.value is not None or mark.kind not in BETWEEN:
         return None
     if mark.has("plan") and not mark.has("plan", "off", "took", "done", "every"):
