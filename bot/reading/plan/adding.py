@@ -72,6 +72,10 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
     """ "One set of dips less", "ein Satz Chin-ups mehr": so many of the last; whether that is what is said."""
     names, rows = said.names, told.rows
     counted = next((f for f in said.values if f.kind == "count" and not f.note.get("of_plan")), None)
+    if counted is not None and counted.note.get("was"):
+        return False  # "all done, but two sets of dips instead of three"
+    if counted is not None and "minus" in names:
+        names.add("less")  # "a las flexiones le quité una serie"
     if counted is not None and not counted.note.get("stopped") and _missing(told, said):
         names.add("less")  # "all done, two sets of dips still missing"
     elif counted is not None and (counted.note.get("more") or ("only" not in names and _on_top(told, said, counted))):
@@ -101,7 +105,12 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
     targets = [at for own in each for at in own] or said.clause.targets or main_rows(rows)
     if "except" in names and "less" not in names:
         told.everything = True  # "all but one set of dips"
-    if names & {"less", "except"}:
+    sides = {fact.value for fact in said.clause.facts if fact.kind == "side"} & {"left", "right"}
+    if names & {"less", "except"} and len(sides) == 1 and any(rows[at].side in sides for at in targets):
+        own = [at for at in targets if rows[at].side in sides]
+        for at in own[-count:]:
+            told.keep[at] = False  # "todo, pero con la derecha una serie menos"
+    elif names & {"less", "except"}:
         for own in each or [targets]:
             for at in own[-count * told.step(own[-1]) :]:
                 told.keep[at] = False

@@ -369,11 +369,11 @@ def _fine_and_added(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
 
 
 def _part_and_lists(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
-    """ "Warm-up ok, dips 3x5 with 20, rows 2x12": a part that was done, and planned lifts with their sets."""
+    """ "Warm-up done, dips 3x5 with 20, rows 2x12": a part that was done, and planned lifts with their sets."""
     known = {row.movement for row in rows}
     moves = [fact for fact in facts if fact.kind == "move"]
     done = [names for clause in clauses(facts) if (names := _told_by_name(clause)) & set(PARTS)]
-    told = any(names & {"fine", "done", "planned"} for names in done)
+    told = any(names & {"done", "planned"} for names in done)
     return told and len(moves) > 1 and all(set(members(move.value)) & known for move in moves)
 
 

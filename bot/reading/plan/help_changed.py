@@ -27,7 +27,7 @@ def help_changed(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
         suffix = fact.kind == "assist" and fact.value is None and bool(fact.note.get("suffix"))
         if suffix and before is not None and before.end == fact.start and before.kind in ("load", "delta"):
             if before.kind == "load" and before.value:
-                out[-1] = replace(before, kind="assist", end=fact.end, note={})
+                out[-1] = replace(before, end=fact.end)  # said of sets with help, a load is their help
             continue
         amount = fact.value if fact.kind in ("assist", "load") else None
         small = bool(amount) and amount <= MOST_CHANGE * min(helps) and not fact.note.get("none")
@@ -49,6 +49,8 @@ def _sign(message: Message, facts: Sequence[Fact], at: int) -> int:
     clause = facts[clause_start(facts, at) : clause_end(facts, at)]
     names = set().union(*(plan_names(one) for one in clause))
     words = {token.text for one in clause for token in message.tokens[one.start : one.end]}
+    grammar = message.beginning("grammar")
+    names |= {hit.name for at in range(fact.start, fact.end) for hit in grammar[at] if hit.table == "plan"}
     less = bool(names & {"minus", "less"}) or bool(words & little("step_down"))
     more = bool(names & {"more"} or ("by" in names and not less)) or bool(words & little("step_up"))
     return -1 if less else 1 if more else 0

@@ -14,6 +14,7 @@ from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import members, plan_names
 from bot.reading.plan.value import near_reps
 
+HALF = 0.5  # of the planned load: less is hardly hung on the belt for the same reps
 MOST_WORDS = 4  # in a clause that only says "of the dips too"
 
 
@@ -47,6 +48,7 @@ def numbers_of_lift(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
         move = fact if fact.kind == "move" else None if fact.kind == "sep" and fact.value == SENTENCE else move
         pair = out[-2:]
         joined = [one.kind for one in pair] == ["bare", "sep"] and pair[1].note.get("mark") == "and"
+        joined = joined and not any(one.kind == "scope" for one in out[clause_start(out, len(out) - 1) :])
         if fact.kind == "bare" and joined and move is not None and _one_list(out[:-2], move):
             own = [row for row in rows if row.movement in members(move.value)]
             two = (pair[0].value, fact.value)
@@ -99,6 +101,85 @@ def planned_scheme_denied(message: Message, facts: Sequence[Fact], rows: Sequenc
     if denied == [first] and no and words & little("but_rather"):
         return [*facts[: first - 1], *facts[second:]]
     return facts
+
+
+def all_of_lift(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "Todo lo de flexiones": the lift."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        behind = facts[at + 1 : at + 4]
+        words = [_text(message, one) for one in behind[:2]]
+        of_lift = [one.kind for one in behind] == ["word", "word", "move"]
+        of_lift = of_lift and words[0] in little("all_that") and words[1] in little("of")
+        if of_lift and (fact.kind, fact.value) == ("scope", "all"):
+            continue
+        out.append(fact)
+    return out
+
+
+def cut_by_sets(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "Recorté una serie en fondos": so many less."""
+    return [
+        Fact("plan", fact.start, fact.end, "less", {"names": ["less"]})
+        if fact.kind == "word" and _text(message, fact) in little("cut_by") and after.kind == "count"
+        else fact
+        for fact, after in zip(facts, [*facts[1:], Fact("sep", 0, 0, 3)], strict=True)
+    ]
+
+
+def set_on_top(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
+    """ "Dropped to 15 and got four more in an extra set": the reps, and the load, of the set on top."""
+    for at in range(1, len(facts) - 1):
+        number, more = facts[at - 1], facts[at]
+        behind = facts[at + 1]
+        if number.kind != "bare" or "more" not in plan_names(more) or "extra_set" not in plan_names(behind):
+            continue
+        low = clause_start(facts, at - 1)
+        reps = Fact("rows", number.start, number.end, [Entry(int(number.value))], {"one": True, "reps": True})
+        before = list(facts[: at - 1])
+        load = before[low - 2] if low > 1 and before[low - 1].note.get("mark") == "and" else None
+        if load is not None and load.kind == "load" and "turned_to" in plan_names(before[low - 3]):
+            comma = Fact("sep", load.start, load.start, 1, {"mark": ","})
+            return [*before[: low - 3], comma, behind, reps, load, *facts[at + 2 :]]
+        return [*before, behind, reps, *facts[at + 2 :]]
+    return facts
+
+
+def not_finished(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "No completé dominadas: 8, 8, 7 y 3": what they came to is told, and nothing left out."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        if fact.kind == "plan" and _text(message, fact) in little("not_finished"):
+            end = next((n for n in range(at, len(facts)) if facts[n].kind == "sep" and facts[n].value == SENTENCE), None)
+            own = facts[at:end]
+            if any(one.kind == "rows" and len(one.value) > 1 for one in own) and any(one.kind == "move" for one in own):
+                fact = Fact("word", fact.start, fact.end, None, {"noise": True})
+        out.append(fact)
+    return out
+
+
+def loads_beside_scheme(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
+    """ "15 - 20 - 20 - 35, 4x7" of planned fours of seven with 20: the loads of those sets."""
+    told = [at for at, fact in enumerate(facts) if fact.kind == "rows"]
+    main = [rows[at] for at in main_rows(rows)]
+    if len(told) != 2 or any(fact.kind in ("load", "loads", "bare") for fact in facts) or not main:
+        return facts
+    plain = next((at for at in told if facts[at].note.get("plain")), None)
+    listed = next((at for at in told if at != plain and facts[at].note.get("list")), None)
+    if plain is None or listed is None or [one.reps for one in facts[plain].value] != [row.reps for row in main]:
+        return facts
+    numbers = [float(one.reps or 0) for one in facts[listed].value]
+    heaviest = max(row.load_kg or 0.0 for row in main)
+    loads = heaviest and all(HALF * heaviest <= kg <= 2 * heaviest and not near_reps(kg, main) for kg in numbers)
+    if len(numbers) != len(main) or not loads:
+        return facts
+    entries = [replace(one, load_kg=kg) for one, kg in zip(facts[plain].value, numbers, strict=True)]
+    made = Fact("rows", facts[plain].start, facts[plain].end, entries, {"list": True})
+    return [made if at == plain else fact for at, fact in enumerate(facts) if at != listed]
+
+
+def _text(message: Message, fact: Fact) -> str:
+    return " ".join(token.text for token in message.tokens[fact.start : fact.end])
 
 
 def _takes_away(fact: Fact) -> bool:

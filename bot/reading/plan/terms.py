@@ -10,6 +10,15 @@ from bot.reading.plan.a_set import of_everything, reps_a_set
 from bot.reading.plan.all_of_them import all_of_them
 from bot.reading.plan.all_told import all_told, both_halves, nothing_added, nothing_but
 from bot.reading.plan.besides import so_many_words, told_besides
+from bot.reading.plan.by_one_side import (
+    counted_by_side,
+    one_side_of_next,
+    pair_of_set,
+    that_side,
+    times_of_pair,
+    up_to_of_side,
+    which_of_side,
+)
 from bot.reading.plan.by_so_much import by_so_much
 from bot.reading.plan.counted import (
     hold_lift_counted,
@@ -61,9 +70,14 @@ from bot.reading.plan.quoted import quoted_pieces
 from bot.reading.plan.rated_instead import rated_instead
 from bot.reading.plan.reasons import without_reasons
 from bot.reading.plan.said_again import (
+    all_of_lift,
+    cut_by_sets,
+    loads_beside_scheme,
+    not_finished,
     numbers_of_lift,
     of_another_too,
     planned_scheme_denied,
+    set_on_top,
     sets_of_each,
 )
 from bot.reading.plan.sets_of_lift import all_so_many, sets_more_of_lift
@@ -79,6 +93,7 @@ from bot.reading.plan.short import (
 from bot.reading.plan.side_goes_on import side_goes_on
 from bot.reading.plan.singles import singles_named
 from bot.reading.plan.so_many_more import said_once_more
+from bot.reading.plan.this_not_that import neither, that_instead, this_not_that
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.too_heavy import too_heavy
 from bot.reading.plan.up_to import up_to
@@ -116,6 +131,21 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (not_reached, "=skipped bare|rows"),
     (left_at, "=skipped|=quit move count|scope"),
     (stopped_before, "=quit scope word"),
+    (that_side, "side word"),
+    (counted_by_side, "count side bare"),
+    (times_of_pair, "rows side bare"),
+    (which_of_side, "count scope side"),
+    (one_side_of_next, "rows scope side =only"),
+    (up_to_of_side, "side scope =stopped|=reached"),
+    (pair_of_set, "scope bare sep"),
+    (this_not_that, "=skipped|=instead|=not_this move sep"),
+    (that_instead, "word =instead move"),
+    (neither, "=skipped move scope"),
+    (all_of_lift, "scope word move"),
+    (cut_by_sets, "word count"),
+    (set_on_top, "=extra_set bare"),
+    (not_finished, "=skipped rows"),
+    (loads_beside_scheme, "rows"),
     (did_it_so, "=done scope bare|rows|load"),
     (in_running_order, "rows|count|scope sep bare|rows"),
     (hold_named, "scope flag"),

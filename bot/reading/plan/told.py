@@ -128,7 +128,9 @@ def take(told: Told, clause: Clause) -> None:
         heavier = said.names & {"less", "more"} and all(fact.kind in ("plan", "move", "word") for fact in clause.facts)
         if heavier and told_next(told, clause):
             return
-        if said.names & {"less", "more"} and all(fact.kind in ("plan", "move") for fact in clause.facts):
+        if said.names & {"less", "more"} and all(
+            fact.kind in ("plan", "move") for fact in clause.facts
+        ) and not clause.outside:
             # "same but heavier": by how much is not said
             told.ask("load_kg", clause)
             return
@@ -158,7 +160,9 @@ def take(told: Told, clause: Clause) -> None:
                 told.work.session_rpe = fact.value
         return
     targets = clause.targets or of_excepted(told, said) or those_after(told, said)
-    targets = targets or of_another(told, said) or told.sticky
+    targets = targets or of_another(told, said)
+    of_all = "all_lifts" in said.names and any(fact.kind == "delta" for fact in said.values)
+    targets = targets or ([] if of_all else told.sticky)  # "…, 2.5 kg less on each"
     if not clause.targets and rest:
         # "pull-ups with 25 the first, the rest with 22.5"
         targets = [at for at in targets if not told.rows[at].touched] or targets
@@ -177,6 +181,9 @@ def take(told: Told, clause: Clause) -> None:
             return
     if targets and not said.named and not set(targets) & set(main_rows(told.rows)) and not told.sticky:
         told.sticky, told.sticky_at = targets, clause.sentence  # "the first single was clean, the second not"
+    unloaded = [fact for one in told.clauses for fact in one.facts if fact.kind == "load" and fact.note.get("none")]
+    if not targets and len(unloaded) > 1 and all(fact in unloaded for fact in said.values):
+        return  # "all without weight, no belt"
     if not targets:  # "without weight", of a plan that has none
         told.asks.append(Ask("sets", told.message.span(clause.facts[0].start, clause.facts[-1].end)))
         return
