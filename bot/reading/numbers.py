@@ -18,8 +18,11 @@ from bot.reading.tokens import Token
 @lru_cache(maxsize=8)
 def _words(
     language: str,
-) -> tuple[dict[str, float], frozenset[str], frozenset[str], tuple[tuple[str, ...], ...], bool]:
-    """Value of each number word, words that join tens and units, words for the point, ways to say "and a half"."""
+) -> tuple[dict[str, float], frozenset[str], frozenset[str], tuple[tuple[str, ...], ...], frozenset[str]]:
+    """Value of each number word, words that join tens and units, words for the point, ways to say "and a half".
+
+    Last the tens that no units stand right behind: "veinte tres series" and "zwanzig drei Sätze" are two numbers.
+    """
     values: dict[str, float] = {}
     joins: set[str] = set()
     points: set[str] = set()
@@ -39,8 +42,9 @@ def _words(
         joins |= {fold_word(word) for word in data.get("join", [])}
         points |= {fold_word(word) for word in data.get("point", [])}
         halves |= {tuple(fold_word(phrase).split()) for phrase in data.get("half", [])}
-    # "Con veinte tres series": where tens and units are joined by a word, without it they are two numbers
-    apart = bool(table(language, "numbers").get("join"))
+    own = table(language, "numbers")
+    joined = bool(own.get("join") or own.get("compound"))
+    apart = frozenset(fold_word(word) for word in own.get("value", {})) if joined else frozenset[str]()
     return values, frozenset(joins), frozenset(points), tuple(sorted(halves, key=len, reverse=True)), apart
 
 
@@ -106,7 +110,8 @@ def say_numbers(tokens: Sequence[Token], language: str) -> list[Token]:
             if value >= 20 and value % 10 == 0 and value < 100:
                 joined = end < len(tokens) and tokens[end].text in joins
                 after = end + 1 if joined else end
-                unit = values.get(tokens[after].text) if after < len(tokens) and (joined or not apart) else None
+                goes_on = after < len(tokens) and (joined or token.text not in apart)
+                unit = values.get(tokens[after].text) if goes_on else None
                 if unit is not None and 1 <= unit < 10 and tokens[after].start > tokens[after - 1].end:
                     value, end = value + unit, after + 1
         if value >= HUNDRED and value % HUNDRED == 0 and token.text in _led_hundreds(language):

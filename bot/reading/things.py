@@ -12,6 +12,7 @@ from bot.reading.bounds import ends_sentence
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.phrases import SENTENCE_ENDS
 from bot.reading.prose import lone
 from bot.reading.tokens import Token
 
@@ -159,7 +160,10 @@ class _Words:
         years = self.tokens[first].value or 0
         if not LEAST_AGE <= years <= MOST_AGE or self._listed(first - 1, "age_after") is None:
             return self._listed(first - 2, "age_led") == first and LEAST_AGE <= years <= MOST_AGE
-        return self._listed(end, "age_goes_on") is not None
+        opens = first < 2 or self.tokens[first - 2].text in SENTENCE_ENDS  # not "4x6 at 20 i'm done"
+        # English "im" is German for "in the"
+        own = opens and end < len(self.tokens) and self.message.book("things", mixed=False).at(self.tokens, end)
+        return any(hit.name == "age_goes_on" for hit in own or ())
 
     def led_as_age(self, fact: Fact) -> bool:
         """Whether a number stands behind a word that an age stands behind."""

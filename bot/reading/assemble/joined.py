@@ -22,7 +22,7 @@ NUMBERS = WORK | {"load", "loads", "at", "effort", "ask", "side", "scheme", "rep
 
 def part_joined(message: Message, facts: list[Fact]) -> tuple[list[Fact], list[Ask]]:
     """The facts with the work of movements named together given to each of them, and what must be asked."""
-    facts = _paired(facts)
+    facts = _told_ahead(_paired(facts))
     moves = [at for at, fact in enumerate(facts) if fact.kind == "move"]
     out, asks, done = list(facts), list[Ask](), len(facts)
     for n in range(len(moves) - 1, 0, -1):
@@ -79,6 +79,38 @@ def _paired(facts: list[Fact]) -> list[Fact]:
     ]
 
 
+def _told_ahead(facts: list[Fact]) -> list[Fact]:
+    """ "3 rounds, 5 each of pull-ups and dips", "3x5 pull-ups and dips each": work told first, and that each did it."""
+    moves = [at for at, fact in enumerate(facts) if fact.kind == "move"]
+    out = list(facts)
+    for n in range(len(moves) - 1, 0, -1):
+        run = _run(facts, moves, n, led=False)
+        first = next((at + 1 for at in range(run[0] - 1, -1, -1) if _ends(facts[at])), 0) if len(run) > 1 else 0
+        end = next((at for at in range(moves[n] + 1, len(facts)) if _ends(facts[at])), len(facts))
+        if len(run) < 2 or any(fact.kind in WORK - {"rounds"} for fact in facts[moves[n] + 1 : end]):
+            continue
+        head, tail = facts[first : run[0]], facts[moves[n] + 1 : end]
+        each = [fact for fact in (*head, *tail) if _of_each(fact)]
+        told = [fact for fact in head if fact.kind in WORK]
+        of_one = told and told[-1].kind == "rounds"  # "3 rounds of pull-ups and dips each" tells no reps
+        if len(each) != 1 or not told or of_one or _elsewhere(facts, run, end):
+            continue
+        aside = [fact for fact in head if fact.kind in ("word", "claim", "plan", "scheme") and fact not in each]
+        own = [fact for fact in head if fact not in aside and fact not in each and not _comma(fact)]
+        out[first:end] = [
+            *aside,
+            *facts[run[0] : moves[n] + 1],
+            *own,
+            each[0],
+            *(one for one in tail if one not in each),
+        ]
+    return out
+
+
+def _comma(fact: Fact) -> bool:
+    return fact.kind == "sep" and fact.value == 1
+
+
 def _superset(fact: Fact) -> bool:
     return fact.kind == "scheme" and fact.value == "superset"
 
@@ -100,8 +132,11 @@ def _ends(fact: Fact) -> bool:
     return fact.kind == "move" or ends_sentence(fact)
 
 
-def _run(facts: Sequence[Fact], moves: list[int], n: int) -> list[int]:
-    """The places of the movements that one list names, the n-th the last of them; "and" or a colon closes the list."""
+def _run(facts: Sequence[Fact], moves: list[int], n: int, *, led: bool = True) -> list[int]:
+    """The places of the movements that one list names, the n-th the last of them; "and" or a colon closes the list.
+
+    `led`: nothing that tells of work may lead it.
+    """
     run = [moves[n]]
     for at in reversed(moves[:n]):
         between = facts[at + 1 : run[0]]
@@ -113,8 +148,8 @@ def _run(facts: Sequence[Fact], moves: list[int], n: int) -> list[int]:
         run.insert(0, at)
     named = [facts[at].value.movement for at in run]
     first = facts[run[0] - 1] if run[0] else None
-    led = first is None or first.kind in ("sep", "claim", "word", "plan")
-    return run if led and len(set(named)) == len(named) and "!" not in named else []
+    alone = not led or first is None or first.kind in ("sep", "claim", "word", "plan")
+    return run if alone and len(set(named)) == len(named) and "!" not in named else []
 
 
 def _colon(facts: Sequence[Fact], at: int) -> bool:
@@ -130,8 +165,9 @@ def _elsewhere(facts: Sequence[Fact], run: list[int], end: int) -> bool:
 
 
 def _of_each(fact: Fact) -> bool:
-    """ "je", "each", "both": of each movement; "each side" is not."""
+    """ "je", "each", "both", "mit je": of each movement; "each side" is not."""
     plain = fact.kind == "side" and fact.value == "each" and bool(fact.note.get("plain"))
+    plain = plain or (fact.kind == "word" and fact.value in little("each_with"))
     return plain or "all_lifts" in fact.note.get("names", ())
 
 
@@ -146,6 +182,21 @@ def _rounds_of(tail: Sequence[Fact], many: int, before: Fact | None) -> list[lis
         return None
     made = [[Entry(int(number.value)) for _ in range(int(rounds[0].value))] for number in numbers]
     return [[Fact("rows", one.start, one.end, rows, {"plain": True})] for one, rows in zip(numbers, made, strict=True)]
+
+
+def _each_round(tail: Sequence[Fact], many: int, before: Fact | None) -> list[list[Fact]] | None:
+    """ "5 each, 3 rounds", "5 each": of each movement a set of so many in every round, or one."""
+    rounds = [fact for fact in (before, *tail) if fact is not None and fact.kind == "rounds"]
+    numbers = [fact for fact in tail if fact.kind == "bare"]
+    silent = all(fact.kind in ("word", "sep", "scheme", "bare", "rounds", "claim") or _of_each(fact) for fact in tail)
+    if len(numbers) != 1 or len(rounds) > 1 or not silent or sum(map(_of_each, tail)) != 1:
+        return None
+    number, times = numbers[0], int(rounds[0].value) if rounds else 1
+    if number.value != int(number.value) or not 0 < number.value <= MOST_REPS or not 0 < times <= MOST_ROUNDS:
+        return None
+    entries = [Entry(int(number.value)) for _ in range(times)]
+    note = {"plain": True} if times > 1 else {"reps": True}
+    return [[Fact("rows", number.start, number.end, list(entries), dict(note))] for _ in range(many)]
 
 
 def _one_more(fact: Fact) -> bool:
@@ -164,7 +215,7 @@ def _so_many_each(tail: Sequence[Fact]) -> int | None:
 
 def _shares(tail: list[Fact], many: int, before: Fact | None) -> list[list[Fact]] | None:
     """What each movement did; None where the words do not say."""
-    in_rounds = _rounds_of(tail, many, before)
+    in_rounds = _rounds_of(tail, many, before) or _each_round(tail, many, before)
     if in_rounds is not None:
         return in_rounds
     so_many = _so_many_each(tail)

@@ -52,6 +52,15 @@ def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
         if loads and not scopes and len(message.tokens) <= MOST_OF_A_LOAD:
             work.asks.append(Ask("sets", message.span(loads[0].start, loads[0].end)))  # "20 kg today": all as planned?
             work.report = True
+        for side, nothing in pairwise(facts):
+            if (
+                side.kind == "side"
+                and nothing.note.get("names") == ["not"]
+                and any(one.side for one in planned(message))
+            ):
+                # "on the left nothing went": and on the right?
+                work.asks.append(Ask("sets", message.span(side.start, nothing.end)))
+                work.report = True
 
 
 def _uncounted(message: Message, facts: list[Fact]) -> Ask | None:

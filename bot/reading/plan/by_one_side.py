@@ -1,4 +1,4 @@
-"""What is told of one side of planned pairs: "three sets left and two right", "3 times 2 left 1 right", "the last right"."""
+"""What is told of one side of planned pairs: "three sets left and two right", "3 times 2 left 1 right"."""
 
 from __future__ import annotations
 
@@ -45,7 +45,9 @@ def times_of_pair(_message: Message, facts: Sequence[Fact], rows: Sequence[Row])
     at = 0
     while at < len(facts):
         told = [facts[n] for n in range(at, min(at + 4, len(facts)))]
-        if [fact.kind for fact in told] == ["rows", "side", "bare", "side"] and {told[1].value, told[3].value} == set(OTHER):
+        if [fact.kind for fact in told] == ["rows", "side", "bare", "side"] and {told[1].value, told[3].value} == set(
+            OTHER
+        ):
             first, second = told[0].value, int(told[2].value)
             closes = at + 4 == len(facts) or facts[at + 4].kind == "sep"
             alike = len(first) > 1 and len({one.reps for one in first}) == 1 and bool(told[0].note.get("plain"))
@@ -68,10 +70,10 @@ def which_of_side(message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
         kinds = [one.kind for one in behind]
         led = any(plan_names(one) & {"skipped", "less"} for one in out[-3:])
         closes = len(kinds) < 3 or kinds[2] == "sep"
-        if fact.kind == "sep" and is_comma(fact) and out and out[-1].kind == "count" and out[-1].value == 1:
-            if led and kinds[:2] == ["scope", "side"] and closes:
-                out.pop()
-                continue
+        one = is_comma(fact) and bool(out) and out[-1].kind == "count" and out[-1].value == 1
+        if one and led and kinds[:2] == ["scope", "side"] and closes:
+            out.pop()
+            continue
         out.append(fact)
     return out
 
@@ -88,7 +90,14 @@ def one_side_of_next(_message: Message, facts: Sequence[Fact], rows: Sequence[Ro
         nth = len(told.value) // 2 + 1 if told is not None and sided else 0
         behind = facts[at + 1 : at + 3]
         only = len(behind) == 2 and "only" in plan_names(behind[0]) and behind[1].kind == "side"
-        if fact.kind == "scope" and nth and fact.value in (nth, "last") and only and told is not None and pairs is not None:
+        if (
+            fact.kind == "scope"
+            and nth
+            and fact.value in (nth, "last")
+            and only
+            and told is not None
+            and pairs is not None
+        ):
             end = at + 3
             number = next((n for n in (end, end + 1) if n < len(facts) and facts[n].kind == "bare"), None)
             joined = number is not None and (number == end or is_comma(facts[end]))
@@ -133,7 +142,11 @@ def up_to_of_side(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]
     while at < len(facts):
         told = facts[at : at + 5]
         sided = [fact.kind for fact in told[:1]] == ["side"] and len(told) == 5
-        fine = sided and bool(plan_names(told[1]) & {"fine", "planned"}) and bool(plan_names(told[2]) & {"stopped", "reached"})
+        fine = (
+            sided
+            and bool(plan_names(told[1]) & {"fine", "planned"})
+            and bool(plan_names(told[2]) & {"stopped", "reached"})
+        )
         if fine and told[3].kind == "scope" and is_comma(told[4]):
             end = at + 5
             while end < len(facts) and facts[end].kind in ("word", "scheme"):

@@ -53,7 +53,12 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             continue  # "chins with the same (4x7, 30 kg)"
         if fact.kind == "sep" and fact.note.get("mark") not in ("(", ")"):
             led = _only_names(current) or [one.kind for one in current] == ["side"]
-            led = led or _set_rated(current) or [plan_names(one) for one in current] == [{"more"}] or (_names_set(current) and not _of_sides(facts, at + 1))
+            led = (
+                led
+                or _set_rated(current)
+                or [plan_names(one) for one in current] == [{"more"}]
+                or (_names_set(current) and not _of_sides(facts, at + 1))
+            )
             if fact.note.get("mark") == ":" and led:
                 continue  # "dips: skipped", "dips: 10 10 9"
             if fact.note.get("mark") == "and" and _only_names(current) and _names_on(facts, at + 1):
@@ -261,9 +266,9 @@ def _join_exceptions(clauses: list[Clause]) -> list[Clause]:
         before = out[-1] if out else None
         same = before is not None and before.sentence == clause.sentence
         open_ = before is not None and same and _open(before)
-        if before is not None and same and (goes_on(before.facts, clause.facts) or _not_done(before, clause)):
-            before.facts += clause.facts
-        elif before is not None and open_ and (_only_value(clause) or _only_missed(before, clause)):
+        if (before is not None and same and (goes_on(before.facts, clause.facts) or _not_done(before, clause))) or (
+            before is not None and open_ and (_only_value(clause) or _only_missed(before, clause))
+        ):
             before.facts += clause.facts
         else:
             out.append(clause)
@@ -369,7 +374,9 @@ def _join_sides(clauses: list[Clause]) -> list[Clause]:
         if sided(clause) and (not run or clause.sentence == run[-1].sentence):
             run.append(clause)
             continue
-        if (len(run) > 2 and not any(fact.kind == "scope" for one in run for fact in one.facts)) or (run and of_one_set(run)):
+        if (len(run) > 2 and not any(fact.kind == "scope" for one in run for fact in one.facts)) or (
+            run and of_one_set(run)
+        ):
             out.append(Clause([fact for one in run for fact in one.facts], sentence=run[0].sentence))
         else:
             out += run

@@ -1,4 +1,4 @@
-"""Numbers that count what has been told, or no sets at all: "those two, as it stood", "two changes: …", "both lifts"."""
+"""Numbers that count what has been told, or no sets at all: "those two, as it stood", "two changes: …"."""
 
 from __future__ import annotations
 
@@ -29,17 +29,30 @@ def counted_again(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
         those = before is not None and before.kind == "word" and _text(message, before) in little("those")
         if number and those and any(one.kind == "count" and one.value == number for one in facts[:at]):
             continue
-        if number == 1 and fact.note.get("spelled") and noun is not None and noun.kind == "scope" and isinstance(noun.value, int):
+        if (
+            number == 1
+            and fact.note.get("spelled")
+            and noun is not None
+            and noun.kind == "scope"
+            and isinstance(noun.value, int)
+        ):
             out.append(Fact("word", fact.start, fact.end, _text(message, fact)))  # "una quinta serie"
             continue
-        if fact.kind == "count" and fact.value == lifts > 1 and noun is not None and noun.kind in ("delta", "load"):
-            if not any(message.tokens[n].text in little("set_words") for n in range(fact.start, fact.end)):
-                out.append(Fact("plan", fact.start, fact.end, "all_lifts", {"names": ["all_lifts"]}))
-                continue  # "dips 4x7 y dominadas 3x8, los dos con 2,5 kg menos"
+        both = fact.kind == "count" and fact.value == lifts > 1 and noun is not None and noun.kind in ("delta", "load")
+        if both and not any(message.tokens[n].text in little("set_words") for n in range(fact.start, fact.end)):
+            out.append(Fact("plan", fact.start, fact.end, "all_lifts", {"names": ["all_lifts"]}))
+            continue  # "dips 4x7 y dominadas 3x8, los dos con 2,5 kg menos"
         the = before is not None and plan_names(before) == {"the"}
         named = noun is not None and noun.kind == "word" and _text(message, noun) in little("lift")
         closes = noun is None or noun.kind == "sep" or named
-        if number > 1 and number == lifts and the and before is not None and (named or _of(message, facts, at)) and closes:
+        if (
+            number > 1
+            and number == lifts
+            and the
+            and before is not None
+            and (named or _of(message, facts, at))
+            and closes
+        ):
             out[-1] = Fact("plan", before.start, fact.end, "all_lifts", {"names": ["all_lifts"]})
             continue
         if number > 1 and the and before is not None and number == _sets(facts, at, rows) and _all_told(facts, at):

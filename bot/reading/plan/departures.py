@@ -186,7 +186,9 @@ def stopped_before(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]
         nth = fact.value if fact.kind == "scope" and isinstance(fact.value, int) and fact.value > 1 else 0
         behind = facts[at + 1 : at + 7]
         quits = next((n for n, one in enumerate(behind) if "quit" in plan_names(one)), None)
-        silent = quits is not None and all(within_sentence(one) or one.kind in ("word", "move") for one in behind[:quits])
+        silent = quits is not None and all(
+            within_sentence(one) or one.kind in ("word", "move") for one in behind[:quits]
+        )
         if nth and before and silent:
             out[-1] = Fact("count", fact.start, fact.end, nth - 1, {"only": True, "stopped": True})
             continue

@@ -68,7 +68,7 @@ def _reps(value: float, own: Sequence[Row]) -> bool:
 def _brought_to(message: Message, before: Sequence[Fact], fact: Fact) -> bool:
     """ "Bajé las reps a 4": reps are what was brought to the number."""
     named = before[-1] if before else None
-    if named is None or named.kind != "word" or _text(message, named) not in little("rep_word", "reps_word"):
+    if named is None or named.kind != "word" or _text(message, named) not in little("rep_word", "brought_reps"):
         return False
     led = [one for one in before[-3:-1] if plan_names(one) != {"the"}]
     return bool(led) and "turned_to" in plan_names(led[-1]) and fact.value == int(fact.value)

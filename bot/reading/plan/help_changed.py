@@ -35,7 +35,12 @@ def help_changed(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
         if sign and amount:
             out.append(Fact("delta", fact.start, fact.end, (float(amount), "load", sign), {"open": False}))
             continue
-        if fact.kind == "plan" and plan_names(fact) & {"less", "more"} and before is not None and before.kind == "delta":
+        if (
+            fact.kind == "plan"
+            and plan_names(fact) & {"less", "more"}
+            and before is not None
+            and before.kind == "delta"
+        ):
             continue  # "ayuda 2,5 kg menor que la prevista"
         out.append(fact)
     return _without_verbs(out)
@@ -62,5 +67,7 @@ def _without_verbs(facts: Sequence[Fact]) -> list[Fact]:
     for at, fact in enumerate(facts):
         behind = facts[at + 1 : clause_end(facts, at)]
         changes = any(one.kind == "delta" for one in behind) and plan_names(fact) & {"minus", "by"}
-        out.append(Fact("word", fact.start, fact.end, None, {"noise": True}) if fact.kind == "plan" and changes else fact)
+        out.append(
+            Fact("word", fact.start, fact.end, None, {"noise": True}) if fact.kind == "plan" and changes else fact
+        )
     return out

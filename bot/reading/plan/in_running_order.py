@@ -1,4 +1,4 @@
-"""Sets told one after the other: "two sets as planned, the next only 3, the last 5 again", "20 s twice, then 18, then 7"."""
+"""Sets told one after the other: "two sets as planned, the next only 3, the last 5", "20 s twice, then 18"."""
 
 from __future__ import annotations
 

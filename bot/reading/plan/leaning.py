@@ -143,7 +143,12 @@ def leans(message: Message, facts: list[Fact]) -> bool:
 def _of_each_set(message: Message, facts: Sequence[Fact]) -> bool:
     """ "22.5 22.5 20 20 20", "rpe 7, 7, 8, 8, 9": nothing but a load or an effort for each set of the main lift."""
     told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim", "scheme")]
-    told = [f for f in told if (f.kind, f.value) != ("scope", "all") and not plan_names(f) <= {"the", "fine", "all_lifts"} or f.kind not in ("scope", "plan")]
+    told = [
+        f
+        for f in told
+        if ((f.kind, f.value) != ("scope", "all") and not plan_names(f) <= {"the", "fine", "all_lifts"})
+        or f.kind not in ("scope", "plan")
+    ]
     rows = planned(message)
     return len(told) == 1 and told[0].kind in ("loads", "efforts") and len(told[0].value) == len(main_rows(rows)) > 1
 

@@ -39,6 +39,8 @@ def left_out(told: Told, said: Said) -> bool:
     if "except" in names and said.clause.outside and named and names & {"swap", "instead"}:
         told.everything = True  # "all done except I did chin-ups, not pull-ups"
         return False
+    if "except" in names and not values and _only_felt(told, said):
+        return True
     if _nothing_done(said):
         return True
     if "skipped" in names and _but_some(said.clause):
@@ -109,6 +111,40 @@ def left_out(told: Told, said: Said) -> bool:
     if (named or scoped) and "except" in names and not values:
         told.excepted = (said.clause.sentence, targets, bool(scoped))
     return not ("rest" in names and not named)
+
+
+def _only_felt(told: Told, said: Said) -> bool:
+    """ "All good but the dips felt heavy", "except the last set, that was slow": how it felt, and all of it was done.
+
+    What it was in words that no book knows ("the last set was a mess") is asked.
+    """
+    facts, tokens = said.clause.facts, told.message.tokens
+    led = next(at for at, fact in enumerate(facts) if "except" in plan_names(fact))
+    last = next((at for at in range(len(facts) - 1, led, -1) if facts[at].kind in ("move", "scope")), led)
+    if last == led or said.names & {"skipped", "not", "only", "rest"}:
+        return False
+    at = _place(told, said)
+    behind = told.clauses[at + 1] if last == len(facts) - 1 and at + 1 < len(told.clauses) else None
+    if behind is not None and behind.sentence != said.clause.sentence:
+        behind = None
+    judged = behind.facts if behind is not None else facts[last + 1 :]
+    if not judged or not all(_of_feeling(fact) for fact in judged):
+        return False
+    words = [token.text for token in tokens[judged[0].start : judged[-1].end] if token.kind == "word"]
+    felt = little("feels", "went_so")
+    if felt.isdisjoint(words):
+        return False
+    if behind is None or words[0] in little("that_one", "relative"):
+        known = felt | little("felt_so", "judged_so", "that_one", "relative", "beside_nothing")
+        if any(word not in known for word in words):
+            told.ask("sets", said.clause)
+        told.everything = True
+        return True
+    return False
+
+
+def _of_feeling(fact: Fact) -> bool:
+    return fact.kind in ("word", "scheme") or (fact.kind == "plan" and plan_names(fact) <= {"the", "fine"})
 
 
 def no_time_for_it(told: Told, said: Said) -> bool:

@@ -1,4 +1,4 @@
-"""Whether a clause goes on with the set that the one before has named: "had to drop to 15 on the last and only 4 reps"."""
+"""Whether a clause goes on with the set that the one before has named: "15 on the last and only 4 reps"."""
 
 from __future__ import annotations
 

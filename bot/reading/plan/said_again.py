@@ -1,4 +1,4 @@
-"""What a clause says of one lift, said of another in few words: "one set less of dips and another of chins", "… too"."""
+"""What is said of one lift, said of another in few words: "one set less of dips and another of chins"."""
 
 from __future__ import annotations
 
@@ -75,7 +75,11 @@ def sets_of_each(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
             fact = Fact("count", fact.start, fact.end, int(fact.value), {"only": True})
         if fact.kind == "count" and own:
             counted = True
-            fact = replace(fact, note={**fact.note, "only": True}) if fact.value <= len(own) and _next_so(facts, at) else fact
+            fact = (
+                replace(fact, note={**fact.note, "only": True})
+                if fact.value <= len(own) and _next_so(facts, at)
+                else fact
+            )
         out.append(fact)
     return out
 
@@ -150,7 +154,9 @@ def not_finished(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) 
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         if fact.kind == "plan" and _text(message, fact) in little("not_finished"):
-            end = next((n for n in range(at, len(facts)) if facts[n].kind == "sep" and facts[n].value == SENTENCE), None)
+            end = next(
+                (n for n in range(at, len(facts)) if facts[n].kind == "sep" and facts[n].value == SENTENCE), None
+            )
             own = facts[at:end]
             if any(one.kind == "rows" and len(one.value) > 1 for one in own) and any(one.kind == "move" for one in own):
                 fact = Fact("word", fact.start, fact.end, None, {"noise": True})

@@ -47,8 +47,8 @@ from bot.reading.plan.departures import (
     taken_off,
 )
 from bot.reading.plan.dropped_lift import lift_dropped_to
-from bot.reading.plan.each_so_many import each_so_many, not_reached
 from bot.reading.plan.each_set_of import each_set_of, list_behind
+from bot.reading.plan.each_so_many import each_so_many, not_reached
 from bot.reading.plan.going_on import listed_of_sets, listed_of_side, ranges_of_sets, then_list
 from bot.reading.plan.ground import planned
 from bot.reading.plan.help_changed import help_changed
@@ -56,7 +56,13 @@ from bot.reading.plan.in_place import ended_as, in_place_of, old_first, parted_i
 from bot.reading.plan.in_running_order import in_running_order
 from bot.reading.plan.lacking import reps_lacked
 from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
-from bot.reading.plan.missed_reps import all_but_a_rep, rep_numbered, rep_of_a_set, rep_tried
+from bot.reading.plan.missed_reps import (
+    all_but_a_rep,
+    every_rep_but,
+    rep_numbered,
+    rep_of_a_set,
+    rep_tried,
+)
 from bot.reading.plan.more_of_another import more_of_another
 from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_only, reps_in_figures, sets_of_so_many
 from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers
@@ -117,6 +123,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (nothing_but, "=not =except"),
     (nothing_added, "=done|=planned load"),
     (stops_denied, "flag fail|=skipped|=except"),
+    (every_rep_but, "scope|last_rep|bare|count sep|=except|delta"),
     (reps_in_figures, "rows|load"),
     (sets_more_of_lift, "delta|bare move"),
     (all_so_many, "bare scope move"),

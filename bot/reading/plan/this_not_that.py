@@ -1,4 +1,4 @@
-"""One lift in place of another, told in two clauses: "all the same but dips, not chins", "fancied dips, so that instead"."""
+"""One lift in place of another, told in two clauses: "all the same but dips, not chins"."""
 
 from __future__ import annotations
 

@@ -128,9 +128,11 @@ def take(told: Told, clause: Clause) -> None:
         heavier = said.names & {"less", "more"} and all(fact.kind in ("plan", "move", "word") for fact in clause.facts)
         if heavier and told_next(told, clause):
             return
-        if said.names & {"less", "more"} and all(
-            fact.kind in ("plan", "move") for fact in clause.facts
-        ) and not clause.outside:
+        if (
+            said.names & {"less", "more"}
+            and all(fact.kind in ("plan", "move") for fact in clause.facts)
+            and not clause.outside
+        ):
             # "same but heavier": by how much is not said
             told.ask("load_kg", clause)
             return

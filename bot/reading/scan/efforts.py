@@ -18,6 +18,9 @@ MOST_LEFT = 6  # reps left; who has more left does not count them
 
 
 def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    compared = _rather_than(s, i)
+    if compared is not None:
+        return compared
     item = s.at(i)
     if item.has("effort", "almost"):
         return [], i + 1
@@ -70,6 +73,25 @@ def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     ):
         return _effort_value(s, i, i + 1, rir=True)
     return None
+
+
+def _rather_than(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "More of a 9 than an 8", "eher ne 9 als ne 8", "más un 9 que un 8": the first of the two."""
+    j = i
+    while j < i + MOST_HEDGES and s.at(j).text in little("rather", "rather_a"):
+        j += 1
+    first, than = s.at(j), s.at(j + 1)
+    if j == i or not LEAST_LISTED <= (first.value or 0) <= MOST_EFFORT or than.text not in little("rather_than"):
+        return None
+    k = j + 2
+    while s.at(k).text in little("a", "rather_a"):
+        k += 1
+    other = s.at(k)
+    rated = LEAST_LISTED - 1 <= (other.value or 0) <= MOST_EFFORT and other.value != first.value
+    after = s.at(k + 1)
+    if not rated or after.has("reps") or after.has("unit") or after.has("sets") or after.has("times"):
+        return None
+    return [Fact("effort", s.at(i).start, other.end, float(first.value or 0))], k + 1
 
 
 def _of_named_set(s: Scanner, i: int, j: int) -> tuple[list[Fact], int] | None:

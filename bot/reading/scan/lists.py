@@ -220,11 +220,12 @@ def _pairs_of_sides(s: Scanner, row: Row) -> Fact | None:
     """ "3/2, 3/3": left and right of each set."""
     marks, many = row.marks, len(row.told)
     paired = "/" in marks and set(marks[0::2]) == {"/"} and set(marks[1::2]) <= {",", "&", " "}
-    # "izquierda primero: 2 y 2, 2 y 1, 1 y 1"
     paired = paired or (s.one_sided and s.planned and set(marks[0::2]) == {"&"} and set(marks[1::2]) == {","})
     if not paired or many % 2 or many <= 2:
         return None
-    sides = ("right", "left") if _legend(s, row.ends[-1]) and s.at(row.ends[-1]).has("side", "right") else ("left", "right")
+    sides = (
+        ("right", "left") if _legend(s, row.ends[-1]) and s.at(row.ends[-1]).has("side", "right") else ("left", "right")
+    )
     pairs = [Entry(int(value), side=sides[at % 2]) for at, value in enumerate(row.values)]
     return Fact("rows", row.told[0][2].start, s.at(row.ends[-1] - 1).end, pairs, {"list": True})
 

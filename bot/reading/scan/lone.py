@@ -84,7 +84,8 @@ def _timed(s: Scanner, i: int, item: Item, value: float, unit: str) -> tuple[lis
         seconds = 30  # "half a minute"
     if unit == "min" and s.at(end).has("unit", "half"):
         seconds, end = seconds + 30, end + 1
-    stop = s.at(i - 1).has("pause", "top", "middle", "bottom")  # "oben 2 Sekunden gehalten"
+    every = s.at(i - 1).has("scope", "all") or s.at(i - 1).has("side", "each", "per")  # "oben jeweils 2 Sekunden …"
+    stop = s.at(i - 1 - every).has("pause", "top", "middle", "bottom")  # "oben 2 Sekunden gehalten"
     if (
         s.at(end).has("pause")
         and not stop

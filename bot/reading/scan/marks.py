@@ -33,13 +33,25 @@ def _paired(before: list[Fact]) -> bool:
 
 
 def _minutes(s: Scanner, i: int) -> tuple[Fact, int] | None:
-    """ "EMOM10:", "EMOM x 10 -": so many minutes, where sets are told after."""
+    """ "EMOM10:", "EMOM x 10 -", "EMOM 10 3 dips": so many minutes, where sets are told after."""
     j = i + 1 if s.at(i).has("times", "x") else i
     number = s.at(j)
-    if number.kind != "num" or number.value not in range(3, 41) or s.at(j + 1).text not in (":", "-", ",", "of"):
+    if number.kind != "num" or number.value not in range(3, 41):
+        return None
+    if s.at(j + 1).text not in (":", "-", ",", "of") and not _reps_of_each(s, j + 1, number.value or 0):
         return None
     rows = [Entry(hold_s=60.0 * (number.value or 0))]
     return Fact("rows", number.start, number.end, rows, {"one": True, "unit": "min"}), j + 1
+
+
+def _reps_of_each(s: Scanner, i: int, minutes: float) -> bool:
+    """Whether one number of reps follows, before or behind the exercise: "3 dips", "dips 3" of "EMOM 10 3 dips"."""
+    named = s.at(i).kind == "move"
+    reps, after = s.at(i + named), s.at(i + named + 1)
+    if reps.kind != "num" or not 0 < (reps.value or 0) <= minutes:
+        return False
+    closes = after.kind == "nl" or (after.text in (",", ".", ";") and s.at(i + named + 2).kind != "num")
+    return after.has("reps") or (after.kind == "move" and not named) or closes
 
 
 def _each_side(before: list[Fact]) -> bool:
@@ -105,6 +117,8 @@ def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | No
         return [Fact("side", item.start, s.at(i + 1).end, "each")], i + 2
     if item.has("link", "into_drop"):
         return [Fact("link", item.start, item.end, "drop", {"further": True})], i + 1
+    if item.text in little("straight_on") and s.at(i + 1).kind != "num":
+        return [Fact("word", item.start, item.end, item.text)], i + 1  # "20 dominadas seguido"
     if item.has("link"):
         return [Fact("link", item.start, item.end, item.name("link"))], i + 1
     if item.has("times", "once", "twice", "thrice"):

@@ -7,6 +7,7 @@ from bot.reading.scan.figured_sets import set_of_lift
 from bot.reading.scan.scanner import Scanner
 
 MOST_FIGURES = 4  # of a tempo
+STOPS = ("top", "middle", "bottom")  # where in a repetition one stops
 LEAST_SECONDS = 60  # so much is no load of "the rest"
 
 
@@ -148,8 +149,6 @@ def noise_after(s: Scanner, i: int) -> int | None:
             return j + 2  # "31x1"
         if s.at(j).text == "-" and s.at(j + 1).kind == "num":
             j += 2
-        if s.at(j).has("noise", "rest") and s.at(j).text.split()[0] in little("minutes"):
-            return j + 1  # "3 min pause", which is one phrase
         unit = s.unit_at(j)
         of_sets = s.at(j + 1).has("sets", "sets") or s.at(j + 1).text in little("a_round")
         if s.at(j).text in little("ordinal_ending") and (of_sets or set_of_lift(s, j + 1)):
@@ -158,9 +157,11 @@ def noise_after(s: Scanner, i: int) -> int | None:
             return j + 1
         if unit in ("sec", "min") or s.at(j).text == "'":
             after = s.at(j + 1)
-            if s.at(j + 2).has("pause", "top", "middle", "bottom") and after.has("pause", "pause"):
-                return None  # "2 Sek Pause oben"
-            if after.has("noise", "rest", "down") or (
+            where = (s.at(j + 2), s.at(i - 1), s.at(i - 2 if s.at(i - 1).has("side", "each", "per") else i - 1))
+            if after.has("pause", "pause") and any(one.has("pause", *STOPS) for one in where):
+                return None  # "2 Sek Pause oben", "oben jeweils 2 Sek Pause"
+            timed = s.at(j + 2).kind == "num" and s.unit_at(j + 3) in ("sec", "min")  # "15s rested 3 minutes"
+            if (after.has("noise", "rest", "down") and not (timed and after.has("noise", "rest"))) or (
                 after.text in little("of_rest") and s.at(j + 2).has("noise", "rest")
             ):
                 return j + 2

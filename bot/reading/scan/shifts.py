@@ -49,9 +49,9 @@ def shifted(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     away = s.at(j).has("plan", "off")
     j += away
     near = (*range(i - 3, i), *range(j, j + 3))
-    if s.planned and unit == "reps" and value <= MOST_REPS and not s.at(i + 1).space:
-        if any(s.at(k).has("scope") for k in near):  # "fourth set +1 rep", "last set -1 rep"
-            return [Fact("delta", item.start, s.at(j - 1).end, (value, "reps", -1 if item.text == "-" else 1))], j
+    signed = s.planned and unit == "reps" and value <= MOST_REPS and not s.at(i + 1).space
+    if signed and any(s.at(k).has("scope") for k in near):  # "fourth set +1 rep", "last set -1 rep"
+        return [Fact("delta", item.start, s.at(j - 1).end, (value, "reps", -1 if item.text == "-" else 1))], j
     if item.text == "-":
         return None
     if not item.has("plan", "sure"):

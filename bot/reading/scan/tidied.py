@@ -154,7 +154,9 @@ def _ten_alone(items: Sequence[Item]) -> list[Item]:
             led, number = " ".join(item.text.split()[:-1]), item.text.split()[-1]
             out.append(replace(item, end=item.end - 1, kind="word", text=led, labels=()))
             spelled = not number.isdigit()
-            out.append(replace(item, start=item.end - 1, kind="num", text=number, labels=(), value=10.0, spelled=spelled))
+            out.append(
+                replace(item, start=item.end - 1, kind="num", text=number, labels=(), value=10.0, spelled=spelled)
+            )
         else:
             out.append(item)
     return out

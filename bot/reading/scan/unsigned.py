@@ -13,7 +13,6 @@ from bot.reading.items import END, Item
 from bot.reading.little import little
 
 SIGNS = frozenset(",;.:!?()|/")
-PARTS = ("sep", "unreal")  # words that part clauses: "then", "but", "no"
 VERDICTS = ("done", "planned")
 MOST_LED = 3  # words between a verdict and what the next clause names: "done in the last set of dips"
 LEAST_REST_S = 30  # nobody rests less between sets: so much is a hold
@@ -43,7 +42,8 @@ def _begins(items: Sequence[Item], before: Sequence[Item], i: int) -> bool:
     clause = before[start:]
     end = next((at for at in range(i, len(items)) if _parts(items[at])), len(items))
     return (
-        _behind_verdict(clause, items[i:end])
+        _behind_talk(clause, items[i:end])
+        or _behind_verdict(clause, items[i:end])
         or _of_the_rest(clause, items[i:end])
         or _lift_with_verdict(clause, items[i:end])
     )
@@ -60,8 +60,10 @@ def _behind_verdict(clause: Sequence[Item], then: Sequence[Item]) -> bool:
         return False
     told = clause[:-1]
     named = any(item.kind == "move" or item.has("side") for item in told)
-    whole = clause[-1].has("plan", "planned") or any(_says_all(item) for item in clause)
-    if any(item.kind == "num" for item in told) or not (named or (whole and all(_says_all(item) for item in told))):
+    whole = clause[-1].has("plan", "planned") or any(_says_all(item) for item in clause[-2:])
+    if not named and not (whole and all(_says_all(item) or _talk(item) for item in told)):
+        return False
+    if any(_counts(clause, n) for n in range(len(told))):
         return False
     led = next((n for n, item in enumerate(then) if _names(item)), MOST_LED + 1)
     if led > MOST_LED or any(item.kind == "num" or item.text in little("with", "planned_for") for item in then[:led]):
@@ -69,6 +71,26 @@ def _behind_verdict(clause: Sequence[Item], then: Sequence[Item]) -> bool:
     if named and then[led].kind == "move" and led:
         return False
     return _departs(then[led:])
+
+
+def _talk(item: Item) -> bool:
+    """Whether an item names nothing that sets are told of."""
+    return not _names(item) and (not item.has("plan") or item.has("noise"))
+
+
+def _behind_talk(clause: Sequence[Item], then: Sequence[Item]) -> bool:
+    """ "Gym was packed | all done", "rest was 3 min | everything as planned"; "mobility was all done" is of that."""
+    whole = then[0].has("plan", *VERDICTS) and (_says_all(then[0]) or then[0].has("plan", "planned"))
+    led = whole or (_says_all(then[0]) and len(then) > 1 and then[1].has("plan", *VERDICTS))
+    if not led or clause[-1].text in little("feels") or not all(_talk(item) for item in clause):
+        return False
+    said = any(item.kind == "claim" or item.has("noise") or item.text in little("feels", "slept") for item in clause)
+    return said and not any(_counts([*clause, then[0]], n) for n in range(len(clause)))
+
+
+def _counts(clause: Sequence[Item], n: int) -> bool:
+    """Whether an item is a number of sets: "rest was 3 min | all done" tells none."""
+    return clause[n].kind == "num" and not clause[n + 1].has("unit", "min", "hour")
 
 
 def _says_all(item: Item) -> bool:
@@ -81,12 +103,18 @@ def _names(item: Item) -> bool:
 
 
 def _departs(then: Sequence[Item]) -> bool:
-    """Whether a clause tells of something that was otherwise; a scheme alone lists what was done."""
+    """Whether a clause tells of more than what it names; a scheme alone lists what was done."""
     schemed = any(
         one.kind == "num" and by.has("times", "x") and other.kind == "num"
         for one, by, other in zip(then, then[1:], then[2:], strict=False)
     )
-    return not schemed and any(item.kind == "num" or any(item.has(name) for name in DEPARTURES) for item in then)
+    return not schemed and any(_tells(item) for item in then)
+
+
+def _tells(item: Item) -> bool:
+    """Whether an item tells what came of what is named, or how it felt."""
+    felt = item.kind == "claim" or item.has("plan", "fine") or item.text in little("feels", "how_it_went")
+    return felt or item.kind == "num" or any(item.has(name) for name in DEPARTURES)
 
 
 def _of_the_rest(clause: Sequence[Item], then: Sequence[Item]) -> bool:
@@ -106,10 +134,12 @@ def _lift_with_verdict(clause: Sequence[Item], then: Sequence[Item]) -> bool:
     """ "Dips 3+2+1 with 20 | push-ups as planned": the number is a load, or of the lift before."""
     if then[0].kind != "move" or len(then) < 2 or not then[1].has("plan", *VERDICTS):
         return False
-    lift = max((n for n, item in enumerate(clause) if item.kind == "move"), default=None)
+    lift = max((n for n, item in enumerate(clause) if _names(item)), default=None)
     if lift is None or lift == len(clause) - 1 or not any(item.kind == "num" for item in clause[lift:]):
         return False
     if clause[-1].kind != "num":
         return True
     led = clause[-2]
-    return led.has("load", "at", "plus") or (led.has("times", "x") and len(clause) - lift == len(clause[-3:]) + 1)
+    if led.has("times", "x"):
+        return len(clause) - lift == len(clause[-3:]) + 1
+    return led.has("load", "at", "plus") and clause[-3].kind in ("num", "move")

@@ -207,7 +207,13 @@ def _in_order(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """ "La 3ª se me fue a 4": the third set of a day with a plan, where no word for sets or reps is told."""
     number, ending, after = s.at(i), s.at(i + 1), s.at(i + 2)
     led = s.at(i - 1).text.split(" ")[-1] in little("article", "article_or_of")
-    if not s.planned or not led or number.kind != "num" or number.spelled or number.value not in range(1, MOST_RANGE + 1):
+    if (
+        not s.planned
+        or not led
+        or number.kind != "num"
+        or number.spelled
+        or number.value not in range(1, MOST_RANGE + 1)
+    ):
         return None
     ordered = ending.text in little("ordinal_ending") and ending.text.isalpha() and not ending.space
     if not ordered or after.has("sets") or after.has("reps") or after.text in little("other_time"):

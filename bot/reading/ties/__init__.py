@@ -24,6 +24,7 @@ from bot.reading.ties import (
 )
 from bot.reading.ties.after_each import after_each
 from bot.reading.ties.all_of_a_side import all_of_a_side
+from bot.reading.ties.all_with import all_with
 from bot.reading.ties.at_the_hour import at_the_hour
 from bot.reading.ties.back_offs import back_offs, top_by_load
 from bot.reading.ties.bands_apart import bands_apart
@@ -36,6 +37,7 @@ from bot.reading.ties.counted import (
     counted_each,
     counted_singles,
     counted_with_load,
+    counted_words,
     holds_counted,
     told_one_by_one,
 )
@@ -48,6 +50,8 @@ from bot.reading.ties.dropped import dropped_to
 from bot.reading.ties.each_its_load import each_its_load
 from bot.reading.ties.each_rated import each_rated
 from bot.reading.ties.effort_heads import effort_heads
+from bot.reading.ties.end_ahead import end_ahead
+from bot.reading.ties.ended_at import ended_at
 from bot.reading.ties.every_time import every_time
 from bot.reading.ties.failed_at import failed_at, to_failure
 from bot.reading.ties.far_off import far_off
@@ -110,7 +114,6 @@ from bot.reading.ties.so_many_by_ten import so_many_by_ten
 from bot.reading.ties.some_of_them import some_of_them
 from bot.reading.ties.somebody import somebody
 from bot.reading.ties.stopped_at import stopped_at
-from bot.reading.ties.stuck_at import stuck_at
 from bot.reading.ties.sums import sum_ahead, sums
 from bot.reading.ties.taken_back import taken_back
 from bot.reading.ties.then_the_rest import so_many_then_rest, then_the_rest
@@ -158,6 +161,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (dotted, "bare sep"),
     (every_time, "move scope|plan"),
     (with_that, "rows word claim 'that_one"),
+    (all_with, "scope load"),
     (without, "load|at plan|word 'without"),
     (joined_on, "rows|bare|count|rounds move 'plus|rounds|scheme"),
     (top_by_load, "flag rows"),
@@ -170,10 +174,10 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (so_many_by_ten, "effort sep bare word"),
     (time_had, "rows 'had_time"),
     (echoed, "bare sep"),
-    (stuck_at, "load|bare|at 'stuck_end|'set_end"),
+    (ended_at, "load|bare|at|rows|count 'stuck_end|'set_end|'fell_off|'gave_out"),
     (announced, "rows|bare load sep"),
     (heads_ladder, "rows sep move"),
-    (side_nothing, "side rows|bare"),
+    (side_nothing, "side rows|bare|word|plan"),
     (held_by_side, "side load rows"),
     (held_for, "move bare 'held_word"),
     (lost_count, "vague bare|load"),
@@ -218,7 +222,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (set_of_rep, "fail"),
     (rep_of_set, "scope fail"),
     (failed_at, "fail rows|scope"),
-    (to_failure, "effort sep|word bare"),
+    (to_failure, "effort bare"),
     (stopped_at, "=quit|=stopped flag"),
     (denied_marks, "flag"),
     (untried, "fail 'untried"),
@@ -243,7 +247,9 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (counted_singles, "scope bare rows"),
     (counted_by_name, "bare move rows"),
     (holds_counted, "bare word rows"),
+    (counted_words, "count rows"),
     (counted_with_load, "count load bare|rows"),
+    (end_ahead, "scope sep rows|bare"),
     (narrated, "scope"),
     (sets_by_load, "scope rows"),
     (so_many_then_rest, "count scope sep"),
@@ -267,13 +273,13 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (crossed, "sep move"),
     (added, "load"),
     (one_of_each, "bare word sep"),
-    (over_the_bar, "rows flag move"),
+    (over_the_bar, "rows move"),
     (in_the_hang, "rows sep flag"),
     (verdicts, "scheme"),
     (maxes, "rows|scheme move|scheme"),
     *set_by_set.RULES,
     *rounds_told.RULES,
-    (after_each, "move rows scope word"),
+    (after_each, "move rows|bare|count 'after_each_set|'between_sets"),
     # help, totals and sides
     (helped_by, "load plan"),
     (weighed_band, "bare|load word"),

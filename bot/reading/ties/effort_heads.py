@@ -1,4 +1,4 @@
-"""Efforts behind their one word: "rpe last set: dips 9, chins 7", "first set rpe 7, second 7.5, third 8 and fourth 9"."""
+"""Efforts behind their one word: "rpe last set: dips 9, chins 7", "first set rpe 7, second 7.5, third 8"."""
 
 from __future__ import annotations
 

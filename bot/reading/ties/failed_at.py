@@ -32,29 +32,39 @@ def failed_at(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 
 def to_failure(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "Then one set to failure: 4", "last set to failure, 4": the reps of that set stand behind the words."""
-    for at in range(1, len(facts) - 2):
-        effort, sep, reps = facts[at : at + 3]
+    """ "Then one set to failure: 4", "last set to failure 4": the reps of that set stand behind the words."""
+    for at in range(1, len(facts) - 1):
+        effort, sep = facts[at : at + 2]
         if not (effort.kind == "effort" and effort.note.get("words") and effort.value == TO_THE_LAST):
             continue
         led = sep.kind == "word" and message.tokens[sep.start].text in little("failed_after")
-        if not (led or sep.note.get("mark") in (",", ":")) or _whole(reps) is None or reps.kind != "bare":
+        behind = at + 1 + (led or sep.note.get("mark") in (",", ":"))
+        reps = facts[behind] if behind < len(facts) else effort
+        if _whole(reps) is None or reps.kind != "bare":
             continue
-        if at + 3 < len(facts) and facts[at + 3].kind not in ("sep", "word"):
+        if behind + 1 < len(facts) and facts[behind + 1].kind not in ("sep", "word"):
             continue  # "to failure, 4 with 10"; "to failure, 4, 3" tells two
-        if at + 4 < len(facts) and facts[at + 4].kind in ("bare", "rows"):
+        if behind + 2 < len(facts) and facts[behind + 2].kind in ("bare", "rows"):
             continue
         named = facts[at - 1]
         before = facts[at - 2] if at > 1 else None
         one = before is not None and (_one(before) or (before.kind == "count" and before.value == 1))
+        a_set = before is not None and _a_set(message, before, named)
         if named.kind == "scope" and named.value == "last" and not one:
-            return [*facts[:at], reps, effort, *facts[at + 3 :]]
+            told = Fact("rows", reps.start, reps.end, [Entry(int(reps.value))], {"one": True, "reps": True})
+            return [*facts[:at], told, effort, *facts[behind + 1 :]]
         counted = named.kind == "count" and named.value == 1
-        if counted or (named.kind == "scope" and named.value == "last" and one):
+        if counted or a_set or (named.kind == "scope" and named.value == "last" and one):
             start = at - 1 if counted else at - 2
             rows = _one_set(facts, facts[start].start, reps.end, int(reps.value))
-            return [*facts[:start], rows, effort, *facts[at + 3 :]]
+            return [*facts[:start], rows, effort, *facts[behind + 1 :]]
     return facts
+
+
+def _a_set(message: Message, before: Fact, named: Fact) -> bool:
+    """ "Then a set to failure"."""
+    words = before.kind == named.kind == "word" and message.tokens[before.start].text in little("a")
+    return words and any(hit.table == "sets" for hit in message.beginning("grammar")[named.start])
 
 
 def _of_next_rep(message: Message, facts: Sequence[Fact], at: int) -> list[Fact] | None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from bot.reading.bounds import within_sentence
 from bot.reading.facts import Entry, Fact
@@ -123,31 +124,66 @@ def _by_word(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if one and colon.note.get("mark") == ":" and told.kind == "bare" and told.value > MOST_OF_A_WORD:
             load = Fact("load", told.start, told.end, float(told.note.get("kg", told.value)), {"how": "plus"})
             return [*facts[:at], load, replace(word, note={"reps": True}), *facts[at + 3 :]]  # "5RM: 27.5"
-        if one and colon.note.get("mark") == ":" and len(values) > 1 and min(values) >= LEAST_LOAD:
+        if one and colon.note.get("mark") == ":" and len(values) > 1 and _rising(values):
             loads = replace(told, kind="loads", value=in_kg(message, values), note={})
             return [*facts[:at], loads, replace(word, note={"reps": True}), *facts[at + 3 :]]
+        values = listed(message, colon)
+        if (
+            _many_of(word)
+            and colon.kind == "rows"
+            and len(values) >= LEAST_IN_TURN
+            and _rising(values)
+            and max(values) > min(values)
+        ):
+            loads = replace(colon, kind="loads", value=in_kg(message, values), note={})
+            return [*facts[:at], loads, replace(word, note={"reps": True}), *facts[at + 2 :]]  # "singles 10, 20, 30"
     return facts
 
 
+def _rising(values: Sequence[float]) -> bool:
+    """Whether numbers are rather loads than reps: large, or rising to large ones."""
+    rises = all(low < high for low, high in pairwise(values))
+    return min(values) >= LEAST_LOAD or (rises and max(values) >= LEAST_LOAD)
+
+
 def _by_reps(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "20, 30, 35 all for 2", "20/25/30 for triples": so many reps with each."""
+    """ "20, 30, 35 all for 2", "20/25/30 for triples", "10, 20, 30, singles": so many reps with each."""
     for at, told in enumerate(facts):
         values = listed(message, told)
-        if len(values) < LEAST_IN_TURN or min(values) < LEAST_LOAD or list(values) != sorted(values):
+        if len(values) < LEAST_IN_TURN or not _rising(values) or list(values) != sorted(values):
             continue
-        after = [one for one in facts[at + 1 : at + 2 + REACH] if not _for_each(one)]
+        named = any(one.kind == "move" for one in facts[:at])
+        after = [one for one in facts[at + 1 : at + 2 + REACH] if not (_for_each(one) or _between(one, named))]
         led = facts[at + 1 : at + 3]
         spoken = any(one.kind == "word" and str(one.value) in little("load_for") for one in led)
+        spoken = spoken or (bool(after) and _many_of(after[0]))
         reps = reps_of(after[0]) if after and spoken else None
-        if reps is None or reps >= min(values):
+        sure = told.kind == "loads" or not min(values)
+        if reps is None or (reps >= min(values) and not sure):
             continue
         end = next(n for n, one in enumerate(facts) if one is after[0]) + 1
+        kept = [one for one in facts[at + 1 : end] if one.kind == "move"]
         end += end < len(facts) and _for_each(facts[end])
         # "a heavy double: 20, 30, 35 for 2" only names what follows
         before = [one for one in facts[:at] if not (one.kind == "rows" and one.note.get("top") and len(one.value) == 1)]
         loads = replace(told, kind="loads", value=in_kg(message, values), note={})
-        return [*before, loads, Fact("rows", after[0].start, after[0].end, [Entry(reps)], {"reps": True}), *facts[end:]]
+        work = Fact("rows", after[0].start, after[0].end, [Entry(reps)], {"reps": True})
+        return [*before, *kept, loads, work, *facts[end:]]
     return facts
+
+
+def _many_of(fact: Fact) -> bool:
+    """ "Singles", "3er": a word for sets of so many reps."""
+    return fact.kind == "rows" and bool(fact.note.get("word") and fact.note.get("each_of"))
+
+
+def _between(fact: Fact, named: bool) -> bool:
+    """What may part loads from the word for their reps: "10, 20, 30 en dominadas, singles"; one name of the lift."""
+    return (
+        fact.kind == "word"
+        or (fact.kind == "move" and not named)
+        or (fact.kind == "sep" and fact.note.get("mark") == ",")
+    )
 
 
 def _for_each(fact: Fact) -> bool:
@@ -215,7 +251,7 @@ def _ascending(message: Message, facts: Sequence[Fact], start: int) -> tuple[lis
 RULES: tuple[tuple[Rule, str], ...] = (
     (_more_or_less, "rows load"),
     (_in_turn, "'alternating word sep rows"),
-    (_by_word, "rows sep"),
-    (_by_reps, "rows|loads 'load_for word"),
+    (_by_word, "rows"),
+    (_by_reps, "rows|loads rows|bare"),
     (_reps_at_loads, "rows load|at|loads"),
 )

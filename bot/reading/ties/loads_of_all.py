@@ -1,4 +1,4 @@
-"""Loads set by set, and the reps of all sets told apart: "7 reps on all. Weights: 20, 20, 15 kg", "20, 20, 15 kg, all fives"."""
+"""Loads set by set, and the reps of all sets told apart: "7 reps on all. Weights: 20, 20, 15 kg"."""
 
 from __future__ import annotations
 
@@ -25,7 +25,9 @@ def loads_of_all(_message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     entries = [Entry(reps, load_kg=kg) for kg in facts[loads[0]].value]
     made = Fact("rows", facts[loads[0]].start, facts[loads[0]].end, entries, {"list": True})
     whole = {id(fact) for fact in facts if fact.kind == "scope" and id(fact) in beside}
-    return [made if at == loads[0] else fact for at, fact in enumerate(facts) if at != told[0] and id(fact) not in whole]
+    return [
+        made if at == loads[0] else fact for at, fact in enumerate(facts) if at != told[0] and id(fact) not in whole
+    ]
 
 
 def _reps(fact: Fact) -> int:

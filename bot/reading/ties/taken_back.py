@@ -15,9 +15,11 @@ from bot.reading.plan.ground import plan_names
 
 WORK = frozenset({"rows", "load", "at", "effort"})
 VALUES = frozenset({"rows", "load", "bare", "count", "scope"})
+MEANT = frozenset({"planned", "ahead", "wanted"})
 ELLIPSIS = 2  # so many full stops
 LONGEST = 2  # words of "en realidad"
 MOST_BETWEEN = 5  # facts from the words to the value
+MOST_WORDS = 8  # from the words to the end of their clause
 ALIKE = 3.0  # so many times a load is another number
 
 
@@ -35,11 +37,25 @@ def taken_back(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
 
 def _told_before(message: Message, facts: Sequence[Fact], at: int) -> int | None:
-    """The place of what was told, right before the marks in front of a fact."""
+    """The place of what was told, right before the marks in front of a fact; "eigentlich" needs none."""
     told = at - 1
     while told >= 0 and (_mark(facts[told]) or _dash(message, facts[told])):
         told -= 1
-    return told if 0 <= told < at - 1 and facts[told].kind in WORK else None
+    if told < 0 or facts[told].kind not in WORK:
+        return None
+    parted = told < at - 1 or _in_truth(message, facts[at].start) > 0 or _was_in_truth(message, facts[at])
+    return told if parted else None
+
+
+def _was_in_truth(message: Message, fact: Fact) -> bool:
+    """ "Waren eigentlich"."""
+    return fact.kind in ("word", "scheme") and _in_truth(message, fact.start + 1) > 0
+
+
+def _in_truth(message: Message, start: int) -> int:
+    """How many words of "en realidad" begin at a token."""
+    words = [token.text for token in message.tokens[start : start + LONGEST]]
+    return next((many for many in range(1, LONGEST + 1) if " ".join(words[:many]) in little("in_truth")), 0)
 
 
 def _mark(fact: Fact) -> bool:
@@ -61,13 +77,20 @@ def _taken(message: Message, facts: Sequence[Fact], at: int, told: int) -> int |
     comma = at + 1 < len(facts) and facts[at + 1].note.get("mark") == ","
     if fact.kind == "fail" and fact.note.get("weak") and fact.note.get("name") == "no" and comma:
         return at + 1
-    words = [token.text for token in message.tokens[fact.start : fact.start + LONGEST]]
-    for many in range(1, LONGEST + 1):
-        if " ".join(words[:many]) in little("in_truth"):
-            return next((n for n in range(at, len(facts)) if facts[n].start >= fact.start + many), None)
-    if fact.kind in ("word", "scheme") and words[1:] and words[1] in little("in_truth"):
-        return next((n for n in range(at, len(facts)) if facts[n].start >= fact.start + LONGEST), None)  # "waren …"
+    many = _in_truth(message, fact.start) or (_was_in_truth(message, fact) and LONGEST)
+    if many and _only_meant(message, facts, at, fact.start + many):
+        return None
+    if many:
+        return next((n for n in range(at, len(facts)) if facts[n].start >= fact.start + many), None)
     return None
+
+
+def _only_meant(message: Message, facts: Sequence[Fact], at: int, start: int) -> bool:
+    """ "4x5, eigentlich 5x5 geplant": what was meant to be done."""
+    end = next((fact.start for fact in facts[at + 1 : at + MOST_BETWEEN] if fact.kind == "sep"), start + MOST_WORDS)
+    hits = (hit for found in message.beginning("grammar")[start:end] for hit in found)
+    meant = any(hit.table == "unreal" and hit.name in MEANT for hit in hits)
+    return meant or any(token.text in little("should_have") for token in message.tokens[start:end])
 
 
 def _value(facts: Sequence[Fact], start: int) -> int | None:

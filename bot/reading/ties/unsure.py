@@ -11,6 +11,7 @@ from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
 
+LONGEST_STOP_S = 5  # in a repetition (common practice, no source)
 MANY = 2  # plates
 TOP_HOLD = "pull_up_top_hold"
 BEHIND = 6  # facts behind such a name within which its own sets stand
@@ -62,8 +63,8 @@ def added(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def over_the_bar(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "3x4 with a proper stop, chin over bar": where the stop was, and no hold beside the sets."""
+def over_the_bar(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "3x4 with a proper stop, chin over bar", "3x4, oben gehalten": where the stop was; no hold beside the sets."""
     out = list(facts)
     first = next((at for at, fact in enumerate(facts) if fact.kind == "rows"), len(facts))
     for at, fact in enumerate(facts):
@@ -76,7 +77,28 @@ def over_the_bar(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         alone = after is None or after.kind not in ("rows", "bare", "count", "scope")
         if stop.kind == "flag" and stop.value == "pause_pause" and alone:
             out[at] = Fact("flag", fact.start, fact.end, "pause_top")
+            continue
+        rated = after is not None and after.kind == "scope" and near[0].kind == "sep"  # "…, last set rpe 9"
+        if (alone or rated) and _stops_at_top(message, fact) and not _held_longer(stop):
+            if before and stop.kind == "rows" and stop.value[0].hold_s is not None:
+                out[before[-1]] = Fact("word", stop.start, stop.end, None, {"noise": True})
+            out[at] = Fact("flag", fact.start, fact.end, "pause_pause")
+            out.insert(at + 1, Fact("flag", fact.end, fact.end, "pause_top"))
+            break
     return out
+
+
+def _stops_at_top(message: Message, fact: Fact) -> bool:
+    """Whether words that name a hold may be of a stop in each repetition: "oben gehalten"."""
+    hits = message.beginning("grammar")[fact.start]
+    return any((hit.table, hit.name, hit.end) == ("pause", "top", fact.end) for hit in hits)
+
+
+def _held_longer(before: Fact) -> bool:
+    """Whether what stands before is a hold of its own: longer than anyone stops in a repetition."""
+    if before.kind != "rows" or before.value[0].hold_s is None:
+        return False
+    return len(before.value) > 1 or before.value[0].hold_s > LONGEST_STOP_S
 
 
 def in_the_hang(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:

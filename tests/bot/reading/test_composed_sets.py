@@ -13,7 +13,7 @@ from tests.corpus.score import Verdict, judge
 
 TIMES = 2  # a way in a language, drawn by a seed that stays
 MOST_ASKED = 0.04
-MOST_WRONG = {"one": 0.015, "framed": 0.09}  # what is left is told among the open ends
+MOST_WRONG = {"one": 0.015, "hasty": 0.015, "framed": 0.09}  # what is left is told among the open ends
 
 
 def verdict(line) -> Verdict:
@@ -27,7 +27,7 @@ def told_wrong(told) -> bool:
 
 
 @pytest.mark.parametrize("language", ["en", "de", "es"])
-@pytest.mark.parametrize("manner", ["one", "framed"])
+@pytest.mark.parametrize("manner", ["one", "hasty", "framed"])
 def test_ways_of_telling_sets(language, manner):
     teller = Teller(language, 1)
     drawn = [getattr(teller, manner)(way) for way in teller.ways for _ in range(TIMES)]

@@ -36,6 +36,13 @@ def test_a_pause_that_later_sets_are_said_not_to_have_is_of_the_first_alone(
         ("dips 3x6, each rep stopped at the bottom", "en", ("bottom",)),
         ("fondos 3x6, paré abajo en cada rep", "es", ("bottom",)),
         ("dips 3x6, stopped at the bottom when my shoulder hurt 3/10", "en", ()),
+        ("dips 3x6 oben gehalten", "de", ("top",)),
+        ("dips 3x6, 2s oben gehalten", "de", ("top",)),
+        ("klimmzüge 3x6 +10, oben gehalten, letzter satz rpe 9", "de", ("top",)),
+        ("dips 3x6 unten 1s pause", "de", ("bottom",)),
+        ("dips 3x6 oben jeweils 2s pause", "de", ("top",)),
+        ("dips 3x6 oben immer 2 sekunden gehalten", "de", ("top",)),
+        ("dips 3x6 oben angefangen, 2 min pause", "de", ()),
     ],
 )
 def test_a_stop_at_a_place_of_every_rep_is_a_pause(

@@ -28,14 +28,14 @@ OTHER_LINES = (DATA / "other_talk.txt").read_text(encoding="utf-8").splitlines()
 ZONE = ZoneInfo("Europe/Berlin")
 SENT = datetime(2027, 6, 16, 18, 30, tzinfo=ZONE)
 PLANNED = re.compile(
-    r"((?P<part>[aw])/)?(?P<movement>\w+):(?P<sets>\d+)x(?P<each>\d+)(?P<unit>s|lr)?(:(?P<load>[\d.]+))?(@(?P<rpe>\d+))?"
+    r"((?P<part>[aw])/)?(?P<movement>\w+):(?P<sets>\d+)x(?P<each>\d+)(?P<unit>slr|s|lr)?(:(?P<load>[\d.]+))?(@(?P<rpe>\d+))?"
 )
 
 PARTS = {None: "main", "a": "accessory", "w": "warm_up"}
 
 
 def plan_of(text: str) -> tuple[PlannedSet, ...] | None:
-    """`pull_up:4x5:20@8;a/dip:3x8:10`; `s` after the reps makes them seconds, `lr` a pair of sides; see `PARTS`."""
+    """`pull_up:4x5:20@8;a/dip:3x8:10`; `s` after the reps makes them seconds, `lr`, `slr` two sides; see `PARTS`."""
     if not text:
         return None
     planned: list[PlannedSet] = []
@@ -43,8 +43,8 @@ def plan_of(text: str) -> tuple[PlannedSet, ...] | None:
         told = PLANNED.fullmatch(part)
         assert told is not None, part
         for _ in range(int(told["sets"])):
-            for side in ("left", "right") if told["unit"] == "lr" else (None,):
-                held = told["unit"] == "s"
+            for side in ("left", "right") if (told["unit"] or "").endswith("lr") else (None,):
+                held = (told["unit"] or "").startswith("s")
                 planned.append(
                     PlannedSet(
                         movement=told["movement"],
