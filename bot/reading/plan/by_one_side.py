@@ -161,25 +161,43 @@ def up_to_of_side(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]
 
 
 def pair_of_set(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
-    """ "Primera serie 2 y 2" of planned pairs: left and right."""
+    """ "Primera serie 2 y 2; segunda, 2 izquierda y 1 derecha" of planned pairs: left and right of that set."""
     out: list[Fact] = []
     move: Fact | None = None
     at = 0
     while at < len(facts):
         fact = facts[at]
         move = fact if fact.kind == "move" else move
-        told = facts[at + 1 : at + 4]
-        closes = at + 4 >= len(facts) or facts[at + 4].kind == "sep"
-        joined = [one.kind for one in told] == ["bare", "sep", "bare"] and told[1].note.get("mark") == "and"
         one_set = fact.kind == "scope" and (isinstance(fact.value, int) or fact.value in ("first", "last"))
-        if one_set and joined and closes and _pairs(rows, move):
-            entries = [Entry(int(told[0].value), side="left"), Entry(int(told[2].value), side="right")]
-            out += [fact, Fact("rows", told[0].start, told[2].end, entries, {"list": True, "mark": "/"})]
-            at += 4
+        begin = at + 1 + (one_set and at + 1 < len(facts) and is_comma(facts[at + 1]))
+        told = _pair_at(facts, begin) if one_set and _pairs(rows, move) else None
+        if told is not None:
+            reps, end = told
+            entries = [Entry(reps["left"], side="left"), Entry(reps["right"], side="right")]
+            note = {"list": True, "mark": "/"}
+            out += [fact, Fact("rows", facts[begin].start, facts[end - 1].end, entries, note)]
+            at = end
             continue
         out.append(fact)
         at += 1
     return out
+
+
+def _pair_at(facts: Sequence[Fact], at: int) -> tuple[dict[str, int], int] | None:
+    """The reps of both sides told at a place, and where they end."""
+    for many in (1, 3, 5):
+        told = facts[at : at + many]
+        closes = at + many >= len(facts) or facts[at + many].kind == "sep"
+        kinds = [one.kind for one in told]
+        if not closes or len(told) != many or any(one.kind == "sep" and one.note.get("mark") != "and" for one in told):
+            continue
+        if kinds == ["rows"] and [one.side for one in told[0].value] == ["left", "right"]:
+            return {str(one.side): one.reps or 0 for one in told[0].value}, at + many
+        if kinds == ["bare", "sep", "bare"]:
+            return {"left": int(told[0].value), "right": int(told[2].value)}, at + many
+        if kinds == ["bare", "side", "sep", "bare", "side"] and {told[1].value, told[4].value} == set(OTHER):
+            return {told[1].value: int(told[0].value), told[4].value: int(told[3].value)}, at + many
+    return None
 
 
 def _pairs(rows: Sequence[Row], move: Fact | None) -> int:

@@ -145,6 +145,8 @@ def _work_of_outside(clauses: Sequence[Clause]) -> None:
         clause.facts[:0] = [before.outside[0], *told]  # "pull-ups with just bodyweight, 3x8, in place of …"
         clause.outside = list(before.outside)
         before.facts = [fact for fact in before.facts if fact not in (*told, before.outside[0])]
+        if all(fact.kind in ("word", "scheme") or plan_names(fact) <= beside for fact in before.facts):
+            before.facts, before.names = [], set()  # "Extra: leg raises, 2x10"
         before.outside = []
 
 

@@ -36,13 +36,16 @@ def each_so_many(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
     return out
 
 
-def not_reached(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
-    """ "All four 16 seconds, didn't get to 18": what was planned, and not reached, is no value of a set."""
+def not_reached(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "All four 16 seconds, didn't get to 18", "…, instead of 18": what was planned is no value of a set."""
+    planned = {float(value) for row in rows for value in (row.reps, row.hold_s, row.load_kg) if value}
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         before = out[-1] if out else None
         led = before is not None and before.kind == "plan" and _text(message, before) in little("not_reached")
         closes = at + 1 == len(facts) or facts[at + 1].kind == "sep"
+        apart = before is not None and "instead" in plan_names(before) and len(out) > 1 and out[-2].kind == "sep"
+        led = led or (apart and fact.kind == "bare" and fact.value in planned)
         told = any(one.kind in ("rows", "bare", "load") and (one.value != fact.value) for one in out)
         single = fact.kind == "bare" or (fact.kind == "rows" and bool(fact.note.get("one")))
         if led and single and closes and told and before is not None:

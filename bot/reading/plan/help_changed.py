@@ -30,7 +30,7 @@ def help_changed(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
                 out[-1] = replace(before, end=fact.end)  # said of sets with help, a load is their help
             continue
         amount = fact.value if fact.kind in ("assist", "load") else None
-        small = bool(amount) and amount <= MOST_CHANGE * min(helps) and not fact.note.get("none")
+        small = amount is not None and 0 < amount <= MOST_CHANGE * min(helps)
         sign = _sign(message, facts, at) if small else 0
         if sign and amount:
             out.append(Fact("delta", fact.start, fact.end, (float(amount), "load", sign), {"open": False}))

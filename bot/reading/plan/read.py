@@ -183,6 +183,8 @@ def mended(message: Message, facts: Sequence[Fact]) -> Fact | None:
     if any(fact.kind == "move" or plan_names(fact) & STRONG or fact.note.get("until") for fact in facts):
         return None
     told = [fact for fact in facts if fact.kind == "instead"]
+    if any(token.text in little("each_word") for fact in told for token in message.tokens[fact.start : fact.end]):
+        return None  # "hice 6 en cada una en lugar de 5": no value of an earlier report
     cues = {hit.end for hit in message.hits("mends") if hit.table == "cue"}
     return next((fact for fact in told if fact.start in cues), None)
 

@@ -286,6 +286,9 @@ def _same_load_said(told: Told, clause: Clause) -> bool:
             return True
         if {"rest", "same"} <= one.names or {"rest", "planned"} <= one.names:
             return True
+        whole = any((fact.kind, fact.value) == ("scope", "all") for fact in one.facts)
+        if whole and "same" in one.names and not any(fact.kind == "word" for fact in one.facts):
+            return True  # "todo igual pero fondos, no dominadas"
     behind = [one for one in told.clauses if one.sentence - clause.sentence in (0, 1)]
     said = any(one.names & {"same", "planned"} for one in behind)
     tokens = told.message.tokens

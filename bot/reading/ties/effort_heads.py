@@ -33,12 +33,11 @@ def effort_heads(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             return [*facts[:at], Fact("efforts", fact.start, told[-1].end, values), *facts[end:]]
         if word and not any(one.kind in ("scope", "move") for one in rest):
             continue
-        note = {"led": True}
-        return [*facts[: at + 1], *_rated(facts, at, end, note), *facts[end:]]
+        return [*facts[: at + 1], *_rated(facts, at, end), *facts[end:]]
     return facts
 
 
-def _rated(facts: Sequence[Fact], head: int, end: int, note: dict[str, object]) -> list[Fact]:
+def _rated(facts: Sequence[Fact], head: int, end: int) -> list[Fact]:
     """The numbers as efforts; one that a "then" leads is of the set after the one before."""
     out: list[Fact] = []
     before = facts[head - 1] if head else None
@@ -53,7 +52,7 @@ def _rated(facts: Sequence[Fact], head: int, end: int, note: dict[str, object]) 
         if not named and nth:
             nth += 1
             out.append(Fact("scope", one.start, one.start, nth, {"text": ""}))
-        out.append(Fact("effort", one.start, one.end, one.value, note))
+        out.append(Fact("effort", one.start, one.end, one.value, {"led": True}))
         named = False
     return out
 
