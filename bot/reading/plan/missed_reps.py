@@ -131,7 +131,8 @@ def every_rep_but(message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
         whole = any(fact.value == "all" or plan_names(fact) & {"every", "done"} for fact in lead)
         named = message.tokens[facts[last].start : facts[last].end + 1]
         of_set = any(token.text in little("set_words") for token in named)
-        of_reps = facts[last].kind == "last_rep" or (less and whole) or (whole and any(map(_says_rep, told)) and not of_set)
+        rep_named = any(map(_says_rep, told)) and not of_set
+        of_reps = facts[last].kind == "last_rep" or (whole and (less or rep_named))
         names_last = facts[last].kind == "last_rep" or facts[last].value in ("last", ("last", 1))
         one = facts[last].kind in ("bare", "count") and facts[last].value == 1
         if not of_reps or not (names_last or one):

@@ -39,7 +39,7 @@ def tidied(items: Sequence[Item]) -> Sequence[Item]:
     if any(item.has("scope") and _at(items, i + 1).has("count") for i, item in enumerate(items)):
         items = _named_by_reps(items)
     if ("effort", "after") in labels:
-        items = _ten_alone(items)
+        items = _heads_alone(_ten_alone(items))
     if any(item.text in little("only_one") for item in items):
         items = [item for i, item in enumerate(items) if not _only_one(items, i)]
     if any(item.text in little("in_so_many") for item in items):
@@ -159,6 +159,19 @@ def _ten_alone(items: Sequence[Item]) -> list[Item]:
             )
         else:
             out.append(item)
+    return out
+
+
+def _heads_alone(items: Sequence[Item]) -> list[Item]:
+    """ "La última fue de rpe 9": the word for the effort, where no number stands before it."""
+    out: list[Item] = []
+    for i, item in enumerate(items):
+        words = item.text.split()
+        led = item.has("effort", "after") and len(words) > 1 and words[0] in little("of")
+        if led and words[-1] in little("rpe_word") and _at(items, i - 1).kind != "num":
+            out.append(replace(item, end=item.end - 1, kind="word", text=words[0], labels=()))
+            item = replace(item, start=item.end - 1, text=words[-1], labels=(("effort", "rpe"),))
+        out.append(item)
     return out
 
 

@@ -25,6 +25,8 @@ def effort_heads(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         rest = [one for one in facts[at + 1 : end] if one.kind not in NUMBERS]
         if not told or not all(_effort(one) for one in told) or any(one.kind not in ASIDE for one in rest):
             continue
+        if any(one.note.get("mark") in ("(", ")") for one in rest):
+            continue  # "8 (rpe 7), 8 (8)"
         plain = all(one.kind == "sep" for one in rest)
         if fact.kind == "effort" and (len(told) + 1 < LEAST_IN_TURN or not (plain or _in_turn(facts[at + 1 : end]))):
             continue
