@@ -251,6 +251,7 @@ def _rated(message: Message, fact: Fact, clause: Clause, base: list[Row], asks: 
     value = fact.value[0] if fact.kind == "at" else fact.value
     if (
         fact.note.get("led")
+        or fact.note.get("rated")
         or fact.kind not in ("effort", "at")
         or any(mark in span.lower() for mark in RATED)
         or not isinstance(value, float)

@@ -131,7 +131,7 @@ def cut_by_sets(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
     ]
 
 
-def set_on_top(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
+def more_in_extra_set(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
     """ "Dropped to 15 and got four more in an extra set": the reps, and the load, of the set on top."""
     for at in range(1, len(facts) - 1):
         number, more = facts[at - 1], facts[at]
@@ -164,10 +164,15 @@ def not_finished(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) 
     return out
 
 
-def loads_beside_scheme(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
+def loads_beside_scheme(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
     """ "15 - 20 - 20 - 35, 4x7" of planned fours of seven with 20: the loads of those sets."""
     told = [at for at, fact in enumerate(facts) if fact.kind == "rows"]
     main = [rows[at] for at in main_rows(rows)]
+    if len(told) == 1 and told[0] and _names_loads(message, facts[told[0] - 1]) and facts[told[0]].note.get("list"):
+        listed_loads = [float(one.reps or 0) for one in facts[told[0]].value]  # "all reps, weights 15, 20, 20, 35"
+        if len(listed_loads) == len(main) and not any(near_reps(kg, main) for kg in listed_loads):
+            loads_told = Fact("loads", facts[told[0]].start, facts[told[0]].end, listed_loads)
+            return [*facts[: told[0]], loads_told, *facts[told[0] + 1 :]]
     if len(told) != 2 or any(fact.kind in ("load", "loads", "bare") for fact in facts) or not main:
         return facts
     plain = next((at for at in told if facts[at].note.get("plain")), None)
@@ -182,6 +187,10 @@ def loads_beside_scheme(_message: Message, facts: Sequence[Fact], rows: Sequence
     entries = [replace(one, load_kg=kg) for one, kg in zip(facts[plain].value, numbers, strict=True)]
     made = Fact("rows", facts[plain].start, facts[plain].end, entries, {"list": True})
     return [made if at == plain else fact for at, fact in enumerate(facts) if at != listed]
+
+
+def _names_loads(message: Message, fact: Fact) -> bool:
+    return fact.kind == "word" and _text(message, fact) in little("load_names")
 
 
 def _text(message: Message, fact: Fact) -> str:

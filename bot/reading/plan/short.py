@@ -120,17 +120,15 @@ def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
     if fact.kind == "rows" and fact.note.get("one") and fact.value[0].hold_s is not None:
         return list(facts)  # "holds 25s, rest as planned": so long each, and no first set
     many = len(fact.value) if fact.kind == "rows" else int(fact.value)
-    others = {row.movement for row in rows if not moves or row.movement not in members(moves[-1].value)}
-    own = [row for row in rows if moves and row.movement in members(moves[-1].value)]
-    restated = fact.kind == "rows" and bool(own) and all(one.reps == own[0].reps for one in fact.value)
-    if restated and others and "rest" in plan_names(facts[rest]) and facts[told[0] + 1].kind == "sep":
-        return list(facts)  # "rows 2x12, all else as it stood" of planned 3x12: two sets of it
     main = [row for row in rows if row.part == "main"] or list(rows)
     if moves:  # "pull-ups 3 sets with 15 and the 4th with 10"
         main = [row for row in rows if row.movement in members(moves[-1].value)]
         before = facts[told[0] - 1] if told[0] else None
         if before is not moves[-1] and facts[told[0] + 1] is not moves[-1]:
             return list(facts)
+        others = any(row.movement not in members(moves[-1].value) for row in rows if row.part != "warm_up")
+        if others and fact.kind == "rows" and not _last_ones(facts[rest]):
+            return list(facts)  # "rows 2x8, everything else as planned": the rest is of the other lifts
     loaded = facts[told[0] + 1].kind in ("load", "at") or (done and facts[rest - 1].kind in ("bare", "load", "word"))
     alike = loaded if fact.kind == "count" else len({entry.reps for entry in fact.value}) == 1
     if not alike or not 0 < many < len(main) or any(row.side for row in main):

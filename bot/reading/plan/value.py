@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.reading.facts import Fact
+from bot.reading.facts import LOADED, Fact
 from bot.reading.fold.block import to_kg
 from bot.reading.fold.rows import Row, shift
 from bot.reading.little import little
@@ -17,6 +17,7 @@ from bot.reading.message import Message
 from bot.reading.plan.clauses import Clause
 from bot.reading.reading import Ask
 
+PLATE_WORDS = 2  # more words than "with 5"
 MORE_REPS = 3  # so many over the plan are believed of a bare number (from rehearsal, no source)
 LEAST_LOAD, MOST_LOAD = 0.5, 1.6  # of the planned load: what a bare number can be a load in place of
 MOST_SURE = 2  # of the planned load, where words say which set it is of
@@ -40,6 +41,10 @@ def apply(
         planned = max((row.load_kg or 0.0 for row in where), default=0.0)
         if kind == "load" and _says_extra(span) and planned and amount >= LEAST_LOAD * planned:
             return _load(replace(fact, kind="load", value=amount), where, asks, span, False, False)
+        kind = _changed(fact, where)
+        if kind is None:
+            asks.append(Ask("reps", span))
+            return True
         for row in where:
             shift(row, amount, kind, sign)
         return True
@@ -55,6 +60,24 @@ def apply(
         asks.append(Ask("reps", span))  # "last set 9" of planned sixes: reps or an effort
         return True
     return _bare(fact, where, asks, span, verb, sure, carried or "took" in clause.names)
+
+
+def _changed(fact: Fact, where: Sequence[Row]) -> str | None:
+    """What changes by so much: "load", "reps" or "hold"; None where the figure may be of either."""
+    amount, kind, _ = fact.value
+    either, loaded = fact.note.get("or_load"), any(row.load_kg or row.assist_kg for row in where)
+    if either and (any(map(_changes_by_little, where)) or (loaded and either == "all")):
+        return None  # "2 less on the last" of curls with 12, "2 less on all sets" of pull-ups with 20
+    if either and any(row.hold_s for row in where):
+        return "hold"
+    if kind == "load" and fact.note.get("no_unit") and not loaded:
+        return "reps" if amount == int(amount) else None  # "5 less on the last" of sets without weight
+    return str(kind)
+
+
+def _changes_by_little(row: Row) -> bool:
+    """Whether a kilogram or two is a step of its load: that of dumbbells and counterweights, not of plates hung on."""
+    return bool(row.assist_kg) or (bool(row.load_kg) and row.movement not in LOADED)
 
 
 def _instead(message: Message, fact: Fact, where: Sequence[Row], asks: list[Ask]) -> bool:
@@ -113,12 +136,19 @@ def _load(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
         for row in where:
             row.load_kg, row.load_open = None, True
         return True
-    said = fact.note.get("how") == "plus" or fact.note.get("unit")
-    few = planned and fact.value < LEAST_LOAD * planned and any(row.reps == fact.value for row in where)
-    few = bool(few or (planned and fact.value < SMALL_PART * planned)) and fact.value == int(fact.value) and not cut
-    if few and not said and span.split(" ")[0].lower() in little("with_reps") and near_reps(fact.value, where):
+    words = span.lower().split()
+    plate = len(words) > PLATE_WORDS and words[1] in little("article", "article_or_of", "the")  # "con el de 5"
+    said = fact.note.get("how") == "plus" or fact.note.get("unit") or plate
+    small = planned and fact.value < LEAST_LOAD * planned and any(row.reps == fact.value for row in where)
+    small = bool(small or (planned and fact.value < SMALL_PART * planned)) and fact.value == int(fact.value) and not cut
+    if small and not said and span.split(" ")[0].lower() in little("with_reps") and near_reps(fact.value, where):
         for row in where:
             row.reps = int(fact.value)  # "the last one with 3" of planned fives at 20
+        return True
+    few = not said and fact.value == int(fact.value) and fact.value < max((row.reps or 0 for row in where), default=0)
+    few = few and all(row.movement in LOADED for row in where)  # "rotations only with 3": the dumbbells
+    if few and not verb and not cut and planned and fact.value != planned and near_load(fact.value, where):
+        _open(where, asks, span)  # "the last set with 6" of planned eights with 10
         return True
     at_rep = not said and planned and fact.value < LEAST_LOAD * planned and near_reps(fact.value, where)
     if at_rep and not cut and span.split(" ")[0].lower() in little("at_rep"):
