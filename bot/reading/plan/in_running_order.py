@@ -40,7 +40,7 @@ def in_running_order(_message: Message, facts: Sequence[Fact], rows: Sequence[Ro
         if len(entries) != len(own) or end >= len(facts) + 1 or not _closes(facts, end):
             continue
         values = [float(one.reps if one.reps is not None else one.hold_s or 0) for one in entries]
-        note = {"list": True, "mark": ",", "values": values}
+        note = {"list": True, "mark": ",", "values": values, "outcome": True}
         listed = Fact("rows", fact.start, facts[end - 1].end, entries, note)
         return [*facts[:at], listed, *facts[end:]]
     return facts

@@ -11,7 +11,7 @@ from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import members, plan_names
-from bot.reading.plan.value import near_reps
+from bot.reading.plan.value import near_load, near_reps
 
 VALUES = frozenset({"rows", "bare", "loads", "load", "at", "count", "scope", "side", "delta", "instead", "fail"})
 PAIR = 2
@@ -165,6 +165,20 @@ def _without_reps_of_all(told: Sequence[Fact]) -> list[Fact]:
     return list(told[:-2]) if whole and one else list(told)
 
 
+def _closing_load(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
+    """ "…, and ended with 25": a load, told with the word for what it turned to."""
+    out: list[Fact] = []
+    for fact in facts:
+        turned = out[-1] if out and "turned_to" in plan_names(out[-1]) else None
+        if turned is not None and fact.kind in ("bare", "load") and near_load(fact.note.get("kg", fact.value), rows):
+            first = message.tokens[turned.start].text
+            if first in little("closed_with"):
+                out[-1] = Fact("word", turned.start, turned.end, first)
+                fact = Fact("load", fact.start, fact.end, float(fact.note.get("kg", fact.value)), {"how": "at"})
+        out.append(fact)
+    return out
+
+
 def _with_ones(message: Message, facts: Sequence[Fact], told: Sequence[Fact]) -> list[Fact]:
     """ "Began with 15, then two sets with 22.5 and closed with 32.5": the one set that a load opens or closes with."""
     out: list[Fact] = []
@@ -181,6 +195,7 @@ def _with_ones(message: Message, facts: Sequence[Fact], told: Sequence[Fact]) ->
 
 def sets_by_load(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "Three sets with 20 and two with 22.5" of five planned: the first three, and those after them."""
+    facts = _closing_load(message, facts, rows)
     aside = ("word", "sep", "scheme", "claim")
     told = [fact for fact in facts if fact.kind not in aside and not plan_names(fact) & {"the", "done", "fine"}]
     moves = [fact for fact in told[:3] if fact.kind == "move"]

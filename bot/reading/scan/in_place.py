@@ -91,6 +91,8 @@ def instead(told: Value) -> Found | None:
     word = _instead_of(s, j)
     k = j if word is None else _lead_in(s, word)
     old, end = s.at(k + 1), k + 2
+    if s.at(told.i - 1).has("plan", "the") and s.at(told.i - 2).text in little("of"):
+        return None  # "20 s en cada una de las tres, en lugar de 15"
     if word is None or old.value is None or s.at(end).has("times", "x"):
         return None
     if s.unit_at(end) in ("kg", "lb", "sec"):
