@@ -106,15 +106,12 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
     targets = [at for own in each for at in own] or said.clause.targets or main_rows(rows)
     if "except" in names and "less" not in names:
         told.everything = True  # "all but one set of dips"
-    sides = {fact.value for fact in said.clause.facts if fact.kind == "side"} & {"left", "right"}
-    if names & {"less", "except"} and len(sides) == 1 and any(rows[at].side in sides for at in targets):
-        own = [at for at in targets if rows[at].side in sides]
-        for at in own[-count:]:
-            told.keep[at] = False  # "todo, pero con la derecha una serie menos"
-    elif names & {"less", "except"}:
+    if names & {"less", "except"}:
+        sides = {f.value for f in said.clause.facts if f.kind == "side"} & {"left", "right"}
         for own in each or [targets]:
             for at in own[-count * told.step(own[-1]) :]:
-                told.keep[at] = False
+                if not sides or rows[at].side in sides:  # "one set less on the right"
+                    told.keep[at] = False
     elif count == 1:
         for own in each or [targets]:  # "one more set of each"
             told.added[own[-1]] = [replace(rows[at]) for at in own[-told.step(own[-1]) :]]
