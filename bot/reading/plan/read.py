@@ -75,7 +75,8 @@ def read_part(message: Message, facts: list[Fact], movement: str, work: Work) ->
     if work.sets and _only_named(message, facts):
         finish(message, _rows_of(message, movement), [], work)
         return True
-    if any(fact.kind == "rows" and len(fact.value) > 1 for fact in facts) or not leans(message, facts):
+    listed = any(fact.kind == "rows" and len(fact.value) > 1 and not fact.note.get("outcome") for fact in facts)
+    if listed or not leans(message, facts):
         return False
     rows = _rows_of(message, movement)
     clauses = clauses_of(rows, parts_by_weight(facts, rows))
