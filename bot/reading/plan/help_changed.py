@@ -1,57 +1,73 @@
-"""Help that the plan has, told with other kilograms: "2.5 kg less counterweight", "needed 25 kg of help"."""
+"""Help told against the plan's: "2.5 kg less counterweight", "took 2.5 kg off the help", "with 20 kg of assistance"."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
-from bot.reading.bounds import clause_end
+from bot.reading.bounds import clause_end, clause_start
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
+from bot.reading.plan.ground import plan_names
 
-PULLEY = "one_arm_counterweight"
-MOST_CHANGE = 10.0  # kg; more than this is what hung there
+MOST_CHANGE = 0.35  # of the planned help: more than this is what the help was
+SAME_KG = 0.01
 
 
-def help_changed(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
-    """The facts, with a change where so many kilograms less or more of help are told, and else the help itself."""
-    planned = min((row.assist_kg for row in rows if row.assist_kg), default=0.0)
-    if not planned:
-        return list(facts)
+def help_changed(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
+    """The facts, with so much less or more help where words say so, and help in place of a load beside its word."""
+    helps = [row.assist_kg for row in rows if row.assist_kg]
+    if not helps or any(row.load_kg for row in rows):
+        return facts
     out: list[Fact] = []
-    start = 0
-    while start < len(facts):
-        end = clause_end(facts, start)
-        out += [*_told(message, facts[start:end], planned), *facts[end : end + 1]]
-        start = end + 1
+    for at, fact in enumerate(facts):
+        before = out[-1] if out else None
+        suffix = fact.kind == "assist" and fact.value is None and bool(fact.note.get("suffix"))
+        if suffix and before is not None and before.end == fact.start and before.kind in ("load", "delta"):
+            if before.kind == "load" and before.value:
+                out[-1] = replace(before, end=fact.end)  # said of sets with help, a load is their help
+            continue
+        amount = fact.value if fact.kind in ("assist", "load") else None
+        small = amount is not None and 0 < amount <= MOST_CHANGE * min(helps)
+        sign = _sign(message, facts, at) if small else 0
+        if sign and amount:
+            out.append(Fact("delta", fact.start, fact.end, (float(amount), "load", sign), {"open": False}))
+            continue
+        if (
+            fact.kind == "plan"
+            and plan_names(fact) & {"less", "more"}
+            and before is not None
+            and before.kind == "delta"
+        ):
+            continue  # "ayuda 2,5 kg menor que la prevista"
+        out.append(fact)
+    return _without_verbs(out)
+
+
+def _sign(message: Message, facts: Sequence[Fact], at: int) -> int:
+    """Whether the clause of an amount says that there was more or less of it; 0: neither."""
+    fact = facts[at]
+    if fact.start and message.tokens[fact.start - 1].text in little("changed_to", "turned_to_word"):
+        return 0
+    clause = facts[clause_start(facts, at) : clause_end(facts, at)]
+    names = set().union(*(plan_names(one) for one in clause))
+    words = {token.text for one in clause for token in message.tokens[one.start : one.end]}
+    grammar = message.beginning("grammar")
+    names |= {hit.name for at in range(fact.start, fact.end) for hit in grammar[at] if hit.table == "plan"}
+    less = bool(names & {"minus", "less"}) or bool(words & little("step_down"))
+    more = bool(names & {"more"} or ("by" in names and not less)) or bool(words & little("step_up"))
+    return -1 if less else 1 if more else 0
+
+
+def _without_verbs(facts: Sequence[Fact]) -> list[Fact]:
+    """ "Le quité 2,5 kg al contrapeso": the verb that the change was told with leaves nothing out."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        behind = facts[at + 1 : clause_end(facts, at)]
+        changes = any(one.kind == "delta" for one in behind) and plan_names(fact) & {"minus", "by"}
+        out.append(
+            Fact("word", fact.start, fact.end, None, {"noise": True}) if fact.kind == "plan" and changes else fact
+        )
     return out
-
-
-def _told(message: Message, piece: Sequence[Fact], planned: float) -> list[Fact]:
-    helped = [fact for fact in piece if fact.kind == "assist"]
-    pulley = any(fact.kind == "move" and fact.value.movement == PULLEY for fact in piece)
-    kilos = [fact for fact in piece if fact.kind in ("load", "assist", "delta") and fact.value]
-    if not (helped or pulley) or len(kilos) != 1:
-        return list(piece)
-    told = kilos[0]
-    kg = told.value[0] if told.kind == "delta" else told.value
-    sign = told.value[2] if told.kind == "delta" else _sign(message, piece)
-    if told.kind == "delta" and told.value[1] != "load":
-        return list(piece)
-    small = kg <= MOST_CHANGE and kg < planned / 2
-    if told.kind == "delta" or (sign and small):
-        told = Fact("delta", told.start, told.end, (kg, "load", sign), {"open": False})
-    elif helped:
-        told = Fact("load", told.start, told.end, kg, told.note)
-    return [told if fact is kilos[0] else fact for fact in piece if fact is kilos[0] or fact not in helped]
-
-
-def _sign(message: Message, piece: Sequence[Fact]) -> int:
-    """Whether a clause says more or less; 0: neither, or both."""
-    span = range(piece[0].start, piece[-1].end)
-    words = {message.tokens[at].text for at in span}
-    names = {hit.name for at in span for hit in message.beginning("grammar")[at] if hit.table == "plan"}
-    more = bool(words & little("step_up")) or "more" in names
-    less = bool(words & little("step_down")) or "less" in names
-    return more - less

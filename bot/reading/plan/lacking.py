@@ -15,6 +15,7 @@ PARTED = 2  # facts before the word: the reps, and the set
 MOST_LACKED = 3  # reps; of more it is said what was done
 MOST_SHORT = 10  # seconds
 MOST_SMALL = 3  # facts from the number to the word, small words between
+MOST_SECONDS = 10  # so many that a hold lacked
 
 
 def reps_lacked(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
@@ -25,6 +26,15 @@ def reps_lacked(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
     for at, fact in enumerate(facts):
         if _parted(message, out, fact):
             out[-2:] = [out[-1], _lacked(out[-2].start, fact.end, out[-2], missed=fact.kind == "fail")]
+            continue
+        if _seconds(fact) and _short_of_goal(message, facts[at + 1 : at + 3]):
+            out.append(Fact("delta", fact.start, fact.end, (fact.value[0].hold_s, "hold", -1), {"open": False}))
+            continue
+        pair = [out[-1], fact] if out and out[-1].end == fact.start else []
+        lacked = next((one for one in pair if _seconds(one)), None)
+        if lacked is not None and any(_lacks(message, one) for one in pair if one is not lacked):
+            amount = float(lacked.value[0].hold_s or 0)  # "me faltaron dos segundos"
+            out[-1] = Fact("delta", pair[0].start, fact.end, (amount, "hold", -1), {"open": False})
             continue
         if len(out) >= PARTED and _so_many(fact) and fact.note.get("spelled", True) and _behind_set(message, out):
             out[-2:] = [out[-1], _lacked(out[-2].start, fact.end, fact, missed=out[-2].kind == "fail")]
@@ -77,6 +87,17 @@ def _beside(before: Sequence[Fact]) -> int | None:
 def _small(fact: Fact) -> bool:
     """Whether a word stands only between: "mir", "haben"."""
     return fact.kind == "word" and fact.value in little("lacked_beside")
+
+
+def _seconds(fact: Fact) -> bool:
+    """Whether a fact is a few seconds."""
+    one = fact.kind == "rows" and len(fact.value) == 1 and bool(fact.note.get("one"))
+    return one and 0 < (fact.value[0].hold_s or 0) <= MOST_SECONDS
+
+
+def _short_of_goal(message: Message, after: Sequence[Fact]) -> bool:
+    """ "A 2 s del objetivo": whether words behind a time say that it is what was lacking."""
+    return " ".join(_text(message, fact) for fact in after) in little("short_of_goal")
 
 
 def _one_rep(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
