@@ -43,7 +43,7 @@ from bot.reading.plan.lifts_left import leaving_lifts, lift_denied, lift_not_man
 from bot.reading.plan.missed_reps import all_but_a_rep, every_rep_but, rep_of_a_set, rep_tried
 from bot.reading.plan.more_of_another import more_of_another
 from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_only, reps_in_figures, sets_of_so_many
-from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers
+from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers, set_led
 from bot.reading.plan.of_each_lift import of_each_lift
 from bot.reading.plan.of_several import (
     a_set_left_out,
@@ -103,11 +103,12 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (sets_more_of_lift, "delta|bare move"),
     (all_so_many, "bare scope move"),
     (reps_lacked, "rows|bare|word 'lacked|'slipped|fail"),
+    (set_led, "scope sep bare|rows"),
     (hold_named, "scope flag"),
     (but_for, "=planned"),
     (but_only, "scheme =done|=planned|=all_lifts|=same"),
     (but_then, "=except"),
-    (stopped_at_reps, "at =quit move"),
+    (stopped_at_reps, "at =quit|'cut_at move|scope"),
     (all_but_lift, "=done|=planned|=all_lifts sep move"),
     (up_to_lift, "=done|=planned|=all_lifts|scope move|=part_warm_up|=part_main|=part_accessory|=part_skill"),
     (up_to, "scope|count =fine|=planned|=done|=same"),

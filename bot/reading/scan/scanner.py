@@ -80,7 +80,7 @@ class Scanner:
     def or_other_load(self, i: int) -> int | None:
         """Where the other load of "18 or 20", "at 18, or was it with 20" stands; its "or" or a comma is at `i`."""
         i += self.at(i).text == ","
-        said = self.at(i).has("sep", "or")
+        said = self.at(i).has("sep", "or") or self.at(i).text in little("until")  # "mit 8 bis 10"
         if not said and self.at(i).text not in little("hedge"):
             return None
         j = i + said
