@@ -12,7 +12,7 @@ from bot.reading.bounds import ends_sentence
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
-from bot.reading.plan.ground import plan_names
+from bot.reading.plan.ground import PARTS, plan_names
 from bot.reading.plan.value import LEAST_LOAD, MORE_REPS, MOST_LOAD
 from bot.reading.unreal import NUMBERS
 
@@ -196,7 +196,8 @@ def _sentence(facts: Sequence[Fact], start: int) -> Sequence[Fact]:
 def _only_named(after: Sequence[Fact]) -> bool:
     """Whether a movement, and no more, is what was missed."""
     told = [fact for fact in after if fact.value != "the" and fact.kind != "word"]
-    return bool(told) and told[0].kind == "move" and (len(told) < 2 or told[1].kind == "sep")
+    named = bool(told) and (told[0].kind == "move" or bool(plan_names(told[0]) & set(PARTS)))
+    return named and (len(told) < 2 or told[1].kind == "sep")
 
 
 def not_managed(message: Message, fact: Fact) -> bool:

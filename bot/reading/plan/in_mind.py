@@ -8,6 +8,7 @@ from bot.reading.plan.each_lift import lifts_pointed_at
 from bot.reading.plan.ground import GLOBAL
 from bot.reading.plan.state import Said, Told
 
+WORK = frozenset({"rows", "bare"})
 MOST_THERE = 1  # words beside "stopped": "stopped there"
 
 
@@ -115,6 +116,9 @@ def of_the_same_set(told: Told, said: Said) -> None:
     if said.scoped or said.named or said.sided or said.clause.outside or told.one_set is None:
         return
     scope, sentence, told_so_far = told.one_set
+    if told_so_far & WORK:
+        _load_of_the_same(told, said)
+        return
     reps = [fact for fact in said.values if fact.kind in ("rows", "bare")]
     others = {str(fact.kind) for fact in said.values} - {"rows", "bare"}
     led = any(fact.kind == "scheme" and fact.value == "got" for fact in said.clause.facts) or "only" in said.names
@@ -127,15 +131,28 @@ def of_the_same_set(told: Told, said: Said) -> None:
     said.scoped.append(scope)
 
 
+def _load_of_the_same(told: Told, said: Said) -> None:
+    """ "Last set only 4 reps and with 12.5": the load of a set whose reps were told."""
+    assert told.one_set is not None
+    one = said.values[0] if len(said.values) == 1 else None
+    if one is None or one.kind not in ("load", "instead") or said.names - {"the", "only", "took"}:
+        return
+    led = {told.message.tokens[at].text for at in range(max(0, one.start - 1), one.start + 1)}
+    if told.one_set[1] == said.clause.sentence and led & little("with"):
+        said.clause.facts.insert(0, told.one_set[0])
+        said.scoped.append(told.one_set[0])
+
+
 def keep_one_set(told: Told, said: Said) -> None:
-    """Remember the one set that a clause names, where its reps are still to be told."""
+    """Remember the one set that a clause names, where its reps or its load are still to be told."""
     scope = said.scoped[-1] if said.scoped else None
     kinds: set[str] = {
         "load" if fact.kind == "bare" and "turned_to" in said.names else fact.kind for fact in said.values
     }
     one = scope is not None and (scope.value == "last" or isinstance(scope.value, int))
-    open_reps = one and kinds <= {"load", "effort", "at"} and len(said.scoped) == 1 and not said.sided
-    if scope is not None and open_reps and not said.names & {"skipped", "except", "done", "rest"}:
+    half = kinds <= {"load", "effort", "at"} or kinds <= WORK
+    half = one and half and len(said.scoped) == 1 and not said.sided
+    if scope is not None and half and not said.names & {"skipped", "except", "done", "rest"}:
         told.one_set = scope, said.clause.sentence, kinds
     elif said.scoped or said.named or said.values or said.names - {"the"}:
         told.one_set = None

@@ -126,7 +126,7 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     if names & {"only"} and any(fact.kind == "count" for fact in facts):
         return True
     one = [fact for fact in facts if fact.kind == "rows" and len(fact.value) == 1]
-    one = [fact for fact in one if fact.note.get("reps") or fact.value[0].hold_s is not None]
+    one = [fact for fact in one if fact.note.get("reps") or fact.value[0].hold_s is not None or _sets_of(message, fact)]
     if len(one) == 1 and any(fact.kind == "scope" and fact.value == "all" for fact in facts):
         return True  # "3 reps all of them, 20 kg"
     denied = any(f.kind == "fail" and f.note.get("name") == "no" for f in facts)
@@ -139,6 +139,11 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     if scoped and held and all(row.hold_s is not None for row in held) and len(times) == 1 and times[0].note.get("one"):
         return True
     return bool(names & set(PARTS) and names & {"fine", "only", "no_rest"})
+
+
+def _sets_of(message: Message, fact: Fact) -> bool:
+    """ "Sets of 5"."""
+    return any(hit.table == "sets" for hit in message.beginning("grammar")[fact.start])
 
 
 def _of_each_set(message: Message, facts: Sequence[Fact]) -> bool:

@@ -122,7 +122,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (by_so_much, "bare|load"),
     (rated_by_lift, "effort bare move"),
     (so_many_of_them, "rows move 'out_of_so_many"),
-    (a_set_left_out, "=skipped move word"),
+    (a_set_left_out, "=skipped|=less move word"),
     (taken_off, "=off bare|load"),
     (shared_change, "delta move sep"),
     (change_restated, "delta load"),
