@@ -6,12 +6,14 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.reading.facts import LOADED, Fact
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.movements.mention import Mention
 from bot.reading.movements.not_had import not_had
 from bot.reading.plan.clauses import clause_around
 from bot.reading.plan.ground import plan_names
 
+LEAST = 2  # facts of "fondos en barras" before "en vez de anillas"
 NEAR = 4  # facts of "instead of on the rings"
 ON_RINGS = {"row": "ring_row", "dip": "ring_dip", "pull_up": "ring_pull_up", "muscle_up": "ring_muscle_up"}
 WORDS = {
@@ -62,6 +64,9 @@ def _rather_than_rings(message: Message, facts: Sequence[Fact]) -> list[Fact]:
             one.kind == "move" for one in clause_around(facts, at)
         ):
             continue
+        on_bar = at >= LEAST and str(facts[at - 2].value) in little("on_lift")
+        if at and facts[at - 1].kind == "move" and not on_bar:
+            continue  # "Klimmzüge statt an den Ringen"
         end = at + 1
         while end < len(facts) and facts[end].kind in ("word", "plan") and facts[end].start not in rings:
             end += 1
