@@ -23,7 +23,8 @@ def of_added(told: Told, said: Said) -> bool:
         return True
     if told.added_in is None or told.added_in[1] != said.clause.sentence:
         return False
-    if not said.values or said.scoped or said.named or said.names - {"the"}:
+    of_it = {told.rows[at].movement for at in said.clause.targets} <= {told.rows[told.added_in[0]].movement}
+    if not said.values or said.scoped or not of_it or said.names - {"the"}:
         return False
     change_added(told, said.clause)
     return True

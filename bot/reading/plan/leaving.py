@@ -18,6 +18,7 @@ from bot.reading.reading import Ask
 GEAR = frozenset({"pulley", "ring", "band", "bar"})
 TELLING = frozenset({"only", "extra_set", "swap", "instead"})  # words that say what was done
 PLUS = frozenset({"by", "more"})  # "all done plus a 6th set"
+LEAD_IN = 2  # words before a set that is one more than planned
 LEAST_SAID = 2  # words of the plan before an exception
 
 
@@ -103,6 +104,8 @@ def left_out(told: Told, said: Said) -> bool:
             continue  # "warm-up done … no pull-ups", of a day that warms up with them
         told.keep[at] = False
     told.leaving = True
+    if named and not scoped and not said.sided and not fewer and len({rows[at].movement for at in targets}) == 1:
+        told.left_lift = said.clause.sentence, targets
     if (named or scoped) and "except" in names and not values:
         told.excepted = (said.clause.sentence, targets, bool(scoped))
     return not ("rest" in names and not named)
@@ -357,7 +360,9 @@ def _beyond(told: Told, said: Said) -> bool:
     if said.scoped[-1].value != len(targets) // step + 1:
         return False
     before = [fact for fact in said.clause.facts if fact.end <= said.scoped[-1].start]
+    start = said.scoped[-1].start
     words = {told.message.tokens[at].text for fact in before for at in range(fact.start, fact.end)}
+    words |= {token.text for token in told.message.tokens[max(0, start - LEAD_IN) : start]}  # "plus ein vierter Satz"
     plus = any(plan_names(fact) & PLUS for fact in before) or bool(words & little("on_top"))
     if said.values and not plus and not words & little("an"):
         return False  # "only 2 reps on set six"

@@ -11,6 +11,7 @@ LEAST_LISTED = 5  # no effort below it stands in a list of efforts
 MOST_EFFORT = 10
 NAMED_SETS = frozenset({"first", "last", "2", "3", "4", "5", "6"})
 BETWEEN = (":", "=", "-")  # signs between a set and its effort
+MOST_LED = 5  # words and signs of "on each set:"
 MOST_LISTED = 60  # efforts; a longer row is no list of them
 MOST_SPREAD = 3  # words of "ranged from"
 MOST_HEDGES = 5  # words of "war heute eher schon"
@@ -56,7 +57,8 @@ def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         j = i + 1 if item.has("effort", "rpe") else i + 2
         while s.at(j).text in little("before_effort"):
             j += 1
-        return _of_named_set(s, i, j) or _of_named_side(s, j) or _spread(s, i, j) or _effort_value(s, i, j, rir=False)
+        one = _of_named_set(s, i, j) or _of_named_side(s, j)
+        return one or _spread(s, i, j) or _by_set(s, i, j) or _effort_value(s, i, j, rir=False)
     if item.text in little("was"):
         a = i + 1
         while a < i + MOST_HEDGES and (s.at(a).text in little("rather") or s.at(a).kind == "claim"):
@@ -180,6 +182,25 @@ def _spread(s: Scanner, i: int, j: int) -> tuple[list[Fact], int] | None:
         return None
     told[0][0].note["between"] = True
     return told
+
+
+def _by_set(s: Scanner, i: int, j: int) -> tuple[list[Fact], int] | None:
+    """ "RPEs set by set: 7, 7.5, 8, 8", "rpe in order 7 7 8 9": that there is one a set is said before the list."""
+    k = j
+    while k < j + MOST_LED and (
+        s.at(k).has("scope", "all") or s.at(k).text in BETWEEN or s.at(k).text in little("before_efforts")
+    ):
+        k += 1
+    number = s.at(k)
+    if k == j or number.kind != "num" or not LEAST_LISTED <= (number.value or 0) <= MOST_EFFORT:
+        return None
+    told, end = _listed(s, k, rir=False)
+    if len(told) == 1 and s.at(j).has("scope", "all") and not s.at(end).has("unit") and not s.at(end).has("reps"):
+        every = Fact("scope", s.at(j).start, s.at(j).end, "all", {"names": []})
+        return [every, Fact("effort", s.at(i).start, number.end, told[0])], end  # "rpe on every set: 8"
+    if len(told) == 1:
+        return None
+    return [Fact("efforts", s.at(i).start, s.at(end - 1).end, told)], end
 
 
 def _of_the_sets(s: Scanner, i: int) -> bool:
