@@ -65,7 +65,7 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
     sentence = 0
     excepted = goes_on = False
     # Beside a plan "sets 1-3 at 22.5, 4 and 5 at 20" goes on too, and "first set 22.5, rest 20".
-    silent = {"bare", "load", "sep"} | ({"at", "plan", "scope"} if message.context.today else set())
+    silent = {"bare", "load", "sep"} | ({"at", "plan", "scope", "rows"} if message.context.today else set())
     told = {"bare", "rows", "load"} | ({"at", "count"} if message.context.today else set())
     leaning = _leaning_sentences(facts) if message.context.today else frozenset()
     brief = bool(message.context.today) and (_of_all_sets(facts) or _load_of_day(message, facts))

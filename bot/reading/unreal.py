@@ -246,7 +246,8 @@ class _Places:
         self._me += [at for at in range(1, len(tokens) - 1) if _me_alone(tokens, at) or _so_for_me(tokens, at)]
         self._me.sort()
         self._now = [hit.start for hit in named.get("now", ())]
-        self.closing = sorted({hit.start for name in ("own", "now", "me") for hit in named.get(name, ())})
+        closing = {hit.start for name in ("own", "now", "me") for hit in named.get(name, ())}
+        self.closing = sorted(closing | {at for at in range(len(tokens)) if _so_for_me(tokens, at)})
         self._last = len(tokens)
         self._tokens = tokens
         self._lifts = message.beginning("movements")

@@ -103,9 +103,11 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
     if "except" in names and "less" not in names:
         told.everything = True  # "all but one set of dips"
     if names & {"less", "except"}:
+        sides = {f.value for f in said.clause.facts if f.kind == "side"} & {"left", "right"}
         for own in each or [targets]:
             for at in own[-count * told.step(own[-1]) :]:
-                told.keep[at] = False
+                if not sides or rows[at].side in sides:  # "one set less on the right"
+                    told.keep[at] = False
     elif count == 1:
         for own in each or [targets]:  # "one more set of each"
             told.added[own[-1]] = [replace(rows[at]) for at in own[-told.step(own[-1]) :]]

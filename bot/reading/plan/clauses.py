@@ -93,7 +93,9 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
                 elif fact.value.movement != "!":
                     clause.outside.append(fact)
         for fact, after in zip(clause.facts, clause.facts[1:], strict=False):
-            named = after.kind == "move" or plan_names(after) & set(PARTS)
+            behind = next((one for one in clause.facts if one.start >= after.end), None)
+            of_side = after.kind == "side" and behind is not None and behind.kind == "move"  # "no right side pistols"
+            named = after.kind == "move" or of_side or plan_names(after) & set(PARTS)
             if fact.kind == "fail" and fact.note.get("name") == "no" and named and not _partly(clause, after):
                 clause.names.add("skipped")
             so_so = next((str(one.value) for one in clause.facts if one.start == after.end), "") in little("not_so")

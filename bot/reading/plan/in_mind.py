@@ -141,6 +141,20 @@ def keep_one_set(told: Told, said: Said) -> None:
         told.one_set = None
 
 
+def other_side_of_set(told: Told, said: Said) -> None:
+    """ "Set 2: 2 left, 1 right": the other side is of the set that was named with the first."""
+    sides = {fact.value for fact in said.clause.facts if fact.kind == "side"}
+    before, told.sided_set = told.sided_set, None
+    if len(sides) != 1 or not sides <= {"left", "right"} or not said.values:
+        return
+    goes_on = before is not None and before[1] == said.clause.sentence and sides.isdisjoint({before[2]})
+    if goes_on and before is not None and not said.scoped and not said.named:
+        said.clause.facts.insert(0, before[0])
+        said.scoped.append(before[0])
+    elif len(said.scoped) == 1 and said.scoped[0].value != "all":
+        told.sided_set = said.scoped[0], said.clause.sentence, next(iter(sides))
+
+
 def of_excepted(told: Told, said: Said) -> list[int]:
     """ "All good apart from the dips, they felt heavy so I took 5 off": what was left out of the rest, and done.
 

@@ -85,6 +85,7 @@ class Told:
         self.several = len({row.movement for row in rows if row.part != "warm_up"}) > 1
         self.scope_at: tuple[Fact, int] | None = None  # the set that a sentence named last: "last one was hard, rpe 9"
         self.one_set: tuple[Fact, int, set[str]] | None = None  # named, its sentence, what was told of it but reps
+        self.sided_set: tuple[Fact, int, str] | None = None  # a set whose one side was told, its sentence and that side
         self.pointed: tuple[int, list[int], list[int]] | None = None  # sentence, sets meant, those of them pointed at
         self.unclear_in = -1  # the sentence that goes on with sets that are asked
         self.told_of: set[int] = set()  # rows whose work or load a clause has told

@@ -45,6 +45,7 @@ from bot.reading.plan.more_of_another import more_of_another
 from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_only, reps_in_figures, sets_of_so_many
 from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers
 from bot.reading.plan.of_each_lift import of_each_lift
+from bot.reading.plan.of_holds import planned_holds
 from bot.reading.plan.of_several import (
     a_set_left_out,
     change_restated,
@@ -52,6 +53,7 @@ from bot.reading.plan.of_several import (
     shared_change,
     so_many_of_them,
 )
+from bot.reading.plan.one_by_one import values_one_by_one
 from bot.reading.plan.only_so_often import only_so_often
 from bot.reading.plan.others_counted import others_counted, places_counted
 from bot.reading.plan.outcomes import by_outcome
@@ -93,6 +95,7 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 # In their order, each with the facts without which it changes nothing.
 RULES: tuple[tuple[Rule, str], ...] = (
     (more_of_another, "move|'sets_put_on =extra_set|=by|count|rows|'sets_put_on|'on_top"),
+    (planned_holds, "flag|scheme|rows|delta|=holds|repeat"),
     (named_and_counted, "=by move"),
     (both_halves, "=most side"),
     (nothing_but, "=not =except"),
@@ -136,7 +139,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (places_counted, "scope bare"),
     (others_counted, "scope bare"),
     (missed_by_reps, "fail rows"),
-    (parts_of_lift, "count|rows scope|bare"),
+    (values_one_by_one, "bare|load|loads|rows|effort"),
+    (parts_of_lift, "count|rows"),
     (first_then_rest, "=rest|scope rows|count"),
     (rest_instead, "=instead bare word"),
     (old_first, "=instead bare|load|rows"),

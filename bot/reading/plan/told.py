@@ -18,6 +18,7 @@ from bot.reading.plan.in_mind import (
     of_another,
     of_excepted,
     of_the_same_set,
+    other_side_of_set,
     point,
     set_in_mind,
     stopped_there,
@@ -114,6 +115,7 @@ def take(told: Told, clause: Clause) -> None:
         return
     there_too(told, said)
     of_the_same_set(told, said)
+    other_side_of_set(told, said)
     keep_one_set(told, said)
     if all_of_side(told, said):
         return
