@@ -36,9 +36,9 @@ def _rated_on(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
 
     It is no set of seven; of which of its sets it is the effort is asked.
     """
-    for at in range(1, len(facts) - 2):
-        mark, number, on, move = facts[at : at + 4] if at + 4 <= len(facts) else (*facts[at : at + 3], None)
-        if move is None or move.kind != "move" or not is_comma(mark) or number.kind != "bare" or not _may_rate(number):
+    for at in range(1, len(facts) - 3):
+        mark, number, on, move = facts[at : at + 4]
+        if move.kind != "move" or not is_comma(mark) or number.kind != "bare" or not _may_rate(number):
             continue
         if on.kind != "word" or message.tokens[on.start].text not in little("on_lift"):
             continue
