@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import takewhile
 
-from bot.reading.bounds import clause_end
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
 from bot.reading.little import little
@@ -13,6 +13,7 @@ from bot.reading.plan.ground import members
 
 SAME_KG = 0.01
 WORD_AND_NUMBER = 2  # tokens of "at 10"; "at a 10" is an effort
+REACH = 12  # facts from how a load felt to what was done about it
 NEAR = 4  # facts from a load back to the set it is of
 
 
@@ -47,7 +48,7 @@ def felt_load(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> l
             continue
         felt = message.tokens[facts[at + 1].start].text in little("feels")
         planned = any(row.load_kg and abs(row.load_kg - kg) < SAME_KG for row in rows)
-        behind = facts[at + 1 : clause_end(facts, at + 1)]
+        behind = takewhile(lambda one: one.kind != "sep", facts[at + 1 : at + 1 + REACH])
         if felt and planned and any(one.kind == "delta" for one in behind):
             out[at] = Fact("word", fact.start, fact.end, None, {"noise": True})
     return out
