@@ -12,8 +12,8 @@ from tests.corpus.context import context_of
 from tests.corpus.score import Verdict, judge
 
 TIMES = 2  # a way in a language, drawn by a seed that stays
-MOST_ASKED = 0.04
-MOST_WRONG = {"one": 0.015, "hasty": 0.015, "framed": 0.09}  # what is left is told among the open ends
+MOST_ASKED = {"one": 0.04, "hasty": 0.04, "framed": 0.04, "run_on": 0.09}
+MOST_WRONG = {"one": 0.015, "hasty": 0.015, "framed": 0.06, "run_on": 0.08}  # what is left is told among the open ends
 
 
 def verdict(line) -> Verdict:
@@ -27,14 +27,14 @@ def told_wrong(told) -> bool:
 
 
 @pytest.mark.parametrize("language", ["en", "de", "es"])
-@pytest.mark.parametrize("manner", ["one", "hasty", "framed"])
+@pytest.mark.parametrize("manner", ["one", "hasty", "framed", "run_on"])
 def test_ways_of_telling_sets(language, manner):
     teller = Teller(language, 1)
     drawn = [getattr(teller, manner)(way) for way in teller.ways for _ in range(TIMES)]
     wrong = [told.text for told in drawn if told_wrong(told)]
     needless = [told.text for told in drawn if not told.line["gold"]["ask"] and verdict(told.line).asked]
     assert len(wrong) <= MOST_WRONG[manner] * len(drawn), wrong
-    assert len(needless) <= MOST_ASKED * len(drawn), needless
+    assert len(needless) <= MOST_ASKED[manner] * len(drawn), needless
 
 
 @pytest.mark.parametrize("language", ["en", "de", "es"])
