@@ -13,7 +13,7 @@ from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
-from bot.reading.plan.value import LEAST_LOAD, MOST_LOAD
+from bot.reading.plan.value import LEAST_LOAD, MORE_REPS, MOST_LOAD
 from bot.reading.unreal import NUMBERS
 
 STRANGE_WORDS = 2  # so many words unknown to the grammar make a clause talk
@@ -65,7 +65,7 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
     sentence = 0
     excepted = goes_on = False
     # Beside a plan "sets 1-3 at 22.5, 4 and 5 at 20" goes on too, and "first set 22.5, rest 20".
-    silent = {"bare", "load", "sep"} | ({"at", "plan", "scope"} if message.context.today else set())
+    silent = {"bare", "load", "sep"} | ({"at", "plan", "scope", "rows"} if message.context.today else set())
     told = {"bare", "rows", "load"} | ({"at", "count"} if message.context.today else set())
     leaning = _leaning_sentences(facts) if message.context.today else frozenset()
     brief = bool(message.context.today) and (_of_all_sets(facts) or _load_of_day(message, facts))
@@ -84,6 +84,7 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
             odd = strange(message, clause) if sentence in leaning else 0
             changed = any("turned_to" in one.note.get("names", ()) for one in clause)
             of_plan = excepted or brief or (sentence in leaning and not mended and odd <= changed)
+            of_plan = of_plan or (sentence in leaning and _went_with(message, clause))
             bare = goes_on and all(one.kind in silent or _article(one) for one in clause)  # "first two 5, then 4 and 4"
             kept = clause if of_plan or bare else _clause(message, clause, most)
             out += kept
@@ -330,6 +331,27 @@ def _for_the_rest(message: Message, facts: Sequence[Fact]) -> bool:
         one.kind == "bare" and of.start == one.end and message.tokens[of.start].text in little("load_for") and rest
         for one, of, rest in zip(facts, facts[1:], (plan_names(fact) & {"rest"} for fact in facts[2:]), strict=False)
     )
+
+
+def _went_with(message: Message, facts: Sequence[Fact]) -> bool:
+    """ "Went 22.5, same reps", "bin auf 22,5 gegangen": a figure that can only be a load of the day's plan."""
+    numbers = [fact for fact in facts if lone(fact)]
+    if len(numbers) != 1 or numbers[0].kind not in ("load", "bare") or numbers[0].note.get("spelled"):
+        return False
+    went, glue = little("went_with"), message.book("prose").words
+    words = [
+        token.text
+        for fact in facts
+        if fact is not numbers[0]
+        for token in message.tokens[fact.start : fact.end]
+        if token.kind == "word"
+    ]
+    if not went.intersection(words) or any(word not in went and word not in glue for word in words):
+        return False
+    kg = numbers[0].note.get("kg", numbers[0].value)
+    today = message.context.today or ()
+    near = any(one.load_kg and LEAST_LOAD * one.load_kg <= kg <= MOST_LOAD * one.load_kg for one in today)
+    return near and kg > max((one.reps or one.hold_s or 0 for one in today), default=0) + MORE_REPS
 
 
 def _so_much(message: Message, facts: Sequence[Fact]) -> bool:

@@ -13,6 +13,7 @@ from bot.reading.little import little
 from bot.reading.message import Message
 
 TIED = frozenset({"load", "effort", "at", "side", "flag", "percent", "loads", "assist", "weighted"})
+NAME = 4  # tokens of an exercise's name
 WORK = frozenset({"rows", "bare", "loads", "count"})
 
 
@@ -23,8 +24,14 @@ def _named(fact: Fact) -> bool:
 def _told(fact: Fact) -> bool:
     """Whole sets, such as "3x20", "3x30s" or "8/8/7"."""
     held = fact.kind == "rows" and len(fact.value) > 1 and all(one.hold_s is not None for one in fact.value)
-    whole = held or fact.note.get("plain") or (fact.note.get("list") and fact.note.get("values"))
+    whole = held or fact.note.get("plain") or (fact.note.get("list") and fact.note.get("values")) or _one_hold(fact)
     return fact.kind == "rows" and bool(whole) and not fact.note.get("the")
+
+
+def _one_hold(fact: Fact) -> bool:
+    """ "Crane pose 50s": one hold, in seconds."""
+    one = fact.kind == "rows" and bool(fact.note.get("one")) and fact.note.get("unit") == "sec"
+    return one and fact.value[0].hold_s is not None
 
 
 def _strange(message: Message, facts: Sequence[Fact]) -> bool:
@@ -66,6 +73,13 @@ def _worded(fact: Fact) -> bool:
     """Whether a fact may be of an exercise's name; "hold" is, behind a word: "arch hold 3x30s"."""
     held = fact.kind == "flag" and fact.value == "pause_pause"
     return fact.kind == "word" or fact.note.get("how") == "word" or held
+
+
+def _alone(facts: Sequence[Fact], start: int, end: int) -> bool:
+    """Whether a phrase is a clause of its own, of no more than a name and its work."""
+    before, after = facts[start - 1] if start else None, facts[end] if end < len(facts) else None
+    apart = (before is None or before.kind == "sep") and (after is None or after.kind == "sep")
+    return apart and sum(fact.end - fact.start for fact in facts[start:end] if fact.kind == "word") <= NAME
 
 
 def _measure(message: Message, fact: Fact) -> bool:
@@ -132,6 +146,8 @@ def drop_strangers(message: Message, facts: list[Fact]) -> tuple[list[Fact], lis
         if phrase is None:
             continue
         start, end = phrase
+        if _one_hold(fact) and not _alone(facts, start, end):
+            continue
         words = facts[start:at]
         before = [place for place in moves if place < start]
         place = before[-1] if before else moves[0]

@@ -243,10 +243,11 @@ class _Places:
         self._turns = [at for at, token in enumerate(tokens) if token.text in little("but")]
         self._commas = [at for at, token in enumerate(tokens) if token.text == ","]
         self._me = [hit.start for hit in named.get("me", ())]  # "my wife did 5, I did 8"
-        self._me += [at for at in range(1, len(tokens) - 1) if _me_alone(tokens, at)]
+        self._me += [at for at in range(1, len(tokens) - 1) if _me_alone(tokens, at) or _so_for_me(tokens, at)]
         self._me.sort()
         self._now = [hit.start for hit in named.get("now", ())]
-        self.closing = sorted({hit.start for name in ("own", "now", "me") for hit in named.get(name, ())})
+        closing = {hit.start for name in ("own", "now", "me") for hit in named.get(name, ())}
+        self.closing = sorted(closing | {at for at in range(len(tokens)) if _so_for_me(tokens, at)})
         self._last = len(tokens)
         self._tokens = tokens
         self._lifts = message.beginning("movements")
@@ -306,6 +307,8 @@ class _Places:
     def end_of(self, name: str, at: int) -> int:
         """Where a tale of this kind that begins at `at` ends."""
         sentence = self._next(self._sentences, at)
+        if name == "others" and _so_for_me(self._tokens, at):
+            return at
         ends = {"past": self._now, "others": self._me}.get(name, self.closing)
         told = self._next(ends, at + 1 + OWN_SUBJECT.get(name, 0))
         if name == "others" and told < sentence:
@@ -334,6 +337,12 @@ def _me_alone(tokens: Sequence[Token], at: int) -> bool:
         return tokens[at + 1].value is not None  # "14 pull-ups vs my 12"
     parted = tokens[at - 1].kind in ("sym", "nl") or tokens[at - 1].text in little("and", "but")
     return parted and tokens[at].text in little("me_alone") and tokens[at + 1].value is not None
+
+
+def _so_for_me(tokens: Sequence[Token], at: int) -> bool:
+    """ "Dog wanted out so the third set ended at 3": what followed from it for the one who tells it."""
+    follows = at + 1 < len(tokens) and tokens[at].text in little("so_then")
+    return follows and tokens[at + 1].text in little("so_for_me")
 
 
 def _years(message: Message, taken: Collection[int]) -> list[int]:

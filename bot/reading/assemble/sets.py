@@ -38,7 +38,7 @@ def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
     """Blocks to sets, with the day's plan where the message leans on it."""
     if message.context.today:
         facts = sets_of_plan(message, as_planned(message, other_lift(message, facts)), planned(message))
-        facts = planned_load(sets_of_lift(message, facts, planned(message)), planned(message))
+        facts = planned_load(message, sets_of_lift(message, facts, planned(message)), planned(message))
     _read(message, facts, work)
     if message.context.today and not (work.report or work.asks or work.sets):
         scopes = [fact for fact in facts if fact.kind == "scope" and fact.value not in ("all", "over")]

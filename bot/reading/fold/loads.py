@@ -201,6 +201,12 @@ def _one_set_more(fold: FoldState, fact: Fact) -> bool:
         return False
     reps = {row.reps for row in group}
     added = any(one.kind == "plan" and "sure" in one.note.get("names", ()) for one in fold.block.facts)
+    most = max((row.reps or 0 for row in group), default=0)
+    if fact.note.get("how") == "at" and not fact.note.get("unit") and fact.value in range(1, most + 1):
+        many = int(fact.value)  # "5 5 4, plus a fourth set with 3": nobody tells such a load and no reps
+        fold.rows.append(replace(group[-1], reps=many, rpe=None, group=fold.group + 1))
+        fold.group, fold.scope = fold.group + 1, None
+        return True
     fold.rows.append(replace(group[-1], load_kg=fact.value, rpe=None, group=fold.group + 1))
     fold.group, fold.scope = fold.group + 1, None
     if not added or len(reps) > 1:

@@ -461,11 +461,11 @@ def _of_pain_alone(words: BodyWords, between: range) -> bool:
 
 
 def _heads(words: BodyWords, score: Score, place: Place, bounds: tuple[int, int]) -> bool:
-    """ "2-3 in the right biceps", at the head of a sentence or clause, "a 3 in the elbow" anywhere: a joint's score
-    without a word of pain."""
+    """ "2-3 in the right biceps", at the head of a sentence or clause, "a 3 in the elbow", "only 3 in the elbow"
+    anywhere: a joint's score without a word of pain."""
     before = words.tokens[score.start - 1].text if score.start > bounds[0] else ","
     return (
-        before in little("before_scored_place")
+        before in little("before_scored_place", "only_word")
         and place.sites[0].name in JOINTS
         and score.end in words.inside
         and words.tokens[score.start].kind == "num"

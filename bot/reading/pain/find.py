@@ -19,6 +19,7 @@ from bot.reading.pain.scores import Score, by_pain_word, near_moment, scores_in
 from bot.reading.pain.words import BodyWords, body_words
 from bot.reading.reading import PainRead
 from bot.reading.red_flags import Cues, signs_in, views
+from bot.reading.tokens import Token
 
 BRIEF = 24  # tokens of a message that may be nothing but a score
 TELLING = frozenset({"none", "word", "scale", "nil", "plain"})  # words of pain that need no place
@@ -134,8 +135,10 @@ def _pain_of(message: Message) -> list[Claim]:
         spare += [bounds for bounds in apart if only_small(words, bounds)]
         scored = [(place, score) for place in told for score, _, _ in place.scores if score is not None]
         # "shoulder 2/10 left after pull-ups": the side is the shoulder's
-        scored = [(place, one) for place, one in scored if words.sides.get(one.end) in ("left", "right")]
-        spare += [(one.end, one.end + 1) for place, one in scored if words.sides[one.end] in place.sides]
+        by_side = [(place, one) for place, one in scored if words.sides.get(one.end) in ("left", "right")]
+        spare += [(one.end, one.end + 1) for place, one in by_side if words.sides[one.end] in place.sides]
+        tokens = message.tokens  # the "un" of "solo un 3 en el codo" counts no set
+        spare += [(one.start - 1, one.start) for _, one in scored if one.start and _article(tokens[one.start - 1])]
         claims += _noise(claims, spare)
     pained = any(claim.kind == "pain" for claim in claims)
     if not pained and without and sum(1 for t in message.tokens if t.value is not None) > 1:
@@ -186,6 +189,10 @@ def _of_the_one(
     )
     short = bounds[1] - bounds[0] <= SHORT and numbers == inside and score.value <= WORST
     return led and short and not worked and {site.name for site in place.sites} <= JOINTS
+
+
+def _article(token: Token) -> bool:
+    return token.spelled and token.value == 1 and token.text in little("a")
 
 
 def _names(words: BodyWords, at: int, side: str | None) -> bool:

@@ -23,7 +23,8 @@ def of_added(told: Told, said: Said) -> bool:
         return True
     if told.added_in is None or told.added_in[1] != said.clause.sentence:
         return False
-    if not said.values or said.scoped or said.named or said.names - {"the"}:
+    of_it = {told.rows[at].movement for at in said.clause.targets} <= {told.rows[told.added_in[0]].movement}
+    if not said.values or said.scoped or not of_it or said.names - {"the"}:
         return False
     change_added(told, said.clause)
     return True
@@ -102,9 +103,11 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
     if "except" in names and "less" not in names:
         told.everything = True  # "all but one set of dips"
     if names & {"less", "except"}:
+        sides = {f.value for f in said.clause.facts if f.kind == "side"} & {"left", "right"}
         for own in each or [targets]:
             for at in own[-count * told.step(own[-1]) :]:
-                told.keep[at] = False
+                if not sides or rows[at].side in sides:  # "one set less on the right"
+                    told.keep[at] = False
     elif count == 1:
         for own in each or [targets]:  # "one more set of each"
             told.added[own[-1]] = [replace(rows[at]) for at in own[-told.step(own[-1]) :]]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from itertools import pairwise
 
 from bot.reading.bounds import clause_end, clause_start
@@ -11,15 +12,14 @@ from bot.reading.fold.rows import Row
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
-from bot.reading.plan.value import near_load
+from bot.reading.plan.value import SMALL_PART, near_load
 
 VALUED = frozenset({"bare", "load"})
 
 
 def by_so_much(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """The facts, with the change where a number tells one: led by "by", or too small a weight to be what hung there."""
-    if any(row.assist_kg for row in rows):
-        return list(facts)  # help that was taken off the body
+    rows = [replace(row, load_kg=row.assist_kg) if row.assist_kg else row for row in rows]  # help changes as loads do
     out: list[Fact] = []
     said: int | None = None  # by the clause
     for at, fact in enumerate(facts):
@@ -46,7 +46,8 @@ def _amount(message: Message, fact: Fact, sign: int, rows: Sequence[Row]) -> boo
     named = fact.kind == "load" and fact.note.get("unit") and not fact.note.get("how")
     if named and sign > 0 and fact.end < len(message.tokens) and _put_on(message, fact):
         return True  # "5 kg draufgelegt"
-    return bool(named) and sign < 0 and not near_load(fact.value, rows)
+    small = fact.value <= SMALL_PART * max((row.load_kg or 0.0 for row in rows), default=0.0)
+    return bool(named) and (sign < 0 or small) and not near_load(fact.value, rows)
 
 
 def _sign(message: Message, facts: Sequence[Fact], at: int) -> int:

@@ -249,7 +249,12 @@ def _rated(message: Message, fact: Fact, clause: Clause, base: list[Row], asks: 
     """
     span = message.span(fact.start, fact.end)
     value = fact.value[0] if fact.kind == "at" else fact.value
-    if fact.kind not in ("effort", "at") or any(mark in span.lower() for mark in RATED) or not isinstance(value, float):
+    if (
+        fact.kind not in ("effort", "at")
+        or fact.note.get("rated")
+        or any(mark in span.lower() for mark in RATED)
+        or not isinstance(value, float)
+    ):
         return fact
     reps = max((row.reps or 0 for row in base), default=0)
     scoped = any(f.kind == "scope" and f.value != "all" for f in clause.facts)

@@ -63,6 +63,14 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             and _names_more(facts, at + 1)
         ):
             close()
+        if (
+            fact.kind == "word"
+            and fact.value in little("so_then")
+            and _left_lift(current)
+            and _names_more(facts, at + 1)
+        ):
+            close()  # "no space for dips so I did the same sets of push-ups"
+            continue
         if "turned_to" in plan_names(fact) and _some_sets_so(current) and _value_next(facts, at + 1):
             close()  # "first set felt like a 9 so I went down to 20 for the other two"
         if "rest" in plan_names(fact) and (_says_of_named(current) or (fact.kind == "plan" and _listed(current))):
@@ -85,8 +93,10 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
                 elif fact.value.movement != "!":
                     clause.outside.append(fact)
         for fact, after in zip(clause.facts, clause.facts[1:], strict=False):
-            named = after.kind == "move" or plan_names(after) & set(PARTS)
-            if fact.kind == "fail" and fact.note.get("name") == "no" and named:
+            behind = next((one for one in clause.facts if one.start >= after.end), None)
+            of_side = after.kind == "side" and behind is not None and behind.kind == "move"  # "no right side pistols"
+            named = after.kind == "move" or of_side or plan_names(after) & set(PARTS)
+            if fact.kind == "fail" and fact.note.get("name") == "no" and named and not _partly(clause, after):
                 clause.names.add("skipped")
             so_so = next((str(one.value) for one in clause.facts if one.start == after.end), "") in little("not_so")
             if after.kind == "fail" and after.note.get("weak") and fact.kind == "move" and not so_so:
@@ -165,6 +175,12 @@ def _some_sets_so(facts: Sequence[Fact]) -> bool:
     words = [str(fact.value).split() for fact in facts[scope:] if fact.kind == "word"]
     so = any(not little("so_then").isdisjoint(said) for said in words)
     return so or any(fact.kind == "effort" for fact in facts[scope:])
+
+
+def _left_lift(facts: Sequence[Fact]) -> bool:
+    """Whether a clause so far says that a lift was left out."""
+    denied = any(fact.kind == "fail" or "skipped" in plan_names(fact) for fact in facts)
+    return denied and any(fact.kind == "move" for fact in facts)
 
 
 def _value_next(facts: Sequence[Fact], at: int) -> bool:
@@ -281,6 +297,12 @@ def _only_value(clause: Clause) -> bool:
     silent = ("word", "scheme", "bare", "rows", "side", "load", "instead")
     told = any(fact.kind in ("bare", "rows", "load", "instead") for fact in clause.facts)
     return told and all(fact.kind in silent or plan_names(fact) <= BESIDE_VALUE for fact in clause.facts)
+
+
+def _partly(clause: Clause, named: Fact) -> bool:
+    """ "No calenté bien": something was done of what is named, and not well."""
+    behind = next((fact for fact in clause.facts if fact.start == named.end), None)
+    return behind is not None and ("fine" in plan_names(behind) or str(behind.value) in little("thoroughly"))
 
 
 def _denied(clause: Clause) -> None:

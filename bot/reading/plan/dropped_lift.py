@@ -22,12 +22,12 @@ def lift_dropped_to(message: Message, facts: Sequence[Fact], _rows: Sequence[Row
             continue
         follow = facts[at + 1 : at + NEAR]
         to = next((n for n, one in enumerate(follow) if _is_to(message, one)), None)
-        if to is None or to + 1 >= len(follow) or follow[to + 1].kind not in ("bare", "load", "count"):
+        if to is None or to + 1 >= len(follow) or follow[to + 1].kind not in ("bare", "load", "count", "rows"):
             continue
         moves = [one for one in follow[:to] if one.kind == "move" or (one.kind == "scope" and one.value in PLACES)]
         if len(moves) != 1 or any(one is not moves[0] and plan_names(one) - {"the", "less"} for one in follow[:to]):
             continue
-        name = "only" if follow[to + 1].kind == "count" else "turned_to"
+        name = "only" if follow[to + 1].kind in ("count", "rows") else "turned_to"
         changed = replace(fact, value=name, note={"names": [name]})
         return [*facts[:at], changed, *moves, *lift_dropped_to(message, facts[at + 2 + to :], _rows)]
     return facts

@@ -110,6 +110,51 @@ def there_too(told: Told, said: Said) -> None:
         said.scoped.append(scope)
 
 
+def of_the_same_set(told: Told, said: Said) -> None:
+    """ "Down to 17.5 for the last one and got 3 reps": reps of one set, told behind the words that name it."""
+    if said.scoped or said.named or said.sided or said.clause.outside or told.one_set is None:
+        return
+    scope, sentence, told_so_far = told.one_set
+    reps = [fact for fact in said.values if fact.kind in ("rows", "bare")]
+    others = {str(fact.kind) for fact in said.values} - {"rows", "bare"}
+    led = any(fact.kind == "scheme" and fact.value == "got" for fact in said.clause.facts) or "only" in said.names
+    one = len(reps) == 1 and (len(reps[0].value) == 1 if reps[0].kind == "rows" else led)
+    if sentence != said.clause.sentence or not one or not others <= {"load", "effort"} - told_so_far:
+        return
+    if said.names - {"only", "the", "took", "turned_to"}:
+        return
+    said.clause.facts.insert(0, scope)
+    said.scoped.append(scope)
+
+
+def keep_one_set(told: Told, said: Said) -> None:
+    """Remember the one set that a clause names, where its reps are still to be told."""
+    scope = said.scoped[-1] if said.scoped else None
+    kinds: set[str] = {
+        "load" if fact.kind == "bare" and "turned_to" in said.names else fact.kind for fact in said.values
+    }
+    one = scope is not None and (scope.value == "last" or isinstance(scope.value, int))
+    open_reps = one and kinds <= {"load", "effort", "at"} and len(said.scoped) == 1 and not said.sided
+    if scope is not None and open_reps and not said.names & {"skipped", "except", "done", "rest"}:
+        told.one_set = scope, said.clause.sentence, kinds
+    elif said.scoped or said.named or said.values or said.names - {"the"}:
+        told.one_set = None
+
+
+def other_side_of_set(told: Told, said: Said) -> None:
+    """ "Set 2: 2 left, 1 right": the other side is of the set that was named with the first."""
+    sides = {fact.value for fact in said.clause.facts if fact.kind == "side"}
+    before, told.sided_set = told.sided_set, None
+    if len(sides) != 1 or not sides <= {"left", "right"} or not said.values:
+        return
+    goes_on = before is not None and before[1] == said.clause.sentence and sides.isdisjoint({before[2]})
+    if goes_on and before is not None and not said.scoped and not said.named:
+        said.clause.facts.insert(0, before[0])
+        said.scoped.append(before[0])
+    elif len(said.scoped) == 1 and said.scoped[0].value != "all":
+        told.sided_set = said.scoped[0], said.clause.sentence, next(iter(sides))
+
+
 def of_excepted(told: Told, said: Said) -> list[int]:
     """ "All good apart from the dips, they felt heavy so I took 5 off": what was left out of the rest, and done.
 

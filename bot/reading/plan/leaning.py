@@ -111,6 +111,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return True
     if _only_rated(facts, known) or _only_unloaded(facts, known):
         return True
+    if _of_each_set(message, facts):
+        return True
     if moves:
         worked = any(fact.kind in ("rows", "bare", "loads") for fact in facts)
         named = any(set(members(fact.value)) & known for fact in moves)
@@ -123,9 +125,8 @@ def leans(message: Message, facts: list[Fact]) -> bool:
         return bool(names & {"only"} and named and any(fact.kind == "scope" for fact in facts) and not worked)
     if names & {"only"} and any(fact.kind == "count" for fact in facts):
         return True
-    if _of_each_set(message, facts):
-        return True
-    one = [fact for fact in facts if fact.kind == "rows" and fact.note.get("reps") and len(fact.value) == 1]
+    one = [fact for fact in facts if fact.kind == "rows" and len(fact.value) == 1]
+    one = [fact for fact in one if fact.note.get("reps") or fact.value[0].hold_s is not None]
     if len(one) == 1 and any(fact.kind == "scope" and fact.value == "all" for fact in facts):
         return True  # "3 reps all of them, 20 kg"
     denied = any(f.kind == "fail" and f.note.get("name") == "no" for f in facts)
@@ -141,10 +142,13 @@ def leans(message: Message, facts: list[Fact]) -> bool:
 
 
 def _of_each_set(message: Message, facts: Sequence[Fact]) -> bool:
-    """ "22.5 22.5 20 20 20", "rpe 7, 7, 8, 8, 9": nothing but a load or an effort for each set of the main lift."""
-    told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim")]
+    """ "22.5 22.5 20 20 20", "rpe 7, 7, 8, 8, 9": nothing but a load or an effort for each set of one planned lift."""
+    told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim", "move")]
+    moves = [fact.value for fact in facts if fact.kind == "move"]
     rows = planned(message)
-    return len(told) == 1 and told[0].kind in ("loads", "efforts") and len(told[0].value) == len(main_rows(rows)) > 1
+    own = [row for row in rows if row.movement in members(moves[0])] if moves else [rows[at] for at in main_rows(rows)]
+    one = len(told) == 1 and told[0].kind in ("loads", "efforts") and len(moves) < 2
+    return one and len(told[0].value) == len(own) > 1
 
 
 def _one_by_one(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:

@@ -18,6 +18,7 @@ from bot.reading.reading import Ask
 GEAR = frozenset({"pulley", "ring", "band", "bar"})
 TELLING = frozenset({"only", "extra_set", "swap", "instead"})  # words that say what was done
 PLUS = frozenset({"by", "more"})  # "all done plus a 6th set"
+LEAD_IN = 2  # words before a set that is one more than planned
 LEAST_SAID = 2  # words of the plan before an exception
 
 
@@ -36,6 +37,8 @@ def left_out(told: Told, said: Said) -> bool:
     if "except" in names and said.clause.outside and named and names & {"swap", "instead"}:
         told.everything = True  # "all done except I did chin-ups, not pull-ups"
         return False
+    if "except" in names and not values and _only_felt(told, said):
+        return True
     if _nothing_done(said):
         return True
     if "skipped" in names and _but_some(said.clause):
@@ -101,9 +104,45 @@ def left_out(told: Told, said: Said) -> bool:
             continue  # "warm-up done … no pull-ups", of a day that warms up with them
         told.keep[at] = False
     told.leaving = True
+    if named and not scoped and not said.sided and not fewer and len({rows[at].movement for at in targets}) == 1:
+        told.left_lift = said.clause.sentence, targets
     if (named or scoped) and "except" in names and not values:
         told.excepted = (said.clause.sentence, targets, bool(scoped))
     return not ("rest" in names and not named)
+
+
+def _only_felt(told: Told, said: Said) -> bool:
+    """ "All good but the dips felt heavy", "except the last set, that was slow": how it felt, and all of it was done.
+
+    What it was in words that no book knows ("the last set was a mess") is asked.
+    """
+    facts, tokens = said.clause.facts, told.message.tokens
+    led = next(at for at, fact in enumerate(facts) if "except" in plan_names(fact))
+    last = next((at for at in range(len(facts) - 1, led, -1) if facts[at].kind in ("move", "scope")), led)
+    if last == led or said.names & {"skipped", "not", "only", "rest"}:
+        return False
+    at = _place(told, said)
+    behind = told.clauses[at + 1] if last == len(facts) - 1 and at + 1 < len(told.clauses) else None
+    if behind is not None and behind.sentence != said.clause.sentence:
+        behind = None
+    judged = behind.facts if behind is not None else facts[last + 1 :]
+    if not judged or not all(_of_feeling(fact) for fact in judged):
+        return False
+    words = [token.text for token in tokens[judged[0].start : judged[-1].end] if token.kind == "word"]
+    felt = little("feels", "went_so")
+    if felt.isdisjoint(words):
+        return False
+    if behind is None or words[0] in little("that_one", "relative"):
+        known = felt | little("felt_so", "judged_so", "that_one", "relative", "beside_nothing")
+        if any(word not in known for word in words):
+            told.ask("sets", said.clause)
+        told.everything = True
+        return True
+    return False
+
+
+def _of_feeling(fact: Fact) -> bool:
+    return fact.kind in ("word", "scheme") or (fact.kind == "plan" and plan_names(fact) <= {"the", "fine"})
 
 
 def no_time_for_it(told: Told, said: Said) -> bool:
@@ -321,7 +360,9 @@ def _beyond(told: Told, said: Said) -> bool:
     if said.scoped[-1].value != len(targets) // step + 1:
         return False
     before = [fact for fact in said.clause.facts if fact.end <= said.scoped[-1].start]
+    start = said.scoped[-1].start
     words = {told.message.tokens[at].text for fact in before for at in range(fact.start, fact.end)}
+    words |= {token.text for token in told.message.tokens[max(0, start - LEAD_IN) : start]}  # "plus ein vierter Satz"
     plus = any(plan_names(fact) & PLUS for fact in before) or bool(words & little("on_top"))
     if said.values and not plus and not words & little("an"):
         return False  # "only 2 reps on set six"

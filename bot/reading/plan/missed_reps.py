@@ -12,8 +12,10 @@ from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.clauses import clause_around
 from bot.reading.plan.ground import plan_names
+from bot.reading.tokens import Token
 
 TWO = 2  # scopes: the set, and the repetition
+ON_LIFT = 3  # facts of "on the dips"
 REACH = 5  # facts from "except" to the set that the rep is of
 
 
@@ -79,6 +81,52 @@ def all_but_a_rep(message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
         out = [*facts[:at], done, comma, of_set, missed, *facts[after + 1 :]]
         break
     return out
+
+
+def every_rep_but(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
+    """ "Got every rep but the last": all was done, and the last rep missed; "every rep but one" is asked of its set."""
+    for at in range(1, len(facts) - 1):
+        mark, last = facts[at], next((n for n in range(at + 1, len(facts)) if facts[n].kind != "word"), at)
+        spent = message.tokens[mark.start : mark.end]
+        less = mark.kind == "delta" and mark.value[1:] == ("reps", -1) and any(map(_says_rep, spent))
+        if not (less or "except" in plan_names(mark) or mark.note.get("mark") == "but"):
+            continue
+        end = last + 1
+        behind = facts[end : end + ON_LIFT]
+        while behind and (behind[0].kind == "word" or plan_names(behind[0]) == {"the"}):
+            behind = behind[1:]
+        if behind and behind[0].kind == "move":
+            end = facts.index(behind[0]) + 1  # "but the last on dips"
+        if last == at or (end < len(facts) and facts[end].kind != "sep"):
+            continue
+        lead = facts[max(0, at - 2) : at]
+        told = [token for fact in lead for token in message.tokens[fact.start : fact.end]]
+        whole = any(fact.value == "all" or plan_names(fact) & {"every", "done"} for fact in lead)
+        named = message.tokens[facts[last].start : facts[last].end + 1]
+        of_set = any(token.text in little("set_words") for token in named)
+        of_reps = facts[last].kind == "last_rep" or less or (whole and any(map(_says_rep, told)) and not of_set)
+        names_last = facts[last].kind == "last_rep" or facts[last].value in ("last", ("last", 1))
+        one = facts[last].kind in ("bare", "count") and facts[last].value == 1
+        if not of_reps or not (names_last or one):
+            if names_last and mark.note.get("mark") == "but" and whole:  # "all sets but the last"
+                return [
+                    *facts[:at],
+                    Fact("plan", mark.start, mark.end, "except", {"names": ["except"]}),
+                    *facts[at + 1 :],
+                ]
+            continue
+        moves = [fact for fact in facts[last + 1 : end] if fact.kind == "move"]
+        done = Fact("plan", lead[0].start, mark.end, "done", {"names": ["done"]})
+        comma = Fact("sep", mark.end, mark.end, 1, {"mark": ","})
+        missed = Fact("fail", mark.end, facts[last].end, "last", {"rep": True})
+        if one:
+            missed = Fact("ask", mark.start, facts[last].end, "reps", {"whole": True})
+        return [*facts[: max(0, at - 2)], done, *([] if one else [comma, *moves]), missed, *facts[end:]]
+    return facts
+
+
+def _says_rep(token: Token) -> bool:
+    return token.text in little("rep_word") or token.text in little("reps_word")
 
 
 def _one_rep(fact: Fact) -> bool:

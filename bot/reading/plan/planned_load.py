@@ -1,4 +1,4 @@
-"""A bare number behind the sets of a planned lift that is its planned load: "squat 3x5 80, dips 3x8 10"."""
+"""A number behind a planned lift that is its planned load: "squat 3x5 80, dips 3x8 10", "eight dips at 10"."""
 
 from __future__ import annotations
 
@@ -6,13 +6,16 @@ from collections.abc import Sequence
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
+from bot.reading.message import Message
 from bot.reading.plan.ground import members
 
 SAME_KG = 0.01
+WORD_AND_NUMBER = 2  # tokens of "at 10"; "at a 10" is an effort
+NEAR = 4  # facts from a load back to the set it is of
 
 
-def planned_load(facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
-    """The facts, with such a number as a load."""
+def planned_load(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """The facts, with such a number as a load; "@ 10" stays what it is, an effort."""
     out: list[Fact] = []
     move: Fact | None = None
     for at, fact in enumerate(facts):
@@ -20,8 +23,12 @@ def planned_load(facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
         before = out[-1] if out else None
         behind = before is not None and before.kind == "rows" and bool(before.note.get("plain"))
         closes = at + 1 == len(facts) or facts[at + 1].kind == "sep"
-        if fact.kind == "bare" and behind and closes and move is not None:
-            kg = float(fact.note.get("kg", fact.value))
+        bare = fact.kind == "bare" and behind and closes
+        of_one = any(one.kind == "scope" and one.value in ("first", "last") for one in facts[max(0, at - NEAR) : at])
+        worded = fact.kind == "at" and fact.value[1] is not None and fact.end - fact.start == WORD_AND_NUMBER
+        worded = worded and not of_one and message.tokens[fact.start].kind == "word"  # "last set of dips at 10"
+        if move is not None and (bare or (worded and not fact.note.get("range"))):
+            kg = float(fact.value[1] if worded else fact.note.get("kg", fact.value))
             own = [row for row in rows if row.movement in members(move.value)]
             if own and all(row.load_kg and abs(row.load_kg - kg) < SAME_KG for row in own):
                 fact = Fact("load", fact.start, fact.end, kg, {"how": "at"})

@@ -125,6 +125,9 @@ def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
         before = facts[told[0] - 1] if told[0] else None
         if before is not moves[-1] and facts[told[0] + 1] is not moves[-1]:
             return list(facts)
+        others = any(row.movement not in members(moves[-1].value) for row in rows if row.part != "warm_up")
+        if others and fact.kind == "rows" and not _last_ones(facts[rest]):
+            return list(facts)  # "rows 2x8, everything else as planned": the rest is of the other lifts
     loaded = facts[told[0] + 1].kind in ("load", "at") or (done and facts[rest - 1].kind in ("bare", "load", "word"))
     alike = loaded if fact.kind == "count" else len({entry.reps for entry in fact.value}) == 1
     if not alike or not 0 < many < len(main) or any(row.side for row in main):

@@ -46,6 +46,11 @@ class Said:
         return bool(self.clause.targets)
 
     @property
+    def values_of_work(self) -> bool:
+        """Whether reps or holds are told."""
+        return any(fact.kind in ("rows", "bare", "count") for fact in self.values)
+
+    @property
     def sided(self) -> bool:
         return any(f.kind == "side" and f.value in ("left", "right") for f in self.clause.facts)
 
@@ -79,12 +84,15 @@ class Told:
         self.sticky_at = -1  # the sentence that named it
         self.several = len({row.movement for row in rows if row.part != "warm_up"}) > 1
         self.scope_at: tuple[Fact, int] | None = None  # the set that a sentence named last: "last one was hard, rpe 9"
+        self.one_set: tuple[Fact, int, set[str]] | None = None  # named, its sentence, what was told of it but reps
+        self.sided_set: tuple[Fact, int, str] | None = None  # a set whose one side was told, its sentence and that side
         self.pointed: tuple[int, list[int], list[int]] | None = None  # sentence, sets meant, those of them pointed at
         self.unclear_in = -1  # the sentence that goes on with sets that are asked
         self.told_of: set[int] = set()  # rows whose work or load a clause has told
         self.stop_after: int | None = None
         self.exclusive = False  # "only the pull-ups, as planned": "as planned" is said of them alone
         self.named_some = False  # some clause before named what was done
+        self.left_lift: tuple[int, list[int]] | None = None  # sentence that leaves one whole lift out, and its rows
         self.excepted: tuple[int, list[int], bool] | None = None  # sentence that leaves sets out, these, told by scope
         self.behind: dict[int, Fact] = {}  # rows behind "up to set 4", by the fact that ends there, not told of so far
         self.up_to: set[int] = set()  # rows kept by that

@@ -36,7 +36,7 @@ def other_work(told: Told, said: Said) -> bool:
     )
     if clause.outside and (became or "swap" in names or ("instead" in names and (said.named or _in_place(told, said)))):
         return swapped(told, said)
-    if _where_planned(told, said):
+    if _where_planned(told, said) or _for_the_left_out(told, said):
         return swapped(told, said)
     if "extra_set" in names:
         spoken = told.sticky if told.sticky_at == clause.sentence else []
@@ -137,6 +137,22 @@ def _where_planned(told: Told, said: Said) -> bool:
     new = moves[0].value.movement
     alike = {movement(told.rows[at].movement or new).pattern for at in clause.targets}
     return not new.startswith("?") and alike == {movement(new).pattern} and bool(little("where_planned") & set(words))
+
+
+def _for_the_left_out(told: Told, said: Said) -> bool:
+    """ "No dips, did chins for the same sets and reps": the lift left out right before is the one it stands for."""
+    clause = said.clause
+    if told.left_lift is None or clause.targets or not clause.outside or said.values_of_work:
+        return False
+    sentence, rows = told.left_lift
+    if sentence != clause.sentence or clause.outside[0].value.movement.startswith("?"):
+        return False
+    behind = told.clauses[next(at for at, one in enumerate(told.clauses) if one is clause) :]
+    goes_on = [one for one in behind if one is clause or (one.sentence == sentence and not one.targets)]
+    if not any("same" in one.names for one in goes_on):
+        return False
+    clause.targets = rows
+    return True
 
 
 def _in_place(told: Told, said: Said) -> bool:
@@ -244,16 +260,19 @@ def stands_for(told: Told, clause: Clause, later: int = 0) -> bool:
 
 
 def put_in_place(told: Told, clause: Clause, new: str, where: list[int]) -> None:
-    """Another movement in place of the planned one; its load goes over to one of the same pattern only.
+    """Another movement in place of the planned one; its load goes over to one of the same pattern.
 
-    A dumbbell or a bar has always some weight: where nobody says that it was the same, it is asked.
+    A dumbbell or a bar has always some weight, and a belt holds it for a lift of another pattern too: where nobody says
+    that it was the same, it is asked.
     """
-    free = new in FREE_WEIGHTS and any(told.rows[at].load_kg for at in where)
-    same = free and _same_said(told, clause)
+    loaded = any(told.rows[at].load_kg for at in where)
+    free = loaded and new in FREE_WEIGHTS
+    belted = loaded and new in LOADED and all(told.rows[at].movement in LOADED for at in where)
+    same = (free and _same_said(told, clause)) or (belted and _load_said(told, clause))
     for at in where:
         row = told.rows[at]
         if not goes_over(new, row) and not (same and row.load_kg):
-            row.load_kg, row.load_open = (None, True) if free else (0.0, row.load_open)
+            row.load_kg, row.load_open = (None, True) if free or belted else (0.0, row.load_open)
         two_handed = _two_handed(new, row)
         told.keep[at] = not (two_handed and row.side == "right")
         row.movement, row.side = new, None if two_handed else row.side
@@ -275,3 +294,15 @@ def _same_said(told: Told, clause: Clause) -> bool:
         for one in told.clauses
         if one.sentence == clause.sentence
     )
+
+
+def _load_said(told: Told, clause: Clause) -> bool:
+    """ "Dips instead of chins, same sets, reps and weight": whether it is said that the load stayed as it was."""
+    here = [one for one in told.clauses if one.sentence == clause.sentence]
+    if any(fact.kind == "load" and fact.note.get("same") for one in here for fact in one.facts):
+        return True
+    if not any(one.names & {"same", "planned"} for one in here):
+        return False
+    start, end = here[0].facts[0].start, here[-1].facts[-1].end
+    stays = little("load_stays") | (frozenset() if told.several else little("all_stays"))
+    return any(token.text in stays for token in told.message.tokens[start:end])

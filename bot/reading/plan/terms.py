@@ -39,19 +39,31 @@ from bot.reading.plan.going_on import listed_of_side, ranges_of_sets, then_list
 from bot.reading.plan.ground import planned
 from bot.reading.plan.in_place import ended_as, in_place_of, old_first, parted_instead, rest_instead
 from bot.reading.plan.lacking import reps_lacked
-from bot.reading.plan.lifts_left import leaving_lifts, lift_not_managed
-from bot.reading.plan.missed_reps import all_but_a_rep, rep_of_a_set, rep_tried
+from bot.reading.plan.lifts_left import leaving_lifts, lift_denied, lift_not_managed
+from bot.reading.plan.missed_reps import all_but_a_rep, every_rep_but, rep_of_a_set, rep_tried
 from bot.reading.plan.more_of_another import more_of_another
 from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_only, reps_in_figures, sets_of_so_many
 from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers
 from bot.reading.plan.of_each_lift import of_each_lift
+from bot.reading.plan.of_holds import planned_holds
+from bot.reading.plan.of_several import (
+    a_set_left_out,
+    change_restated,
+    rated_by_lift,
+    shared_change,
+    so_many_of_them,
+)
+from bot.reading.plan.one_by_one import values_one_by_one
 from bot.reading.plan.only_so_often import only_so_often
 from bot.reading.plan.others_counted import others_counted, places_counted
 from bot.reading.plan.outcomes import by_outcome
+from bot.reading.plan.parts_of_lift import parts_of_lift
 from bot.reading.plan.paused import stops_denied
 from bot.reading.plan.quoted import quoted_pieces
 from bot.reading.plan.rated_instead import rated_instead
 from bot.reading.plan.reasons import without_reasons
+from bot.reading.plan.reps_changed import reps_changed
+from bot.reading.plan.set_on_top import set_on_top
 from bot.reading.plan.sets_of_lift import all_so_many, sets_more_of_lift
 from bot.reading.plan.short import (
     all_but_for,
@@ -83,11 +95,13 @@ def in_terms(message: Message, facts: Sequence[Fact]) -> list[Fact]:
 # In their order, each with the facts without which it changes nothing.
 RULES: tuple[tuple[Rule, str], ...] = (
     (more_of_another, "move|'sets_put_on =extra_set|=by|count|rows|'sets_put_on|'on_top"),
+    (planned_holds, "flag|scheme|rows|delta|=holds|repeat"),
     (named_and_counted, "=by move"),
     (both_halves, "=most side"),
     (nothing_but, "=not =except"),
     (nothing_added, "=done|=planned load"),
     (stops_denied, "flag fail|=skipped|=except"),
+    (every_rep_but, "scope|last_rep|bare|count sep|=except|delta"),
     (reps_in_figures, "rows|load"),
     (sets_more_of_lift, "delta|bare move"),
     (all_so_many, "bare scope move"),
@@ -102,22 +116,31 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (up_to, "scope|count =fine|=planned|=done|=same"),
     (of_each_lift, "scope|count word|=all_lifts"),
     (last_of_lift, "scope move"),
-    (lift_dropped_to, "=skipped move|scope bare|load|count"),
+    (lift_dropped_to, "=skipped move|scope bare|load|count|rows"),
     (nth_go, "scheme scope bare"),
     (by_so_much, "bare|load"),
+    (rated_by_lift, "effort bare move"),
+    (so_many_of_them, "rows move 'out_of_so_many"),
+    (a_set_left_out, "=skipped move word"),
     (taken_off, "=off bare|load"),
+    (shared_change, "delta move sep"),
+    (change_restated, "delta load"),
     (ended_behind, "=quit scope|count word|=stopped"),
     (stopped_after, "=quit|=stopped|=skipped move scope|count"),
     (missed_once, "fail sep"),
     (said_once_more, "delta rows|bare"),
     (so_many_words, "rows load|delta"),
     (told_besides, "=done|=planned|=all_lifts rows|bare|delta load"),
+    (reps_changed, "rows|last_rep|word"),
+    (set_on_top, "count|rows load|rows|bare =done|=planned|'over_the_plan"),
     (minus_sets, "=minus count|bare =done|=planned"),
     (sets_by_load, "count load"),
     (only_so_often, "repeat =only move"),
     (places_counted, "scope bare"),
     (others_counted, "scope bare"),
     (missed_by_reps, "fail rows"),
+    (values_one_by_one, "bare|load|loads|rows|effort"),
+    (parts_of_lift, "count|rows"),
     (first_then_rest, "=rest|scope rows|count"),
     (rest_instead, "=instead bare word"),
     (old_first, "=instead bare|load|rows"),
@@ -139,6 +162,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (sets_of_so_many, "rows"),
     (named_by_reps, "=the word bare"),
     (lift_not_managed, "fail move|=part_warm_up|=part_main|=part_accessory|=part_skill"),
+    (lift_denied, "word|fail|plan move|=part_warm_up|=part_main|=part_accessory|=part_skill 'denies_work"),
     (leaving_lifts, "=done|=planned|=all_lifts move"),
     (ticked_off, "sep|fail move|side|=part_warm_up|=part_main|=part_accessory|=part_skill|=rest|=holds"),
     (without_reasons, "word fail|plan|load|bare|rows|count"),

@@ -13,9 +13,12 @@ from bot.reading.plan.each_lift import each_lift
 from bot.reading.plan.fewer import so_many_each
 from bot.reading.plan.ground import plan_names
 from bot.reading.plan.in_mind import (
+    keep_one_set,
     missed_there,
     of_another,
     of_excepted,
+    of_the_same_set,
+    other_side_of_set,
     point,
     set_in_mind,
     stopped_there,
@@ -111,6 +114,9 @@ def take(told: Told, clause: Clause) -> None:
     if kept_up_to(told, said):
         return
     there_too(told, said)
+    of_the_same_set(told, said)
+    other_side_of_set(told, said)
+    keep_one_set(told, said)
     if all_of_side(told, said):
         return
     if of_added(told, said) or sets_more_or_fewer(told, said) or left_out(told, said) or first_only(told, said):

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.reading.facts import Fact
+from bot.reading.facts import LOADED, Fact
 from bot.reading.fold.block import to_kg
 from bot.reading.fold.rows import Row, shift
 from bot.reading.little import little
@@ -39,6 +39,10 @@ def apply(
         planned = max((row.load_kg or 0.0 for row in where), default=0.0)
         if kind == "load" and _says_extra(span) and planned and amount >= LEAST_LOAD * planned:
             return _load(replace(fact, kind="load", value=amount), where, asks, span, False, False)
+        kind = _changed(fact, where)
+        if kind is None:
+            asks.append(Ask("reps", span))
+            return True
         for row in where:
             shift(row, amount, kind, sign)
         return True
@@ -54,6 +58,24 @@ def apply(
         asks.append(Ask("reps", span))  # "last set 9" of planned sixes: reps or an effort
         return True
     return _bare(fact, where, asks, span, verb, sure, carried or "took" in clause.names)
+
+
+def _changed(fact: Fact, where: Sequence[Row]) -> str | None:
+    """What changes by so much: "load", "reps" or "hold"; None where the figure may be of either."""
+    amount, kind, _ = fact.value
+    either, loaded = fact.note.get("or_load"), any(row.load_kg or row.assist_kg for row in where)
+    if either and (any(map(_changes_by_little, where)) or (loaded and either == "all")):
+        return None  # "2 less on the last" of curls with 12, "2 less on all sets" of pull-ups with 20
+    if either and any(row.hold_s for row in where):
+        return "hold"
+    if kind == "load" and fact.note.get("no_unit") and not loaded:
+        return "reps" if amount == int(amount) else None  # "5 less on the last" of sets without weight
+    return str(kind)
+
+
+def _changes_by_little(row: Row) -> bool:
+    """Whether a kilogram or two is a step of its load: that of dumbbells and counterweights, not of plates hung on."""
+    return bool(row.assist_kg) or (bool(row.load_kg) and row.movement not in LOADED)
 
 
 def _instead(message: Message, fact: Fact, where: Sequence[Row], asks: list[Ask]) -> bool:
@@ -113,6 +135,11 @@ def _load(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
             row.load_kg, row.load_open = None, True
         return True
     said = fact.note.get("how") == "plus" or fact.note.get("unit")
+    few = not said and fact.value == int(fact.value) and fact.value < max((row.reps or 0 for row in where), default=0)
+    few = few and all(row.movement in LOADED for row in where)  # "rotations only with 3": the dumbbells
+    if few and not verb and not cut and planned and fact.value != planned and near_load(fact.value, where):
+        _open(where, asks, span)  # "the last set with 6" of planned eights with 10
+        return True
     at_rep = not said and planned and fact.value < LEAST_LOAD * planned and near_reps(fact.value, where)
     if at_rep and not cut and span.split(" ")[0].lower() in little("at_rep"):
         _open(where, asks, span)  # "dropped off the bar at 3": a rep, hardly the load

@@ -11,6 +11,7 @@ LEAST_LISTED = 5  # no effort below it stands in a list of efforts
 MOST_EFFORT = 10
 NAMED_SETS = frozenset({"first", "last", "2", "3", "4", "5", "6"})
 BETWEEN = (":", "=", "-")  # signs between a set and its effort
+MOST_LED = 5  # words and signs of "on each set:"
 MOST_LISTED = 60  # efforts; a longer row is no list of them
 MOST_SPREAD = 3  # words of "ranged from"
 MOST_HEDGES = 5  # words of "war heute eher schon"
@@ -18,6 +19,9 @@ MOST_LEFT = 6  # reps left; who has more left does not count them
 
 
 def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    compared = _rather_than(s, i)
+    if compared is not None:
+        return compared
     item = s.at(i)
     if item.has("effort", "almost"):
         return [], i + 1
@@ -53,7 +57,8 @@ def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         j = i + 1 if item.has("effort", "rpe") else i + 2
         while s.at(j).text in little("before_effort"):
             j += 1
-        return _of_named_set(s, i, j) or _of_named_side(s, j) or _spread(s, i, j) or _effort_value(s, i, j, rir=False)
+        one = _of_named_set(s, i, j) or _of_named_side(s, j)
+        return one or _spread(s, i, j) or _by_set(s, i, j) or _effort_value(s, i, j, rir=False)
     if item.text in little("was"):
         a = i + 1
         while a < i + MOST_HEDGES and (s.at(a).text in little("rather") or s.at(a).kind == "claim"):
@@ -70,6 +75,25 @@ def effort(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     ):
         return _effort_value(s, i, i + 1, rir=True)
     return None
+
+
+def _rather_than(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "More of a 9 than an 8", "eher ne 9 als ne 8", "más un 9 que un 8": the first of the two."""
+    j = i
+    while j < i + MOST_HEDGES and s.at(j).text in little("rather", "rather_a"):
+        j += 1
+    first, than = s.at(j), s.at(j + 1)
+    if j == i or not LEAST_LISTED <= (first.value or 0) <= MOST_EFFORT or than.text not in little("rather_than"):
+        return None
+    k = j + 2
+    while s.at(k).text in little("a", "rather_a"):
+        k += 1
+    other = s.at(k)
+    rated = LEAST_LISTED - 1 <= (other.value or 0) <= MOST_EFFORT and other.value != first.value
+    after = s.at(k + 1)
+    if not rated or after.has("reps") or after.has("unit") or after.has("sets") or after.has("times"):
+        return None
+    return [Fact("effort", s.at(i).start, other.end, float(first.value or 0))], k + 1
 
 
 def _of_named_set(s: Scanner, i: int, j: int) -> tuple[list[Fact], int] | None:
@@ -158,6 +182,25 @@ def _spread(s: Scanner, i: int, j: int) -> tuple[list[Fact], int] | None:
         return None
     told[0][0].note["between"] = True
     return told
+
+
+def _by_set(s: Scanner, i: int, j: int) -> tuple[list[Fact], int] | None:
+    """ "RPEs set by set: 7, 7.5, 8, 8", "rpe in order 7 7 8 9": that there is one a set is said before the list."""
+    k = j
+    while k < j + MOST_LED and (
+        s.at(k).has("scope", "all") or s.at(k).text in BETWEEN or s.at(k).text in little("before_efforts")
+    ):
+        k += 1
+    number = s.at(k)
+    if k == j or number.kind != "num" or not LEAST_LISTED <= (number.value or 0) <= MOST_EFFORT:
+        return None
+    told, end = _listed(s, k, rir=False)
+    if len(told) == 1 and s.at(j).has("scope", "all") and not s.at(end).has("unit") and not s.at(end).has("reps"):
+        every = Fact("scope", s.at(j).start, s.at(j).end, "all", {"names": []})
+        return [every, Fact("effort", s.at(i).start, number.end, told[0])], end  # "rpe on every set: 8"
+    if len(told) == 1:
+        return None
+    return [Fact("efforts", s.at(i).start, s.at(end - 1).end, told)], end
 
 
 def _of_the_sets(s: Scanner, i: int) -> bool:

@@ -86,7 +86,7 @@ THEN: tuple[tuple[Form, Beginning], ...] = (
             signs="+",
         ),
     ),
-    (_effort, Beginning(_tables("effort load"), numbers=True, words=("was",))),
+    (_effort, Beginning(_tables("effort load"), numbers=True, words=("was", "rather", "rather_a"))),
     (
         _alone(sets),
         Beginning(

@@ -12,6 +12,8 @@ from bot.reading.scan.which_sets import MOST_NAMED
 BETWEEN = ("word", "known", "claim", "move")  # what may stand between a value and "instead of"
 SWAP = 9  # items: "the 15 kg band for the 10 kg"
 REACH = 6  # items: "35 lb plate on the dips instead of the 45"
+MOST_TURN = 2  # times the old load
+CLOSING = frozenset({",", ".", ";", "\n", ")"})
 LEAD_IN = 3  # items: "de la de 15"
 
 
@@ -31,10 +33,30 @@ def from_to(told: Value) -> Found | None:
     if unit == "sets" and s.whole(new.value) and new.value <= MOST_NAMED:
         note = {"of_plan": int(told.value)} if new.value <= told.value else {"only": True}
         return [Fact("count", before.start, s.at(end - 1).end, int(new.value), {**note, "changed": True})], end
-    if unit not in ("kg", "lb", "reps"):
-        return None
+    plain = unit is None and min(told.value, new.value) > MOST_NAMED and new.value <= MOST_TURN * told.value
+    plain = plain and s.at(end).text in CLOSING | little("turned", "turned_beside")
+    if unit not in ("kg", "lb", "reps") and not plain:
+        return None  # "from 5 to 6": o'clock, sets or reps
     value = (new.value, told.value, unit)
     return [Fact("instead", before.start, s.at(end - 1).end, value, {"changed": True})], end
+
+
+def up_from(told: Value) -> Found | None:
+    """ "Up to 12.5 from the 10 you gave me", "subí a 22,5 desde 20": what was done, and what was planned."""
+    s, before = told.s, told.s.at(told.i - 1)
+    origin = told.behind + (told.mark.text in little("turned", "turned_beside"))  # "auf 22,5 hoch von 20"
+    k = _lead_in(s, origin)
+    unit, old, end = told.unit, s.at(k + 1), k + 2
+    if not s.planned or s.at(origin).text not in little("changed_from") or unit in ("sec", "sets"):
+        return None
+    led = before.has("plan", "turned_to") or before.text.split(" ")[-1] in little("changed_into")
+    if not led or old.kind != "num" or old.value is None or s.at(end).has("times", "x"):
+        return None
+    if s.unit_at(end) in ("kg", "lb"):
+        unit, end = unit or s.unit_at(end), end + 1
+    elif s.at(end).has("reps"):
+        unit, end = unit or "reps", end + 1
+    return [Fact("instead", told.item.start, s.at(end - 1).end, (told.value, old.value, unit))], end
 
 
 def became(told: Value) -> Found | None:
@@ -116,7 +138,7 @@ def _lead_in(s: Scanner, k: int) -> int:
         item = s.at(end)
         if item.value is not None and item.kind == "num":
             return end - 1
-        if not (item.has("load", "at") or item.has("plan", "the") or item.text in little("article_or_of")):
+        if not (item.has("load", "at") or item.has("plan", "the", "planned") or item.text in little("article_or_of")):
             break
     return k
 

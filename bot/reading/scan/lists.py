@@ -82,6 +82,8 @@ def _goes_in(s: Scanner, at: int, row: Row) -> bool:
     follow = s.at(at + 1)
     if item.spelled and item.value == 1 and follow.kind == "num" and not follow.spelled:
         return False  # "one 20 and one 5"
+    if item.spelled and item.value == 1 and follow.has("scope") and item.text in little("a", "an"):
+        return False  # "5 5 4, plus ein vierter Satz"
     if not row.told and ((item.spelled and item.value == 1 and not follow.spelled) or _is_article(item, follow)):
         return False
     if row.marks[-1:] == [" "] and item.text in little("such_a_one") and not row.told[-1][2].spelled:

@@ -6,13 +6,14 @@ from collections.abc import Callable
 
 from bot.reading.facts import Fact
 from bot.reading.little import little
-from bot.reading.scan.in_place import became, from_to, instead
+from bot.reading.scan.in_place import became, from_to, instead, up_from
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.shifts import one_more
 from bot.reading.scan.value import Found, Value, value_at
 from bot.reading.scan.which_sets import MOST_NAMED
 
 MOST_EXTRA = 4  # reps of a set beyond the plan's
+MOST_FEWER = 3  # reps of "dos menos en la última"
 MOST_MORE = 30  # nobody adds more to a load at once
 MOST_REPS_MORE = 10
 WHOLE_MESSAGE = 3  # items of "3 of 5"
@@ -95,6 +96,8 @@ def _more_or_less(told: Value) -> Found | None:
         unit = "reps"
     if unit is None and s.at(j + 1).kind == "move" and 1 < told.value == int(told.value) <= MOST_EXTRA:
         unit = "reps"  # "two extra dips in each set"
+    either = _so_many(told) if unit is None else None
+    unit = "reps" if either else unit
     if unit is None and told.value == int(told.value) and mark.text in little("more") and not _tied(told, j):
         return None
     kind = {"sec": "hold", "reps": "reps"}.get(unit or "", "load")
@@ -102,8 +105,25 @@ def _more_or_less(told: Value) -> Found | None:
         return None  # "got 52.5 kg up"
     amount = s.kg(told.value, unit) if kind == "load" else told.value
     # "one extra": of what
-    note = {"open": kind == "reps" and not any(s.at(k).has("reps") for k in range(told.i, j + 1))}
+    note = {"open": kind == "reps" and not any(s.at(k).has("reps") for k in range(told.i, j + 1)), "or_load": either}
+    note["no_unit"] = unit is None and mark.text in little("so_many_more", "so_many_fewer")
     return [Fact("delta", told.item.start, s.at(j).end, (amount, kind, sign), note)], j + 1
+
+
+def _so_many(told: Value) -> str | None:
+    """ "2 less on the last", "three more on all sets": a figure that is of reps where no load could change by it.
+
+    Whether it is said of "one" of the sets or of "all"; None where it is no such figure.
+    """
+    s, led, behind = told.s, told.s.at(told.i - 1), told.s.at(told.behind + 1)
+    few = told.value == int(told.value) and 0 < told.value <= MOST_FEWER
+    if not s.planned or not few or told.mark.text not in little("so_many_more", "so_many_fewer"):
+        return None
+    if led.has("load", "at") or led.has("times", "of") or _tied(told, told.behind):
+        return None
+    behind = s.at(told.behind + 2) if behind.text in little("before_scope") else behind
+    which = led.name("scope") or behind.name("scope")
+    return which and ("all" if which == "all" else "one")
 
 
 def _tied(told: Value, j: int) -> bool:
@@ -114,11 +134,14 @@ def _tied(told: Value, j: int) -> bool:
 
 
 def _excepts(told: Value) -> bool:
-    """ "Todas de 3 menos la última"; "2 segundos menos en todas" does not."""
-    behind = told.s.at(told.behind + 1)
+    """ "Todas de 3 menos la última"; "2 segundos menos en todas" and "una menos en la última" do not."""
+    behind, led = told.s.at(told.behind + 1), told.s.at(told.i - 1)
     if not told.mark.has("plan", "except") and told.mark.text not in little("except_or_less"):
         return False
     left = behind.has("scope") and not behind.has("scope", "all")
+    within = behind.text.split(" ")[0] in little("before_scope") and told.value <= MOST_FEWER
+    if left and within and not (led.has("times", "of") or led.has("load", "at")):
+        return False
     return left or behind.has("plan", "the") or behind.text in little("article")
 
 
@@ -177,6 +200,7 @@ def _of_those(told: Value) -> Found | None:
 RULES: tuple[Callable[[Value], Found | None], ...] = (
     became,
     from_to,
+    up_from,
     instead,
     _of_all_sets,
     _out_of_sets,

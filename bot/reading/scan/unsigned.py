@@ -82,7 +82,8 @@ def _behind_talk(clause: Sequence[Item], then: Sequence[Item]) -> bool:
     """ "Gym was packed | all done", "rest was 3 min | everything as planned"; "mobility was all done" is of that."""
     whole = then[0].has("plan", *VERDICTS) and (_says_all(then[0]) or then[0].has("plan", "planned"))
     led = whole or (_says_all(then[0]) and len(then) > 1 and then[1].has("plan", *VERDICTS))
-    if not led or clause[-1].text in little("feels") or not all(_talk(item) for item in clause):
+    of_rest = clause[-1].has("plan", "rest") or clause[-1].text in little("feels")  # "the rest | as planned" is one
+    if not led or of_rest or not all(_talk(item) for item in clause):
         return False
     said = any(item.kind == "claim" or item.has("noise") or item.text in little("feels", "slept") for item in clause)
     return said and not any(_counts([*clause, then[0]], n) for n in range(len(clause)))

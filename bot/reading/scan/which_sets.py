@@ -98,6 +98,7 @@ def which_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         and 1 <= (nxt.value or 0) <= 20
         and not s.at(j + 1).has("reps")
         and not s.at(j + 1).has("sets")
+        and not s.at(j + 1).has("plan", "more_reps", "less_reps")  # "all four sets one rep more"
     ):
         return [Fact("scope", item.start, nxt.end, int(nxt.value or 0), {"numbered": True})], j + 1
     return None

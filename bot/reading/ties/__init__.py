@@ -37,6 +37,7 @@ from bot.reading.ties.counted import (
     counted_each,
     counted_singles,
     counted_with_load,
+    counted_words,
     holds_counted,
     told_one_by_one,
 )
@@ -242,6 +243,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (counted_singles, "scope bare rows"),
     (counted_by_name, "bare move rows"),
     (holds_counted, "bare word rows"),
+    (counted_words, "count rows"),
     (counted_with_load, "count load bare|rows"),
     (end_ahead, "scope sep rows|bare"),
     (narrated, "scope"),
@@ -272,7 +274,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (maxes, "rows|scheme move|scheme"),
     *set_by_set.RULES,
     *rounds_told.RULES,
-    (after_each, "move rows scope word"),
+    (after_each, "move rows|bare|count 'after_each_set|'between_sets"),
     # help, totals and sides
     (helped_by, "load plan"),
     (weighed_band, "bare|load word"),

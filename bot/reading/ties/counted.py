@@ -56,6 +56,26 @@ def holds_counted(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
+def counted_words(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "4 Sätze 3er +17,5, 3 Sätze mit 6 Wdh +20": a word for the reps of so many sets, with other sets told beside."""
+    works = [at for at, fact in enumerate(facts) if fact.kind == "rows"]
+    if len(works) < LEAST:
+        return facts
+    out = list(facts)
+    for at in reversed(works):
+        word = out[at]
+        first = at - 2 if at > 1 and out[at - 1].kind == "word" else at - 1
+        count = out[first] if first >= 0 else None
+        plain = word.note.get("word") and word.note.get("each_of") and len(word.value) == 1
+        if count is None or count.kind != "count" or not plain or not LEAST <= count.value <= MOST:
+            continue
+        if any(count.note.values()) or word.start - count.end > 1:
+            continue  # "only 4 sets" are the plan's
+        rows = Fact("rows", count.start, word.end, word.value * int(count.value), {"plain": True})
+        out[first : at + 1] = [rows]
+    return out
+
+
 def counted_with_load(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Then 3 sets at 25 of 4": the load stands between the sets and their reps."""
     for at in range(len(facts) - 2):

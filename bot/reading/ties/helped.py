@@ -10,6 +10,7 @@ from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 
+MOST_CHANGED = 0.3  # of the planned help: more is what the help was, and not a change of it
 BAND = "band_pull_up"
 HELPED = frozenset({"one_arm_counterweight", "band_pull_up"})
 BY_ONE_ARM = frozenset({"one_arm_pull_up", "one_arm_chin_up"})
@@ -89,6 +90,7 @@ def taken_off(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts with a number and the "off" behind it as the help that it is, where the movement has help."""
     if not any(fact.kind == "move" and fact.value.movement in HELPED for fact in facts):
         return facts
+    planned = max((one.assist_kg or 0.0 for one in message.context.today or ()), default=0.0)
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         before = out[-1] if out else None
@@ -96,10 +98,14 @@ def taken_off(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         off = off and message.tokens[fact.start].text in little("taken_off")
         if off and before is not None and before.kind in ("bare", "load") and _of_help(facts, at):
             kg = before.note.get("kg", before.value)
+            if kg <= MOST_CHANGED * planned:  # "took 2.5 kg off the counterweight" of planned 20
+                out[-1] = Fact("delta", before.start, fact.end, (kg, "load", -1), {"open": False})
+                continue
             out[-1] = replace(before, kind="assist", end=fact.end, value=kg, note={})
             continue
         first = not any(one.kind in ("load", "assist") for one in out)
-        if fact.kind == "delta" and fact.value[1:] == ("load", -1) and first and _of_help(facts, at):
+        changed = fact.kind == "delta" and fact.value[0] <= MOST_CHANGED * planned
+        if fact.kind == "delta" and fact.value[1:] == ("load", -1) and first and not changed and _of_help(facts, at):
             fact = replace(fact, kind="assist", value=fact.value[0], note={})  # "con contrapeso, 10 kg menos"
         out.append(fact)
     if not any(fact.kind == "assist" and fact.value for fact in out):

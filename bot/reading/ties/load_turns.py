@@ -213,7 +213,7 @@ def _reps_at_loads(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         if whole is not None and unsaid and None not in whole.value and len(whole.value) >= LEAST_IN_TURN:
             kept = [one for one in facts[at + 1 : start] if one.kind == "move"]
             return [*facts[:at], *kept, whole, replace(fact, note={"reps": True}), *facts[start + 1 :]]
-        said, end = _ascending(message, facts, start)
+        said, end = _in_a_row(message, facts, start, rising=not fact.note.get("each_of"))
         if len(said) < LEAST_IN_TURN or min(said) <= reps:
             continue
         loads = Fact("loads", facts[start].start, facts[end - 1].end, in_kg(message, said))
@@ -222,8 +222,11 @@ def _reps_at_loads(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return facts
 
 
-def _ascending(message: Message, facts: Sequence[Fact], start: int) -> tuple[list[float], int]:
-    """Loads that rise, as they were said, and where they end; the first is led by a word for loads."""
+def _in_a_row(message: Message, facts: Sequence[Fact], start: int, *, rising: bool) -> tuple[list[float], int]:
+    """Loads as they were said, and where they end; the first is led by a word for loads.
+
+    They rise, or are all too heavy for anything else: "triples at 20, 20, 22.5, 22.5".
+    """
     said: list[float] = []
     a_unit = to_kg(1.0, message.context.unit)
     at = end = start
@@ -239,7 +242,8 @@ def _ascending(message: Message, facts: Sequence[Fact], start: int) -> tuple[lis
             told = [float(fact.value) if fact.kind == "bare" else fact.value / a_unit]
         else:
             told = listed(message, fact)
-        if not told or [*said, *told] != sorted([*said, *told]) or len({*said, *told}) < len(said) + len(told):
+        row = [*said, *told]
+        if not told or ((rising or min(row) < LEAST_LOAD) and (row != sorted(row) or len({*row}) < len(row))):
             break
         if at + 1 < len(facts) and (miss_behind(facts, at + 1) is not None or facts[at + 1].value == "attempt"):
             break  # "one with 42.5, at 45 failed", "dann 40 versucht"

@@ -14,6 +14,7 @@ from bot.reading.ties.unsure import one_word
 
 LEAST_IN_TURN = 2
 LEAST_TAKEN = 15
+WITH_WHAT = 3  # tokens from "with" to the words for how it felt: "con lo que parecían"
 LEAST_EACH = 9  # a load told bare in a row of loads
 
 
@@ -30,16 +31,27 @@ def taken(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     return out
 
 
-def felt_heavier(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
-    """ "20 felt like 30": what it felt like is no load."""
+def felt_heavier(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """ "20 felt like 30": what it felt like is no load; "with what felt like 20 kg" is asked where no other is told."""
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         before = facts[at - 1] if at else None
         led = before is not None and before.kind == "word" and before.value in little("felt_like")
         if led and fact.kind in ("bare", "load") and not (fact.kind == "bare" and fact.value <= 10):
-            fact = Fact("word", fact.start, fact.end, None, {"noise": True})
+            with_it = fact.kind == "load" and bool(fact.note.get("unit")) and _carried(message, facts, at - 1)
+            others = any(one.kind in ("load", "loads") and one is not fact and one.value for one in facts)
+            if with_it and not others:
+                fact = Fact("ask", fact.start, fact.end, "load_kg")
+            else:
+                fact = Fact("word", fact.start, fact.end, None, {"noise": True})
         out.append(fact)
     return out
+
+
+def _carried(message: Message, facts: Sequence[Fact], at: int) -> bool:
+    """Whether "with", "with what" stands right before a fact."""
+    low = max(0, facts[at].start - WITH_WHAT)
+    return any(token.text in little("with") for token in message.tokens[low : facts[at].start])
 
 
 def loads_before(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:

@@ -15,18 +15,19 @@ LEAST_SETS = 2
 def one_last(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, where an article makes "a final AMRAP", "una última serie", a set more: with its own reps and load."""
     out: list[Fact] = []
-    told = False  # whether the sentence has told of several sets
+    most = 0  # reps of the several sets that the sentence has told of
     at = 0
     while at < len(facts):
         fact = facts[at]
         if ends_sentence(fact):
-            told = False
-        told = told or (fact.kind == "rows" and len(fact.value) >= LEAST_SETS)
+            most = 0
+        if fact.kind == "rows" and len(fact.value) >= LEAST_SETS:
+            most = max(entry.reps or 1 for entry in fact.value)
         out.append(fact)
         at += 1
-        if fact.kind == "sep" and told:
+        if fact.kind == "sep" and most:
             end = _clause_end(facts, at)
-            one = _one(message, facts[at:end])
+            one = _one(message, facts[at:end], most)
             if one is not None:
                 out += one
                 at = end
@@ -40,8 +41,8 @@ def _clause_end(facts: Sequence[Fact], at: int) -> int:
     return at
 
 
-def _one(message: Message, clause: Sequence[Fact]) -> list[Fact] | None:
-    """The clause with its set told apart; None where it adds none."""
+def _one(message: Message, clause: Sequence[Fact], most: int) -> list[Fact] | None:
+    """The clause with its set told apart; None where it adds none. `most`: reps of a set before it."""
     scope = next((at for at, fact in enumerate(clause) if fact.kind == "scope" and fact.value == "last"), None)
     if scope is None or any(fact.kind in ("move", "fail", "side", "plan", "instead") for fact in clause):
         return None
@@ -53,6 +54,13 @@ def _one(message: Message, clause: Sequence[Fact]) -> list[Fact] | None:
     rest = [fact for at, fact in enumerate(clause) if at not in (head, scope)]
     numbers = [fact for fact in rest if fact.kind == "bare" or (fact.kind == "rows" and len(fact.value) == 1)]
     loads = [fact for fact in rest if fact.kind == "load"]
+    if not numbers and len(loads) == 1 and _reps_so(loads[0], most):
+        numbers, loads = [Fact("bare", loads[0].start, loads[0].end, loads[0].value)], []
+        rest = [numbers[0] if fact.kind == "load" else fact for fact in rest]
+    if not numbers and len(loads) == 1 and loads[0].value and not loads[0].note.get("same"):
+        unknown = Entry(load_kg=loads[0].value, ask="reps")  # "and one last set with 20"
+        made = Fact("rows", clause[scope].start, loads[0].end, [unknown], {"one": True, "reps": True})
+        return [made if fact is loads[0] else fact for fact in rest]
     if len(numbers) != 1 or len(loads) > 1 or any(fact.kind in ("count", "rounds", "at", "loads") for fact in rest):
         return None
     number = numbers[0]
@@ -63,6 +71,11 @@ def _one(message: Message, clause: Sequence[Fact]) -> list[Fact] | None:
     made = Fact("rows", number.start, number.end, [entry], {"one": True, "reps": True})
     efforts = [fact for fact in rest if fact.kind == "effort"]  # "a last set to failure: 12": of that set
     return [made if fact is number else fact for fact in rest if fact not in (*loads, *efforts)] + efforts
+
+
+def _reps_so(load: Fact, most: int) -> bool:
+    """ "8, 8, 7 and a last set with 5": nobody tells such a load and no reps."""
+    return load.note.get("how") == "at" and not load.note.get("unit") and load.value in range(1, most + 1)
 
 
 def _article(message: Message, fact: Fact) -> bool:

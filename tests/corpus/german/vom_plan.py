@@ -176,7 +176,7 @@ say(
     "one_arm_hand_on_biceps L 2x2; one_arm_hand_on_biceps R 2; one_arm_hand_on_biceps R 1",
     today=ARM,
 )
-say("rechts ein Satz weniger", "one_arm_hand_on_biceps LR 2", today=ARM)
+say("rechts ein Satz weniger", "one_arm_hand_on_biceps LR 2; one_arm_hand_on_biceps L 2", today=ARM)
 say("L ✅ R ❌", "one_arm_hand_on_biceps L 2x2", today=ARM)
 say("beide Sätze 2/2", "one_arm_hand_on_biceps LR 2x2", today=ARM)
 say(
