@@ -84,7 +84,8 @@ def _cut(head: Sequence[Fact], between: Sequence[Fact], after: Sequence[Fact]) -
     begins = last
     while begins and tail[begins - 1].kind in ("link", "word"):
         begins -= 1
-    return begins if leads and before and _whole(tail[last]) else None
+    several = _whole(tail[last]) and not tail[last].note.get("one")  # "4x6 with 30s of hollow between"
+    return begins if leads and before and several else None
 
 
 def _before_pace(between: Sequence[Fact], at: int) -> int:
