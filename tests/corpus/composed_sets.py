@@ -22,6 +22,7 @@ from tests.corpus.notation import prescribed, sets
 DATA = Path(__file__).parents[1] / "data"
 SETS, PLANS = DATA / "composed_sets", DATA / "composed_plans"
 STOPS = re.compile(r"(?<!\d)\.|\.(?!\d)")
+HALVES = re.compile(r"(?<![\d,.])(\d+)[,.]5(?!\d|,\d)")  # told in a phrase itself
 UNSIGNED = re.compile(r"[:;!?]|(?<!\d),|,(?!\s?\d)")  # what hasty people leave out
 
 
@@ -123,7 +124,7 @@ class Teller:
 
     def _told(self, way: str) -> tuple[str, list[dict[str, Any]]]:
         made = self._ways[way]
-        phrase: str = self._chance.choice(self._phrases[way])
+        phrase = HALVES.sub(r"\1,5" if self._comma else r"\1.5", self._chance.choice(self._phrases[way]))
         values = {name: self._chance.choice(among) for name, among in self._slots.items()}
         values |= {name: values[base] + step for name, (base, step) in self._derived.items()}
         said = {name: self._figure(value) for name, value in values.items()}

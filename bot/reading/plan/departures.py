@@ -145,6 +145,57 @@ def taken_off(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> 
     return out
 
 
+def less_by_sign(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "As planned but -2.5 kg": less than the planned load, where the plan has one and no help to take it off."""
+    loaded = any(row.load_kg for row in rows) and not any(row.assist_kg for row in rows)
+    out: list[Fact] = []
+    for fact in facts:
+        signed = fact.kind == "assist" and bool(fact.value) and message.tokens[fact.start].text in ("-", "–", "−")
+        if loaded and signed and any((row.load_kg or 0) > fact.value for row in rows):
+            fact = Fact("delta", fact.start, fact.end, (float(fact.value), "load", -1), {"open": False})
+        out.append(fact)
+    return out
+
+
+def left_at(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "Dejé las flexiones en dos series": so many sets of them, and not left out."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        behind = [one for one in facts[at + 1 : at + 5] if plan_names(one) != {"the"}][:3]
+        kinds = [one.kind for one in behind]
+        led = fact.kind == "plan" and "skipped" in plan_names(fact) and _text(message, fact) in little("left_at")
+        if led and kinds == ["move", "word", "count"] and _text(message, behind[1]) in little("fails_on"):
+            continue
+        if out and out[-1].kind == "word" and fact.kind == "count" and _left_before(message, facts, at):
+            fact = Fact("count", fact.start, fact.end, fact.value, {**fact.note, "only": True})
+        out.append(fact)
+    return out
+
+
+def _left_before(message: Message, facts: Sequence[Fact], at: int) -> bool:
+    low = max(0, at - 4)
+    return any(one.kind == "plan" and _text(message, one) in little("left_at") for one in facts[low:at])
+
+
+def stopped_before(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "My boss rang before the fourth set and I left it there": one set fewer than that."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        led = out[-1] if out else None
+        before = led is not None and led.kind in ("word", "plan") and _text(message, led) in little("before_the_set")
+        nth = fact.value if fact.kind == "scope" and isinstance(fact.value, int) and fact.value > 1 else 0
+        behind = facts[at + 1 : at + 7]
+        quits = next((n for n, one in enumerate(behind) if "quit" in plan_names(one)), None)
+        silent = quits is not None and all(
+            within_sentence(one) or one.kind in ("word", "move") for one in behind[:quits]
+        )
+        if nth and before and silent:
+            out[-1] = Fact("count", fact.start, fact.end, nth - 1, {"only": True, "stopped": True})
+            continue
+        out.append(fact)
+    return out
+
+
 def stopped_after(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
     """ "Stopped the pull-ups after set 2", "dips binned after one set": so many of its sets.
 

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.plan.choosing import exact_rows, main_rows, pick, the_rows
 from bot.reading.plan.each_lift import lifts_pointed_at
 from bot.reading.plan.ground import GLOBAL
 from bot.reading.plan.state import Said, Told
 
+WORK = frozenset({"rows", "bare"})
 MOST_THERE = 1  # words beside "stopped": "stopped there"
 
 
@@ -63,12 +65,31 @@ def set_in_mind(told: Told, said: Said) -> None:
     """
     one = said.values[0] if len(said.values) == 1 else None
     effort = one is not None and (one.kind == "effort" or (one.kind == "fail" and one.value is None))
+    if one is not None and not effort and _goes_on(told, said, one):
+        if one.kind == "count":  # "rang in the last set and I stopped at 3"
+            one = Fact("bare", one.start, one.end, float(one.value), {"kg": float(one.value)})
+            said.clause.facts[said.clause.facts.index(said.values[0])] = one
+            said.values[0] = one
+        effort = True
     if not effort or said.scoped or told.scope_at is None or told.scope_at[1] != said.clause.sentence:
         return
     if said.named or said.values[0].note.get("session") or _of_those_pointed_at(told, said):
         return
     said.clause.facts.insert(0, told.scope_at[0])
     said.scoped.append(told.scope_at[0])
+
+
+def _goes_on(told: Told, said: Said, one: Fact) -> bool:
+    """ "Got a call in the third set and only did 4": what a set came to that the clause before has named."""
+    at = next((n for n, clause in enumerate(told.clauses) if clause is said.clause), 0)
+    before = told.clauses[at - 1] if at else None
+    if before is None or told.scope_at is None or not any(fact is told.scope_at[0] for fact in before.facts):
+        return False
+    if before.names - {"the", "only"} or said.names - {"the", "only", "quit", "stopped"}:
+        return False
+    stopped = one.kind == "count" and bool(one.note.get("stopped")) and bool(one.note.get("bare"))
+    told_of_one = one.kind == "rows" and len(one.value) == 1 and bool(one.note.get("one"))
+    return stopped or told_of_one or one.kind in ("bare", "instead") or (one.kind == "delta" and one.value[1] != "load")
 
 
 def _of_those_pointed_at(told: Told, said: Said) -> bool:
@@ -115,6 +136,9 @@ def of_the_same_set(told: Told, said: Said) -> None:
     if said.scoped or said.named or said.sided or said.clause.outside or told.one_set is None:
         return
     scope, sentence, told_so_far = told.one_set
+    if told_so_far & WORK:
+        _load_of_the_same(told, said)
+        return
     reps = [fact for fact in said.values if fact.kind in ("rows", "bare")]
     others = {str(fact.kind) for fact in said.values} - {"rows", "bare"}
     led = any(fact.kind == "scheme" and fact.value == "got" for fact in said.clause.facts) or "only" in said.names
@@ -127,15 +151,28 @@ def of_the_same_set(told: Told, said: Said) -> None:
     said.scoped.append(scope)
 
 
+def _load_of_the_same(told: Told, said: Said) -> None:
+    """ "Last set only 4 reps and with 12.5": the load of a set whose reps were told."""
+    assert told.one_set is not None
+    one = said.values[0] if len(said.values) == 1 else None
+    if one is None or one.kind not in ("load", "instead") or said.names - {"the", "only", "took"}:
+        return
+    led = {told.message.tokens[at].text for at in range(max(0, one.start - 1), one.start + 1)}
+    if told.one_set[1] == said.clause.sentence and led & little("with"):
+        said.clause.facts.insert(0, told.one_set[0])
+        said.scoped.append(told.one_set[0])
+
+
 def keep_one_set(told: Told, said: Said) -> None:
-    """Remember the one set that a clause names, where its reps are still to be told."""
+    """Remember the one set that a clause names, where its reps or its load are still to be told."""
     scope = said.scoped[-1] if said.scoped else None
     kinds: set[str] = {
         "load" if fact.kind == "bare" and "turned_to" in said.names else fact.kind for fact in said.values
     }
     one = scope is not None and (scope.value == "last" or isinstance(scope.value, int))
-    open_reps = one and kinds <= {"load", "effort", "at"} and len(said.scoped) == 1 and not said.sided
-    if scope is not None and open_reps and not said.names & {"skipped", "except", "done", "rest"}:
+    half = kinds <= {"load", "effort", "at"} or kinds <= WORK
+    half = one and half and len(said.scoped) == 1 and not said.sided
+    if scope is not None and half and not said.names & {"skipped", "except", "done", "rest"}:
         told.one_set = scope, said.clause.sentence, kinds
     elif said.scoped or said.named or said.values or said.names - {"the"}:
         told.one_set = None

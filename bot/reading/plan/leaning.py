@@ -126,7 +126,7 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     if names & {"only"} and any(fact.kind == "count" for fact in facts):
         return True
     one = [fact for fact in facts if fact.kind == "rows" and len(fact.value) == 1]
-    one = [fact for fact in one if fact.note.get("reps") or fact.value[0].hold_s is not None]
+    one = [fact for fact in one if fact.note.get("reps") or fact.value[0].hold_s is not None or _sets_of(message, fact)]
     if len(one) == 1 and any(fact.kind == "scope" and fact.value == "all" for fact in facts):
         return True  # "3 reps all of them, 20 kg"
     denied = any(f.kind == "fail" and f.note.get("name") == "no" for f in facts)
@@ -141,9 +141,18 @@ def leans(message: Message, facts: list[Fact]) -> bool:
     return bool(names & set(PARTS) and names & {"fine", "only", "no_rest"})
 
 
+def _sets_of(message: Message, fact: Fact) -> bool:
+    """ "Sets of 5"."""
+    return any(hit.table == "sets" for hit in message.beginning("grammar")[fact.start])
+
+
 def _of_each_set(message: Message, facts: Sequence[Fact]) -> bool:
     """ "22.5 22.5 20 20 20", "rpe 7, 7, 8, 8, 9": nothing but a load or an effort for each set of one planned lift."""
-    told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim", "move")]
+    told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim", "move", "scheme")]
+    of_all = {id(fact) for fact in told if (fact.kind, fact.value) == ("scope", "all")}
+    told = [
+        f for f in told if id(f) not in of_all and (f.kind != "plan" or plan_names(f) - {"the", "fine", "all_lifts"})
+    ]
     moves = [fact.value for fact in facts if fact.kind == "move"]
     rows = planned(message)
     own = [row for row in rows if row.movement in members(moves[0])] if moves else [rows[at] for at in main_rows(rows)]

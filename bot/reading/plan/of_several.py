@@ -20,7 +20,7 @@ BRACKETS = ("(", ")")
 def shared_change(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
     """ "2.5 less on the dips and on the pull-ups": without the "and", for the change is of both."""
     out = list(facts)
-    for at in range(len(facts) - 1, 0, -1):
+    for at in range(len(facts) - 2, 0, -1):
         if not is_comma(facts[at]) or facts[at].note.get("mark") not in ("and", ","):
             continue
         before = facts[clause_start(facts, at) : at]
@@ -115,6 +115,9 @@ def a_set_left_out(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         led = out[-1] if out else None
+        short = "less" in plan_names(fact) and [one.kind for one in out[-3:]] == ["bare", "side", "word"]
+        if short and out[-3].value == 1 and message.tokens[out[-1].start].text in little("one_set"):
+            out[-3:] = [Fact("count", out[-3].start, out[-3].end, 1, {}), out[-2]]  # "one right-side set short"
         words = [one for one in (led, fact) if one is not None and one.kind == "word" and one.end == one.start + 1]
         if len(words) == 2 and led is not None:
             article, noun = (message.tokens[one.start].text for one in words)
