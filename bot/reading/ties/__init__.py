@@ -212,7 +212,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (loads_ahead, "load rows sep"),
     (paced, "scheme|scope rows|bare"),
     (body_alone, "claim side|fail|bare"),
-    (done_by_others, "rows|bare 'first_person"),
+    (done_by_others, "rows|bare 'first_person|scheme|'has_done"),
     (somebody, "rows word"),
     (not_so_many, "count sep bare"),
     (instead_ahead, "instead rows scope"),
