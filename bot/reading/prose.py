@@ -54,6 +54,12 @@ def lone(fact: Fact) -> bool:
     )
 
 
+def _could_be_anything(message: Message, fact: Fact) -> bool:
+    """Whether a number is a lone one; seconds are none on a day of holds."""
+    timed = fact.kind == "rows" and fact.note.get("unit") != "min" and any(one.hold_s for one in fact.value)
+    return lone(fact) and not (timed and any(one.hold_s is not None for one in message.context.today or ()))
+
+
 def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
     """The facts without the numbers of talk and of questions."""
     out: list[Fact] = []
@@ -78,7 +84,7 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
                 clause.append(fact)  # "right only 2 and 1"
                 continue
             if sentence in talk:
-                clause = [one for one in clause if not lone(one)]
+                clause = [one for one in clause if not _could_be_anything(message, one)]
             most = STRANGE_WORDS if sentence in trained else 1 if sentence > first else 0
             mended = any(one.kind == "mend" for one in clause)
             odd = strange(message, clause) if sentence in leaning else 0
@@ -316,7 +322,7 @@ def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
         return facts
     if not any(fact.kind == "move" for fact in facts) and strange(message, facts):
         facts = [fact for fact in facts if not (fact.kind == "rows" and fact.note.get("values", [])[1:] == [10])]
-    if not any(lone(fact) for fact in facts):
+    if not any(_could_be_anything(message, fact) for fact in facts):
         return facts
     spoken = sum(fact.kind == "word" and not fact.note.get("noise") for fact in facts)
     if most == 1 and spoken < 2:
@@ -334,7 +340,7 @@ def _clause(message: Message, facts: list[Fact], most: int) -> list[Fact]:
         or (most == STRANGE_WORDS and strange(message, facts) < most)
     ):
         return facts
-    return [fact for fact in facts if not lone(fact)]
+    return [fact for fact in facts if not _could_be_anything(message, fact)]
 
 
 def _for_the_rest(message: Message, facts: Sequence[Fact]) -> bool:

@@ -57,7 +57,7 @@ def drop_unreal(
     told_done = [
         (hit.start, hit.end)
         for hit in chain.from_iterable(message.beginning("grammar"))
-        if hit.table == "plan" and hit.name in ("done", "planned", "same")
+        if hit.table == "plan" and hit.name in ("done", "planned", "same", "less", "more")
     ]
     dead = [(places.sentence_start(hit.start), hit.end) for hit in named.get("mocked", ())]
     dead_of: list[tuple[str, tuple[int, int]]] = []
@@ -73,8 +73,8 @@ def drop_unreal(
                 continue  # "pull-ups 3x5, before that 10 dips"
             if name in NEED_AN_END and not compared and not places.work_after(name, hit.end):
                 continue  # "last week I did 3x8" is a report
-            if name == "others" and any(start < hit.start < end for start, end in told_done):
-                continue  # "did everything you wrote except …"
+            if name in ("others", "wanted") and any(start < hit.start and hit.end <= end for start, end in told_done):
+                continue  # "did everything you wrote except …", "como ponía menos la última"
             if name in WISHES and hit.start in some_day:
                 continue  # "some time last week, dips 3x8"
             if hit.start in taken or (name == "ahead" and not _number_next(message, hit.end)):
@@ -87,6 +87,10 @@ def drop_unreal(
             if name == "others" and (watched or _beside_me(message, hit.start) or _belonging(message, hit.end)):
                 continue  # "my mate counted: 12", "with my brother: 5x3", "no plates at my mom's place so dips 3x5"
             end = places.end_of(name, hit.end)
+            if name == "others" and message.context.today:
+                end = _back_to_sets(message, facts, hit.end, end)
+                if not message.numbers_within(hit.end, end) and end < len(message.tokens):
+                    continue  # "my boss rang just in the last set and I stopped at 3": of the others no number is told
             dead_of.append(
                 (
                     "past" if against else name,
@@ -214,6 +218,15 @@ def _same_as(kept: list[Fact], told: list[Fact]) -> list[Fact]:
         else fact
         for fact in kept
     ]
+
+
+def _back_to_sets(message: Message, facts: Sequence[Fact], at: int, end: int) -> int:
+    """ "My daughter made me laugh and the last hold was 8 seconds": where a tale goes over to a set of the plan."""
+    for fact in facts:
+        joins = at < fact.start < end and fact.kind == "scope" and fact.value not in ("all", "over")
+        if joins and message.tokens[fact.start - 1].text in little("and", "but", "so_then"):
+            return end if message.numbers_within(at, fact.start) else fact.start - 1
+    return end
 
 
 def _some_time(message: Message, facts: Sequence[Fact], hit: Hit) -> bool:

@@ -35,6 +35,19 @@ OF_THE_BODY = frozenset({"sleep", "site", "pain"})
 SMALLEST_PLATES = 4  # to a kilogram
 
 
+def _against_plan(body: BodyCues, at: int) -> bool:
+    """Whether a number is set against another one: "35 kg instead of 27.5"."""
+    tokens = body.tokens
+    end = at + 1
+    for name in ("kg", "lb"):
+        end = body.starts("unit", name).get(end, end)
+    hits = body.message.beginning("grammar")[end] if end < len(tokens) else ()
+    return any(
+        (hit.table, hit.name) == ("plan", "instead") and hit.end < len(tokens) and tokens[hit.end].value is not None
+        for hit in hits
+    )
+
+
 def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     if "bodyweight" not in body.tables:
         yield from _opens_a_line(body, taken) or _off_the_plates(body, taken) or _of_the_body(body, taken)
@@ -62,6 +75,8 @@ def find_bodyweight(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
             continue
         if tokens[at - 1].text in little("by_so_much") and (tokens[at].value or 0) <= MOST_BY:
             continue  # "subí el peso en 2,5"
+        if message.context.today and _against_plan(body, at):
+            continue  # "peso 35 en lugar de 27,5"
         metric = _with_grams(body, at)
         value, stop = metric or _with_tenths(body, at)
         unit: str = "kg" if metric else message.context.unit

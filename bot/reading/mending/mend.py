@@ -61,7 +61,8 @@ class Mend:
         at = 0
         while at < len(self.tokens):
             token = self.tokens[at]
-            if token.value is None or token.kind == "clock" or at in which:
+            each = token.spelled and at > 0 and self.tokens[at - 1].text in little("each_word")  # "en cada una"
+            if token.value is None or token.kind == "clock" or at in which or each:
                 at += 1
                 continue
             if self._of_ten(at):

@@ -73,6 +73,10 @@ def sets_more_or_fewer(told: Told, said: Said) -> bool:
     """ "One set of dips less", "ein Satz Chin-ups mehr": so many of the last; whether that is what is said."""
     names, rows = said.names, told.rows
     counted = next((f for f in said.values if f.kind == "count" and not f.note.get("of_plan")), None)
+    if counted is not None and counted.note.get("was"):
+        return False  # "all done, but two sets of dips instead of three"
+    if counted is not None and "minus" in names:
+        names.add("less")  # "a las flexiones le quité una serie"
     if counted is not None and not counted.note.get("stopped") and _missing(told, said):
         names.add("less")  # "all done, two sets of dips still missing"
     elif counted is not None and (counted.note.get("more") or ("only" not in names and _on_top(told, said, counted))):

@@ -109,7 +109,7 @@ def change(message: Message, rows: list[Row], targets: list[int], clause: Clause
         asks += folded.asks
         fitted = fit(folded.rows, base, stated) if folded.rows else None
         for fact in facts:
-            if fact.kind == "instead" and fitted:
+            if fitted and (fact.kind == "instead" or (fact.kind == "delta" and fact.value[1] == "load")):
                 apply(message, fact, fitted, clause, [], verb=False, sure=True)
         return fitted
     if len(sides) > 2 and len([f for f in facts if f.kind == "bare"]) > 2:
@@ -250,8 +250,9 @@ def _rated(message: Message, fact: Fact, clause: Clause, base: list[Row], asks: 
     span = message.span(fact.start, fact.end)
     value = fact.value[0] if fact.kind == "at" else fact.value
     if (
-        fact.kind not in ("effort", "at")
+        fact.note.get("led")
         or fact.note.get("rated")
+        or fact.kind not in ("effort", "at")
         or any(mark in span.lower() for mark in RATED)
         or not isinstance(value, float)
     ):

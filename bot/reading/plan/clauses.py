@@ -13,6 +13,7 @@ from bot.reading.little import little
 from bot.reading.plan.by_weight import of_weight
 from bot.reading.plan.choosing import exact_rows
 from bot.reading.plan.ground import PARTS, members, plan_names
+from bot.reading.plan.of_one_set import goes_on
 
 HELPED = "band_pull_up"
 VALUED = frozenset("rows bare load loads at instead delta count assist".split())
@@ -45,9 +46,19 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
             clauses.append(Clause(list(current), sentence=sentence))
             current.clear()
 
+    inside = False
     for at, fact in enumerate(facts):
+        inside = fact.note.get("mark") == "(" or (inside and fact.note.get("mark") != ")")
+        if inside and fact.note.get("mark") == ",":
+            continue  # "chins with the same (4x7, 30 kg)"
         if fact.kind == "sep" and fact.note.get("mark") not in ("(", ")"):
-            led = _only_names(current) or [one.kind for one in current] == ["side"] or _set_rated(current)
+            led = _only_names(current) or [one.kind for one in current] == ["side"]
+            led = (
+                led
+                or _set_rated(current)
+                or [plan_names(one) for one in current] == [{"more"}]
+                or (_names_set(current) and not _of_sides(facts, at + 1))
+            )
             if fact.note.get("mark") == ":" and led:
                 continue  # "dips: skipped", "dips: 10 10 9"
             if fact.note.get("mark") == "and" and _only_names(current) and _names_on(facts, at + 1):
@@ -59,7 +70,8 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
         if (
             leaves
             and any(_told_of(f) for f in current)
-            and not any(f.kind == "count" for f in current)  # "una serie menos de fondos"
+            # "una serie menos de fondos"
+            and not any(f.kind == "count" and not f.note.get("stopped") for f in current)
             and _names_more(facts, at + 1)
         ):
             close()
@@ -131,7 +143,8 @@ def clauses_of(rows: Sequence[Row], facts: list[Fact]) -> list[Clause]:
 def _work_of_outside(clauses: Sequence[Clause]) -> None:
     """ "Did the pull-ups without the band, 4 4 3": the sets are of the lift named before, which the plan has not."""
     for before, clause in pairwise(clauses):
-        named = len(before.outside) == 1 and not before.targets and before.names <= {"the", "by", "only"}
+        beside = {"the", "by", "only", "more", "took", "sure"}
+        named = len(before.outside) == 1 and not before.targets and before.names <= beside
         told = [fact for fact in before.facts if fact.kind in TOLD]
         if not named or before.sentence != clause.sentence or any(fact.kind != "load" for fact in told):
             continue
@@ -142,6 +155,8 @@ def _work_of_outside(clauses: Sequence[Clause]) -> None:
         clause.facts[:0] = [before.outside[0], *told]  # "pull-ups with just bodyweight, 3x8, in place of …"
         clause.outside = list(before.outside)
         before.facts = [fact for fact in before.facts if fact not in (*told, before.outside[0])]
+        if all(fact.kind in ("word", "scheme") or plan_names(fact) <= beside for fact in before.facts):
+            before.facts, before.names = [], set()  # "Extra: leg raises, 2x10"
         before.outside = []
 
 
@@ -226,6 +241,17 @@ def _set_rated(facts: Sequence[Fact]) -> bool:
     return kinds in (["scope", "effort"], ["scope", "move", "effort"]) and all(fact.value != "all" for fact in facts)
 
 
+def _names_set(facts: Sequence[Fact]) -> bool:
+    """ "Third set: 4 instead of 7": which set is spoken of, and nothing of it."""
+    told = [fact for fact in facts if fact.kind != "word" and plan_names(fact) != {"the"}]
+    return len(told) == 1 and told[0].kind == "scope" and told[0].value not in ("all", "over")
+
+
+def _of_sides(facts: Sequence[Fact], at: int) -> bool:
+    """Whether the clause that begins here tells of one side."""
+    return any(fact.kind == "side" for fact in facts[at : clause_end(facts, at)])
+
+
 def _says_of_named(facts: Sequence[Fact]) -> bool:
     """Whether a clause so far names what is spoken of, and says what came of it."""
     named = any(fact.kind == "move" or plan_names(fact) & set(PARTS) for fact in facts)
@@ -257,7 +283,10 @@ def _join_exceptions(clauses: list[Clause]) -> list[Clause]:
     for clause in clauses:
         before = out[-1] if out else None
         same = before is not None and before.sentence == clause.sentence
-        if before is not None and same and _open(before) and (_only_value(clause) or _only_missed(before, clause)):
+        open_ = before is not None and same and _open(before)
+        if (before is not None and same and (goes_on(before.facts, clause.facts) or _not_done(before, clause))) or (
+            before is not None and open_ and (_only_value(clause) or _only_missed(before, clause))
+        ):
             before.facts += clause.facts
         else:
             out.append(clause)
@@ -271,6 +300,14 @@ def _open(clause: Clause) -> bool:
     return (
         _excepts(clause) or _leaves_lift(clause) or (missed and not any(fact.kind in VALUED for fact in clause.facts))
     )
+
+
+def _not_done(before: Clause, clause: Clause) -> bool:
+    """ "… and the third of rows, which I didn't do": of the set named right before."""
+    named = any(fact.kind == "scope" and fact.value not in ("all", "over") for fact in before.facts)
+    silent = all(fact.kind in ("scope", "move", "word") or plan_names(fact) == {"the"} for fact in before.facts)
+    told = [fact for fact in clause.facts if fact.kind != "word"]
+    return named and silent and len(told) == 1 and plan_names(told[0]) == {"skipped"} and len(clause.facts) > 1
 
 
 def _leaves_lift(clause: Clause) -> bool:
@@ -331,6 +368,11 @@ def _none_done(clause: Clause) -> None:
     """ "Face pulls cero", "accessories 0": none of what is named was done."""
     told = [fact for fact in clause.facts if fact.kind != "word" and plan_names(fact) != {"the"}]
     none = len(told) > 1 and told[-1].kind == "bare" and told[-1].value == 0
+    first = len(told) > 1 and told[0].kind == "bare" and told[0].value == 0  # "cero flexiones"
+    if first and all(fact.kind == "move" or plan_names(fact) & set(PARTS) for fact in told[1:]):
+        clause.facts.remove(told[0])
+        clause.names.add("skipped")
+        return
     if none and all(fact.kind == "move" or plan_names(fact) & set(PARTS) for fact in told[:-1]):
         clause.facts.remove(told[-1])
         clause.names.add("skipped")
@@ -341,7 +383,14 @@ def _join_sides(clauses: list[Clause]) -> list[Clause]:
 
     def sided(clause: Clause) -> bool:
         kinds = {fact.kind for fact in clause.facts}
-        return {"side", "bare"} <= kinds and kinds <= {"side", "bare", "word", "move"}
+        return {"side", "bare"} <= kinds and kinds <= {"side", "bare", "word", "move", "scope"}
+
+    def of_one_set(run: list[Clause]) -> bool:
+        """ "Last set of pistols: 2 left, 1 right"."""
+        named = [fact for fact in run[0].facts if fact.kind == "scope" and fact.value != "all"]
+        sides = {fact.value for clause in run for fact in clause.facts if fact.kind == "side"}
+        alone = not any(fact.kind == "scope" for clause in run[1:] for fact in clause.facts)
+        return len(run) == len(sides) and len(named) == 1 and alone and len(sides) > 1
 
     out: list[Clause] = []
     run: list[Clause] = []
@@ -349,7 +398,9 @@ def _join_sides(clauses: list[Clause]) -> list[Clause]:
         if sided(clause) and (not run or clause.sentence == run[-1].sentence):
             run.append(clause)
             continue
-        if len(run) > 2:
+        if (len(run) > 2 and not any(fact.kind == "scope" for one in run for fact in one.facts)) or (
+            run and of_one_set(run)
+        ):
             out.append(Clause([fact for one in run for fact in one.facts], sentence=run[0].sentence))
         else:
             out += run

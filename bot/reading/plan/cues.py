@@ -339,7 +339,48 @@ def _side_held(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
     return held and only and any(fact.kind == "side" and fact.value in ("left", "right") for fact in facts)
 
 
+def _each_held(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "All of them 25 s", "the 4 of 23 s" of planned holds: how long each was."""
+    main = [rows[at] for at in main_rows(rows)]
+    known = {row.movement for row in rows}
+    moves = [fact for fact in facts if fact.kind == "move"]
+    if not main or any(row.hold_s is None for row in main) or not all(set(members(f.value)) & known for f in moves):
+        return False
+    told = [fact for fact in facts if fact.kind in WORK]
+    held = len(told) == 1 and told[0].kind == "rows" and all(one.hold_s is not None for one in told[0].value)
+    whole = any(f.kind == "side" and f.value == "each" for f in facts) or any("every" in plan_names(f) for f in facts)
+    whole = whole or any((f.kind, f.value) == ("scope", "all") for f in facts)
+    return held and (whole or len(told[0].value) > 1)
+
+
+def _fine_and_added(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "All ok, added rows: 2 sets of 10": a clause that finds it fine, and a lift that the plan has not on top."""
+    known = {row.movement for row in rows}
+    own = clauses(facts)
+    fine = [f for f in own[0] if f.kind not in ("word", "claim")] if own else []
+    if [plan_names(fact) for fact in fine] != [{"fine"}]:
+        return False
+    for clause in own[1:]:
+        moves = [fact for fact in clause if fact.kind == "move"]
+        added = any(plan_names(fact) & {"sure", "more"} for fact in clause)
+        if added and len(moves) == 1 and not set(members(moves[0].value)) & known:
+            return True
+    return False
+
+
+def _part_and_lists(facts: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "Warm-up done, dips 3x5 with 20, rows 2x12": a part that was done, and planned lifts with their sets."""
+    known = {row.movement for row in rows}
+    moves = [fact for fact in facts if fact.kind == "move"]
+    done = [names for clause in clauses(facts) if (names := _told_by_name(clause)) & set(PARTS)]
+    told = any(names & {"done", "planned"} for names in done)
+    return told and len(moves) > 1 and all(set(members(move.value)) & known for move in moves)
+
+
 FORMS = (
+    _fine_and_added,
+    _part_and_lists,
+    _each_held,
     _side_held,
     _lift_denied,
     _all_reps,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from itertools import takewhile
 
 from bot.reading.bounds import clause_end, clause_start, within_sentence
@@ -88,6 +89,10 @@ def stopped_at_reps(message: Message, facts: Sequence[Fact], _rows: Sequence[Row
             continue
         led = list(takewhile(lambda one: one.kind != "sep", reversed(facts[:at])))
         moves = [one for one in led if one.kind == "move"]
+        if not moves and _cut_off(message, led, fact):
+            out[at] = replace(fact, kind="bare", value=fact.value[0], note={"kg": fact.value[1], "reps": True})
+            out = [_plain(one) if one in led and plan_names(one) == {"skipped"} else one for one in out]
+            continue
         if len(moves) != 1 or not any(plan_names(one) & {"quit"} for one in led):
             continue
         own = [one for one in message.context.today or () if one.movement in members(moves[0].value)]
@@ -96,6 +101,20 @@ def stopped_at_reps(message: Message, facts: Sequence[Fact], _rows: Sequence[Row
             note = {"kg": fact.value[1], "reps": True}
             out[at] = Fact("bare", fact.start, fact.end, float(number), note)
     return out
+
+
+def _cut_off(message: Message, led: Sequence[Fact], at: Fact) -> bool:
+    """Whether a set was cut off there: "cut the last set off at 6" of planned eights."""
+    words = (message.tokens[n].text for fact in led for n in range(fact.start, fact.end))
+    one = any(fact.kind == "scope" and _one_set(fact.value) for fact in led)
+    most = max((planned.reps or 0 for planned in message.context.today or ()), default=0)
+    number = at.value[0]
+    cut = any(word in little("cut_at") for word in words)
+    return cut and one and number == int(number) and number < most and not at.note.get("range")
+
+
+def _plain(fact: Fact) -> Fact:
+    return Fact("word", fact.start, fact.end, None, {"noise": True})
 
 
 def last_of_lift(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
@@ -141,6 +160,57 @@ def taken_off(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> 
             if any(row.load_kg and row.load_kg > kg for row in rows):
                 out[-1] = Fact("delta", number.start, fact.end, (kg, "load", -1), {"open": False})
                 continue
+        out.append(fact)
+    return out
+
+
+def less_by_sign(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "As planned but -2.5 kg": less than the planned load, where the plan has one and no help to take it off."""
+    loaded = any(row.load_kg for row in rows) and not any(row.assist_kg for row in rows)
+    out: list[Fact] = []
+    for fact in facts:
+        signed = fact.kind == "assist" and bool(fact.value) and message.tokens[fact.start].text in ("-", "–", "−")
+        if loaded and signed and any((row.load_kg or 0) > fact.value for row in rows):
+            fact = Fact("delta", fact.start, fact.end, (float(fact.value), "load", -1), {"open": False})
+        out.append(fact)
+    return out
+
+
+def left_at(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "Dejé las flexiones en dos series": so many sets of them, and not left out."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        behind = [one for one in facts[at + 1 : at + 5] if plan_names(one) != {"the"}][:3]
+        kinds = [one.kind for one in behind]
+        led = fact.kind == "plan" and "skipped" in plan_names(fact) and _text(message, fact) in little("left_at")
+        if led and kinds == ["move", "word", "count"] and _text(message, behind[1]) in little("fails_on"):
+            continue
+        if out and out[-1].kind == "word" and fact.kind == "count" and _left_before(message, facts, at):
+            fact = Fact("count", fact.start, fact.end, fact.value, {**fact.note, "only": True})
+        out.append(fact)
+    return out
+
+
+def _left_before(message: Message, facts: Sequence[Fact], at: int) -> bool:
+    low = max(0, at - 4)
+    return any(one.kind == "plan" and _text(message, one) in little("left_at") for one in facts[low:at])
+
+
+def stopped_before(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "My boss rang before the fourth set and I left it there": one set fewer than that."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        led = out[-1] if out else None
+        before = led is not None and led.kind in ("word", "plan") and _text(message, led) in little("before_the_set")
+        nth = fact.value if fact.kind == "scope" and isinstance(fact.value, int) and fact.value > 1 else 0
+        behind = facts[at + 1 : at + 7]
+        quits = next((n for n, one in enumerate(behind) if "quit" in plan_names(one)), None)
+        silent = quits is not None and all(
+            within_sentence(one) or one.kind in ("word", "move") for one in behind[:quits]
+        )
+        if nth and before and silent:
+            out[-1] = Fact("count", fact.start, fact.end, nth - 1, {"only": True, "stopped": True})
+            continue
         out.append(fact)
     return out
 

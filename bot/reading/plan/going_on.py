@@ -10,9 +10,12 @@ from bot.reading.bounds import SENTENCE
 from bot.reading.facts import Entry, Fact
 from bot.reading.fold.rows import Row
 from bot.reading.message import Message
-from bot.reading.plan.ground import plan_names
+from bot.reading.plan.choosing import main_rows
+from bot.reading.plan.ground import members, plan_names
 
 RANGE = re.compile(r"(\d+) ?[-–] ?(\d+)")
+PLACED = ("first", "last")
+MOST_IN_ROW = 7  # sets named together: "the last two"
 LATELY = 60  # facts back; farther away stands nothing that is gone on with
 
 
@@ -72,6 +75,41 @@ def then_list(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) ->
             continue
         out.append(fact)
     return out
+
+
+def listed_of_sets(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "On the last two I only got 4 and 3": a number for each of the sets named."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        placed = fact.kind == "scope" and isinstance(fact.value, tuple) and fact.value[0] in PLACED
+        many = fact.value[1] if placed else 0
+        row = _row_of(facts, at + 1, many) if many in range(2, MOST_IN_ROW) else None
+        if row is None:
+            out.append(fact)
+            continue
+        first, last = row
+        named = next((one for one in facts[at + 1 : first] if one.kind == "move"), None)
+        named = named or next((one for one in reversed(facts[:at]) if one.kind == "move"), None)
+        own = [one for one in rows if named is not None and one.movement in members(named.value)]
+        begin = 1 if fact.value[0] == "first" else len(own or main_rows(rows)) - many + 1
+        out += facts[at + 1 : first]
+        for nth, number in enumerate(facts[first : last + 1 : 2]):
+            out += [Fact("sep", number.start, number.start, 1, {"mark": ","})] if nth else []
+            out += [Fact("scope", number.start, number.start, begin + nth, {"text": ""}), number]
+        return [*out, *facts[last + 1 :]]
+    return out
+
+
+def _row_of(facts: Sequence[Fact], at: int, many: int) -> tuple[int, int] | None:
+    """Where so many numbers stand joined by "and" or commas, behind a few words; None: they do not."""
+    while at < len(facts) and (facts[at].kind in ("word", "scheme", "move") or plan_names(facts[at]) & {"the", "only"}):
+        at += 1
+    last = at + 2 * (many - 1)
+    if last >= len(facts) or any(one.kind != "bare" or one.value < 1 for one in facts[at : last + 1 : 2]):
+        return None
+    joined = all(one.note.get("mark") in ("and", ",") for one in facts[at + 1 : last : 2])
+    closes = last + 1 == len(facts) or facts[last + 1].kind == "sep"
+    return (at, last) if joined and closes else None
 
 
 def listed_of_side(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:

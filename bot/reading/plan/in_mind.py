@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.plan.choosing import exact_rows, main_rows, pick, the_rows
 from bot.reading.plan.each_lift import lifts_pointed_at
@@ -64,12 +65,31 @@ def set_in_mind(told: Told, said: Said) -> None:
     """
     one = said.values[0] if len(said.values) == 1 else None
     effort = one is not None and (one.kind == "effort" or (one.kind == "fail" and one.value is None))
+    if one is not None and not effort and _goes_on(told, said, one):
+        if one.kind == "count":  # "rang in the last set and I stopped at 3"
+            one = Fact("bare", one.start, one.end, float(one.value), {"kg": float(one.value)})
+            said.clause.facts[said.clause.facts.index(said.values[0])] = one
+            said.values[0] = one
+        effort = True
     if not effort or said.scoped or told.scope_at is None or told.scope_at[1] != said.clause.sentence:
         return
     if said.named or said.values[0].note.get("session") or _of_those_pointed_at(told, said):
         return
     said.clause.facts.insert(0, told.scope_at[0])
     said.scoped.append(told.scope_at[0])
+
+
+def _goes_on(told: Told, said: Said, one: Fact) -> bool:
+    """ "Got a call in the third set and only did 4": what a set came to that the clause before has named."""
+    at = next((n for n, clause in enumerate(told.clauses) if clause is said.clause), 0)
+    before = told.clauses[at - 1] if at else None
+    if before is None or told.scope_at is None or not any(fact is told.scope_at[0] for fact in before.facts):
+        return False
+    if before.names - {"the", "only"} or said.names - {"the", "only", "quit", "stopped"}:
+        return False
+    stopped = one.kind == "count" and bool(one.note.get("stopped")) and bool(one.note.get("bare"))
+    told_of_one = one.kind == "rows" and len(one.value) == 1 and bool(one.note.get("one"))
+    return stopped or told_of_one or one.kind in ("bare", "instead") or (one.kind == "delta" and one.value[1] != "load")
 
 
 def _of_those_pointed_at(told: Told, said: Said) -> bool:

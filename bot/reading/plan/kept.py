@@ -53,6 +53,7 @@ def kept_whole(told: Told, said: Said) -> None:
             for at in said.clause.targets:
                 told.keep.setdefault(at, True)
             whole = _all_but(said) or _including(told.message, said) or _all_fine_but(told.message, said)
+            whole = whole or _whole_plan(told.message, said)
             told.everything = told.everything or whole
         elif told.sticky and told.sticky_at == said.clause.sentence and _its_sets(told.message, said):
             for at in told.sticky:
@@ -97,6 +98,13 @@ def _all_but(said: Said) -> bool:
     if len(facts) > 1 and plan_names(facts[0]) & {"done", "planned"} and facts[1].kind == "load" and move > 1:
         return facts[1].note.get("how") == "at"  # "done w 17.5 on pull-ups"
     return whole < move and sure and any(fact.kind == "load" for fact in facts[whole:move])
+
+
+def _whole_plan(message: Message, said: Said) -> bool:
+    """ "Plan hecho con 4 reps en la cuarta de fondos": the plan is named, and what departs from it."""
+    fact = said.clause.facts[0]
+    words = {token.text for token in message.tokens[fact.start : fact.end]}
+    return bool(plan_names(fact) & {"done"}) and bool(words & little("plan_of")) and bool(said.values)
 
 
 def _including(message: Message, said: Said) -> bool:

@@ -11,6 +11,7 @@ from bot.reading.message import Message
 
 PARTED = 2  # facts before the word: the reps, and the set
 MOST_LACKED = 3  # reps; of more it is said what was done
+MOST_SECONDS = 10  # so many that a hold lacked
 
 
 def reps_lacked(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
@@ -22,10 +23,18 @@ def reps_lacked(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
             start, many = out[-2].start, _so_many(out[-2])
             out[-2:] = [out[-1], _lacked(start, fact.end, many, missed=fact.kind == "fail")]
             continue
+        if _seconds(fact) and _short_of_goal(message, facts[at + 1 : at + 3]):
+            out.append(Fact("delta", fact.start, fact.end, (fact.value[0].hold_s, "hold", -1), {"open": False}))
+            continue
+        pair = [out[-1], fact] if out and out[-1].end == fact.start else []
+        lacked = next((one for one in pair if _seconds(one)), None)
+        if lacked is not None and any(_lacks(message, one) for one in pair if one is not lacked):
+            amount = float(lacked.value[0].hold_s or 0)  # "me faltaron dos segundos"
+            out[-1] = Fact("delta", pair[0].start, fact.end, (amount, "hold", -1), {"open": False})
+            continue
         if len(out) >= PARTED and _so_many(fact) and fact.note.get("spelled", True) and _behind_set(message, out):
             out[-2:] = [out[-1], _lacked(out[-2].start, fact.end, _so_many(fact), missed=out[-2].kind == "fail")]
             continue
-        pair = [out[-1], fact] if out and out[-1].end == fact.start else []
         led = bool(pair) and _missed(pair[0]) and _told_reps(pair[1])  # "failed one rep on set 4"
         lack = pair[:1] if led else [one for one in pair if _lacks(message, one)][:1]
         number = [one for one in pair if one not in lack and _so_many(one)]
@@ -35,6 +44,17 @@ def reps_lacked(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
             continue
         out.append(fact)
     return out
+
+
+def _seconds(fact: Fact) -> bool:
+    """Whether a fact is a few seconds."""
+    one = fact.kind == "rows" and len(fact.value) == 1 and bool(fact.note.get("one"))
+    return one and 0 < (fact.value[0].hold_s or 0) <= MOST_SECONDS
+
+
+def _short_of_goal(message: Message, after: Sequence[Fact]) -> bool:
+    """ "A 2 s del objetivo": whether words behind a time say that it is what was lacking."""
+    return " ".join(_text(message, fact) for fact in after) in little("short_of_goal")
 
 
 def _one_rep(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:

@@ -148,7 +148,11 @@ def _sets_of(message: Message, fact: Fact) -> bool:
 
 def _of_each_set(message: Message, facts: Sequence[Fact]) -> bool:
     """ "22.5 22.5 20 20 20", "rpe 7, 7, 8, 8, 9": nothing but a load or an effort for each set of one planned lift."""
-    told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim", "move")]
+    told = [fact for fact in facts if fact.kind not in ("word", "sep", "claim", "move", "scheme")]
+    of_all = {id(fact) for fact in told if (fact.kind, fact.value) == ("scope", "all")}
+    told = [
+        f for f in told if id(f) not in of_all and (f.kind != "plan" or plan_names(f) - {"the", "fine", "all_lifts"})
+    ]
     moves = [fact.value for fact in facts if fact.kind == "move"]
     rows = planned(message)
     own = [row for row in rows if row.movement in members(moves[0])] if moves else [rows[at] for at in main_rows(rows)]

@@ -25,6 +25,9 @@ LEAST_SAID = 2  # words of the plan before an exception
 def left_out(told: Told, said: Said) -> bool:
     """Sets skipped: "all but the archers", "skipped the last two"; whether that is all that the clause says."""
     names, values, scoped, named, rows = said.names, said.values, said.scoped, said.named, told.rows
+    if "minus" in names and any(fact.kind == "delta" and fact.value[1] == "load" for fact in values):
+        names.discard("skipped")  # "on the dips I took 2.5 kg off"
+    told.leaving = told.leaving and told.left[0] == said.clause.sentence
     if told.leaving and _and_the_rest(told.message, said.clause):
         told.ask("sets", said.clause)  # "skipped the pull-ups and the rest": what was before them?
         return True
@@ -59,6 +62,7 @@ def left_out(told: Told, said: Said) -> bool:
     if so_many:
         targets, values = so_many, []  # "no time for the fives"
     only_so_many = "only" in names and any(f.kind == "count" for f in values)
+    only_so_many = only_so_many or any(f.kind == "count" and f.note.get("was") for f in values)
     told_anew = only_so_many or any(f.kind in ("bare", "rows", "load", "instead", "delta") for f in values)
     if named and told_anew and "skipped" not in names:
         return False  # "done except rotations only 10 on the left"
@@ -104,6 +108,7 @@ def left_out(told: Told, said: Said) -> bool:
             continue  # "warm-up done … no pull-ups", of a day that warms up with them
         told.keep[at] = False
     told.leaving = True
+    told.left = (said.clause.sentence, targets)
     if named and not scoped and not said.sided and not fewer and len({rows[at].movement for at in targets}) == 1:
         told.left_lift = said.clause.sentence, targets
     if (named or scoped) and "except" in names and not values:
@@ -243,7 +248,7 @@ def _and_the_rest(message: Message, clause: Clause) -> bool:
 def _of(message: Message, fact: Fact) -> bool:
     """The "of" in "all but the dips and the last set of pull-ups"."""
     words = {token.text for token in message.tokens[fact.start : fact.end]}
-    return fact.kind == "word" and words <= little("of_another", "article")
+    return fact.kind == "word" and words <= little("of_another", "article", "all_that")
 
 
 def first_only(told: Told, said: Said) -> bool:
@@ -379,6 +384,15 @@ def _beyond(told: Told, said: Said) -> bool:
     for at in targets:
         told.keep.setdefault(at, True)
     return True
+
+
+def load_left(told: Told, said: Said) -> bool:
+    """ "All sets without weight, the 20 kg I left for another day": which weight was left is no change of any set."""
+    if "skipped" not in said.names or said.named or said.scoped or said.sided or not said.values:
+        return False
+    before = [clause for clause in told.clauses if clause is not said.clause]
+    unloaded = any(fact.kind == "load" and fact.note.get("none") for clause in before for fact in clause.facts)
+    return unloaded and all(fact.kind == "load" and bool(fact.value) for fact in said.values)
 
 
 def late_rest(message: Message, clause: Clause) -> bool:

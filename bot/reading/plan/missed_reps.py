@@ -38,6 +38,26 @@ def rep_tried(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) ->
     return facts
 
 
+def rep_numbered(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
+    """ "Tried rep 5 on the last set and missed", "la rep 5 de la última no salió": which rep it was."""
+    for at, fact in enumerate(facts):
+        number = facts[at + 1] if at + 1 < len(facts) else None
+        named = fact.kind == "word" and " ".join(t.text for t in message.tokens[fact.start : fact.end]) in little(
+            "rep_word"
+        )
+        if not named or number is None or number.kind != "bare" or number.value != int(number.value):
+            continue
+        clause = clause_around(facts, at)
+        missed = [one for one in clause if one.kind == "fail" and one.value is None and not one.note.get("weak")]
+        other = any(one.kind in ("rows", "bare", "load") and one is not number for one in clause)
+        if missed and not other and any(one.kind == "scope" for one in clause):
+            told = replace(missed[0], value=int(number.value), note={**missed[0].note, "rep": True})
+            gone = {id(number), *(id(one) for one in missed[1:])}
+            gone |= {id(one) for one in clause if (one.kind, one.value) == ("scheme", "attempt")}
+            return [told if one is missed[0] else one for one in facts if id(one) not in gone]
+    return facts
+
+
 def _between(fact: Fact) -> bool:
     return fact.kind == "word" or is_comma(fact) or plan_names(fact) == {"the"}
 
@@ -72,6 +92,13 @@ def all_but_a_rep(message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
         if not nth and kinds != ["last_rep", "scope"]:
             continue
         rep, of_set = told
+        if rep.kind == "rows" and (of_set.value in ("last", "all") or isinstance(of_set.value, int)):
+            done = Fact("plan", fact.start, fact.end, "done", {"names": ["done"]})
+            comma = Fact("sep", fact.end, fact.end, 1, {"mark": ","})
+            fewer = Fact("delta", rep.start, rep.end, (1.0, "reps", -1), {"open": False})
+            after = facts.index(of_set)
+            out = [*facts[:at], done, comma, of_set, fewer, *facts[after + 1 :]]  # "todo menos una rep en la última"
+            break
         if of_set.value != "last" and not isinstance(of_set.value, int):
             continue
         done = Fact("plan", fact.start, fact.end, "done", {"names": ["done"]})
@@ -104,7 +131,8 @@ def every_rep_but(message: Message, facts: Sequence[Fact], _rows: Sequence[Row])
         whole = any(fact.value == "all" or plan_names(fact) & {"every", "done"} for fact in lead)
         named = message.tokens[facts[last].start : facts[last].end + 1]
         of_set = any(token.text in little("set_words") for token in named)
-        of_reps = facts[last].kind == "last_rep" or less or (whole and any(map(_says_rep, told)) and not of_set)
+        rep_named = any(map(_says_rep, told)) and not of_set
+        of_reps = facts[last].kind == "last_rep" or (whole and (less or rep_named))
         names_last = facts[last].kind == "last_rep" or facts[last].value in ("last", ("last", 1))
         one = facts[last].kind in ("bare", "count") and facts[last].value == 1
         if not of_reps or not (names_last or one):

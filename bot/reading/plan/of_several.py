@@ -20,7 +20,7 @@ BRACKETS = ("(", ")")
 def shared_change(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:
     """ "2.5 less on the dips and on the pull-ups": without the "and", for the change is of both."""
     out = list(facts)
-    for at in range(len(facts) - 1, 0, -1):
+    for at in range(len(facts) - 2, 0, -1):
         if not is_comma(facts[at]) or facts[at].note.get("mark") not in ("and", ","):
             continue
         before = facts[clause_start(facts, at) : at]

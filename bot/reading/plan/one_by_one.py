@@ -51,7 +51,7 @@ def values_one_by_one(message: Message, facts: Sequence[Fact], rows: Sequence[Ro
                 return [*facts[: run.start], told, *facts[run.end :]]
             if run.bare and all(near_reps(value, sets) for value in run.values):
                 entries = [Entry(int(value)) for value in run.values]
-                told = Fact("rows", first.start, last.end, entries, {"list": True, "mark": ","})
+                told = Fact("rows", first.start, last.end, entries, {"list": True, "mark": ",", "outcome": True})
                 return [*facts[: run.start], told, *facts[run.end :]]
         at = max(at + 1, run.end)
     return facts

@@ -27,6 +27,17 @@ def other_loads(told: Told, said: Said) -> bool:
     return whole or (bool(words & set(little("lighter_or_heavier"))) and not words & set(little("feels")))
 
 
+def told_next(told: Told, clause: Clause) -> bool:
+    """ "The same but heavier, 32.5 kg on all": whether the next clause says by how much, or with what."""
+    at = next((n for n, one in enumerate(told.clauses) if one is clause), len(told.clauses))
+    after = told.clauses[at + 1] if at + 1 < len(told.clauses) else None
+    if after is None or after.sentence != clause.sentence:
+        return False
+    scoped = any(fact.kind == "scope" and fact.value != "all" for fact in after.facts)
+    loads = [f for f in after.facts if (f.kind == "load" and f.value) or (f.kind == "delta" and f.value[1] == "load")]
+    return len(loads) == 1 and not scoped and not any(fact.kind in ("rows", "bare") for fact in after.facts)
+
+
 def other_weight(told: Told, said: Said) -> bool:
     """ "A bit more weight on the dips", "etwas weniger Gewicht": other loads than planned, and not by how much."""
     facts = said.clause.facts

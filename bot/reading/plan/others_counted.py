@@ -42,7 +42,8 @@ def places_counted(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]
         return facts
     out: list[Fact] = []
     for at, fact in enumerate(facts):
-        if at - 1 in places and fact.kind == "bare" and fact.start == facts[at - 1].end:
+        counted = at - 1 in places and not isinstance(facts[at - 1].value, tuple)
+        if counted and fact.kind == "bare" and fact.start == facts[at - 1].end:
             name, many = _place(out[-1]), int(fact.value)
             out[-1] = replace(out[-1], end=fact.end, value="rest" if name == "rest" else (name, many))
             continue

@@ -75,7 +75,8 @@ def read_part(message: Message, facts: list[Fact], movement: str, work: Work) ->
     if work.sets and _only_named(message, facts):
         finish(message, _rows_of(message, movement), [], work)
         return True
-    if any(fact.kind == "rows" and len(fact.value) > 1 for fact in facts) or not leans(message, facts):
+    listed = any(fact.kind == "rows" and len(fact.value) > 1 and not fact.note.get("outcome") for fact in facts)
+    if listed or not leans(message, facts):
         return False
     rows = _rows_of(message, movement)
     clauses = clauses_of(rows, parts_by_weight(facts, rows))
@@ -119,6 +120,7 @@ def _only_named(message: Message, facts: Sequence[Fact]) -> bool:
 
 def _asked(message: Message, facts: list[Fact], clauses: list[Clause]) -> Ask | None:
     """What must be asked before anything is taken from the plan: "as last time", a load mended."""
+    almost = _all_but_told(message, clauses)  # "almost all of it!! the last one was 4 and not 7"
     for name in ("last_time", "most"):
         only = [clause for clause in clauses if "only" in clause.names and clause.targets]
         if name == "most" and any("most" not in clause.names for clause in only):
@@ -126,7 +128,7 @@ def _asked(message: Message, facts: list[Fact], clauses: list[Clause]) -> Ask | 
         if name == "most" and _then_told(clauses):
             continue  # "half of it so far: pull-ups complete, dips will follow"
         fact = next((f for clause in clauses for f in clause.facts if name in plan_names(f)), None)
-        if fact is not None:
+        if fact is not None and not (almost and name == "most"):
             return Ask("sets", message.span(fact.start, fact.end))
     whole = next((f for f in facts if f.kind == "ask" and f.note.get("whole")), None)
     if whole is not None:
@@ -137,8 +139,26 @@ def _asked(message: Message, facts: list[Fact], clauses: list[Clause]) -> Ask | 
     vague = _vague(facts, clauses)
     if vague is not None:
         return Ask("sets", message.span(vague.start, vague.end))
-    mending = mended(message, facts)
+    mending = None if almost else mended(message, facts)
     return Ask("load_kg", message.span(mending.start, mending.end)) if mending is not None else None
+
+
+def _all_but_told(message: Message, clauses: Sequence[Clause]) -> bool:
+    """Whether words for almost all are followed by what it was that fell short: then all else was done."""
+    said = next((clause for clause in clauses if "most" in clause.names), None)
+    fact = next((f for f in said.facts if "most" in plan_names(f)), None) if said is not None else None
+    if said is None or fact is None or message.tokens[fact.start].text not in little("nearly"):
+        return False
+    behind = clauses[[clause is said for clause in clauses].index(True) + 1 :]
+    told = any(
+        any(f.kind == "scope" and f.value != "all" for f in clause.facts)
+        and any(f.kind in ("rows", "bare", "instead", "delta", "load") for f in clause.facts)
+        for clause in behind
+    )
+    if told:
+        said.names.discard("most")
+        said.names.add("done")
+    return told
 
 
 def _then_told(clauses: Sequence[Clause]) -> bool:
@@ -164,6 +184,8 @@ def mended(message: Message, facts: Sequence[Fact]) -> Fact | None:
     if any(fact.kind == "move" or plan_names(fact) & STRONG or fact.note.get("until") for fact in facts):
         return None
     told = [fact for fact in facts if fact.kind == "instead"]
+    if any(token.text in little("each_word") for fact in told for token in message.tokens[fact.start : fact.end]):
+        return None  # "hice 6 en cada una en lugar de 5": no value of an earlier report
     cues = {hit.end for hit in message.hits("mends") if hit.table == "cue"}
     return next((fact for fact in told if fact.start in cues), None)
 

@@ -11,9 +11,10 @@ from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import members, plan_names
-from bot.reading.plan.value import near_reps
+from bot.reading.plan.value import near_load, near_reps
 
 VALUES = frozenset({"rows", "bare", "loads", "load", "at", "count", "scope", "side", "delta", "instead", "fail"})
+PAIR = 2
 MOST_SHORT = 3  # reps; more than that is a number of something else
 
 
@@ -156,8 +157,45 @@ def _one_of_them(message: Message, fact: Fact) -> bool:
     return one and message.tokens[fact.start].text in little("one_try")
 
 
+def _without_reps_of_all(told: Sequence[Fact]) -> list[Fact]:
+    """ "…, siempre siete repeticiones": the reps of all sets, at the end, are no count."""
+    scope, reps = told[-2:] if len(told) > PAIR else (None, None)
+    whole = scope is not None and (scope.kind, scope.value) == ("scope", "all")
+    one = reps is not None and (reps.kind == "bare" or (reps.kind == "rows" and len(reps.value) == 1))
+    return list(told[:-2]) if whole and one else list(told)
+
+
+def _closing_load(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
+    """ "…, and ended with 25": a load, told with the word for what it turned to."""
+    out: list[Fact] = []
+    for fact in facts:
+        turned = out[-1] if out and "turned_to" in plan_names(out[-1]) else None
+        if turned is not None and fact.kind in ("bare", "load") and near_load(fact.note.get("kg", fact.value), rows):
+            first = message.tokens[turned.start].text
+            if first in little("closed_with"):
+                out[-1] = Fact("word", turned.start, turned.end, first)
+                fact = Fact("load", fact.start, fact.end, float(fact.note.get("kg", fact.value)), {"how": "at"})
+        out.append(fact)
+    return out
+
+
+def _with_ones(message: Message, facts: Sequence[Fact], told: Sequence[Fact]) -> list[Fact]:
+    """ "Began with 15, then two sets with 22.5 and closed with 32.5": the one set that a load opens or closes with."""
+    out: list[Fact] = []
+    for at, fact in enumerate(told):
+        lone = fact.kind == "load" and (not out or out[-1].kind == "load")
+        words = little("began_with") if at == 0 else little("closed_with")
+        place = next((n for n, one in enumerate(facts) if one is fact), 0)
+        led = {message.tokens[n].text for one in facts[max(0, place - 2) : place] for n in range(one.start, one.end)}
+        if lone and led & words and (at == 0 or at == len(told) - 1):
+            out.append(Fact("count", fact.start, fact.start, 1, {"one": True}))
+        out.append(fact)
+    return out
+
+
 def sets_by_load(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
     """ "Three sets with 20 and two with 22.5" of five planned: the first three, and those after them."""
+    facts = _closing_load(message, facts, rows)
     aside = ("word", "sep", "scheme", "claim")
     told = [fact for fact in facts if fact.kind not in aside and not plan_names(fact) & {"the", "done", "fine"}]
     moves = [fact for fact in told[:3] if fact.kind == "move"]
@@ -166,6 +204,7 @@ def sets_by_load(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
         main = [row for row in rows if row.movement in members(moves[0].value)]
         end = next((at for at, fact in enumerate(told) if fact.kind == "move" and fact is not moves[0]), len(told))
         told = [fact for fact in told[:end] if fact is not moves[0]]
+    told = _with_ones(message, facts, _without_reps_of_all(told))
     counts, loads = told[::2], told[1::2]
     paired = len(counts) == len(loads) > 1 and any(one.kind == "count" for one in counts)
     paired = paired and all(one.kind in ("count", "bare") or _one_of_them(message, one) for one in counts)
@@ -184,7 +223,10 @@ def sets_by_load(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
         where[id(one)] = tuple(range(done + 1, done + n + 1))
         done += n
     out: list[Fact] = []
+    ones = {id(load): where[id(one)] for one, load in zip(counts, loads, strict=True) if one.note.get("one")}
     for fact in facts:
+        if id(fact) in ones:
+            out.append(Fact("scope", fact.start, fact.start, ("these", ones[id(fact)])))
         if id(fact) in where:
             fact = Fact("scope", fact.start, fact.end, ("these", where[id(fact)]))
         elif as_reps and any(fact is one for one in loads):  # "ein Satz mit 8, dann zwei mit 6" of planned eights

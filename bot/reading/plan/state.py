@@ -96,6 +96,7 @@ class Told:
         self.excepted: tuple[int, list[int], bool] | None = None  # sentence that leaves sets out, these, told by scope
         self.behind: dict[int, Fact] = {}  # rows behind "up to set 4", by the fact that ends there, not told of so far
         self.up_to: set[int] = set()  # rows kept by that
+        self.left: tuple[int, list[int]] = (-1, [])  # the sentence that left sets out last, and which
         self.leaving = False  # "without the archers, the dips": the next one named is left out too
 
     @property

@@ -131,12 +131,18 @@ def _where_planned(told: Told, said: Said) -> bool:
     """ "Chin-ups where it said pull-ups", "chin-up grip for the pull-ups": two lifts of one pattern, and the word."""
     clause = said.clause
     moves = [fact for fact in clause.facts if fact.kind == "move"]
-    if len(moves) != 2 or clause.outside != moves[:1] or said.values or said.names - {"the", "same"}:
+    if len(moves) != 2 or said.values or said.names - {"the", "same"}:
+        return False
+    if clause.outside == moves[1:]:  # "where it said chins I did pull-ups"
+        led = [token.text for token in told.message.tokens[clause.facts[0].start : moves[0].start]]
+        return bool(little("where_planned") & set(led)) and bool(little("it_said") & set(led))
+    if clause.outside != moves[:1]:
         return False
     words = [token.text for token in told.message.tokens[moves[0].end : moves[1].start]]
     new = moves[0].value.movement
     alike = {movement(told.rows[at].movement or new).pattern for at in clause.targets}
-    return not new.startswith("?") and alike == {movement(new).pattern} and bool(little("where_planned") & set(words))
+    alike_ = alike == {movement(new).pattern} or bool(little("it_said") & set(words))
+    return not new.startswith("?") and alike_ and bool(little("where_planned") & set(words))
 
 
 def _for_the_left_out(told: Told, said: Said) -> bool:
@@ -217,12 +223,15 @@ def swapped(told: Told, said: Said) -> bool:
     """
     clause = said.clause
     move = clause.outside[0]
-    targets = clause.targets or main_rows(told.rows)
+    just_left = told.left[1] if told.left[0] == clause.sentence else []  # "no rows today, push-ups in their place"
+    targets = clause.targets or just_left or main_rows(told.rows)
     told.sticky, told.sticky_at = targets, clause.sentence
     if move.value.movement.startswith("?"):
         told.ask("movement", clause)
         return True
     if not any(fact.kind in ("rows", "bare") for fact in said.values):
+        for at in just_left:
+            told.keep.pop(at, None)
         put_in_place(told, clause, move.value.movement, targets)
         clause.targets = targets
         return not said.values
@@ -296,10 +305,18 @@ def _same_said(told: Told, clause: Clause) -> bool:
     )
 
 
+def _all_the_same(clause: Clause) -> bool:
+    """ "…, all else the same", "todo igual pero fondos": of a day of one lift, its sets, reps and load."""
+    whole = any((fact.kind, fact.value) == ("scope", "all") for fact in clause.facts) and "same" in clause.names
+    return (whole and all(fact.kind != "word" for fact in clause.facts)) or {"rest", "same"} <= clause.names
+
+
 def _load_said(told: Told, clause: Clause) -> bool:
     """ "Dips instead of chins, same sets, reps and weight": whether it is said that the load stayed as it was."""
-    here = [one for one in told.clauses if one.sentence == clause.sentence]
+    here = [one for one in told.clauses if one.facts and one.sentence - clause.sentence in (0, 1)]
     if any(fact.kind == "load" and fact.note.get("same") for one in here for fact in one.facts):
+        return True
+    if not told.several and any(_all_the_same(one) for one in here):
         return True
     if not any(one.names & {"same", "planned"} for one in here):
         return False

@@ -10,6 +10,15 @@ from bot.reading.plan.a_set import of_everything, reps_a_set
 from bot.reading.plan.all_of_them import all_of_them
 from bot.reading.plan.all_told import all_told, both_halves, nothing_added, nothing_but
 from bot.reading.plan.besides import so_many_words, told_besides
+from bot.reading.plan.by_one_side import (
+    counted_by_side,
+    one_side_of_next,
+    pair_of_set,
+    that_side,
+    times_of_pair,
+    up_to_of_side,
+    which_of_side,
+)
 from bot.reading.plan.by_so_much import by_so_much
 from bot.reading.plan.counted import (
     hold_lift_counted,
@@ -20,6 +29,7 @@ from bot.reading.plan.counted import (
     so_many_done,
     the_sets_of,
 )
+from bot.reading.plan.counted_again import counted_again, said_times
 from bot.reading.plan.departures import (
     all_but_lift,
     but_for,
@@ -27,25 +37,38 @@ from bot.reading.plan.departures import (
     but_then,
     ended_behind,
     last_of_lift,
+    left_at,
+    less_by_sign,
     missed_once,
     nth_go,
     stopped_after,
     stopped_at_reps,
+    stopped_before,
     taken_off,
 )
 from bot.reading.plan.dropped_lift import lift_dropped_to
 from bot.reading.plan.each_set_of import each_set_of, list_behind
-from bot.reading.plan.going_on import listed_of_side, ranges_of_sets, then_list
+from bot.reading.plan.each_so_many import each_so_many, not_reached
+from bot.reading.plan.going_on import listed_of_sets, listed_of_side, ranges_of_sets, then_list
 from bot.reading.plan.ground import planned
+from bot.reading.plan.help_changed import help_changed
 from bot.reading.plan.in_place import ended_as, in_place_of, old_first, parted_instead, rest_instead
+from bot.reading.plan.in_running_order import in_running_order
 from bot.reading.plan.lacking import reps_lacked
 from bot.reading.plan.lifts_left import leaving_lifts, lift_denied, lift_not_managed
-from bot.reading.plan.missed_reps import all_but_a_rep, every_rep_but, rep_of_a_set, rep_tried
+from bot.reading.plan.missed_reps import (
+    all_but_a_rep,
+    every_rep_but,
+    rep_numbered,
+    rep_of_a_set,
+    rep_tried,
+)
 from bot.reading.plan.more_of_another import more_of_another
 from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_only, reps_in_figures, sets_of_so_many
-from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers
+from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers, set_led
 from bot.reading.plan.of_each_lift import of_each_lift
 from bot.reading.plan.of_holds import planned_holds
+from bot.reading.plan.of_one_set import did_it_so
 from bot.reading.plan.of_several import (
     a_set_left_out,
     change_restated,
@@ -63,6 +86,17 @@ from bot.reading.plan.quoted import quoted_pieces
 from bot.reading.plan.rated_instead import rated_instead
 from bot.reading.plan.reasons import without_reasons
 from bot.reading.plan.reps_changed import reps_changed
+from bot.reading.plan.said_again import (
+    all_of_lift,
+    cut_by_sets,
+    loads_beside_scheme,
+    more_in_extra_set,
+    not_finished,
+    numbers_of_lift,
+    of_another_too,
+    planned_scheme_denied,
+    sets_of_each,
+)
 from bot.reading.plan.set_on_top import set_on_top
 from bot.reading.plan.sets_of_lift import all_so_many, sets_more_of_lift
 from bot.reading.plan.short import (
@@ -77,6 +111,7 @@ from bot.reading.plan.short import (
 from bot.reading.plan.side_goes_on import side_goes_on
 from bot.reading.plan.singles import singles_named
 from bot.reading.plan.so_many_more import said_once_more
+from bot.reading.plan.this_not_that import neither, that_instead, this_not_that
 from bot.reading.plan.ticks import ticked_off
 from bot.reading.plan.too_heavy import too_heavy
 from bot.reading.plan.up_to import up_to
@@ -105,12 +140,40 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (reps_in_figures, "rows|load"),
     (sets_more_of_lift, "delta|bare move"),
     (all_so_many, "bare scope move"),
-    (reps_lacked, "rows|bare|word 'lacked|'slipped|fail"),
+    (reps_lacked, "rows|bare|word 'lacked|'slipped|'short_of_goal|fail"),
+    (said_times, "repeat rows"),
+    (help_changed, "assist|load"),
+    (planned_scheme_denied, "rows mend|fail|=instead"),
+    (numbers_of_lift, "move bare sep"),
+    (sets_of_each, "move count bare"),
+    (cut_by_sets, "word count"),
+    (of_another_too, "sep move delta|count"),
+    (each_so_many, "bare|load scope|=turned_to"),
+    (not_reached, "=skipped|=instead bare|rows"),
+    (left_at, "=skipped|=quit move count|scope"),
+    (stopped_before, "=quit scope word"),
+    (that_side, "side word"),
+    (counted_by_side, "count side bare"),
+    (times_of_pair, "rows side bare"),
+    (which_of_side, "count scope side"),
+    (one_side_of_next, "rows scope side =only"),
+    (up_to_of_side, "side scope =stopped|=reached"),
+    (pair_of_set, "scope bare|rows"),
+    (this_not_that, "=skipped|=instead|=not_this move sep"),
+    (that_instead, "word =instead move"),
+    (neither, "=skipped move scope"),
+    (all_of_lift, "scope word move"),
+    (more_in_extra_set, "=extra_set bare"),
+    (not_finished, "=skipped rows"),
+    (loads_beside_scheme, "rows"),
+    (did_it_so, "=done scope bare|rows|load"),
+    (in_running_order, "rows|count|scope sep bare|rows"),
+    (set_led, "scope sep bare|rows"),
     (hold_named, "scope flag"),
     (but_for, "=planned"),
     (but_only, "scheme =done|=planned|=all_lifts|=same"),
     (but_then, "=except"),
-    (stopped_at_reps, "at =quit move"),
+    (stopped_at_reps, "at =quit|'cut_at move|scope"),
     (all_but_lift, "=done|=planned|=all_lifts sep move"),
     (up_to_lift, "=done|=planned|=all_lifts|scope move|=part_warm_up|=part_main|=part_accessory|=part_skill"),
     (up_to, "scope|count =fine|=planned|=done|=same"),
@@ -119,6 +182,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (lift_dropped_to, "=skipped move|scope bare|load|count|rows"),
     (nth_go, "scheme scope bare"),
     (by_so_much, "bare|load"),
+    (less_by_sign, "assist"),
     (rated_by_lift, "effort bare move"),
     (so_many_of_them, "rows move 'out_of_so_many"),
     (a_set_left_out, "=skipped|=less move word"),
@@ -155,6 +219,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (names_joined, "word plan|scope|move"),
     (side_goes_on, "side scope|bare sep"),
     (all_but_a_rep, "scope|rows =except"),
+    (rep_numbered, "fail word bare scope"),
     (rep_tried, "scope scheme fail"),
     (rep_of_a_set, "scope fail"),
     (singles_named, "rows"),
@@ -175,6 +240,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (all_of_them, "scope|=the"),
     (too_heavy, "bare|load word"),
     (in_place_of, "=instead rows"),
+    (listed_of_sets, "scope bare sep"),
     (then_list, "bare sep scope|rows"),
     (named_only, "rows"),
     (sets_instead, "instead move"),
@@ -184,6 +250,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (reps_a_set, "rows word"),
     (of_everything, "bare word =all_lifts"),
     (value_again, "rows move =fine|=done|=planned"),
+    (counted_again, "bare|count"),
     (by_outcome, "rows|side"),
 )
 TERMS = Rules(RULES)

@@ -31,12 +31,13 @@ from bot.reading.plan.leaving import (
     all_of_side,
     first_only,
     left_out,
+    load_left,
     no_time_for_it,
     one_side_only,
     put_off,
 )
 from bot.reading.plan.meant import meant
-from bot.reading.plan.other_loads import lighter, other_loads, other_weight
+from bot.reading.plan.other_loads import lighter, other_loads, other_weight, told_next
 from bot.reading.plan.paused import paused
 from bot.reading.plan.ranged import ranged
 from bot.reading.plan.state import Said, Told
@@ -98,7 +99,7 @@ def take(told: Told, clause: Clause) -> None:
         told.everything = told.everything or "except" in said.names  # "everything, but more weight on the dips"
         lighter(told, clause)
         return
-    if banded(told, said):
+    if banded(told, said) or load_left(told, said):
         return
     if (
         missed_there(told, said)
@@ -130,7 +131,14 @@ def take(told: Told, clause: Clause) -> None:
     if not said.values:
         if said.sided and one_side_only(told, said):
             return
-        if said.names & {"less", "more"} and all(fact.kind in ("plan", "move") for fact in clause.facts):
+        heavier = said.names & {"less", "more"} and all(fact.kind in ("plan", "move", "word") for fact in clause.facts)
+        if heavier and told_next(told, clause):
+            return
+        if (
+            said.names & {"less", "more"}
+            and all(fact.kind in ("plan", "move") for fact in clause.facts)
+            and not clause.outside
+        ):
             # "same but heavier": by how much is not said
             told.ask("load_kg", clause)
             return
@@ -139,6 +147,8 @@ def take(told: Told, clause: Clause) -> None:
             return
         only_named(told, said)
         return
+    if all(fact.kind == "assist" and fact.value is None for fact in said.values) and told_next(told, clause):
+        return  # "needed more help today, 20 kg on the pulley"
     if all(fact.kind == "assist" and fact.value is None for fact in said.values):
         told.ask("assist_kg", clause)  # "the last one with help": of how many kilograms is not said
         return
@@ -158,7 +168,9 @@ def take(told: Told, clause: Clause) -> None:
                 told.work.session_rpe = fact.value
         return
     targets = clause.targets or of_excepted(told, said) or those_after(told, said)
-    targets = targets or of_another(told, said) or told.sticky
+    targets = targets or of_another(told, said)
+    of_all = "all_lifts" in said.names and any(fact.kind == "delta" for fact in said.values)
+    targets = targets or ([] if of_all else told.sticky)  # "…, 2.5 kg less on each"
     if not clause.targets and rest:
         # "pull-ups with 25 the first, the rest with 22.5"
         targets = [at for at in targets if not told.rows[at].touched] or targets
@@ -177,6 +189,9 @@ def take(told: Told, clause: Clause) -> None:
             return
     if targets and not said.named and not set(targets) & set(main_rows(told.rows)) and not told.sticky:
         told.sticky, told.sticky_at = targets, clause.sentence  # "the first single was clean, the second not"
+    unloaded = [fact for one in told.clauses for fact in one.facts if fact.kind == "load" and fact.note.get("none")]
+    if not targets and len(unloaded) > 1 and all(fact in unloaded for fact in said.values):
+        return  # "all without weight, no belt"
     if not targets:  # "without weight", of a plan that has none
         told.asks.append(Ask("sets", told.message.span(clause.facts[0].start, clause.facts[-1].end)))
         return

@@ -17,8 +17,11 @@ from bot.reading.message import Message
 from bot.reading.plan.clauses import Clause
 from bot.reading.reading import Ask
 
+PLATE_WORDS = 2  # more words than "with 5"
 MORE_REPS = 3  # so many over the plan are believed of a bare number (from rehearsal, no source)
 LEAST_LOAD, MOST_LOAD = 0.5, 1.6  # of the planned load: what a bare number can be a load in place of
+SMALLEST_PLATES = 1.25  # kg
+MOST_SURE = 2  # of the planned load, where words say which set it is of
 HALVES = (6.5, 7.5, 8.5, 9.5)  # efforts, told bare of a set
 EFFORTS = (7, 8, 9, 10)  # those that are as often told bare as a load is ("the last one was 9")
 CLOSE = 0.2  # of a load: as near, a half may be that load
@@ -47,7 +50,8 @@ def apply(
             shift(row, amount, kind, sign)
         return True
     if fact.kind == "load":
-        cut = fact.start > 0 and message.tokens[fact.start - 1].text in little("cut_at")
+        told = range(clause.facts[0].start, clause.facts[-1].end)
+        cut = any(message.tokens[at].text in little("cut_at") for at in told)  # "cut the fourth set off at 3"
         return _load(fact, where, asks, span, verb, cut)
     carried = fact.start > 0 and message.tokens[fact.start - 1].text in little("with")
     if fact.kind == "rows":
@@ -134,7 +138,15 @@ def _load(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
         for row in where:
             row.load_kg, row.load_open = None, True
         return True
-    said = fact.note.get("how") == "plus" or fact.note.get("unit")
+    words = span.lower().split()
+    plate = len(words) > PLATE_WORDS and words[1] in little("article", "article_or_of", "the")  # "con el de 5"
+    said = fact.note.get("how") == "plus" or fact.note.get("unit") or plate
+    small = planned and fact.value < LEAST_LOAD * planned and any(row.reps == fact.value for row in where)
+    small = bool(small or (planned and fact.value < SMALL_PART * planned)) and fact.value == int(fact.value) and not cut
+    if small and not said and span.split(" ")[0].lower() in little("with_reps") and near_reps(fact.value, where):
+        for row in where:
+            row.reps = int(fact.value)  # "the last one with 3" of planned fives at 20
+        return True
     few = not said and fact.value == int(fact.value) and fact.value < max((row.reps or 0 for row in where), default=0)
     few = few and all(row.movement in LOADED for row in where)  # "rotations only with 3": the dumbbells
     if few and not verb and not cut and planned and fact.value != planned and near_load(fact.value, where):
@@ -188,7 +200,8 @@ def _bare(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
             return True
         return False
     if not verb and not took and value in HALVES:
-        if any(abs((row.load_kg or 0.0) - kg) <= CLOSE * kg for row in where):
+        plates = kg % SMALLEST_PLATES == 0 and near_load(kg, where)  # "7.5 on the dips" of planned tens
+        if plates or any(abs((row.load_kg or 0.0) - kg) <= CLOSE * kg for row in where):
             asks.append(Ask("load_kg", span))  # "the last one 9.5" of planned 10: a load or an effort
             return True
         for row in where if sure else where[-1:]:
@@ -201,8 +214,12 @@ def _bare(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
         asks.append(Ask("load_kg", span))
         return True
     more = took and value > max(row.reps or 0 for row in where)  # "took 8" of planned sixes with 10
-    if (load and (not reps or more)) or (took and loaded and not reps):
+    if (load and (not reps or more)) or ((took or verb) and loaded and not reps):
         _set_load(where, kg)
+        return True
+    heaviest = max((row.load_kg or 0.0 for row in where), default=0.0)
+    if sure and not reps and heaviest and LEAST_LOAD * heaviest <= kg <= MOST_SURE * heaviest:
+        _set_load(where, kg)  # "20 on the middle two and 37.5 on the last"
         return True
     if reps and load and (verb or took):
         _open(where, asks, span)

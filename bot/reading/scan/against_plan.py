@@ -66,6 +66,8 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return [Fact("delta", item.start, item.end, (1.0, "reps", sign))], i + 1
     if item.has("plan", "extra_set"):
         return one_more(s, i, i + 1)
+    if s.planned and item.value == 1 and s.at(i + 1).has("plan", "extra_set"):
+        return one_more(s, i + 1, i + 2)  # "1 serie extra"
     if item.has("side", "left") and item.text in little("left"):
         out = next((j for j in range(i + 2, i + LEFT_OUT) if s.at(j).has("plan", "out")), None)
         if out is not None and all(s.at(j).value is None and s.at(j).kind != "sym" for j in range(i + 1, out)):
@@ -80,7 +82,7 @@ def against_plan(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
             return [Fact("plan", item.start, item.end, "skipped", {"names": ["skipped"]})], i + 1  # "left the dips"
     if item.text == "+" and s.at(i + 1).value is not None and more_sets(s, i + 1):
         return [Fact("sep", item.start, item.end, 1, {"mark": "and"})], i + 1  # "did everything + 1 extra set"
-    if (item.has("plan", "by") or item.text == "+") and s.at(i + 1).value is not None:
+    if (item.has("plan", "by") or item.text in ("+", "-")) and s.at(i + 1).value is not None:
         told = shifted(s, i)
         if told is not None:
             return told

@@ -214,7 +214,7 @@ def _listed(s: Scanner, j: int, rir: bool) -> tuple[list[float], int]:
     """The efforts, or the reps left, that stand in a row from `j`, and where it ends: "8/8/9", "7, 8, 9", "3 2 2 1"."""
     low, high = (0, MOST_LEFT) if rir else (LEAST_LISTED, 10)
     told, k = [s.at(j).value or 0.0], j + 1
-    mark = s.at(k).text if s.at(k).text in ("/", ",") else ""
+    mark = s.at(k).text if s.at(k).text in ("/", ",", "-") else ""
     while len(told) < MOST_LISTED and (
         s.at(k).text == mark or (not mark and s.at(k).kind == "num") or (len(told) > 1 and s.at(k).has("sep", "and"))
     ):

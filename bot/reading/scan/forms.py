@@ -83,7 +83,7 @@ THEN: tuple[tuple[Form, Beginning], ...] = (
             _tables("scope plan sets side load fail"),
             numbers=True,
             words=("after_set", "from_set", "in_a_set", "forgot"),
-            signs="+",
+            signs="+-",
         ),
     ),
     (_effort, Beginning(_tables("effort load"), numbers=True, words=("was", "rather", "rather_a"))),

@@ -91,6 +91,8 @@ def instead(told: Value) -> Found | None:
     word = _instead_of(s, j)
     k = j if word is None else _lead_in(s, word)
     old, end = s.at(k + 1), k + 2
+    if s.at(told.i - 1).has("plan", "the") and s.at(told.i - 2).text in little("of"):
+        return None  # "20 s en cada una de las tres, en lugar de 15"
     if word is None or old.value is None or s.at(end).has("times", "x"):
         return None
     if s.unit_at(end) in ("kg", "lb", "sec"):
@@ -119,6 +121,8 @@ def _instead_of(s: Scanner, j: int) -> int | None:
         return j
     if (mark.text == "," or mark.has("sep", "and")) and s.at(j + 1).has("plan", "instead"):
         return j + 1
+    if mark.has("plan", "every") and s.at(j + 1).has("plan", "instead"):
+        return j + 1  # "25 s each time and not 20"
     if mark.value is not None or mark.kind not in BETWEEN:
         return None
     if mark.has("plan") and not mark.has("plan", "off", "took", "done", "every"):

@@ -9,6 +9,7 @@ from bot.reading.items import Item
 from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
+LEGEND = 3  # items: "left/right"
 MOST_LIST = 60
 MOST_PLUS = 4  # reps added after a breath; a load would be more
 LEAST_LOAD = 15  # numbers from it on, before "singles", are loads
@@ -53,7 +54,7 @@ def listed(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None  # "5+10": reps and their load; nobody does more after a breath
     pairs = _pairs_of_sides(s, row)
     if pairs is not None:
-        return [pairs], row.ends[-1]
+        return [pairs], row.ends[-1] + (LEGEND if _legend(s, row.ends[-1]) else 0)
     if _is_no_list(s, row):
         return None
     return _facts(s, row)
@@ -123,7 +124,12 @@ def _is_of_what_follows(s: Scanner, after: int, item: Item, row: Row) -> bool:
         (nxt.has("times", "x") and then.kind in ("num", "move"))
         or nxt.has("sets")
         or (nxt.has("reps") and not _ends_list(s, after))
-        or (nxt.has("side", "left", "right") and not _side_first(s, row.first) and not _of_side(s, after, row.marks))
+        or (
+            nxt.has("side", "left", "right")
+            and not _side_first(s, row.first)
+            and not _of_side(s, after, row.marks)
+            and not _legend(s, after)
+        )
         or nxt.has("effort", "rir")
         or nxt.has("unit", "percent")
         or (
@@ -138,6 +144,12 @@ def _is_of_what_follows(s: Scanner, after: int, item: Item, row: Row) -> bool:
         or nxt.text in little("a_miss", "of_those_sets")
         or (row.reps_said and nxt.text in little("times_after"))  # "five reps, four times"
     )
+
+
+def _legend(s: Scanner, at: int) -> bool:
+    """ "2/1, 2/1 izq/der": which side is which, behind all pairs."""
+    sides = [s.at(at).name("side"), s.at(at + 2).name("side")]
+    return s.at(at + 1).text == "/" and sorted(filter(None, sides)) == ["left", "right"]
 
 
 def _side_first(s: Scanner, first: int) -> bool:
@@ -210,9 +222,12 @@ def _pairs_of_sides(s: Scanner, row: Row) -> Fact | None:
     """ "3/2, 3/3": left and right of each set."""
     marks, many = row.marks, len(row.told)
     paired = "/" in marks and set(marks[0::2]) == {"/"} and set(marks[1::2]) <= {",", "&", " "}
+    paired = paired or (s.one_sided and s.planned and set(marks[0::2]) == {"&"} and set(marks[1::2]) == {","})
     if not paired or many % 2 or many <= 2:
         return None
-    sides = ("left", "right")
+    sides = (
+        ("right", "left") if _legend(s, row.ends[-1]) and s.at(row.ends[-1]).has("side", "right") else ("left", "right")
+    )
     pairs = [Entry(int(value), side=sides[at % 2]) for at, value in enumerate(row.values)]
     return Fact("rows", row.told[0][2].start, s.at(row.ends[-1] - 1).end, pairs, {"list": True})
 

@@ -160,9 +160,6 @@ def weight(s: Scanner, i: int, end: int, value: float, unit: str, how: str | Non
     if of_one_thing and s.at(end).text in little("such_a_one"):
         end += 1  # "with a 35 lb one"
         stop = s.at(end - 1).end
-    if s.at(end).has("unit", "half") and value == int(value):
-        value, end = value + 0.5, end + 1
-        stop = s.at(end - 1).end
     kg = s.kg(value, unit)
     up = s.at(end).has("plan", "more") and kg > MOST_MORE  # "got 52.5 kg up"
     if s.at(end).has("plan", "less", "more") and s.at(end + 1).kind != "num" and not up:

@@ -12,6 +12,7 @@ from bot.reading.scan.beginning import begins_with
 from bot.reading.scan.scanner import Scanner
 from bot.reading.scan.schemes import chain
 
+MOST_REPS_EACH = 30
 MOST_NUMBERED = 20  # sets are told by their number up to it
 REACH = 6  # so far from a "no" stands what it takes back, and what is right
 
@@ -165,6 +166,8 @@ def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | No
         return [Fact("word", item.start, item.end, item.text)], i + 1  # "Klimmzüge hab ich dann ausgelassen"
     if item.has("sep", "then"):
         return [Fact("sep", item.start, item.end, 2)], i + 1
+    if item.has("sep", "but") and s.planned and (told := _but_of(s, i, before)) is not None:
+        return told
     if item.has("sep", "but"):
         return [Fact("sep", item.start, item.end, 1, {"mark": "but"})], i + 1
     if item.has("sep", "and"):
@@ -187,14 +190,32 @@ def marks(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | No
     if item.has("scheme"):
         names = [name for table, name in item.labels if table == "plan"]
         return [Fact("scheme", item.start, item.end, item.name("scheme"), {"names": names})], i + 1
+    if item.has("plan", "skipped") and item.text in little("nor") and s.at(i - 1).has("load", "none"):
+        return [Fact("word", item.start, item.end, item.text)], i + 1  # "sin cinturón ni discos"
     if item.has("plan"):
         names = [name for table, name in item.labels if table == "plan"]
+        if {"only", "no_rest"} <= set(names) and s.at(i + 1).value is not None:
+            names.remove("no_rest")  # "ahí nada más 1 rep"
         return [Fact("plan", item.start, item.end, names[0], {"names": names})], i + 1
     if item.has("unreal", "own"):
         return [Fact("scheme", item.start, item.end, "got")], i + 1
     if item.has("unreal"):
         return [Fact("word", item.start, item.end, item.text)], i + 1
     return None
+
+
+def _but_of(s: Scanner, i: int, before: list[Fact]) -> tuple[list[Fact], int] | None:
+    """ "Las cuatro series pero de 3": all of them, with other reps than planned."""
+    of, number, after = s.at(i + 1), s.at(i + 2), s.at(i + 3)
+    if of.text not in little("of") or number.kind != "num" or number.value not in range(1, MOST_REPS_EACH + 1):
+        return None
+    closes = after.kind in ("end", "nl", "claim") or after.text in (",", ".", ";", "!") or after.has("sep")
+    sets = any((fact.kind, fact.value) == ("scope", "all") or fact.kind == "count" for fact in before)
+    if not closes or not sets or any(fact.kind in ("rows", "bare", "load") for fact in before):
+        return None
+    each = Fact("scope", of.start, of.end, "all", {"text": ""})
+    reps = Fact("rows", number.start, number.end, [Entry(int(number.value or 0))], {"one": True, "reps": True})
+    return [Fact("sep", s.at(i).start, s.at(i).end, 1, {"mark": "but"}), each, reps], i + 3
 
 
 def _side(s: Scanner, i: int, item: Item) -> tuple[list[Fact], int]:

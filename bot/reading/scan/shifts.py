@@ -7,6 +7,7 @@ from bot.reading.little import little
 from bot.reading.scan.scanner import Scanner
 
 LEAST_PLATE = 2.5  # less than this may be so many reps
+MOST_REPS = 3  # more or less, signed
 MOST_CHANGE = 10  # more than this is no change of a load but a load
 
 
@@ -29,6 +30,9 @@ def shifted(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """ "added 2.5 kg to every set", "plus one rep", "took 2.5 kg off every set": more or less than the plan."""
     item, j = s.at(i), i + 2
     value = s.at(i + 1).value or 0
+    one = s.at(i + 1).spelled and value == 1
+    if one and (s.at(j).has("sets", "sets") or (s.at(j).name("scope") or "").isdigit()):
+        return None  # "le quité una serie", "añadí una quinta"
     unit = s.unit_at(j) if s.unit_at(j) in ("kg", "lb", "sec") else "reps" if s.at(j).has("reps") else None
     each = any(s.at(k).has("scope") or s.at(k).has("plan", "every", "all_lifts") for k in (j, j + 1, j + 2))
     if unit is None and s.planned and each and item.has("plan", "sure") and value < LEAST_PLATE:
@@ -44,6 +48,12 @@ def shifted(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     j += 1
     away = s.at(j).has("plan", "off")
     j += away
+    near = (*range(i - 3, i), *range(j, j + 3))
+    signed = s.planned and unit == "reps" and value <= MOST_REPS and not s.at(i + 1).space
+    if signed and any(s.at(k).has("scope") for k in near):  # "fourth set +1 rep", "last set -1 rep"
+        return [Fact("delta", item.start, s.at(j - 1).end, (value, "reps", -1 if item.text == "-" else 1))], j
+    if item.text == "-":
+        return None
     if not item.has("plan", "sure"):
         # "+20 kg" is a load, "as planned plus 2.5 kg on all" more than the plan; "took 15 kg off" is a counterweight
         of_all = any(s.at(k).has("scope", "all") or s.at(k).has("plan", "every", "all_lifts") for k in range(j, j + 3))

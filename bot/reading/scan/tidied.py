@@ -17,6 +17,7 @@ SHORT = ("m", "'")  # minutes, with their seconds written on to them
 COUNTED = ("unit", "sets", "reps", "count", "times")
 ONE_SET = frozenset({"first", "last", *map(str, range(2, 11))})
 MOST_TIMES = 13
+MOST_EFFORT = 10
 MINUTE, MOST_MINUTES = 60, 10
 LEAST_CLOSING_SECONDS = 10  # of "1 minute 20"; fewer may be reps
 
@@ -26,8 +27,14 @@ def tidied(items: Sequence[Item]) -> Sequence[Item]:
     labels = {label for item in items for label in item.labels}
     if ("unit", "min") in labels or any(item.text in SHORT for item in items):
         items = _times_in_one(items)
+    if ("unit", "half") in labels:
+        items = _halves_in_one(items)
     if any(item.kind == "word" and item.text in little("counted_off") for item in items):
         items = _counted_off(items)
+    if any(item.text in little("sadly", "i_did_it") for item in items) and any(item.has("fail") for item in items):
+        items = _missed_plainly(items)
+    if any(item.text in little("between_numbers") for item in items):
+        items = _either_number(items)
     if UNLOADED in labels and any(item.has("sets", "sets") for item in items):
         items = _unloaded_sets(items)
     if any(item.kind == "word" and item.text in little("times_slip") for item in items):
@@ -36,6 +43,14 @@ def tidied(items: Sequence[Item]) -> Sequence[Item]:
         items = _sets_alone(items)
     if any(item.has("scope") and _at(items, i + 1).has("count") for i, item in enumerate(items)):
         items = _named_by_reps(items)
+    if ("effort", "after") in labels:
+        items = _heads_alone(_ten_alone(items))
+    if any(item.text in little("only_one") for item in items):
+        items = [item for i, item in enumerate(items) if not _only_one(items, i)]
+    if any(item.text in little("in_so_many") for item in items):
+        items = [item for i, item in enumerate(items) if not _in_so_many(items, i)]
+    if any(item.text in little("again_in_list") for item in items):
+        items = _again_in_list(items)
     if any(item.kind == "move" for item in items):
         items = unnumbered(items)
     return items
@@ -43,6 +58,36 @@ def tidied(items: Sequence[Item]) -> Sequence[Item]:
 
 def _at(items: Sequence[Item], i: int) -> Item:
     return items[i] if 0 <= i < len(items) else END
+
+
+def _missed_plainly(items: Sequence[Item]) -> list[Item]:
+    """ "45 kg hab ich leider nicht geschafft": without what stands between a number and the word for its miss."""
+    out: list[Item] = []
+    aside = little("sadly", "i_did_it")
+    for item in items:
+        if item.has("fail"):
+            kept = len(out)
+            while kept and out[kept - 1].text in aside:
+                kept -= 1
+            if 0 < kept < len(out) and (out[kept - 1].kind == "num" or out[kept - 1].has("unit")):
+                item = replace(item, start=out[kept].start)
+                del out[kept:]
+        out.append(item)
+    return out
+
+
+def _either_number(items: Sequence[Item]) -> list[Item]:
+    """ "Between 12 and 15 push-ups": the one or the other, and which is not known; efforts stay as they are."""
+    out = list(items)
+    for i, item in enumerate(items):
+        low, joined, high, after = (_at(items, i + n) for n in range(1, 5))
+        numbers = low.kind == high.kind == "num" and (low.value or 0) < (high.value or 0)
+        if item.text not in little("between_numbers") or not numbers or not joined.has("sep", "and"):
+            continue
+        if (high.value or 0) > MOST_EFFORT or after.kind == "move" or after.has("reps"):
+            out[i] = replace(item, kind="word", labels=())
+            out[i + 2] = replace(joined, labels=(("sep", "or"),))
+    return out
 
 
 def _times_in_one(items: Sequence[Item]) -> list[Item]:
@@ -62,6 +107,20 @@ def _times_in_one(items: Sequence[Item]) -> list[Item]:
         unit = last if last is not seconds else replace(items[i + 1], start=seconds.end, end=seconds.end)
         out.append(replace(unit, kind="known", text="s", labels=(("unit", "sec"),)))
         i = end
+    return out
+
+
+def _halves_in_one(items: Sequence[Item]) -> list[Item]:
+    """ "Dos kilos y medio", "two kilos and a half": the half with its number."""
+    out: list[Item] = []
+    for item in items:
+        led, unit = _at(out, len(out) - 2), _at(out, len(out) - 1)
+        whole = led.kind == "num" and led.value is not None and led.value == int(led.value)
+        if item.has("unit", "half") and whole and unit.has("unit", "kg", "lb", "sec"):
+            out[-2] = replace(led, value=(led.value or 0) + 0.5)
+            out[-1] = replace(unit, end=item.end)
+        else:
+            out.append(item)
     return out
 
 
@@ -119,6 +178,62 @@ def _counted(after: Item, beyond: Item) -> bool:
     if after.has("times", "x"):
         return beyond.kind == "move" or beyond.has("reps")
     return after.kind in ("word", "num", "move") or any(after.has(table) for table in COUNTED)
+
+
+def _ten_alone(items: Sequence[Item]) -> list[Item]:
+    """ "La última fue de 10": ten of something, where no number stands before that would be out of ten."""
+    out: list[Item] = []
+    for i, item in enumerate(items):
+        ten = item.has("effort", "after") and item.kind == "known" and item.text.split()[-1] in little("ten")
+        if ten and len(item.text.split()) > 1 and _at(items, i - 1).kind != "num" and item.end - item.start > 1:
+            led, number = " ".join(item.text.split()[:-1]), item.text.split()[-1]
+            out.append(replace(item, end=item.end - 1, kind="word", text=led, labels=()))
+            spelled = not number.isdigit()
+            out.append(
+                replace(item, start=item.end - 1, kind="num", text=number, labels=(), value=10.0, spelled=spelled)
+            )
+        else:
+            out.append(item)
+    return out
+
+
+def _heads_alone(items: Sequence[Item]) -> list[Item]:
+    """ "La última fue de rpe 9": the word for the effort, where no number stands before it."""
+    out: list[Item] = []
+    for i, item in enumerate(items):
+        words = item.text.split()
+        led = item.has("effort", "after") and len(words) > 1 and words[0] in little("of")
+        if led and words[-1] in little("rpe_word") and _at(items, i - 1).kind != "num":
+            out.append(replace(item, end=item.end - 1, kind="word", text=words[0], labels=()))
+            item = replace(item, start=item.end - 1, text=words[-1], labels=(("effort", "rpe"),))
+        out.append(item)
+    return out
+
+
+def _only_one(items: Sequence[Item], i: int) -> bool:
+    """ "Una sola repetición", "a single rep": one."""
+    return items[i].text in little("only_one") and _at(items, i - 1).value == 1 and _at(items, i + 1).has("reps")
+
+
+def _in_so_many(items: Sequence[Item], i: int) -> bool:
+    """ "Siempre de a ocho": the "a" of "in eights", which leads no load."""
+    after = _at(items, i + 1)
+    led = items[i].text in little("in_so_many") and _at(items, i - 1).text in little("of")
+    return led and after.spelled and not _at(items, i + 2).has("unit")
+
+
+def _again_in_list(items: Sequence[Item]) -> list[Item]:
+    """ "8, otras 8, 7 y 3", "8, 8 again, 7": a number of a list without the words that it is the same again."""
+    out: list[Item] = []
+    for i, item in enumerate(items):
+        first = i - (_at(items, i - 1).text in little("again_in_list"))
+        behind = i + 1 + (_at(items, i + 1).text in little("again_in_list"))
+        listed = _at(items, first - 1).text == "," and _at(items, first - 2).kind == "num"
+        counts = _at(items, behind + 1).text == "," or _at(items, behind + 1).has("sep", "and")
+        if item.text in little("again_in_list") and listed and _at(items, behind).kind == "num" and counts:
+            continue
+        out.append(item)
+    return out
 
 
 def _sets_alone(items: Sequence[Item]) -> list[Item]:

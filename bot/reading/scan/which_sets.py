@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.scan.beginning import begins_with
-from bot.reading.scan.figured_sets import figured_sets
+from bot.reading.scan.figured_sets import figured_set, figured_sets
 from bot.reading.scan.scanner import Scanner
 
 MOST_RANGE = 12  # the highest number of a set
@@ -88,7 +88,8 @@ def which_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         and _numbers_a_round(s, i)
     ):
         return [Fact("scope", item.start, nxt.end, int(nxt.value or 0), {"numbered": True})], j + 1
-    told = _range_of_sets(s, i) or figured_sets(s, i) or _in_figures(s, i)
+    told = _range_of_sets(s, i) or _row_of_sets(s, i) or figured_sets(s, i) or figured_set(s, i)
+    told = told or _in_figures(s, i) or _in_order(s, i)
     if told is not None:
         return told
     if (
@@ -137,6 +138,22 @@ def _range_of_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         return None
     which = ("these", tuple(range(int(low), int(high) + 1)))
     return [Fact("scope", s.at(i).start, last.end, which)], i + 4
+
+
+def _row_of_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "Series 1 2 y 3 según plan", "sets 1, 2 and 3": those sets, from the first on, where a word for them follows."""
+    if not s.planned or not s.at(i).has("sets", "sets") or s.at(i - 1).value is not None:
+        return None
+    which: list[int] = []
+    j = i + 1
+    while s.at(j).kind == "num" and s.at(j).value == len(which) + 1 and not s.at(j).spelled:
+        which.append(len(which) + 1)
+        j += 1
+        joined = s.at(j).text == "," or s.at(j).has("sep", "and")
+        j += joined and s.at(j + 1).kind == "num"
+    if len(which) < 2 or not s.at(j).has("plan", "planned", "done", "fine", "same"):
+        return None
+    return [Fact("scope", s.at(i).start, s.at(j - 1).end, ("these", tuple(which)), {"text": ""})], j
 
 
 def onwards(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
@@ -188,6 +205,24 @@ def _changes(s: Scanner, i: int, end: int) -> bool:
     return False
 
 
+def _in_order(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "La 3ª se me fue a 4": the third set of a day with a plan, where no word for sets or reps is told."""
+    number, ending, after = s.at(i), s.at(i + 1), s.at(i + 2)
+    led = s.at(i - 1).text.split(" ")[-1] in little("article", "article_or_of")
+    if (
+        not s.planned
+        or not led
+        or number.kind != "num"
+        or number.spelled
+        or number.value not in range(1, MOST_RANGE + 1)
+    ):
+        return None
+    ordered = ending.text in little("ordinal_ending") and ending.text.isalpha() and not ending.space
+    if not ordered or after.has("sets") or after.has("reps") or after.text in little("other_time"):
+        return None
+    return [Fact("scope", number.start, ending.end, int(number.value or 0), {"text": ""})], i + 2
+
+
 def _in_figures(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
     """ "En la 3 y la 4 saqué 2", "in der 3 nur 2": sets of the plan by their number, before what they came to."""
     if not s.planned or s.at(i).text not in little("in_a_set"):
@@ -202,6 +237,8 @@ def _in_figures(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         j += 1 + (s.at(j + 1).text in little("in_a_set"))
     end = s.at(j - 1)
     told = s.at(j).has("scheme", "got") or s.at(j).has("plan", "only")
+    if len(which) == 1 and s.at(j).has("plan", "by", "turned_to", "took"):
+        return [Fact("scope", s.at(i).start, end.end, which[0], {"numbered": True})], j  # "en la 4 quité discos"
     if not told or end.kind != "num" or not which or max(which) > MOST_RANGE or s.at(j + 1).value is None:
         return None
     value = which[0] if len(which) == 1 else ("these", tuple(which))

@@ -49,6 +49,7 @@ from bot.reading.ties.doubled import doubled
 from bot.reading.ties.dropped import dropped_to
 from bot.reading.ties.each_its_load import each_its_load
 from bot.reading.ties.each_rated import each_rated
+from bot.reading.ties.effort_heads import effort_heads
 from bot.reading.ties.end_ahead import end_ahead
 from bot.reading.ties.ended_at import ended_at
 from bot.reading.ties.every_time import every_time
@@ -69,6 +70,7 @@ from bot.reading.ties.left_out import all_but_so_many, not_so_many, sets_left_ou
 from bot.reading.ties.load_heads import load_heads, titled_load
 from bot.reading.ties.load_passed_on import load_passed_on
 from bot.reading.ties.loads_ahead import loads_ahead
+from bot.reading.ties.loads_of_all import loads_of_all
 from bot.reading.ties.loads_taken import felt_heavier, in_turn, loads_before, taken
 from bot.reading.ties.lost_count import lost_count
 from bot.reading.ties.made_do import made_do
@@ -100,6 +102,7 @@ from bot.reading.ties.ratings import (
 from bot.reading.ties.rep_of_set import rep_gone_for, rep_of_set, set_of_rep
 from bot.reading.ties.reps_more import reps_more
 from bot.reading.ties.rings_turned import rings_turned
+from bot.reading.ties.run_on import run_on
 from bot.reading.ties.sections import sections
 from bot.reading.ties.set_by_reps import set_by_reps
 from bot.reading.ties.sets_of_figures import sets_of_figures
@@ -123,6 +126,7 @@ from bot.reading.ties.tried import (
     all_missed,
     last_missed,
     misses_counted,
+    next_missed,
     nothing_on_last,
     single_missed,
     tried,
@@ -149,6 +153,7 @@ from bot.reading.ties.without import without
 RULES: tuple[tuple[Rule, str], ...] = (
     # what is told apart from the sets that it is of
     (at_the_hour, "at|load"),
+    (effort_heads, "bare effort|word"),
     (sets_of_figures, "rows|word move|'ending_of_reps"),
     (rings_turned, "word move rows|bare|count"),
     (taken_back, "mend|fail|word|scheme rows|load sep|word bare|load|rows|count|scope"),
@@ -201,12 +206,13 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (single_missed, "fail rows"),
     (nothing_on_last, "scheme scope rows|bare"),
     (tried_and_missed, "fail|=not scheme sep"),
+    (next_missed, "rows|bare fail 'rep_after"),
     (tried, "bare|rows fail|plan"),
     (singles_told, "rows sep scope|fail|bare"),
     (loads_ahead, "load rows sep"),
     (paced, "scheme|scope rows|bare"),
     (body_alone, "claim side|fail|bare"),
-    (done_by_others, "rows|bare 'first_person"),
+    (done_by_others, "rows|bare 'first_person|scheme|'has_done"),
     (somebody, "rows word"),
     (not_so_many, "count sep bare"),
     (instead_ahead, "instead rows scope"),
@@ -256,6 +262,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (of_those, "count rows|bare"),
     (each_rated, "rows effort|at load|bare"),
     *load_turns.RULES,
+    (loads_of_all, "loads rows|bare scope"),
     (shared_load, "rows sep load"),
     (ramps, "step"),
     (off_the_body, "move bare|load word|plan"),
@@ -314,4 +321,4 @@ TIES = Rules(RULES)
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them; each part of the message by itself."""
-    return [fact for part in sections(facts) for fact in TIES.apply(message, part)]
+    return [fact for part in sections(run_on(facts)) for fact in TIES.apply(message, part)]

@@ -51,6 +51,25 @@ def _of_singles_before(facts: Sequence[Fact]) -> list[float]:
     return [float(told[1].value)] if all(entry.reps == 1 for entry in told[0].value) else []
 
 
+def next_missed(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "7, 7, 7 and 6, the next one failed": the rep after those of the last set."""
+    for at, fact in enumerate(facts):
+        if fact.kind != "fail" or fact.value is not None or fact.note.get("weak"):
+            continue
+        start = next((n + 1 for n in range(at - 1, -1, -1) if facts[n].kind in ("rows", "bare")), 0)
+        led = facts[start:at]
+        words = {message.tokens[n].text for one in led for n in range(one.start, one.end)}
+        silent = all(one.kind in ("word", "scheme") or (one.kind == "sep" and one.value < SENTENCE) for one in led)
+        rows = facts[start - 1] if start else fact
+        last = rows.value[-1].reps if rows.kind == "rows" and len(rows.value) > 1 else 0
+        if rows.kind == "bare" and start > 1 and (facts[start - 2].kind, facts[start - 2].value) == ("scope", "last"):
+            last = int(rows.value)
+        if silent and words & little("rep_after") and (last or 0) > 1:
+            nth = int(last or 0) + 1
+            return [*facts[:start], Fact("fail", led[0].start, fact.end, nth, {"rep": True}), *facts[at + 1 :]]
+    return facts
+
+
 def tried_and_missed(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """ "Right tried and missed", "tried the last rep of the last set and couldn't finish": the miss alone."""
     out: list[Fact] = []
@@ -129,6 +148,10 @@ def misses_counted(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         before = next((one for one in reversed(facts[:at]) if one.kind not in ("sep", "word")), None)
         tries = facts[at + 2 : at + 3] if at + 2 < len(facts) and facts[at + 2].value == "attempt" else []
         said = " ".join(token.text for token in message.tokens[after.start : (tries or [after])[-1].end])
+        if said in little("a_miss") and fact.value == 1 and before is not None and before.note.get("one"):
+            led = next((one for one in reversed(facts[: facts.index(before)]) if one.kind != "sep"), None)
+            if led is not None and led.kind == "scope":  # "última serie: 5 buenas y un fallo"
+                return [*facts[:at], Fact("fail", fact.start, after.end), *facts[at + 2 :]]
         if said in little("a_miss") and before is not None and before.kind in ("move", "side", "rows", "load"):
             missed = _so_many_missed(fact.start, after.end, int(fact.value))
             if before.kind == "load" and before.value:
