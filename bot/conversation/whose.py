@@ -15,13 +15,14 @@ import tomli
 from bot.conversation.coach_vocabulary import plain
 from bot.conversation.desk import Desk
 from bot.conversation.placing import context_of, message_of
+from bot.reading.first_names import first_names
 from bot.reading.movements import find_movements
 from bot.reading.reading import Ask, Reading
 from storage import persons, questions
 
 ABOUT = "whose"
 MINE, OTHERS = "mine", "others"
-NAMES = Path(__file__).with_name("first_names.toml")
+WORDS = Path(__file__).with_name("whose.toml")
 WORD = re.compile(r"[^\W\d_]+(?:-[^\W\d_]+)?")
 HEAD = re.compile(
     r"\W*(?P<name>[^\W\d_]{2,}(?:-[^\W\d_]+)?)(?P<own>['’]s)?\s*(?P<mark>[:,–—-]?)\s*(?P<rest>.*)", re.DOTALL
@@ -122,15 +123,9 @@ def _is_another(desk: Desk, name: str) -> bool:
     if plain(name) in own or name.casefold() == desk.athlete.handle.casefold():
         return False
     squad = persons.names_in_squad(desk.tx, desk.coach.id)
-    return plain(name) in _first_names() or name.casefold() in squad or plain(name) in {plain(one) for one in squad}
-
-
-@cache
-def _first_names() -> frozenset[str]:
-    tables = tomli.loads(NAMES.read_text(encoding="utf-8"))["names"]
-    return frozenset(name for names in tables.values() for name in names.split())
+    return plain(name) in first_names() or name.casefold() in squad or plain(name) in {plain(one) for one in squad}
 
 
 @cache
 def _table(name: str) -> dict[str, frozenset[str]]:
-    return {key: frozenset(words) for key, words in tomli.loads(NAMES.read_text(encoding="utf-8"))[name].items()}
+    return {key: frozenset(words) for key, words in tomli.loads(WORDS.read_text(encoding="utf-8"))[name].items()}

@@ -14,6 +14,7 @@ from bot.reading.absences import span_of
 from bot.reading.corrections import find_corrections
 from bot.reading.days import Day, DayFinder, named_days
 from bot.reading.days.taken_back import taken_back
+from bot.reading.headings import heads_work
 from bot.reading.intents import ABSENCES, wishes
 from bot.reading.lexicon import Hit
 from bot.reading.little import little
@@ -25,6 +26,7 @@ NEAR = 3
 MOST_OF_OR = 2  # words between two days: "or on"
 LONG_AGO = 31  # days; nobody reports what was trained a month before
 FIRST_PICTURE = "\u2190"  # from the arrows on: no letter of the languages read
+DATES = frozenset({"date", "dom"})
 QUESTIONS = ("plan_today", "plan_week", "why", "progress")
 
 
@@ -51,7 +53,10 @@ def find_dates(message: Message) -> list[Claim]:
         if span is not None or ask is not None:
             claims.append(Claim(0, 0, "span", span, ask))
     bounds = message.sentences
-    asked = {at for name in QUESTIONS for hit in found.get(name, ()) for at in range(hit.start, hit.end + 2)}
+    questions = [hit for name in QUESTIONS for hit in found.get(name, ())]
+    if not any(token.text == "?" for token in message.tokens):
+        questions = [hit for hit in questions if not heads_work(message, hit.end)]
+    asked = {at for hit in questions for at in range(hit.start, hit.end + 2)}
     for day in days:
         if day.start in used:
             continue
@@ -121,7 +126,11 @@ def _without_work(message: Message, finder: DayFinder, days: list[Day], absent: 
     out: list[Day] = []
     for day in days:
         clause = _around(clauses, day.start)
-        told = clause is not None and clause not in spoken and day.shift in (0, -1) and day.link in (None, "on")
+        if clause is not None and day.start - 1 <= clause[0] and clause[1] <= day.end:
+            clause = _around(clauses, day.end)  # "14.5. Klimmzüge 4x5"
+        dated = day.shift in (0, -1) or (day.kind in DATES and "move" not in absent)
+        dated = dated or (day.kind == "weekday" and "ill" in absent)
+        told = clause is not None and clause not in spoken and dated and day.link in (None, "on", "to")
         if (
             told
             and clause

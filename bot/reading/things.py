@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bot.reading.bounds import ends_sentence
+from bot.reading.bounds import clause_start, ends_sentence
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -246,4 +246,8 @@ class _Words:
         opens = all(one.kind in ("word", "at", "sep", "plan", "scheme", "claim") for one in facts[:at])
         closes = at + 1 == len(facts) or facts[at + 1].kind in ("sep", "word")
         place = self._listed(before.end - 1, "place") is not None
-        return place or self._strange(self.tokens[before.end - 1]) or (opens and closes)
+        clause = facts[clause_start(facts, at) : at]
+        meets = all(one.kind in ("word", "claim") for one in clause) and any(  # "dips 3x8, see you at 6"
+            self.tokens[one.start].text in little("meets") for one in clause
+        )
+        return (meets and closes) or place or self._strange(self.tokens[before.end - 1]) or (opens and closes)

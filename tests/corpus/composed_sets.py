@@ -21,6 +21,7 @@ from tests.corpus.notation import prescribed, sets
 
 DATA = Path(__file__).parents[1] / "data"
 SETS, PLANS = DATA / "composed_sets", DATA / "composed_plans"
+STOPS = re.compile(r"(?<!\d)\.|\.(?!\d)")
 HALVES = re.compile(r"(?<![\d,.])(\d+)[,.]5(?!\d|,\d)")  # told in a phrase itself
 UNSIGNED = re.compile(r"[:;!?]|(?<!\d),|,(?!\s?\d)")  # what hasty people leave out
 
@@ -65,15 +66,8 @@ class Teller:
 
     def framed(self, way: str) -> Told:
         """The same with talk around it, and often another exercise before or behind it."""
-        self._choose_sign()
-        ways = [way]
+        ways, told = self._with_another(way, 0.6)
         apart = self._ways[way]
-        if not self._stands_alone(way) and self._chance.random() < 0.6:
-            others = [name for name in self._ways if not self._stands_alone(name) and name != way]
-            ways.insert(self._chance.randrange(2), self._chance.choice(others))
-        told = [self._told(name) for name in ways]
-        if len(told) == 2 and {s["movement"] for s in told[0][1]} & {s["movement"] for s in told[1][1]}:
-            return self.framed(way)  # the same exercise twice: whose set is whose would be another question
         text = self._chance.choice(self._around["join"]).join(text for text, _ in told)
         behind = "" if "rated" in way or "range" in way or "reserve" in way else self._say("behind")
         text = (self._say("before") + text + behind).strip()
@@ -85,11 +79,37 @@ class Teller:
         """A report in small letters, without signs that a reader does not need; those of `needed` stay."""
         self._choose_sign()
         text, gold = self._told(way)
+        return self._as_line(self._unsigned(text), (way,), gold, self._ways[way])
+
+    def run_on(self, way: str) -> Told:
+        """Two exercises told in haste, one behind the other, with talk around them, and no sign between."""
+        ways, told = self._with_another(way, 1.0)
+        then = self._chance.choice([" ", " ", "\n", f" {self._words['then']} "])
+        text = then.join(text for text, _ in told)
+        behind = "" if "rated" in way or "range" in way or "reserve" in way else self._say("behind")
+        text = (self._say("before") + text + behind).replace(" :)", "")
+        text = self._unsigned(text if "..." in text else STOPS.sub("", text)).strip()
+        return self._as_line(text, tuple(ways), [s for _, gold in told for s in gold], self._ways[way])
+
+    def _with_another(self, way: str, share: float) -> tuple[list[str], list[tuple[str, list[dict[str, Any]]]]]:
+        """The way, in a share of cases with another before or behind it, and what they tell."""
+        self._choose_sign()
+        ways = [way]
+        if not self._stands_alone(way) and self._chance.random() < share:
+            others = [name for name in self._ways if not self._stands_alone(name) and name != way]
+            ways.insert(self._chance.randrange(2), self._chance.choice(others))
+        told = [self._told(name) for name in ways]
+        if len(told) == 2 and {s["movement"] for s in told[0][1]} & {s["movement"] for s in told[1][1]}:
+            return self._with_another(
+                way, share
+            )  # the same exercise twice: whose set is whose would be another question
+        return ways, told
+
+    def _unsigned(self, text: str) -> str:
         text = text.lower()
         needed = {at for match in self._needed.finditer(text) for at in range(*match.span())}
         left_out = {match.start() for match in UNSIGNED.finditer(text)} - needed
-        text = "".join(sign for at, sign in enumerate(text) if at not in left_out)
-        return self._as_line(text, (way,), gold, self._ways[way])
+        return "".join(sign for at, sign in enumerate(text) if at not in left_out)
 
     def _choose_sign(self) -> None:
         self._comma = self._chance.random() < self._comma_share  # one decimal sign a message

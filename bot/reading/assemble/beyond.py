@@ -27,3 +27,5 @@ def ask_beyond(message: Message, work: Work) -> None:
             work.sets[:] = [replace(one, load_kg=None) for one in work.sets]
             work.asks.append(Ask("load_kg", message.span(at - 1, at + 1)[:SPAN]))
             return
+        if endless and work.sets:
+            work.unread.append(message.span(at, at + 1)[:SPAN])

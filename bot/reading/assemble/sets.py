@@ -23,7 +23,7 @@ from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import members, planned
 from bot.reading.plan.nicknames import as_planned
 from bot.reading.plan.other_lift import other_lift
-from bot.reading.plan.planned_load import planned_load
+from bot.reading.plan.planned_load import felt_load, planned_load
 from bot.reading.plan.sets_of_lift import sets_of_lift
 from bot.reading.plan.sided import of_sides
 from bot.reading.plan.so_many_of import sets_of_plan
@@ -39,6 +39,7 @@ def read_sets(message: Message, facts: list[Fact], work: Work) -> None:
     if message.context.today:
         facts = sets_of_plan(message, as_planned(message, other_lift(message, facts)), planned(message))
         facts = planned_load(message, sets_of_lift(message, facts, planned(message)), planned(message))
+        facts = felt_load(message, facts, planned(message))
     _read(message, facts, work)
     if message.context.today and not (work.report or work.asks or work.sets):
         scopes = [fact for fact in facts if fact.kind == "scope" and fact.value not in ("all", "over")]

@@ -17,6 +17,7 @@ from bot.reading.everyday import everyday
 from bot.reading.facts import Fact
 from bot.reading.fold.sets import Work
 from bot.reading.foretold import drop_foretold
+from bot.reading.headings import heads_work
 from bot.reading.intents import in_passing
 from bot.reading.items import make_items
 from bot.reading.lexicon import languages
@@ -165,14 +166,7 @@ def _only_heads(message: Message, wish: str) -> bool:
     if wish not in ("plan_today", "plan_week") or any(token.text == "?" for token in tokens):
         return False
     ends = [hit.end for hit in message.hits("intents", "want") if hit.name == wish]
-    return bool(ends) and all(_work_next(message, end) for end in ends)
-
-
-def _work_next(message: Message, at: int) -> bool:
-    tokens = message.tokens
-    while at < len(tokens) and tokens[at].kind in ("sym", "nl"):
-        at += 1
-    return at < len(tokens) and (bool(message.beginning("movements")[at]) or tokens[at].value is not None)
+    return bool(ends) and all(heads_work(message, end) for end in ends)
 
 
 def finish(message: Message, claims: Sequence[Claim], work: Work, corrections: Sequence[Claim]) -> Reading:

@@ -178,6 +178,12 @@ def _scheme(tokens: Sequence[Token], at: int) -> bool:
     return at + 1 < len(tokens) and tokens[at + 1].text == "x"
 
 
+def _lift_between(body: BodyCues, start: int, end: int) -> bool:
+    """Whether an exercise is named between two tokens."""
+    found = body.message.beginning("movements")
+    return any(hit.table != "none" for at in range(start, end) for hit in found[at])
+
+
 def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
     if "sleep" not in body.tables:
         return
@@ -230,6 +236,8 @@ def find_sleep(body: BodyCues, taken: set[int]) -> Iterable[Claim]:
                     continue  # "wie ein Stein"
                 if (not has_unit or token.kind == "clock") and step == 1 and _parted(body, end, at):
                     break  # "slept badly, 12, 12, 10"
+                if step == 1 and not has_unit and _lift_between(body, end, at):
+                    break  # "slept badly dips 8 8 7"
                 if (step == -1 or start in nights or start in in_bed) and not has_unit:
                     break
                 if (

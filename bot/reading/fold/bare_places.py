@@ -54,18 +54,29 @@ def by_place(fold: FoldState, fact: Fact) -> bool:
 
 
 def rates_last(fold: FoldState, fact: Fact) -> bool:
-    """ "5x2 at 30, 9 on the last": a number far above the reps of the set that is named behind it is its effort."""
+    """ "5x2 at 30, 9 on the last": a number far above the reps of the set that is named behind it is its effort.
+
+    One more than those ("3x8, 9 on the last") may be either, and is asked.
+    """
     last, follow = fold.rows[-1:], fold.next
-    behind = follow is not None and follow.kind == "scope" and follow.value == "last" and fold.scope is None
+    behind = follow is not None and follow.kind == "scope" and fold.scope is None
+    behind = behind and follow is not None and follow.value in ("last", ("last", 1))
     if not behind or not last or last[0].reps is None or fold.based or not LEAST_RATED <= fact.value <= 10:
         return False
-    if fact.value <= last[0].reps + 1 or fact.note.get("comma"):
+    if fact.value <= last[0].reps or fact.note.get("comma"):
         return False
-    if after_scheme(fold, "got") or (fold.prev is not None and fold.prev.kind == "plan"):
+    got = after_scheme(fold, "got") or (fold.prev is not None and fold.prev.kind == "plan")
+    scheme = len(fold.last_group()) > 1
+    if got or (scheme and fact.value == last[0].reps + 1):
         last[0].reps, last[0].rpe = int(fact.value), None  # "3x5+, got 8 on the last"
+        if not got:
+            fold.ask("reps", fact)
+            last[0].reps = None
         if follow is not None:
             follow.note["spent"] = True
         return True
+    if fact.value == last[0].reps + 1:
+        return False
     on_effort(fold, Fact("effort", fact.start, fact.end, float(fact.value)))
     return True
 

@@ -426,9 +426,12 @@ def _owner(
         worked = any((a in words.rep_like and a not in words.times) or a in words.session for a in loose)
         if score.led and hurting and not worked:
             return place  # "my knee hurts going down the stairs, I give it a 4"
-        now = score.end in words.now or score.start - 1 in words.now
+        led = score.start - 1 - (words.tokens[score.start - 1].text in little("likely", "a"))  # "now a 2"
+        now = score.end in words.now or led in words.now
         if later and not counted and (near_moment(words, score, bounds) or score.start - 1 in words.sides or now):
             return place  # "lower back 5 after the squats, 2 this morning"
+        if led in words.now and led > place.end and words.tokens[led - 1].text in ",-":
+            return place  # "my knee was a 7 two weeks ago, now a 3"
         if score.value == 0 and not counted and len(loose) <= 2 and words.tokens[score.start - 1].text == ",":
             return place  # "the elbow behaves, 0 for the third day"
     if after:

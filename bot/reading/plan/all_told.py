@@ -21,6 +21,7 @@ def all_told(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> li
     out: list[Fact] = []
     for at, fact in enumerate(facts):
         closes = at + 1 == len(facts) or facts[at + 1].kind in ("sep", "claim")
+        closes = closes and not (fact.value == "all" and _of_another(out, rows))
         if fact.kind == "rounds" and _rounds_of(
             [*_named_behind(facts[at + 1 : at + 3]), *_named_before(out)], fact, rows
         ):
@@ -48,6 +49,14 @@ def all_told(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> li
             fact = Fact("plan", fact.start, fact.end, "done", {"names": ["done"]})
         out.append(fact)
     return out
+
+
+def _of_another(before: Sequence[Fact], rows: Sequence[Row]) -> bool:
+    """ "The hang was 45 s both times": whether a clause tells numbers of an exercise that the plan has not."""
+    clause = before[clause_start(before, len(before)) :]
+    known = {row.movement for row in rows}
+    outside = any(fact.kind == "move" and not set(members(fact.value)) & known for fact in clause)
+    return outside and any(fact.kind in ("rows", "bare") for fact in clause)
 
 
 def nothing_added(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> Sequence[Fact]:

@@ -6,12 +6,15 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.reading.facts import LOADED, Fact
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.movements.mention import Mention
 from bot.reading.movements.not_had import not_had
 from bot.reading.plan.clauses import clause_around
 from bot.reading.plan.ground import plan_names
 
+LEAST = 2  # facts of "fondos en barras" before "en vez de anillas"
+NEAR = 4  # facts of "instead of on the rings"
 ON_RINGS = {"row": "ring_row", "dip": "ring_dip", "pull_up": "ring_pull_up", "muscle_up": "ring_muscle_up"}
 WORDS = {
     "row": 1,
@@ -33,8 +36,9 @@ def as_planned(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     }
     if not meant:
         return list(facts)
-    if _no_rings(message):
-        return _in_their_place(facts, meant)
+    rather = _rather_than_rings(message, facts)
+    if _no_rings(message) or rather:
+        return _in_their_place([fact for fact in facts if fact not in rather], meant)
     return [
         replace(fact, value=replace(fact.value, movement=meant[fact.value.movement]))
         if fact.kind == "move" and fact.value.movement in meant and _short(fact) and not _stands_for(facts, at)
@@ -50,6 +54,28 @@ def _no_rings(message: Message) -> bool:
         for hits in message.beginning("movements")
         for hit in hits
     )
+
+
+def _rather_than_rings(message: Message, facts: Sequence[Fact]) -> list[Fact]:
+    """The facts of "not rings" behind "dips on bars", "instead of the rings", "statt an den Ringen"."""
+    rings = {hit.start for hits in message.beginning("movements") for hit in hits if hit.name == "ring"}
+    for at, fact in enumerate(facts):
+        if not plan_names(fact) & {"instead", "not_this"} or not any(
+            one.kind == "move" for one in clause_around(facts, at)
+        ):
+            continue
+        on_bar = at >= LEAST and str(facts[at - 2].value) in little("on_lift")
+        if at and facts[at - 1].kind == "move" and not on_bar:
+            continue  # "Klimmzüge statt an den Ringen"
+        end = at + 1
+        while end < len(facts) and facts[end].kind in ("word", "plan") and facts[end].start not in rings:
+            end += 1
+        ring = facts[end] if end < len(facts) else None
+        if ring is not None and ring.kind == "word" and ring.start in rings and end - at <= NEAR:
+            bar = facts[at - 1] if at > 1 and facts[at - 1].kind == "move" else None  # "fondos en barras"
+            named = bar is not None and facts[at - 2].kind == "word" and bar.value.movement not in ON_RINGS.values()
+            return list(facts[at - named : end + 1])
+    return []
 
 
 def _in_their_place(facts: Sequence[Fact], meant: dict[str, str]) -> list[Fact]:

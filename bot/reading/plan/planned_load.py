@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import takewhile
 
 from bot.reading.facts import Fact
 from bot.reading.fold.rows import Row
+from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.ground import members
 
 SAME_KG = 0.01
 WORD_AND_NUMBER = 2  # tokens of "at 10"; "at a 10" is an effort
+REACH = 12  # facts from how a load felt to what was done about it
 NEAR = 4  # facts from a load back to the set it is of
 
 
@@ -33,4 +36,19 @@ def planned_load(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -
             if own and all(row.load_kg and abs(row.load_kg - kg) < SAME_KG for row in own):
                 fact = Fact("load", fact.start, fact.end, kg, {"how": "at"})
         out.append(fact)
+    return out
+
+
+def felt_load(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
+    """ "20 kg felt light so I added 2.5 for the last two": the planned load, of which it is told how it felt."""
+    out = list(facts)
+    for at, fact in enumerate(facts[:-1]):
+        kg = fact.note.get("kg", fact.value) if fact.kind == "bare" else fact.value
+        if fact.kind not in ("load", "bare") or not kg or facts[at + 1].kind != "word":
+            continue
+        felt = message.tokens[facts[at + 1].start].text in little("feels")
+        planned = any(row.load_kg and abs(row.load_kg - kg) < SAME_KG for row in rows)
+        behind = takewhile(lambda one: one.kind != "sep", facts[at + 1 : at + 1 + REACH])
+        if felt and planned and any(one.kind == "delta" for one in behind):
+            out[at] = Fact("word", fact.start, fact.end, None, {"noise": True})
     return out

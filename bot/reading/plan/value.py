@@ -20,6 +20,7 @@ from bot.reading.reading import Ask
 PLATE_WORDS = 2  # more words than "with 5"
 MORE_REPS = 3  # so many over the plan are believed of a bare number (from rehearsal, no source)
 LEAST_LOAD, MOST_LOAD = 0.5, 1.6  # of the planned load: what a bare number can be a load in place of
+SMALLEST_PLATES = 1.25  # kg
 MOST_SURE = 2  # of the planned load, where words say which set it is of
 HALVES = (6.5, 7.5, 8.5, 9.5)  # efforts, told bare of a set
 EFFORTS = (7, 8, 9, 10)  # those that are as often told bare as a load is ("the last one was 9")
@@ -198,7 +199,8 @@ def _bare(fact: Fact, where: Sequence[Row], asks: list[Ask], span: str, verb: bo
             return True
         return False
     if not verb and not took and value in HALVES:
-        if any(abs((row.load_kg or 0.0) - kg) <= CLOSE * kg for row in where):
+        plates = kg % SMALLEST_PLATES == 0 and near_load(kg, where)  # "7.5 on the dips" of planned tens
+        if plates or any(abs((row.load_kg or 0.0) - kg) <= CLOSE * kg for row in where):
             asks.append(Ask("load_kg", span))  # "the last one 9.5" of planned 10: a load or an effort
             return True
         for row in where if sure else where[-1:]:

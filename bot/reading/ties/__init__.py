@@ -102,6 +102,7 @@ from bot.reading.ties.ratings import (
 from bot.reading.ties.rep_of_set import rep_gone_for, rep_of_set, set_of_rep
 from bot.reading.ties.reps_more import reps_more
 from bot.reading.ties.rings_turned import rings_turned
+from bot.reading.ties.run_on import run_on
 from bot.reading.ties.sections import sections
 from bot.reading.ties.set_by_reps import set_by_reps
 from bot.reading.ties.sets_of_figures import sets_of_figures
@@ -211,7 +212,7 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (loads_ahead, "load rows sep"),
     (paced, "scheme|scope rows|bare"),
     (body_alone, "claim side|fail|bare"),
-    (done_by_others, "rows|bare 'first_person"),
+    (done_by_others, "rows|bare 'first_person|scheme|'has_done"),
     (somebody, "rows word"),
     (not_so_many, "count sep bare"),
     (instead_ahead, "instead rows scope"),
@@ -320,4 +321,4 @@ TIES = Rules(RULES)
 
 def tie(message: Message, facts: Sequence[Fact]) -> list[Fact]:
     """The facts, with what their neighbours make of them; each part of the message by itself."""
-    return [fact for part in sections(facts) for fact in TIES.apply(message, part)]
+    return [fact for part in sections(run_on(facts)) for fact in TIES.apply(message, part)]

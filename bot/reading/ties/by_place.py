@@ -49,6 +49,9 @@ def by_place(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     first = next((at for at, fact in enumerate(facts) if _opens(facts, at)), None)
     placed = first is not None
     if first is None:
+        first = _counted_first(message, facts)
+        placed = first is not None
+    if first is None:
         first = _counted_out(facts)
     if first is None:
         return facts
@@ -143,6 +146,19 @@ def _counted_out(facts: Sequence[Fact]) -> int | None:
         if facts[at].kind not in SILENT | {"move", "sep", "bare", "load"}:
             break
     return None
+
+
+def _counted_first(message: Message, facts: Sequence[Fact]) -> int | None:
+    """Where "two sets at 20, two at 22.5, all fives" begins: the only counts and loads before their reps."""
+    count = next((at for at, fact in enumerate(facts) if fact.kind in ("count", "rows", "bare", "load")), None)
+    if count is None or facts[count].kind != "count" or any(facts[count].note.values()):
+        return None
+    load = next((fact for fact in facts[count + 1 :] if not silent(fact) and fact.kind != "move"), None)
+    if load is None or load.kind != "load" or not load.value:
+        return None
+    groups, end = groups_from(message, facts, count)
+    whole = len(groups) >= LEAST_GROUPS and all(group.load and group.reps is None for group in groups)
+    return count if whole and _told_behind(facts, end)[1] is not None else None
 
 
 def _several(fact: Fact) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.reading.bounds import is_then
 from bot.reading.facts import Fact
@@ -20,7 +21,14 @@ def named_behind(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """
     out = _of_those_before(message, facts)
     for at in range(1, len(out) - 1):
+        if at + 1 >= len(out):
+            break
         one, scope = out[at], out[at + 1]
+        if one.kind == "bare" and scope.kind == "word" and out[at + 2 : at + 3] and _joins(message, scope):
+            behind = out[at + 2]  # "managed 6 in the last one"
+            if behind.kind == "scope" and behind.value in ("last", ("last", 1)) and scope.end == behind.start:
+                scope = replace(behind, start=scope.start, value="last", note={**behind.note, "text": "in the last"})
+                out[at + 1 : at + 3] = [scope]
         if one.kind != "bare" or scope.kind != "scope" or scope.value == "all" or one.end != scope.start:
             continue
         closes = at + 2 == len(out) or out[at + 2].kind == "sep"

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from bot.reading.facts import Fact
+from bot.reading.first_names import first_names
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.text import fold_words
@@ -39,14 +40,36 @@ def _named_by_name(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     bounds = [-1, *(at for at, fact in enumerate(facts) if fact.kind == "sep" and fact.note.get("mark") != ":")]
     clauses = [facts[low + 1 : high] for low, high in pairwise([*bounds, len(facts)])]
     mine = [n for n, clause in enumerate(clauses) if any(_mine(message, fact, REACH) for fact in clause)]
+    mine = sorted({*mine, *(n for n, clause in enumerate(clauses) if _led_by_me(message, clause))})
     opened = [clauses[n] for n in mine if message.tokens[clauses[n][0].start].text in little("first_person")]
     bare = any(_mine(message, fact, 1) for clause in opened for fact in clause)
     theirs = [n for n, clause in enumerate(clauses) if n not in mine and _led_by_name(message, clause, bare)]
-    if not mine or not theirs:
+    if not mine:
+        theirs = [n for n in theirs if _told_apart(clauses, n) and _first_name(message, clauses[n])]
+    if not theirs:
         return facts
     moved = any(fact.kind == "move" for n in mine for fact in clauses[n])
     gone = {id(fact) for n in theirs for fact in clauses[n] if fact.kind in NUMBERS or (moved and fact.kind == "move")}
     return [fact for fact in facts if id(fact) not in gone]
+
+
+def _led_by_me(message: Message, clause: Sequence[Fact]) -> bool:
+    """ "I did pull-ups 4x5": whether an "I" begins a clause that tells numbers."""
+    told = any(fact.kind in ("rows", "bare", "count") for fact in clause)
+    return told and message.tokens[clause[0].start].text in little("first_person")
+
+
+def _first_name(message: Message, clause: Sequence[Fact]) -> bool:
+    """Whether the name that a clause begins with is a first name; "Suddenly got 3" has none."""
+    named = next(fact for fact in clause if fact.kind != "claim")
+    return message.tokens[named.start].text in first_names()
+
+
+def _told_apart(clauses: Sequence[Sequence[Fact]], n: int) -> bool:
+    """ "Pull-ups 4x5 +20. Tom managed 3 with 30": whether the sets told before have their exercise, and these none."""
+    before = [fact for clause in clauses[max(0, n - NEAR) : n] for fact in clause]
+    kinds = {fact.kind for fact in before}
+    return "move" in kinds and "rows" in kinds and all(fact.kind != "move" for fact in clauses[n])
 
 
 def _mine(message: Message, fact: Fact, reach: int) -> bool:

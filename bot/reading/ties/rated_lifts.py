@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.reading.bounds import is_comma
+from bot.reading.bounds import clause_start, is_comma
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
@@ -16,7 +16,7 @@ LEAST_LIFTS = 2
 
 def rated_lifts(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
     """The facts, the numbers beside the movements of such a row being efforts."""
-    facts = _before_its_sets(facts)
+    facts = _rated_on(message, _before_its_sets(facts))
     words = [at for at, fact in enumerate(facts) if _names_effort(message, fact)]
     if len(words) != 1:
         return facts
@@ -28,6 +28,24 @@ def rated_lifts(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         return [replace(fact, kind="effort") if n in ahead else fact for n, fact in enumerate(facts)]
     if facts[at].kind == "effort" and behind:
         return [replace(fact, kind="effort") if n in behind else fact for n, fact in enumerate(facts)]
+    return facts
+
+
+def _rated_on(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
+    """ "RPE 9 on the last pull-up set, 7 on dips": a number on another lift, right behind an effort on one.
+
+    It is no set of seven; of which of its sets it is the effort is asked.
+    """
+    for at in range(1, len(facts) - 3):
+        mark, number, on, move = facts[at : at + 4]
+        if move.kind != "move" or not is_comma(mark) or number.kind != "bare" or not _may_rate(number):
+            continue
+        if on.kind != "word" or message.tokens[on.start].text not in little("on_lift"):
+            continue
+        before = facts[clause_start(facts, at) : at]
+        told = sorted(one.kind for one in before if one.kind not in ("word", "scope", "plan", "scheme"))
+        if told == ["effort", "move"] and (at + 4 == len(facts) or facts[at + 4].kind == "sep"):
+            return [*facts[: at + 1], Fact("ask", number.start, move.end, "rpe"), *facts[at + 4 :]]
     return facts
 
 

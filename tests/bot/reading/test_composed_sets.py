@@ -14,10 +14,12 @@ from tests.corpus.score import Verdict, judge
 
 TIMES = 2  # a way in a language, drawn by a seed that stays
 MOST_ASKED = {SETS: 0.04, PLANS: 0.08}
+MOST_ASKED_RUN_ON = 0.09
 MOST_WRONG = {  # what is left is told among the open ends
     (SETS, "one"): 0.015,
     (SETS, "hasty"): 0.015,
-    (SETS, "framed"): 0.09,
+    (SETS, "framed"): 0.06,
+    (SETS, "run_on"): 0.08,
     (PLANS, "one"): 0.09,
     (PLANS, "framed"): 0.1,
 }
@@ -41,7 +43,8 @@ def test_ways_of_telling(folder, manner, language):
     wrong = [told.text for told in drawn if told_wrong(told)]
     needless = [told.text for told in drawn if not told.line["gold"]["ask"] and verdict(told.line).asked]
     assert len(wrong) <= MOST_WRONG[folder, manner] * len(drawn), wrong
-    assert len(needless) <= MOST_ASKED[folder] * len(drawn), needless
+    most_asked = MOST_ASKED_RUN_ON if manner == "run_on" else MOST_ASKED[folder]
+    assert len(needless) <= most_asked * len(drawn), needless
 
 
 @pytest.mark.parametrize("language", ["en", "de", "es"])
