@@ -86,6 +86,8 @@ def _ends_sentence(message: Message, at: int) -> bool:
 def _numbers_line(message: Message, at: int) -> bool:
     """Whether "4." without an article numbers a line: of the sets told by their place it would be far behind."""
     led = message.tokens[at - 1] if at else None
+    if message.context.today and at + 1 < len(message.tokens) and message.tokens[at + 1].text != ".":
+        return False  # "4th with 15", of the planned ones
     return (message.tokens[at].value or 0) >= LEAST_LINE and (led is None or led.text not in little("before_nth"))
 
 

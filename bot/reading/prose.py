@@ -89,7 +89,8 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
             mended = any(one.kind == "mend" for one in clause)
             odd = strange(message, clause) if sentence in leaning else 0
             changed = any("turned_to" in one.note.get("names", ()) for one in clause)
-            of_plan = excepted or brief or (sentence in leaning and not mended and odd <= changed)
+            weighed = sentence in leaning and _used(message, clause)
+            of_plan = excepted or brief or weighed or (sentence in leaning and not mended and odd <= changed)
             of_plan = of_plan or (sentence in leaning and _went_with(message, clause))
             bare = goes_on and all(one.kind in silent or _article(one) for one in clause)  # "first two 5, then 4 and 4"
             kept = clause if of_plan or bare else _clause(message, clause, most)
@@ -105,6 +106,18 @@ def drop_prose(message: Message, facts: list[Fact]) -> list[Fact]:
         else:
             clause.append(fact)
     return drop_questions(message, out)
+
+
+def _used(message: Message, clause: Sequence[Fact]) -> bool:
+    """ "Felt great so I used 32.5 the whole way": a load near the planned one, behind a word for taking it."""
+    planned = [one.load_kg for one in message.context.today or () if one.load_kg]
+    for fact in clause:
+        near = fact.kind == "load" and any(LEAST_LOAD <= (fact.value or 0.0) / load <= MOST_LOAD for load in planned)
+        if near and any(
+            message.tokens[at].text in little("used") for at in range(max(0, fact.start - 1), fact.start + 1)
+        ):
+            return True
+    return False
 
 
 def _article(fact: Fact) -> bool:

@@ -108,13 +108,15 @@ def _both_of_two(words: BodyWords, places: list[Place], bounds: tuple[int, int])
     """ "elbow, knee, both a 1": behind two places of different names "both" means these, no sides."""
     sites = [site for place in places for site in place.sites]
     for at, side in words.sides.items():
-        if side != "both" or not bounds[0] <= at < bounds[1] or words.tokens[at].text not in little("both"):
+        text = words.tokens[at].text
+        pair = " ".join(token.text for token in words.tokens[at : at + 2]) in little("both")  # "las dos"
+        if side != "both" or not bounds[0] <= at < bounds[1] or not (pair or text in little("both")):
             continue
         named = [site for site in sites if site.end <= at][-2:]
         ahead = any(at < site.start <= at + 2 for site in sites)
         if len(named) == 2 and named[0].name != named[1].name and not ahead:
             between = words.tokens[named[0].end : at]
-            apart = any(hit.start == at + 1 for hit in words.moments)  # "neck 2, elbow 2, both after dips"
+            apart = any(hit.start == at + 1 + pair for hit in words.moments)  # "neck 2, elbow 2, both after dips"
             if apart or not any(token.value is not None for token in between):
                 sides = {a: s for a, s in words.sides.items() if a != at}
                 words = replace(words, sides=sides, filler=words.filler | {at})
@@ -162,7 +164,8 @@ def _give_sides(words: BodyWords, places: list[Place], scores: list[Score], boun
 def _of_all_places(words: BodyWords, moment: Hit, bounds: tuple[int, int]) -> bool:
     """ "right forearm 2, left forearm 3, both during the hangs"."""
     before = moment.start - 1
-    return bounds[0] <= before < bounds[1] and words.tokens[before].text in little("both")
+    pair = " ".join(token.text for token in words.tokens[max(0, before - 1) : before + 1])  # "las dos"
+    return bounds[0] <= before < bounds[1] and not little("both").isdisjoint((words.tokens[before].text, pair))
 
 
 def give_parts(words: BodyWords, places: list[Place], bounds: tuple[int, int]) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from itertools import takewhile
 
 from bot.reading.bounds import clause_end, clause_start, within_sentence
@@ -88,6 +89,10 @@ def stopped_at_reps(message: Message, facts: Sequence[Fact], _rows: Sequence[Row
             continue
         led = list(takewhile(lambda one: one.kind != "sep", reversed(facts[:at])))
         moves = [one for one in led if one.kind == "move"]
+        if not moves and _cut_off(message, led, fact):
+            out[at] = replace(fact, kind="bare", value=fact.value[0], note={"kg": fact.value[1], "reps": True})
+            out = [_plain(one) if one in led and plan_names(one) == {"skipped"} else one for one in out]
+            continue
         if len(moves) != 1 or not any(plan_names(one) & {"quit"} for one in led):
             continue
         own = [one for one in message.context.today or () if one.movement in members(moves[0].value)]
@@ -96,6 +101,20 @@ def stopped_at_reps(message: Message, facts: Sequence[Fact], _rows: Sequence[Row
             note = {"kg": fact.value[1], "reps": True}
             out[at] = Fact("bare", fact.start, fact.end, float(number), note)
     return out
+
+
+def _cut_off(message: Message, led: Sequence[Fact], at: Fact) -> bool:
+    """Whether a set was cut off there: "cut the last set off at 6" of planned eights."""
+    words = (message.tokens[n].text for fact in led for n in range(fact.start, fact.end))
+    one = any(fact.kind == "scope" and _one_set(fact.value) for fact in led)
+    most = max((planned.reps or 0 for planned in message.context.today or ()), default=0)
+    number = at.value[0]
+    cut = any(word in little("cut_at") for word in words)
+    return cut and one and number == int(number) and number < most and not at.note.get("range")
+
+
+def _plain(fact: Fact) -> Fact:
+    return Fact("word", fact.start, fact.end, None, {"noise": True})
 
 
 def last_of_lift(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:

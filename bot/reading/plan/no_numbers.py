@@ -17,6 +17,28 @@ def no_numbers(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
     return [fact for at, fact in enumerate(facts) if not (_article(facts, at) or _at_first(facts, at))]
 
 
+def set_led(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
+    """ "Last set: got 2", "fourth: three": without the colon between a set and what it came to."""
+    out: list[Fact] = []
+    for at, fact in enumerate(facts):
+        if fact.kind == "sep" and fact.note.get("mark") == ":" and out and out[-1].kind == "scope":
+            opens = len(out) == 1 or out[-2].kind == "sep"
+            if opens and out[-1].value not in ("all", "over", "rest") and _one_number(facts[at + 1 : at + 4]):
+                continue
+        out.append(fact)
+    return out
+
+
+def _one_number(facts: Sequence[Fact]) -> bool:
+    """Whether the clause begins with a number: "2", "got 2", "only got 2 reps"."""
+    for fact in facts:
+        if fact.kind == "bare" or (fact.kind == "rows" and len(fact.value) == 1):
+            return True
+        if fact.kind not in ("scheme", "word") and plan_names(fact) != {"only"}:
+            return False
+    return False
+
+
 def _article(facts: Sequence[Fact], at: int) -> bool:
     """ "tough one", "the third one": no number."""
     fact = facts[at]

@@ -65,7 +65,7 @@ from bot.reading.plan.missed_reps import (
 )
 from bot.reading.plan.more_of_another import more_of_another
 from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_only, reps_in_figures, sets_of_so_many
-from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers
+from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers, set_led
 from bot.reading.plan.of_each_lift import of_each_lift
 from bot.reading.plan.of_holds import planned_holds
 from bot.reading.plan.of_one_set import did_it_so
@@ -168,11 +168,12 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (loads_beside_scheme, "rows"),
     (did_it_so, "=done scope bare|rows|load"),
     (in_running_order, "rows|count|scope sep bare|rows"),
+    (set_led, "scope sep bare|rows"),
     (hold_named, "scope flag"),
     (but_for, "=planned"),
     (but_only, "scheme =done|=planned|=all_lifts|=same"),
     (but_then, "=except"),
-    (stopped_at_reps, "at =quit move"),
+    (stopped_at_reps, "at =quit|'cut_at move|scope"),
     (all_but_lift, "=done|=planned|=all_lifts sep move"),
     (up_to_lift, "=done|=planned|=all_lifts|scope move|=part_warm_up|=part_main|=part_accessory|=part_skill"),
     (up_to, "scope|count =fine|=planned|=done|=same"),

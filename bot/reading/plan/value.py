@@ -50,7 +50,8 @@ def apply(
             shift(row, amount, kind, sign)
         return True
     if fact.kind == "load":
-        cut = fact.start > 0 and message.tokens[fact.start - 1].text in little("cut_at")
+        told = range(clause.facts[0].start, clause.facts[-1].end)
+        cut = any(message.tokens[at].text in little("cut_at") for at in told)  # "cut the fourth set off at 3"
         return _load(fact, where, asks, span, verb, cut)
     carried = fact.start > 0 and message.tokens[fact.start - 1].text in little("with")
     if fact.kind == "rows":

@@ -31,8 +31,28 @@ def figured_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         if not joined:
             break
         j += 1
-        while s.at(j).text in little("article"):
+        while s.at(j).text in little("article", "the") or s.at(j).has("plan", "the"):
             j += 1
-    if len(which) < 2 or which != sorted(set(which)) or not s.at(j).has("sets", "sets"):
+    said = s.at(j).has("sets", "sets")
+    if len(which) < 2 or which != sorted(set(which)) or not (said or (s.planned and _value_next(s, j))):
         return None
-    return [Fact("scope", s.at(i).start, s.at(j).end, ("these", tuple(which)), {"text": ""})], j + 1
+    end = s.at(j).end if said else s.at(j - 1).end
+    return [Fact("scope", s.at(i).start, end, ("these", tuple(which)), {"text": ""})], j + said
+
+
+def _value_next(s: Scanner, i: int) -> bool:
+    """Whether what they came to follows: "la 3ª y la 4ª con 15", "3rd and 4th: 3"."""
+    item, after = s.at(i), s.at(i + 1)
+    led = item.has("load", "at") or item.text in (":", "=") or item.has("plan", "only")
+    return led and after.kind == "num"
+
+
+def figured_set(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
+    """ "La 3ª con 15": one set, behind its article and with what it came to."""
+    number, ending = s.at(i), s.at(i + 1)
+    if not s.planned or number.kind != "num" or number.value not in range(1, MOST + 1) or ending.space:
+        return None
+    article = s.at(i - 1).has("plan", "the") or s.at(i - 1).text in little("article", "the")
+    if ending.text not in little("ordinal_ending") or not article or not _value_next(s, i + 2):
+        return None
+    return [Fact("scope", number.start, ending.end, int(number.value or 0), {"numbered": True})], i + 2

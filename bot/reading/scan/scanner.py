@@ -78,9 +78,9 @@ class Scanner:
         return j if j > i and self.at(j).kind == "num" else None
 
     def or_other_load(self, i: int) -> int | None:
-        """Where the other load of "18 or 20", "at 18, or was it with 20" stands; its "or" or a comma is at `i`."""
+        """Where the other load of "18 or 20", "8 bis 10", "at 18, or was it with 20" stands; its "or" is at `i`."""
         i += self.at(i).text == ","
-        said = self.at(i).has("sep", "or")
+        said = self.at(i).has("sep", "or") or (self.at(i).text.isalpha() and self.at(i).text in little("until"))
         if not said and self.at(i).text not in little("hedge"):
             return None
         j = i + said

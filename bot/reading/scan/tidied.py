@@ -17,6 +17,7 @@ SHORT = ("m", "'")  # minutes, with their seconds written on to them
 COUNTED = ("unit", "sets", "reps", "count", "times")
 ONE_SET = frozenset({"first", "last", *map(str, range(2, 11))})
 MOST_TIMES = 13
+MOST_EFFORT = 10
 MINUTE, MOST_MINUTES = 60, 10
 LEAST_CLOSING_SECONDS = 10  # of "1 minute 20"; fewer may be reps
 
@@ -30,6 +31,10 @@ def tidied(items: Sequence[Item]) -> Sequence[Item]:
         items = _halves_in_one(items)
     if any(item.kind == "word" and item.text in little("counted_off") for item in items):
         items = _counted_off(items)
+    if any(item.text in little("sadly", "i_did_it") for item in items) and any(item.has("fail") for item in items):
+        items = _missed_plainly(items)
+    if any(item.text in little("between_numbers") for item in items):
+        items = _either_number(items)
     if UNLOADED in labels and any(item.has("sets", "sets") for item in items):
         items = _unloaded_sets(items)
     if any(item.kind == "word" and item.text in little("times_slip") for item in items):
@@ -53,6 +58,36 @@ def tidied(items: Sequence[Item]) -> Sequence[Item]:
 
 def _at(items: Sequence[Item], i: int) -> Item:
     return items[i] if 0 <= i < len(items) else END
+
+
+def _missed_plainly(items: Sequence[Item]) -> list[Item]:
+    """ "45 kg hab ich leider nicht geschafft": without what stands between a number and the word for its miss."""
+    out: list[Item] = []
+    aside = little("sadly", "i_did_it")
+    for item in items:
+        if item.has("fail"):
+            kept = len(out)
+            while kept and out[kept - 1].text in aside:
+                kept -= 1
+            if 0 < kept < len(out) and (out[kept - 1].kind == "num" or out[kept - 1].has("unit")):
+                item = replace(item, start=out[kept].start)
+                del out[kept:]
+        out.append(item)
+    return out
+
+
+def _either_number(items: Sequence[Item]) -> list[Item]:
+    """ "Between 12 and 15 push-ups": the one or the other, and which is not known; efforts stay as they are."""
+    out = list(items)
+    for i, item in enumerate(items):
+        low, joined, high, after = (_at(items, i + n) for n in range(1, 5))
+        numbers = low.kind == high.kind == "num" and (low.value or 0) < (high.value or 0)
+        if item.text not in little("between_numbers") or not numbers or not joined.has("sep", "and"):
+            continue
+        if (high.value or 0) > MOST_EFFORT or after.kind == "move" or after.has("reps"):
+            out[i] = replace(item, kind="word", labels=())
+            out[i + 2] = replace(joined, labels=(("sep", "or"),))
+    return out
 
 
 def _times_in_one(items: Sequence[Item]) -> list[Item]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.scan.beginning import begins_with
-from bot.reading.scan.figured_sets import figured_sets
+from bot.reading.scan.figured_sets import figured_set, figured_sets
 from bot.reading.scan.scanner import Scanner
 
 MOST_RANGE = 12  # the highest number of a set
@@ -88,7 +88,8 @@ def which_sets(s: Scanner, i: int) -> tuple[list[Fact], int] | None:
         and _numbers_a_round(s, i)
     ):
         return [Fact("scope", item.start, nxt.end, int(nxt.value or 0), {"numbered": True})], j + 1
-    told = _range_of_sets(s, i) or _row_of_sets(s, i) or figured_sets(s, i) or _in_figures(s, i) or _in_order(s, i)
+    told = _range_of_sets(s, i) or _row_of_sets(s, i) or figured_sets(s, i) or figured_set(s, i)
+    told = told or _in_figures(s, i) or _in_order(s, i)
     if told is not None:
         return told
     if (

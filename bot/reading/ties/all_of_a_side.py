@@ -26,13 +26,14 @@ def all_of_a_side(_: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
         sets = listed.get(SIDES[side.value == "left"], 0)
         own = _of_side(facts, at)
         told = [one for one in own if one.kind not in BESIDE]
-        every = bool(told) and told[0].kind == "scope" and told[0].value == "all"
-        number = told[1:] if every else told
+        closes = len(told) > 1 and _all(told[-1])  # "right 20 every time"
+        every = bool(told) and (_all(told[0]) or closes)
+        number = told[:-1] if closes else told[1:] if every else told
         reps = _reps(number[0], every) if len(number) == 1 else None
         if sets < 2 or listed.get(side.value) or reps is None:
             continue
         start = next(n for n in range(at, len(facts)) if facts[n] is told[0])
-        end = next(n for n in range(at, len(facts)) if facts[n] is number[0])
+        end = next(n for n in range(at, len(facts)) if facts[n] is (told[-1] if closes else number[0]))
         rows = [Entry(reps) for _ in range(sets)]
         note = {"list": True, "mark": " ", "values": [float(reps)] * sets}
         out[start : end + 1] = [Fact("rows", told[0].start, number[0].end, rows, note)]
@@ -48,6 +49,10 @@ def _of_side(facts: Sequence[Fact], at: int) -> Sequence[Fact]:
             break
         end += 1
     return facts[at + 1 : end]
+
+
+def _all(fact: Fact) -> bool:
+    return fact.kind == "scope" and fact.value == "all"
 
 
 def _list(rows: Fact) -> bool:

@@ -7,8 +7,10 @@ from dataclasses import replace
 
 from bot.reading.facts import Fact
 from bot.reading.message import Message
+from bot.reading.movements.mention import Mention
 
 HELPED = "band_pull_up"
+BARE = "pull_up"  # the same without its band
 WORK = frozenset({"rows", "bare"})
 INSIDE = ("(", ")", ":")  # marks within what is told of one band
 
@@ -27,9 +29,21 @@ def bands_apart(message: Message, facts: Sequence[Fact]) -> Sequence[Fact]:
             if any(_band(message, one) for one in clause) and _told(facts[at:], clause):
                 out.append(replace(move, start=fact.start, end=fact.start))
                 worked = False
+        if worked and move is not None and move.value.movement == HELPED and _taken_off(facts, at):
+            move = Fact("move", fact.start, fact.start, Mention(BARE, [(fact.start, fact.start)]))
+            out.append(move)  # "…, then took it off for two sets of 4"
         worked = worked or fact.kind in WORK
         out.append(fact)
     return out
+
+
+def _taken_off(facts: Sequence[Fact], at: int) -> bool:
+    """Whether the band was taken off there, and sets follow that are of no other movement."""
+    fact = facts[at]
+    if fact.kind != "load" or not fact.note.get("none") or not at or facts[at - 1].kind != "sep":
+        return False
+    after = next((one for one in facts[at + 1 :] if one.kind in (*WORK, "move", "count", "load")), None)
+    return after is not None and after.kind == "rows" and after.start > fact.start
 
 
 def _clause(facts: Sequence[Fact], at: int) -> Sequence[Fact]:
