@@ -19,7 +19,7 @@ MOST_EXTRA = 5  # more sets beyond the plan are asked
 
 def of_added(told: Told, said: Said) -> bool:
     """ "One more set of dips, 6 reps": the reps are those of that set; whether that is what is said."""
-    if _so_many_now(told, said):
+    if _so_many_now(told, said) or _listed_on_top(told, said):
         return True
     if told.added_in is None or told.added_in[1] != said.clause.sentence:
         return False
@@ -27,6 +27,24 @@ def of_added(told: Told, said: Said) -> bool:
     if not said.values or said.scoped or not of_it or said.names - {"the"}:
         return False
     change_added(told, said.clause)
+    return True
+
+
+def _listed_on_top(told: Told, said: Said) -> bool:
+    """ "All done and two more sets of 5": those after the planned ones, with their load."""
+    rows = [fact for fact in said.values if fact.kind == "rows"]
+    whole = told.everything or bool(said.names & {"done", "planned"})
+    if len(rows) != 1 or len(said.values) != 1 or not rows[0].note.get("more") or not whole or said.scoped:
+        return False
+    targets = said.clause.targets or main_rows(told.rows)
+    if said.clause.outside or any(told.rows[at].side for at in targets) or len(rows[0].value) > MOST_EXTRA:
+        return False
+    like = told.rows[targets[-1]]
+    told.added[targets[-1]] = [
+        replace(like, reps=one.reps, hold_s=one.hold_s, load_kg=like.load_kg if one.load_kg is None else one.load_kg)
+        for one in rows[0].value
+    ]
+    told.everything = True
     return True
 
 
