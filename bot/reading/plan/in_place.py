@@ -132,7 +132,9 @@ def _load_before_instead(facts: Sequence[Fact], old: Fact, rows: Sequence[Row]) 
     if not near or near[-1].kind not in ("load", "bare") or not near[-1].value:
         return None
     kg = old.note.get("kg", old.value)
-    planned = any(abs((row.load_kg or 0.0) - kg) < CLOSE for row in rows) and all(row.reps != old.value for row in rows)
+    planned = any(abs((row.load_kg or row.assist_kg or 0.0) - kg) < CLOSE for row in rows) and all(
+        row.reps != old.value for row in rows
+    )
     return near[-1] if planned or (near[-1].kind == "load" and not denied) else None  # "22.5 for pull-ups, not 20"
 
 

@@ -35,9 +35,18 @@ def told_by_how_much(told: Told, said: Said) -> bool:
         or (fact.kind == "instead" and fact.value[2] in ("kg", "lb"))
         or (fact.kind == "delta" and fact.value[1] == "load")
         for clause in told.clauses[here + 1 :]
-        if clause.sentence == said.clause.sentence
+        if clause.sentence == said.clause.sentence and (_scoped(clause) or not _counted(clause))
         for fact in clause.facts
     )
+
+
+def _scoped(clause: Clause) -> bool:
+    return any(fact.kind == "scope" for fact in clause.facts)
+
+
+def _counted(clause: Clause) -> bool:
+    """Whether reps stand beside the load: "lighter and shorter, 4 reps at 17.5" is of some set, and which is asked."""
+    return any(fact.kind in ("rows", "bare") for fact in clause.facts)
 
 
 def told_next(told: Told, clause: Clause) -> bool:
