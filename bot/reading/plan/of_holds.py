@@ -30,7 +30,8 @@ def planned_holds(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) 
 def _held(facts: Sequence[Fact], rows: Sequence[Row]) -> list[Row]:
     """The planned sets spoken of, where they are holds of no side."""
     moves = [fact.value for fact in facts if fact.kind == "move" and fact.value.movement != "!"]
-    own = [row for row in rows if row.movement in members(moves[0])] if moves else [rows[at] for at in main_rows(rows)]
+    named = [row for row in rows if moves and row.movement in members(moves[0]) and row.part != "warm_up"]
+    own = named if moves else [rows[at] for at in main_rows(rows)]
     plain = len(moves) < 2 and all(row.hold_s is not None and row.side is None for row in own)
     return own if plain else []
 

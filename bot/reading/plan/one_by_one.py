@@ -60,7 +60,8 @@ def values_one_by_one(message: Message, facts: Sequence[Fact], rows: Sequence[Ro
 def _sets(facts: Sequence[Fact], rows: Sequence[Row]) -> list[Row]:
     """The planned sets spoken of: of the one lift named, or of the main lift; none where they have sides."""
     moves = [fact.value for fact in facts if fact.kind == "move" and fact.value.movement != "!"]
-    own = [row for row in rows if row.movement in members(moves[0])] if moves else [rows[at] for at in main_rows(rows)]
+    named = [row for row in rows if moves and row.movement in members(moves[0]) and row.part != "warm_up"]
+    own = named if moves else [rows[at] for at in main_rows(rows)]
     return [] if len(moves) > 1 or any(row.side is not None for row in own) else own
 
 

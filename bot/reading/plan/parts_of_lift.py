@@ -75,7 +75,7 @@ def _rows_of(facts: Sequence[Fact], rows: Sequence[Row]) -> list[int]:
     moves = [fact.value for fact in facts if fact.kind == "move" and fact.value.movement != "!"]
     if not moves:
         return main_rows(rows)
-    named = [at for at, row in enumerate(rows) if row.movement in members(moves[0])]
+    named = [at for at, row in enumerate(rows) if row.movement in members(moves[0]) and row.part != "warm_up"]
     return named if len(moves) == 1 else []
 
 
