@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.reading.facts import Fact
 from bot.reading.little import little
 from bot.reading.message import Message
 from bot.reading.plan.choosing import addressed
@@ -32,12 +33,18 @@ def told_by_how_much(told: Told, said: Said) -> bool:
     here = next(at for at, clause in enumerate(told.clauses) if clause is said.clause)
     return any(
         fact.kind in ("load", "loads", "at", "assist")
-        or (fact.kind == "instead" and fact.value[2] in ("kg", "lb"))
+        or (fact.kind == "instead" and _of_load(told, fact))
         or (fact.kind == "delta" and fact.value[1] == "load")
         for clause in told.clauses[here + 1 :]
         if clause.sentence == said.clause.sentence and (_scoped(clause) or not _counted(clause))
         for fact in clause.facts
     )
+
+
+def _of_load(told: Told, fact: Fact) -> bool:
+    """ "Lighter on the dips, 7.5 not 10": in kilograms, or in place of a planned load."""
+    _, old, unit = fact.value
+    return unit in ("kg", "lb") or (unit is None and any(old in (row.load_kg, row.assist_kg) for row in told.rows))
 
 
 def _scoped(clause: Clause) -> bool:
