@@ -16,7 +16,6 @@ from bot.reading.message import Message
 from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import members, plan_names
 
-EFFORTS = (5.0, 10.0)
 HALF = 2
 
 
@@ -58,69 +57,6 @@ def _lift_and(piece: Sequence[Fact], kind: str) -> bool:
 
 def _number(piece: Sequence[Fact]) -> Fact:
     return next(fact for fact in piece if fact.kind == "bare")
-
-
-def efforts_by_lift(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
-    """ "Rpe im letzten Satz: Dips 9, Klimmzüge 8": the effort of that set, lift by lift."""
-    known = {row.movement for row in rows}
-    out: list[Fact] = []
-    led: Fact | None = None  # the set that efforts are told of
-    rated = False
-    for fact in facts:
-        last = out[-1] if out else None
-        if ends_sentence(fact):
-            led, rated = None, False
-        elif fact.kind == "word" and _says_effort(message, fact):
-            rated = True
-        elif rated and fact.kind == "scope" and fact.value != "all":
-            led = fact
-        elif led is not None and fact.kind == "bare" and last is not None and last.kind == "move":
-            low, high = EFFORTS
-            if low <= fact.value <= high and set(members(last.value)) & known:
-                parted = any(one.kind == "move" for one in out[:-1] if one.start > led.start)
-                out += [replace(led, start=fact.start, end=fact.start)] if parted else []
-                out.append(Fact("effort", fact.start, fact.end, float(fact.value), {"rated": True}))
-                continue
-        elif led is not None and fact.kind not in ("move", "sep", "word", "side") and plan_names(fact) != {"the"}:
-            led = None
-        out.append(fact)
-    return _set_behind_lift(out)
-
-
-def rated_set(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
-    """ "RPE on the fourth: 8.5", "the rpe in every set was 6": the set stands between the word and the effort."""
-    out: list[Fact] = []
-    for at, fact in enumerate(facts):
-        closes = at + 1 == len(facts) or facts[at + 1].kind in ("sep", "word")
-        led = [one for one in out[-5:] if one.note.get("mark") != ":"]
-        low, high = EFFORTS
-        scope = next((n for n in range(len(led) - 1, -1, -1) if led[n].kind != "word"), None)
-        if fact.kind == "bare" and closes and scope and low <= fact.value <= high and led[scope].kind == "scope":
-            before = led[:scope]
-            while before and before[-1].kind == "word" and not _says_effort(message, before[-1]):
-                before.pop()
-            if before and before[-1].kind == "word":
-                out.append(Fact("effort", fact.start, fact.end, float(fact.value), {"rated": True}))
-                continue
-        out.append(fact)
-    return out
-
-
-def _set_behind_lift(facts: list[Fact]) -> list[Fact]:
-    """The facts, with "on the last set" behind the lift where a colon parts both: "rpe on the last: dips 9"."""
-    out: list[Fact] = []
-    for at, fact in enumerate(facts):
-        behind = facts[at + 1 : at + 4]
-        colon = len(behind) == 3 and behind[0].note.get("mark") == ":"
-        if fact.kind == "scope" and colon and [one.kind for one in behind[1:]] == ["move", "effort"]:
-            facts[at + 1], facts[at + 2] = behind[1], replace(fact, start=behind[1].end, end=behind[1].end)
-            continue
-        out.append(fact)
-    return out
-
-
-def _says_effort(message: Message, fact: Fact) -> bool:
-    return any(token.text in little("effort_word") for token in message.tokens[fact.start : fact.end])
 
 
 def only_the_weight(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:

@@ -5,9 +5,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.reading.facts import Fact
-from bot.reading.fold.rows import Row
-from bot.reading.little import little
-from bot.reading.message import Message
 from bot.reading.plan.ground import plan_names
 
 VALUES = frozenset("rows bare loads at count effort effort_range efforts instead delta fail assist".split())
@@ -34,20 +31,6 @@ def goes_on(before: Sequence[Fact], facts: Sequence[Fact]) -> bool:
     kinds = sorted(fact.kind for fact in told)
     alone = kinds in (["rows"], ["bare"]) or (not loads and kinds in (["load", "rows"], ["bare", "load"]))
     return alone and all(_one(fact) for fact in told)
-
-
-def did_it_so(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
-    """ "La última la hice rápido, tres con 15": how a set was done, and no word that it was as planned."""
-    out: list[Fact] = []
-    for at, fact in enumerate(facts):
-        before, after = facts[at - 1] if at else None, facts[at + 1] if at + 1 < len(facts) else None
-        set_named = before is not None and before.kind == "scope" and before.value not in WHICH
-        so = after is not None and after.kind in ("word", "plan") and not plan_names(after) & AS_PLANNED
-        words = " ".join(token.text for token in message.tokens[fact.start : fact.end])
-        if fact.kind == "plan" and set_named and so and words in little("did_it_so"):
-            fact = Fact("word", fact.start, fact.end, words, {"noise": True})
-        out.append(fact)
-    return out
 
 
 def _silent(fact: Fact) -> bool:

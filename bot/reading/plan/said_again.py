@@ -14,7 +14,6 @@ from bot.reading.plan.choosing import main_rows
 from bot.reading.plan.ground import members, plan_names
 from bot.reading.plan.value import near_reps
 
-HALF = 0.5  # of the planned load: less is hardly hung on the belt for the same reps
 MOST_WORDS = 4  # in a clause that only says "of the dips too"
 
 
@@ -59,27 +58,6 @@ def numbers_of_lift(_message: Message, facts: Sequence[Fact], rows: Sequence[Row
                 note = {"list": True, "mark": "and", "values": list(two)}
                 out[-2:] = [Fact("rows", pair[0].start, fact.end, entries, note)]
                 continue
-        out.append(fact)
-    return out
-
-
-def sets_of_each(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:
-    """ "Dips 3 series y dominadas 2": both are counts of sets, where the plan has at least as many."""
-    out: list[Fact] = []
-    counted = False
-    for at, fact in enumerate(facts):
-        move = out[-1] if out and out[-1].kind == "move" else None
-        own = [row for row in rows if move is not None and row.movement in members(move.value)]
-        closes = at + 1 == len(facts) or facts[at + 1].kind == "sep"
-        if counted and own and closes and fact.kind == "bare" and fact.value in range(1, len(own) + 1):
-            fact = Fact("count", fact.start, fact.end, int(fact.value), {"only": True})
-        if fact.kind == "count" and own:
-            counted = True
-            fact = (
-                replace(fact, note={**fact.note, "only": True})
-                if fact.value <= len(own) and _next_so(facts, at)
-                else fact
-            )
         out.append(fact)
     return out
 
@@ -164,35 +142,6 @@ def not_finished(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) 
     return out
 
 
-def loads_beside_scheme(message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> Sequence[Fact]:
-    """ "15 - 20 - 20 - 35, 4x7" of planned fours of seven with 20: the loads of those sets."""
-    told = [at for at, fact in enumerate(facts) if fact.kind == "rows"]
-    main = [rows[at] for at in main_rows(rows)]
-    if len(told) == 1 and told[0] and _names_loads(message, facts[told[0] - 1]) and facts[told[0]].note.get("list"):
-        listed_loads = [float(one.reps or 0) for one in facts[told[0]].value]  # "all reps, weights 15, 20, 20, 35"
-        if len(listed_loads) == len(main) and not any(near_reps(kg, main) for kg in listed_loads):
-            loads_told = Fact("loads", facts[told[0]].start, facts[told[0]].end, listed_loads)
-            return [*facts[: told[0]], loads_told, *facts[told[0] + 1 :]]
-    if len(told) != 2 or any(fact.kind in ("load", "loads", "bare") for fact in facts) or not main:
-        return facts
-    plain = next((at for at in told if facts[at].note.get("plain")), None)
-    listed = next((at for at in told if at != plain and facts[at].note.get("list")), None)
-    if plain is None or listed is None or [one.reps for one in facts[plain].value] != [row.reps for row in main]:
-        return facts
-    numbers = [float(one.reps or 0) for one in facts[listed].value]
-    heaviest = max(row.load_kg or 0.0 for row in main)
-    loads = heaviest and all(HALF * heaviest <= kg <= 2 * heaviest and not near_reps(kg, main) for kg in numbers)
-    if len(numbers) != len(main) or not loads:
-        return facts
-    entries = [replace(one, load_kg=kg) for one, kg in zip(facts[plain].value, numbers, strict=True)]
-    made = Fact("rows", facts[plain].start, facts[plain].end, entries, {"list": True})
-    return [made if at == plain else fact for at, fact in enumerate(facts) if at != listed]
-
-
-def _names_loads(message: Message, fact: Fact) -> bool:
-    return fact.kind == "word" and _text(message, fact) in little("load_names")
-
-
 def _text(message: Message, fact: Fact) -> str:
     return " ".join(token.text for token in message.tokens[fact.start : fact.end])
 
@@ -208,9 +157,3 @@ def _one_list(before: Sequence[Fact], move: Fact) -> bool:
         return False
     own = before[place + 1 :]
     return all(one.kind in ("word", "scheme") or plan_names(one) & {"the", "only", "more"} for one in own)
-
-
-def _next_so(facts: Sequence[Fact], at: int) -> bool:
-    """Whether another lift and a bare number follow: "3 series y dominadas 2"."""
-    behind = [fact for fact in facts[at + 1 : at + 5] if fact.kind not in ("word",)]
-    return [fact.kind for fact in behind[:3]] == ["sep", "move", "bare"]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Sequence
+from collections.abc import Sequence
 
 from bot.reading.bounds import clause_end, ends_sentence, is_then
 from bot.reading.facts import Entry, Fact
@@ -101,32 +101,6 @@ def minus_sets(_message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -
             continue
         out.append(fact)
     return out
-
-
-def counted_whole(message: Message, facts: Sequence[Fact], _rows: Sequence[Row]) -> list[Fact]:
-    """ "Three full sets, the last one 4", "drei Sätze voll": so many as planned."""
-    full = little("full_way", "as_planned_sets")
-    out: list[Fact] = []
-    for at, fact in enumerate(facts):
-        behind = facts[at + 1] if at + 1 < len(facts) else None
-        if fact.kind == "word" and out and out[-1].kind == "count" and _of(message, fact, full):
-            out.append(Fact("plan", fact.start, fact.end, "planned", {"names": ["planned"]}))
-            continue
-        out.append(fact)
-        said = behind is not None and (behind.kind in ("rows", "load", "bare", "plan") or _of(message, behind, full))
-        if fact.kind == "count" and _of(message, fact, full) and not said and not _instead(facts[:at]):
-            out.append(Fact("plan", fact.end, fact.end, "planned", {"names": ["planned"]}))
-    return out
-
-
-def _of(message: Message, fact: Fact, words: Collection[str]) -> bool:
-    return any(token.text in words for token in message.tokens[fact.start : fact.end])
-
-
-def _instead(before: Sequence[Fact]) -> bool:
-    """ "Statt der geplanten vier Sätze": what was planned is what was not done."""
-    near = [fact for fact in before[-3:] if fact.kind in ("plan", "word")]
-    return any("instead" in plan_names(fact) for fact in near)
 
 
 def first_then_rest(_message: Message, facts: Sequence[Fact], rows: Sequence[Row]) -> list[Fact]:

@@ -53,13 +53,12 @@ from bot.reading.plan.each_so_many import each_so_many, not_reached
 from bot.reading.plan.going_on import listed_of_sets, listed_of_side, ranges_of_sets, then_list
 from bot.reading.plan.ground import planned
 from bot.reading.plan.halves import halves
-from bot.reading.plan.help_changed import help_changed
 from bot.reading.plan.help_told import help_told
 from bot.reading.plan.in_place import ended_as, in_place_of, old_first, parted_instead, rest_instead
 from bot.reading.plan.in_running_order import in_running_order
 from bot.reading.plan.in_turn import loads_in_turn, told_in_turn
 from bot.reading.plan.lacking import reps_lacked
-from bot.reading.plan.lift_by_lift import counted_alike, efforts_by_lift, half_weight, only_the_weight, rated_set
+from bot.reading.plan.lift_by_lift import counted_alike, half_weight, only_the_weight
 from bot.reading.plan.lifts_left import leaving_lifts, lift_denied, lift_not_managed
 from bot.reading.plan.missed_reps import (
     all_but_a_rep,
@@ -73,7 +72,6 @@ from bot.reading.plan.named_by_reps import missed_by_reps, named_by_reps, named_
 from bot.reading.plan.no_numbers import hold_named, names_joined, no_numbers, set_led
 from bot.reading.plan.of_each_lift import of_each_lift
 from bot.reading.plan.of_holds import planned_holds
-from bot.reading.plan.of_one_set import did_it_so
 from bot.reading.plan.of_several import (
     a_set_left_out,
     change_restated,
@@ -95,20 +93,17 @@ from bot.reading.plan.reps_changed import reps_changed
 from bot.reading.plan.said_again import (
     all_of_lift,
     cut_by_sets,
-    loads_beside_scheme,
     more_in_extra_set,
     not_finished,
     numbers_of_lift,
     of_another_too,
     planned_scheme_denied,
-    sets_of_each,
 )
 from bot.reading.plan.sentence_goes_on import before_as_planned, set_goes_on
 from bot.reading.plan.set_on_top import set_on_top
 from bot.reading.plan.sets_of_lift import all_so_many, sets_more_of_lift
 from bot.reading.plan.short import (
     all_but_for,
-    counted_whole,
     did_these,
     first_then_rest,
     less_on_a_side,
@@ -118,7 +113,6 @@ from bot.reading.plan.short import (
     sets_by_load,
 )
 from bot.reading.plan.side_goes_on import side_goes_on
-from bot.reading.plan.sides_told import sides_told
 from bot.reading.plan.singles import singles_named
 from bot.reading.plan.so_many_more import said_once_more
 from bot.reading.plan.this_not_that import neither, that_instead, this_not_that
@@ -151,14 +145,10 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (rated_in_turn, "effort|efforts|word effort|efforts|bare|loads|at"),
     (halves, "=most"),
     (without_asides, "rows|bare|fail|scope|word|plan"),
-    (sides_told, "side"),
     (only_the_weight, "=except|=by word|delta|load"),
     (half_weight, "word"),
-    (rated_set, "word scope bare"),
-    (efforts_by_lift, "word scope move bare"),
     (counted_alike, "move count bare"),
     (help_told, "move|assist|claim load|assist|delta"),
-    (counted_whole, "count"),
     (before_as_planned, "scope =done|=planned|=same|=fine word 'those_before"),
     (set_goes_on, "scope sep rows|bare|load|instead"),
     (loads_in_turn, "load|bare sep load|bare|repeat"),
@@ -167,10 +157,8 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (all_so_many, "bare scope move"),
     (reps_lacked, "rows|bare|word|last_rep 'lacked|'slipped|'put_on|'missing|'short_of_goal|fail"),
     (said_times, "repeat rows"),
-    (help_changed, "assist|load"),
     (planned_scheme_denied, "rows mend|fail|=instead"),
     (numbers_of_lift, "move bare sep"),
-    (sets_of_each, "move count bare"),
     (cut_by_sets, "word count"),
     (of_another_too, "sep move delta|count"),
     (each_so_many, "bare|load scope|=turned_to"),
@@ -190,8 +178,6 @@ RULES: tuple[tuple[Rule, str], ...] = (
     (all_of_lift, "scope word move"),
     (more_in_extra_set, "=extra_set bare"),
     (not_finished, "=skipped rows"),
-    (loads_beside_scheme, "rows"),
-    (did_it_so, "=done scope bare|rows|load"),
     (in_running_order, "rows|count|scope sep bare|rows"),
     (set_led, "scope sep bare|rows"),
     (hold_named, "scope flag"),
